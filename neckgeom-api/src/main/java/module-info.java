@@ -1,0 +1,5 @@
+/** What a neck maker has: units, readings, tolerances, and the nouns of the bench and of the design. */
+module org.neckgeom.api {
+    requires transitive java.measure;
+    requires tech.units.indriya;
+}

@@ -1,0 +1,4 @@
+/** What a neck maker asks: pure functions of the nouns in {@code org.neckgeom.api}, and their answers as values. */
+module org.neckgeom.core {
+    requires transitive org.neckgeom.api;
+}
