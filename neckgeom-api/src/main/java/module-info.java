@@ -2,4 +2,8 @@
 module org.neckgeom.api {
     requires transitive java.measure;
     requires tech.units.indriya;
+
+    exports org.neckgeom.text to
+            org.neckgeom.core;
+    exports org.neckgeom.units;
 }

@@ -1,0 +1,124 @@
+package org.neckgeom.text;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as text: at most twelve significant digits, rounded by their uncertainty, never {@code -0}. */
+public final class Numbers {
+
+    /** Significant digits that a plain text carries at most: enough for any shop value, too few for rounding noise. */
+    public static final int PLAIN_DIGITS = 12;
+
+    private static final MathContext PLAIN = new MathContext(PLAIN_DIGITS, RoundingMode.HALF_EVEN);
+    private static final int MOST_DECIMALS = 9;
+
+    private Numbers() {}
+
+    /**
+     * Returns the number without rounding noise, trailing zeros or grouping: {@code 647.7} for
+     * 647.6999999999999. Numbers of 1e15 and more, or under 1e-7, get an exponent.
+     *
+     * @param value any double; NaN and the infinities are named
+     * @return the text, at most twelve significant digits
+     */
+    public static String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return special(value);
+        }
+        if (value == 0) {
+            return "0";
+        }
+        if (value == Math.rint(value) && Math.abs(value) < 1e9) {
+            return Long.toString((long) value);
+        }
+        BigDecimal rounded = new BigDecimal(value).round(PLAIN).stripTrailingZeros();
+        double size = Math.abs(value);
+        return size < 1e-7 || size >= 1e15 ? rounded.toString() : rounded.toPlainString();
+    }
+
+    /**
+     * Returns the number with a fixed count of decimals, halves away from zero as on a calliper card: {@code 0.710}.
+     *
+     * @param value any double; NaN and the infinities are named
+     * @param decimals 0 or more
+     * @return the text
+     */
+    public static String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return special(value);
+        }
+        BigDecimal rounded = denoised(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /**
+     * Returns the number rounded to some decimals, without the zeros at its end: {@code 8.5} for 8.500.
+     *
+     * @param value any double; NaN and the infinities are named
+     * @param mostDecimals 0 or more
+     * @return the text
+     */
+    public static String trimmed(double value, int mostDecimals) {
+        if (!Double.isFinite(value)) {
+            return special(value);
+        }
+        BigDecimal rounded = denoised(value).setScale(mostDecimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * Returns how many decimals a value deserves beside its standard uncertainty: two significant digits of the
+     * uncertainty (GUM 7.2.6), between 0 and 9.
+     *
+     * @param uncertainty standard uncertainty, more than 0 and finite, else {@code otherwise} is returned
+     * @param otherwise decimals where there is no usable uncertainty
+     * @return decimals
+     */
+    public static int decimalsFor(double uncertainty, int otherwise) {
+        if (!(uncertainty > 0) || Double.isInfinite(uncertainty)) {
+            return otherwise;
+        }
+        BigDecimal two = new BigDecimal(uncertainty).round(new MathContext(2, RoundingMode.HALF_UP));
+        int decimals = two.scale() + (two.precision() == 1 ? 1 : 0);
+        return Math.max(0, Math.min(MOST_DECIMALS, decimals));
+    }
+
+    /**
+     * Returns a probability as percent with as many decimals as keep it from reading as certain when it is not:
+     * {@code 0.0 %}, {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}.
+     *
+     * @param probability in [0, 1]
+     * @return the text
+     */
+    public static String percent(double probability) {
+        if (!(probability > 0)) {
+            return "0.0 %";
+        }
+        if (probability == 1) {
+            return "100 %";
+        }
+        double left = 1 - probability;
+        if (left < 5e-7) {
+            return "more than 99.9999 %";
+        }
+        if (left >= 5e-3) {
+            return fixed(100 * probability, 1) + " %";
+        }
+        // Down to the first digit that differs from nine.
+        int decimals = (int) Math.ceil(-Math.log10(100 * left)) + 1;
+        return fixed(100 * probability, Math.max(1, decimals)) + " %";
+    }
+
+    /** Twelve digits first, so that 0.1 + 0.2 rounds as 0.3 would. */
+    private static BigDecimal denoised(double value) {
+        return new BigDecimal(value).round(PLAIN);
+    }
+
+    private static String special(double value) {
+        if (Double.isNaN(value)) {
+            return "NaN";
+        }
+        return value > 0 ? "infinity" : "-infinity";
+    }
+}

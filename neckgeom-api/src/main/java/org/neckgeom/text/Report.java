@@ -1,0 +1,79 @@
+package org.neckgeom.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The shape of a printed answer: a title with its verdict, then aligned rows of label and value, then notes.
+ *
+ * <pre>
+ * Slot offset: UNDECIDED
+ *   offset          0.140 mm
+ *   limit           within 0.150 mm
+ *   note: read again, or read better
+ * </pre>
+ *
+ * <p>A builder for one {@code toString}; not shared between threads.
+ */
+public final class Report {
+
+    private final String title;
+    private final List<String[]> rows = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+
+    private Report(String title) {
+        this.title = Objects.requireNonNull(title, "title");
+    }
+
+    /**
+     * Returns a report with the given first line.
+     *
+     * @param title such as {@code Slot offset}
+     * @return a new report
+     */
+    public static Report titled(String title) {
+        return new Report(title);
+    }
+
+    /**
+     * Adds a row.
+     *
+     * @param label what it is
+     * @param value its value with unit
+     * @return this report
+     */
+    public Report row(String label, Object value) {
+        rows.add(new String[] {label, String.valueOf(value)});
+        return this;
+    }
+
+    /**
+     * Adds a note under the rows.
+     *
+     * @param note a sentence
+     * @return this report
+     */
+    public Report note(String note) {
+        notes.add(note);
+        return this;
+    }
+
+    /** Returns the lines, parted by line feeds, without one at the end. */
+    @Override
+    public String toString() {
+        int width = 0;
+        for (String[] row : rows) {
+            width = Math.max(width, row[0].length());
+        }
+        StringBuilder out = new StringBuilder(title);
+        for (String[] row : rows) {
+            out.append("\n  ").append(row[0]).append(" ".repeat(width - row[0].length() + 2));
+            out.append(row[1].replace("\n", "\n  " + " ".repeat(width + 2)));
+        }
+        for (String note : notes) {
+            out.append("\n  ").append(note);
+        }
+        return out.toString();
+    }
+}

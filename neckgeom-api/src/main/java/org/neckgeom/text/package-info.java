@@ -1,0 +1,5 @@
+/**
+ * How does it read aloud? Numbers rounded for people, and the shape of a printed answer. Not part of the public
+ * promise: exported to {@code org.neckgeom.core} only. Nothing here depends on the locale.
+ */
+package org.neckgeom.text;

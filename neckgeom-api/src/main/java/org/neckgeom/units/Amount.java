@@ -1,0 +1,370 @@
+package org.neckgeom.units;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.neckgeom.text.Numbers;
+import tech.units.indriya.quantity.Quantities;
+
+/**
+ * A quantity that remembers the unit it was made in, such as {@code 1.75 in}. Immutable, safe to share.
+ *
+ * <p>It holds the number as it was given and the same in the house unit of its kind, so that a length entered in one
+ * unit and read in the other shows no rounding noise. Two amounts are equal when their house values are the same
+ * double: {@code inch(1)} equals {@code mm(25.4)}. Quantities of other JSR 385 providers are never equal to it (their
+ * own {@code equals} could not agree); {@link #isEquivalentTo} compares with any provider's, and nearness is another
+ * word: {@link #isCloseTo}.
+ *
+ * <p>Sums and multiples keep the unit of the amount they are asked of.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>> {
+
+    private final double value;
+    private final double house;
+    private final ShopUnit<Q> unit;
+
+    private Amount(double value, double house, ShopUnit<Q> unit) {
+        this.value = value;
+        this.house = house;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns an amount.
+     *
+     * @param <Q> the kind of quantity
+     * @param value in the unit, finite
+     * @param unit its unit
+     * @return the amount
+     * @throws IllegalArgumentException if the value is NaN, infinite, or too large for the house unit
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> of(double value, ShopUnit<Q> unit) {
+        double house = unit.toHouse(value);
+        if (!Double.isFinite(house)) {
+            throw new IllegalArgumentException(
+                    "an amount must be a finite number, but was " + Numbers.plain(value) + " " + unit);
+        }
+        return new Amount<>(value + 0.0, house + 0.0, unit);
+    }
+
+    /**
+     * Returns an amount given in the house unit of its kind, to be read in another unit.
+     *
+     * @param <Q> the kind of quantity
+     * @param house in the house unit, finite
+     * @param unit the unit to read it in
+     * @return the amount
+     * @throws IllegalArgumentException if the value is NaN or infinite
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> ofHouse(double house, ShopUnit<Q> unit) {
+        double value = unit.fromHouse(house);
+        if (!Double.isFinite(value) || !Double.isFinite(house)) {
+            throw new IllegalArgumentException("an amount must be a finite number, but was " + Numbers.plain(house)
+                    + " in the house unit of " + unit);
+        }
+        return new Amount<>(value + 0.0, house + 0.0, unit);
+    }
+
+    /**
+     * Returns any provider's quantity as an amount: itself when it is one, otherwise in the shop unit that is the same,
+     * or else in the house unit of its kind.
+     *
+     * @param <Q> the kind of quantity
+     * @param quantity of any JSR 385 provider
+     * @param name what it is, for the message
+     * @return the amount
+     * @throws IllegalArgumentException if it is not finite or of no kind known here
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, String name) {
+        if (quantity instanceof Amount<Q> own) {
+            return own;
+        }
+        return Border.amount(Objects.requireNonNull(quantity, name), name);
+    }
+
+    /**
+     * Returns the number in this amount's own unit.
+     *
+     * @return the number, finite
+     */
+    public double value() {
+        return value;
+    }
+
+    /**
+     * Returns the unit this amount is read in.
+     *
+     * @return the unit
+     */
+    public ShopUnit<Q> unit() {
+        return unit;
+    }
+
+    /**
+     * Returns the number in the house unit of its kind: mm, rad, N, MPa, degrees Celsius, Hz, mm/s, W.
+     *
+     * @return the number, finite
+     */
+    public double house() {
+        return house;
+    }
+
+    /**
+     * Returns the same amount read in another unit.
+     *
+     * @param other the unit
+     * @return an amount equal to this one
+     */
+    public Amount<Q> in(ShopUnit<Q> other) {
+        return other == unit ? this : ofHouse(house, other);
+    }
+
+    /**
+     * Returns the number in the given unit.
+     *
+     * @param other the unit
+     * @return the number
+     */
+    public double valueIn(ShopUnit<Q> other) {
+        return other == unit ? value : other.fromHouse(house);
+    }
+
+    /**
+     * Returns the sum in this amount's unit.
+     *
+     * @param other of the same kind, any provider's
+     * @return the sum
+     * @throws ArithmeticException for temperatures, which do not add
+     */
+    public Amount<Q> plus(Quantity<Q> other) {
+        return sum(other, 1);
+    }
+
+    /**
+     * Returns the difference in this amount's unit.
+     *
+     * @param other of the same kind, any provider's
+     * @return this less the other
+     * @throws ArithmeticException for temperatures, which do not subtract
+     */
+    public Amount<Q> minus(Quantity<Q> other) {
+        return sum(other, -1);
+    }
+
+    private Amount<Q> sum(Quantity<Q> other, int sign) {
+        Amount<Q> right = from(other, "other");
+        requireProportional("added");
+        if (right.unit == unit) {
+            return of(value + sign * right.value, unit);
+        }
+        return ofHouse(house + sign * right.house, unit);
+    }
+
+    /**
+     * Returns a multiple.
+     *
+     * @param factor finite
+     * @return this times the factor
+     * @throws ArithmeticException for temperatures, which have no multiples
+     */
+    public Amount<Q> times(double factor) {
+        requireProportional("multiplied");
+        return of(value * factor, unit);
+    }
+
+    /**
+     * Returns a part.
+     *
+     * @param divisor finite, not 0
+     * @return this divided by the divisor
+     * @throws ArithmeticException if the divisor is 0, or for temperatures
+     */
+    public Amount<Q> dividedBy(double divisor) {
+        requireProportional("divided");
+        if (divisor == 0) {
+            throw new ArithmeticException(this + " was to be divided by 0");
+        }
+        return of(value / divisor, unit);
+    }
+
+    /**
+     * Returns the ratio of two amounts of a kind.
+     *
+     * @param other of the same kind, not 0
+     * @return this divided by the other, a number
+     * @throws ArithmeticException if the other is 0, or for temperatures
+     */
+    public double ratioTo(Quantity<Q> other) {
+        requireProportional("divided");
+        double divisor = from(other, "other").house;
+        if (divisor == 0) {
+            throw new ArithmeticException(this + " was to be divided by 0");
+        }
+        return house / divisor;
+    }
+
+    /**
+     * Returns this amount with the other sign.
+     *
+     * @return minus this
+     */
+    public Amount<Q> negated() {
+        return times(-1);
+    }
+
+    /**
+     * Returns this amount without its sign.
+     *
+     * @return the size
+     */
+    public Amount<Q> abs() {
+        return value < 0 ? negated() : this;
+    }
+
+    /**
+     * Says whether two amounts differ by no more than a tolerance.
+     *
+     * @param other of the same kind
+     * @param tolerance 0 or more, inclusive
+     * @return true when {@code |this - other| <= tolerance}
+     */
+    public boolean isCloseTo(Quantity<Q> other, Quantity<Q> tolerance) {
+        return Math.abs(house - from(other, "other").house) <= from(tolerance, "tolerance").house;
+    }
+
+    private void requireProportional(String verb) {
+        if (unit.kind() == javax.measure.quantity.Temperature.class) {
+            throw new ArithmeticException("temperatures on a scale cannot be " + verb + ": " + this);
+        }
+    }
+
+    /** {@inheritDoc} The same as {@link #plus}. */
+    @Override
+    public Amount<Q> add(Quantity<Q> augend) {
+        return plus(augend);
+    }
+
+    /** {@inheritDoc} The same as {@link #minus}. */
+    @Override
+    public Amount<Q> subtract(Quantity<Q> subtrahend) {
+        return minus(subtrahend);
+    }
+
+    /** {@inheritDoc} The same as {@link #dividedBy}. */
+    @Override
+    public Amount<Q> divide(Number divisor) {
+        return dividedBy(divisor.doubleValue());
+    }
+
+    /** {@inheritDoc} The same as {@link #times}. */
+    @Override
+    public Amount<Q> multiply(Number multiplier) {
+        return times(multiplier.doubleValue());
+    }
+
+    /** {@inheritDoc} The result is of another kind, and Indriya's. */
+    @Override
+    public Quantity<?> divide(Quantity<?> divisor) {
+        return indriya().divide(divisor);
+    }
+
+    /** {@inheritDoc} The result is of another kind, and Indriya's. */
+    @Override
+    public Quantity<?> multiply(Quantity<?> multiplier) {
+        return indriya().multiply(multiplier);
+    }
+
+    /** {@inheritDoc} The result is of another kind, and Indriya's. */
+    @Override
+    public Quantity<?> inverse() {
+        return indriya().inverse();
+    }
+
+    private Quantity<Q> indriya() {
+        return Quantities.getQuantity(value, getUnit());
+    }
+
+    /** {@inheritDoc} The same as {@link #negated}. */
+    @Override
+    public Amount<Q> negate() {
+        return negated();
+    }
+
+    /**
+     * {@inheritDoc} An amount when the unit is one of the shop's, otherwise a quantity of Indriya's in that unit.
+     */
+    @Override
+    public Quantity<Q> to(Unit<Q> other) {
+        ShopUnit<Q> shop = Border.shopUnit(other, unit.kind());
+        if (shop != null) {
+            return in(shop);
+        }
+        return Quantities.getQuantity(value, getUnit()).to(other);
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws ClassCastException if this amount is of another kind
+     */
+    @Override
+    @SuppressWarnings("unchecked") // checked by the kind
+    public <T extends Quantity<T>> Quantity<T> asType(Class<T> type) {
+        if (type != (Class<?>) unit.kind()) {
+            throw new ClassCastException(this + " is " + unit.kindInWords() + ", not of kind " + type.getSimpleName());
+        }
+        return (Quantity<T>) this;
+    }
+
+    /** {@inheritDoc} A {@code Double}, always. */
+    @Override
+    public Double getValue() {
+        return value;
+    }
+
+    /** {@inheritDoc} */
+    @Override
+    public Unit<Q> getUnit() {
+        return unit.jsr385();
+    }
+
+    /** {@inheritDoc} Always absolute: a temperature is a reading of a thermometer, not a difference. */
+    @Override
+    public Scale getScale() {
+        return Scale.ABSOLUTE;
+    }
+
+    /** {@inheritDoc} Compares the exact house values, whichever provider the other comes from; symmetric among amounts. */
+    @Override
+    public boolean isEquivalentTo(Quantity<Q> that) {
+        return Double.compare(house, from(that, "that").house) == 0;
+    }
+
+    /** Orders by the house value, consistent with equals. */
+    @Override
+    public int compareTo(Amount<Q> other) {
+        return Double.compare(house, other.house);
+    }
+
+    /** True for an amount of the same kind whose house value is the same double. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Amount<?> that
+                && unit.kind() == (Class<?>) that.unit.kind()
+                && Double.compare(house, that.house) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * unit.kind().hashCode() + Double.hashCode(house);
+    }
+
+    /** Returns number, space, unit, such as {@code 1.75 in}: at most twelve significant digits, the same everywhere. */
+    @Override
+    public String toString() {
+        String number = Numbers.plain(value);
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+}

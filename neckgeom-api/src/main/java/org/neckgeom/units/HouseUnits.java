@@ -1,0 +1,266 @@
+package org.neckgeom.units;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import org.neckgeom.text.Numbers;
+
+/**
+ * The one border between quantities and plain numbers: reads a quantity of any JSR 385 provider into the house unit of
+ * its kind and checks it at the door.
+ *
+ * <p>Every method returns a finite double, never -0.0, or throws an {@code IllegalArgumentException} whose one sentence
+ * names the parameter, the rule, and the value with the unit it was given in: {@code fence wall must be more than 0 mm,
+ * but was -3 mm}. A null quantity is a {@code NullPointerException} that names the parameter.
+ */
+public final class HouseUnits {
+
+    private HouseUnits() {}
+
+    /**
+     * Returns any quantity in a house unit.
+     *
+     * @param <Q> the kind of quantity
+     * @param quantity any provider's
+     * @param house the house unit of its kind
+     * @param name the parameter, for the message
+     * @return the number in the house unit, finite
+     * @throws IllegalArgumentException if it is of another kind (through a raw type) or not finite
+     */
+    public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> house, String name) {
+        // The wildcard keeps a raw-typed lie from becoming a ClassCastException before it can be named.
+        Quantity<?> any = Objects.requireNonNull(quantity, name);
+        if (any instanceof Amount<?> own) {
+            if (own.unit().kind() != (Class<?>) house.kind()) {
+                throw new IllegalArgumentException(name + " must be " + house.kindInWords() + ", but was " + own);
+            }
+            return own.house();
+        }
+        return finite(Border.house(any, house, name), name, house.symbol());
+    }
+
+    /**
+     * Returns a length in mm.
+     *
+     * @param length any finite length
+     * @param name the parameter, for the message
+     * @return mm
+     */
+    public static double mm(Quantity<Length> length, String name) {
+        return of(length, ShopUnit.MILLIMETRE, name);
+    }
+
+    /**
+     * Returns a length in mm that must be more than 0.
+     *
+     * @param length more than 0
+     * @param name the parameter, for the message
+     * @return mm, more than 0
+     */
+    public static double mmPositive(Quantity<Length> length, String name) {
+        return positive(length, ShopUnit.MILLIMETRE, name);
+    }
+
+    /**
+     * Returns a length in mm that must be 0 or more.
+     *
+     * @param length 0 or more
+     * @param name the parameter, for the message
+     * @return mm, 0 or more
+     */
+    public static double mmNotNegative(Quantity<Length> length, String name) {
+        return notNegative(length, ShopUnit.MILLIMETRE, name);
+    }
+
+    /**
+     * Returns an angle in rad.
+     *
+     * @param angle any finite angle
+     * @param name the parameter, for the message
+     * @return rad
+     */
+    public static double rad(Quantity<Angle> angle, String name) {
+        return of(angle, ShopUnit.RADIAN, name);
+    }
+
+    /**
+     * Returns an angle in rad that must lie between two angles, both excluded.
+     *
+     * @param angle the angle
+     * @param lowDegrees lower end in degrees, excluded
+     * @param highDegrees upper end in degrees, excluded
+     * @param name the parameter, for the message
+     * @return rad
+     */
+    public static double radBetween(Quantity<Angle> angle, double lowDegrees, double highDegrees, String name) {
+        double rad = rad(angle, name);
+        if (!(rad > Math.toRadians(lowDegrees) && rad < Math.toRadians(highDegrees))) {
+            throw refused(
+                    name,
+                    "between " + Numbers.plain(lowDegrees) + " and " + Numbers.plain(highDegrees) + " deg",
+                    angle);
+        }
+        return rad;
+    }
+
+    /**
+     * Returns a force in N.
+     *
+     * @param force any finite force
+     * @param name the parameter, for the message
+     * @return N
+     */
+    public static double newton(Quantity<Force> force, String name) {
+        return of(force, ShopUnit.NEWTON, name);
+    }
+
+    /**
+     * Returns a pressure, stress or elastic modulus in MPa.
+     *
+     * @param pressure any finite pressure
+     * @param name the parameter, for the message
+     * @return MPa
+     */
+    public static double megapascal(Quantity<Pressure> pressure, String name) {
+        return of(pressure, ShopUnit.MEGAPASCAL, name);
+    }
+
+    /**
+     * Returns a ratio as a plain number: 0.95 for 95 percent.
+     *
+     * @param ratio any finite ratio
+     * @param name the parameter, for the message
+     * @return the number
+     */
+    public static double ratio(Quantity<Dimensionless> ratio, String name) {
+        return of(ratio, ShopUnit.ONE, name);
+    }
+
+    /**
+     * Returns a probability as a plain number strictly between 0 and 1.
+     *
+     * @param probability more than 0 and less than 100 percent
+     * @param name the parameter, for the message
+     * @return in (0, 1)
+     */
+    public static double probability(Quantity<Dimensionless> probability, String name) {
+        double p = ratio(probability, name);
+        if (!(p > 0 && p < 1)) {
+            throw refused(name, "more than 0 % and less than 100 %", probability);
+        }
+        return p;
+    }
+
+    /**
+     * Returns a temperature in degrees Celsius.
+     *
+     * @param temperature absolute zero or more
+     * @param name the parameter, for the message
+     * @return degrees Celsius
+     */
+    public static double celsius(Quantity<Temperature> temperature, String name) {
+        double c = of(temperature, ShopUnit.CELSIUS, name);
+        if (!(c >= -273.15)) {
+            throw refused(name, "-273.15 degC or more", temperature);
+        }
+        return c;
+    }
+
+    /**
+     * Returns a frequency in Hz.
+     *
+     * @param frequency any finite frequency
+     * @param name the parameter, for the message
+     * @return Hz
+     */
+    public static double hertz(Quantity<Frequency> frequency, String name) {
+        return of(frequency, ShopUnit.HERTZ, name);
+    }
+
+    /**
+     * Returns a speed in mm/s.
+     *
+     * @param speed any finite speed
+     * @param name the parameter, for the message
+     * @return mm/s
+     */
+    public static double mmPerSecond(Quantity<Speed> speed, String name) {
+        return of(speed, ShopUnit.MM_PER_SECOND, name);
+    }
+
+    /**
+     * Returns a quantity in its house unit that must be more than 0.
+     *
+     * @param <Q> the kind of quantity
+     * @param quantity more than 0
+     * @param house the house unit of its kind
+     * @param name the parameter, for the message
+     * @return the number in the house unit, more than 0
+     */
+    public static <Q extends Quantity<Q>> double positive(Quantity<Q> quantity, ShopUnit<Q> house, String name) {
+        double value = of(quantity, house, name);
+        if (!(value > 0)) {
+            throw refused(name, "more than 0 " + unitOf(quantity, house), quantity);
+        }
+        return value;
+    }
+
+    /**
+     * Returns a quantity in its house unit that must be 0 or more.
+     *
+     * @param <Q> the kind of quantity
+     * @param quantity 0 or more
+     * @param house the house unit of its kind
+     * @param name the parameter, for the message
+     * @return the number in the house unit, 0 or more
+     */
+    public static <Q extends Quantity<Q>> double notNegative(Quantity<Q> quantity, ShopUnit<Q> house, String name) {
+        double value = of(quantity, house, name);
+        if (!(value >= 0)) {
+            throw refused(name, "0 " + unitOf(quantity, house) + " or more", quantity);
+        }
+        return value;
+    }
+
+    /**
+     * Returns a number that must be finite, without the sign of a zero.
+     *
+     * @param value any number
+     * @param name the parameter, for the message
+     * @param unit its unit as printed, may be empty
+     * @return the number
+     */
+    public static double finite(double value, String name, String unit) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(
+                    (name + " must be a finite number, but was " + Numbers.plain(value) + " " + unit).strip());
+        }
+        return value + 0.0;
+    }
+
+    /**
+     * Returns the exception for a quantity that breaks a rule: {@code NAME must be RULE, but was VALUE UNIT}.
+     *
+     * @param name the parameter
+     * @param rule what is allowed, with unit
+     * @param given what was given
+     * @return the exception, for the caller to throw
+     */
+    public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
+        String value = given instanceof Amount<?> own
+                ? own.toString()
+                : Numbers.plain(given.getValue().doubleValue()) + " " + given.getUnit();
+        return new IllegalArgumentException(name + " must be " + rule + ", but was " + value);
+    }
+
+    private static String unitOf(Quantity<?> given, ShopUnit<?> house) {
+        return given instanceof Amount<?> own ? own.unit().symbol() : house.symbol();
+    }
+}

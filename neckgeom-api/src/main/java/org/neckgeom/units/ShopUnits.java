@@ -1,0 +1,302 @@
+package org.neckgeom.units;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import org.neckgeom.text.Numbers;
+
+/**
+ * The words a maker types: {@code mm(29.84)}, {@code inch("1 3/4")}, {@code deg(13)}, {@code length("44.5 mm")}. For
+ * static import.
+ *
+ * <p>Numbers must be finite. Texts have a decimal point, never a comma; fractions and mixed numbers are read as written
+ * on a shop drawing; the locale has no say.
+ */
+public final class ShopUnits {
+
+    private ShopUnits() {}
+
+    /**
+     * Returns a length in millimetres.
+     *
+     * @param value in mm, finite
+     * @return the length
+     */
+    public static Amount<Length> mm(double value) {
+        return ShopUnit.MILLIMETRE.of(value);
+    }
+
+    /**
+     * Returns a length in inches of 25.4 mm exactly.
+     *
+     * @param value in inches, finite
+     * @return the length
+     */
+    public static Amount<Length> inch(double value) {
+        return ShopUnit.INCH.of(value);
+    }
+
+    /**
+     * Returns a length in inches from a number as written on a drawing.
+     *
+     * @param text such as {@code 1 3/4}, {@code 3/8}, {@code 1.75}; without a unit
+     * @return the length
+     * @throws IllegalArgumentException if it is no such number
+     */
+    public static Amount<Length> inch(String text) {
+        Scanner scanner = new Scanner(Objects.requireNonNull(text, "text"));
+        double value = scanner.number();
+        if (!Double.isFinite(value) || !scanner.rest().isEmpty()) {
+            throw unreadable(text, "a number of inches", "\"1 3/4\", \"3/8\" or \"1.75\"");
+        }
+        return inch(value);
+    }
+
+    /**
+     * Returns a length in thousandths of an inch.
+     *
+     * @param value in thou, finite
+     * @return the length
+     */
+    public static Amount<Length> thou(double value) {
+        return ShopUnit.THOU.of(value);
+    }
+
+    /**
+     * Returns a length in feet, for the radius of a dome.
+     *
+     * @param value in feet of 304.8 mm, finite
+     * @return the length
+     */
+    public static Amount<Length> feet(double value) {
+        return ShopUnit.FOOT.of(value);
+    }
+
+    /**
+     * Returns an angle in degrees.
+     *
+     * @param value in degrees, finite
+     * @return the angle
+     */
+    public static Amount<Angle> deg(double value) {
+        return ShopUnit.DEGREE.of(value);
+    }
+
+    /**
+     * Returns a force in newtons.
+     *
+     * @param value in N, finite
+     * @return the force
+     */
+    public static Amount<Force> newton(double value) {
+        return ShopUnit.NEWTON.of(value);
+    }
+
+    /**
+     * Returns a force in pounds-force.
+     *
+     * @param value in lbf, finite
+     * @return the force
+     */
+    public static Amount<Force> poundForce(double value) {
+        return ShopUnit.POUND_FORCE.of(value);
+    }
+
+    /**
+     * Returns an elastic modulus or a stress in gigapascals.
+     *
+     * @param value in GPa, finite
+     * @return the modulus
+     */
+    public static Amount<Pressure> gigapascal(double value) {
+        return ShopUnit.GIGAPASCAL.of(value);
+    }
+
+    /**
+     * Returns a ratio in percent.
+     *
+     * @param value in percent, finite
+     * @return the ratio
+     */
+    public static Amount<Dimensionless> percent(double value) {
+        return ShopUnit.PERCENT.of(value);
+    }
+
+    /**
+     * Returns a temperature in degrees Celsius.
+     *
+     * @param value in degrees Celsius, finite
+     * @return the temperature
+     */
+    public static Amount<Temperature> celsius(double value) {
+        return ShopUnit.CELSIUS.of(value);
+    }
+
+    /**
+     * Returns a temperature in degrees Fahrenheit.
+     *
+     * @param value in degrees Fahrenheit, finite
+     * @return the temperature
+     */
+    public static Amount<Temperature> fahrenheit(double value) {
+        return ShopUnit.FAHRENHEIT.of(value);
+    }
+
+    /**
+     * Returns a frequency in hertz.
+     *
+     * @param value in Hz, finite
+     * @return the frequency
+     */
+    public static Amount<Frequency> hertz(double value) {
+        return ShopUnit.HERTZ.of(value);
+    }
+
+    /**
+     * Returns a cutter's speed of rotation.
+     *
+     * @param value in revolutions per minute, finite
+     * @return the speed of rotation
+     */
+    public static Amount<Frequency> rpm(double value) {
+        return ShopUnit.RPM.of(value);
+    }
+
+    /**
+     * Returns a feed.
+     *
+     * @param value in mm per minute, finite
+     * @return the feed
+     */
+    public static Amount<Speed> mmPerMinute(double value) {
+        return ShopUnit.MM_PER_MINUTE.of(value);
+    }
+
+    /**
+     * Returns a feed.
+     *
+     * @param value in inches per minute, finite
+     * @return the feed
+     */
+    public static Amount<Speed> inchPerMinute(double value) {
+        return ShopUnit.INCH_PER_MINUTE.of(value);
+    }
+
+    /**
+     * Returns a mass per length, for strings.
+     *
+     * @param value in grams per metre, finite
+     * @return the mass per length
+     */
+    public static Amount<LinearDensity> gramPerMetre(double value) {
+        return ShopUnit.GRAM_PER_METRE.of(value);
+    }
+
+    /**
+     * Returns a density.
+     *
+     * @param value in kg/m3, finite
+     * @return the density
+     */
+    public static Amount<MassDensity> kgPerM3(double value) {
+        return ShopUnit.KG_PER_M3.of(value);
+    }
+
+    /**
+     * Returns the frequency of a note in equal temperament with A4 = 440 Hz: {@code 440 * 2^((n - 69)/12)}, n counted
+     * in semitones with A4 = 69. Source: ISO 16 (standard tuning frequency). Exact to a unit in the last place or two.
+     *
+     * @param note letter, optional {@code #} or {@code b}, octave: {@code A3}, {@code F#2}, {@code Bb1}, {@code C-1}
+     * @return the frequency
+     * @throws IllegalArgumentException if it is no such note
+     */
+    public static Amount<Frequency> pitch(String note) {
+        return Pitches.frequency(note);
+    }
+
+    /**
+     * Returns a length from text with its unit.
+     *
+     * @param text such as {@code 1 3/4 in}, {@code 44.5 mm}, {@code 3/8"}, {@code 12 thou}, {@code 25 ft}
+     * @return the length, remembering its unit
+     * @throws IllegalArgumentException if it cannot be read: the text is quoted, and a good one shown
+     */
+    public static Amount<Length> length(String text) {
+        return parse(text, Length.class, "44.5 mm", "1 3/4 in");
+    }
+
+    /**
+     * Returns an angle from text with its unit.
+     *
+     * @param text such as {@code 13 deg} or {@code 0.02 rad}
+     * @return the angle, remembering its unit
+     * @throws IllegalArgumentException if it cannot be read
+     */
+    public static Amount<Angle> angle(String text) {
+        return parse(text, Angle.class, "13 deg", "0.02 rad");
+    }
+
+    /**
+     * Returns a quantity of the given kind from text with its unit: what {@link Amount#toString} writes is read back.
+     *
+     * @param <Q> the kind of quantity
+     * @param text number, then unit
+     * @param kind such as {@code Force.class}
+     * @return the amount, remembering its unit
+     * @throws IllegalArgumentException if it cannot be read, has no unit, or a unit of another kind
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Class<Q> kind) {
+        List<String> examples = UnitWords.symbols(kind);
+        String first = "12.5 " + examples.get(0);
+        return parse(text, kind, first.strip(), ("3 " + examples.get(examples.size() - 1)).strip());
+    }
+
+    private static <Q extends Quantity<Q>> Amount<Q> parse(String text, Class<Q> kind, String example, String other) {
+        Scanner scanner = new Scanner(Objects.requireNonNull(text, "text"));
+        double value = scanner.number();
+        String word = scanner.rest();
+        String inWords = UnitWords.kindInWords(kind);
+        if (!Double.isFinite(value)) {
+            throw unreadable(text, inWords, "\"" + example + "\" or \"" + other + "\"");
+        }
+        ShopUnit<?> unit = UnitWords.unit(word);
+        if (unit == null || unit.kind() != (Class<?>) kind) {
+            throw wrongUnit(text, value, word, unit, kind, inWords);
+        }
+        return Amount.of(value, ShopUnit.sameKind(unit, kind));
+    }
+
+    private static IllegalArgumentException wrongUnit(
+            String text, double value, String word, ShopUnit<?> unit, Class<?> kind, String inWords) {
+        String allowed = "use " + String.join(", ", UnitWords.symbols(kind));
+        String quoted = "\"" + text + "\"";
+        if (word.isEmpty()) {
+            return new IllegalArgumentException(quoted + " has no unit; " + inWords + " is wanted: " + allowed
+                    + ", such as \"" + Numbers.plain(value) + " "
+                    + UnitWords.symbols(kind).get(0) + "\"");
+        }
+        if (unit != null) {
+            return new IllegalArgumentException(
+                    quoted + " is " + unit.kindInWords() + "; " + inWords + " is wanted: " + allowed);
+        }
+        if (word.startsWith(",")) {
+            return new IllegalArgumentException(quoted + " has a comma; write a decimal point");
+        }
+        return new IllegalArgumentException(
+                quoted + " cannot be read: the unit \"" + word + "\" is not known; " + allowed);
+    }
+
+    private static IllegalArgumentException unreadable(String text, String wanted, String examples) {
+        String comma = text.indexOf(',') >= 0 ? "; write a decimal point, not a comma" : "";
+        return new IllegalArgumentException(
+                "\"" + text + "\" cannot be read as " + wanted + comma + "; write it like " + examples);
+    }
+}
