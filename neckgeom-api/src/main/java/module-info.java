@@ -2,4 +2,6 @@
 module org.neckgeom.api {
     requires transitive java.measure;
     requires tech.units.indriya;
+
+    exports org.neckgeom.stock;
 }
