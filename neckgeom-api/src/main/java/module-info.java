@@ -3,6 +3,7 @@ module org.neckgeom.api {
     requires transitive java.measure;
     requires tech.units.indriya;
 
+    exports org.neckgeom.stock;
     exports org.neckgeom.text to
             org.neckgeom.core;
     exports org.neckgeom.units;

@@ -1,0 +1,365 @@
+package org.neckgeom.stock;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.neckgeom.stock.WoodFigure.Kind;
+import org.neckgeom.stock.WoodFigure.Standing;
+import org.neckgeom.stock.WoodTable.Row;
+
+/**
+ * A wood and the figures that say how it bends and moves, such as {@code Wood.BLACK_WALNUT}: density, modulus of
+ * elasticity along the grain with its variation between pieces, shrinkage and change of size with moisture. Each figure
+ * keeps its source. Immutable.
+ *
+ * <p>The figures of a listed wood are averages of a species; a piece on the bench differs. One that was tested goes in
+ * by {@link #modulusMPa(double)} and {@link #modulusVariationPercent(double)}.
+ */
+public final class Wood {
+
+    /** Fraxinus americana. */
+    public static final Wood WHITE_ASH = new Wood(WoodTable.WHITE_ASH);
+
+    /** Tilia americana. */
+    public static final Wood AMERICAN_BASSWOOD = new Wood(WoodTable.AMERICAN_BASSWOOD);
+
+    /** Betula alleghaniensis. */
+    public static final Wood YELLOW_BIRCH = new Wood(WoodTable.YELLOW_BIRCH);
+
+    /** Juglans cinerea. */
+    public static final Wood BUTTERNUT = new Wood(WoodTable.BUTTERNUT);
+
+    /** Prunus serotina. */
+    public static final Wood BLACK_CHERRY = new Wood(WoodTable.BLACK_CHERRY);
+
+    /** Acer rubrum. */
+    public static final Wood RED_MAPLE = new Wood(WoodTable.RED_MAPLE);
+
+    /** Acer saccharum, hard maple. */
+    public static final Wood SUGAR_MAPLE = new Wood(WoodTable.SUGAR_MAPLE);
+
+    /** Juglans nigra. */
+    public static final Wood BLACK_WALNUT = new Wood(WoodTable.BLACK_WALNUT);
+
+    /** Liriodendron tulipifera. */
+    public static final Wood YELLOW_POPLAR = new Wood(WoodTable.YELLOW_POPLAR);
+
+    /** Picea sitchensis. */
+    public static final Wood SITKA_SPRUCE = new Wood(WoodTable.SITKA_SPRUCE);
+
+    /** Swietenia macrophylla. */
+    public static final Wood TRUE_MAHOGANY = new Wood(WoodTable.TRUE_MAHOGANY);
+
+    /** Khaya spp. */
+    public static final Wood AFRICAN_MAHOGANY = new Wood(WoodTable.AFRICAN_MAHOGANY);
+
+    /** Cedrela spp. */
+    public static final Wood SPANISH_CEDAR = new Wood(WoodTable.SPANISH_CEDAR);
+
+    /** Entandrophragma cylindricum. */
+    public static final Wood SAPELE = new Wood(WoodTable.SAPELE);
+
+    /** Dalbergia nigra. */
+    public static final Wood BRAZILIAN_ROSEWOOD = new Wood(WoodTable.BRAZILIAN_ROSEWOOD);
+
+    /** Dalbergia latifolia. */
+    public static final Wood INDIAN_ROSEWOOD = new Wood(WoodTable.INDIAN_ROSEWOOD);
+
+    /** Diospyros spp. from Asia. */
+    public static final Wood EAST_INDIAN_EBONY = new Wood(WoodTable.EAST_INDIAN_EBONY);
+
+    /** Diospyros spp. from Africa. */
+    public static final Wood AFRICAN_EBONY = new Wood(WoodTable.AFRICAN_EBONY);
+
+    private static final String GIVEN = "given";
+
+    private final Row row;
+
+    private Wood(Row row) {
+        this.row = row;
+    }
+
+    /**
+     * Returns a wood of your own, with no figure yet but the usual variation of the modulus.
+     *
+     * @param name what you call it, not blank
+     * @return the wood, to be given its figures
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public static Wood named(String name) {
+        return new Wood(new Row(requireName(name), "", Map.of()).with(WoodTable.USUAL_VARIATION));
+    }
+
+    /**
+     * Returns the listed wood of this name. Letter case, hyphens and blanks don't matter; {@code walnut},
+     * {@code hard maple} and other names that can mean one listed wood only are understood.
+     *
+     * @param name its name, such as {@code black walnut}
+     * @return the wood
+     * @throws IllegalArgumentException if no listed wood has this name; the message names the listed woods
+     */
+    public static Wood byName(String name) {
+        String key = WoodTable.key(requireName(name));
+        for (Row row : WoodTable.ALL) {
+            if (WoodTable.key(row.name()).equals(key)) {
+                return new Wood(row);
+            }
+        }
+        Row row = WoodTable.OTHER_NAMES.get(key);
+        if (row == null) {
+            throw new IllegalArgumentException("wood must be one of "
+                    + WoodTable.ALL.stream().map(Row::name).collect(Collectors.joining(", "))
+                    + ", or your own by Wood.named, but was \"" + name + "\"");
+        }
+        return new Wood(row);
+    }
+
+    /**
+     * Returns the listed woods.
+     *
+     * @return all of them, in order of their names
+     */
+    public static List<Wood> listed() {
+        return WoodTable.ALL.stream().map(Wood::new).toList();
+    }
+
+    private static String requireName(String name) {
+        if (Objects.requireNonNull(name, "name").isBlank()) {
+            throw new IllegalArgumentException("wood must have a name, but it was blank");
+        }
+        return name.strip();
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return the name, such as {@code black walnut}
+     */
+    public String name() {
+        return row.name();
+    }
+
+    /**
+     * Returns the botanical name.
+     *
+     * @return the botanical name, empty for a wood of your own
+     */
+    public String botanicalName() {
+        return row.botanicalName();
+    }
+
+    /**
+     * Returns a copy under another name, for one piece of a listed wood.
+     *
+     * @param newName the name, not blank
+     * @return the copy
+     */
+    public Wood withName(String newName) {
+        return new Wood(new Row(requireName(newName), row.botanicalName(), row.figures()));
+    }
+
+    /**
+     * Returns a copy with this density.
+     *
+     * @param kgPerM3 density at 12 % moisture in kg/m3, more than 0
+     * @return the copy
+     */
+    public Wood densityKgPerM3(double kgPerM3) {
+        return withOwn(Kind.DENSITY, kgPerM3);
+    }
+
+    /**
+     * Returns a copy with this modulus of elasticity along the grain.
+     *
+     * @param megapascal the modulus in MPa (N/mm2), more than 0
+     * @return the copy
+     */
+    public Wood modulusMPa(double megapascal) {
+        return withOwn(Kind.MODULUS, megapascal);
+    }
+
+    /**
+     * Returns a copy whose modulus is known this well: the usual 22 % between pieces of a species, or less for a piece
+     * that was tested.
+     *
+     * @param percent coefficient of variation in percent, above 0 and below 40
+     * @return the copy
+     */
+    public Wood modulusVariationPercent(double percent) {
+        if (!(percent > 0 && percent < 40)) {
+            throw new IllegalArgumentException(
+                    "variation of modulus must be above 0 % and below 40 %, but was " + percent + " %");
+        }
+        return withOwn(Kind.MODULUS_VARIATION, percent);
+    }
+
+    /**
+     * Returns a copy with this shrinkage, green to ovendry, and the change of size with moisture that follows from it
+     * by Wood Handbook (2010) Eq. 13-3 at 10 % moisture: {@code C = 1/(3000/S - 20)}.
+     *
+     * @param radialPercent along the rays, in percent of the green size, above 0 and below 30
+     * @param tangentialPercent along the growth rings, in percent of the green size, above 0 and below 30
+     * @return the copy
+     */
+    public Wood shrinkagePercent(double radialPercent, double tangentialPercent) {
+        return new Wood(row.with(
+                requireShrinkage(radialPercent, "radial"),
+                requireShrinkage(tangentialPercent, "tangential"),
+                GIVEN,
+                Standing.OWN));
+    }
+
+    /**
+     * Returns a copy with these coefficients of change of size with moisture.
+     *
+     * @param radialRatio change along the rays for one percent of moisture, as a ratio of the size, above 0
+     * @param tangentialRatio change along the growth rings for one percent of moisture, as a ratio of the size, above 0
+     * @return the copy
+     */
+    public Wood changePerPercent(double radialRatio, double tangentialRatio) {
+        return new Wood(row.withChange(radialRatio, tangentialRatio, GIVEN, Standing.OWN));
+    }
+
+    private Wood withOwn(Kind kind, double value) {
+        return new Wood(row.with(new WoodFigure(kind, value, GIVEN, Standing.OWN)));
+    }
+
+    private static double requireShrinkage(double percent, String direction) {
+        if (!(percent > 0 && percent < 30)) {
+            throw new IllegalArgumentException(
+                    direction + " shrinkage must be above 0 % and below 30 %, but was " + percent + " %");
+        }
+        return percent;
+    }
+
+    /**
+     * Returns the density at 12 % moisture.
+     *
+     * @return density in kg/m3
+     * @throws IllegalStateException if this wood has none
+     */
+    public double densityKgPerM3() {
+        return value(Kind.DENSITY);
+    }
+
+    /**
+     * Returns the modulus of elasticity along the grain at 12 % moisture, from bending tests.
+     *
+     * @return the modulus in MPa
+     * @throws IllegalStateException if this wood has none
+     */
+    public double modulusMPa() {
+        return value(Kind.MODULUS);
+    }
+
+    /**
+     * Returns how much the modulus varies between pieces: its coefficient of variation. Where nothing better is known
+     * 0.22, the average over species in Wood Handbook (2010) Table 5-6 (from memory).
+     *
+     * @return standard deviation over mean, a ratio
+     */
+    public double modulusVariation() {
+        return value(Kind.MODULUS_VARIATION) / 100;
+    }
+
+    /**
+     * Returns the shrinkage along the rays, green to ovendry.
+     *
+     * @return shrinkage as a ratio of the green size
+     * @throws IllegalStateException if this wood has none
+     */
+    public double radialShrinkage() {
+        return value(Kind.RADIAL_SHRINKAGE) / 100;
+    }
+
+    /**
+     * Returns the shrinkage along the growth rings, green to ovendry.
+     *
+     * @return shrinkage as a ratio of the green size
+     * @throws IllegalStateException if this wood has none
+     */
+    public double tangentialShrinkage() {
+        return value(Kind.TANGENTIAL_SHRINKAGE) / 100;
+    }
+
+    /**
+     * Returns the change of size along the rays for one percent of moisture, good from 6 to 14 % moisture.
+     *
+     * @return change for one percent as a ratio of the size
+     * @throws IllegalStateException if this wood has none
+     */
+    public double radialChangePerPercent() {
+        return value(Kind.RADIAL_CHANGE);
+    }
+
+    /**
+     * Returns the change of size along the growth rings for one percent of moisture, good from 6 to 14 % moisture.
+     *
+     * @return change for one percent as a ratio of the size
+     * @throws IllegalStateException if this wood has none
+     */
+    public double tangentialChangePerPercent() {
+        return value(Kind.TANGENTIAL_CHANGE);
+    }
+
+    /**
+     * Returns whether a figure is known.
+     *
+     * @param kind which figure
+     * @return true if this wood has it
+     */
+    public boolean has(Kind kind) {
+        return row.figures().containsKey(Objects.requireNonNull(kind, "kind"));
+    }
+
+    /**
+     * Returns a figure with its source.
+     *
+     * @param kind which figure
+     * @return the figure
+     * @throws IllegalStateException if this wood has none of this kind
+     */
+    public WoodFigure figure(Kind kind) {
+        WoodFigure figure = row.figures().get(Objects.requireNonNull(kind, "kind"));
+        if (figure == null) {
+            throw new IllegalStateException(
+                    kind.label() + " of " + row.name() + " is not known; give the wood one in " + kind.unit());
+        }
+        return figure;
+    }
+
+    /**
+     * Returns the figures with their sources.
+     *
+     * @return all figures this wood has, in the order of their kinds
+     */
+    public List<WoodFigure> figures() {
+        return List.copyOf(row.figures().values());
+    }
+
+    private double value(Kind kind) {
+        return figure(kind).value();
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Wood other && row.equals(other.row);
+    }
+
+    @Override
+    public int hashCode() {
+        return row.hashCode();
+    }
+
+    /**
+     * Returns the name, then one line for each figure with its source.
+     *
+     * @return the text, under 1,000 characters
+     */
+    @Override
+    public String toString() {
+        String title = botanicalName().isEmpty() ? name() : name() + " (" + botanicalName() + ")";
+        return figures().stream().map(f -> "\n  " + f).collect(Collectors.joining("", title, ""));
+    }
+}

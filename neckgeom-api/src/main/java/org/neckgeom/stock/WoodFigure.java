@@ -1,0 +1,120 @@
+package org.neckgeom.stock;
+
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
+ * (2010) Table 5-3}. Immutable.
+ *
+ * @param kind what the figure is; its unit follows from it
+ * @param value the figure in the unit of its kind, more than 0
+ * @param source where it comes from, in one line
+ * @param standing how far it may be trusted
+ */
+public record WoodFigure(Kind kind, double value, String source, Standing standing) {
+
+    /** What a figure is, and its unit. */
+    public enum Kind {
+        /** Mass of a piece at 12 % moisture over its volume at 12 % moisture. */
+        DENSITY("density at 12 % moisture", "kg/m3"),
+        /** Modulus of elasticity along the grain at 12 % moisture, from bending tests. */
+        MODULUS("modulus along the grain", "MPa"),
+        /** Coefficient of variation of the modulus between pieces of one species. */
+        MODULUS_VARIATION("modulus varies by", "%"),
+        /** Shrinkage along the rays, green to ovendry, in percent of the green size. */
+        RADIAL_SHRINKAGE("shrinkage, radial", "%"),
+        /** Shrinkage along the growth rings, green to ovendry, in percent of the green size. */
+        TANGENTIAL_SHRINKAGE("shrinkage, tangential", "%"),
+        /** Change of size along the rays for one percent of moisture, 6 to 14 % moisture. */
+        RADIAL_CHANGE("change, radial", "per %"),
+        /** Change of size along the growth rings for one percent of moisture, 6 to 14 % moisture. */
+        TANGENTIAL_CHANGE("change, tangential", "per %");
+
+        private final String label;
+        private final String unit;
+
+        Kind(String label, String unit) {
+            this.label = label;
+            this.unit = unit;
+        }
+
+        /**
+         * Returns the words for this kind of figure.
+         *
+         * @return the words, such as {@code modulus along the grain}
+         */
+        public String label() {
+            return label;
+        }
+
+        /**
+         * Returns the unit figures of this kind are in.
+         *
+         * @return the unit, such as {@code MPa}
+         */
+        public String unit() {
+            return unit;
+        }
+    }
+
+    /** How far a figure may be trusted. */
+    public enum Standing {
+        /** Printed in the source, seen in a reproduction of it. */
+        PRINTED("printed"),
+        /** Worked out from printed figures by a formula the source line names. */
+        DERIVED("derived"),
+        /** Written down from memory: no text was seen. Have it confirmed before much depends on it. */
+        FROM_MEMORY("from memory"),
+        /** Given by whoever made this wood. */
+        OWN("own value");
+
+        private final String label;
+
+        Standing(String label) {
+            this.label = label;
+        }
+
+        @Override
+        public String toString() {
+            return label;
+        }
+    }
+
+    /**
+     * Makes a figure and checks it.
+     *
+     * @throws IllegalArgumentException if the value is not a finite number more than 0, or the source is blank
+     */
+    public WoodFigure {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(standing, "standing");
+        if (!(value > 0) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(
+                    kind.label() + " must be more than 0 " + kind.unit() + ", but was " + value + " " + kind.unit());
+        }
+        if (source.isBlank()) {
+            throw new IllegalArgumentException(kind.label() + " must name its source, but the source was blank");
+        }
+    }
+
+    /**
+     * Returns the figure as a line of text: kind, value, unit, source and standing.
+     *
+     * @return such a line as {@code modulus along the grain  11600 MPa  Wood Handbook (2010) Table 5-3, printed}
+     */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT, "%-24s %8s %-6s %s, %s", kind.label(), number(), kind.unit(), source, standing);
+    }
+
+    private String number() {
+        return switch (kind) {
+            case DENSITY, MODULUS -> String.format(Locale.ROOT, "%.0f", value);
+            case MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> String.format(Locale.ROOT, "%.1f", value);
+            case RADIAL_CHANGE, TANGENTIAL_CHANGE -> String.format(Locale.ROOT, "%.5f", value);
+        };
+    }
+}
