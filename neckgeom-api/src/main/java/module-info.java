@@ -3,6 +3,11 @@ module org.neckgeom.api {
     requires transitive java.measure;
     requires tech.units.indriya;
 
+    exports org.neckgeom.design;
+    exports org.neckgeom.measure;
+    exports org.neckgeom.numeric to
+            org.neckgeom.core;
+    exports org.neckgeom.shop;
     exports org.neckgeom.stock;
     exports org.neckgeom.text to
             org.neckgeom.core;

@@ -1,0 +1,432 @@
+package org.neckgeom.design;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The channel cut into the neck's glue face for a rod, such as {@code channel 3 to 303 mm from the nut, 6 mm wide, 9.2 mm
+ * deep}. Immutable.
+ *
+ * <p>Unless told: it starts at the nut, is as wide and as long as the rod, flat, without cover strip, clearance or
+ * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past.
+ */
+public final class Channel {
+
+    private final Rod rod;
+    private final double start;
+    private final double endPlay;
+    private final double sidePlay;
+    private final double cover;
+    private final double clearance;
+    private final double extraMiddleDepth;
+    private final double pocketLength;
+    private final double pocketWidth;
+    private final double pocketDepth;
+
+    private Channel(
+            Rod rod,
+            double start,
+            double endPlay,
+            double sidePlay,
+            double cover,
+            double clearance,
+            double extraMiddleDepth,
+            double pocketLength,
+            double pocketWidth,
+            double pocketDepth) {
+        this.rod = rod;
+        this.start = start;
+        this.endPlay = endPlay;
+        this.sidePlay = sidePlay;
+        this.cover = cover;
+        this.clearance = clearance;
+        this.extraMiddleDepth = extraMiddleDepth;
+        this.pocketLength = pocketLength;
+        this.pocketWidth = pocketWidth;
+        this.pocketDepth = pocketDepth;
+    }
+
+    /**
+     * Returns the plainest channel for a rod.
+     *
+     * @param rod the rod
+     * @return the channel
+     */
+    public static Channel forRod(Rod rod) {
+        return new Channel(Objects.requireNonNull(rod, "rod"), 0, 0, 0, 0, 0, 0, 0, 0, 0);
+    }
+
+    /**
+     * Returns this channel starting elsewhere.
+     *
+     * @param x of its head end, positive toward the body; negative when it runs on into the head
+     * @return the channel
+     */
+    public Channel startingAt(Quantity<Length> x) {
+        double mm = HouseUnits.mm(x, "channel start");
+        return with(mm, endPlay, sidePlay, cover, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+    }
+
+    /**
+     * Returns this channel longer than the rod.
+     *
+     * @param play added at the heel end, 0 or more
+     * @return the channel
+     */
+    public Channel endPlay(Quantity<Length> play) {
+        double mm = HouseUnits.mmNotNegative(play, "end play");
+        return with(start, mm, sidePlay, cover, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+    }
+
+    /**
+     * Returns this channel wider than the rod.
+     *
+     * @param play width of the channel less width of the rod, 0 or more
+     * @return the channel
+     */
+    public Channel sidePlay(Quantity<Length> play) {
+        double mm = HouseUnits.mmNotNegative(play, "side play");
+        return with(start, endPlay, mm, cover, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+    }
+
+    /**
+     * Returns this channel with a strip of wood over the rod.
+     *
+     * @param strip thickness, 0 or more
+     * @return the channel
+     */
+    public Channel coveredBy(Quantity<Length> strip) {
+        double mm = HouseUnits.mmNotNegative(strip, "cover strip");
+        return with(start, endPlay, sidePlay, mm, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+    }
+
+    /**
+     * Returns this channel deeper than rod and strip.
+     *
+     * @param depth how far the rod, or the strip over it, lies below the glue face, 0 or more
+     * @return the channel
+     */
+    public Channel clearance(Quantity<Length> depth) {
+        double mm = HouseUnits.mmNotNegative(depth, "clearance");
+        return with(start, endPlay, sidePlay, cover, mm, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+    }
+
+    /**
+     * Returns this channel with an arched floor, a circle through both ends and the middle.
+     *
+     * @param deeperInTheMiddle sagitta: middle depth less end depth; positive for a rod laid from the front, negative for
+     *     one whose middle lies shallower
+     * @return the channel
+     */
+    public Channel arched(Quantity<Length> deeperInTheMiddle) {
+        double mm = HouseUnits.mm(deeperInTheMiddle, "arch");
+        Channel arched = with(start, endPlay, sidePlay, cover, clearance, mm, pocketLength, pocketWidth, pocketDepth);
+        if (!(Math.abs(mm) < arched.lengthMm() / 2)) {
+            throw HouseUnits.refused(
+                    "arch", "less than half the channel's length of " + amount(arched.lengthMm()), deeperInTheMiddle);
+        }
+        if (!(arched.depthMm() + mm > 0)) {
+            throw HouseUnits.refused("arch", "more than -" + amount(arched.depthMm()), deeperInTheMiddle);
+        }
+        return arched;
+    }
+
+    /**
+     * Returns this channel with a pocket for the adjuster at the end the rod is adjusted at.
+     *
+     * @param length along the neck, more than 0, no more than the channel's
+     * @param width across, the channel's width or more
+     * @param depth below the glue face, the channel's depth or more
+     * @return the channel
+     */
+    public Channel pocket(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
+        double l = HouseUnits.mmPositive(length, "pocket length");
+        double w = HouseUnits.mmPositive(width, "pocket width");
+        double d = HouseUnits.mmPositive(depth, "pocket depth");
+        if (!rod.isAdjustable()) {
+            throw new IllegalArgumentException("a " + rod.kind() + " needs no pocket, but one was wanted");
+        }
+        if (!(l <= lengthMm())) {
+            throw HouseUnits.refused("pocket length", "no more than the channel's " + amount(lengthMm()), length);
+        }
+        if (!(w >= widthMm())) {
+            throw HouseUnits.refused("pocket width", "the channel's " + amount(widthMm()) + " or more", width);
+        }
+        if (!(d >= depthMm())) {
+            throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
+        }
+        return with(start, endPlay, sidePlay, cover, clearance, extraMiddleDepth, l, w, d);
+    }
+
+    private Channel with(
+            double newStart,
+            double newEndPlay,
+            double newSidePlay,
+            double newCover,
+            double newClearance,
+            double newArch,
+            double newPocketLength,
+            double newPocketWidth,
+            double newPocketDepth) {
+        return new Channel(
+                rod,
+                newStart,
+                newEndPlay,
+                newSidePlay,
+                newCover,
+                newClearance,
+                newArch,
+                newPocketLength,
+                newPocketWidth,
+                newPocketDepth);
+    }
+
+    /**
+     * Returns the rod.
+     *
+     * @return the rod
+     */
+    public Rod rod() {
+        return rod;
+    }
+
+    /**
+     * Returns x of the head end in mm.
+     *
+     * @return either sign
+     */
+    public double startMm() {
+        return start;
+    }
+
+    /**
+     * Returns x of the heel end in mm: start, rod and end play.
+     *
+     * @return more than the start
+     */
+    public double endMm() {
+        return start + lengthMm();
+    }
+
+    /**
+     * Returns the length in mm.
+     *
+     * @return more than 0
+     */
+    public double lengthMm() {
+        return rod.lengthMm() + endPlay;
+    }
+
+    /**
+     * Returns the width in mm: rod and side play. The pocket is wider.
+     *
+     * @return more than 0
+     */
+    public double widthMm() {
+        return rod.widthMm() + sidePlay;
+    }
+
+    /**
+     * Returns the depth at the ends in mm: rod, cover strip and clearance. The whole depth where the floor is flat.
+     *
+     * @return more than 0
+     */
+    public double depthMm() {
+        return rod.heightMm() + cover + clearance;
+    }
+
+    /**
+     * Returns the depth at the ends, the whole depth where the floor is flat.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> depth() {
+        return rod.style().amount(depthMm());
+    }
+
+    /**
+     * Returns how much deeper the middle is than the ends, in mm.
+     *
+     * @return the sagitta; 0 for a flat floor
+     */
+    public double archMm() {
+        return extraMiddleDepth;
+    }
+
+    /**
+     * Returns the cover strip's thickness in mm.
+     *
+     * @return 0 or more
+     */
+    public double coverMm() {
+        return cover;
+    }
+
+    /**
+     * Returns the clearance in mm.
+     *
+     * @return 0 or more
+     */
+    public double clearanceMm() {
+        return clearance;
+    }
+
+    /**
+     * Says whether there is a pocket.
+     *
+     * @return true when there is one
+     */
+    public boolean hasPocket() {
+        return pocketLength > 0;
+    }
+
+    /**
+     * Returns x of the pocket's head end in mm.
+     *
+     * @return the channel's start, or its end less the pocket's length
+     */
+    public double pocketStartMm() {
+        return rod.adjustedAt() == End.HEAD ? start : endMm() - pocketLength;
+    }
+
+    /**
+     * Returns the pocket's length in mm.
+     *
+     * @return 0 where there is none
+     */
+    public double pocketLengthMm() {
+        return pocketLength;
+    }
+
+    /**
+     * Returns the pocket's width in mm.
+     *
+     * @return 0 where there is none
+     */
+    public double pocketWidthMm() {
+        return pocketWidth;
+    }
+
+    /**
+     * Returns the pocket's depth in mm.
+     *
+     * @return 0 where there is none
+     */
+    public double pocketDepthMm() {
+        return pocketDepth;
+    }
+
+    /**
+     * Returns the depth of the floor at a station, the pocket not counted: {@code d(x) = d_m - (R - sqrt(R^2 - (x -
+     * m)^2))}, {@code R = (L^2/4 + s^2)/(2 s)}, m the middle, s the sagitta. Exact.
+     *
+     * @param xMm station in mm
+     * @return depth in mm; 0 outside the channel
+     */
+    public double floorDepthAtMm(double xMm) {
+        if (!(xMm >= start && xMm <= endMm())) {
+            return 0;
+        }
+        double s = extraMiddleDepth;
+        if (s == 0) {
+            return depthMm();
+        }
+        double half = lengthMm() / 2;
+        double u = xMm - (start + half);
+        // R - sqrt(R^2 - u^2) written without the difference of two near numbers, and with the sign of s.
+        double radius = (half * half + s * s) / (2 * Math.abs(s));
+        double drop = u * u / (radius + Math.sqrt(Math.max(0, radius * radius - u * u)));
+        return depthMm() + s - Math.copySign(drop, s);
+    }
+
+    /**
+     * Returns the greatest depth at a station, the pocket counted.
+     *
+     * @param xMm station in mm
+     * @return depth in mm; 0 outside the channel
+     */
+    public double depthAtMm(double xMm) {
+        double floor = floorDepthAtMm(xMm);
+        return floor > 0 && isInPocket(xMm) ? Math.max(floor, pocketDepth) : floor;
+    }
+
+    /**
+     * Returns the width at a station, the pocket counted.
+     *
+     * @param xMm station in mm
+     * @return width in mm; 0 outside the channel
+     */
+    public double widthAtMm(double xMm) {
+        if (!(xMm >= start && xMm <= endMm())) {
+            return 0;
+        }
+        return isInPocket(xMm) ? pocketWidth : widthMm();
+    }
+
+    private boolean isInPocket(double xMm) {
+        return hasPocket() && xMm >= pocketStartMm() && xMm <= pocketStartMm() + pocketLength;
+    }
+
+    private Amount<Length> amount(double mm) {
+        return style().amount(mm);
+    }
+
+    /**
+     * Returns the style answers about this channel are printed in: that of the rod.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return rod.style();
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Channel other
+                && rod.equals(other.rod)
+                && Double.compare(start, other.start) == 0
+                && Double.compare(endPlay, other.endPlay) == 0
+                && Double.compare(sidePlay, other.sidePlay) == 0
+                && Double.compare(cover, other.cover) == 0
+                && Double.compare(clearance, other.clearance) == 0
+                && Double.compare(extraMiddleDepth, other.extraMiddleDepth) == 0
+                && Double.compare(pocketLength, other.pocketLength) == 0
+                && Double.compare(pocketWidth, other.pocketWidth) == 0
+                && Double.compare(pocketDepth, other.pocketDepth) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                rod,
+                start,
+                endPlay,
+                sidePlay,
+                cover,
+                clearance,
+                extraMiddleDepth,
+                pocketLength,
+                pocketWidth,
+                pocketDepth);
+    }
+
+    /** Returns such as {@code channel 3 mm to 303 mm from the nut, 6 mm wide, 9.2 mm deep}. */
+    @Override
+    public String toString() {
+        ShopUnit<Length> unit = style().unit();
+        String text = "channel " + Amount.ofHouse(start, unit) + " to " + Amount.ofHouse(endMm(), unit)
+                + " from the nut, " + amount(widthMm()) + " wide, " + amount(depthMm()) + " deep";
+        if (extraMiddleDepth != 0) {
+            text += " at its ends, " + amount(depthMm() + extraMiddleDepth) + " in the middle";
+        }
+        return hasPocket()
+                ? text + ", pocket " + amount(pocketLength) + " x " + amount(pocketWidth) + " x " + amount(pocketDepth)
+                        + " at the " + rod.adjustedAt()
+                : text;
+    }
+}

@@ -1,0 +1,295 @@
+package org.neckgeom.design;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The fingerboard, such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}.
+ * Immutable.
+ *
+ * <p>Width is linear between the nut and the second place, and beyond. Unless told, the second place is the body joint,
+ * the board is 6 mm thick on its centreline all along, and flat.
+ */
+public final class Fingerboard {
+
+    /** How the crown's radius runs along the board. */
+    public enum Crown {
+        /** No crown. */
+        FLAT,
+        /** The same radius all along: a cylinder. */
+        CYLINDER,
+        /** The radius grows in a straight line from the nut to the second place: a cone. */
+        CONE
+    }
+
+    private static final double USUAL_THICKNESS_MM = 6;
+
+    private final double nutWidth;
+    private final double secondWidth;
+    private final double secondFret;
+    private final double nutThickness;
+    private final double secondThickness;
+    private final double nutRadius;
+    private final double secondRadius;
+    private final Wood wood;
+    private final ShopUnit<Length> unit;
+
+    private Fingerboard(
+            double nutWidth,
+            double secondWidth,
+            double secondFret,
+            double nutThickness,
+            double secondThickness,
+            double nutRadius,
+            double secondRadius,
+            Wood wood,
+            ShopUnit<Length> unit) {
+        this.nutWidth = nutWidth;
+        this.secondWidth = secondWidth;
+        this.secondFret = secondFret;
+        this.nutThickness = nutThickness;
+        this.secondThickness = secondThickness;
+        this.nutRadius = nutRadius;
+        this.secondRadius = secondRadius;
+        this.wood = wood;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns a tapered board.
+     *
+     * @param atNut width at the nut, more than 0; its unit is the one answers are given in
+     * @param atSecond width at the body joint, or at the fret given to {@link #secondAtFret}, more than 0
+     * @return the board
+     */
+    public static Fingerboard tapered(Quantity<Length> atNut, Quantity<Length> atSecond) {
+        return new Fingerboard(
+                HouseUnits.mmPositive(atNut, "width at the nut"),
+                HouseUnits.mmPositive(atSecond, "second width"),
+                Double.NaN,
+                USUAL_THICKNESS_MM,
+                USUAL_THICKNESS_MM,
+                Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                null,
+                LengthStyle.of(atNut).unit());
+    }
+
+    /**
+     * Returns this board with its second place at a fret instead of the body joint.
+     *
+     * @param fret 1 or more
+     * @return the board
+     */
+    public Fingerboard secondAtFret(int fret) {
+        if (fret < 1) {
+            throw new IllegalArgumentException("fret of the second width must be 1 or more, but was " + fret);
+        }
+        return new Fingerboard(
+                nutWidth, secondWidth, fret, nutThickness, secondThickness, nutRadius, secondRadius, wood, unit);
+    }
+
+    /**
+     * Returns this board equally thick on its centreline all along.
+     *
+     * @param onCentreline more than 0
+     * @return the board
+     */
+    public Fingerboard thickness(Quantity<Length> onCentreline) {
+        return thickness(onCentreline, onCentreline);
+    }
+
+    /**
+     * Returns this board with its thickness in a straight line from the nut to the second place.
+     *
+     * @param atNut on the centreline at the nut, more than 0
+     * @param atSecond on the centreline at the second place, more than 0
+     * @return the board
+     */
+    public Fingerboard thickness(Quantity<Length> atNut, Quantity<Length> atSecond) {
+        double nut = HouseUnits.mmPositive(atNut, "board thickness");
+        double second = HouseUnits.mmPositive(atSecond, "board thickness at the second place");
+        return new Fingerboard(nutWidth, secondWidth, secondFret, nut, second, nutRadius, secondRadius, wood, unit);
+    }
+
+    /**
+     * Returns this board with one radius.
+     *
+     * @param crown more than half of either width
+     * @return the board
+     */
+    public Fingerboard radius(Quantity<Length> crown) {
+        return radius(crown, crown);
+    }
+
+    /**
+     * Returns this board with a compound radius: a cone whose radius grows in a straight line.
+     *
+     * @param atNut more than half the width there
+     * @param atSecond more than half the width there
+     * @return the board
+     */
+    public Fingerboard radius(Quantity<Length> atNut, Quantity<Length> atSecond) {
+        double nut = radiusOver(nutWidth, atNut, "radius at the nut");
+        double second = radiusOver(secondWidth, atSecond, "radius at the second place");
+        return new Fingerboard(
+                nutWidth, secondWidth, secondFret, nutThickness, secondThickness, nut, second, wood, unit);
+    }
+
+    private double radiusOver(double width, Quantity<Length> radius, String name) {
+        double mm = HouseUnits.mmPositive(radius, name);
+        if (!(mm > width / 2)) {
+            throw HouseUnits.refused(name, "more than half the width of " + Amount.ofHouse(width, unit), radius);
+        }
+        return mm;
+    }
+
+    /**
+     * Returns this board of a wood.
+     *
+     * @param kind the wood
+     * @return the board
+     */
+    public Fingerboard wood(Wood kind) {
+        Objects.requireNonNull(kind, "wood");
+        return new Fingerboard(
+                nutWidth, secondWidth, secondFret, nutThickness, secondThickness, nutRadius, secondRadius, kind, unit);
+    }
+
+    /**
+     * Returns the width at the nut in mm.
+     *
+     * @return more than 0
+     */
+    public double nutWidthMm() {
+        return nutWidth;
+    }
+
+    /**
+     * Returns the width at the second place in mm.
+     *
+     * @return more than 0
+     */
+    public double secondWidthMm() {
+        return secondWidth;
+    }
+
+    /**
+     * Returns the fret of the second place.
+     *
+     * @param bodyJointFret the fret at the body joint, which it is unless told
+     * @return 1 or more
+     */
+    public double secondFret(double bodyJointFret) {
+        return Double.isNaN(secondFret) ? bodyJointFret : secondFret;
+    }
+
+    /**
+     * Returns the thickness on the centreline at the nut in mm.
+     *
+     * @return more than 0
+     */
+    public double nutThicknessMm() {
+        return nutThickness;
+    }
+
+    /**
+     * Returns the thickness on the centreline at the second place in mm.
+     *
+     * @return more than 0
+     */
+    public double secondThicknessMm() {
+        return secondThickness;
+    }
+
+    /**
+     * Returns the crown's radius at the nut in mm.
+     *
+     * @return infinite for a flat board
+     */
+    public double nutRadiusMm() {
+        return nutRadius;
+    }
+
+    /**
+     * Returns the crown's radius at the second place in mm.
+     *
+     * @return infinite for a flat board
+     */
+    public double secondRadiusMm() {
+        return secondRadius;
+    }
+
+    /**
+     * Returns how the crown runs.
+     *
+     * @return the crown
+     */
+    public Crown crown() {
+        if (Double.isInfinite(nutRadius)) {
+            return Crown.FLAT;
+        }
+        return nutRadius == secondRadius ? Crown.CYLINDER : Crown.CONE;
+    }
+
+    /**
+     * Returns the wood, if it was told.
+     *
+     * @return the wood, or nothing
+     */
+    public Optional<Wood> wood() {
+        return Optional.ofNullable(wood);
+    }
+
+    /**
+     * Returns the style answers about this board are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Fingerboard other
+                && Double.compare(nutWidth, other.nutWidth) == 0
+                && Double.compare(secondWidth, other.secondWidth) == 0
+                && Double.compare(secondFret, other.secondFret) == 0
+                && Double.compare(nutThickness, other.nutThickness) == 0
+                && Double.compare(secondThickness, other.secondThickness) == 0
+                && Double.compare(nutRadius, other.nutRadius) == 0
+                && Double.compare(secondRadius, other.secondRadius) == 0
+                && Objects.equals(wood, other.wood);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                nutWidth, secondWidth, secondFret, nutThickness, secondThickness, nutRadius, secondRadius, wood);
+    }
+
+    /** Returns such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}. */
+    @Override
+    public String toString() {
+        String second = Double.isNaN(secondFret) ? "the body joint" : "fret " + (int) secondFret;
+        String thick = range(nutThickness, secondThickness);
+        String crown = crown() == Crown.FLAT ? "flat" : "radius " + range(nutRadius, secondRadius);
+        String text = "fingerboard " + Amount.ofHouse(nutWidth, unit) + " at the nut, "
+                + Amount.ofHouse(secondWidth, unit) + " at " + second + ", " + thick + " thick, " + crown;
+        return wood == null ? text : text + ", " + wood.name();
+    }
+
+    private String range(double nut, double second) {
+        return nut == second
+                ? Amount.ofHouse(nut, unit).toString()
+                : Amount.ofHouse(nut, unit) + " to " + Amount.ofHouse(second, unit);
+    }
+}

@@ -1,0 +1,470 @@
+package org.neckgeom.design;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * A neck as designed: scale, frets, body joint, and whatever parts have been decided so far. Immutable.
+ *
+ * <p>Parts may be told in any order. A question that needs a part which has not been told refuses with one sentence that
+ * names it. Unless told there are 20 frets, and the body joint is at the 12th.
+ */
+public final class NeckDesign {
+
+    private static final int USUAL_FRETS = 20;
+    private static final int USUAL_BODY_FRET = 12;
+    private static final int MOST_FRETS = 200;
+
+    private final String name;
+    private final Scale scale;
+    private final int frets;
+    private final int bodyAtFret;
+    private final Fingerboard fingerboard;
+    private final BackProfile back;
+    private final Wood wood;
+    private final Channel channel;
+    private final StringSet strings;
+    private final Head head;
+    private final Heel heel;
+
+    private NeckDesign(Parts parts) {
+        this.name = parts.name;
+        this.scale = parts.scale;
+        this.frets = parts.frets;
+        this.bodyAtFret = parts.bodyAtFret;
+        this.fingerboard = parts.fingerboard;
+        this.back = parts.back;
+        this.wood = parts.wood;
+        this.channel = parts.channel;
+        this.strings = parts.strings;
+        this.head = parts.head;
+        this.heel = parts.heel;
+    }
+
+    /** The parts on their way from one design to the next; never leaves this class. */
+    private static final class Parts {
+        private String name;
+        private Scale scale;
+        private int frets = USUAL_FRETS;
+        private int bodyAtFret = USUAL_BODY_FRET;
+        private Fingerboard fingerboard;
+        private BackProfile back;
+        private Wood wood;
+        private Channel channel;
+        private StringSet strings;
+        private Head head;
+        private Heel heel;
+    }
+
+    private Parts parts() {
+        Parts parts = new Parts();
+        parts.name = name;
+        parts.scale = scale;
+        parts.frets = frets;
+        parts.bodyAtFret = bodyAtFret;
+        parts.fingerboard = fingerboard;
+        parts.back = back;
+        parts.wood = wood;
+        parts.channel = channel;
+        parts.strings = strings;
+        parts.head = head;
+        parts.heel = heel;
+        return parts;
+    }
+
+    /**
+     * Returns a design of which only the name is known.
+     *
+     * @param name what the maker calls it, not blank
+     * @return the design
+     */
+    public static NeckDesign named(String name) {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("a neck's name must have a letter, but was \"" + name + "\"");
+        }
+        Parts parts = new Parts();
+        parts.name = name;
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with a scale divided in twelve.
+     *
+     * @param length more than 0
+     * @return the design
+     */
+    public NeckDesign scale(Quantity<Length> length) {
+        return scale(Scale.of(length));
+    }
+
+    /**
+     * Returns this design with a scale.
+     *
+     * @param newScale the scale
+     * @return the design
+     */
+    public NeckDesign scale(Scale newScale) {
+        Parts parts = parts();
+        parts.scale = Objects.requireNonNull(newScale, "scale");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with a number of frets.
+     *
+     * @param count 1 to 200
+     * @return the design
+     */
+    public NeckDesign frets(int count) {
+        if (count < 1 || count > MOST_FRETS) {
+            throw new IllegalArgumentException("frets must be between 1 and " + MOST_FRETS + ", but were " + count);
+        }
+        Parts parts = parts();
+        parts.frets = count;
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with the fret at which the body begins.
+     *
+     * @param fret 1 or more
+     * @return the design
+     */
+    public NeckDesign bodyAtFret(int fret) {
+        if (fret < 1 || fret > MOST_FRETS) {
+            throw new IllegalArgumentException(
+                    "fret at the body must be between 1 and " + MOST_FRETS + ", but was " + fret);
+        }
+        Parts parts = parts();
+        parts.bodyAtFret = fret;
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with a fingerboard.
+     *
+     * @param board the fingerboard
+     * @return the design
+     */
+    public NeckDesign fingerboard(Fingerboard board) {
+        Parts parts = parts();
+        parts.fingerboard = Objects.requireNonNull(board, "fingerboard");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with the shape of its back.
+     *
+     * @param profile the back
+     * @return the design
+     */
+    public NeckDesign back(BackProfile profile) {
+        Parts parts = parts();
+        parts.back = Objects.requireNonNull(profile, "back");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design of a wood.
+     *
+     * @param kind the wood of the neck
+     * @return the design
+     */
+    public NeckDesign wood(Wood kind) {
+        Parts parts = parts();
+        parts.wood = Objects.requireNonNull(kind, "wood");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with a rod in the plainest channel for it.
+     *
+     * @param rod the rod
+     * @return the design
+     */
+    public NeckDesign rod(Rod rod) {
+        return channel(Channel.forRod(rod));
+    }
+
+    /**
+     * Returns this design with a channel and the rod in it.
+     *
+     * @param newChannel the channel
+     * @return the design
+     */
+    public NeckDesign channel(Channel newChannel) {
+        Parts parts = parts();
+        parts.channel = Objects.requireNonNull(newChannel, "channel");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with strings.
+     *
+     * @param set the strings
+     * @return the design
+     */
+    public NeckDesign strings(StringSet set) {
+        Parts parts = parts();
+        parts.strings = Objects.requireNonNull(set, "strings");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with a head.
+     *
+     * @param newHead the head
+     * @return the design
+     */
+    public NeckDesign head(Head newHead) {
+        Parts parts = parts();
+        parts.head = Objects.requireNonNull(newHead, "head");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns this design with a heel.
+     *
+     * @param newHeel the heel
+     * @return the design
+     */
+    public NeckDesign heel(Heel newHeel) {
+        Parts parts = parts();
+        parts.heel = Objects.requireNonNull(newHeel, "heel");
+        return new NeckDesign(parts);
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return not blank
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the scale.
+     *
+     * @return the scale
+     * @throws IllegalArgumentException if it has not been told
+     */
+    public Scale scale() {
+        return told(scale, "scale");
+    }
+
+    /**
+     * Returns the number of frets.
+     *
+     * @return 1 or more
+     */
+    public int frets() {
+        return frets;
+    }
+
+    /**
+     * Returns the fret at which the body begins.
+     *
+     * @return 1 or more
+     */
+    public int bodyAtFret() {
+        return bodyAtFret;
+    }
+
+    /**
+     * Returns the fingerboard.
+     *
+     * @return the fingerboard
+     * @throws IllegalArgumentException if it has not been told
+     */
+    public Fingerboard fingerboard() {
+        return told(fingerboard, "fingerboard");
+    }
+
+    /**
+     * Returns the back.
+     *
+     * @return the back
+     * @throws IllegalArgumentException if it has not been told
+     */
+    public BackProfile back() {
+        return told(back, "back");
+    }
+
+    /**
+     * Returns the wood.
+     *
+     * @return the wood
+     * @throws IllegalArgumentException if it has not been told
+     */
+    public Wood wood() {
+        return told(wood, "wood");
+    }
+
+    /**
+     * Returns the channel, if there is one.
+     *
+     * @return the channel, or nothing for a neck without rod
+     */
+    public Optional<Channel> channel() {
+        return Optional.ofNullable(channel);
+    }
+
+    /**
+     * Returns the strings.
+     *
+     * @return the strings
+     * @throws IllegalArgumentException if they have not been told
+     */
+    public StringSet strings() {
+        return told(strings, "strings");
+    }
+
+    /**
+     * Returns the head, if it has been told.
+     *
+     * @return the head, or nothing
+     */
+    public Optional<Head> head() {
+        return Optional.ofNullable(head);
+    }
+
+    /**
+     * Returns the heel, if it has been told.
+     *
+     * @return the heel, or nothing
+     */
+    public Optional<Heel> heel() {
+        return Optional.ofNullable(heel);
+    }
+
+    private <T> T told(T part, String what) {
+        if (part == null) {
+            throw new IllegalArgumentException(
+                    "\"" + name + "\" must have its " + what + " told for this, but has none: add ." + what + "(...)");
+        }
+        return part;
+    }
+
+    /**
+     * Returns the station of the body joint in mm.
+     *
+     * @return x of the fret at which the body begins
+     */
+    public double bodyJointMm() {
+        return scale().fretMm(bodyAtFret);
+    }
+
+    /**
+     * Returns half the neck's width at a station, which is that of the fingerboard: linear through the nut and the board's
+     * second place.
+     *
+     * @param xMm station in mm
+     * @return half-width in mm; may be 0 or less far before the nut
+     */
+    public double halfWidthAtMm(double xMm) {
+        Fingerboard board = fingerboard();
+        return between(board.nutWidthMm(), board.secondWidthMm(), xMm) / 2;
+    }
+
+    /**
+     * Returns the fingerboard's thickness on the centreline at a station.
+     *
+     * @param xMm station in mm
+     * @return thickness in mm
+     */
+    public double boardThicknessAtMm(double xMm) {
+        Fingerboard board = fingerboard();
+        return between(board.nutThicknessMm(), board.secondThicknessMm(), xMm);
+    }
+
+    /**
+     * Returns the crown's radius at a station.
+     *
+     * @param xMm station in mm
+     * @return radius in mm, infinite for a flat board
+     */
+    public double crownRadiusAtMm(double xMm) {
+        Fingerboard board = fingerboard();
+        return board.crown() == Fingerboard.Crown.FLAT
+                ? Double.POSITIVE_INFINITY
+                : between(board.nutRadiusMm(), board.secondRadiusMm(), xMm);
+    }
+
+    private double between(double atNut, double atSecond, double xMm) {
+        double second = scale().fretMm(fingerboard().secondFret(bodyAtFret));
+        return atNut + (atSecond - atNut) * xMm / second;
+    }
+
+    /**
+     * Returns the depth of the neck's wood below the glue face on the centreline at a station, the channel not counted.
+     *
+     * @param xMm station in mm
+     * @return depth in mm
+     */
+    public double backDepthAtMm(double xMm) {
+        return back().depthAtMm(xMm, scale());
+    }
+
+    /**
+     * Returns the style answers about this neck are printed in: that of the scale.
+     *
+     * @return the style; millimetres while there is no scale
+     */
+    public LengthStyle style() {
+        return scale == null ? LengthStyle.MILLIMETRES : scale.style();
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof NeckDesign other
+                && name.equals(other.name)
+                && Objects.equals(scale, other.scale)
+                && frets == other.frets
+                && bodyAtFret == other.bodyAtFret
+                && Objects.equals(fingerboard, other.fingerboard)
+                && Objects.equals(back, other.back)
+                && Objects.equals(wood, other.wood)
+                && Objects.equals(channel, other.channel)
+                && Objects.equals(strings, other.strings)
+                && Objects.equals(head, other.head)
+                && Objects.equals(heel, other.heel);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, scale, frets, bodyAtFret, fingerboard, back, wood, channel, strings, head, heel);
+    }
+
+    /** Returns the name, then a row for each part that has been told. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(name);
+        if (scale != null) {
+            report.row("scale", scale.length() + ", " + frets + " frets, body at fret " + bodyAtFret);
+        }
+        row(report, "fingerboard", fingerboard);
+        row(report, "back", back);
+        if (wood != null) {
+            report.row("wood", wood.name());
+        }
+        if (channel != null) {
+            report.row("rod", channel.rod()).row("channel", channel);
+        }
+        row(report, "head", head);
+        row(report, "heel", heel);
+        row(report, "strings", strings);
+        return report.toString();
+    }
+
+    private static void row(Report report, String label, Object part) {
+        if (part != null) {
+            report.row(label, part);
+        }
+    }
+}

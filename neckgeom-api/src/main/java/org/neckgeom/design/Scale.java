@@ -1,0 +1,120 @@
+package org.neckgeom.design;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The scale: the string length the frets divide, without compensation, such as {@code 560 mm, 12 to the octave}.
+ * Immutable.
+ */
+public final class Scale {
+
+    private final double length;
+    private final int divisions;
+    private final ShopUnit<Length> unit;
+
+    private Scale(double length, int divisions, ShopUnit<Length> unit) {
+        this.length = length;
+        this.divisions = divisions;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns a scale divided in twelve.
+     *
+     * @param length more than 0; its unit is the one answers are given in
+     * @return the scale
+     */
+    public static Scale of(Quantity<Length> length) {
+        return new Scale(
+                HouseUnits.mmPositive(length, "scale"),
+                12,
+                LengthStyle.of(length).unit());
+    }
+
+    /**
+     * Returns this scale with another equal division of the octave.
+     *
+     * @param toTheOctave 1 or more
+     * @return the scale
+     */
+    public Scale divisions(int toTheOctave) {
+        if (toTheOctave < 1) {
+            throw new IllegalArgumentException("divisions of the octave must be 1 or more, but were " + toTheOctave);
+        }
+        return new Scale(length, toTheOctave, unit);
+    }
+
+    /**
+     * Returns the scale length.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> length() {
+        return Amount.ofHouse(length, unit);
+    }
+
+    /**
+     * Returns the scale length in mm.
+     *
+     * @return more than 0
+     */
+    public double lengthMm() {
+        return length;
+    }
+
+    /**
+     * Returns the equal divisions of the octave.
+     *
+     * @return 1 or more
+     */
+    public int divisions() {
+        return divisions;
+    }
+
+    /**
+     * Returns the distance from nut to fret: {@code x = L (1 - 2^(-n/d))}, d divisions to the octave. Exact (equal
+     * temperament).
+     *
+     * @param fret n, 0 or more; need not be whole
+     * @return x in mm, in [0, L)
+     * @throws IllegalArgumentException if the fret is negative or not finite
+     */
+    public double fretMm(double fret) {
+        if (!(fret >= 0) || Double.isInfinite(fret)) {
+            throw new IllegalArgumentException("fret must be 0 or more, but was " + fret);
+        }
+        // expm1 keeps the first frets of fine divisions from losing digits in 1 - 2^(-n/d).
+        return -length * StrictMath.expm1(-fret / divisions * StrictMath.log(2)) + 0.0;
+    }
+
+    /**
+     * Returns the style answers about this scale are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Scale other && Double.compare(length, other.length) == 0 && divisions == other.divisions;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(length, divisions);
+    }
+
+    /** Returns such as {@code scale 560 mm, 12 to the octave}. */
+    @Override
+    public String toString() {
+        return "scale " + length() + ", " + divisions + " to the octave";
+    }
+}

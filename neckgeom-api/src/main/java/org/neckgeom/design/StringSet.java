@@ -1,0 +1,218 @@
+package org.neckgeom.design;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LinearDensity;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The strings, from bass to treble, such as {@code 4 courses of 2, 95 N a string}. Immutable.
+ *
+ * <p>Each course has a pitch. Its pull is told, or follows from its mass per length or its plain-wire diameter. Unless
+ * told, courses are single.
+ */
+public final class StringSet {
+
+    private static final double[] NOT_TOLD = {};
+
+    private final double[] hertz;
+    private final int inCourse;
+    private final double[] tensions;
+    private final double[] gramsPerMetre;
+    private final double[] diameters;
+
+    private StringSet(double[] hertz, int inCourse, double[] tensions, double[] gramsPerMetre, double[] diameters) {
+        this.hertz = hertz;
+        this.inCourse = inCourse;
+        this.tensions = tensions;
+        this.gramsPerMetre = gramsPerMetre;
+        this.diameters = diameters;
+    }
+
+    /**
+     * Returns single strings tuned to pitches.
+     *
+     * @param pitches one or more, from bass to treble as they lie, each more than 0
+     * @return the strings
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read, into a list
+    public static StringSet of(Quantity<Frequency>... pitches) {
+        return of(List.of(pitches));
+    }
+
+    /**
+     * Returns single strings tuned to pitches.
+     *
+     * @param pitches one or more, from bass to treble as they lie, each more than 0
+     * @return the strings
+     */
+    public static StringSet of(List<? extends Quantity<Frequency>> pitches) {
+        if (pitches.isEmpty()) {
+            throw new IllegalArgumentException("strings must be 1 or more, but there were none");
+        }
+        double[] hertz = pitches.stream()
+                .mapToDouble(pitch -> HouseUnits.positive(pitch, ShopUnit.HERTZ, "pitch"))
+                .toArray();
+        return new StringSet(hertz, 1, NOT_TOLD, NOT_TOLD, NOT_TOLD);
+    }
+
+    /**
+     * Returns these strings in pairs: two to each course.
+     *
+     * @return the strings
+     */
+    public StringSet doubled() {
+        return new StringSet(hertz, 2, tensions, gramsPerMetre, diameters);
+    }
+
+    /**
+     * Returns these strings with the pull of each single string told.
+     *
+     * @param pulls one for all, or one to each course from bass to treble, each more than 0
+     * @return the strings
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read, into a list
+    public final StringSet tensions(Quantity<Force>... pulls) {
+        double[] newtons = each(List.of(pulls), ShopUnit.NEWTON, "string tension");
+        return new StringSet(hertz, inCourse, newtons, gramsPerMetre, diameters);
+    }
+
+    /**
+     * Returns these strings with the mass per length of each single string told, as printed for wrapped strings.
+     *
+     * @param masses one to each course from bass to treble, each more than 0
+     * @return the strings
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read, into a list
+    public final StringSet massesPerLength(Quantity<LinearDensity>... masses) {
+        double[] grams = each(List.of(masses), ShopUnit.GRAM_PER_METRE, "mass per length");
+        return new StringSet(hertz, inCourse, tensions, grams, diameters);
+    }
+
+    /**
+     * Returns these strings with the diameter of each single string told.
+     *
+     * @param gauges one to each course from bass to treble, each more than 0
+     * @return the strings
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read, into a list
+    public final StringSet diameters(Quantity<Length>... gauges) {
+        double[] mm = each(List.of(gauges), ShopUnit.MILLIMETRE, "string diameter");
+        return new StringSet(hertz, inCourse, tensions, gramsPerMetre, mm);
+    }
+
+    private <Q extends Quantity<Q>> double[] each(List<Quantity<Q>> given, ShopUnit<Q> house, String name) {
+        if (given.size() != 1 && given.size() != hertz.length) {
+            throw new IllegalArgumentException(name + " must be told once for all or once for each of the "
+                    + hertz.length + " courses, but was told " + given.size() + " times");
+        }
+        double[] values = new double[hertz.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = HouseUnits.positive(given.get(given.size() == 1 ? 0 : i), house, name);
+        }
+        return values;
+    }
+
+    /**
+     * Returns the number of courses.
+     *
+     * @return 1 or more
+     */
+    public int courses() {
+        return hertz.length;
+    }
+
+    /**
+     * Returns the number of strings to a course.
+     *
+     * @return 1 or 2
+     */
+    public int inCourse() {
+        return inCourse;
+    }
+
+    /**
+     * Returns the pitches in Hz, from bass to treble.
+     *
+     * @return a fresh array, one to a course
+     */
+    public double[] pitchesHz() {
+        return hertz.clone();
+    }
+
+    /**
+     * Returns the pull of a single string of each course in N, where told.
+     *
+     * @return a fresh array, one to a course, or empty
+     */
+    public double[] tensionsN() {
+        return tensions.clone();
+    }
+
+    /**
+     * Returns the mass per length of a single string of each course in g/m, where told.
+     *
+     * @return a fresh array, one to a course, or empty
+     */
+    public double[] massesGramPerMetre() {
+        return gramsPerMetre.clone();
+    }
+
+    /**
+     * Returns the diameter of a single string of each course in mm, where told.
+     *
+     * @return a fresh array, one to a course, or empty
+     */
+    public double[] diametersMm() {
+        return diameters.clone();
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof StringSet other
+                && Arrays.equals(hertz, other.hertz)
+                && inCourse == other.inCourse
+                && Arrays.equals(tensions, other.tensions)
+                && Arrays.equals(gramsPerMetre, other.gramsPerMetre)
+                && Arrays.equals(diameters, other.diameters);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                Arrays.hashCode(hertz),
+                inCourse,
+                Arrays.hashCode(tensions),
+                Arrays.hashCode(gramsPerMetre),
+                Arrays.hashCode(diameters));
+    }
+
+    /** Returns such as {@code 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string}. */
+    @Override
+    public String toString() {
+        String pitches = Arrays.stream(hertz).mapToObj(f -> Numbers.fixed(f, 2)).collect(Collectors.joining(", "));
+        String text = (inCourse == 1 ? hertz.length + " strings" : hertz.length + " courses of " + inCourse) + " at "
+                + pitches + " Hz";
+        if (tensions.length == 0) {
+            return text;
+        }
+        boolean alike = Arrays.stream(tensions).allMatch(t -> t == tensions[0]);
+        return alike
+                ? text + ", " + Amount.ofHouse(tensions[0], ShopUnit.NEWTON) + " a string"
+                : text + ", " + Arrays.stream(tensions).mapToObj(Numbers::plain).collect(Collectors.joining(", "))
+                        + " N a string";
+    }
+}

@@ -1,0 +1,257 @@
+package org.neckgeom.measure;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.neckgeom.numeric.StudentLaw;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A value with its standard uncertainty and the degrees of freedom behind it, such as {@code 0.710 mm, u 0.014 mm}.
+ * Immutable.
+ *
+ * <p>The standard uncertainty is one standard deviation (GUM 2.3.1). Degrees of freedom are infinite when the
+ * uncertainty is taken as known. An estimate has no order: two of them are rarely surely one above the other.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Estimate<Q extends Quantity<Q>> {
+
+    private final double value;
+    private final double uncertainty;
+    private final double degreesOfFreedom;
+    private final ShopUnit<Q> unit;
+
+    private Estimate(double value, double uncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
+        this.value = HouseUnits.finite(value, "value", unit.symbol());
+        this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
+        if (!(uncertainty >= 0)) {
+            throw new IllegalArgumentException(
+                    "standard uncertainty must be 0 or more, but was " + Amount.ofHouse(uncertainty, unit));
+        }
+        if (!(degreesOfFreedom > 0)) {
+            throw new IllegalArgumentException(
+                    "degrees of freedom must be more than 0, but were " + Numbers.plain(degreesOfFreedom));
+        }
+        this.degreesOfFreedom = degreesOfFreedom;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns an estimate with a known standard uncertainty, such as one reading with an instrument's repeatability.
+     *
+     * @param <Q> the kind of quantity
+     * @param value the best value; its unit is the one the estimate is read in
+     * @param standardUncertainty one standard deviation, 0 or more
+     * @return the estimate, with infinite degrees of freedom
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> of(Quantity<Q> value, Quantity<Q> standardUncertainty) {
+        return of(value, standardUncertainty, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Returns an estimate whose standard uncertainty is itself known from few data.
+     *
+     * @param <Q> the kind of quantity
+     * @param value the best value; its unit is the one the estimate is read in
+     * @param standardUncertainty one standard deviation, 0 or more
+     * @param degreesOfFreedom more than 0, infinity allowed
+     * @return the estimate
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> of(
+            Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
+        Amount<Q> best = Amount.from(value, "value");
+        Amount<Q> u = Amount.from(standardUncertainty, "standard uncertainty");
+        if (!(u.house() >= 0)) {
+            throw HouseUnits.refused("standard uncertainty", "0 " + u.unit().symbol() + " or more", u);
+        }
+        return new Estimate<>(best.house(), u.house(), degreesOfFreedom, best.unit());
+    }
+
+    /**
+     * Returns an estimate from numbers in the house unit.
+     *
+     * @param <Q> the kind of quantity
+     * @param value in the house unit, finite
+     * @param standardUncertainty in the house unit, 0 or more
+     * @param degreesOfFreedom more than 0, infinity allowed
+     * @param unit the unit the estimate is read in
+     * @return the estimate
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> ofHouse(
+            double value, double standardUncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
+        return new Estimate<>(value, standardUncertainty, degreesOfFreedom, unit);
+    }
+
+    /**
+     * Returns the mean of repeated readings with its Type A standard uncertainty {@code s/sqrt(n)} and n - 1 degrees of
+     * freedom, s the experimental standard deviation. Source: GUM 4.2.3, 4.2.6.
+     *
+     * @param <Q> the kind of quantity
+     * @param readings two or more; the first one's unit is the one the estimate is read in
+     * @return the estimate
+     * @throws IllegalArgumentException if there are fewer than two readings
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> repeated(List<? extends Quantity<Q>> readings) {
+        int n = readings.size();
+        if (n < 2) {
+            throw new IllegalArgumentException("readings must be 2 or more, but were " + n);
+        }
+        ShopUnit<Q> unit = Amount.from(readings.get(0), "reading").unit();
+        double[] values = new double[n];
+        double first = Amount.from(readings.get(0), "reading").house();
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            // From the first reading on, so that large readings close together lose no digits.
+            values[i] = Amount.from(readings.get(i), "reading").house() - first;
+            sum += values[i];
+        }
+        double mean = sum / n;
+        double squares = 0;
+        double rest = 0;
+        for (double value : values) {
+            squares += (value - mean) * (value - mean);
+            rest += value - mean;
+        }
+        double variance = (squares - rest * rest / n) / (n - 1);
+        return new Estimate<>(first + mean, Math.sqrt(Math.max(0, variance) / n), n - 1, unit);
+    }
+
+    /**
+     * Returns an estimate of which only the bounds are known: the true value lies within half a width of the given one,
+     * anywhere alike. {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
+     *
+     * @param <Q> the kind of quantity
+     * @param value the middle; its unit is the one the estimate is read in
+     * @param halfWidth a, 0 or more
+     * @return the estimate, with infinite degrees of freedom
+     */
+    public static <Q extends Quantity<Q>> Estimate<Q> withinHalfWidth(Quantity<Q> value, Quantity<Q> halfWidth) {
+        Amount<Q> best = Amount.from(value, "value");
+        Amount<Q> a = Amount.from(halfWidth, "half-width");
+        if (!(a.house() >= 0)) {
+            throw HouseUnits.refused("half-width", "0 " + a.unit().symbol() + " or more", a);
+        }
+        return new Estimate<>(best.house(), a.house() / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
+    }
+
+    /**
+     * Returns the best value.
+     *
+     * @return the value
+     */
+    public Amount<Q> value() {
+        return Amount.ofHouse(value, unit);
+    }
+
+    /**
+     * Returns the standard uncertainty, one standard deviation.
+     *
+     * @return u, 0 or more
+     */
+    public Amount<Q> standardUncertainty() {
+        return Amount.ofHouse(uncertainty, unit);
+    }
+
+    /**
+     * Returns the degrees of freedom of the standard uncertainty.
+     *
+     * @return more than 0, infinite when u is taken as known
+     */
+    public double degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /**
+     * Returns the value as a number in the house unit.
+     *
+     * @return the value
+     */
+    public double valueHouse() {
+        return value;
+    }
+
+    /**
+     * Returns the standard uncertainty as a number in the house unit.
+     *
+     * @return u, 0 or more
+     */
+    public double uncertaintyHouse() {
+        return uncertainty;
+    }
+
+    /**
+     * Returns the unit the estimate is read in.
+     *
+     * @return the unit
+     */
+    public ShopUnit<Q> unit() {
+        return unit;
+    }
+
+    /**
+     * Returns the same estimate read in another unit.
+     *
+     * @param other the unit
+     * @return the estimate
+     */
+    public Estimate<Q> in(ShopUnit<Q> other) {
+        return new Estimate<>(value, uncertainty, degreesOfFreedom, other);
+    }
+
+    /**
+     * Returns the expanded uncertainty {@code U = t_p(nu) * u} for a coverage probability. Source: GUM G.3, Table G.2.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return U, 0 or more
+     */
+    public Amount<Q> expanded(Quantity<Dimensionless> coverage) {
+        double p = HouseUnits.probability(coverage, "coverage");
+        return Amount.ofHouse(StudentLaw.coverageFactor(p, degreesOfFreedom) * uncertainty, unit);
+    }
+
+    /**
+     * Returns the coverage interval {@code value - U} to {@code value + U}.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return the interval
+     */
+    public Interval<Q> interval(Quantity<Dimensionless> coverage) {
+        double half = expanded(coverage).house();
+        return Interval.ofHouse(value - half, value + half, unit);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Estimate<?> other
+                && unit.kind() == (Class<?>) other.unit.kind()
+                && Double.compare(value, other.value) == 0
+                && Double.compare(uncertainty, other.uncertainty) == 0
+                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(unit.kind(), value, uncertainty, degreesOfFreedom);
+    }
+
+    /** Returns such as {@code 0.710 mm, u 0.014 mm}, rounded to two digits of the uncertainty. */
+    @Override
+    public String toString() {
+        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+        if (uncertainty == 0) {
+            return value() + ", u 0" + symbol;
+        }
+        double u = unit.fromHouse(uncertainty) - unit.fromHouse(0);
+        int places = Numbers.decimalsFor(u, 0);
+        String text =
+                Numbers.fixed(unit.fromHouse(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
+        return Double.isInfinite(degreesOfFreedom)
+                ? text
+                : text + ", " + Numbers.trimmed(degreesOfFreedom, 1) + " degrees of freedom";
+    }
+}

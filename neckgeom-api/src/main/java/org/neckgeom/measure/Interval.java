@@ -1,0 +1,131 @@
+package org.neckgeom.measure;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Everything from a low to a high quantity, both included, such as {@code -0.69 to 0.72 mm}: a coverage interval, or a
+ * range. Immutable.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Interval<Q extends Quantity<Q>> {
+
+    private static final int DIGITS_OF_WIDTH = 3;
+
+    private final double low;
+    private final double high;
+    private final ShopUnit<Q> unit;
+
+    private Interval(double low, double high, ShopUnit<Q> unit) {
+        this.low = low;
+        this.high = high;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns the interval between two quantities.
+     *
+     * @param <Q> the kind of quantity
+     * @param low the lower end; its unit is the one the interval is read in
+     * @param high the upper end, not under the lower
+     * @return the interval
+     * @throws IllegalArgumentException if the upper end lies under the lower
+     */
+    public static <Q extends Quantity<Q>> Interval<Q> of(Quantity<Q> low, Quantity<Q> high) {
+        Amount<Q> from = Amount.from(low, "low");
+        Amount<Q> to = Amount.from(high, "high");
+        if (!(from.house() <= to.house())) {
+            throw HouseUnits.refused("high", from + " or more", to);
+        }
+        return new Interval<>(from.house(), to.house(), from.unit());
+    }
+
+    /**
+     * Returns the interval between two numbers in the house unit.
+     *
+     * @param <Q> the kind of quantity
+     * @param low the lower end, finite
+     * @param high the upper end, finite, not under the lower
+     * @param unit the unit the interval is read in
+     * @return the interval
+     * @throws IllegalArgumentException if an end is not finite, or the upper end lies under the lower
+     */
+    public static <Q extends Quantity<Q>> Interval<Q> ofHouse(double low, double high, ShopUnit<Q> unit) {
+        return of(Amount.ofHouse(low, unit), Amount.ofHouse(high, unit));
+    }
+
+    /**
+     * Returns the lower end.
+     *
+     * @return the lower end, included
+     */
+    public Amount<Q> low() {
+        return Amount.ofHouse(low, unit);
+    }
+
+    /**
+     * Returns the upper end.
+     *
+     * @return the upper end, included
+     */
+    public Amount<Q> high() {
+        return Amount.ofHouse(high, unit);
+    }
+
+    /**
+     * Returns the lower end as a number in the house unit.
+     *
+     * @return the lower end
+     */
+    public double lowHouse() {
+        return low;
+    }
+
+    /**
+     * Returns the upper end as a number in the house unit.
+     *
+     * @return the upper end
+     */
+    public double highHouse() {
+        return high;
+    }
+
+    /**
+     * Says whether a quantity lies in the interval, ends included.
+     *
+     * @param quantity the quantity
+     * @return true when low &lt;= quantity &lt;= high
+     */
+    public boolean contains(Quantity<Q> quantity) {
+        double value = Amount.from(quantity, "quantity").house();
+        return low <= value && value <= high;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Interval<?> other
+                && unit.kind() == (Class<?>) other.unit.kind()
+                && Double.compare(low, other.low) == 0
+                && Double.compare(high, other.high) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(unit.kind(), low, high);
+    }
+
+    /** Returns such as {@code -0.691 to 0.722 mm}, to three digits of the half-width. */
+    @Override
+    public String toString() {
+        double from = unit.fromHouse(low);
+        double to = unit.fromHouse(high);
+        int places = Numbers.decimalsFor((to - from) / 2, DIGITS_OF_WIDTH) + 1;
+        String text = Numbers.fixed(from, places) + " to " + Numbers.fixed(to, places);
+        return unit.symbol().isEmpty() ? text : text + " " + unit.symbol();
+    }
+}

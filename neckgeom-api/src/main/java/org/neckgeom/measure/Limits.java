@@ -1,0 +1,163 @@
+package org.neckgeom.measure;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The tolerance limits of a quantity, such as {@code within 0.1 mm of 0 mm}: a lower and an upper one, or only one of
+ * them. Both belong to what is allowed. Immutable. Terms: JCGM 106:2012.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Limits<Q extends Quantity<Q>> {
+
+    private final double lower;
+    private final double upper;
+    private final ShopUnit<Q> unit;
+
+    private Limits(double lower, double upper, ShopUnit<Q> unit) {
+        this.lower = lower + 0.0;
+        this.upper = upper + 0.0;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns limits the same distance either side of zero.
+     *
+     * @param <Q> the kind of quantity
+     * @param limit the greatest size allowed, more than 0
+     * @return the limits
+     */
+    public static <Q extends Quantity<Q>> Limits<Q> within(Quantity<Q> limit) {
+        Amount<Q> size = Amount.from(limit, "limit");
+        if (!(size.house() > 0)) {
+            throw HouseUnits.refused("limit", "more than 0 " + size.unit().symbol(), size);
+        }
+        return new Limits<>(-size.house(), size.house(), size.unit());
+    }
+
+    /**
+     * Returns a lower and an upper limit.
+     *
+     * @param <Q> the kind of quantity
+     * @param lower the least value allowed; its unit is the one the limits are read in
+     * @param upper the greatest value allowed, more than the lower
+     * @return the limits
+     */
+    public static <Q extends Quantity<Q>> Limits<Q> between(Quantity<Q> lower, Quantity<Q> upper) {
+        Amount<Q> low = Amount.from(lower, "lower limit");
+        Amount<Q> high = Amount.from(upper, "upper limit");
+        if (!(low.house() < high.house())) {
+            throw HouseUnits.refused("upper limit", "more than " + low, high);
+        }
+        return new Limits<>(low.house(), high.house(), low.unit());
+    }
+
+    /**
+     * Returns an upper limit alone.
+     *
+     * @param <Q> the kind of quantity
+     * @param upper the greatest value allowed
+     * @return the limits
+     */
+    public static <Q extends Quantity<Q>> Limits<Q> atMost(Quantity<Q> upper) {
+        Amount<Q> high = Amount.from(upper, "upper limit");
+        return new Limits<>(Double.NEGATIVE_INFINITY, high.house(), high.unit());
+    }
+
+    /**
+     * Returns a lower limit alone.
+     *
+     * @param <Q> the kind of quantity
+     * @param lower the least value allowed
+     * @return the limits
+     */
+    public static <Q extends Quantity<Q>> Limits<Q> atLeast(Quantity<Q> lower) {
+        Amount<Q> low = Amount.from(lower, "lower limit");
+        return new Limits<>(low.house(), Double.POSITIVE_INFINITY, low.unit());
+    }
+
+    /**
+     * Returns the lower limit in the house unit.
+     *
+     * @return the lower limit, negative infinity where there is none
+     */
+    public double lowerHouse() {
+        return lower;
+    }
+
+    /**
+     * Returns the upper limit in the house unit.
+     *
+     * @return the upper limit, infinity where there is none
+     */
+    public double upperHouse() {
+        return upper;
+    }
+
+    /**
+     * Returns the unit the limits are read in.
+     *
+     * @return the unit
+     */
+    public ShopUnit<Q> unit() {
+        return unit;
+    }
+
+    /**
+     * Says whether a value keeps the limits, which belong to what is allowed.
+     *
+     * @param value the value
+     * @return true when it does
+     */
+    public boolean allow(Quantity<Q> value) {
+        return allowHouse(Amount.from(value, "value").house());
+    }
+
+    /**
+     * Says whether a value in the house unit keeps the limits.
+     *
+     * @param house the value
+     * @return true when it does; false for NaN
+     */
+    public boolean allowHouse(double house) {
+        return lower <= house && house <= upper;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Limits<?> other
+                && unit.kind() == (Class<?>) other.unit.kind()
+                && Double.compare(lower, other.lower) == 0
+                && Double.compare(upper, other.upper) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(unit.kind(), lower, upper);
+    }
+
+    /** Returns such as {@code within 0.1 mm}, {@code 3 to 5 mm}, {@code 3 mm or more}, {@code 0.1 mm or less}. */
+    @Override
+    public String toString() {
+        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+        if (lower == -upper) {
+            return "within " + number(upper) + symbol;
+        }
+        if (Double.isInfinite(lower)) {
+            return number(upper) + symbol + " or less";
+        }
+        if (Double.isInfinite(upper)) {
+            return number(lower) + symbol + " or more";
+        }
+        return number(lower) + " to " + number(upper) + symbol;
+    }
+
+    private String number(double house) {
+        return Numbers.plain(unit.fromHouse(house));
+    }
+}

@@ -1,0 +1,384 @@
+package org.neckgeom.measure;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * How an error that has not been read spreads, such as {@code rectangular, half-width 0.05 mm}: the law assigned to it
+ * (GUM 4.3; JCGM 101:2008, 6.4), with its shift. Immutable.
+ *
+ * <p>Every law but the samples is symmetric about its shift, which is 0 unless told. Scales are kept in the house unit:
+ * a standard deviation for the normal law, half-widths for the others.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Spread<Q extends Quantity<Q>> {
+
+    /** The laws a spread can have. */
+    public enum Law {
+        /** Gauss's, unbounded; scale = standard deviation. */
+        NORMAL,
+        /** Anywhere alike within the half-width. */
+        RECTANGULAR,
+        /** Highest in the middle, down to nothing at the half-width. */
+        TRIANGULAR,
+        /** A flat top narrower than the base: the sum of two rectangular ones. */
+        TRAPEZOIDAL,
+        /** Mostly near the ends, as a steady swing: U-shaped. */
+        ARCSINE,
+        /** No spread at all: a known shift. */
+        BIAS,
+        /** Measured in the shop: each sample alike. */
+        SAMPLES
+    }
+
+    private final Law law;
+    private final double shift;
+    private final double scale;
+    private final double topScale;
+    private final double degreesOfFreedom;
+    private final double[] samples;
+    private final ShopUnit<Q> unit;
+
+    private Spread(
+            Law law,
+            double shift,
+            double scale,
+            double topScale,
+            double degreesOfFreedom,
+            double[] samples,
+            ShopUnit<Q> unit) {
+        this.law = law;
+        this.shift = shift + 0.0;
+        this.scale = scale;
+        this.topScale = topScale;
+        this.degreesOfFreedom = degreesOfFreedom;
+        this.samples = samples;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns a normal spread.
+     *
+     * @param <Q> the kind of quantity
+     * @param standardDeviation 0 or more
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> normal(Quantity<Q> standardDeviation) {
+        return symmetric(Law.NORMAL, standardDeviation, "standard deviation");
+    }
+
+    /**
+     * Returns a rectangular spread: {@code u = a/sqrt(3)}.
+     *
+     * @param <Q> the kind of quantity
+     * @param halfWidth a, 0 or more
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> rectangular(Quantity<Q> halfWidth) {
+        return symmetric(Law.RECTANGULAR, halfWidth, "half-width");
+    }
+
+    /**
+     * Returns a triangular spread: {@code u = a/sqrt(6)}.
+     *
+     * @param <Q> the kind of quantity
+     * @param halfWidth a, 0 or more
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> triangular(Quantity<Q> halfWidth) {
+        return symmetric(Law.TRIANGULAR, halfWidth, "half-width");
+    }
+
+    /**
+     * Returns an arcsine (U-shaped) spread: {@code u = a/sqrt(2)}.
+     *
+     * @param <Q> the kind of quantity
+     * @param halfWidth a, 0 or more
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> arcsine(Quantity<Q> halfWidth) {
+        return symmetric(Law.ARCSINE, halfWidth, "half-width");
+    }
+
+    /**
+     * Returns a trapezoidal spread: {@code u = a sqrt((1 + beta^2)/6)}, {@code beta = top/base}. It is the sum of two
+     * rectangular ones of half-widths {@code (a + b)/2} and {@code (a - b)/2}.
+     *
+     * @param <Q> the kind of quantity
+     * @param halfBase a, 0 or more
+     * @param halfTop b, 0 to a
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> trapezoidal(Quantity<Q> halfBase, Quantity<Q> halfTop) {
+        Amount<Q> base = notNegative(halfBase, "half-base");
+        Amount<Q> top = notNegative(halfTop, "half-top");
+        if (!(top.house() <= base.house())) {
+            throw HouseUnits.refused("half-top", base + " or less", top);
+        }
+        return of(Law.TRAPEZOIDAL, 0, base.house(), top.house(), base.unit());
+    }
+
+    /**
+     * Returns a known shift without any spread.
+     *
+     * @param <Q> the kind of quantity
+     * @param shift either sign
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> bias(Quantity<Q> shift) {
+        Amount<Q> known = Amount.from(shift, "bias");
+        return of(Law.BIAS, known.house(), 0, 0, known.unit());
+    }
+
+    /**
+     * Returns the spread of errors measured in the shop, each sample as likely as the next.
+     *
+     * @param <Q> the kind of quantity
+     * @param errors one or more; the first one's unit is the one the spread is read in
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> samples(List<? extends Quantity<Q>> errors) {
+        if (errors.isEmpty()) {
+            throw new IllegalArgumentException("samples must be 1 or more, but were 0");
+        }
+        double[] values = new double[errors.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = Amount.from(errors.get(i), "sample").house();
+        }
+        Arrays.sort(values);
+        double mean = mean(values);
+        for (int i = 0; i < values.length; i++) {
+            values[i] -= mean;
+        }
+        ShopUnit<Q> unit = Amount.from(errors.get(0), "sample").unit();
+        double largest = Math.max(-values[0], values[values.length - 1]);
+        return new Spread<>(Law.SAMPLES, mean, largest, 0, Double.POSITIVE_INFINITY, values, unit);
+    }
+
+    /**
+     * Returns what an estimate leaves open: normal about its value, with its degrees of freedom.
+     *
+     * @param <Q> the kind of quantity
+     * @param estimate the estimate
+     * @return the spread
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> of(Estimate<Q> estimate) {
+        return new Spread<>(
+                Law.NORMAL,
+                estimate.valueHouse(),
+                estimate.uncertaintyHouse(),
+                0,
+                estimate.degreesOfFreedom(),
+                null,
+                estimate.unit());
+    }
+
+    /**
+     * Returns this spread about another place.
+     *
+     * @param by added to the shift, either sign
+     * @return the spread
+     */
+    public Spread<Q> shifted(Quantity<Q> by) {
+        double moved = shift + Amount.from(by, "shift").house();
+        return new Spread<>(law, moved, scale, topScale, degreesOfFreedom, samples, unit);
+    }
+
+    /**
+     * Returns this spread, its size scaled and its shift kept, as allocation and allowance need it.
+     *
+     * @param factor 0 or more
+     * @return the spread
+     */
+    public Spread<Q> scaled(double factor) {
+        if (!(factor >= 0) || Double.isInfinite(factor)) {
+            throw new IllegalArgumentException("factor must be 0 or more, but was " + Numbers.plain(factor));
+        }
+        double[] wider = samples == null
+                ? null
+                : Arrays.stream(samples).map(x -> x * factor).toArray();
+        return new Spread<>(law, shift, scale * factor, topScale * factor, degreesOfFreedom, wider, unit);
+    }
+
+    /**
+     * Returns this normal spread with the degrees of freedom its standard deviation is known by.
+     *
+     * @param degrees more than 0
+     * @return the spread
+     */
+    public Spread<Q> degreesOfFreedom(double degrees) {
+        if (!(degrees > 0)) {
+            throw new IllegalArgumentException(
+                    "degrees of freedom must be more than 0, but were " + Numbers.plain(degrees));
+        }
+        return new Spread<>(law, shift, scale, topScale, degrees, samples, unit);
+    }
+
+    /**
+     * Returns the law.
+     *
+     * @return the law
+     */
+    public Law law() {
+        return law;
+    }
+
+    /**
+     * Returns the mean, which is the shift, in the house unit.
+     *
+     * @return the mean
+     */
+    public double meanHouse() {
+        return shift;
+    }
+
+    /**
+     * Returns the scale in the house unit: the standard deviation of a normal spread, the half-width of a bounded one, 0
+     * for a bias.
+     *
+     * @return 0 or more
+     */
+    public double scaleHouse() {
+        return scale;
+    }
+
+    /**
+     * Returns the half-width of a trapezoid's top in the house unit.
+     *
+     * @return 0 for every other law
+     */
+    public double topScaleHouse() {
+        return topScale;
+    }
+
+    /**
+     * Returns the samples in the house unit, less their mean, ascending.
+     *
+     * @return a fresh array, empty for every other law
+     */
+    public double[] centredSamplesHouse() {
+        return samples == null ? new double[0] : samples.clone();
+    }
+
+    /**
+     * Returns the degrees of freedom of the standard uncertainty.
+     *
+     * @return more than 0; infinite unless told
+     */
+    public double degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /**
+     * Returns the variance about the mean, in the house unit squared.
+     *
+     * @return 0 or more
+     */
+    public double varianceHouse() {
+        return switch (law) {
+            case NORMAL -> scale * scale;
+            case RECTANGULAR -> scale * scale / 3;
+            case TRIANGULAR -> scale * scale / 6;
+            case TRAPEZOIDAL -> (scale * scale + topScale * topScale) / 6;
+            case ARCSINE -> scale * scale / 2;
+            case BIAS -> 0;
+            case SAMPLES -> Arrays.stream(samples).map(x -> x * x).sum() / samples.length;
+        };
+    }
+
+    /**
+     * Returns the standard uncertainty, the square root of the variance.
+     *
+     * @return u, 0 or more
+     */
+    public Amount<Q> standardUncertainty() {
+        return Amount.ofHouse(Math.sqrt(varianceHouse()), unit);
+    }
+
+    /**
+     * Says whether the error can never be larger than some bound.
+     *
+     * @return false for the normal law only
+     */
+    public boolean isBounded() {
+        return law != Law.NORMAL;
+    }
+
+    /**
+     * Returns the unit the spread is read in.
+     *
+     * @return the unit
+     */
+    public ShopUnit<Q> unit() {
+        return unit;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Spread<?> other
+                && law == other.law
+                && unit.kind() == (Class<?>) other.unit.kind()
+                && Double.compare(shift, other.shift) == 0
+                && Double.compare(scale, other.scale) == 0
+                && Double.compare(topScale, other.topScale) == 0
+                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0
+                && Arrays.equals(samples, other.samples);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(law, unit.kind(), shift, scale, topScale, degreesOfFreedom, Arrays.hashCode(samples));
+    }
+
+    /** Returns such as {@code rectangular, half-width 0.05 mm} or {@code normal, u 0.05 mm, shifted by 0.01 mm}. */
+    @Override
+    public String toString() {
+        String text = switch (law) {
+            case NORMAL -> "normal, u " + Amount.ofHouse(scale, unit);
+            case TRAPEZOIDAL ->
+                "trapezoidal, half-base " + Amount.ofHouse(scale, unit) + ", half-top "
+                        + Amount.ofHouse(topScale, unit);
+            case BIAS -> "bias " + Amount.ofHouse(shift, unit);
+            case SAMPLES ->
+                samples.length + " samples, mean "
+                        + Estimate.ofHouse(shift, Math.sqrt(varianceHouse()), degreesOfFreedom, unit);
+            default -> law.name().toLowerCase(java.util.Locale.ROOT) + ", half-width " + Amount.ofHouse(scale, unit);
+        };
+        boolean saidAlready = law == Law.BIAS || law == Law.SAMPLES;
+        return shift == 0 || saidAlready ? text : text + ", shifted by " + Amount.ofHouse(shift, unit);
+    }
+
+    private static <Q extends Quantity<Q>> Spread<Q> symmetric(Law law, Quantity<Q> scale, String name) {
+        Amount<Q> size = notNegative(scale, name);
+        return of(law, 0, size.house(), 0, size.unit());
+    }
+
+    private static <Q extends Quantity<Q>> Spread<Q> of(
+            Law law, double shift, double scale, double top, ShopUnit<Q> unit) {
+        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, null, unit);
+    }
+
+    private static <Q extends Quantity<Q>> Amount<Q> notNegative(Quantity<Q> size, String name) {
+        Amount<Q> amount = Amount.from(size, name);
+        if (!(amount.house() >= 0)) {
+            throw HouseUnits.refused(name, "0 " + amount.unit().symbol() + " or more", amount);
+        }
+        return amount;
+    }
+
+    private static double mean(double[] values) {
+        double first = values[0];
+        double sum = 0;
+        for (double value : values) {
+            sum += value - first;
+        }
+        return first + sum / values.length;
+    }
+}

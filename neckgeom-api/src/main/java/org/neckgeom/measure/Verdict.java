@@ -1,0 +1,187 @@
+package org.neckgeom.measure;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.numeric.StudentLaw;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+
+/**
+ * Whether an estimate keeps its limits: a call, and the chance that the true value lies within. Immutable.
+ *
+ * <p>The conformance probability is {@code p = F((U - e)/u) - F((L - e)/u)}, F the normal law, or Student's when the
+ * uncertainty has few degrees of freedom (JCGM 106:2012, 7). The call keeps a guard band of k u on the safe side of
+ * each limit, k = 2 unless told: WITHIN when the estimate keeps the limits drawn in by k u, OUTSIDE when it breaks the
+ * limits pushed out by k u, otherwise UNDECIDED (ISO 14253-1, rules for proving conformity and non-conformity).
+ *
+ * <p>Two other ways to decide are there for who wants them: {@link #acceptedSimply} looks at the value alone,
+ * {@link #acceptedUnlessProvenOutside} gives the benefit of the doubt.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Verdict<Q extends Quantity<Q>> {
+
+    /** The usual guard factor k of ISO 14253-1: a guard band of twice the standard uncertainty. */
+    public static final double USUAL_GUARD_FACTOR = 2;
+
+    private final Estimate<Q> estimate;
+    private final Limits<Q> limits;
+    private final double guardFactor;
+
+    private Verdict(Estimate<Q> estimate, Limits<Q> limits, double guardFactor) {
+        this.estimate = Objects.requireNonNull(estimate, "estimate");
+        this.limits = Objects.requireNonNull(limits, "limits");
+        this.guardFactor = guardFactor;
+    }
+
+    /**
+     * Returns the verdict on an estimate, with the usual guard factor of 2.
+     *
+     * @param <Q> the kind of quantity
+     * @param estimate what is known
+     * @param limits what is allowed
+     * @return the verdict
+     */
+    public static <Q extends Quantity<Q>> Verdict<Q> of(Estimate<Q> estimate, Limits<Q> limits) {
+        return new Verdict<>(estimate, limits, USUAL_GUARD_FACTOR);
+    }
+
+    /**
+     * Returns the same verdict with another guard band.
+     *
+     * @param factor k, 0 or more; 0 makes it the value alone
+     * @return the verdict
+     */
+    public Verdict<Q> guardedBy(double factor) {
+        if (!(factor >= 0) || Double.isInfinite(factor)) {
+            throw new IllegalArgumentException("guard factor must be 0 or more, but was " + Numbers.plain(factor));
+        }
+        return new Verdict<>(estimate, limits, factor + 0.0);
+    }
+
+    /**
+     * Returns the call.
+     *
+     * @return WITHIN, OUTSIDE or UNDECIDED
+     */
+    public Call call() {
+        double guard = guardFactor * estimate.uncertaintyHouse();
+        double value = estimate.valueHouse();
+        if (value - guard >= limits.lowerHouse() && value + guard <= limits.upperHouse()) {
+            return Call.WITHIN;
+        }
+        boolean below = value + guard < limits.lowerHouse();
+        boolean above = value - guard > limits.upperHouse();
+        return below || above ? Call.OUTSIDE : Call.UNDECIDED;
+    }
+
+    /**
+     * Returns the chance that the true value keeps the limits, given the estimate.
+     *
+     * @return in [0, 1]
+     */
+    public double probability() {
+        double u = estimate.uncertaintyHouse();
+        double value = estimate.valueHouse();
+        if (u == 0) {
+            return limits.allowHouse(value) ? 1 : 0;
+        }
+        double low = (limits.lowerHouse() - value) / u;
+        double high = (limits.upperHouse() - value) / u;
+        double nu = estimate.degreesOfFreedom();
+        // From the nearer tail, so that a small chance keeps its digits.
+        return low > 0
+                ? StudentLaw.upperTail(low, nu) - StudentLaw.upperTail(high, nu)
+                : StudentLaw.cdf(high, nu) - StudentLaw.cdf(low, nu);
+    }
+
+    /**
+     * Says whether the value alone keeps the limits, whatever its uncertainty (simple acceptance).
+     *
+     * @return true when it does
+     */
+    public boolean acceptedSimply() {
+        return limits.allowHouse(estimate.valueHouse());
+    }
+
+    /**
+     * Says whether the estimate is not proven outside (guarded rejection: the benefit of the doubt).
+     *
+     * @return true unless the call is OUTSIDE
+     */
+    public boolean acceptedUnlessProvenOutside() {
+        return call() != Call.OUTSIDE;
+    }
+
+    /**
+     * Says whether any value at all could be called WITHIN with this uncertainty: the guard bands must leave room.
+     *
+     * @return false when the limits are narrower than the two guard bands; read better then
+     */
+    public boolean isReachable() {
+        return limits.upperHouse() - limits.lowerHouse() >= 2 * guardFactor * estimate.uncertaintyHouse();
+    }
+
+    /**
+     * Returns what was judged.
+     *
+     * @return the estimate
+     */
+    public Estimate<Q> estimate() {
+        return estimate;
+    }
+
+    /**
+     * Returns what it was held against.
+     *
+     * @return the limits
+     */
+    public Limits<Q> limits() {
+        return limits;
+    }
+
+    /**
+     * Returns the guard band on the safe side of each limit.
+     *
+     * @return k u, 0 or more
+     */
+    public Amount<Q> guardBand() {
+        return Amount.ofHouse(guardFactor * estimate.uncertaintyHouse(), estimate.unit());
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Verdict<?> other
+                && estimate.equals(other.estimate)
+                && limits.equals(other.limits)
+                && Double.compare(guardFactor, other.guardFactor) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(estimate, limits, guardFactor);
+    }
+
+    /** Returns the call with the chance first, then what it rests on. */
+    @Override
+    public String toString() {
+        Call call = call();
+        Report report = Report.titled(
+                        call + ": chance of being " + chanceWords() + " is " + Numbers.percent(probability()))
+                .row("estimate", estimate)
+                .row("allowed", limits)
+                .row("guard", Numbers.trimmed(guardFactor, 2) + " u on the safe side");
+        if (!isReachable()) {
+            report.note("no value could be called within: the limits are narrower than the guard bands; read better");
+        } else if (call == Call.UNDECIDED) {
+            report.note("read again, or read better");
+        }
+        return report.toString();
+    }
+
+    private String chanceWords() {
+        String text = limits.toString();
+        return text.startsWith("within") ? text : "within " + text;
+    }
+}

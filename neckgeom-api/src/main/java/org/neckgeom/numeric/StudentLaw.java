@@ -1,0 +1,227 @@
+package org.neckgeom.numeric;
+
+/**
+ * Student's t law for any number of degrees of freedom above 0, such as {@code quantile(0.975, 4) = 2.776}; infinite
+ * degrees of freedom give the normal law.
+ *
+ * <p>The chance is an incomplete beta function: a series of positive terms about the middle, a continued fraction in the
+ * tail (NIST Digital Library of Mathematical Functions, 8.17.8 and 8.17.22).
+ */
+public final class StudentLaw {
+
+    /** Largest relative error of every method here, for 0.05 degrees of freedom and more. */
+    public static final double RELATIVE_ACCURACY = 5e-14;
+
+    /** Terms in {@code 1/a, 1/a^3, ...} of {@code ln(Gamma(a + 1/2) / (sqrt(a) Gamma(a)))}. */
+    private static final double[] GAMMA_RATIO = {
+        -1.0 / 8.0, 1.0 / 192.0, -1.0 / 640.0, 17.0 / 14336.0, -31.0 / 18432.0, 691.0 / 180224.0, -5461.0 / 425984.0
+    };
+
+    /** Above this many degrees of freedom the law differs from the normal by less than its rounding, over 38 sigma. */
+    private static final double NORMAL_FROM = 1e22;
+
+    private StudentLaw() {}
+
+    /**
+     * Returns the density at t.
+     *
+     * <p>{@code Gamma((n+1)/2) / (sqrt(n pi) Gamma(n/2)) (1 + t*t/n)^(-(n+1)/2)}. Exact.
+     *
+     * @param t any number
+     * @param degreesOfFreedom n, more than 0, may be infinity
+     * @return the density, 0 or more
+     * @throws IllegalArgumentException if {@code degreesOfFreedom} is not more than 0
+     */
+    public static double density(double t, double degreesOfFreedom) {
+        double n = checked(degreesOfFreedom);
+        return n >= NORMAL_FROM ? NormalLaw.density(t) : Math.exp(logDensity(Math.abs(t), n));
+    }
+
+    /**
+     * Returns the chance of a value up to t. Exact.
+     *
+     * @param t any number, infinities too
+     * @param degreesOfFreedom more than 0, may be infinity
+     * @return the chance, in [0, 1]; NaN if t is NaN
+     * @throws IllegalArgumentException if {@code degreesOfFreedom} is not more than 0
+     */
+    public static double cdf(double t, double degreesOfFreedom) {
+        double n = checked(degreesOfFreedom);
+        if (n >= NORMAL_FROM) {
+            return NormalLaw.cdf(t);
+        }
+        return t <= 0.0 ? tail(-t, n) : 1.0 - tail(t, n);
+    }
+
+    /**
+     * Returns the chance of a value above t, with full relative accuracy however small it is. Exact.
+     *
+     * @param t any number, infinities too
+     * @param degreesOfFreedom more than 0, may be infinity
+     * @return the chance, in [0, 1]; NaN if t is NaN
+     * @throws IllegalArgumentException if {@code degreesOfFreedom} is not more than 0
+     */
+    public static double upperTail(double t, double degreesOfFreedom) {
+        return cdf(-t, degreesOfFreedom);
+    }
+
+    /**
+     * Returns the value that is not exceeded with chance p. Exact.
+     *
+     * @param p chance, in [0, 1]
+     * @param degreesOfFreedom more than 0, may be infinity
+     * @return the quantile; negative infinity at 0, infinity at 1 and where it passes the largest double
+     * @throws IllegalArgumentException if p is outside [0, 1], or {@code degreesOfFreedom} is not more than 0
+     */
+    public static double quantile(double p, double degreesOfFreedom) {
+        double n = checked(degreesOfFreedom);
+        if (!(p >= 0.0 && p <= 1.0)) {
+            throw new IllegalArgumentException("p must be in [0, 1], but was " + p);
+        }
+        if (n >= NORMAL_FROM) {
+            return NormalLaw.quantile(p);
+        }
+        double fromMiddle = Math.abs(p - 0.5);
+        double size = fromMiddle <= 0.25 ? middleQuantile(fromMiddle, n) : tailQuantile(Math.min(p, 1.0 - p), n);
+        return p < 0.5 ? -size : size;
+    }
+
+    /**
+     * Returns the factor k for which a value lies in [-k, k] with chance p: the coverage factor of an expanded
+     * uncertainty (JCGM 100:2008, G.3). Exact.
+     *
+     * @param p chance, in [0, 1]
+     * @param degreesOfFreedom more than 0, may be infinity
+     * @return k, 0 or more; infinity at 1
+     * @throws IllegalArgumentException if p is outside [0, 1], or {@code degreesOfFreedom} is not more than 0
+     */
+    public static double coverageFactor(double p, double degreesOfFreedom) {
+        double n = checked(degreesOfFreedom);
+        if (n >= NORMAL_FROM) {
+            return NormalLaw.coverageFactor(p);
+        }
+        if (!(p >= 0.0 && p <= 1.0)) {
+            throw new IllegalArgumentException("p must be in [0, 1], but was " + p);
+        }
+        return p <= 0.5 ? middleQuantile(0.5 * p, n) : tailQuantile(0.5 * (1.0 - p), n);
+    }
+
+    private static double checked(double degreesOfFreedom) {
+        if (!(degreesOfFreedom > 0.0)) {
+            throw new IllegalArgumentException("degreesOfFreedom must be more than 0, but was " + degreesOfFreedom);
+        }
+        return degreesOfFreedom;
+    }
+
+    /** Chance above t, for t of 0 or more. */
+    private static double tail(double t, double n) {
+        if (t == Double.POSITIVE_INFINITY) {
+            return 0.0;
+        }
+        // About the middle the complement is exact enough; further out it would lose the tail's digits.
+        if (t < 1.25 && t * t < 2.0 * n) {
+            return 0.5 - fromMiddle(t, n);
+        }
+        return 0.5 * tailByFraction(t, n);
+    }
+
+    /** Chance between 0 and t: {@code t f(t) sum ((n+1)/2)_k / (3/2)_k y^k}, {@code y = t*t/(n + t*t)}. */
+    private static double fromMiddle(double t, double n) {
+        double y = t * t / (n + t * t);
+        double term = 1.0;
+        double sum = 1.0;
+        for (int k = 0; term > 1e-17 * sum; k++) {
+            term *= y * (0.5 * (n + 1.0) + k) / (1.5 + k);
+            sum += term;
+        }
+        return t * StrictMath.exp(logDensity(t, n)) * sum;
+    }
+
+    /** {@code I_x(n/2, 1/2)}, {@code x = n/(n + t*t)}, by Lentz's rule for the continued fraction of DLMF 8.17.22. */
+    private static double tailByFraction(double t, double n) {
+        double a = 0.5 * n;
+        double x = 1.0 / (1.0 + (t / n) * t);
+        double f = 1.0;
+        double c = 1.0;
+        double d = 1.0 / (1.0 - (a + 0.5) / (a + 1.0) * x);
+        f = d;
+        for (int m = 1; m < 100_000; m++) {
+            double even = m * (0.5 - m) * x / ((a + 2.0 * m - 1.0) * (a + 2.0 * m));
+            d = 1.0 / (1.0 + even * d);
+            c = 1.0 + even / c;
+            f *= c * d;
+            double odd = -(a + m) * (a + 0.5 + m) * x / ((a + 2.0 * m) * (a + 2.0 * m + 1.0));
+            d = 1.0 / (1.0 + odd * d);
+            c = 1.0 + odd / c;
+            double step = c * d;
+            f *= step;
+            if (Math.abs(step - 1.0) < 2e-16) {
+                break;
+            }
+        }
+        // x^a (1-x)^(1/2) / (a B(a, 1/2)) is 2 t f(t) / n, without a gamma function of its own.
+        return 2.0 * StrictMath.exp(logDensity(t, n) + StrictMath.log(t / n)) * f;
+    }
+
+    private static double logDensity(double t, double n) {
+        double ratio = (t / n) * t;
+        double log = ratio < 1e300 ? StrictMath.log1p(ratio) : 2.0 * StrictMath.log(t) - StrictMath.log(n);
+        return logHeight(n) - 0.5 * (n + 1.0) * log;
+    }
+
+    /** {@code ln f(0) = ln(Gamma(a + 1/2) / (Gamma(a) sqrt(2 a pi)))}, {@code a = n/2}: steps up to 16, then a series. */
+    private static double logHeight(double n) {
+        double a = 0.5 * n;
+        double steps = 1.0 / Math.sqrt(a);
+        double b = a;
+        while (b < 16.0) {
+            steps *= b / (b + 0.5);
+            b += 1.0;
+        }
+        double w = 1.0 / (b * b);
+        double series = 0.0;
+        for (int i = GAMMA_RATIO.length - 1; i >= 0; i--) {
+            series = series * w + GAMMA_RATIO[i];
+        }
+        return StrictMath.log(steps * Math.sqrt(b) / Math.sqrt(2.0 * Math.PI)) + series / b;
+    }
+
+    /** The t with the given chance between 0 and t; the chance bends down in t, so Newton's steps climb to it. */
+    private static double middleQuantile(double chance, double n) {
+        double t = chance / StrictMath.exp(logHeight(n));
+        for (int i = 0; i < 60; i++) {
+            double step = (chance - fromMiddle(t, n)) / StrictMath.exp(logDensity(t, n));
+            t += step;
+            if (!(Math.abs(step) > 1e-15 * t)) {
+                break;
+            }
+        }
+        return t;
+    }
+
+    /** The t with the given chance above it, by Newton's steps on the logarithms of both. */
+    private static double tailQuantile(double chance, double n) {
+        if (chance == 0.0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double logChance = StrictMath.log(chance);
+        double power = (logHeight(n) + 0.5 * (n - 1.0) * StrictMath.log(n) - logChance) / n;
+        double z = -NormalLaw.quantile(chance);
+        double nearNormal = z + z * (z * z + 1.0) / (4.0 * n);
+        double s = n > 2.0 ? Math.min(power, StrictMath.log(nearNormal)) : power;
+        if (s > 709.0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        for (int i = 0; i < 100; i++) {
+            double t = StrictMath.exp(s);
+            double above = tail(t, n);
+            double slope = -StrictMath.exp(logDensity(t, n) + s) / above;
+            double step = (logChance - StrictMath.log(above)) / slope;
+            s += Math.max(-1.0, Math.min(1.0, step));
+            if (!(Math.abs(step) > 4e-16 * Math.max(1.0, Math.abs(s)))) {
+                break;
+            }
+        }
+        return StrictMath.exp(s);
+    }
+}

@@ -1,0 +1,146 @@
+package org.neckgeom.shop;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A set of feeler leaves, such as {@code 20 leaves, 0.05 to 1 mm}: what the fence can be moved by. Immutable.
+ *
+ * <p>The ready-made sets are common practice (no leaf tolerance is claimed for them: state it with {@link #eachWithin}).
+ */
+public final class FeelerSet {
+
+    private final double[] leaves;
+    private final double leafHalfWidth;
+    private final ShopUnit<Length> unit;
+
+    private FeelerSet(double[] leaves, double leafHalfWidth, ShopUnit<Length> unit) {
+        this.leaves = leaves;
+        this.leafHalfWidth = leafHalfWidth;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns the common metric set of 20 leaves, 0.05 to 1.00 mm in steps of 0.05. Common practice.
+     *
+     * @return the set
+     */
+    public static FeelerSet metric20() {
+        double[] mm = new double[20];
+        for (int i = 0; i < mm.length; i++) {
+            mm[i] = (i + 1) / 20.0;
+        }
+        return new FeelerSet(mm, 0, ShopUnit.MILLIMETRE);
+    }
+
+    /**
+     * Returns the common metric set of 13 leaves: 0.05 to 0.30 mm in steps of 0.05, then to 1.00 in steps of 0.10.
+     * Common practice.
+     *
+     * @return the set
+     */
+    public static FeelerSet metric13() {
+        double[] mm = {0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 1.00};
+        return new FeelerSet(mm, 0, ShopUnit.MILLIMETRE);
+    }
+
+    /**
+     * Returns the common inch set of 26 leaves: 1.5, 2, 2.5 thou, then 3 to 25 thou in steps of 1. Common practice.
+     *
+     * @return the set
+     */
+    public static FeelerSet inch26() {
+        double[] mm = new double[26];
+        mm[0] = ShopUnit.THOU.toHouse(1.5);
+        mm[1] = ShopUnit.THOU.toHouse(2);
+        mm[2] = ShopUnit.THOU.toHouse(2.5);
+        for (int i = 3; i < mm.length; i++) {
+            mm[i] = ShopUnit.THOU.toHouse(i);
+        }
+        return new FeelerSet(mm, 0, ShopUnit.INCH);
+    }
+
+    /**
+     * Returns a set of one's own: leaves, cards, shims, whatever has a known thickness.
+     *
+     * @param leaves one or more, each more than 0; the first one's unit is the one answers are given in
+     * @return the set
+     */
+    public static FeelerSet of(List<? extends Quantity<Length>> leaves) {
+        if (leaves.isEmpty()) {
+            throw new IllegalArgumentException("leaves must be 1 or more, but there were none");
+        }
+        double[] mm = new double[leaves.size()];
+        for (int i = 0; i < mm.length; i++) {
+            mm[i] = HouseUnits.mmPositive(leaves.get(i), "leaf");
+        }
+        Arrays.sort(mm);
+        return new FeelerSet(mm, 0, LengthStyle.of(leaves.get(0)).unit());
+    }
+
+    /**
+     * Returns this set with the tolerance of its leaves.
+     *
+     * @param halfWidth how far a leaf may be off its marking, 0 or more
+     * @return the set
+     */
+    public FeelerSet eachWithin(Quantity<Length> halfWidth) {
+        return new FeelerSet(leaves, HouseUnits.mmNotNegative(halfWidth, "leaf tolerance"), unit);
+    }
+
+    /**
+     * Returns the leaves in mm.
+     *
+     * @return a fresh array, ascending
+     */
+    public double[] leavesMm() {
+        return leaves.clone();
+    }
+
+    /**
+     * Returns how far a leaf may be off its marking, in mm.
+     *
+     * @return half-width of a rectangular spread, 0 or more
+     */
+    public double leafHalfWidthMm() {
+        return leafHalfWidth;
+    }
+
+    /**
+     * Returns the style answers about this set are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof FeelerSet other
+                && Arrays.equals(leaves, other.leaves)
+                && Double.compare(leafHalfWidth, other.leafHalfWidth) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(Arrays.hashCode(leaves), leafHalfWidth);
+    }
+
+    /** Returns such as {@code 20 leaves, 0.05 to 1 mm}. */
+    @Override
+    public String toString() {
+        ShopUnit<Length> shown = unit == ShopUnit.INCH ? ShopUnit.THOU : unit;
+        Amount<Length> least = Amount.ofHouse(leaves[0], shown);
+        Amount<Length> most = Amount.ofHouse(leaves[leaves.length - 1], shown);
+        String range = leaves.length == 1 ? "1 leaf, " + most : leaves.length + " leaves, " + least + " to " + most;
+        return leafHalfWidth == 0 ? range : range + ", each within " + Amount.ofHouse(leafHalfWidth, shown);
+    }
+}

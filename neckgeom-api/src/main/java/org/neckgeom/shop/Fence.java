@@ -1,0 +1,177 @@
+package org.neckgeom.shop;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
+ * pivoting about one end. Immutable.
+ */
+public final class Fence {
+
+    /** How a fence is built. */
+    public enum Build {
+        /** One straight piece that moves as a whole; its angle to anything has no say for one round cutter. */
+        ONE_PIECE,
+        /** Two halves, before and after the cutter, that may be out of line. */
+        SPLIT,
+        /** Pivoting about one end: the cutter sees only its share of what the free end moves. */
+        PIVOTING
+    }
+
+    private final Build build;
+    private final double length;
+    private final double outOfLine;
+    private final double cutterFromPivot;
+    private final double stopFromPivot;
+    private final ShopUnit<Length> unit;
+
+    private Fence(
+            Build build,
+            double length,
+            double outOfLine,
+            double cutterFromPivot,
+            double stopFromPivot,
+            ShopUnit<Length> unit) {
+        this.build = build;
+        this.length = length;
+        this.outOfLine = outOfLine;
+        this.cutterFromPivot = cutterFromPivot;
+        this.stopFromPivot = stopFromPivot;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns a one-piece fence.
+     *
+     * @param length more than 0
+     * @return the fence
+     */
+    public static Fence onePiece(Quantity<Length> length) {
+        double mm = HouseUnits.mmPositive(length, "fence length");
+        return new Fence(Build.ONE_PIECE, mm, 0, mm, mm, LengthStyle.of(length).unit());
+    }
+
+    /**
+     * Returns a split fence.
+     *
+     * @param length of both halves together, more than 0
+     * @param outOfLine how far the outfeed half stands nearer the cutter than the infeed half, either sign
+     * @return the fence
+     */
+    public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
+        double mm = HouseUnits.mmPositive(length, "fence length");
+        double step = HouseUnits.mm(outOfLine, "halves out of line");
+        return new Fence(Build.SPLIT, mm, step, mm, mm, LengthStyle.of(length).unit());
+    }
+
+    /**
+     * Returns a fence that pivots about one end.
+     *
+     * @param length more than 0
+     * @param cutterFromPivot distance from the pivot to the cutter along the fence, more than 0, no more than the length
+     * @param stopFromPivot distance from the pivot to the block the free end is set against, more than 0
+     * @return the fence
+     */
+    public static Fence pivoting(
+            Quantity<Length> length, Quantity<Length> cutterFromPivot, Quantity<Length> stopFromPivot) {
+        double mm = HouseUnits.mmPositive(length, "fence length");
+        double cutter = HouseUnits.mmPositive(cutterFromPivot, "cutter's distance from the pivot");
+        double stop = HouseUnits.mmPositive(stopFromPivot, "stop block's distance from the pivot");
+        if (!(cutter <= mm)) {
+            throw HouseUnits.refused(
+                    "cutter's distance from the pivot",
+                    "no more than the fence's length of " + Amount.from(length, "fence length"),
+                    cutterFromPivot);
+        }
+        return new Fence(
+                Build.PIVOTING, mm, 0, cutter, stop, LengthStyle.of(length).unit());
+    }
+
+    /**
+     * Returns how the fence is built.
+     *
+     * @return the build
+     */
+    public Build build() {
+        return build;
+    }
+
+    /**
+     * Returns the fence's length in mm.
+     *
+     * @return more than 0
+     */
+    public double lengthMm() {
+        return length;
+    }
+
+    /**
+     * Returns how far the outfeed half stands nearer the cutter than the infeed half, in mm.
+     *
+     * @return 0 unless the fence is split
+     */
+    public double outOfLineMm() {
+        return outOfLine;
+    }
+
+    /**
+     * Returns how much the stop block's gap changes for a move of 1 at the cutter: {@code B/C}.
+     *
+     * @return 1 unless the fence pivots
+     */
+    public double leverage() {
+        return build == Build.PIVOTING ? stopFromPivot / cutterFromPivot : 1;
+    }
+
+    /**
+     * Returns the cutter's distance from the pivot in mm.
+     *
+     * @return the fence's length where nothing pivots
+     */
+    public double cutterFromPivotMm() {
+        return cutterFromPivot;
+    }
+
+    /**
+     * Returns the stop block's distance from the pivot in mm.
+     *
+     * @return the fence's length where nothing pivots
+     */
+    public double stopFromPivotMm() {
+        return stopFromPivot;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Fence other
+                && build == other.build
+                && Double.compare(length, other.length) == 0
+                && Double.compare(outOfLine, other.outOfLine) == 0
+                && Double.compare(cutterFromPivot, other.cutterFromPivot) == 0
+                && Double.compare(stopFromPivot, other.stopFromPivot) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(build, length, outOfLine, cutterFromPivot, stopFromPivot);
+    }
+
+    /** Returns such as {@code one-piece fence, 600 mm}. */
+    @Override
+    public String toString() {
+        String size = Amount.ofHouse(length, unit).toString();
+        return switch (build) {
+            case ONE_PIECE -> "one-piece fence, " + size;
+            case SPLIT -> "split fence, " + size + ", halves out of line by " + Amount.ofHouse(outOfLine, unit);
+            case PIVOTING ->
+                "pivoting fence, " + size + ", cutter " + Amount.ofHouse(cutterFromPivot, unit) + " and stop "
+                        + Amount.ofHouse(stopFromPivot, unit) + " from the pivot";
+        };
+    }
+}

@@ -1,0 +1,94 @@
+package org.neckgeom.shop;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A piece of waste as wide as the neck blank, for the trial cut: measured, or copied by ripping it at the setting the
+ * blank was ripped at, such as {@code copied, each rip within 0.04 mm}. Immutable.
+ */
+public final class TestPiece {
+
+    private final double width;
+    private final double uncertainty;
+    private final ShopUnit<Length> unit;
+
+    private TestPiece(double width, double uncertainty, ShopUnit<Length> unit) {
+        this.width = width;
+        this.uncertainty = uncertainty;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns a test piece whose width was measured.
+     *
+     * @param width its width with its standard uncertainty, more than 0
+     * @return the test piece
+     */
+    public static TestPiece measured(Estimate<Length> width) {
+        if (!(width.valueHouse() > 0)) {
+            throw HouseUnits.refused("piece width", "more than 0 " + width.unit(), width.value());
+        }
+        return new TestPiece(width.valueHouse(), width.uncertaintyHouse(), width.unit());
+    }
+
+    /**
+     * Returns a test piece ripped at the same setting as the blank, neither of them measured. The two differ by two
+     * rips' scatter: {@code u = sqrt(2) r}.
+     *
+     * @param ripRepeatability r, how far single rips at one setting scatter, one standard deviation, 0 or more
+     * @return the test piece
+     */
+    public static TestPiece copied(Quantity<Length> ripRepeatability) {
+        double r = HouseUnits.mmNotNegative(ripRepeatability, "rip repeatability");
+        return new TestPiece(
+                Double.NaN, Math.sqrt(2) * r, LengthStyle.of(ripRepeatability).unit());
+    }
+
+    /**
+     * Says whether the piece was copied, not measured.
+     *
+     * @return true when it was copied
+     */
+    public boolean isCopied() {
+        return Double.isNaN(width);
+    }
+
+    /**
+     * Returns how much wider the piece is than the neck blank.
+     *
+     * @param neck the blank's width with its standard uncertainty; it has no say where the piece was copied
+     * @return piece less neck; 0 with two rips' scatter for a copied piece
+     */
+    public Estimate<Length> widerThan(Estimate<Length> neck) {
+        if (isCopied()) {
+            return Estimate.ofHouse(0, uncertainty, Double.POSITIVE_INFINITY, unit);
+        }
+        double u = Math.hypot(uncertainty, neck.uncertaintyHouse());
+        return Estimate.ofHouse(width - neck.valueHouse(), u, Double.POSITIVE_INFINITY, unit);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof TestPiece other
+                && Double.compare(width, other.width) == 0
+                && Double.compare(uncertainty, other.uncertainty) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(width, uncertainty);
+    }
+
+    /** Returns such as {@code test piece, 61.10 mm, u 0.03 mm} or {@code test piece copied, differs by u 0.057 mm}. */
+    @Override
+    public String toString() {
+        Estimate<Length> shown = Estimate.ofHouse(isCopied() ? 0 : width, uncertainty, Double.POSITIVE_INFINITY, unit);
+        return isCopied() ? "test piece copied, differs from the blank by " + shown : "test piece, " + shown;
+    }
+}

@@ -1,0 +1,235 @@
+package org.neckgeom.stock;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A squared piece of wood a neck is made from, such as {@code blank 640 mm x 61 mm x 20 mm}. Immutable.
+ *
+ * <p>Its length runs along the neck. Unless told, its edges are parallel and the nut line lies at its head end.
+ */
+public final class Blank {
+
+    private final double length;
+    private final double width;
+    private final double thickness;
+    private final double outOfParallel;
+    private final double nutFromHeadEnd;
+    private final Wood wood;
+    private final ShopUnit<Length> unit;
+
+    private Blank(
+            double length,
+            double width,
+            double thickness,
+            double outOfParallel,
+            double nutFromHeadEnd,
+            Wood wood,
+            ShopUnit<Length> unit) {
+        this.length = length;
+        this.width = width;
+        this.thickness = thickness;
+        this.outOfParallel = outOfParallel;
+        this.nutFromHeadEnd = nutFromHeadEnd;
+        this.wood = wood;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns a blank with parallel edges.
+     *
+     * @param length along the neck, more than 0; its unit is the one answers are given in
+     * @param width across the neck, more than 0
+     * @param thickness from the glue face to the back, more than 0
+     * @return the blank
+     */
+    public static Blank of(Quantity<Length> length, Quantity<Length> width, Quantity<Length> thickness) {
+        return new Blank(
+                HouseUnits.mmPositive(length, "blank length"),
+                HouseUnits.mmPositive(width, "blank width"),
+                HouseUnits.mmPositive(thickness, "blank thickness"),
+                0,
+                0,
+                null,
+                LengthStyle.of(length).unit());
+    }
+
+    /**
+     * Returns this blank of a wood.
+     *
+     * @param kind the wood
+     * @return the blank
+     */
+    public Blank wood(Wood kind) {
+        Objects.requireNonNull(kind, "wood");
+        return new Blank(length, width, thickness, outOfParallel, nutFromHeadEnd, kind, unit);
+    }
+
+    /**
+     * Returns this blank with its edges out of parallel.
+     *
+     * @param widerAtHeelEnd width at the heel end less width at the head end, either sign, smaller than the width
+     * @return the blank
+     */
+    public Blank outOfParallel(Quantity<Length> widerAtHeelEnd) {
+        double mm = HouseUnits.mm(widerAtHeelEnd, "edges out of parallel");
+        if (!(Math.abs(mm) < width)) {
+            throw HouseUnits.refused(
+                    "edges out of parallel", "less than the blank's width of " + width(), widerAtHeelEnd);
+        }
+        return new Blank(length, width, thickness, mm, nutFromHeadEnd, wood, unit);
+    }
+
+    /**
+     * Returns this blank with its nut line laid out.
+     *
+     * @param fromHeadEnd distance from the blank's head end to the nut line, 0 or more, less than the length
+     * @return the blank
+     */
+    public Blank nutAt(Quantity<Length> fromHeadEnd) {
+        double mm = HouseUnits.mmNotNegative(fromHeadEnd, "nut line's distance from the head end");
+        if (!(mm < length)) {
+            throw HouseUnits.refused(
+                    "nut line's distance from the head end",
+                    "less than the blank's length of " + length(),
+                    fromHeadEnd);
+        }
+        return new Blank(length, width, thickness, outOfParallel, mm, wood, unit);
+    }
+
+    /**
+     * Returns the length.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> length() {
+        return Amount.ofHouse(length, unit);
+    }
+
+    /**
+     * Returns the width at the middle of the length.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> width() {
+        return Amount.ofHouse(width, unit);
+    }
+
+    /**
+     * Returns the thickness.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> thickness() {
+        return Amount.ofHouse(thickness, unit);
+    }
+
+    /**
+     * Returns the length in mm.
+     *
+     * @return more than 0
+     */
+    public double lengthMm() {
+        return length;
+    }
+
+    /**
+     * Returns the width at the middle of the length in mm.
+     *
+     * @return more than 0
+     */
+    public double widthMm() {
+        return width;
+    }
+
+    /**
+     * Returns the thickness in mm.
+     *
+     * @return more than 0
+     */
+    public double thicknessMm() {
+        return thickness;
+    }
+
+    /**
+     * Returns how much wider the blank is at its heel end than at its head end, in mm.
+     *
+     * @return either sign; 0 for parallel edges
+     */
+    public double outOfParallelMm() {
+        return outOfParallel;
+    }
+
+    /**
+     * Returns the distance from the blank's head end to the nut line, in mm.
+     *
+     * @return 0 or more
+     */
+    public double nutFromHeadEndMm() {
+        return nutFromHeadEnd;
+    }
+
+    /**
+     * Returns the width at a station: {@code W(x) = W + t (s/L - 1/2)}, s the distance from the head end.
+     *
+     * @param xMm station along the neck in mm, 0 at the nut line, positive toward the body
+     * @return the width in mm
+     */
+    public double widthAtMm(double xMm) {
+        return width + outOfParallel * ((xMm + nutFromHeadEnd) / length - 0.5);
+    }
+
+    /**
+     * Returns the wood, if it was told.
+     *
+     * @return the wood, or nothing
+     */
+    public Optional<Wood> wood() {
+        return Optional.ofNullable(wood);
+    }
+
+    /**
+     * Returns the style answers about this blank are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Blank other
+                && Double.compare(length, other.length) == 0
+                && Double.compare(width, other.width) == 0
+                && Double.compare(thickness, other.thickness) == 0
+                && Double.compare(outOfParallel, other.outOfParallel) == 0
+                && Double.compare(nutFromHeadEnd, other.nutFromHeadEnd) == 0
+                && Objects.equals(wood, other.wood);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(length, width, thickness, outOfParallel, nutFromHeadEnd, wood);
+    }
+
+    /** Returns such as {@code blank 640 mm x 61 mm x 20 mm, black walnut}. */
+    @Override
+    public String toString() {
+        String text = "blank " + length() + " x " + width() + " x " + thickness();
+        if (wood != null) {
+            text += ", " + wood.name();
+        }
+        if (outOfParallel != 0) {
+            text += ", edges out of parallel by " + Amount.ofHouse(Math.abs(outOfParallel), unit) + ", wider at the "
+                    + (outOfParallel > 0 ? "heel" : "head") + " end";
+        }
+        return text;
+    }
+}
