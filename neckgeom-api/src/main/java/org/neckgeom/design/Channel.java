@@ -1,6 +1,7 @@
 package org.neckgeom.design;
 
 import java.util.Objects;
+import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
@@ -28,27 +29,47 @@ public final class Channel {
     private final double pocketWidth;
     private final double pocketDepth;
 
-    private Channel(
-            Rod rod,
-            double start,
-            double endPlay,
-            double sidePlay,
-            double cover,
-            double clearance,
-            double extraMiddleDepth,
-            double pocketLength,
-            double pocketWidth,
-            double pocketDepth) {
-        this.rod = rod;
-        this.start = start;
-        this.endPlay = endPlay;
-        this.sidePlay = sidePlay;
-        this.cover = cover;
-        this.clearance = clearance;
-        this.extraMiddleDepth = extraMiddleDepth;
-        this.pocketLength = pocketLength;
-        this.pocketWidth = pocketWidth;
-        this.pocketDepth = pocketDepth;
+    private Channel(Parts parts) {
+        this.rod = parts.rod;
+        this.start = parts.start;
+        this.endPlay = parts.endPlay;
+        this.sidePlay = parts.sidePlay;
+        this.cover = parts.cover;
+        this.clearance = parts.clearance;
+        this.extraMiddleDepth = parts.extraMiddleDepth;
+        this.pocketLength = parts.pocketLength;
+        this.pocketWidth = parts.pocketWidth;
+        this.pocketDepth = parts.pocketDepth;
+    }
+
+    /** The parts on their way from one channel to the next; never leaves this class. */
+    private static final class Parts {
+        private Rod rod;
+        private double start;
+        private double endPlay;
+        private double sidePlay;
+        private double cover;
+        private double clearance;
+        private double extraMiddleDepth;
+        private double pocketLength;
+        private double pocketWidth;
+        private double pocketDepth;
+    }
+
+    private Channel with(Consumer<Parts> change) {
+        Parts parts = new Parts();
+        parts.rod = rod;
+        parts.start = start;
+        parts.endPlay = endPlay;
+        parts.sidePlay = sidePlay;
+        parts.cover = cover;
+        parts.clearance = clearance;
+        parts.extraMiddleDepth = extraMiddleDepth;
+        parts.pocketLength = pocketLength;
+        parts.pocketWidth = pocketWidth;
+        parts.pocketDepth = pocketDepth;
+        change.accept(parts);
+        return new Channel(parts);
     }
 
     /**
@@ -58,7 +79,9 @@ public final class Channel {
      * @return the channel
      */
     public static Channel forRod(Rod rod) {
-        return new Channel(Objects.requireNonNull(rod, "rod"), 0, 0, 0, 0, 0, 0, 0, 0, 0);
+        Parts parts = new Parts();
+        parts.rod = Objects.requireNonNull(rod, "rod");
+        return new Channel(parts);
     }
 
     /**
@@ -69,7 +92,7 @@ public final class Channel {
      */
     public Channel startingAt(Quantity<Length> x) {
         double mm = HouseUnits.mm(x, "channel start");
-        return with(mm, endPlay, sidePlay, cover, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+        return with(parts -> parts.start = mm);
     }
 
     /**
@@ -80,7 +103,7 @@ public final class Channel {
      */
     public Channel endPlay(Quantity<Length> play) {
         double mm = HouseUnits.mmNotNegative(play, "end play");
-        return with(start, mm, sidePlay, cover, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+        return with(parts -> parts.endPlay = mm);
     }
 
     /**
@@ -91,7 +114,7 @@ public final class Channel {
      */
     public Channel sidePlay(Quantity<Length> play) {
         double mm = HouseUnits.mmNotNegative(play, "side play");
-        return with(start, endPlay, mm, cover, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+        return with(parts -> parts.sidePlay = mm);
     }
 
     /**
@@ -102,7 +125,7 @@ public final class Channel {
      */
     public Channel coveredBy(Quantity<Length> strip) {
         double mm = HouseUnits.mmNotNegative(strip, "cover strip");
-        return with(start, endPlay, sidePlay, mm, clearance, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+        return with(parts -> parts.cover = mm);
     }
 
     /**
@@ -113,7 +136,7 @@ public final class Channel {
      */
     public Channel clearance(Quantity<Length> depth) {
         double mm = HouseUnits.mmNotNegative(depth, "clearance");
-        return with(start, endPlay, sidePlay, cover, mm, extraMiddleDepth, pocketLength, pocketWidth, pocketDepth);
+        return with(parts -> parts.clearance = mm);
     }
 
     /**
@@ -125,7 +148,7 @@ public final class Channel {
      */
     public Channel arched(Quantity<Length> deeperInTheMiddle) {
         double mm = HouseUnits.mm(deeperInTheMiddle, "arch");
-        Channel arched = with(start, endPlay, sidePlay, cover, clearance, mm, pocketLength, pocketWidth, pocketDepth);
+        Channel arched = with(parts -> parts.extraMiddleDepth = mm);
         if (!(Math.abs(mm) < arched.lengthMm() / 2)) {
             throw HouseUnits.refused(
                     "arch", "less than half the channel's length of " + amount(arched.lengthMm()), deeperInTheMiddle);
@@ -160,30 +183,11 @@ public final class Channel {
         if (!(d >= depthMm())) {
             throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
         }
-        return with(start, endPlay, sidePlay, cover, clearance, extraMiddleDepth, l, w, d);
-    }
-
-    private Channel with(
-            double newStart,
-            double newEndPlay,
-            double newSidePlay,
-            double newCover,
-            double newClearance,
-            double newArch,
-            double newPocketLength,
-            double newPocketWidth,
-            double newPocketDepth) {
-        return new Channel(
-                rod,
-                newStart,
-                newEndPlay,
-                newSidePlay,
-                newCover,
-                newClearance,
-                newArch,
-                newPocketLength,
-                newPocketWidth,
-                newPocketDepth);
+        return with(parts -> {
+            parts.pocketLength = l;
+            parts.pocketWidth = w;
+            parts.pocketDepth = d;
+        });
     }
 
     /**

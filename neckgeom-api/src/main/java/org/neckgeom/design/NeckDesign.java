@@ -2,6 +2,7 @@ package org.neckgeom.design;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.stock.Wood;
@@ -61,7 +62,7 @@ public final class NeckDesign {
         private Heel heel;
     }
 
-    private Parts parts() {
+    private NeckDesign with(Consumer<Parts> change) {
         Parts parts = new Parts();
         parts.name = name;
         parts.scale = scale;
@@ -74,7 +75,8 @@ public final class NeckDesign {
         parts.strings = strings;
         parts.head = head;
         parts.heel = heel;
-        return parts;
+        change.accept(parts);
+        return new NeckDesign(parts);
     }
 
     /**
@@ -109,9 +111,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign scale(Scale newScale) {
-        Parts parts = parts();
-        parts.scale = Objects.requireNonNull(newScale, "scale");
-        return new NeckDesign(parts);
+        return with(parts -> parts.scale = Objects.requireNonNull(newScale, "scale"));
     }
 
     /**
@@ -124,9 +124,7 @@ public final class NeckDesign {
         if (count < 1 || count > MOST_FRETS) {
             throw new IllegalArgumentException("frets must be between 1 and " + MOST_FRETS + ", but were " + count);
         }
-        Parts parts = parts();
-        parts.frets = count;
-        return new NeckDesign(parts);
+        return with(parts -> parts.frets = count);
     }
 
     /**
@@ -140,9 +138,7 @@ public final class NeckDesign {
             throw new IllegalArgumentException(
                     "fret at the body must be between 1 and " + MOST_FRETS + ", but was " + fret);
         }
-        Parts parts = parts();
-        parts.bodyAtFret = fret;
-        return new NeckDesign(parts);
+        return with(parts -> parts.bodyAtFret = fret);
     }
 
     /**
@@ -152,9 +148,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign fingerboard(Fingerboard board) {
-        Parts parts = parts();
-        parts.fingerboard = Objects.requireNonNull(board, "fingerboard");
-        return new NeckDesign(parts);
+        return with(parts -> parts.fingerboard = Objects.requireNonNull(board, "fingerboard"));
     }
 
     /**
@@ -164,9 +158,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign back(BackProfile profile) {
-        Parts parts = parts();
-        parts.back = Objects.requireNonNull(profile, "back");
-        return new NeckDesign(parts);
+        return with(parts -> parts.back = Objects.requireNonNull(profile, "back"));
     }
 
     /**
@@ -176,9 +168,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign wood(Wood kind) {
-        Parts parts = parts();
-        parts.wood = Objects.requireNonNull(kind, "wood");
-        return new NeckDesign(parts);
+        return with(parts -> parts.wood = Objects.requireNonNull(kind, "wood"));
     }
 
     /**
@@ -198,9 +188,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign channel(Channel newChannel) {
-        Parts parts = parts();
-        parts.channel = Objects.requireNonNull(newChannel, "channel");
-        return new NeckDesign(parts);
+        return with(parts -> parts.channel = Objects.requireNonNull(newChannel, "channel"));
     }
 
     /**
@@ -210,9 +198,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign strings(StringSet set) {
-        Parts parts = parts();
-        parts.strings = Objects.requireNonNull(set, "strings");
-        return new NeckDesign(parts);
+        return with(parts -> parts.strings = Objects.requireNonNull(set, "strings"));
     }
 
     /**
@@ -222,9 +208,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign head(Head newHead) {
-        Parts parts = parts();
-        parts.head = Objects.requireNonNull(newHead, "head");
-        return new NeckDesign(parts);
+        return with(parts -> parts.head = Objects.requireNonNull(newHead, "head"));
     }
 
     /**
@@ -234,9 +218,7 @@ public final class NeckDesign {
      * @return the design
      */
     public NeckDesign heel(Heel newHeel) {
-        Parts parts = parts();
-        parts.heel = Objects.requireNonNull(newHeel, "heel");
-        return new NeckDesign(parts);
+        return with(parts -> parts.heel = Objects.requireNonNull(newHeel, "heel"));
     }
 
     /**

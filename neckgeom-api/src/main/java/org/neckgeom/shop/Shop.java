@@ -1,0 +1,190 @@
+package org.neckgeom.shop;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What one shop has for cutting a channel: a cutter, a fence, leaves to move it by, an instrument to read with, and its
+ * rule for the depth of a pass. Immutable.
+ *
+ * <p>Unless told: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
+ * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than half the cutter's diameter (common practice), and no
+ * light last pass.
+ */
+public final class Shop {
+
+    private static final double USUAL_FENCE_MM = 600;
+    private static final double DEEPEST_PASS_IN_DIAMETERS = 0.5;
+
+    private final Cutter cutter;
+    private final Fence fence;
+    private final FeelerSet leaves;
+    private final double repeatability;
+    private final double deepestPass;
+    private final double lastPass;
+
+    private Shop(
+            Cutter cutter, Fence fence, FeelerSet leaves, double repeatability, double deepestPass, double lastPass) {
+        this.cutter = cutter;
+        this.fence = fence;
+        this.leaves = leaves;
+        this.repeatability = repeatability;
+        this.deepestPass = deepestPass;
+        this.lastPass = lastPass;
+    }
+
+    /**
+     * Returns a shop with a cutter and everything else as usual.
+     *
+     * @param cutter the cutter for the channel
+     * @return the shop
+     */
+    public static Shop with(Cutter cutter) {
+        boolean inches = cutter.style() == LengthStyle.DECIMAL_INCHES;
+        FeelerSet usual = inches ? FeelerSet.inch26() : FeelerSet.metric20();
+        return new Shop(
+                cutter,
+                Fence.onePiece(ShopUnit.MILLIMETRE.of(USUAL_FENCE_MM)),
+                usual,
+                TrialCut.USUAL_REPEATABILITY_MM,
+                DEEPEST_PASS_IN_DIAMETERS * cutter.diameterMm(),
+                0);
+    }
+
+    /**
+     * Returns this shop with its fence.
+     *
+     * @param itsFence the fence
+     * @return the shop
+     */
+    public Shop fence(Fence itsFence) {
+        Objects.requireNonNull(itsFence, "fence");
+        return new Shop(cutter, itsFence, leaves, repeatability, deepestPass, lastPass);
+    }
+
+    /**
+     * Returns this shop with its leaves.
+     *
+     * @param set the leaves
+     * @return the shop
+     */
+    public Shop leaves(FeelerSet set) {
+        Objects.requireNonNull(set, "leaves");
+        return new Shop(cutter, fence, set, repeatability, deepestPass, lastPass);
+    }
+
+    /**
+     * Returns this shop with the repeatability of its instrument.
+     *
+     * @param standardDeviation of one reading, more than 0
+     * @return the shop
+     */
+    public Shop readsWithin(Quantity<Length> standardDeviation) {
+        double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
+        return new Shop(cutter, fence, leaves, u, deepestPass, lastPass);
+    }
+
+    /**
+     * Returns this shop with its rule for the depth of a pass.
+     *
+     * @param deepest no pass is deeper, more than 0
+     * @param last depth of a light last pass, 0 for none
+     * @return the shop
+     */
+    public Shop passes(Quantity<Length> deepest, Quantity<Length> last) {
+        double most = HouseUnits.mmPositive(deepest, "deepest pass");
+        double light = HouseUnits.mmNotNegative(last, "last pass");
+        if (!(light <= most)) {
+            throw HouseUnits.refused("last pass", "no deeper than " + Amount.from(deepest, "deepest pass"), last);
+        }
+        return new Shop(cutter, fence, leaves, repeatability, most, light);
+    }
+
+    /**
+     * Returns the cutter.
+     *
+     * @return the cutter
+     */
+    public Cutter cutter() {
+        return cutter;
+    }
+
+    /**
+     * Returns the fence.
+     *
+     * @return the fence
+     */
+    public Fence fence() {
+        return fence;
+    }
+
+    /**
+     * Returns the leaves.
+     *
+     * @return the leaves
+     */
+    public FeelerSet leaves() {
+        return leaves;
+    }
+
+    /**
+     * Returns the repeatability of the instrument.
+     *
+     * @return one standard deviation of one reading, more than 0
+     */
+    public Amount<Length> repeatability() {
+        return cutter.style().amount(repeatability);
+    }
+
+    /**
+     * Returns the deepest pass allowed.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> deepestPass() {
+        return cutter.style().amount(deepestPass);
+    }
+
+    /**
+     * Returns the depth of a light last pass.
+     *
+     * @return 0 for none
+     */
+    public Amount<Length> lastPass() {
+        return cutter.style().amount(lastPass);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Shop other
+                && cutter.equals(other.cutter)
+                && fence.equals(other.fence)
+                && leaves.equals(other.leaves)
+                && Double.compare(repeatability, other.repeatability) == 0
+                && Double.compare(deepestPass, other.deepestPass) == 0
+                && Double.compare(lastPass, other.lastPass) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(cutter, fence, leaves, repeatability, deepestPass, lastPass);
+    }
+
+    /** Returns a row for each thing the shop has. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Shop")
+                .row("cutter", cutter)
+                .row("fence", fence)
+                .row("leaves", leaves)
+                .row("reads within", repeatability() + ", one standard deviation")
+                .row("deepest pass", deepestPass());
+        return (lastPass > 0 ? report.row("last pass", lastPass()) : report).toString();
+    }
+}
