@@ -84,9 +84,7 @@ final class BackSection {
     /** Depth of the back below the glue face at y, 0 outside the section. */
     double depthAt(double y) {
         double u = y - ridge;
-        return u >= 0
-                ? treble.depthAt(u, halfWidth - ridge, depth)
-                : bass.depthAt(-u, halfWidth + ridge, depth);
+        return u >= 0 ? treble.depthAt(u, halfWidth - ridge, depth) : bass.depthAt(-u, halfWidth + ridge, depth);
     }
 
     private boolean isEven() {

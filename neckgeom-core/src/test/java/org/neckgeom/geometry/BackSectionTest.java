@@ -34,7 +34,8 @@ class BackSectionTest {
             double actual = section.woodUnder(middle, width, floor, 0);
 
             assertThat(actual)
-                    .as("seed %d case %d: p %s/%s a %s ridge %s b %s middle %s width %s floor %s",
+                    .as(
+                            "seed %d case %d: p %s/%s a %s ridge %s b %s middle %s width %s floor %s",
                             SEED, n, pBass, pTreble, a, ridge, b, middle, width, floor)
                     .isCloseTo(back(pBass, pTreble, a, ridge, b).distance(floorLine), offset(5e-5));
         }
