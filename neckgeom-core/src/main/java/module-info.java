@@ -1,4 +1,6 @@
 /** What a neck maker asks: pure functions of the nouns in {@code org.neckgeom.api}, and their answers as values. */
 module org.neckgeom.core {
     requires transitive org.neckgeom.api;
+
+    exports org.neckgeom.geometry;
 }

@@ -1,0 +1,24 @@
+package org.neckgeom.geometry;
+
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.LengthStyle;
+
+/** Numbers of this package as people read them. */
+final class Texts {
+
+    private Texts() {}
+
+    static String deg(double rad) {
+        return Numbers.fixed(Math.toDegrees(rad), 2) + " deg";
+    }
+
+    static String newton(double force) {
+        return Numbers.fixed(force, 1) + " N";
+    }
+
+    /** A place along the neck: {@code 2.5 mm behind the break line}, toward the body for positive x. */
+    static String fromBreakLine(LengthStyle style, double x) {
+        String rounded = style.text(Math.abs(x));
+        return x < 0 ? rounded + " in front of the break line" : rounded + " behind the break line";
+    }
+}
