@@ -3,4 +3,5 @@ module org.neckgeom.core {
     requires transitive org.neckgeom.api;
 
     exports org.neckgeom.geometry;
+    exports org.neckgeom.plan;
 }

@@ -1,0 +1,77 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.neckgeom.text.Report;
+
+/**
+ * One part of a plan: a heading, rows of label and value, and notes under them. Immutable.
+ *
+ * @param title the heading
+ * @param rows what is to be set, cut or known
+ * @param notes sentences that belong to it
+ */
+public record PlanSection(String title, List<Row> rows, List<String> notes) {
+
+    /**
+     * A label and its value.
+     *
+     * @param label what it is
+     * @param value its value with unit, one line or several
+     */
+    public record Row(String label, String value) {
+
+        /** Checks that nothing is missing. */
+        public Row {
+            Objects.requireNonNull(label, "label");
+            Objects.requireNonNull(value, "value");
+        }
+    }
+
+    /** Checks that nothing is missing and copies the lists. */
+    public PlanSection {
+        Objects.requireNonNull(title, "title");
+        rows = List.copyOf(rows);
+        notes = List.copyOf(notes);
+    }
+
+    /** Returns the heading, then the rows, then the notes. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(title);
+        rows.forEach(row -> report.row(row.label(), row.value()));
+        notes.forEach(report::note);
+        return report.toString();
+    }
+
+    static Draft titled(String title) {
+        return new Draft(title);
+    }
+
+    /** A section being written. */
+    static final class Draft {
+
+        private final String title;
+        private final List<Row> rows = new ArrayList<>();
+        private final List<String> notes = new ArrayList<>();
+
+        private Draft(String title) {
+            this.title = title;
+        }
+
+        Draft row(String label, Object value) {
+            rows.add(new Row(label, String.valueOf(value)));
+            return this;
+        }
+
+        Draft note(String note) {
+            notes.add(note);
+            return this;
+        }
+
+        PlanSection done() {
+            return new PlanSection(title, rows, notes);
+        }
+    }
+}
