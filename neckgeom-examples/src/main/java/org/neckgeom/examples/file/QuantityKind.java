@@ -181,7 +181,8 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
      * @return a narrower kind
      */
     public QuantityKind<Q> atMost(Amount<Q> included) {
-        return new QuantityKind<>(kind, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(included));
+        return new QuantityKind<>(
+                kind, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(included));
     }
 
     @Override

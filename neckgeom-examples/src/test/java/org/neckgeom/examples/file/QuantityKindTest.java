@@ -70,7 +70,9 @@ class QuantityKindTest {
                         + " its unit, such as 44.5 mm or 1 3/4 in");
         assertRefused(thickness, "12 in", "but must be a length of more than 0 mm and at most 300 mm");
         assertRefused(QuantityKind.length().atLeast(ShopUnits.mm(0)), "-1 thou", "of at least 0 mm");
-        assertThat(thickness.read(new Node.Text(PLACE, "300 mm"), new Problems()).isThere())
+        assertThat(thickness
+                        .read(new Node.Text(PLACE, "300 mm"), new Problems())
+                        .isThere())
                 .isTrue();
         assertThat(QuantityKind.length()
                         .atLeast(ShopUnits.mm(0))
@@ -85,7 +87,8 @@ class QuantityKindTest {
                         .read(new Node.Items(PLACE, List.of()), problems)
                         .isThere())
                 .isFalse();
-        assertThat(problems.inOrder().get(0).sentence()).startsWith("blank.length is a list of 0 items, but must be a length");
+        assertThat(problems.inOrder().get(0).sentence())
+                .startsWith("blank.length is a list of 0 items, but must be a length");
     }
 
     static Stream<QuantityKind<?>> kinds() {
@@ -107,14 +110,18 @@ class QuantityKindTest {
         for (String word : kind.unitWords()) {
             for (String number : List.of("12", "12.5", "1 3/4", "1-3/4", "3/8", "-0.5", "+2", "1e2", "1.5E-1", ".5")) {
                 String text = number + " " + word;
-                assertThat(pattern.matcher(text).matches()).as("schema takes %s", text).isTrue();
+                assertThat(pattern.matcher(text).matches())
+                        .as("schema takes %s", text)
+                        .isTrue();
                 assertThat(kind.read(new Node.Text(PLACE, text), problems).isThere())
                         .as("reader takes %s: %s", text, problems.inOrder())
                         .isTrue();
             }
         }
         for (String text : List.of("12", "12 furlongs", "", "mm", "1,5 mm", "1 2 mm", "1/ mm", "1. mm")) {
-            assertThat(pattern.matcher(text).matches()).as("schema refuses %s", text).isFalse();
+            assertThat(pattern.matcher(text).matches())
+                    .as("schema refuses %s", text)
+                    .isFalse();
             assertThat(kind.read(new Node.Text(PLACE, text), problems).isThere())
                     .as("reader refuses %s", text)
                     .isFalse();
