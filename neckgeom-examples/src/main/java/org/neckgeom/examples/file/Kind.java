@@ -1,0 +1,34 @@
+package org.neckgeom.examples.file;
+
+import java.util.Map;
+
+/**
+ * What sort of value a key takes, and how it is read.
+ *
+ * @param <T> the type of the value read
+ */
+public interface Kind<T> {
+
+    /**
+     * Reads a node.
+     *
+     * @param node what the file holds
+     * @param problems where anything wrong is noted
+     * @return the value, or unusable when a problem was noted
+     */
+    Found<T> read(Node node, Problems problems);
+
+    /**
+     * What may be written, in a maker's words.
+     *
+     * @return such as {@code a length such as 648 mm or 25 1/2 in}
+     */
+    String allowed();
+
+    /**
+     * The same as a JSON Schema (draft 2020-12) fragment, as far as a schema can say it.
+     *
+     * @return keys of the fragment, values being texts, numbers, booleans, lists and maps of those
+     */
+    Map<String, Object> schema();
+}

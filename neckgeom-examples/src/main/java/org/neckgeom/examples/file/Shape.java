@@ -1,0 +1,134 @@
+package org.neckgeom.examples.file;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** What a section of a file may hold: its keys, in the order in which they are best written. Immutable. */
+public final class Shape implements Kind<Section> {
+
+    private final Map<String, Key<?>> keys;
+    private final String about;
+
+    private Shape(String about, Map<String, Key<?>> keys) {
+        this.about = about;
+        this.keys = keys;
+    }
+
+    /**
+     * A shape.
+     *
+     * @param about what the section describes, in one line
+     * @param keys its keys, each name once
+     * @return the shape
+     */
+    public static Shape of(String about, Key<?>... keys) {
+        Map<String, Key<?>> byName = new LinkedHashMap<>();
+        for (Key<?> key : keys) {
+            if (byName.put(key.name(), key) != null) {
+                throw new IllegalArgumentException("keys must have each name once, but " + key.name() + " is twice");
+            }
+        }
+        return new Shape(Objects.requireNonNull(about, "about"), byName);
+    }
+
+    /**
+     * The keys.
+     *
+     * @return in the order in which they are best written
+     */
+    public List<Key<?>> keys() {
+        return List.copyOf(keys.values());
+    }
+
+    /**
+     * What the section describes.
+     *
+     * @return one line
+     */
+    public String about() {
+        return about;
+    }
+
+    @Override
+    public Found<Section> read(Node node, Problems problems) {
+        if (!(node instanceof Node.Entries entries)) {
+            String where =
+                    node.place().path().isEmpty() ? "the file" : node.place().path();
+            problems.add(node.place(), where + " is " + node.found() + ", but must be " + allowed());
+            return Found.unusable();
+        }
+        noteUnknown(entries, problems);
+        Map<String, Found<?>> values = new LinkedHashMap<>();
+        for (Key<?> key : keys.values()) {
+            values.put(key.name(), read(key, entries, problems));
+        }
+        return Found.of(new Section(this, entries.place(), values, problems));
+    }
+
+    private void noteUnknown(Node.Entries entries, Problems problems) {
+        entries.entries().forEach((name, value) -> {
+            if (!keys.containsKey(name)) {
+                String slip = Nearest.to(name, keys.keySet())
+                        .map(near -> "; did you mean \"" + near + "\"?")
+                        .orElse("");
+                String full = value.place().path();
+                problems.add(
+                        value.place(),
+                        full + " is not a known key" + slip + (slip.isEmpty() ? "; known" : " Known") + " here: "
+                                + String.join(", ", keys.keySet()));
+            }
+        });
+    }
+
+    private static Found<?> read(Key<?> key, Node.Entries entries, Problems problems) {
+        Node value = entries.entries().get(key.name());
+        Place place = entries.place();
+        String full = place.key(key.name(), Math.max(1, place.line())).path();
+        if (value == null) {
+            if (key.isRequired()) {
+                problems.add(place, full + " is missing; give " + key.kind().allowed() + " (" + key.about() + ")");
+                return Found.unusable();
+            }
+            return Found.absent();
+        }
+        if (value instanceof Node.Text text && text.text().isEmpty()) {
+            problems.add(
+                    text.place(), full + " has no value; give " + key.kind().allowed());
+            return Found.unusable();
+        }
+        return key.kind().read(value, problems);
+    }
+
+    @Override
+    public String allowed() {
+        return "a group with the keys " + String.join(", ", keys.keySet());
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+        Map<String, Object> properties = new LinkedHashMap<>();
+        List<String> required = new ArrayList<>();
+        for (Key<?> key : keys.values()) {
+            Map<String, Object> property = new LinkedHashMap<>();
+            property.put("description", key.about());
+            property.putAll(key.kind().schema());
+            property.put("description", key.about());
+            properties.put(key.name(), property);
+            if (key.isRequired()) {
+                required.add(key.name());
+            }
+        }
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "object");
+        schema.put("description", about);
+        schema.put("properties", properties);
+        if (!required.isEmpty()) {
+            schema.put("required", required);
+        }
+        schema.put("additionalProperties", false);
+        return schema;
+    }
+}

@@ -1,0 +1,8 @@
+// What neckgeom-examples/neckshell has at hand before the first line, beside JShell's own imports.
+
+import org.neckgeom.units.*;
+
+import static org.neckgeom.units.ShopUnits.*;
+
+void println(Object answer) { System.out.println(answer); }
+void println() { System.out.println(); }

@@ -1,0 +1,118 @@
+package org.neckgeom.examples.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The shell command itself, as a maker runs it. */
+class NeckshellTest {
+
+    private static final Path NECKSHELL = Path.of("neckshell").toAbsolutePath();
+    private static final Path JDK = Path.of(System.getProperty("java.home"));
+
+    @TempDir
+    Path folder;
+
+    /** How a command ended and what it printed. */
+    private record Ended(int status, String out, String err) {}
+
+    @BeforeAll
+    static void needsAShellAndJShell() {
+        boolean shell = File.pathSeparatorChar == ':' && Files.isExecutable(Path.of("/bin/sh"));
+        boolean jshell = Files.isExecutable(JDK.resolve("bin/jshell"));
+        String lacking = "neckshell was NOT tried: " + (shell ? "" : "no /bin/sh here; ")
+                + (jshell ? "" : "no jshell in " + JDK);
+        if (!shell || !jshell) {
+            System.err.println(lacking);
+        }
+        Assumptions.assumeTrue(shell && jshell, lacking);
+    }
+
+    @Test
+    void script_runsWithTheLibraryAndEndsWithZero() throws Exception {
+        Ended ended = run(script("println(inch(\"1 3/4\").in(ShopUnit.MILLIMETRE));\n"));
+
+        assertThat(ended).isEqualTo(new Ended(0, "44.45 mm\n", ""));
+    }
+
+    @Test
+    void failingScripts_endWithOneAndSayWhy() throws Exception {
+        Ended thrown = run(script("println(1);\nmm(-1.0 / 0);\n"));
+        Ended uncompiled = run(script("println(2);\nint a = \"b\";\n"));
+
+        assertThat(thrown.status()).isEqualTo(1);
+        assertThat(thrown.out()).isEqualTo("1\n");
+        assertThat(thrown.err())
+                .contains("own.jsh:2: IllegalArgumentException: ")
+                .contains("mm(-1.0 / 0);");
+        assertThat(uncompiled.status()).isEqualTo(1);
+        assertThat(uncompiled.out()).isEqualTo("2\n");
+        assertThat(uncompiled.err()).contains("own.jsh:2: does not compile");
+    }
+
+    @Test
+    void missingScript_endsWithTwo() throws Exception {
+        Ended ended = run(folder.resolve("none.jsh").toString());
+
+        assertThat(ended.status()).isEqualTo(2);
+        assertThat(ended.err()).contains("none.jsh: there is no such script");
+    }
+
+    @Test
+    void help_namesTheThreeWays() throws Exception {
+        Ended ended = run("--help");
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out())
+                .contains("neckshell SCRIPT.jsh")
+                .contains("help()")
+                .doesNotContain("#");
+    }
+
+    @Test
+    void prompt_hasTheLibraryAtHand() throws Exception {
+        Ended ended = runWithInput("println(mm(3).plus(inch(1)))\n/exit\n");
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out()).contains("28.4 mm");
+    }
+
+    private String script(String text) throws IOException {
+        return Files.writeString(folder.resolve("own.jsh"), text).toString();
+    }
+
+    private Ended run(String argument) throws Exception {
+        return run(List.of(NECKSHELL.toString(), argument), "");
+    }
+
+    private Ended runWithInput(String input) throws Exception {
+        return run(List.of(NECKSHELL.toString()), input);
+    }
+
+    private Ended run(List<String> command, String input) throws Exception {
+        Path out = folder.resolve("out.txt");
+        Path err = folder.resolve("err.txt");
+        Path in = Files.writeString(folder.resolve("in.txt"), input);
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectInput(in.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile());
+        builder.environment().put("JAVA_HOME", JDK.toString());
+        Process process = builder.start();
+        if (!process.waitFor(180, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new AssertionError(command + " did not end within three minutes");
+        }
+        return new Ended(process.exitValue(), Files.readString(out), Files.readString(err));
+    }
+}
