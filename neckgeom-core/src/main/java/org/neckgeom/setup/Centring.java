@@ -145,7 +145,11 @@ public final class Centring {
      */
     public Centring onWidth(Quantity<Length> width) {
         double w = HouseUnits.mmPositive(width, "piece width");
-        return onWidth(Estimate.ofHouse(w, singleReadingMm, Double.POSITIVE_INFINITY, LengthStyle.of(width).unit()));
+        return onWidth(Estimate.ofHouse(
+                w,
+                singleReadingMm,
+                Double.POSITIVE_INFINITY,
+                LengthStyle.of(width).unit()));
     }
 
     /**
@@ -162,7 +166,8 @@ public final class Centring {
         if (!(w > centre)) {
             throw HouseUnits.refused(
                     "piece width",
-                    "more than the slot's distance from the fence, " + offset.style().text(centre),
+                    "more than the slot's distance from the fence, "
+                            + offset.style().text(centre),
                     width.value());
         }
         double u = Math.hypot(centreUncertaintyMm, width.uncertaintyHouse() / 2);
@@ -227,7 +232,8 @@ public final class Centring {
 
     private double requireCentre() {
         if (Double.isNaN(centreMm)) {
-            throw new ArithmeticException("another width needs the trial piece's own: read the piece or the slot as well");
+            throw new ArithmeticException(
+                    "another width needs the trial piece's own: read the piece or the slot as well");
         }
         return centreMm;
     }

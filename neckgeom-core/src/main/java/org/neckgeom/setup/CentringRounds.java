@@ -71,7 +71,8 @@ public final class CentringRounds {
         requireClosed(first);
         double u = uncertainty(first.offset());
         ScalarFilter filter = ScalarFilter.start(first.offset().amountMm(), u);
-        return new CentringRounds(filter, USUAL_MOVE_MM, u, 1, 0, 0, first.offset().style());
+        return new CentringRounds(
+                filter, USUAL_MOVE_MM, u, 1, 0, 0, first.offset().style());
     }
 
     /**
@@ -190,7 +191,9 @@ public final class CentringRounds {
      */
     public Chance chanceWithin(Quantity<Length> limit) {
         double mm = limitMm(limit);
-        return new Chance(within(mm, filter.mean(), filter.u()), "being within " + LengthStyle.of(limit).brief(mm));
+        return new Chance(
+                within(mm, filter.mean(), filter.u()),
+                "being within " + LengthStyle.of(limit).brief(mm));
     }
 
     /**
@@ -202,8 +205,7 @@ public final class CentringRounds {
      */
     public Chance chanceAfterOneMore(Quantity<Length> limit) {
         double mm = limitMm(limit);
-        return new Chance(
-                afterMove(mm), "being within " + LengthStyle.of(limit).brief(mm) + " after one more move");
+        return new Chance(afterMove(mm), "being within " + LengthStyle.of(limit).brief(mm) + " after one more move");
     }
 
     private double afterMove(double limitMm) {
@@ -291,11 +293,14 @@ public final class CentringRounds {
     @Override
     public String toString() {
         Report report = Report.titled("Centring rounds: " + estimate())
-                .row("rounds", Words.count(readings, "trial cut", "trial cuts") + ", " + Words.count(moves, "move", "moves"))
+                .row(
+                        "rounds",
+                        Words.count(readings, "trial cut", "trial cuts") + ", " + Words.count(moves, "move", "moves"))
                 .row("moves within", style.small(moveMm) + " (one standard deviation)");
         if (!isConsistent()) {
-            report.note("a reading came out " + Numbers.fixed(surprise, 1)
-                    + " standard deviations from where the move should have put it: the fence slipped or a reading is wrong");
+            report.note(
+                    "a reading came out " + Numbers.fixed(surprise, 1)
+                            + " standard deviations from where the move should have put it: the fence slipped or a reading is wrong");
         }
         return report.toString();
     }

@@ -248,7 +248,8 @@ public final class Closure {
         }
         String what = Math.abs(misfitMm) > allowedMm
                 ? "readings do not close: " + misfitText()
-                : "readings of the " + disagreeing().orElseThrow() + " disagree by more than 3 times their repeatability";
+                : "readings of the " + disagreeing().orElseThrow()
+                        + " disagree by more than 3 times their repeatability";
         return what + "; read again: " + joined(" or ");
     }
 
@@ -256,7 +257,8 @@ public final class Closure {
         List<String> names = suspects().stream().map(TrialReading::toString).toList();
         return names.size() < 2
                 ? String.join("", names)
-                : names.subList(0, names.size() - 1).stream().collect(Collectors.joining(", ")) + last
+                : names.subList(0, names.size() - 1).stream().collect(Collectors.joining(", "))
+                        + last
                         + names.get(names.size() - 1);
     }
 
@@ -368,8 +370,8 @@ public final class Closure {
         if (suspects.size() == 1) {
             report.note("suspect the " + suspects.get(0) + ": without it everything else agrees");
         } else {
-            report.note("cannot tell which is wrong: " + joined(" or ") + "; read each again, or say what slot and piece"
-                    + " should be");
+            report.note("cannot tell which is wrong: " + joined(" or ")
+                    + "; read each again, or say what slot and piece" + " should be");
         }
         slips().forEach(report::note);
         return report.note("no move is advised on these readings").toString();

@@ -101,10 +101,12 @@ public final class CreepCheck {
         String uncertainty = Words.uncertainty(uncertaintyMm, style);
         return switch (call()) {
             case HOLDS -> pass + " as deep as set" + uncertainty;
-            case CREEPS -> "cutter creeps: " + pass + " is " + size + (excessMm() < 0 ? " shallower" : " deeper")
-                    + " than set" + uncertainty + "; stop, clean collet and shank, clamp it short of the bottom, set again";
-            case SHALLOW -> pass + " is " + size + " shallower than set" + uncertainty
-                    + "; look for chips under the work and a blank that is not flat on the table";
+            case CREEPS ->
+                "cutter creeps: " + pass + " is " + size + (excessMm() < 0 ? " shallower" : " deeper") + " than set"
+                        + uncertainty + "; stop, clean collet and shank, clamp it short of the bottom, set again";
+            case SHALLOW ->
+                pass + " is " + size + " shallower than set" + uncertainty
+                        + "; look for chips under the work and a blank that is not flat on the table";
         };
     }
 }

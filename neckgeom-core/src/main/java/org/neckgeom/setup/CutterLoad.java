@@ -84,8 +84,8 @@ public final class CutterLoad {
         return of(
                 cutter,
                 blank.wood()
-                        .orElseThrow(() ->
-                                new IllegalArgumentException("blank must be of a known wood, but none was told: " + blank)));
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                "blank must be of a known wood, but none was told: " + blank)));
     }
 
     /** A cutter in a wood, not yet fed. */
@@ -286,8 +286,7 @@ public final class CutterLoad {
         if (turns * 60 > fastestRpm() * (1 + 1e-9)) {
             all.add(new Caution(
                     "TOO_FAST",
-                    "Slower than " + Numbers.fixed(fastestRpm(), 0) + " rpm with a cutter of "
-                            + cutter.diameter(),
+                    "Slower than " + Numbers.fixed(fastestRpm(), 0) + " rpm with a cutter of " + cutter.diameter(),
                     "its edges fly off, or it burns; the figure on the cutter comes first"));
         }
         if (depthMm > cutter.diameterMm() / 2 * (1 + 1e-9)) {
@@ -298,11 +297,13 @@ public final class CutterLoad {
         }
         if (chipMm() < LEAST_CHIP_MM) {
             all.add(new Caution(
-                    "RUBS", "Feed faster or turn slower: each edge takes " + style.small(chipMm()),
+                    "RUBS",
+                    "Feed faster or turn slower: each edge takes " + style.small(chipMm()),
                     "an edge that takes under 0.05 mm rubs and burns"));
         } else if (chipMm() > GREATEST_CHIP_MM) {
             all.add(new Caution(
-                    "BITES", "Feed slower: each edge takes " + style.small(chipMm()),
+                    "BITES",
+                    "Feed slower: each edge takes " + style.small(chipMm()),
                     "more than about 0.25 mm an edge snatches and tears with a small cutter"));
         }
         all.add(Cautions.CLIMB_FEED);
@@ -328,8 +329,8 @@ public final class CutterLoad {
     /** Returns the load in rows, estimates marked, and what is out of the usual. */
     @Override
     public String toString() {
-        Report report = Report.titled("Cutter load, " + style.brief(cutter.diameterMm()) + " cutter, pass "
-                        + style.brief(depthMm))
+        Report report = Report.titled(
+                        "Cutter load, " + style.brief(cutter.diameterMm()) + " cutter, pass " + style.brief(depthMm))
                 .row("rim speed", Numbers.fixed(rimMmPerSecond() / 1000, 1) + " m/s")
                 .row("chip load", style.small(chipMm()) + " an edge")
                 .row("slot width", style.brief(cutter.diameterMm() + cutter.runoutMm()))

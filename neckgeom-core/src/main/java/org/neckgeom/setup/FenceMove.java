@@ -2,8 +2,8 @@ package org.neckgeom.setup;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -116,12 +116,7 @@ public final class FenceMove {
      */
     public LeafStack leaves(FeelerSet set, int most) {
         return LeafStack.nearest(
-                Objects.requireNonNull(set, "set"),
-                checkedMost(most),
-                amountMm(),
-                uncertaintyMm,
-                offsetMm > 0,
-                style);
+                Objects.requireNonNull(set, "set"), checkedMost(most), amountMm(), uncertaintyMm, offsetMm > 0, style);
     }
 
     static int checkedMost(int most) {

@@ -61,7 +61,9 @@ public final class FenceStep {
         double mm = HouseUnits.mmNotNegative(fromLeadingEnd, "distance from the leading end");
         if (!(mm <= lengthMm)) {
             throw HouseUnits.refused(
-                    "distance from the leading end", "no more than the piece's " + style.brief(lengthMm), fromLeadingEnd);
+                    "distance from the leading end",
+                    "no more than the piece's " + style.brief(lengthMm),
+                    fromLeadingEnd);
         }
         return shift(mm);
     }

@@ -109,12 +109,7 @@ public final class HeadAtFence {
      */
     public HeadSkew skew() {
         double reach = HeadContact.cornerReach(swing(), planLength(), head.widthMm());
-        return new HeadSkew(
-                Math.max(0, proudMm()),
-                reach,
-                shaftLength(),
-                fence.lengthMm() / 2,
-                style);
+        return new HeadSkew(Math.max(0, proudMm()), reach, shaftLength(), fence.lengthMm() / 2, style);
     }
 
     /**

@@ -103,6 +103,7 @@ public final class HeadSkew {
             report.note("the fence reaches " + style.brief(halfFenceMm)
                     + " either side of the cutter: the slot bends where a contact runs off its end");
         }
-        return report.note("a parallel spacer on the fence side keeps the head clear").toString();
+        return report.note("a parallel spacer on the fence side keeps the head clear")
+                .toString();
     }
 }

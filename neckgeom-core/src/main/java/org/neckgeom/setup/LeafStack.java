@@ -237,7 +237,8 @@ public final class LeafStack {
     /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
     @Override
     public String toString() {
-        String stack = names(leavesMm, setStyle, style) + residual(residualMm(), style)
+        String stack = names(leavesMm, setStyle, style)
+                + residual(residualMm(), style)
                 + Words.uncertainty(uncertaintyMm, style);
         return remedy.isEmpty() ? stack : stack + "\n  " + remedy;
     }

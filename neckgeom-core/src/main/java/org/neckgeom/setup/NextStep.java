@@ -29,8 +29,7 @@ public final class NextStep {
     private final double limitMm;
     private final LengthStyle style;
 
-    NextStep(
-            Kind kind, FenceMove move, double now, double afterMove, double best, double limitMm, LengthStyle style) {
+    NextStep(Kind kind, FenceMove move, double now, double afterMove, double best, double limitMm, LengthStyle style) {
         this.kind = kind;
         this.move = move;
         this.now = now;
@@ -108,12 +107,14 @@ public final class NextStep {
         String present = Numbers.percent(now) + " chance of being within " + limit;
         return switch (kind) {
             case CUT -> "cut the neck: " + present;
-            case MOVE -> "move the " + move + ": " + Numbers.percent(afterMove) + " chance of being within " + limit
-                    + " then, now " + Numbers.percent(now);
-            case READ_AGAIN -> "read another trial cut: " + present + ", and a move now would make it "
-                    + Numbers.percent(afterMove);
-            case FINER_MEANS -> "a finer fence or a wider limit: " + present + ", and moves as coarse as these reach "
-                    + Numbers.percent(best) + " at best";
+            case MOVE ->
+                "move the " + move + ": " + Numbers.percent(afterMove) + " chance of being within " + limit
+                        + " then, now " + Numbers.percent(now);
+            case READ_AGAIN ->
+                "read another trial cut: " + present + ", and a move now would make it " + Numbers.percent(afterMove);
+            case FINER_MEANS ->
+                "a finer fence or a wider limit: " + present + ", and moves as coarse as these reach "
+                        + Numbers.percent(best) + " at best";
         };
     }
 }

@@ -94,7 +94,8 @@ public final class PassPlan {
                     "takes " + style.brief(pass.stepMm()) + ", gauge-block step " + style.brief(pass.heightMm()));
         }
         if (passes.size() > SHOWN) {
-            report.note("and " + (passes.size() - SHOWN) + " more, down to " + style.brief(passes.get(passes.size() - 1).heightMm()));
+            report.note("and " + (passes.size() - SHOWN) + " more, down to "
+                    + style.brief(passes.get(passes.size() - 1).heightMm()));
         }
         return report.toString();
     }

@@ -78,8 +78,8 @@ public final class Rocking {
         if (!isRocking()) {
             return "no rocking: the veneer stays below the glue face";
         }
-        Report report = Report.titled("veneer stands proud of the glue face by " + style.text(heightMm)
-                + ": the slot comes out shallow");
+        Report report = Report.titled(
+                "veneer stands proud of the glue face by " + style.text(heightMm) + ": the slot comes out shallow");
         for (int i = 0; i <= 2; i++) {
             double x = farMm * i / 2;
             report.row(

@@ -121,7 +121,8 @@ public final class RodSlot {
      * @return below 0 when one run is too narrow for the rod
      */
     public Amount<Length> sidePlay(Cutter cutter) {
-        return style.amount(cutter.diameterMm() + cutter.runoutMm() - channel.rod().widthMm());
+        return style.amount(
+                cutter.diameterMm() + cutter.runoutMm() - channel.rod().widthMm());
     }
 
     /**

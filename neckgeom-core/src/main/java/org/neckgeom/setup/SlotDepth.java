@@ -72,10 +72,12 @@ public final class SlotDepth {
     /** Returns the depth and its parts, such as {@code 9.2 mm deep: rod 9, cover strip 0, clearance 0.2}. */
     @Override
     public String toString() {
-        String where = channel.archMm() == 0 ? " deep" : " deep at the ends, " + style.brief(
-                        channel.depthMm() + channel.archMm()) + " in the middle";
-        String text = style.brief(channel.depthMm()) + where + ": rod " + number(channel.rod().heightMm())
-                + ", cover strip " + number(channel.coverMm()) + ", clearance " + number(channel.clearanceMm());
+        String where = channel.archMm() == 0
+                ? " deep"
+                : " deep at the ends, " + style.brief(channel.depthMm() + channel.archMm()) + " in the middle";
+        String text = style.brief(channel.depthMm()) + where + ": rod "
+                + number(channel.rod().heightMm()) + ", cover strip " + number(channel.coverMm()) + ", clearance "
+                + number(channel.clearanceMm());
         return channel.hasPocket() ? text + "; pocket " + style.brief(channel.pocketDepthMm()) : text;
     }
 

@@ -128,9 +128,11 @@ public final class SlotStops {
         Report report = Report.titled("Stops, " + leading + " end leading")
                 .row("rear stop", rear.isOpen() ? "none: the slot is open there, feed in" : rear)
                 .row("front stop", front.isOpen() ? "none: the slot is open there, feed through" : front)
-                .row("or marks", "on the fence " + style.brief(radiusMm) + " before and behind the cutter's centre, on the"
-                        + " blank at " + style.brief(startMarkMm) + " and " + style.brief(endMarkMm)
-                        + ":\nstart with the first over the mark in front, stop with the second over the mark behind")
+                .row(
+                        "or marks",
+                        "on the fence " + style.brief(radiusMm) + " before and behind the cutter's centre, on the"
+                                + " blank at " + style.brief(startMarkMm) + " and " + style.brief(endMarkMm)
+                                + ":\nstart with the first over the mark in front, stop with the second over the mark behind")
                 .note("the ends come out round, radius " + style.brief(radiusMm)
                         + ": chisel them square, or run that much farther");
         if (runApartMm > OPEN_MM) {

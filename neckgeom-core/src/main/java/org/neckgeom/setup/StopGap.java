@@ -93,7 +93,7 @@ public final class StopGap {
         String gap = style.text(gapMm(), moveUncertaintyMm * ratio) + " at the stop block";
         return ratio == 1
                 ? gap + ", the move itself"
-                : gap + " for " + style.text(moveMm, moveUncertaintyMm) + " at the cutter ("
-                        + Numbers.trimmed(ratio, 3) + " to 1)";
+                : gap + " for " + style.text(moveMm, moveUncertaintyMm) + " at the cutter (" + Numbers.trimmed(ratio, 3)
+                        + " to 1)";
     }
 }
