@@ -4,4 +4,5 @@ module org.neckgeom.core {
 
     exports org.neckgeom.geometry;
     exports org.neckgeom.plan;
+    exports org.neckgeom.setup;
 }

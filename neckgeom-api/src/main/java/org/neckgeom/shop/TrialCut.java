@@ -177,6 +177,24 @@ public final class TrialCut {
     }
 
     /**
+     * Returns the readings of the wall on the fence side, in mm.
+     *
+     * @return a fresh array, at least one
+     */
+    public double[] fenceReadingsMm() {
+        return fence.clone();
+    }
+
+    /**
+     * Returns the readings of the wall on the far side, in mm.
+     *
+     * @return a fresh array, at least one
+     */
+    public double[] farReadingsMm() {
+        return far.clone();
+    }
+
+    /**
      * Returns the correlation coefficient of the two wall readings.
      *
      * @return in [-1, 1]

@@ -1,0 +1,273 @@
+package org.neckgeom.setup;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.shop.TestPiece;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * What a trial cut says of the fence: how far the slot is off the middle, what to do about it, and whether it is good
+ * enough. Immutable.
+ *
+ * <p>Walls a on the fence side and b on the far side give the offset {@code e = (a - b)/2}, positive when the slot lies
+ * too far from the fence. Exact. Its standard uncertainty is {@code sqrt(u_a^2 + u_b^2 - 2 rho u_a u_b)/2}
+ * (JCGM 100, 5.2.2): an instrument's zero error is in both walls and cancels. Degrees of freedom after
+ * Welch-Satterthwaite (JCGM 100, G.4).
+ */
+public final class Centring {
+
+    private static final double UNKNOWN = Double.NaN;
+
+    private final Offset offset;
+    private final double centreMm;
+    private final double centreUncertaintyMm;
+    private final Closure closure;
+    private final double singleReadingMm;
+
+    private Centring(
+            Offset offset, double centreMm, double centreUncertaintyMm, Closure closure, double singleReadingMm) {
+        this.offset = offset;
+        this.centreMm = centreMm;
+        this.centreUncertaintyMm = centreUncertaintyMm;
+        this.closure = closure;
+        this.singleReadingMm = singleReadingMm;
+    }
+
+    /**
+     * Returns the centring that a trial cut shows.
+     *
+     * @param trial the readings
+     * @return the centring of the trial piece itself
+     */
+    public static Centring of(TrialCut trial) {
+        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> b = trial.farWall();
+        double ua = a.uncertaintyHouse();
+        double ub = b.uncertaintyHouse();
+        double e = (a.valueHouse() - b.valueHouse()) / 2;
+        double u = Math.sqrt(Math.max(0, ua * ua + ub * ub - 2 * trial.wallCorrelation() * ua * ub)) / 2;
+        double nu = degreesOfFreedom(u, ua / 2, a.degreesOfFreedom(), ub / 2, b.degreesOfFreedom());
+        double centre = UNKNOWN;
+        double uCentre = UNKNOWN;
+        if (trial.piece().isPresent()) {
+            // The middle of the slot from the fence's edge: the offset and half the piece.
+            Estimate<Length> w = trial.piece().get();
+            centre = e + w.valueHouse() / 2;
+            uCentre = Math.hypot(u, w.uncertaintyHouse() / 2);
+        } else if (trial.slot().isPresent()) {
+            Estimate<Length> d = trial.slot().get();
+            centre = a.valueHouse() + d.valueHouse() / 2;
+            uCentre = Math.hypot(ua, d.uncertaintyHouse() / 2);
+        }
+        double single = trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
+        return new Centring(Offset.ofMm(e, u, nu, trial.style()), centre, uCentre, Closure.of(trial), single);
+    }
+
+    private static double degreesOfFreedom(double u, double u1, double nu1, double u2, double nu2) {
+        if (u == 0 || Double.isInfinite(nu1) && Double.isInfinite(nu2)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double sum = Math.pow(u1, 4) / nu1 + Math.pow(u2, 4) / nu2;
+        return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(u, 4) / sum;
+    }
+
+    /**
+     * Returns how far off the middle the slot is.
+     *
+     * @return the offset with its uncertainty
+     */
+    public Offset offset() {
+        return offset;
+    }
+
+    /**
+     * Returns the fence move that would centre the slot; without advice when the readings contradict each other.
+     *
+     * @return the move
+     */
+    public FenceMove move() {
+        return closure.closes() ? FenceMove.of(offset) : FenceMove.refused(offset, closure.objection());
+    }
+
+    /**
+     * Returns whether the slot is within its limits, with a guard band of twice the standard uncertainty.
+     *
+     * @param limits for the offset
+     * @return the verdict
+     * @throws IllegalArgumentException if the limits are so close together that no reading of this uncertainty could
+     *     ever be called within them; the message says how often to read instead
+     * @throws ArithmeticException if the readings contradict each other
+     */
+    public Verdict<Length> verdict(Limits<Length> limits) {
+        if (!closure.closes()) {
+            throw new ArithmeticException("no verdict: " + closure.objection());
+        }
+        Verdict<Length> verdict = Verdict.of(offset.estimate(), limits);
+        if (!verdict.isReachable()) {
+            double guard = verdict.guardBand().house();
+            double room = (limits.upperHouse() - limits.lowerHouse()) / 2;
+            LengthStyle style = offset.style();
+            String remedy = room > 0
+                    ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))
+                            + " times as often, or better"
+                    : "";
+            throw new IllegalArgumentException("limit must be " + style.small(guard)
+                    + " or more (twice the standard uncertainty of the offset, else no verdict can ever be within), but was "
+                    + style.small(room) + remedy);
+        }
+        return verdict;
+    }
+
+    /**
+     * Returns the check of the readings against each other.
+     *
+     * @return the check
+     */
+    public Closure closure() {
+        return closure;
+    }
+
+    /**
+     * Returns what the same fence does to a piece of another width: {@code e + (W_t - W)/2}.
+     *
+     * @param width of that piece, read with the same instrument; more than the slot's distance from the fence
+     * @return its centring
+     * @throws IllegalArgumentException if the slot would not lie in the piece
+     * @throws ArithmeticException if neither the trial piece nor its slot was read
+     */
+    public Centring onWidth(Quantity<Length> width) {
+        double w = HouseUnits.mmPositive(width, "piece width");
+        return onWidth(Estimate.ofHouse(
+                w,
+                singleReadingMm,
+                Double.POSITIVE_INFINITY,
+                LengthStyle.of(width).unit()));
+    }
+
+    /**
+     * Returns what the same fence does to a piece of another width: {@code e + (W_t - W)/2}.
+     *
+     * @param width of that piece with its uncertainty; more than the slot's distance from the fence
+     * @return its centring
+     * @throws IllegalArgumentException if the slot would not lie in the piece
+     * @throws ArithmeticException if neither the trial piece nor its slot was read
+     */
+    public Centring onWidth(Estimate<Length> width) {
+        double centre = requireCentre();
+        double w = width.valueHouse();
+        if (!(w > centre)) {
+            throw HouseUnits.refused(
+                    "piece width",
+                    "more than the slot's distance from the fence, "
+                            + offset.style().text(centre),
+                    width.value());
+        }
+        double u = Math.hypot(centreUncertaintyMm, width.uncertaintyHouse() / 2);
+        Offset there = Offset.ofMm(centre - w / 2, u, offset.style());
+        return new Centring(there, centreMm, centreUncertaintyMm, closure, singleReadingMm);
+    }
+
+    /**
+     * Returns what the fence does to a neck when the trial piece is a copy of it, ripped at the same setting and neither
+     * of them measured: the same offset, with half of two rips' scatter added to its uncertainty.
+     *
+     * @param piece a copied test piece
+     * @return the neck's centring
+     * @throws IllegalArgumentException if the piece was measured: give the neck's width too
+     */
+    public Centring onNeckCopiedBy(TestPiece piece) {
+        if (!piece.isCopied()) {
+            throw new IllegalArgumentException(
+                    "piece must be a copy of the neck, but was measured: give the neck's width as well, by onNeck");
+        }
+        return shifted(piece.widerThan(offset.estimate()));
+    }
+
+    /**
+     * Returns what the fence does to a neck when the trial piece and the neck were measured beforehand.
+     *
+     * @param neckWidth the neck's width
+     * @param piece the test piece
+     * @return the neck's centring
+     */
+    public Centring onNeck(Estimate<Length> neckWidth, TestPiece piece) {
+        return shifted(piece.widerThan(neckWidth));
+    }
+
+    private Centring shifted(Estimate<Length> wider) {
+        Offset there = Offset.ofMm(
+                offset.amountMm() + wider.valueHouse() / 2,
+                Math.hypot(offset.uncertaintyMm(), wider.uncertaintyHouse() / 2),
+                offset.style());
+        return new Centring(there, UNKNOWN, UNKNOWN, closure, singleReadingMm);
+    }
+
+    /**
+     * Returns where the slot runs in a blank whose edges are out of parallel: the offset at any station,
+     * {@code e(x) = e_ref + (W_ref - W(x))/2}.
+     *
+     * @param widthAtNut width at x = 0, more than 0
+     * @param widthAtEnd width at the far station, more than 0
+     * @param distance from the nut to that station, more than 0
+     * @return the slot's line against the blank's own middle
+     * @throws IllegalArgumentException if a length is out of its range
+     * @throws ArithmeticException if neither the trial piece nor its slot was read
+     */
+    public SlotLine along(Quantity<Length> widthAtNut, Quantity<Length> widthAtEnd, Quantity<Length> distance) {
+        double centre = requireCentre();
+        double w0 = HouseUnits.mmPositive(widthAtNut, "width at the nut");
+        double w1 = HouseUnits.mmPositive(widthAtEnd, "width at the end");
+        double length = HouseUnits.mmPositive(distance, "distance");
+        double u = Math.hypot(centreUncertaintyMm, singleReadingMm / 2);
+        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, true, offset.style());
+    }
+
+    private double requireCentre() {
+        if (Double.isNaN(centreMm)) {
+            throw new ArithmeticException(
+                    "another width needs the trial piece's own: read the piece or the slot as well");
+        }
+        return centreMm;
+    }
+
+    /**
+     * Returns the same centring, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the centring
+     */
+    public Centring in(LengthStyle style) {
+        return new Centring(offset.in(style), centreMm, centreUncertaintyMm, closure, singleReadingMm);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Centring that
+                && offset.equals(that.offset)
+                && Double.compare(centreMm, that.centreMm) == 0
+                && Double.compare(centreUncertaintyMm, that.centreUncertaintyMm) == 0
+                && closure.equals(that.closure);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(offset, centreMm, centreUncertaintyMm, closure);
+    }
+
+    /** Returns the offset, the move and the check of the readings. */
+    @Override
+    public String toString() {
+        return Report.titled("Centring: " + offset)
+                .row("do", move())
+                .row("check", closure)
+                .toString();
+    }
+}

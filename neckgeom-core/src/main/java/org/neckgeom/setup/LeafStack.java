@@ -1,0 +1,272 @@
+package org.neckgeom.setup;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Length;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * The leaves that come nearest a wanted gap, each used at most once, such as {@code 0.70 leaf, 0.010 mm short}.
+ * Immutable.
+ *
+ * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. The leaves'
+ * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
+ * sqrt(3), as nothing is known of it but its limits.
+ */
+public final class LeafStack {
+
+    /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
+    static final double FINE_ENOUGH_MM = 0.02;
+
+    private static final int MOST_MOVES = 9;
+
+    private final double[] leavesMm;
+    private final double wantedMm;
+    private final double uncertaintyMm;
+    private final boolean close;
+    private final String remedy;
+    private final LengthStyle setStyle;
+    private final LengthStyle style;
+
+    private LeafStack(
+            double[] leavesMm,
+            double wantedMm,
+            double uncertaintyMm,
+            boolean close,
+            String remedy,
+            LengthStyle setStyle,
+            LengthStyle style) {
+        this.leavesMm = leavesMm;
+        this.wantedMm = wantedMm;
+        this.uncertaintyMm = uncertaintyMm;
+        this.close = close;
+        this.remedy = remedy;
+        this.setStyle = setStyle;
+        this.style = style;
+    }
+
+    /**
+     * Finds the stack.
+     *
+     * @param set the leaves at hand
+     * @param most the most leaves in a stack
+     * @param wantedMm the gap in mm, 0 or more
+     * @param wantedUncertaintyMm its standard uncertainty: a residual inside twice this is left alone
+     * @param toward whether the fence goes toward the cutter, which decides the order of a swap
+     * @param style how lengths are printed
+     */
+    static LeafStack nearest(
+            FeelerSet set, int most, double wantedMm, double wantedUncertaintyMm, boolean toward, LengthStyle style) {
+        double[] all = set.leavesMm();
+        int[] places = LeafSearch.nearest(all, wantedMm, most);
+        double[] leaves = new double[places.length];
+        double sum = 0;
+        for (int i = 0; i < places.length; i++) {
+            leaves[i] = all[places[i]];
+            sum += leaves[i];
+        }
+        Arrays.sort(leaves);
+        double u = set.leafHalfWidthMm() * Math.sqrt(leaves.length / 3.0);
+        double residual = Math.abs(wantedMm - sum);
+        double enough = Math.max(FINE_ENOUGH_MM, 2 * Math.sqrt(wantedUncertaintyMm * wantedUncertaintyMm + u * u));
+        boolean close = residual <= enough + 1e-9;
+        LengthStyle setStyle = set.style();
+        String remedy = close ? "" : remedy(all, most, wantedMm, residual, toward, setStyle, style);
+        return new LeafStack(leaves, wantedMm, u, close, remedy, setStyle, style);
+    }
+
+    private static String remedy(
+            double[] all,
+            int most,
+            double wanted,
+            double residual,
+            boolean toward,
+            LengthStyle setStyle,
+            LengthStyle style) {
+        double[] thick = all.clone();
+        Arrays.sort(thick);
+        double[] top = Arrays.copyOfRange(thick, Math.max(0, thick.length - most), thick.length);
+        double reach = Arrays.stream(top).sum();
+        if (wanted > reach) {
+            int full = (int) Math.min(MOST_MOVES, Math.floor(wanted / reach));
+            if (full == MOST_MOVES) {
+                return "too far for leaves: move the fence by a rule first, then cut and read another trial piece";
+            }
+            double[] rest = pick(all, LeafSearch.nearest(all, wanted - full * reach, most));
+            double left = wanted - full * reach - Arrays.stream(rest).sum();
+            return "in " + (full + 1) + " moves: " + (full > 1 ? full + " times " : "") + names(top, setStyle, style)
+                    + ", then " + names(rest, setStyle, style) + residual(left, style);
+        }
+        LeafSwap swap = LeafSwap.nearest(all, wanted);
+        double[] taken = pick(all, swap.taken());
+        double[] put = pick(all, swap.put());
+        double left = wanted - Arrays.stream(taken).sum() + Arrays.stream(put).sum();
+        String paper = "a sheet of paper or tape, measured, makes up for it";
+        if (!(Math.abs(left) < residual - 1e-9)) {
+            return paper;
+        }
+        double[] first = toward ? put : taken;
+        double[] second = toward ? taken : put;
+        return "in two moves: set the block over " + names(first, setStyle, style) + ", then put "
+                + names(second, setStyle, style) + " in its place" + residual(left, style) + "; or " + paper;
+    }
+
+    private static double[] pick(double[] all, int[] places) {
+        double[] picked = new double[places.length];
+        for (int i = 0; i < places.length; i++) {
+            picked[i] = all[places[i]];
+        }
+        Arrays.sort(picked);
+        return picked;
+    }
+
+    /**
+     * Returns the leaves of the stack.
+     *
+     * @return thinnest first; empty when no leaf at all is nearest
+     */
+    public List<Amount<Length>> leaves() {
+        List<Amount<Length>> leaves = new ArrayList<>();
+        for (double leaf : leavesMm) {
+            leaves.add(setStyle.amount(leaf));
+        }
+        return List.copyOf(leaves);
+    }
+
+    /**
+     * Returns what was wanted.
+     *
+     * @return the gap, 0 or more
+     */
+    public Amount<Length> wanted() {
+        return style.amount(wantedMm);
+    }
+
+    /**
+     * Returns the height of the stack.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> height() {
+        return style.amount(heightMm());
+    }
+
+    /**
+     * Returns the height of the stack in mm.
+     *
+     * @return mm, 0 or more
+     */
+    public double heightMm() {
+        return Arrays.stream(leavesMm).sum();
+    }
+
+    /**
+     * Returns what the stack leaves undone.
+     *
+     * @return wanted less height: positive when the stack is short
+     */
+    public Amount<Length> residual() {
+        return style.amount(residualMm());
+    }
+
+    /**
+     * Returns what the stack leaves undone, in mm.
+     *
+     * @return mm, wanted less height: positive when the stack is short
+     */
+    public double residualMm() {
+        return wantedMm - heightMm();
+    }
+
+    /**
+     * Returns the standard uncertainty of the stack's height, from the leaves' tolerances.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style.amount(uncertaintyMm);
+    }
+
+    /**
+     * Returns the standard uncertainty of the stack's height in mm.
+     *
+     * @return mm, 0 or more
+     */
+    public double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    /**
+     * Returns whether the stack comes close: its residual is no more than twice the standard uncertainty of the wanted
+     * move and the stack together, or than 0.02 mm, finer than which no fence is set by hand (common practice).
+     *
+     * @return true when nothing more needs doing
+     */
+    public boolean isClose() {
+        return close;
+    }
+
+    /**
+     * Returns what to do when no stack comes close: several moves, two stacks one after the other, or paper.
+     *
+     * @return a sentence, empty when the stack is close
+     */
+    public String remedy() {
+        return remedy;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LeafStack that
+                && Arrays.equals(leavesMm, that.leavesMm)
+                && Double.compare(wantedMm, that.wantedMm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(Arrays.hashCode(leavesMm), wantedMm, uncertaintyMm);
+    }
+
+    /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
+    @Override
+    public String toString() {
+        String stack = names(leavesMm, setStyle, style)
+                + residual(residualMm(), style)
+                + Words.uncertainty(uncertaintyMm, style);
+        return remedy.isEmpty() ? stack : stack + "\n  " + remedy;
+    }
+
+    private static String names(double[] leaves, LengthStyle setStyle, LengthStyle style) {
+        if (leaves.length == 0) {
+            return "no leaf";
+        }
+        String unit = setStyle == style ? "" : setStyle.unit().symbol() + " ";
+        return Arrays.stream(leaves)
+                        .mapToObj(leaf -> leafName(setStyle.unit().fromHouse(leaf), setStyle))
+                        .collect(Collectors.joining(" + "))
+                + " " + unit + (leaves.length == 1 ? "leaf" : "leaves");
+    }
+
+    /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */
+    private static String leafName(double value, LengthStyle setStyle) {
+        int places = setStyle == LengthStyle.MILLIMETRES ? 2 : 3;
+        String exact = Numbers.trimmed(value, 5);
+        String usual = Numbers.fixed(value, places);
+        return exact.length() > usual.length() ? exact : usual;
+    }
+
+    private static String residual(double mm, LengthStyle style) {
+        String size = style.text(Math.abs(mm));
+        if (Math.abs(mm) < 5e-7) {
+            return ", exact";
+        }
+        return ", " + size + (mm > 0 ? " short" : " over");
+    }
+}

@@ -1,0 +1,84 @@
+package org.neckgeom.setup;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Two stacks whose difference is nearest a wanted move: the stop block is set over the first, the
+ * first is taken out and the second put in. Reaches moves thinner than the thinnest leaf.
+ *
+ * <p>Exact over stacks of one or two leaves each; both may use the same leaf, as they are never in the
+ * gap together. Of pairs equally near the fewest leaves win, then the pair found first from thin to
+ * thick. Sums are whole picometres, as in {@link LeafSearch}.
+ */
+final class LeafSwap {
+
+    private static final double PER_MM = 1e9;
+
+    private final int[] taken;
+    private final int[] put;
+
+    private LeafSwap(int[] taken, int[] put) {
+        this.taken = taken;
+        this.put = put;
+    }
+
+    /** Places of the leaves that stand in the gap first and are taken out. */
+    int[] taken() {
+        return taken.clone();
+    }
+
+    /** Places of the leaves put in instead. */
+    int[] put() {
+        return put.clone();
+    }
+
+    /**
+     * Returns the pair with {@code sum(taken) - sum(put)} nearest the target.
+     *
+     * @param leavesMm the leaves in mm, at least one
+     * @param targetMm the wanted difference in mm, 0 or more
+     */
+    static LeafSwap nearest(double[] leavesMm, double targetMm) {
+        TreeMap<Long, int[]> stacks = stacks(leavesMm);
+        long target = Math.round(targetMm * PER_MM);
+        LeafSwap best = null;
+        long bestMiss = Long.MAX_VALUE;
+        for (Map.Entry<Long, int[]> first : stacks.entrySet()) {
+            long wanted = first.getKey() - target;
+            for (Map.Entry<Long, int[]> second :
+                    Arrays.asList(stacks.floorEntry(wanted), stacks.ceilingEntry(wanted))) {
+                if (second == null) {
+                    continue;
+                }
+                long miss = Math.abs(second.getKey() - wanted);
+                LeafSwap swap = new LeafSwap(first.getValue(), second.getValue());
+                if (miss < bestMiss || miss == bestMiss && swap.count() < best.count()) {
+                    best = swap;
+                    bestMiss = miss;
+                }
+            }
+        }
+        return best;
+    }
+
+    private int count() {
+        return taken.length + put.length;
+    }
+
+    /** Every height of one or two leaves, each with the fewest leaves that make it. */
+    private static TreeMap<Long, int[]> stacks(double[] leavesMm) {
+        TreeMap<Long, int[]> stacks = new TreeMap<>();
+        for (int i = 0; i < leavesMm.length; i++) {
+            stacks.putIfAbsent(Math.round(leavesMm[i] * PER_MM), new int[] {i});
+        }
+        for (int i = 0; i < leavesMm.length; i++) {
+            for (int j = i + 1; j < leavesMm.length; j++) {
+                long sum = Math.round(leavesMm[i] * PER_MM) + Math.round(leavesMm[j] * PER_MM);
+                stacks.putIfAbsent(sum, new int[] {i, j});
+            }
+        }
+        return stacks;
+    }
+}

@@ -1,0 +1,156 @@
+package org.neckgeom.setup;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * How far a slot's middle lies from the middle of the piece, with its standard uncertainty, such as
+ * {@code slot 0.710 mm nearer the fence, u 0.014 mm}. Positive when the slot lies too far from the fence, negative
+ * when it lies too near. Immutable.
+ */
+public final class Offset {
+
+    private final double mm;
+    private final double uncertaintyMm;
+    private final double degreesOfFreedom;
+    private final LengthStyle style;
+
+    private Offset(double mm, double uncertaintyMm, double degreesOfFreedom, LengthStyle style) {
+        this.mm = mm + 0.0;
+        this.uncertaintyMm = uncertaintyMm + 0.0;
+        this.degreesOfFreedom = degreesOfFreedom;
+        this.style = style;
+    }
+
+    /**
+     * Returns an offset.
+     *
+     * @param offset signed, positive when the slot lies too far from the fence; finite
+     * @param uncertainty its standard uncertainty, 0 or more; 0 when none is stated
+     * @return the offset, printed in the unit of the first length
+     * @throws IllegalArgumentException if a length is out of its range or not finite
+     */
+    public static Offset of(Quantity<Length> offset, Quantity<Length> uncertainty) {
+        return ofMm(
+                HouseUnits.mm(offset, "offset"),
+                HouseUnits.mmNotNegative(uncertainty, "uncertainty"),
+                LengthStyle.of(offset));
+    }
+
+    static Offset ofMm(double mm, double uncertaintyMm, LengthStyle style) {
+        return ofMm(mm, uncertaintyMm, Double.POSITIVE_INFINITY, style);
+    }
+
+    static Offset ofMm(double mm, double uncertaintyMm, double degreesOfFreedom, LengthStyle style) {
+        return new Offset(mm, uncertaintyMm, degreesOfFreedom, style);
+    }
+
+    /**
+     * Returns the offset as an estimate: its value, standard uncertainty and degrees of freedom.
+     *
+     * @return the estimate
+     */
+    public Estimate<Length> estimate() {
+        return Estimate.ofHouse(mm, uncertaintyMm, degreesOfFreedom, style.unit());
+    }
+
+    double degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /**
+     * Returns the offset, positive when the slot lies too far from the fence.
+     *
+     * @return the signed offset
+     */
+    public Amount<Length> amount() {
+        return style.amount(mm);
+    }
+
+    /**
+     * Returns the offset in mm, positive when the slot lies too far from the fence.
+     *
+     * @return mm
+     */
+    public double amountMm() {
+        return mm;
+    }
+
+    /**
+     * Returns how far off the slot is, whichever way.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> size() {
+        return style.amount(Math.abs(mm));
+    }
+
+    /**
+     * Returns the standard uncertainty of the offset; 0 when none was stated.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style.amount(uncertaintyMm);
+    }
+
+    /**
+     * Returns the standard uncertainty of the offset in mm; 0 when none was stated.
+     *
+     * @return mm, 0 or more
+     */
+    public double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    /**
+     * Returns whether the slot lies too near the fence.
+     *
+     * @return true for a negative offset
+     */
+    public boolean isNearerTheFence() {
+        return mm < 0;
+    }
+
+    /**
+     * Returns the same offset, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the offset
+     */
+    public Offset in(LengthStyle style) {
+        return new Offset(mm, uncertaintyMm, degreesOfFreedom, Objects.requireNonNull(style, "style"));
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Offset that
+                && Double.compare(mm, that.mm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && Double.compare(degreesOfFreedom, that.degreesOfFreedom) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(mm, uncertaintyMm, degreesOfFreedom);
+    }
+
+    /** Returns it in words, such as {@code slot 0.710 mm nearer the fence, u 0.014 mm}. */
+    @Override
+    public String toString() {
+        String where = mm == 0
+                ? "slot in the middle"
+                : "slot " + style.text(Math.abs(mm), uncertaintyMm)
+                        + (mm < 0 ? " nearer the fence" : " farther from the fence");
+        return where + Words.uncertainty(uncertaintyMm, style);
+    }
+}

@@ -1,0 +1,106 @@
+package org.neckgeom.setup;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
+ * {@code 3 x 2.9, 0.5 mm}. Immutable.
+ */
+public final class PassPlan {
+
+    /** More passes than this is a slip of the unit, not a plan. */
+    static final int MOST_PASSES = 100;
+
+    private static final int SHOWN = 10;
+
+    private final List<Pass> passes;
+    private final boolean lightLast;
+    private final LengthStyle style;
+
+    PassPlan(List<Pass> passes, boolean lightLast, LengthStyle style) {
+        this.passes = List.copyOf(passes);
+        this.lightLast = lightLast;
+        this.style = style;
+    }
+
+    /**
+     * Returns the passes in the order they are run.
+     *
+     * @return at least one
+     */
+    public List<Pass> passes() {
+        return passes;
+    }
+
+    /**
+     * Returns the heights of a stepped gauge block that sets all the passes.
+     *
+     * @return rising, the last is the slot's depth
+     */
+    public List<Amount<Length>> gaugeBlockSteps() {
+        return passes.stream().map(Pass::height).toList();
+    }
+
+    /**
+     * Returns the depth of the finished slot.
+     *
+     * @return the last pass's height
+     */
+    public Amount<Length> depth() {
+        return passes.get(passes.size() - 1).height();
+    }
+
+    /**
+     * Starts the check that is made after each pass: has the cutter crept in its collet?
+     *
+     * @param uncertainty standard uncertainty of one reading of the slot's depth, more than 0
+     * @return the check, without readings yet
+     * @throws IllegalArgumentException if the uncertainty is not more than 0
+     */
+    public CreepCheck creepCheck(Quantity<Length> uncertainty) {
+        return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PassPlan that && passes.equals(that.passes);
+    }
+
+    @Override
+    public int hashCode() {
+        return passes.hashCode();
+    }
+
+    /** Returns the passes as {@code 3 x 2.9, 0.5 mm} and the height of the cutter for each. */
+    @Override
+    public String toString() {
+        int equal = lightLast ? passes.size() - 1 : passes.size();
+        String unit = style.unit().symbol();
+        String title = equal + " x " + number(passes.get(0).stepMm());
+        if (lightLast) {
+            title += ", " + number(passes.get(passes.size() - 1).stepMm());
+        }
+        Report report = Report.titled(title + " " + unit + ": " + Words.count(passes.size(), "pass", "passes"));
+        for (Pass pass : passes.subList(0, Math.min(SHOWN, passes.size()))) {
+            report.row(
+                    "pass " + pass.number(),
+                    "takes " + style.brief(pass.stepMm()) + ", gauge-block step " + style.brief(pass.heightMm()));
+        }
+        if (passes.size() > SHOWN) {
+            report.note("and " + (passes.size() - SHOWN) + " more, down to "
+                    + style.brief(passes.get(passes.size() - 1).heightMm()));
+        }
+        return report.toString();
+    }
+
+    private String number(double mm) {
+        return Numbers.trimmed(style.unit().fromHouse(mm), 4);
+    }
+}

@@ -1,0 +1,137 @@
+package org.neckgeom.setup;
+
+import java.util.Locale;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A straight slot that does not run along the middle: its offset at two stations and any other, and its skew, such as
+ * {@code skew 0.0027 deg, 0.014 mm from end to end}. Immutable.
+ *
+ * <p>Offsets are positive where the slot lies too far from the fence. Stations are in mm from the nut, positive toward
+ * the body.
+ */
+public final class SlotLine {
+
+    private final double startOffsetMm;
+    private final double endOffsetMm;
+    private final double startMm;
+    private final double endMm;
+    private final double uncertaintyMm;
+    private final boolean sided;
+    private final LengthStyle style;
+
+    SlotLine(
+            double startOffsetMm,
+            double endOffsetMm,
+            double startMm,
+            double endMm,
+            double uncertaintyMm,
+            boolean sided,
+            LengthStyle style) {
+        this.startOffsetMm = startOffsetMm + 0.0;
+        this.endOffsetMm = endOffsetMm + 0.0;
+        this.startMm = startMm + 0.0;
+        this.endMm = endMm + 0.0;
+        this.uncertaintyMm = uncertaintyMm + 0.0;
+        this.sided = sided;
+        this.style = style;
+    }
+
+    /**
+     * Returns the offset at a station; beyond the ends the line goes on straight.
+     *
+     * @param station from the nut, positive toward the body
+     * @return the offset there
+     */
+    public Offset at(Quantity<Length> station) {
+        return Offset.ofMm(offsetMmAt(HouseUnits.mm(station, "station")), uncertaintyMm, style);
+    }
+
+    /**
+     * Returns the offset at a station in mm.
+     *
+     * @param stationMm from the nut in mm
+     * @return mm, positive where the slot lies too far from the fence
+     */
+    public double offsetMmAt(double stationMm) {
+        return startOffsetMm + slope() * (HouseUnits.finite(stationMm, "station", "mm") - startMm);
+    }
+
+    /**
+     * Returns the angle between the slot and the middle.
+     *
+     * @return positive where the slot draws away from the fence toward the body
+     */
+    public Amount<Angle> skew() {
+        return Amount.ofHouse(StrictMath.atan(slope()), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns by how much the offset changes from the line's start to its end.
+     *
+     * @return end less start
+     */
+    public Amount<Length> endToEnd() {
+        return style.amount(endToEndMm());
+    }
+
+    /**
+     * Returns by how much the offset changes from the line's start to its end, in mm.
+     *
+     * @return mm, end less start
+     */
+    public double endToEndMm() {
+        return endOffsetMm - startOffsetMm;
+    }
+
+    private double slope() {
+        return (endOffsetMm - startOffsetMm) / (endMm - startMm);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SlotLine that
+                && Double.compare(startOffsetMm, that.startOffsetMm) == 0
+                && Double.compare(endOffsetMm, that.endOffsetMm) == 0
+                && Double.compare(startMm, that.startMm) == 0
+                && Double.compare(endMm, that.endMm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && sided == that.sided;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm, sided);
+    }
+
+    /** Returns the skew and what it comes to, such as {@code skew 0.0027 deg, 0.014 mm from end to end, …}. */
+    @Override
+    public String toString() {
+        String angle = String.format(Locale.ROOT, "%.4f", Math.toDegrees(Math.atan(Math.abs(slope()))));
+        String text = "skew " + angle + " deg, " + style.text(Math.abs(endToEndMm())) + " over "
+                + style.brief(endMm - startMm);
+        if (!sided) {
+            return text + ", one way or the other";
+        }
+        return text + ": " + place(startOffsetMm) + " at " + station(startMm) + ", " + place(endOffsetMm) + " at "
+                + station(endMm) + Words.uncertainty(uncertaintyMm, style);
+    }
+
+    private String station(double mm) {
+        return mm == 0 ? "the nut" : Numbers.trimmed(style.unit().fromHouse(mm), 3) + " " + style.unit();
+    }
+
+    private String place(double mm) {
+        return mm == 0
+                ? "in the middle"
+                : style.text(Math.abs(mm), uncertaintyMm) + (mm < 0 ? " nearer the fence" : " farther from the fence");
+    }
+}

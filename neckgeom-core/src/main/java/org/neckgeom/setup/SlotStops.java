@@ -1,0 +1,145 @@
+package org.neckgeom.setup;
+
+import java.util.Objects;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.End;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * Where the stop blocks sit that begin and end a slot: distances along the fence from the cutter's centre and from both
+ * its edges. Immutable.
+ *
+ * <p>The slot ends a cutter radius beyond the cutter's centre. The blank starts with its trailing end against the rear
+ * stop and is fed until its leading end meets the front stop. For a slot from x_s to x_e in a blank from x_h to x_b and
+ * a cutter of radius r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact.
+ * Where the slot runs out of the blank there is no stop.
+ */
+public final class SlotStops {
+
+    private static final double OPEN_MM = 1e-9;
+
+    private final End leading;
+    private final StopPlace rear;
+    private final StopPlace front;
+    private final double startMarkMm;
+    private final double endMarkMm;
+    private final double radiusMm;
+    private final double runApartMm;
+    private final LengthStyle style;
+
+    private SlotStops(
+            End leading,
+            StopPlace rear,
+            StopPlace front,
+            double startMarkMm,
+            double endMarkMm,
+            double radiusMm,
+            double runApartMm,
+            LengthStyle style) {
+        this.leading = leading;
+        this.rear = rear;
+        this.front = front;
+        this.startMarkMm = startMarkMm;
+        this.endMarkMm = endMarkMm;
+        this.radiusMm = radiusMm;
+        this.runApartMm = runApartMm;
+        this.style = style;
+    }
+
+    static SlotStops headLeading(Channel channel, Cutter cutter, Blank blank, LengthStyle style) {
+        double r = cutter.diameterMm() / 2;
+        double head = -blank.nutFromHeadEndMm();
+        double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
+        boolean openAtHead = channel.startMm() - head <= OPEN_MM;
+        boolean openAtHeel = heel - channel.endMm() <= OPEN_MM;
+        StopPlace rear = new StopPlace(heel - channel.startMm() - r, r, openAtHead, style);
+        StopPlace front = new StopPlace(channel.endMm() - r - head, r, openAtHeel, style);
+        double apart = Math.max(0, channel.widthMm() - cutter.diameterMm() - cutter.runoutMm());
+        return new SlotStops(End.HEAD, rear, front, channel.startMm(), channel.endMm(), r, apart, style);
+    }
+
+    /**
+     * Returns the stops for the other end leading. The two distances change places, and so do the edges: the other one
+     * rides the fence, and an offset changes its side in the blank.
+     *
+     * @return the stops
+     */
+    public SlotStops turned() {
+        return new SlotStops(
+                leading == End.HEAD ? End.HEEL : End.HEAD,
+                front,
+                rear,
+                endMarkMm,
+                startMarkMm,
+                radiusMm,
+                runApartMm,
+                style);
+    }
+
+    /**
+     * Returns which end of the blank meets the cutter first.
+     *
+     * @return the leading end
+     */
+    public End leading() {
+        return leading;
+    }
+
+    /**
+     * Returns the stop behind, which the trailing end lies against when the cut begins.
+     *
+     * @return its place
+     */
+    public StopPlace rear() {
+        return rear;
+    }
+
+    /**
+     * Returns the stop in front, which ends the cut.
+     *
+     * @return its place
+     */
+    public StopPlace front() {
+        return front;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SlotStops that
+                && leading == that.leading
+                && rear.equals(that.rear)
+                && front.equals(that.front)
+                && Double.compare(startMarkMm, that.startMarkMm) == 0
+                && Double.compare(endMarkMm, that.endMarkMm) == 0
+                && Double.compare(runApartMm, that.runApartMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(leading, rear, front, startMarkMm, endMarkMm, runApartMm);
+    }
+
+    /** Returns both stops, the marks that do instead of them, and what the round cutter leaves at the ends. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Stops, " + leading + " end leading")
+                .row("rear stop", rear.isOpen() ? "none: the slot is open there, feed in" : rear)
+                .row("front stop", front.isOpen() ? "none: the slot is open there, feed through" : front)
+                .row(
+                        "or marks",
+                        "on the fence " + style.brief(radiusMm) + " before and behind the cutter's centre, on the"
+                                + " blank at " + style.brief(startMarkMm) + " and " + style.brief(endMarkMm)
+                                + ":\nstart with the first over the mark in front, stop with the second over the mark behind")
+                .note("the ends come out round, radius " + style.brief(radiusMm)
+                        + ": chisel them square, or run that much farther");
+        if (runApartMm > OPEN_MM) {
+            report.note("the channel is wider than the cutter: two runs, the fence " + style.text(runApartMm / 2)
+                    + " either side of the middle");
+        }
+        return report.note("turned end for end the two distances change places and the other edge rides the fence")
+                .toString();
+    }
+}
