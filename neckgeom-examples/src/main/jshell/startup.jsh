@@ -1,5 +1,11 @@
 // What neckgeom-examples/neckshell has at hand before the first line, beside JShell's own imports.
 
+import org.neckgeom.design.*;
+import org.neckgeom.geometry.*;
+import org.neckgeom.measure.*;
+import org.neckgeom.plan.*;
+import org.neckgeom.shop.*;
+import org.neckgeom.stock.*;
 import org.neckgeom.units.*;
 
 import static org.neckgeom.units.ShopUnits.*;
