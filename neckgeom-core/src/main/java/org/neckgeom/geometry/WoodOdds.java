@@ -1,0 +1,69 @@
+package org.neckgeom.geometry;
+
+import java.util.function.DoubleBinaryOperator;
+
+/** The chance that wood less what is carved off falls under a limit, on plain doubles in mm. */
+final class WoodOdds {
+
+    private static final int STEPS = 60;
+
+    private WoodOdds() {}
+
+    /**
+     * Returns {@code P(wood(d, e) - c < limit)} for independent d (deeper), e (aside), c (carved off). The wider of d and
+     * c goes in by its tail in closed form, the other two by weighted nodes; wood must fall as d grows.
+     */
+    static double below(double limit, DoubleBinaryOperator wood, SpreadLaw depth, SpreadLaw aside, SpreadLaw carving) {
+        boolean tailOfCarving = carving.variance() >= depth.variance();
+        double[][] asides = aside.nodes();
+        double[][] others = tailOfCarving ? depth.nodes() : carving.nodes();
+        double chance = 0;
+        for (int i = 0; i < asides[0].length; i++) {
+            double e = asides[0][i];
+            for (int j = 0; j < others[0].length; j++) {
+                double other = others[0][j];
+                double tail = tailOfCarving
+                        ? carving.above(wood.applyAsDouble(other, e) - limit)
+                        : deeperThanAllowed(limit + other, wood, e, depth);
+                chance += asides[1][i] * others[1][j] * tail;
+            }
+        }
+        return chance;
+    }
+
+    /** Chance of a depth error that leaves less than a target, by bracketed false position on the falling wood. */
+    private static double deeperThanAllowed(double target, DoubleBinaryOperator wood, double e, SpreadLaw depth) {
+        double lo = depth.lowest();
+        double hi = depth.highest();
+        double atLo = wood.applyAsDouble(lo, e) - target;
+        double atHi = wood.applyAsDouble(hi, e) - target;
+        if (atLo <= 0) {
+            return 1;
+        }
+        if (atHi >= 0) {
+            return 0;
+        }
+        double x = lo;
+        int kept = 0;
+        for (int step = 0; step < STEPS && hi - lo > 1e-9; step++) {
+            x = lo + (hi - lo) * atLo / (atLo - atHi);
+            double at = wood.applyAsDouble(x, e) - target;
+            if (Math.abs(at) < 1e-10) {
+                break;
+            }
+            if (at > 0) {
+                lo = x;
+                atLo = at;
+                // Halving the far end's value when it has stayed put keeps the steps from creeping (Illinois rule).
+                atHi = kept == 1 ? atHi / 2 : atHi;
+                kept = 1;
+            } else {
+                hi = x;
+                atHi = at;
+                atLo = kept == -1 ? atLo / 2 : atLo;
+                kept = -1;
+            }
+        }
+        return depth.above(x);
+    }
+}
