@@ -1,0 +1,76 @@
+package org.neckgeom.plan;
+
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.units.HouseUnits;
+
+/** Whether design, blank and shop can belong to one neck at all. */
+final class Fit {
+
+    private Fit() {}
+
+    static void check(NeckDesign design, Blank blank, Shop shop) {
+        Channel channel = design.channel()
+                .orElseThrow(() -> new IllegalArgumentException("\"" + design.name()
+                        + "\" must have its channel told for a plan, but has none: add .channel(...) or .rod(...)"));
+        channelInBlank(channel, blank);
+        cutterInChannel(channel, shop);
+        neckInBlank(design, blank);
+    }
+
+    private static void channelInBlank(Channel channel, Blank blank) {
+        double wood = Math.min(blank.widthAtMm(channel.startMm()), blank.widthAtMm(channel.endMm()));
+        double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
+        if (!(widest < wood)) {
+            throw HouseUnits.refused(
+                    "blank width", "more than the channel's " + channel.style().amount(widest), blank.width());
+        }
+        double deepest = Math.max(channel.depthMm() + Math.max(0, channel.archMm()), channel.pocketDepthMm());
+        if (!(deepest < blank.thicknessMm())) {
+            throw HouseUnits.refused(
+                    "blank thickness",
+                    "more than the channel's depth of " + channel.style().amount(deepest),
+                    blank.thickness());
+        }
+        double needed = blank.nutFromHeadEndMm() + channel.endMm();
+        if (!(needed <= blank.lengthMm()) || !(-channel.startMm() <= blank.nutFromHeadEndMm())) {
+            throw HouseUnits.refused(
+                    "blank length",
+                    "enough for the channel, which ends " + blank.style().amount(needed) + " from the head end",
+                    blank.length());
+        }
+    }
+
+    private static void cutterInChannel(Channel channel, Shop shop) {
+        if (!(shop.cutter().diameterMm() <= channel.widthMm())) {
+            throw HouseUnits.refused(
+                    "cutter diameter",
+                    "no more than the channel's width of " + channel.style().amount(channel.widthMm()),
+                    shop.cutter().diameter());
+        }
+    }
+
+    private static void neckInBlank(NeckDesign design, Blank blank) {
+        double needed = blank.nutFromHeadEndMm() + design.bodyJointMm();
+        if (!(needed <= blank.lengthMm())) {
+            throw HouseUnits.refused(
+                    "blank length",
+                    blank.style().amount(needed) + " or more, to reach the body joint at fret " + design.bodyAtFret(),
+                    blank.length());
+        }
+        double widest = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
+        if (!(widest <= blank.widthMm())) {
+            throw HouseUnits.refused(
+                    "blank width", design.style().amount(widest) + " or more, the neck's own", blank.width());
+        }
+        double deepest = Math.max(
+                design.backDepthAtMm(0),
+                design.backDepthAtMm(design.scale().fretMm(design.back().secondFret())));
+        if (!(deepest <= blank.thicknessMm())) {
+            throw HouseUnits.refused(
+                    "blank thickness", design.style().amount(deepest) + " or more, the neck's own", blank.thickness());
+        }
+    }
+}

@@ -1,0 +1,350 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.Caution;
+import org.neckgeom.setup.RodSlot;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * The whole neck at once: what to set, what to cut, what to check, from a design, a blank, a shop and the readings taken
+ * so far. Immutable.
+ *
+ * <p>As readings come in, the plan is asked again: trial cuts and fence moves are added in the order they were made, and
+ * the rest is judged on what is known then.
+ *
+ * <p>Unless told: the channel shall be centred within 0.1 mm (the wider end of what is called fine; common practice), at
+ * least 3 mm of wood shall be left under it (common practice, from memory), and the string line shall meet the bridge's
+ * middle within 1 mm (common practice).
+ */
+public final class NeckPlan {
+
+    private static final double USUAL_CENTRED_MM = 0.1;
+    private static final double USUAL_WOOD_LEFT_MM = 3;
+    private static final double USUAL_BRIDGE_MM = 1;
+
+    private final NeckDesign design;
+    private final Blank blank;
+    private final Shop shop;
+    private final List<CentringStep> steps;
+    private final double centredWithin;
+    private final double woodLeft;
+    private final double bridgeWithin;
+    private final ScarfJoint scarf;
+    private final NeckSet neckSet;
+
+    private NeckPlan(Parts parts) {
+        this.design = parts.design;
+        this.blank = parts.blank;
+        this.shop = parts.shop;
+        this.steps = List.copyOf(parts.steps);
+        this.centredWithin = parts.centredWithin;
+        this.woodLeft = parts.woodLeft;
+        this.bridgeWithin = parts.bridgeWithin;
+        this.scarf = parts.scarf;
+        this.neckSet = parts.neckSet;
+    }
+
+    /** The parts on their way from one plan to the next; never leaves this class. */
+    private static final class Parts {
+        private NeckDesign design;
+        private Blank blank;
+        private Shop shop;
+        private List<CentringStep> steps = new ArrayList<>();
+        private double centredWithin = USUAL_CENTRED_MM;
+        private double woodLeft = USUAL_WOOD_LEFT_MM;
+        private double bridgeWithin = USUAL_BRIDGE_MM;
+        private ScarfJoint scarf;
+        private NeckSet neckSet;
+    }
+
+    private NeckPlan with(Consumer<Parts> change) {
+        Parts parts = new Parts();
+        parts.design = design;
+        parts.blank = blank;
+        parts.shop = shop;
+        parts.steps = new ArrayList<>(steps);
+        parts.centredWithin = centredWithin;
+        parts.woodLeft = woodLeft;
+        parts.bridgeWithin = bridgeWithin;
+        parts.scarf = scarf;
+        parts.neckSet = neckSet;
+        change.accept(parts);
+        return new NeckPlan(parts);
+    }
+
+    /**
+     * Returns the plan of a neck of which nothing has been cut yet.
+     *
+     * @param design the neck; it must have its scale, fingerboard, back and channel told
+     * @param blank the piece it is made from
+     * @param shop what it is made with
+     * @return the plan
+     * @throws IllegalArgumentException if the channel does not fit the blank, or the cutter the channel
+     */
+    public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
+        Parts parts = new Parts();
+        parts.design = Objects.requireNonNull(design, "design");
+        parts.blank = Objects.requireNonNull(blank, "blank");
+        parts.shop = Objects.requireNonNull(shop, "shop");
+        Fit.check(design, blank, shop);
+        return new NeckPlan(parts);
+    }
+
+    /**
+     * Returns this plan with a trial cut read, after the cuts and moves so far.
+     *
+     * @param cut the trial cut
+     * @return the plan
+     */
+    public NeckPlan trialCut(TrialCut cut) {
+        Objects.requireNonNull(cut, "trial cut");
+        return with(parts -> parts.steps.add(new CentringStep(cut, 0)));
+    }
+
+    /**
+     * Returns this plan with the fence moved, after the cuts and moves so far.
+     *
+     * @param inTheDirectionAdvised how far, negative against the advice
+     * @return the plan
+     * @throws IllegalArgumentException if no trial cut came before
+     */
+    public NeckPlan fenceMoved(Quantity<Length> inTheDirectionAdvised) {
+        double mm = HouseUnits.mm(inTheDirectionAdvised, "fence move");
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("a fence move must follow a trial cut, but "
+                    + Amount.from(inTheDirectionAdvised, "fence move") + " came first");
+        }
+        return with(parts -> parts.steps.add(new CentringStep(null, mm)));
+    }
+
+    /**
+     * Returns this plan with another limit on the channel's offset.
+     *
+     * @param limit either side of the middle, more than 0
+     * @return the plan
+     */
+    public NeckPlan centredWithin(Quantity<Length> limit) {
+        double mm = HouseUnits.mmPositive(limit, "limit on the offset");
+        return with(parts -> parts.centredWithin = mm);
+    }
+
+    /**
+     * Returns this plan with another least wood under the channel.
+     *
+     * @param least more than 0
+     * @return the plan
+     */
+    public NeckPlan woodLeftAtLeast(Quantity<Length> least) {
+        double mm = HouseUnits.mmPositive(least, "least wood under the channel");
+        return with(parts -> parts.woodLeft = mm);
+    }
+
+    /**
+     * Returns this plan with another limit on the string line at the bridge.
+     *
+     * @param limit either side of the bridge's middle, more than 0
+     * @return the plan
+     */
+    public NeckPlan bridgeWithin(Quantity<Length> limit) {
+        double mm = HouseUnits.mmPositive(limit, "limit at the bridge");
+        return with(parts -> parts.bridgeWithin = mm);
+    }
+
+    /**
+     * Returns this plan with a head scarfed on.
+     *
+     * @param joint the joint, in the head or in the shaft
+     * @return the plan
+     */
+    public NeckPlan scarf(ScarfJoint joint) {
+        Objects.requireNonNull(joint, "scarf");
+        return with(parts -> parts.scarf = joint);
+    }
+
+    /**
+     * Returns this plan with the neck's angle to the body asked for.
+     *
+     * @param set bridge, board, action
+     * @return the plan
+     */
+    public NeckPlan neckSet(NeckSet set) {
+        Objects.requireNonNull(set, "neck set");
+        return with(parts -> parts.neckSet = set);
+    }
+
+    /**
+     * Returns the design.
+     *
+     * @return the design
+     */
+    public NeckDesign design() {
+        return design;
+    }
+
+    /**
+     * Returns the blank.
+     *
+     * @return the blank
+     */
+    public Blank blank() {
+        return blank;
+    }
+
+    /**
+     * Returns the shop.
+     *
+     * @return the shop
+     */
+    public Shop shop() {
+        return shop;
+    }
+
+    /**
+     * Returns the scarf joint, if the head is scarfed on.
+     *
+     * @return the joint, or nothing
+     */
+    public Optional<ScarfJoint> scarf() {
+        return Optional.ofNullable(scarf);
+    }
+
+    /**
+     * Returns the neck set, if it was told.
+     *
+     * @return the neck set, or nothing
+     */
+    public Optional<NeckSet> neckSet() {
+        return Optional.ofNullable(neckSet);
+    }
+
+    /**
+     * Returns the limit on the channel's offset.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> centredWithin() {
+        return style().amount(centredWithin);
+    }
+
+    /**
+     * Returns the least wood wanted under the channel.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> woodLeftAtLeast() {
+        return style().amount(woodLeft);
+    }
+
+    /**
+     * Returns the limit on the string line at the bridge.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> bridgeWithin() {
+        return style().amount(bridgeWithin);
+    }
+
+    /** Trial cuts and fence moves in the order they were made. */
+    List<CentringStep> steps() {
+        return steps;
+    }
+
+    /**
+     * Returns the style the plan is printed in: that of the design.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return design.style();
+    }
+
+    /**
+     * Returns everything that is held against a limit, in the order of work.
+     *
+     * @return one or more
+     */
+    public List<PlanCheck> checks() {
+        return parts().stream().flatMap(part -> part.checks().stream()).toList();
+    }
+
+    /**
+     * Returns the parts of the plan, in the order of work.
+     *
+     * @return one or more
+     */
+    public List<PlanSection> sections() {
+        return parts().stream().map(PlanPart::section).toList();
+    }
+
+    /**
+     * Returns the cautions that apply to this neck in this shop. The machine's instructions and local rules come first.
+     *
+     * @return one or more
+     */
+    public List<Caution> cautions() {
+        return RodSlot.of(design.channel().orElseThrow())
+                .cautions(shop.cutter(), blank)
+                .list();
+    }
+
+    private List<PlanPart> parts() {
+        List<PlanPart> parts = new ArrayList<>(SetUpParts.of(this));
+        parts.addAll(ShapeParts.of(this));
+        return parts;
+    }
+
+    /** Returns the name, how many checks stand how, and the checks that do not stand well. */
+    @Override
+    public String toString() {
+        List<PlanCheck> checks = checks();
+        Report report = Report.titled("Plan of " + design.name() + ": " + standing(checks));
+        for (PlanCheck check : checks) {
+            if (check.outcome() != Outcome.GOOD) {
+                report.row(check.outcome().toString(), check.name() + ": " + check.found() + ". " + check.todo());
+            }
+        }
+        return report.note("sections() and checks() have the rest").toString();
+    }
+
+    private static String standing(List<PlanCheck> checks) {
+        long good = checks.stream().filter(c -> c.outcome() == Outcome.GOOD).count();
+        long stop = checks.stream().filter(c -> c.outcome() == Outcome.STOP).count();
+        String text = good + " of " + checks.size() + " checks good";
+        return stop > 0 ? text + ", " + stop + " to stop for" : text;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof NeckPlan other
+                && design.equals(other.design)
+                && blank.equals(other.blank)
+                && shop.equals(other.shop)
+                && steps.equals(other.steps)
+                && Double.compare(centredWithin, other.centredWithin) == 0
+                && Double.compare(woodLeft, other.woodLeft) == 0
+                && Double.compare(bridgeWithin, other.bridgeWithin) == 0
+                && Objects.equals(scarf, other.scarf)
+                && Objects.equals(neckSet, other.neckSet);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(design, blank, shop, steps, centredWithin, woodLeft, bridgeWithin, scarf, neckSet);
+    }
+}

@@ -1,0 +1,189 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.Centring;
+import org.neckgeom.setup.CentringRounds;
+import org.neckgeom.setup.Closure;
+import org.neckgeom.setup.FenceMove;
+import org.neckgeom.setup.HeadAtFence;
+import org.neckgeom.setup.NextStep;
+import org.neckgeom.setup.Passes;
+import org.neckgeom.setup.RodSlot;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.text.Numbers;
+
+/** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
+final class SetUpParts {
+
+    private SetUpParts() {}
+
+    static List<PlanPart> of(NeckPlan plan) {
+        List<PlanPart> parts = new ArrayList<>();
+        parts.add(centring(plan));
+        parts.add(channel(plan));
+        plan.design().head().ifPresent(head -> parts.add(headAtFence(plan, head)));
+        return parts;
+    }
+
+    private static PlanPart centring(NeckPlan plan) {
+        return plan.steps().isEmpty() ? beforeCuts(plan) : afterCuts(plan, new Session(plan));
+    }
+
+    /** Nothing has been cut: what the shop's instrument can promise. */
+    private static PlanPart beforeCuts(NeckPlan plan) {
+        Shop shop = plan.shop();
+        // e = (a - b)/2, so u(e) = u_r/sqrt(2): formula of a single trial cut.
+        double u = shop.repeatability().house() / Math.sqrt(2);
+        Estimate<Length> promised =
+                Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit());
+        Verdict<Length> best = Verdict.of(promised, Limits.within(plan.centredWithin()));
+        PlanSection.Draft draft = PlanSection.titled("Centring the cutter")
+                .row("now", "no trial cut has been read yet")
+                .row("do", "run a test piece as wide as the blank, read both walls, fence side first")
+                .row("one cut tells", "the offset to u " + plan.style().small(u))
+                .row("limit", Limits.within(plan.centredWithin()));
+        String found = "not read yet";
+        String allowed = Limits.within(plan.centredWithin()).toString();
+        return PlanPart.of(
+                draft,
+                best.isReachable()
+                        ? new PlanCheck("channel centred", Outcome.OPEN, found, allowed, "Make the trial cut.")
+                        : new PlanCheck(
+                                "channel centred",
+                                Outcome.STOP,
+                                "one reading is uncertain by u " + plan.style().small(u),
+                                allowed,
+                                "No single cut can prove this limit: read better or more often, or widen it."));
+    }
+
+    private static PlanPart afterCuts(NeckPlan plan, Session session) {
+        PlanSection.Draft draft = PlanSection.titled("Centring the cutter");
+        session.told.forEach(row -> draft.row(row.label(), row.value()));
+        Limits<Length> limits = Limits.within(plan.centredWithin());
+        if (session.lastMisread != null) {
+            draft.note("that cut is left out: its readings contradict each other, so it says nothing of the fence");
+        }
+        if (session.rounds == null) {
+            return PlanPart.of(draft.row("limit", limits), misread(session.lastMisread, limits));
+        }
+        CentringRounds rounds = session.rounds;
+        Verdict<Length> verdict = Verdict.of(rounds.estimate().estimate(), limits);
+        NextStep next = rounds.next(plan.centredWithin());
+        draft.row("all told", rounds.estimate())
+                .row("limit", limits + ", chance " + Numbers.percent(verdict.probability()));
+        if (session.lastMisread != null) {
+            return PlanPart.of(draft, misread(session.lastMisread, limits));
+        }
+        draft.row("next", next);
+        if (verdict.call() != Call.WITHIN) {
+            FenceMove move = rounds.move();
+            draft.row("leaves", move.leaves(plan.shop().leaves()));
+            if (plan.shop().fence().leverage() != 1) {
+                draft.row("stop block", move.at(plan.shop().fence()));
+            }
+        }
+        return PlanPart.of(draft, centred(verdict, next, limits));
+    }
+
+    private static PlanCheck misread(Closure closure, Limits<Length> limits) {
+        return new PlanCheck(
+                "channel centred",
+                Outcome.STOP,
+                closure.toString().lines().findFirst().orElseThrow(),
+                limits.toString(),
+                "Read again before moving.");
+    }
+
+    private static PlanCheck centred(Verdict<Length> verdict, NextStep next, Limits<Length> limits) {
+        String found = verdict.estimate().toString();
+        return switch (verdict.call()) {
+            case WITHIN -> new PlanCheck("channel centred", Outcome.GOOD, found, limits.toString(), "Cut the neck.");
+            case OUTSIDE ->
+                new PlanCheck("channel centred", Outcome.STOP, found, limits.toString(), "Do not cut: " + next);
+            case UNDECIDED ->
+                new PlanCheck("channel centred", Outcome.OPEN, found, limits.toString(), "Not sure yet: " + next);
+        };
+    }
+
+    /** Everything read and moved so far: the rows to show, and one estimate of where the slot lies now. */
+    private static final class Session {
+
+        private final List<PlanSection.Row> told = new ArrayList<>();
+        private CentringRounds rounds;
+        private Closure lastMisread;
+
+        Session(NeckPlan plan) {
+            int cuts = 0;
+            for (CentringStep step : plan.steps()) {
+                if (step.cut() == null) {
+                    moved(plan, step.moveMm());
+                } else {
+                    cuts++;
+                    read("cut " + cuts, Centring.of(step.cut()));
+                }
+            }
+        }
+
+        private void moved(NeckPlan plan, double mm) {
+            String direction = mm < 0 ? " against the advice" : " as advised";
+            told.add(new PlanSection.Row("fence moved", plan.style().brief(Math.abs(mm)) + direction));
+            if (rounds != null) {
+                rounds = rounds.moved(plan.style().amount(mm));
+            }
+        }
+
+        private void read(String label, Centring centring) {
+            told.add(new PlanSection.Row(label, centring.offset().toString()));
+            Closure closure = centring.closure();
+            lastMisread = closure.isComplete() && !closure.closes() ? closure : null;
+            if (closure.isComplete()) {
+                told.add(new PlanSection.Row("", closure.toString()));
+            }
+            if (lastMisread == null) {
+                rounds = rounds == null ? CentringRounds.start(centring) : rounds.then(centring);
+            }
+        }
+    }
+
+    private static PlanPart channel(NeckPlan plan) {
+        Shop shop = plan.shop();
+        Channel channel = plan.design().channel().orElseThrow();
+        RodSlot slot = RodSlot.of(channel);
+        Passes rule = Passes.noDeeperThan(shop.deepestPass());
+        if (shop.lastPass().house() > 0) {
+            rule = rule.lastPass(shop.lastPass());
+        }
+        PlanSection.Draft draft = PlanSection.titled("Channel for the rod")
+                .row("channel", channel)
+                .row("depth", slot.depth())
+                .row("passes", slot.passes(rule))
+                .row("stops", slot.stops(shop.cutter(), plan.blank()))
+                .row("", slot.stops(shop.cutter(), plan.blank()).turned());
+        if (channel.hasPocket()) {
+            draft.row("pocket", slot.pocketPasses(rule));
+        }
+        if (plan.blank().outOfParallelMm() != 0) {
+            draft.row("edges", slot.skewFrom(plan.blank()));
+        }
+        return PlanPart.of(draft);
+    }
+
+    private static PlanPart headAtFence(NeckPlan plan, Head head) {
+        HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
+        PlanSection.Draft draft = PlanSection.titled("If the head is on before the channel")
+                .row("spacer", atFence.spacer(plan.style().amount(1)));
+        if (head.swingRad() != 0) {
+            draft.row("swung head", atFence.skew());
+        }
+        return PlanPart.of(draft.note("cut the channel first, on the square blank, and none of this is needed"));
+    }
+}
