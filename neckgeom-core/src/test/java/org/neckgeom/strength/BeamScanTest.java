@@ -1,11 +1,11 @@
 package org.neckgeom.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
-import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -54,7 +54,7 @@ class BeamScanTest {
         // Strings that rise from the neutral axis are such a load: M = 50 x.
         SectionMoments section = new SectionMoments();
         plank(100).section(0, section);
-        StringPull pull = new StringPull(0, 0, 50);
+        StringPull pull = new StringPull(0, 0, 50, 0);
         Bend bend = BeamScan.of(plank(100), pull, null, panels).strings().clampedAtEnd();
 
         assertThat(bend.riseAt(0)).isCloseTo(0.034279269782995082639, withinPercentage(EXACT));
@@ -65,7 +65,7 @@ class BeamScanTest {
     @Test
     void deepest_isThatOfOneEndMoment() {
         // M = 12000 N mm at the far end only: M L^2/(9 sqrt(3) E I) at L/sqrt(3): 0.32061655931674344829 mm.
-        StringPull pull = new StringPull(0, 0, 12_000 / 450.0);
+        StringPull pull = new StringPull(0, 0, 12_000 / 450.0, 0);
         Bend bend = BeamScan.of(plank(450), pull, null, 200).strings();
 
         double at = bend.deepest(0, 450);
@@ -125,9 +125,66 @@ class BeamScanTest {
     }
 
     @Test
+    void of_bendsAnEccentricColumnAsTheClosedForm() {
+        // Pinned 450 mm, 700 N, end moments 12000 N mm: (M/P)(sec u - 1) = 0.64429208246930746789 mm in the middle.
+        // Half
+        // of it is a cantilever of 225 mm, its pull parallel to the neck and the saddle far away.
+        SectionMoments section = new SectionMoments();
+        plank(225).section(0, section);
+        StringPull pull = new StringPull(700, 12_000 + 700 * section.neutralAxis(), 0, 0);
+
+        Bend bend = BeamScan.of(plank(225), pull, null, 60).strings().clampedAtEnd();
+
+        assertThat(bend.riseAt(0)).isCloseTo(0.64429208246930746789, withinPercentage(EXACT));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.901, 0.900851524650898",
+        "100, 1.33, 1.3306733992765",
+        "150, 1.75, 1.75102661811157",
+        "200, 2.56, 2.56489539774337"
+    })
+    void of_bendsTheBenchmarkColumnAsPublished(double kip, double printed, double exact) {
+        // ANSI/AISC 360, Commentary, second-order benchmark case 2: cantilever 28 ft, I = 484 in4, E = 29000 ksi, 1 kip
+        // across at the top; printed deflections in inches, exact ones from tan(u)/u. In kip and inches here.
+        double ei = 29_000 * 484;
+        double thickness = 10;
+        NeckBeam beam = new NeckBeam(
+                336,
+                new NeckBeam.Board(
+                        Taper.constant(12 * ei / Math.pow(thickness, 3)), Taper.constant(thickness), null, 1),
+                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), Superellipse.of(2), 1),
+                null,
+                0,
+                List.of());
+        StringPull pull = new StringPull(kip, kip * thickness / 2, 1, 0);
+
+        double top = BeamScan.of(beam, pull, null, 100).strings().clampedAtEnd().riseAt(0);
+
+        assertThat(top).isCloseTo(printed, within(0.006)).isCloseTo(exact, withinPercentage(1e-6));
+    }
+
+    @Test
+    void of_refusesANeckThatWouldBuckle() {
+        // Euler: pi^2 E I/(4 L^2) = 5924 N for a cantilever of 450 mm; a saddle far away keeps the pull parallel.
+        StringPull below = new StringPull(5800, 5800 * 10.5 + 1000, 0, 0);
+        StringPull above = new StringPull(6050, 6050 * 10.5 + 1000, 0, 0);
+
+        assertThat(BeamScan.of(plank(450), below, null, 60)
+                        .strings()
+                        .clampedAtEnd()
+                        .riseAt(0))
+                .isGreaterThan(5);
+        assertThatThrownBy(() -> BeamScan.of(plank(450), above, null, 60))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("buckle");
+    }
+
+    @Test
     void of_agreesWithAFiniteDifferenceBeam() {
-        // Nothing shared with the code: sections summed from thin layers, w'' = M/EI with w = 0 at both supports as a
-        // tridiagonal system, solved by Hipparchus.
+        // Nothing shared with the code: sections summed from thin layers; w'' = (M + pull on the bent neck)/EI with
+        // w = w' = 0 at the body joint as one linear system in all w, solved by Hipparchus.
         double length = 339;
         NeckBeam beam = NeckBeamTest.mandolin(length);
         StringPull pull = StringPull.NONE.plus(760, 7.5, 9.9, 562);
@@ -135,28 +192,34 @@ class BeamScanTest {
         BeamScan scan = BeamScan.of(beam, pull, rod, BeamScan.USUAL_PANELS);
         int n = 678;
         double h = length / n;
-        RealMatrix matrix = MatrixUtils.createRealMatrix(n - 1, n - 1);
-        ArrayRealVector strings = new ArrayRealVector(n - 1);
-        for (int i = 1; i < n; i++) {
+        double slope = Math.atan2(9.9 - 7.5, 562);
+        double along = 760 * Math.cos(slope);
+        RealMatrix matrix = MatrixUtils.createRealMatrix(n + 1, n + 1);
+        RealMatrix loads = MatrixUtils.createRealMatrix(n + 1, 2);
+        for (int i = 1; i <= n; i++) {
             double x = i * h;
-            if (i > 1) {
-                matrix.setEntry(i - 1, i - 2, 1);
-            }
-            matrix.setEntry(i - 1, i - 1, -2);
-            if (i < n - 1) {
-                matrix.setEntry(i - 1, i, 1);
-            }
             double[] layers = NeckBeamTest.layers(beam, x);
-            double slope = Math.atan2(9.9 - 7.5, 562);
-            double moment = 760 * Math.cos(slope) * (7.5 + Math.tan(slope) * x - layers[0]);
-            strings.setEntry(i - 1, h * h * moment / layers[1]);
+            double f = h * h / layers[1];
+            // The last row mirrors w beyond the clamp: w(n + 1) = w(n - 1) and w(n) = 0.
+            matrix.addToEntry(i - 1, i - 1, i == n ? 2 : 1);
+            matrix.addToEntry(i - 1, i, -2 + f * along);
+            if (i < n) {
+                matrix.addToEntry(i - 1, i + 1, 1);
+            }
+            matrix.addToEntry(i - 1, 0, -f * along * (1 - x / 562));
+            loads.setEntry(i - 1, 0, f * along * (7.5 + Math.tan(slope) * x - layers[0]));
+            loads.setEntry(i - 1, 1, x > 3 && x < 303 ? -4.5 * f : x == 3 || x == 303 ? -2.25 * f : 0);
         }
-        double[] w = new QRDecomposition(matrix).getSolver().solve(strings).toArray();
+        matrix.setEntry(n, n, 1);
+        RealMatrix w = new QRDecomposition(matrix).getSolver().solve(loads);
 
-        for (int i = 60; i < n; i += 60) {
-            assertThat(scan.strings().gapAt(i * h, 0, length))
+        Bend strings = scan.strings().clampedAtEnd();
+        Bend perNewton = scan.rod().clampedAtEnd();
+        for (int i = 0; i < n - 60; i += 60) {
+            assertThat(strings.riseAt(i * h)).as("at %s mm", i * h).isCloseTo(w.getEntry(i, 0), withinPercentage(0.05));
+            assertThat(perNewton.riseAt(i * h))
                     .as("at %s mm", i * h)
-                    .isCloseTo(-w[i - 1], withinPercentage(0.05));
+                    .isCloseTo(w.getEntry(i, 1), withinPercentage(0.05));
         }
     }
 
