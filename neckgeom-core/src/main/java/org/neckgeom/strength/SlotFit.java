@@ -1,0 +1,124 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
+ * where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size. Immutable.
+ */
+public final class SlotFit {
+
+    /** How the rod fits afterwards. */
+    public enum Fit {
+        /** The rod has play at both ends of the interval. */
+        FREE("the rod has play"),
+        /** The interval reaches on both sides of no play at all. */
+        MAY_BIND("the rod may bind"),
+        /** The channel is too narrow at both ends of the interval. */
+        BINDS("the rod binds");
+
+        private final String words;
+
+        Fit(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    private final SizeChange slot;
+    private final double rod;
+
+    private SlotFit(SizeChange slot, double rod) {
+        this.slot = slot;
+        this.rod = rod;
+    }
+
+    static SlotFit of(SizeChange slot, double rod) {
+        return new SlotFit(slot, rod);
+    }
+
+    /**
+     * Returns the change of the channel's width.
+     *
+     * @return the change
+     */
+    public SizeChange slot() {
+        return slot;
+    }
+
+    /**
+     * Returns the play before: width of the channel less width of the rod.
+     *
+     * @return the play, negative where the rod is too wide
+     */
+    public Amount<Length> playBefore() {
+        return slot.style().amount(slot.before().house() - rod);
+    }
+
+    /**
+     * Returns the play after.
+     *
+     * @return the play, negative where the rod is too wide
+     */
+    public Amount<Length> playAfter() {
+        return slot.style().amount(slot.after().house() - rod);
+    }
+
+    /**
+     * Returns the play after, with its interval.
+     *
+     * @return the estimate and where it lies in 95 of 100 pieces
+     */
+    public Likely<Length> interval() {
+        Likely<Length> change = slot.interval();
+        double play = slot.before().house() - rod;
+        ShopUnit<Length> unit = slot.style().unit();
+        return Likely.ofHouse(play + change.house(), play + change.lowHouse(), play + change.highHouse(), unit);
+    }
+
+    /**
+     * Returns how the rod fits afterwards.
+     *
+     * @return free, may bind, or binds
+     */
+    public Fit fit() {
+        Likely<Length> play = interval();
+        if (play.lowHouse() > 0) {
+            return Fit.FREE;
+        }
+        return play.highHouse() < 0 ? Fit.BINDS : Fit.MAY_BIND;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof SlotFit other && slot.equals(other.slot) && Double.compare(rod, other.rod) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(slot, rod);
+    }
+
+    /** Returns how the rod fits, then the play before and after. */
+    @Override
+    public String toString() {
+        return Report.titled("Rod in its channel: " + fit())
+                .row("play before", slot.style().text(slot.before().house() - rod))
+                .row("play after", interval())
+                .row(
+                        "channel",
+                        slot.interval() + " on "
+                                + slot.style().brief(slot.before().house()) + ", "
+                                + slot.wood().name())
+                .note("Estimate: the channel moves as solid wood, the rod not at all.")
+                .toString();
+    }
+}
