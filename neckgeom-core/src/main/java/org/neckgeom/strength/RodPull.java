@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import org.neckgeom.design.Channel;
+
 /**
  * What one newton in the rod does to a section: a moment in N mm for each N, negative when it straightens a forward bow.
  */
@@ -32,26 +34,29 @@ interface RodPull {
 
     /**
      * One rod pulling its two anchors together along a channel: force times the distance from the rod's axis up to the
-     * neutral axis. Estimate: no friction along the channel.
+     * neutral axis. Estimate: the rod lies on the channel's floor, no friction.
      *
-     * @param path the channel
-     * @param axisOverFloor how far the rod's axis lies above the floor, mm
+     * @param channel the channel with its rod
      */
-    record Tendon(RodPath path, double axisOverFloor) implements RodPull {
+    record Tendon(Channel channel) implements RodPull {
 
         @Override
         public double moment(double x, double neutralAxis) {
-            return path.covers(x) ? -(neutralAxis + path.depthAt(x) - axisOverFloor) : 0;
+            if (x < start() || x > end()) {
+                return 0;
+            }
+            double axis = channel.rod().heightMm() / 2 - channel.floorDepthAtMm(x);
+            return axis - neutralAxis;
         }
 
         @Override
         public double start() {
-            return path.start();
+            return channel.startMm();
         }
 
         @Override
         public double end() {
-            return path.end();
+            return channel.startMm() + channel.rod().lengthMm();
         }
     }
 }

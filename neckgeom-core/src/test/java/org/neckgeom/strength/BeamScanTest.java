@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Bending against closed forms of Euler-Bernoulli beams and a finite-difference beam solved by Hipparchus. */
 class BeamScanTest {
 
+    private static final Superellipse ELLIPSE = Superellipse.of(2);
     private static final double EXACT = 1e-7; // percent: 1e-9 relative
 
     /** A rectangle 50 mm x 21 mm with E = 12600 MPa: I = 38587.5 mm4. */
@@ -27,7 +28,7 @@ class BeamScanTest {
         return new NeckBeam(
                 length,
                 new NeckBeam.Board(width, thickness, null, 12_600),
-                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), Superellipse.of(2), 12_600),
+                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), ELLIPSE, ELLIPSE, 12_600),
                 null,
                 0,
                 List.of());
@@ -154,7 +155,7 @@ class BeamScanTest {
                 336,
                 new NeckBeam.Board(
                         Taper.constant(12 * ei / Math.pow(thickness, 3)), Taper.constant(thickness), null, 1),
-                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), Superellipse.of(2), 1),
+                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), ELLIPSE, ELLIPSE, 1),
                 null,
                 0,
                 List.of());

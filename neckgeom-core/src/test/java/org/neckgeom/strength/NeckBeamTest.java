@@ -1,22 +1,29 @@
 package org.neckgeom.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Rod;
 
-/** The section at a station against layers summed by brute force, and the channel's arc against its circle. */
+/** The section at a station against layers summed by brute force. */
 class NeckBeamTest {
 
     /** An invented octave mandolin: walnut under a rosewood board, a 6 mm channel. */
     static NeckBeam mandolin(double length) {
+        Superellipse half = Superellipse.of(2);
         return new NeckBeam(
                 length,
                 new NeckBeam.Board(Taper.through(0, 34, 385, 46), Taper.constant(6), Taper.constant(400), 12_300),
                 new NeckBeam.Back(
-                        Taper.through(0, 17, 385, 23), Taper.through(31, 14.5, 280, 16.5), Superellipse.of(2), 11_600),
-                RodPath.straight(3, 303, 6, 9.2),
+                        Taper.through(0, 17, 385, 23), Taper.through(31, 14.5, 280, 16.5), half, half, 11_600),
+                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                        .startingAt(mm(3))
+                        .clearance(mm(0.2)),
                 0,
                 List.of());
     }
@@ -38,10 +45,10 @@ class NeckBeamTest {
             double e;
             if (z < 0) {
                 double breadth = 2 * half * Math.sqrt(1 - z * z / (depth * depth));
-                boolean slot = x > beam.channel().start()
-                        && x < beam.channel().end()
-                        && -z < beam.channel().depthAt(x);
-                e = beam.back().modulus() * (breadth - (slot ? beam.channel().width() : 0));
+                boolean slot = x > beam.channel().startMm()
+                        && x < beam.channel().endMm()
+                        && -z < beam.channel().depthAtMm(x);
+                e = beam.back().modulus() * (breadth - (slot ? beam.channel().widthMm() : 0));
             } else {
                 double below = radius - (top - z); // height of this layer over the crown's centre
                 e = beam.board().modulus() * 2 * Math.min(edge, Math.sqrt(radius * radius - below * below));
@@ -74,26 +81,50 @@ class NeckBeamTest {
     }
 
     @Test
-    void depthAt_isTheArcOfACircle() {
-        RodPath arc = new RodPath(10, 370, 5, 7, 13);
-        // Sagitta 6 over 360: R = (360^2/4 + 36)/12 = 2703; the arc's centre lies 13 - 2703 below the glue face.
-        for (double x = 10; x <= 370; x += 30) {
-            double u = x - 190;
-            assertThat(arc.depthAt(x))
-                    .as("at %s mm", x)
-                    .isCloseTo(13 - 2703 + Math.sqrt(2703 * 2703 - u * u), withinPercentage(1e-10));
+    void section_takesEachSidesShape() {
+        NeckBeam beam = mandolin(339);
+        NeckBeam.Back even = beam.back();
+        double[] ei = new double[3];
+        SectionMoments section = new SectionMoments();
+        double[][] powers = {{2, 2}, {2, 3}, {3, 3}};
+        for (int i = 0; i < 3; i++) {
+            NeckBeam.Back back = new NeckBeam.Back(
+                    even.halfWidth(),
+                    even.depth(),
+                    Superellipse.of(powers[i][0]),
+                    Superellipse.of(powers[i][1]),
+                    even.modulus());
+            new NeckBeam(339, beam.board(), back, null, 0, List.of()).section(100, section);
+            ei[i] = section.stretchStiffness();
         }
-        assertThat(arc.depthAt(10)).isCloseTo(7, withinPercentage(1e-12));
-        assertThat(arc.depthAt(190)).isEqualTo(13);
+
+        assertThat(ei[1]).isCloseTo((ei[0] + ei[2]) / 2, withinPercentage(1e-10));
     }
 
     @Test
-    void depthAt_humpsWhenTheEndsAreDeeper() {
-        RodPath arc = new RodPath(0, 360, 5, 13, 7);
+    void section_countsStripPocketAndBondedBar() {
+        NeckBeam plain = mandolin(339);
+        Channel bare = Channel.forRod(Rod.carbonBar(mm(300), mm(6), mm(9))).startingAt(mm(3));
+        double open = stretch(plain, bare, 0, 100);
 
-        assertThat(arc.depthAt(0)).isCloseTo(13, withinPercentage(1e-12));
-        assertThat(arc.depthAt(180)).isEqualTo(7);
-        assertThat(arc.depthAt(90)).isBetween(8.4, 8.6);
+        // Areas by hand: channel 6 mm x 9 mm, strip 6 mm x 1.5 mm, bar 6 mm x 9 mm, pocket 10 mm x 10 mm; E 11600 MPa.
+        Channel covered = bare.coveredBy(mm(1.5));
+        assertThat(stretch(plain, covered, 0, 100) - open).isCloseTo(0, within(1e-6));
+        assertThat(stretch(plain, bare.clearance(mm(1)), 0, 100) - open).isCloseTo(-6 * 11_600, within(1e-6));
+        assertThat(stretch(plain, bare, 130_000, 100) - open).isCloseTo(54 * 130_000.0, within(1e-6));
+        Channel pocket = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                .startingAt(mm(3))
+                .pocket(mm(20), mm(10), mm(10));
+        assertThat(stretch(plain, pocket, 0, 22.9) - stretch(plain, bare, 0, 22.9))
+                .isCloseTo(-46 * 11_600, within(1e-6));
+        assertThat(stretch(plain, pocket, 0, 23.1) - stretch(plain, bare, 0, 23.1))
+                .isCloseTo(0, within(1e-6));
+    }
+
+    private static double stretch(NeckBeam plain, Channel channel, double filling, double x) {
+        SectionMoments section = new SectionMoments();
+        new NeckBeam(339, plain.board(), plain.back(), channel, filling, List.of()).section(x, section);
+        return section.stretchStiffness();
     }
 
     @Test

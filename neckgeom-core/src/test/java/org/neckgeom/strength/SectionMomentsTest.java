@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.strength.ReferenceRows.number;
+import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Rod;
 
 /** Transformed sections against quadrature (sections.csv: mpmath), a textbook's composite beam and closed forms. */
 class SectionMomentsTest {
@@ -48,9 +51,13 @@ class SectionMomentsTest {
                     number(row, "bar_height"),
                     number(row, "bar_modulus")));
         }
-        RodPath channel = number(row, "slot_depth") == 0
+        Channel channel = number(row, "slot_depth") == 0
                 ? null
-                : RodPath.straight(0, 300, number(row, "slot_width"), number(row, "slot_depth"));
+                : Channel.forRod(Rod.twoWay(
+                                mm(300),
+                                mm(number(row, "slot_width")),
+                                mm(number(row, "slot_depth") - number(row, "strip"))))
+                        .coveredBy(mm(number(row, "strip")));
         return new NeckBeam(
                 300,
                 new NeckBeam.Board(
@@ -62,9 +69,10 @@ class SectionMomentsTest {
                         Taper.constant(number(row, "half_width")),
                         Taper.constant(number(row, "depth")),
                         Superellipse.of(number(row, "p")),
+                        Superellipse.of(number(row, "p")),
                         number(row, "back_modulus")),
                 channel,
-                number(row, "strip"),
+                0,
                 bars);
     }
 
@@ -141,8 +149,9 @@ class SectionMomentsTest {
         NeckBeam beam = new NeckBeam(
                 300,
                 new NeckBeam.Board(Taper.constant(34), Taper.constant(6), null, 12_000),
-                new NeckBeam.Back(Taper.constant(17), Taper.constant(14.5), Superellipse.of(2), 12_000),
-                RodPath.straight(10, 290, 6, 14.4),
+                new NeckBeam.Back(
+                        Taper.constant(17), Taper.constant(14.5), Superellipse.of(2), Superellipse.of(2), 12_000),
+                Channel.forRod(Rod.twoWay(mm(280), mm(6), mm(14.4))).startingAt(mm(10)),
                 0,
                 List.of());
 

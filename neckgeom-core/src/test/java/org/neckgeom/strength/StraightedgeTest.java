@@ -3,11 +3,14 @@ package org.neckgeom.strength;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Rod;
 
 /** Relief under a straightedge and the rod's force for it: closed forms, dense scans, and the forces put back in. */
 class StraightedgeTest {
@@ -20,10 +23,13 @@ class StraightedgeTest {
     }
 
     private static Straightedge single() {
-        RodPath path = new RodPath(3, 303, 6, 6, 10.5);
+        Channel channel = Channel.forRod(Rod.singleAction(mm(300), mm(5)))
+                .startingAt(mm(3))
+                .clearance(mm(1))
+                .arched(mm(4.5));
         NeckBeam plain = NeckBeamTest.mandolin(339);
-        NeckBeam arched = new NeckBeam(339, plain.board(), plain.back(), path, 0, plain.bars());
-        BeamScan scan = BeamScan.of(arched, PULL, new RodPull.Tendon(path, 2.5), 120);
+        NeckBeam arched = new NeckBeam(339, plain.board(), plain.back(), channel, 0, plain.bars());
+        BeamScan scan = BeamScan.of(arched, PULL, new RodPull.Tendon(channel), 120);
         return new Straightedge(scan.strings(), scan.rod(), 31, 339);
     }
 
@@ -84,10 +90,10 @@ class StraightedgeTest {
     @Test
     void forceFor_isNaNWhenTheRodPullsTheWrongWay() {
         // A channel so shallow that the rod lies above the neutral axis all along.
-        RodPath path = RodPath.straight(3, 303, 6, 4);
+        Channel channel = Channel.forRod(Rod.singleAction(mm(300), mm(4))).startingAt(mm(3));
         NeckBeam plain = NeckBeamTest.mandolin(339);
-        NeckBeam shallow = new NeckBeam(339, plain.board(), plain.back(), path, 0, plain.bars());
-        BeamScan scan = BeamScan.of(shallow, PULL, new RodPull.Tendon(path, 3.9), 120);
+        NeckBeam shallow = new NeckBeam(339, plain.board(), plain.back(), channel, 0, plain.bars());
+        BeamScan scan = BeamScan.of(shallow, PULL, new RodPull.Tendon(channel), 120);
 
         assertThat(new Straightedge(scan.strings(), scan.rod(), 31, 339).forceFor(0.05))
                 .isNaN();
