@@ -1,6 +1,7 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 
@@ -68,12 +69,16 @@ public final class FretEnds {
     }
 
     /**
-     * Returns how far the fret ends stand proud, with its interval.
+     * Returns the interval of how far the fret ends stand proud.
      *
-     * @return the estimate and where it lies in 95 of 100 boards
+     * @return where it lies in 95 of 100 boards
      */
-    public Likely<Length> interval() {
-        return board.interval().times(-0.5);
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    Likely<Length> likely() {
+        return board.likely().times(-0.5);
     }
 
     @Override
@@ -92,10 +97,10 @@ public final class FretEnds {
         double proud = proudMm();
         String word = proud > 0 ? "stand proud" : proud < 0 ? "sink in" : "stay flush";
         return Report.titled("Fret ends: " + word)
-                .row("on each side", proud < 0 ? interval().times(-1) : interval())
+                .row("on each side", proud < 0 ? likely().times(-1) : likely())
                 .row(
                         "board",
-                        board.interval() + " on "
+                        board.likely() + " on "
                                 + board.style().brief(board.before().house()) + ", "
                                 + board.wood().name())
                 .row("rings", board.rings())

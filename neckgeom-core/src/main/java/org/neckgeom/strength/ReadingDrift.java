@@ -1,6 +1,7 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 
@@ -69,12 +70,16 @@ public final class ReadingDrift {
     }
 
     /**
-     * Returns where the slot comes to lie, with its interval.
+     * Returns the interval of where the slot comes to lie.
      *
-     * @return the estimate and where it lies in 95 of 100 pieces
+     * @return where it lies in 95 of 100 pieces
      */
-    public Likely<Length> interval() {
-        return width.interval().times(-0.5);
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    private Likely<Length> likely() {
+        return width.likely().times(-0.5);
     }
 
     @Override
@@ -93,10 +98,10 @@ public final class ReadingDrift {
         double offset = offsetMm();
         String word = offset > 0 ? "too far from the fence" : offset < 0 ? "too near the fence" : "in the middle";
         return Report.titled("Read one day, cut another: " + word)
-                .row("offset", interval())
+                .row("offset", likely())
                 .row(
                         "width",
-                        width.interval() + " on "
+                        width.likely() + " on "
                                 + width.style().brief(width.before().house()) + ", "
                                 + width.wood().name())
                 .row("rings", width.rings())

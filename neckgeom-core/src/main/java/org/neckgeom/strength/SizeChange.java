@@ -4,6 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.text.Numbers;
@@ -158,11 +159,15 @@ public final class SizeChange {
     }
 
     /**
-     * Returns the change with its interval.
+     * Returns the interval of the change.
      *
-     * @return the change and where it lies in 95 of 100 pieces
+     * @return where it lies in 95 of 100 pieces
      */
-    public Likely<Length> interval() {
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    Likely<Length> likely() {
         double least = Math.min(radial, tangential);
         double most = Math.max(radial, tangential);
         if (ringsKnown()) {
@@ -170,8 +175,7 @@ public final class SizeChange {
             most = least;
         }
         double spread = ModulusSpread.K95 * SHRINKAGE_VARIATION;
-        return Likely.ofHouse(
-                changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style.unit());
+        return new Likely<>(changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style.unit());
     }
 
     /**
@@ -223,7 +227,7 @@ public final class SizeChange {
         double change = changeMm();
         String word = change < 0 ? "smaller" : change > 0 ? "larger" : "no change";
         return Report.titled(style.brief(size) + " across " + wood.name() + ": " + word)
-                .row("change", interval())
+                .row("change", likely())
                 .row(
                         "moisture",
                         Numbers.fixed(weather.before().moisturePercent(), 1) + " % to "

@@ -2,9 +2,9 @@ package org.neckgeom.strength;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
@@ -73,15 +73,16 @@ public final class SlotFit {
     }
 
     /**
-     * Returns the play after, with its interval.
+     * Returns the interval of the play after.
      *
-     * @return the estimate and where it lies in 95 of 100 pieces
+     * @return where it lies in 95 of 100 pieces
      */
-    public Likely<Length> interval() {
-        Likely<Length> change = slot.interval();
-        double play = slot.before().house() - rod;
-        ShopUnit<Length> unit = slot.style().unit();
-        return Likely.ofHouse(play + change.house(), play + change.lowHouse(), play + change.highHouse(), unit);
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    Likely<Length> likely() {
+        return slot.likely().plus(slot.before().house() - rod);
     }
 
     /**
@@ -90,11 +91,11 @@ public final class SlotFit {
      * @return free, may bind, or binds
      */
     public Fit fit() {
-        Likely<Length> play = interval();
-        if (play.lowHouse() > 0) {
+        Likely<Length> play = likely();
+        if (play.low() > 0) {
             return Fit.FREE;
         }
-        return play.highHouse() < 0 ? Fit.BINDS : Fit.MAY_BIND;
+        return play.high() < 0 ? Fit.BINDS : Fit.MAY_BIND;
     }
 
     @Override
@@ -112,10 +113,10 @@ public final class SlotFit {
     public String toString() {
         return Report.titled("Rod in its channel: " + fit())
                 .row("play before", slot.style().text(slot.before().house() - rod))
-                .row("play after", interval())
+                .row("play after", likely())
                 .row(
                         "channel",
-                        slot.interval() + " on "
+                        slot.likely() + " on "
                                 + slot.style().brief(slot.before().house()) + ", "
                                 + slot.wood().name())
                 .note("Estimate: the channel moves as solid wood, the rod not at all.")

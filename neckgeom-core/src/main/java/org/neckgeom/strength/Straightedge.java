@@ -16,7 +16,7 @@ record Straightedge(Bend strings, Bend rod, double from, double to) {
     private static final int MOST_STEPS = 200;
     private static final double LARGEST_FORCE = 1e6;
 
-    private Bend under(double force) {
+    Bend under(double force) {
         return force == 0 ? strings : strings.plus(rod, force);
     }
 

@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -127,6 +128,16 @@ public final class Weather {
     public ReadingDrift readOnDifferentDays(Quantity<Length> width, Wood wood) {
         HouseUnits.mmPositive(width, "width");
         return ReadingDrift.of(across(width, wood));
+    }
+
+    /**
+     * Returns what it does to a neck: fret ends, width, rod in its channel.
+     *
+     * @param neck with scale, fingerboard and its wood, and wood
+     * @return the neck in this weather
+     */
+    public NeckWeather on(NeckDesign neck) {
+        return NeckWeather.of(this, Objects.requireNonNull(neck, "neck"));
     }
 
     @Override

@@ -7,7 +7,6 @@
  * against that. Whatever rests on the modulus of wood is an estimate and carries the interval that pieces of a species
  * leave it. No argument may be null.
  *
- * <p>Open first: {@link org.neckgeom.strength.Weather}, and for one number with its interval {@link
- * org.neckgeom.strength.Likely}.
+ * <p>Open first: {@link org.neckgeom.strength.Relief}, then {@link org.neckgeom.strength.Weather}.
  */
 package org.neckgeom.strength;
