@@ -5,4 +5,5 @@ module org.neckgeom.core {
     exports org.neckgeom.geometry;
     exports org.neckgeom.plan;
     exports org.neckgeom.setup;
+    exports org.neckgeom.strength;
 }

@@ -4,9 +4,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Pressure;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.MassDensity;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * A wood and the figures that say how it bends and moves, such as {@code Wood.BLACK_WALNUT}: density, modulus of
@@ -14,7 +22,7 @@ import org.neckgeom.stock.WoodTable.Row;
  * keeps its source. Immutable.
  *
  * <p>The figures of a listed wood are averages of a species; a piece on the bench differs. One that was tested goes in
- * by {@link #modulusMPa(double)} and {@link #modulusVariationPercent(double)}.
+ * by {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
  */
 public final class Wood {
 
@@ -162,52 +170,57 @@ public final class Wood {
     /**
      * Returns a copy with this density.
      *
-     * @param kgPerM3 density at 12 % moisture in kg/m3, more than 0
+     * @param density at 12 % moisture, more than 0
      * @return the copy
      */
-    public Wood densityKgPerM3(double kgPerM3) {
-        return withOwn(Kind.DENSITY, kgPerM3);
+    public Wood density(Quantity<MassDensity> density) {
+        return withOwn(Kind.DENSITY, HouseUnits.positive(density, ShopUnit.KG_PER_M3, "density"));
     }
 
     /**
-     * Returns a copy with this modulus of elasticity along the grain.
+     * Returns a copy with this modulus of elasticity along the grain, such as {@code gigapascal(12.4)} for a piece that
+     * was bent under a weight.
      *
-     * @param megapascal the modulus in MPa (N/mm2), more than 0
+     * @param modulus more than 0
      * @return the copy
      */
-    public Wood modulusMPa(double megapascal) {
-        return withOwn(Kind.MODULUS, megapascal);
+    public Wood modulus(Quantity<Pressure> modulus) {
+        return withOwn(Kind.MODULUS, HouseUnits.positive(modulus, ShopUnit.MEGAPASCAL, "modulus along the grain"));
     }
 
     /**
      * Returns a copy whose modulus is known this well: the usual 22 % between pieces of a species, or less for a piece
      * that was tested.
      *
-     * @param percent coefficient of variation in percent, above 0 and below 40
+     * @param variation coefficient of variation, above 0 % and below 40 %
      * @return the copy
      */
-    public Wood modulusVariationPercent(double percent) {
-        if (!(percent > 0 && percent < 40)) {
-            throw new IllegalArgumentException(
-                    "variation of modulus must be above 0 % and below 40 %, but was " + percent + " %");
-        }
-        return withOwn(Kind.MODULUS_VARIATION, percent);
+    public Wood modulusVariation(Quantity<Dimensionless> variation) {
+        return withOwn(Kind.MODULUS_VARIATION, percentBelow(variation, 40, "variation of the modulus"));
     }
 
     /**
      * Returns a copy with this shrinkage, green to ovendry, and the change of size with moisture that follows from it
      * by Wood Handbook (2010) Eq. 13-3 at 10 % moisture: {@code C = 1/(3000/S - 20)}.
      *
-     * @param radialPercent along the rays, in percent of the green size, above 0 and below 30
-     * @param tangentialPercent along the growth rings, in percent of the green size, above 0 and below 30
+     * @param radial along the rays, of the green size, above 0 % and below 30 %
+     * @param tangential along the growth rings, of the green size, above 0 % and below 30 %
      * @return the copy
      */
-    public Wood shrinkagePercent(double radialPercent, double tangentialPercent) {
+    public Wood shrinkage(Quantity<Dimensionless> radial, Quantity<Dimensionless> tangential) {
         return new Wood(row.with(
-                requireShrinkage(radialPercent, "radial"),
-                requireShrinkage(tangentialPercent, "tangential"),
+                percentBelow(radial, 30, "radial shrinkage"),
+                percentBelow(tangential, 30, "tangential shrinkage"),
                 GIVEN,
                 Standing.OWN));
+    }
+
+    private static double percentBelow(Quantity<Dimensionless> ratio, double limit, String name) {
+        double percent = 100 * HouseUnits.ratio(ratio, name);
+        if (!(percent > 0 && percent < limit)) {
+            throw HouseUnits.refused(name, "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
+        }
+        return percent;
     }
 
     /**
@@ -225,12 +238,14 @@ public final class Wood {
         return new Wood(row.with(new WoodFigure(kind, value, GIVEN, Standing.OWN)));
     }
 
-    private static double requireShrinkage(double percent, String direction) {
-        if (!(percent > 0 && percent < 30)) {
-            throw new IllegalArgumentException(
-                    direction + " shrinkage must be above 0 % and below 30 %, but was " + percent + " %");
-        }
-        return percent;
+    /**
+     * Returns the density at 12 % moisture.
+     *
+     * @return the density
+     * @throws IllegalStateException if this wood has none
+     */
+    public Amount<MassDensity> density() {
+        return Amount.ofHouse(densityKgPerM3(), ShopUnit.KG_PER_M3);
     }
 
     /**
@@ -241,6 +256,16 @@ public final class Wood {
      */
     public double densityKgPerM3() {
         return value(Kind.DENSITY);
+    }
+
+    /**
+     * Returns the modulus of elasticity along the grain at 12 % moisture, from bending tests.
+     *
+     * @return the modulus
+     * @throws IllegalStateException if this wood has none
+     */
+    public Amount<Pressure> modulus() {
+        return Amount.ofHouse(modulusMPa(), ShopUnit.GIGAPASCAL);
     }
 
     /**

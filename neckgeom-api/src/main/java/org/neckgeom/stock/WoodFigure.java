@@ -2,6 +2,7 @@ package org.neckgeom.stock;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.neckgeom.text.Numbers;
 
 /**
  * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
@@ -91,8 +92,8 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(standing, "standing");
         if (!(value > 0) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException(
-                    kind.label() + " must be more than 0 " + kind.unit() + ", but was " + value + " " + kind.unit());
+            throw new IllegalArgumentException(kind.label() + " must be more than 0 " + kind.unit() + ", but was "
+                    + Numbers.plain(value) + " " + kind.unit());
         }
         if (source.isBlank()) {
             throw new IllegalArgumentException(kind.label() + " must name its source, but the source was blank");
@@ -112,9 +113,9 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
 
     private String number() {
         return switch (kind) {
-            case DENSITY, MODULUS -> String.format(Locale.ROOT, "%.0f", value);
-            case MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> String.format(Locale.ROOT, "%.1f", value);
-            case RADIAL_CHANGE, TANGENTIAL_CHANGE -> String.format(Locale.ROOT, "%.5f", value);
+            case DENSITY, MODULUS -> Numbers.fixed(value, 0);
+            case MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> Numbers.fixed(value, 1);
+            case RADIAL_CHANGE, TANGENTIAL_CHANGE -> Numbers.fixed(value, 5);
         };
     }
 }

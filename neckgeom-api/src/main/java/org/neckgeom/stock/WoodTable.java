@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
+import org.neckgeom.text.Numbers;
 
 /**
  * The known woods. Sources: Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), and where it says 1999 the
@@ -216,7 +217,7 @@ final class WoodTable {
 
     /** Density from the specific gravity on the volume at 12 % moisture: 1000 x 1.12 G. */
     private static WoodFigure seasoned(double gravity, String source, Standing standing) {
-        String from = String.format(Locale.ROOT, "%s, from specific gravity %.2f", source, gravity);
+        String from = source + ", from specific gravity " + Numbers.fixed(gravity, 2);
         return new WoodFigure(Kind.DENSITY, 1120 * gravity, from, standing == PRINTED ? Standing.DERIVED : standing);
     }
 
@@ -237,7 +238,7 @@ final class WoodTable {
     }
 
     private static String greenSource(double gravity, String source) {
-        return String.format(Locale.ROOT, "%s, from %.2f on green volume", source, gravity);
+        return source + ", from " + Numbers.fixed(gravity, 2) + " on green volume";
     }
 
     private static WoodFigure modulus(double megapascal, String source, Standing standing) {

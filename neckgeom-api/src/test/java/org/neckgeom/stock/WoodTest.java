@@ -3,6 +3,9 @@ package org.neckgeom.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.gigapascal;
+import static org.neckgeom.units.ShopUnits.kgPerM3;
+import static org.neckgeom.units.ShopUnits.percent;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -158,10 +161,14 @@ class WoodTest {
 
     @Test
     void named_takesOwnValues() {
-        Wood padauk =
-                Wood.named("padauk board").densityKgPerM3(740).modulusMPa(11700).shrinkagePercent(3.3, 5.2);
+        Wood padauk = Wood.named("padauk board")
+                .density(kgPerM3(740))
+                .modulus(gigapascal(11.7))
+                .shrinkage(percent(3.3), percent(5.2));
 
         assertThat(padauk.modulusMPa()).isEqualTo(11700);
+        assertThat(padauk.modulus()).hasToString("11.7 GPa").isEqualTo(gigapascal(11.7));
+        assertThat(padauk.density()).isEqualTo(kgPerM3(740));
         assertThat(padauk.modulusVariation()).isEqualTo(0.22);
         assertThat(padauk.figure(Kind.MODULUS).standing()).isEqualTo(Standing.OWN);
         assertThat(padauk.radialChangePerPercent()).isCloseTo(1 / (3000 / 3.3 - 20), within(1e-15));
@@ -171,7 +178,7 @@ class WoodTest {
 
     @Test
     void named_asksForAFigureItWasNotGiven() {
-        Wood own = Wood.named("offcut").modulusMPa(12000);
+        Wood own = Wood.named("offcut").modulus(gigapascal(12));
 
         assertThat(own.has(Kind.DENSITY)).isFalse();
         assertThatThrownBy(own::densityKgPerM3)
@@ -181,7 +188,8 @@ class WoodTest {
 
     @Test
     void modulusMPa_leavesTheWoodItCameFromAsItWas() {
-        Wood tested = Wood.SUGAR_MAPLE.withName("my maple").modulusMPa(13100).modulusVariationPercent(4);
+        Wood tested =
+                Wood.SUGAR_MAPLE.withName("my maple").modulus(gigapascal(13.1)).modulusVariation(percent(4));
 
         assertThat(tested.modulusMPa()).isEqualTo(13100);
         assertThat(tested.modulusVariation()).isEqualTo(0.04);
@@ -190,22 +198,38 @@ class WoodTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+    @ValueSource(doubles = {0, -1})
     void ownValues_areChecked(double bad) {
         Wood own = Wood.named("offcut");
 
-        assertThatThrownBy(() -> own.modulusMPa(bad))
-                .hasMessageContaining("modulus along the grain must be more than 0");
-        assertThatThrownBy(() -> own.densityKgPerM3(bad)).hasMessageContaining("density");
-        assertThatThrownBy(() -> own.shrinkagePercent(bad, 5)).hasMessageContaining("radial shrinkage");
-        assertThatThrownBy(() -> own.changePerPercent(0.001, bad)).hasMessageContaining("change, tangential");
-        assertThatThrownBy(() -> own.modulusVariationPercent(bad)).hasMessageContaining("variation of modulus");
+        assertThatThrownBy(() -> own.modulus(gigapascal(bad)))
+                .hasMessageStartingWith("modulus along the grain must be more than 0");
+        assertThatThrownBy(() -> own.density(kgPerM3(bad))).hasMessageStartingWith("density must be more than 0");
+        assertThatThrownBy(() -> own.shrinkage(percent(bad), percent(5)))
+                .hasMessageStartingWith("radial shrinkage must be above 0 % and below 30 %, but was ");
+        assertThatThrownBy(() -> own.shrinkage(percent(5), percent(30 - bad)))
+                .hasMessageStartingWith("tangential shrinkage must be above 0 % and below 30 %, but was ");
+        assertThatThrownBy(() -> own.modulusVariation(percent(bad)))
+                .hasMessageStartingWith("variation of the modulus must be above 0 % and below 40 %, but was ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+    void changePerPercent_isChecked(double bad) {
+        Wood own = Wood.named("offcut");
+
+        assertThatThrownBy(() -> own.changePerPercent(bad, 0.001))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("change, radial must be more than 0 per %, but was ");
+        assertThatThrownBy(() -> own.changePerPercent(0.001, bad))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("change, tangential must be more than 0 per %, but was ");
     }
 
     @Test
     void equals_comparesNamesAndFigures() {
         assertThat(Wood.byName("sapele")).isEqualTo(Wood.SAPELE).hasSameHashCodeAs(Wood.SAPELE);
-        assertThat(Wood.SAPELE.modulusMPa(12500)).isNotEqualTo(Wood.SAPELE); // same figure, other source
+        assertThat(Wood.SAPELE.modulus(gigapascal(12.5))).isNotEqualTo(Wood.SAPELE); // same figure, other source
         assertThat(Wood.named("a")).isEqualTo(Wood.named("a")).isNotEqualTo(Wood.named("b"));
     }
 

@@ -1,0 +1,154 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+
+/**
+ * How a neck bows under its strings and its rod, such as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the
+ * nut}. Immutable.
+ *
+ * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
+ * Estimate, with the assumptions of {@link Relief}; its interval holds for 95 of 100 pairs of woods.
+ */
+public final class Bow {
+
+    private final Relief question;
+    private final double force;
+    private final Straightedge edge;
+    private final Likely<Length> relief;
+
+    private Bow(Relief question, double force) {
+        this.question = question;
+        this.force = force;
+        Relief.Bench bench = question.bench();
+        this.edge = bench.with(1, 1);
+        this.relief = Likely.of(
+                Relief.spread(question.neck())
+                        .interval((back, board) -> bench.with(back, board).bow(force)),
+                question.style().unit());
+    }
+
+    static Bow of(Relief question, double force) {
+        return new Bow(question, force);
+    }
+
+    /**
+     * Returns the bow: relief where the neck hangs, minus the hump where it is humped, and what is left of the two where
+     * it is an S.
+     *
+     * @return positive forward
+     */
+    public Amount<Length> relief() {
+        return relief.amount();
+    }
+
+    /**
+     * Returns the bow in mm.
+     *
+     * @return positive forward
+     */
+    public double reliefMm() {
+        return relief.value();
+    }
+
+    /**
+     * Returns the interval of the bow.
+     *
+     * @return where it lies for 95 of 100 pairs of woods
+     */
+    public Interval<Length> interval() {
+        return relief.interval();
+    }
+
+    Likely<Length> likely() {
+        return relief;
+    }
+
+    /**
+     * Returns where the gap is greatest.
+     *
+     * @return distance from the nut
+     */
+    public Amount<Length> place() {
+        return question.style().amount(edge.reliefAt(force));
+    }
+
+    /**
+     * Returns the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> hump() {
+        return question.style().amount(edge.hump(force));
+    }
+
+    /**
+     * Returns the gap under the straightedge at a fret, for a feeler.
+     *
+     * @param fret between the straightedge's two
+     * @return the gap, negative where the neck rises over the line
+     */
+    public Amount<Length> gapAtFret(int fret) {
+        if (fret < question.fromFret() || fret > question.toFret()) {
+            throw new IllegalArgumentException("fret must be between the straightedge's, " + question.fromFret()
+                    + " and " + question.toFret() + ", but was " + fret);
+        }
+        double x = question.neck().scale().fretMm(fret);
+        return question.style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));
+    }
+
+    /**
+     * Returns how far the nut is lifted, the neck held at the body joint.
+     *
+     * @return positive toward the strings
+     */
+    public Amount<Length> lift() {
+        return question.style().amount(edge.under(force).clampedAtEnd().riseAt(0));
+    }
+
+    private double nearestFret(double x) {
+        double scale = question.neck().scale().lengthMm();
+        return -question.neck().scale().divisions() * Math.log(1 - x / scale) / Math.log(2);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Bow other && question.equals(other.question) && Double.compare(force, other.force) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(question, force);
+    }
+
+    /** Returns the bow with its interval, where it is, and what it rests on. */
+    @Override
+    public String toString() {
+        String state =
+                force == 0 ? "under strings, rod slack" : "under strings, rod at " + Numbers.fixed(force, 0) + " N";
+        if (!question.hasRod()) {
+            state = "under strings";
+        }
+        Report report = Report.titled(question.neck().name() + " " + state).row("relief", relief);
+        if (edge.relief(force) > 0) {
+            double x = edge.reliefAt(force);
+            report.row(
+                    "greatest at",
+                    question.style().brief(Math.rint(10 * x) / 10) + " from the nut, near fret "
+                            + Numbers.fixed(nearestFret(x), 0));
+        }
+        if (edge.hump(force) > 0) {
+            report.row("hump", question.style().text(edge.hump(force)) + ": the neck is an S");
+        }
+        return report.row("straightedge", question.straightedge())
+                .row("nut lifted", question.style().text(lift().house()))
+                .row("woods", question.woods())
+                .note("Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
+                .note("creep left out; interval for 95 of 100 pairs of woods.")
+                .toString();
+    }
+}

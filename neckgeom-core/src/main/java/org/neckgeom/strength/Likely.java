@@ -1,0 +1,65 @@
+package org.neckgeom.strength;
+
+import javax.measure.Quantity;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A number with the ends of its 95 % interval, in the house unit of its kind, to be read in a shop unit. An end may be NaN
+ * where there is no answer.
+ *
+ * @param <Q> the kind of quantity
+ */
+record Likely<Q extends Quantity<Q>>(double value, double low, double high, ShopUnit<Q> unit) {
+
+    Likely {
+        double least = Math.min(low, high) + 0.0;
+        high = Math.max(low, high) + 0.0;
+        low = least;
+        value += 0.0;
+    }
+
+    static <Q extends Quantity<Q>> Likely<Q> of(double[] valueLowHigh, ShopUnit<Q> unit) {
+        return new Likely<>(valueLowHigh[0], valueLowHigh[1], valueLowHigh[2], unit);
+    }
+
+    Amount<Q> amount() {
+        return Amount.ofHouse(value, unit);
+    }
+
+    boolean isWhole() {
+        return Double.isFinite(value) && Double.isFinite(low) && Double.isFinite(high);
+    }
+
+    Interval<Q> interval() {
+        return Interval.ofHouse(low, high, unit);
+    }
+
+    /** This times a number, its interval with it. */
+    Likely<Q> times(double factor) {
+        return new Likely<>(value * factor, low * factor, high * factor, unit);
+    }
+
+    Likely<Q> plus(double house) {
+        return new Likely<>(value + house, low + house, high + house, unit);
+    }
+
+    /** Returns {@code 0.31 mm (95 %: 0.20 to 0.48 mm)}, rounded so that the interval's half keeps one or two digits. */
+    @Override
+    public String toString() {
+        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+        if (!isWhole()) {
+            return number(value, 3) + symbol;
+        }
+        double quarter = Math.abs(unit.fromHouse(high) - unit.fromHouse(low)) / 4;
+        int decimals = Math.max(0, Numbers.decimalsFor(quarter, 4) - 1);
+        return number(value, decimals) + symbol + " (95 %: " + number(low, decimals) + " to " + number(high, decimals)
+                + symbol + ")";
+    }
+
+    private String number(double house, int decimals) {
+        return Numbers.fixed(unit.fromHouse(house), decimals);
+    }
+}

@@ -1,0 +1,144 @@
+package org.neckgeom.strength;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.neckgeom.design.Channel;
+
+/**
+ * A neck as a beam from the nut to the body joint: fingerboard on top, wood below, the rod's channel a void with a strip
+ * over the rod, bonded bars. House units.
+ *
+ * <p>A back with another shape on each side is taken to bend straight up and down all the same: its sections' product of
+ * inertia is left out.
+ *
+ * @param length x of the body joint, where the neck is clamped
+ * @param board the fingerboard
+ * @param back the wood below the glue face
+ * @param channel the rod's channel, or null
+ * @param filling modulus of a bar bonded into the channel, 0 for an unbonded rod
+ * @param bars bonded bars beside the channel
+ */
+record NeckBeam(double length, Board board, Back back, Channel channel, double filling, List<BondedBar> bars) {
+
+    /**
+     * The fingerboard.
+     *
+     * @param width across, mm
+     * @param thickness in the middle, mm
+     * @param radius of the crown, mm; null for a flat board
+     * @param modulus along the grain, MPa
+     */
+    record Board(Taper width, Taper thickness, Taper radius, double modulus) {}
+
+    /**
+     * The wood below the glue face, half a superellipse on each side.
+     *
+     * @param halfWidth at the glue face, mm
+     * @param depth below the glue face, mm
+     * @param bass shape of the bass side
+     * @param treble shape of the treble side
+     * @param modulus along the grain, MPa
+     */
+    record Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
+
+        boolean holds(double y, double below, double x) {
+            Superellipse side = y < 0 ? bass : treble;
+            return side.holds(y, below, halfWidth.at(x), depth.at(x));
+        }
+    }
+
+    NeckBeam {
+        bars = List.copyOf(bars);
+    }
+
+    NeckBeam withModuli(double backModulus, double boardModulus) {
+        return new NeckBeam(
+                length,
+                new Board(board.width, board.thickness, board.radius, boardModulus),
+                new Back(back.halfWidth, back.depth, back.bass, back.treble, backModulus),
+                channel,
+                filling,
+                bars);
+    }
+
+    NeckBeam withBars(List<BondedBar> others) {
+        return new NeckBeam(length, board, back, channel, filling, others);
+    }
+
+    /**
+     * Sums the section at a station.
+     *
+     * @throws ArithmeticException if the channel or a bar breaks through the back there
+     */
+    void section(double x, SectionMoments into) {
+        into.clear();
+        double curvature = board.radius == null ? 0 : 1 / board.radius.at(x);
+        into.board(board.modulus, board.width.at(x), board.thickness.at(x), curvature);
+        double halfWidth = back.halfWidth.at(x);
+        double depth = back.depth.at(x);
+        into.superellipse(back.modulus / 2, halfWidth, depth, back.bass);
+        into.superellipse(back.modulus / 2, halfWidth, depth, back.treble);
+        if (channel != null && x >= channel.startMm() && x <= channel.endMm()) {
+            channelAt(x, into);
+        }
+        for (BondedBar bar : bars) {
+            if (bar.covers(x)) {
+                double edge = bar.y() + Math.copySign(bar.width() / 2, bar.y());
+                if (!back.holds(edge, bar.bottom(), x)) {
+                    throw brokenThrough("a bar", x);
+                }
+                into.rectangle(bar.modulus() - back.modulus, bar.width(), -bar.bottom(), -bar.top());
+            }
+        }
+    }
+
+    private void channelAt(double x, SectionMoments into) {
+        double width = channel.widthAtMm(x);
+        double depth = channel.depthAtMm(x);
+        if (!back.holds(width / 2, depth, x) || !back.holds(-width / 2, depth, x)) {
+            throw brokenThrough("the rod channel", x);
+        }
+        into.rectangle(-back.modulus, width, -depth, 0);
+        if (channel.coverMm() > 0 && width == channel.widthMm()) {
+            double top = -channel.clearanceMm();
+            into.rectangle(back.modulus, width, top - channel.coverMm(), top);
+        }
+        if (filling > 0) {
+            double floor = -channel.floorDepthAtMm(x);
+            into.rectangle(
+                    filling,
+                    channel.rod().widthMm(),
+                    floor,
+                    floor + channel.rod().heightMm());
+        }
+    }
+
+    private static ArithmeticException brokenThrough(String what, double x) {
+        return new ArithmeticException(String.format(
+                Locale.ROOT,
+                "%s breaks through the back at %.1f mm from the nut, so the section there has no stiffness to speak of",
+                what,
+                x));
+    }
+
+    /** Places where the section jumps, with 0 and the length, in order. */
+    double[] breaks(double... more) {
+        DoubleStream own = channel == null
+                ? DoubleStream.empty()
+                : DoubleStream.of(
+                        channel.startMm(),
+                        channel.endMm(),
+                        channel.pocketStartMm(),
+                        channel.pocketStartMm() + channel.pocketLengthMm());
+        DoubleStream ofBars = bars.stream().flatMapToDouble(b -> DoubleStream.of(b.start(), b.end()));
+        return Stream.of(own, ofBars, Arrays.stream(more), DoubleStream.of(0, length))
+                .flatMapToDouble(stream -> stream)
+                .filter(x -> x >= 0 && x <= length)
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+}

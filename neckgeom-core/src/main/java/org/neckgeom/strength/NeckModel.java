@@ -1,0 +1,151 @@
+package org.neckgeom.strength;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.LengthStyle;
+
+/** Turns a design into a beam and its loads, and refuses what cannot be one. */
+final class NeckModel {
+
+    /** Modulus of steel, MPa: 200 to 210 GPa in general texts. */
+    static final double STEEL_MPA = 200_000;
+
+    /** Modulus of a bar of carbon fibre along the fibre, MPa: 110 to 180 GPa for bars with standard fibre, from memory. */
+    static final double CARBON_MPA = 130_000;
+
+    /** Outer strings to the board's edge, mm: 3 to 3.5 on guitars, less on mandolins; common practice. */
+    private static final double EDGE_MM = 3;
+
+    private NeckModel() {}
+
+    static Wood boardWood(NeckDesign neck) {
+        return neck.fingerboard()
+                .wood()
+                .orElseThrow(() -> new IllegalArgumentException("\"" + neck.name()
+                        + "\" must have its fingerboard's wood told for this, but has none: add .wood(...) to the"
+                        + " fingerboard"));
+    }
+
+    static NeckBeam beam(NeckDesign neck) {
+        double length = neck.bodyJointMm();
+        Taper halfWidth = Taper.through(0, neck.halfWidthAtMm(0), length, neck.halfWidthAtMm(length));
+        Taper thickness = Taper.through(0, neck.boardThicknessAtMm(0), length, neck.boardThicknessAtMm(length));
+        Taper depth = Taper.through(0, neck.backDepthAtMm(0), length, neck.backDepthAtMm(length));
+        boolean flat = neck.fingerboard().crown() == Fingerboard.Crown.FLAT;
+        Taper radius = flat ? null : Taper.through(0, neck.crownRadiusAtMm(0), length, neck.crownRadiusAtMm(length));
+        for (double x : new double[] {0, length}) {
+            requirePositive(halfWidth.at(x), "half-width", x, neck.style());
+            requirePositive(depth.at(x), "depth of the back", x, neck.style());
+            if (!flat) {
+                requirePositive(radius.at(x) - halfWidth.at(x), "crown's radius less the half-width", x, neck.style());
+            }
+            double drop = flat ? 0 : crownDrop(radius.at(x), halfWidth.at(x));
+            requirePositive(thickness.at(x) - drop, "fingerboard's thickness at its edge", x, neck.style());
+        }
+        BackProfile back = neck.back();
+        Superellipse bass = Superellipse.of(back.bassPower());
+        Superellipse treble = back.bassPower() == back.treblePower() ? bass : Superellipse.of(back.treblePower());
+        Channel channel = neck.channel().orElse(null);
+        return new NeckBeam(
+                length,
+                new NeckBeam.Board(
+                        new Taper(2 * halfWidth.atZero(), 2 * halfWidth.slope()),
+                        thickness,
+                        radius,
+                        boardWood(neck).modulusMPa()),
+                new NeckBeam.Back(halfWidth, depth, bass, treble, neck.wood().modulusMPa()),
+                channel,
+                channel == null ? 0 : modulus(channel.rod()),
+                List.of());
+    }
+
+    private static void requirePositive(double mm, String what, double x, LengthStyle style) {
+        if (!(mm > 0)) {
+            throw new IllegalArgumentException(what + " must be more than " + style.brief(0)
+                    + " along the neck, but was " + style.brief(mm) + " at " + style.brief(x) + " from the nut");
+        }
+    }
+
+    private static double crownDrop(double radius, double y) {
+        return y * y / (radius + Math.sqrt(radius * radius - y * y));
+    }
+
+    /** Modulus of a bonded bar, 0 for a rod that is not bonded. */
+    static double modulus(Rod rod) {
+        return switch (rod.kind()) {
+            case STEEL_BAR -> STEEL_MPA;
+            case CARBON_BAR -> CARBON_MPA;
+            case TWO_WAY, SINGLE_ACTION -> 0;
+        };
+    }
+
+    /** A bar on each side of the centreline, its top at the glue face, from the nut on. */
+    static List<BondedBar> pair(Rod bar, double offCentre) {
+        double modulus = modulus(bar);
+        if (modulus == 0) {
+            throw new IllegalArgumentException("bars must be a steel bar or a carbon bar, but were a " + bar.kind());
+        }
+        List<BondedBar> bars = new ArrayList<>();
+        for (int side = -1; side <= 1; side += 2) {
+            bars.add(new BondedBar(side * offCentre, 0, bar.lengthMm(), bar.widthMm(), 0, bar.heightMm(), modulus));
+        }
+        return bars;
+    }
+
+    /** Pull of a single string of each course, N: as told, from mass per length, or as plain steel of its diameter. */
+    static double[] tensions(NeckDesign neck) {
+        StringSet strings = neck.strings();
+        double[] told = strings.tensionsN();
+        if (told.length > 0) {
+            return told;
+        }
+        double[] masses = strings.massesGramPerMetre();
+        double[] diameters = strings.diametersMm();
+        if (masses.length == 0 && diameters.length == 0) {
+            throw new IllegalArgumentException("\"" + neck.name()
+                    + "\" must have its strings' pull told for this, but has none: add .tensions(...),"
+                    + " .massesPerLength(...) or .diameters(...) to the strings");
+        }
+        double[] hertz = strings.pitchesHz();
+        double[] tensions = new double[hertz.length];
+        for (int i = 0; i < hertz.length; i++) {
+            double kgPerM = masses.length > 0
+                    ? masses[i] / 1000
+                    : StringTension.plainKgPerM(StringMaterial.STEEL.kgPerM3(), diameters[i]);
+            tensions[i] = StringTension.newton(kgPerM, neck.scale().lengthMm(), hertz[i]);
+        }
+        return tensions;
+    }
+
+    /**
+     * The pull of all strings. Courses are spread evenly between 3 mm from either edge, at nut and middle of the scale, and
+     * lie over the crown there; the saddle is one scale length from the nut.
+     */
+    static StringPull pull(NeckDesign neck, StringHeights heights) {
+        double[] tensions = tensions(neck);
+        double scale = neck.scale().lengthMm();
+        int inCourse = neck.strings().inCourse();
+        StringPull pull = StringPull.NONE;
+        for (int i = 0; i < tensions.length; i++) {
+            double place = tensions.length == 1 ? 0 : 2.0 * i / (tensions.length - 1) - 1;
+            double atNut = stringOverGlueFace(neck, 0, place, heights.overBoardAtNutMm());
+            double atMiddle = stringOverGlueFace(neck, scale / 2, place, heights.overBoardAtMiddleMm());
+            pull = pull.plus(inCourse * tensions[i], atNut, 2 * atMiddle - atNut, scale);
+        }
+        return pull;
+    }
+
+    private static double stringOverGlueFace(NeckDesign neck, double x, double place, double overBoard) {
+        double y = place * Math.max(0, neck.halfWidthAtMm(x) - EDGE_MM);
+        double radius = neck.crownRadiusAtMm(x);
+        double drop = Double.isInfinite(radius) ? 0 : crownDrop(radius, y);
+        return neck.boardThicknessAtMm(x) - drop + overBoard;
+    }
+}

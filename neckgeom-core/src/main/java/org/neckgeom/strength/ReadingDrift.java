@@ -1,0 +1,111 @@
+package org.neckgeom.strength;
+
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+
+/**
+ * Test piece read on one day, blank cut on another: how far the slot comes to lie off the middle, such as
+ * {@code 0.12 mm too near the fence}. Immutable.
+ *
+ * <p>A fence set to the middle of a piece of width Wt puts the slot of a blank of width W at {@code (Wt - W)/2}: positive
+ * too far from the fence. So it is half the change of width, with the other sign. Estimate, as the change is.
+ */
+public final class ReadingDrift {
+
+    private final SizeChange width;
+
+    private ReadingDrift(SizeChange width) {
+        this.width = width;
+    }
+
+    static ReadingDrift of(SizeChange width) {
+        return new ReadingDrift(width);
+    }
+
+    /**
+     * Returns the same for a quartersawn piece and blank.
+     *
+     * @return with the rings known
+     */
+    public ReadingDrift quartersawn() {
+        return new ReadingDrift(width.quartersawn());
+    }
+
+    /**
+     * Returns the same for a flatsawn piece and blank.
+     *
+     * @return with the rings known
+     */
+    public ReadingDrift flatsawn() {
+        return new ReadingDrift(width.flatsawn());
+    }
+
+    /**
+     * Returns the change of width between the days.
+     *
+     * @return the change
+     */
+    public SizeChange width() {
+        return width;
+    }
+
+    /**
+     * Returns where the slot comes to lie.
+     *
+     * @return its offset from the middle, positive too far from the fence
+     */
+    public Amount<Length> offset() {
+        return width.style().amount(offsetMm());
+    }
+
+    /**
+     * Returns where the slot comes to lie.
+     *
+     * @return its offset from the middle in mm, positive too far from the fence
+     */
+    public double offsetMm() {
+        return -width.changeMm() / 2 + 0.0;
+    }
+
+    /**
+     * Returns the interval of where the slot comes to lie.
+     *
+     * @return where it lies in 95 of 100 pieces
+     */
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    private Likely<Length> likely() {
+        return width.likely().times(-0.5);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof ReadingDrift other && width.equals(other.width);
+    }
+
+    @Override
+    public int hashCode() {
+        return width.hashCode();
+    }
+
+    /** Returns the offset, then the change of width behind it. */
+    @Override
+    public String toString() {
+        double offset = offsetMm();
+        String word = offset > 0 ? "too far from the fence" : offset < 0 ? "too near the fence" : "in the middle";
+        return Report.titled("Read one day, cut another: " + word)
+                .row("offset", likely())
+                .row(
+                        "width",
+                        width.likely() + " on "
+                                + width.style().brief(width.before().house()) + ", "
+                                + width.wood().name())
+                .row("rings", width.rings())
+                .note("Read the piece on the day the blank is cut, and there is nothing to add.")
+                .toString();
+    }
+}

@@ -1,0 +1,353 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Questions about the relief of a neck: {@code Relief.of(neck).underStrings()}, {@code .rodForceFor(mm(0.2))}. Immutable.
+ *
+ * <p>Relief is the greatest gap under a straightedge laid on two frets, unless told the 1st and the one at the body.
+ *
+ * <p>Estimate. The neck is a beam from the nut to the body joint, where it is clamped: fingerboard, wood less channel,
+ * strip and bonded bars as one transformed section, plane sections, no shear; frets, head, heel and the rod's own
+ * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
+ * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
+ */
+public final class Relief {
+
+    /** What a threaded rod of mild steel carries, MPa on the core of its thread; from memory, on the safe side. */
+    private static final double ROD_MPA = 300;
+
+    /** Core of a thread over its full section; from memory. */
+    private static final double THREAD_CORE = 0.75;
+
+    private final NeckDesign neck;
+    private final StringHeights heights;
+    private final int fromFret;
+    private final int toFret;
+    private final double arm;
+    private final double limit;
+    private final Rod bar;
+    private final double barOffCentre;
+
+    private Relief(
+            NeckDesign neck,
+            StringHeights heights,
+            int fromFret,
+            int toFret,
+            double arm,
+            double limit,
+            Rod bar,
+            double barOffCentre) {
+        this.neck = neck;
+        this.heights = heights;
+        this.fromFret = fromFret;
+        this.toFret = toFret;
+        this.arm = arm;
+        this.limit = limit;
+        this.bar = bar;
+        this.barOffCentre = barOffCentre;
+    }
+
+    /**
+     * Returns the questions about a neck.
+     *
+     * @param neck with scale, fingerboard and its wood, back, wood and strings
+     * @return the questions, straightedge from the 1st fret to the body joint, strings at the usual heights
+     */
+    public static Relief of(NeckDesign neck) {
+        Rod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
+        boolean adjustable = rod != null && rod.isAdjustable();
+        double bars = adjustable ? rod.heightMm() / 2 : 0;
+        double thread = adjustable && rod.kind() == Rod.Kind.TWO_WAY ? Math.min(rod.widthMm(), bars) : 2 * bars;
+        return new Relief(
+                neck,
+                StringHeights.usual(),
+                neck.bodyAtFret() > 1 ? 1 : 0,
+                neck.bodyAtFret(),
+                bars,
+                ROD_MPA * THREAD_CORE * Math.PI * thread * thread / 4,
+                null,
+                0);
+    }
+
+    /**
+     * Returns these questions with the strings at other heights.
+     *
+     * @param other the heights
+     * @return the questions
+     */
+    public Relief heights(StringHeights other) {
+        Objects.requireNonNull(other, "heights");
+        return new Relief(neck, other, fromFret, toFret, arm, limit, bar, barOffCentre);
+    }
+
+    /**
+     * Returns these questions with the straightedge on two frets.
+     *
+     * @param from 0 (the nut) or more
+     * @param to more than from, at most the fret at the body
+     * @return the questions
+     */
+    public Relief between(int from, int to) {
+        if (from < 0 || to <= from || to > neck.bodyAtFret()) {
+            throw new IllegalArgumentException(
+                    "frets of the straightedge must be ascending between 0 and that at the body, " + neck.bodyAtFret()
+                            + ", but were " + from + " and " + to);
+        }
+        return new Relief(neck, heights, from, to, arm, limit, bar, barOffCentre);
+    }
+
+    /**
+     * Returns these questions with the distance between the axes of a two-way rod's bars; unless told half the rod's
+     * height.
+     *
+     * @param distance more than 0
+     * @return the questions
+     */
+    public Relief rodArm(Quantity<Length> distance) {
+        double mm = HouseUnits.mmPositive(distance, "rod arm");
+        return new Relief(neck, heights, fromFret, toFret, mm, limit, bar, barOffCentre);
+    }
+
+    /**
+     * Returns these questions with the force the rod stands; unless told 300 MPa on the core of its thread, which is from
+     * memory for mild steel. The maker's figure is better.
+     *
+     * @param force more than 0
+     * @return the questions
+     */
+    public Relief rodStands(Quantity<Force> force) {
+        double newton = HouseUnits.positive(force, ShopUnit.NEWTON, "force the rod stands");
+        return new Relief(neck, heights, fromFret, toFret, arm, newton, bar, barOffCentre);
+    }
+
+    /**
+     * Returns these questions with a bonded bar on each side of the rod, from the nut toward the body, flush with the glue
+     * face.
+     *
+     * @param pairOf a steel bar or a carbon bar
+     * @param offCentre from the centreline to the middle of each bar, more than half its width
+     * @return the questions
+     */
+    public Relief withBars(Rod pairOf, Quantity<Length> offCentre) {
+        double mm = HouseUnits.mmPositive(offCentre, "distance of the bars from the centreline");
+        NeckModel.pair(pairOf, mm);
+        double channel = neck.channel().map(c -> c.widthMm() / 2).orElse(0.0);
+        if (!(mm >= pairOf.widthMm() / 2 + channel)) {
+            throw HouseUnits.refused(
+                    "distance of the bars from the centreline",
+                    style().brief(pairOf.widthMm() / 2 + channel) + " or more, clear of each other and of the channel",
+                    offCentre);
+        }
+        return new Relief(neck, heights, fromFret, toFret, arm, limit, pairOf, mm);
+    }
+
+    /**
+     * Returns what bonded bars beside the rod change.
+     *
+     * @param pairOf a steel bar or a carbon bar, one on each side
+     * @param offCentre from the centreline to the middle of each bar
+     * @return the neck without and with them
+     */
+    public BarsAdded addingBars(Rod pairOf, Quantity<Length> offCentre) {
+        return BarsAdded.of(this, withBars(pairOf, offCentre));
+    }
+
+    /**
+     * Returns the bow under the strings, the rod slack.
+     *
+     * @return the bow
+     */
+    public Bow underStrings() {
+        return Bow.of(this, 0);
+    }
+
+    /**
+     * Returns the bow under the strings with a force in the rod.
+     *
+     * @param force positive straightens the neck, negative bows a neck with a two-way rod forward
+     * @return the bow
+     * @throws IllegalArgumentException if the neck has no adjustable rod, or a single-action rod would have to push
+     */
+    public Bow withRodAt(Quantity<Force> force) {
+        double newton = HouseUnits.newton(force, "rod force");
+        if (newton != 0 && !hasRod()) {
+            throw HouseUnits.refused("rod force", "0 N in a neck without an adjustable rod", force);
+        }
+        if (newton < leastForce()) {
+            throw HouseUnits.refused("rod force", "0 N or more in a single-action rod", force);
+        }
+        return Bow.of(this, newton);
+    }
+
+    /**
+     * Returns the force in the rod that leaves the wanted relief under the strings, and whether the rod can do it.
+     *
+     * @param wanted relief, positive forward, 0 for as straight as it gets, negative for a hump
+     * @return the force
+     */
+    public RodForce rodForceFor(Quantity<Length> wanted) {
+        return RodForce.of(this, HouseUnits.mm(wanted, "relief wanted"), LengthStyle.of(wanted));
+    }
+
+    /**
+     * Returns how far the rod can take the relief under the strings.
+     *
+     * @return the relief at both ends of what the rod stands
+     * @throws IllegalArgumentException if the neck has no adjustable rod
+     */
+    public RodTravel rodTravel() {
+        if (!hasRod()) {
+            throw new IllegalArgumentException(
+                    "\"" + neck.name() + "\" must have an adjustable rod for this, but has none: add .rod(...)");
+        }
+        return RodTravel.of(this);
+    }
+
+    NeckDesign neck() {
+        return neck;
+    }
+
+    LengthStyle style() {
+        return neck.style();
+    }
+
+    int fromFret() {
+        return fromFret;
+    }
+
+    int toFret() {
+        return toFret;
+    }
+
+    double armMm() {
+        return arm;
+    }
+
+    double limitNewton() {
+        return limit;
+    }
+
+    boolean hasRod() {
+        return neck.channel().map(channel -> channel.rod().isAdjustable()).orElse(false);
+    }
+
+    boolean isTwoWay() {
+        return neck.channel()
+                .map(channel -> channel.rod().kind() == Rod.Kind.TWO_WAY)
+                .orElse(false);
+    }
+
+    /** The least force of this rod: a two-way rod works both ways. */
+    double leastForce() {
+        return isTwoWay() ? Double.NEGATIVE_INFINITY : 0;
+    }
+
+    private RodPull rodPull() {
+        if (!hasRod()) {
+            return null;
+        }
+        return neck.channel()
+                .map(channel -> isTwoWay()
+                        ? new RodPull.Couple(
+                                channel.startMm(),
+                                channel.startMm() + channel.rod().lengthMm(),
+                                arm)
+                        : new RodPull.Tendon(channel))
+                .orElse(null);
+    }
+
+    NeckBeam beam() {
+        NeckBeam beam = NeckModel.beam(neck);
+        return bar == null ? beam : beam.withBars(NeckModel.pair(bar, barOffCentre));
+    }
+
+    /** The straightedge over this neck, for any multiple of the two moduli. */
+    Bench bench() {
+        NeckBeam beam = beam();
+        StringPull pull = NeckModel.pull(neck, heights);
+        RodPull rod = rodPull();
+        double from = neck.scale().fretMm(fromFret);
+        double to = neck.scale().fretMm(toFret);
+        return (back, board) -> {
+            NeckBeam other = beam.withModuli(
+                    back * beam.back().modulus(), board * beam.board().modulus());
+            BeamScan scan = BeamScan.of(other, pull, rod, BeamScan.USUAL_PANELS);
+            return new Straightedge(scan.strings(), scan.rod(), from, to);
+        };
+    }
+
+    /** Lays the straightedge on a neck whose moduli are multiples of their species' means. */
+    interface Bench {
+        Straightedge with(double backFactor, double boardFactor);
+    }
+
+    static ModulusSpread spread(NeckDesign neck) {
+        return ModulusSpread.of(
+                neck.wood().modulusVariation(), NeckModel.boardWood(neck).modulusVariation());
+    }
+
+    /** What the moduli are taken to be, in a line. */
+    String woods() {
+        return neck.wood().name() + " " + gigapascal(neck.wood().modulusMPa()) + " +- "
+                + Numbers.fixed(100 * neck.wood().modulusVariation(), 0) + " %, "
+                + NeckModel.boardWood(neck).name() + " "
+                + gigapascal(NeckModel.boardWood(neck).modulusMPa()) + " +- "
+                + Numbers.fixed(100 * NeckModel.boardWood(neck).modulusVariation(), 0) + " %";
+    }
+
+    private static String gigapascal(double megapascal) {
+        return Amount.ofHouse(megapascal, ShopUnit.GIGAPASCAL).toString();
+    }
+
+    String straightedge() {
+        return (fromFret == 0 ? "from the nut" : "from fret " + fromFret) + " to fret " + toFret;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Relief other
+                && neck.equals(other.neck)
+                && heights.equals(other.heights)
+                && fromFret == other.fromFret
+                && toFret == other.toFret
+                && Double.compare(arm, other.arm) == 0
+                && Double.compare(limit, other.limit) == 0
+                && Objects.equals(bar, other.bar)
+                && Double.compare(barOffCentre, other.barOffCentre) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(neck, heights, fromFret, toFret, arm, limit, bar, barOffCentre);
+    }
+
+    /** Returns the relief under the strings and what it is asked with. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Relief of " + neck.name())
+                .row("under the strings", underStrings().likely())
+                .row("straightedge", straightedge())
+                .row("strings", heights)
+                .row("woods", woods());
+        if (bar != null) {
+            report.row("bars", "a pair, " + bar);
+        }
+        if (hasRod()) {
+            report.row("rod stands", Numbers.fixed(limit, 0) + " N");
+        }
+        return report.note("Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel().")
+                .toString();
+    }
+}

@@ -1,0 +1,200 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.Torque;
+
+/**
+ * The force in the rod that leaves a wanted relief, and whether the rod can do it, such as {@code 640 N (95 %: 420 to
+ * 790 N): the rod can do it}. Immutable.
+ *
+ * <p>Estimate, with the assumptions of {@link Relief}. A two-way rod bends the neck by its force times the distance of its
+ * bars; a single-action rod by its force times its distance from the neutral axis, station by station.
+ */
+public final class RodForce {
+
+    /** Whether the rod can leave the wanted relief. */
+    public enum Reach {
+        /** It can, over the whole interval. */
+        CAN("the rod can do it"),
+        /** In part of the interval it can. */
+        MAY("the rod may do it, it depends on the wood"),
+        /** It cannot, over the whole interval. */
+        CANNOT("the rod cannot do it");
+
+        private final String words;
+
+        Reach(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    private final Relief question;
+    private final double wanted;
+    private final LengthStyle style;
+    private final Likely<Length> slack;
+    private final Likely<Force> force;
+    private final double hump;
+
+    private RodForce(Relief question, double wanted, LengthStyle style) {
+        this.question = question;
+        this.wanted = wanted;
+        this.style = style;
+        Relief.Bench bench = question.bench();
+        ModulusSpread spread = Relief.spread(question.neck());
+        this.slack = Likely.of(
+                spread.interval((back, board) -> bench.with(back, board).bow(0)), style.unit());
+        double[] found = question.hasRod()
+                ? spread.interval((back, board) -> bench.with(back, board).forceFor(wanted))
+                : new double[] {Double.NaN, Double.NaN, Double.NaN};
+        this.force = Likely.of(found, ShopUnit.NEWTON);
+        this.hump = Double.isNaN(found[0]) ? 0 : bench.with(1, 1).hump(found[0]);
+    }
+
+    static RodForce of(Relief question, double wanted, LengthStyle style) {
+        return new RodForce(question, wanted, style);
+    }
+
+    /**
+     * Returns whether the rod can do it.
+     *
+     * @return can, may, or cannot
+     */
+    public Reach reach() {
+        if (!force.isWhole()) {
+            return Double.isNaN(force.value()) ? Reach.CANNOT : Reach.MAY;
+        }
+        double least = Math.max(question.leastForce(), -question.limitNewton());
+        double most = question.limitNewton();
+        if (force.low() >= least && force.high() <= most) {
+            return Reach.CAN;
+        }
+        return force.high() < least || force.low() > most ? Reach.CANNOT : Reach.MAY;
+    }
+
+    /**
+     * Returns why the rod cannot do it, or not on every neck.
+     *
+     * @return the reason in words, nothing if it can
+     */
+    public Optional<String> obstacle() {
+        if (reach() == Reach.CAN) {
+            return Optional.empty();
+        }
+        if (!question.hasRod()) {
+            return Optional.of("the neck has no adjustable rod");
+        }
+        if (Double.isNaN(force.value())) {
+            return Optional.of(
+                    "the rod lies on the wrong side of the neutral axis, its pull does not straighten the neck");
+        }
+        if (force.low() < question.leastForce()) {
+            return Optional.of("the strings leave " + slack + ", and a single-action rod can only take relief away");
+        }
+        return Optional.of("the rod stands " + Numbers.fixed(question.limitNewton(), 0) + " N");
+    }
+
+    /**
+     * Returns the force, positive when it straightens the neck; nothing where no force leaves that relief.
+     *
+     * @return the force that is needed, whether or not the rod stands it
+     */
+    public Optional<Amount<Force>> force() {
+        return Double.isNaN(force.value()) ? Optional.empty() : Optional.of(force.amount());
+    }
+
+    /**
+     * Returns the force in N.
+     *
+     * @return the force, NaN where none leaves that relief
+     */
+    public double forceNewton() {
+        return force.value();
+    }
+
+    /**
+     * Returns the interval of the force.
+     *
+     * @return where it lies for 95 of 100 pairs of woods, nothing where part of them have no answer
+     */
+    public Optional<Interval<Force>> interval() {
+        return force.isWhole() ? Optional.of(force.interval()) : Optional.empty();
+    }
+
+    /**
+     * Returns the relief with the rod slack.
+     *
+     * @return the relief under the strings alone
+     */
+    public Amount<Length> slackRelief() {
+        return slack.amount();
+    }
+
+    /**
+     * Returns the hump that is left beside the relief: rod and strings never undo each other exactly.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> hump() {
+        return style.amount(hump);
+    }
+
+    private Likely<Torque> moment() {
+        double arm = question.armMm();
+        return new Likely<>(arm * force.value(), arm * force.low(), arm * force.high(), ShopUnit.NEWTON_METRE);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof RodForce other
+                && question.equals(other.question)
+                && Double.compare(wanted, other.wanted) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(question, wanted);
+    }
+
+    /** Returns whether the rod can do it, then force, what it stands, and the relief without it. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Rod for " + style.brief(wanted) + " of relief: " + reach());
+        obstacle().ifPresent(why -> report.row("because", why));
+        if (!Double.isNaN(force.value())) {
+            report.row("force", force);
+            if (question.isTwoWay()) {
+                report.row("moment", moment());
+            }
+            report.row("rod stands", Numbers.fixed(question.limitNewton(), 0) + " N");
+        }
+        report.row("rod slack", slack);
+        if (hump > 0) {
+            report.row("hump left", style.text(hump) + ": the neck is an S");
+        }
+        report.row("straightedge", question.straightedge())
+                .note("Estimate: "
+                        + (question.isTwoWay()
+                                ? "bars " + question.style().brief(question.armMm())
+                                        + " apart, whole moment passed to the wood;"
+                                : "rod on the channel's floor, no friction;"))
+                .note("interval for 95 of 100 pairs of woods.");
+        if (question.hasRod()) {
+            report.note("An eighth of a turn at a time; stop where it turns hard.");
+        }
+        return report.toString();
+    }
+}

@@ -1,0 +1,62 @@
+package org.neckgeom.strength;
+
+import org.neckgeom.design.Channel;
+
+/**
+ * What one newton in the rod does to a section: a moment in N mm for each N, negative when it straightens a forward bow.
+ */
+interface RodPull {
+
+    /** Moment for one newton at x, where the neutral axis is at zN. */
+    double moment(double x, double neutralAxis);
+
+    /** Nut end of what it acts on, mm. */
+    double start();
+
+    /** Body end of what it acts on, mm. */
+    double end();
+
+    /**
+     * Two bars working against each other: a constant moment between the rod's ends. Estimate: the rod touches the wood so
+     * that its whole moment passes over.
+     *
+     * @param start x of the nut end, mm
+     * @param end x of the body end, mm
+     * @param arm distance of the two bars' axes, mm
+     */
+    record Couple(double start, double end, double arm) implements RodPull {
+
+        @Override
+        public double moment(double x, double neutralAxis) {
+            return x >= start && x <= end ? -arm : 0;
+        }
+    }
+
+    /**
+     * One rod pulling its two anchors together along a channel: force times the distance from the rod's axis up to the
+     * neutral axis. Estimate: the rod lies on the channel's floor, no friction.
+     *
+     * @param channel the channel with its rod
+     */
+    record Tendon(Channel channel) implements RodPull {
+
+        @Override
+        public double moment(double x, double neutralAxis) {
+            if (x < start() || x > end()) {
+                return 0;
+            }
+            double axis = channel.rod().heightMm() / 2 - channel.floorDepthAtMm(x);
+            return axis - neutralAxis;
+        }
+
+        @Override
+        public double start() {
+            return channel.startMm();
+        }
+
+        @Override
+        public double end() {
+            return channel.startMm() + channel.rod().lengthMm();
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package org.neckgeom.strength;
+
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+
+/**
+ * How far a rod can take the relief under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
+ *
+ * <p>Estimate, with the assumptions of {@link Relief}, at the force the rod stands: both ways for a two-way rod, from slack
+ * for a single-action rod.
+ */
+public final class RodTravel {
+
+    private final Relief question;
+    private final Likely<Length> most;
+    private final Likely<Length> least;
+
+    private RodTravel(Relief question) {
+        this.question = question;
+        Relief.Bench bench = question.bench();
+        ModulusSpread spread = Relief.spread(question.neck());
+        double strongest = question.limitNewton();
+        double weakest = question.isTwoWay() ? -strongest : 0;
+        this.most = Likely.of(
+                spread.interval((back, board) -> bench.with(back, board).bow(weakest)),
+                question.style().unit());
+        this.least = Likely.of(
+                spread.interval((back, board) -> bench.with(back, board).bow(strongest)),
+                question.style().unit());
+    }
+
+    static RodTravel of(Relief question) {
+        return new RodTravel(question);
+    }
+
+    /**
+     * Returns the relief with the rod slack, or a two-way rod turned all the way forward.
+     *
+     * @return the most relief
+     */
+    public Amount<Length> most() {
+        return most.amount();
+    }
+
+    /**
+     * Returns the interval of the most relief.
+     *
+     * @return where it lies for 95 of 100 pairs of woods
+     */
+    public Interval<Length> mostInterval() {
+        return most.interval();
+    }
+
+    /**
+     * Returns the relief with the rod as tight as it stands; negative where it humps the neck.
+     *
+     * @return the least relief
+     */
+    public Amount<Length> least() {
+        return least.amount();
+    }
+
+    /**
+     * Returns the interval of the least relief.
+     *
+     * @return where it lies for 95 of 100 pairs of woods
+     */
+    public Interval<Length> leastInterval() {
+        return least.interval();
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof RodTravel other && question.equals(other.question);
+    }
+
+    @Override
+    public int hashCode() {
+        return question.hashCode();
+    }
+
+    /** Returns the relief at both ends of the travel. */
+    @Override
+    public String toString() {
+        return Report.titled("Rod travel of " + question.neck().name())
+                .row(question.isTwoWay() ? "rod forward" : "rod slack", most)
+                .row("rod tight", least)
+                .row("rod stands", Numbers.fixed(question.limitNewton(), 0) + " N")
+                .row("straightedge", question.straightedge())
+                .note("Estimate, at the force the rod stands; wood and glue may give out before.")
+                .toString();
+    }
+}

@@ -1,0 +1,134 @@
+package org.neckgeom.strength;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * The neck at one station: where its neutral axis lies and how stiff it is in bending, such as {@code EI 198 N m2 (95 %:
+ * 132 to 289)}. Immutable.
+ *
+ * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
+ * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
+ */
+public final class Section {
+
+    private static final double NMM2_PER_NM2 = 1e6;
+
+    private final double x;
+    private final Likely<Length> axis;
+    private final double[] stiffness;
+    private final LengthStyle style;
+
+    private Section(double x, Likely<Length> axis, double[] stiffness, LengthStyle style) {
+        this.x = x;
+        this.axis = axis;
+        this.stiffness = stiffness;
+        this.style = style;
+    }
+
+    static Section of(double x, NeckBeam beam, ModulusSpread spread, LengthStyle style) {
+        SectionMoments section = new SectionMoments();
+        double[] axis = spread.interval((back, board) -> {
+            sum(beam, back, board, x, section);
+            return section.neutralAxis();
+        });
+        double[] stiffness = spread.interval((back, board) -> {
+            sum(beam, back, board, x, section);
+            return section.bendingStiffness();
+        });
+        return new Section(x, Likely.of(axis, style.unit()), stiffness, style);
+    }
+
+    private static void sum(NeckBeam beam, double back, double board, double x, SectionMoments into) {
+        beam.withModuli(back * beam.back().modulus(), board * beam.board().modulus())
+                .section(x, into);
+    }
+
+    /**
+     * Returns the station.
+     *
+     * @return distance from the nut
+     */
+    public Amount<Length> station() {
+        return style.amount(x);
+    }
+
+    /**
+     * Returns the height of the neutral axis over the glue face.
+     *
+     * @return positive in the fingerboard, negative in the neck's wood
+     */
+    public Amount<Length> neutralAxis() {
+        return axis.amount();
+    }
+
+    /**
+     * Returns the interval of the neutral axis.
+     *
+     * @return where it lies for 95 of 100 pairs of woods
+     */
+    public Interval<Length> neutralAxisInterval() {
+        return axis.interval();
+    }
+
+    /**
+     * Returns the bending stiffness EI.
+     *
+     * @return EI in N m2, more than 0
+     */
+    public double stiffnessNm2() {
+        return stiffness[0] / NMM2_PER_NM2;
+    }
+
+    /**
+     * Returns the lower end of the 95 % interval of the bending stiffness.
+     *
+     * @return EI in N m2
+     */
+    public double leastStiffnessNm2() {
+        return stiffness[1] / NMM2_PER_NM2;
+    }
+
+    /**
+     * Returns the upper end of the 95 % interval of the bending stiffness.
+     *
+     * @return EI in N m2
+     */
+    public double mostStiffnessNm2() {
+        return stiffness[2] / NMM2_PER_NM2;
+    }
+
+    String stiffnessText() {
+        return Numbers.fixed(stiffnessNm2(), 0) + " N m2 (95 %: " + Numbers.fixed(leastStiffnessNm2(), 0) + " to "
+                + Numbers.fixed(mostStiffnessNm2(), 0) + ")";
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Section other
+                && Double.compare(x, other.x) == 0
+                && axis.equals(other.axis)
+                && Arrays.equals(stiffness, other.stiffness);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(x, axis, Arrays.hashCode(stiffness));
+    }
+
+    /** Returns the stiffness and the neutral axis with their intervals. */
+    @Override
+    public String toString() {
+        return Report.titled("Section " + style.brief(x) + " from the nut")
+                .row("stiffness EI", stiffnessText())
+                .row("neutral axis", axis + " over the glue face")
+                .note("Estimate: transformed section; interval for 95 of 100 pairs of woods.")
+                .toString();
+    }
+}

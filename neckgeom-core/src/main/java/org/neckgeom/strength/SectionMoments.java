@@ -1,0 +1,118 @@
+package org.neckgeom.strength;
+
+/**
+ * Sums of a transformed section: area and moments about the glue face, each part weighted with its modulus.
+ *
+ * <p>Parts are added one after the other, a void with a negative modulus. Then {@code zN = EQ/EA} and
+ * {@code EI = EJ - EQ^2/EA}. Exact for bonded parts whose sections stay plane. Mutable, so that a scan over stations
+ * makes no garbage; never leaves the package.
+ */
+final class SectionMoments {
+
+    /** Half-angles whose sine is above this take the closed form of the crown, smaller ones its series. */
+    private static final double SERIES_UP_TO = 0.25;
+
+    private double ea;
+    private double eq;
+    private double ej;
+
+    void clear() {
+        ea = 0;
+        eq = 0;
+        ej = 0;
+    }
+
+    /** Adds a rectangle from z = bottom to z = top. */
+    void rectangle(double modulus, double width, double bottom, double top) {
+        double a = modulus * width * (top - bottom);
+        ea += a;
+        eq += a * (bottom + top) / 2;
+        ej += a * (bottom * bottom + bottom * top + top * top) / 3;
+    }
+
+    /** Adds a half superellipse below z = 0. */
+    void superellipse(double modulus, double halfWidth, double depth, Superellipse shape) {
+        double k = modulus * halfWidth * depth;
+        ea += k * shape.area();
+        eq -= k * depth * shape.first();
+        ej += k * depth * depth * shape.second();
+    }
+
+    /**
+     * Adds a fingerboard on z = 0: middle thickness t, crown of radius R, so that its top is at
+     * {@code t - (R - sqrt(R^2 - y^2))}.
+     *
+     * @param curvature 1/R, 0 for a flat board
+     */
+    void board(double modulus, double width, double thickness, double curvature) {
+        if (curvature == 0) {
+            rectangle(modulus, width, 0, thickness);
+            return;
+        }
+        double c = width / 2;
+        double e = c * curvature;
+        double d1;
+        double d2;
+        double d3;
+        if (e > SERIES_UP_TO) {
+            double s = Math.sqrt(1 - e * e);
+            double half = (e * s + Math.asin(e)) / 2; // integral of sqrt(1 - t^2) from 0 to e
+            double square = e - e * e * e / 3;
+            double cube = (e * s * s * s + 3 * half) / 4;
+            d1 = e - half;
+            d2 = e - 2 * half + square;
+            d3 = e - 3 * half + 3 * square - cube;
+        } else {
+            // Powers of 1 - sqrt(1 - t^2) = sum b_j t^2j, of which the square is 2 sum b_j t^2j from j = 2 on and the
+            // cube
+            // sum (4 b_j - b_(j-1)) t^2j from j = 3 on: the terms that cancel in the closed form are gone.
+            double t2 = e * e;
+            double power = e * t2;
+            double b = 0.5;
+            double previous;
+            d1 = b * power / 3;
+            d2 = 0;
+            d3 = 0;
+            int j = 1;
+            double term;
+            do {
+                previous = b;
+                b *= (2.0 * j - 1) / (2.0 * j + 2);
+                j++;
+                power *= t2;
+                term = b * power / (2 * j + 1);
+                d1 += term;
+                d2 += 2 * term;
+                d3 += (4 * b - previous) * power / (2 * j + 1);
+            } while (term > 1e-17 * d1);
+        }
+        double r = 1 / curvature;
+        double drop = 2 * r * r * d1;
+        double drop2 = 2 * r * r * r * d2;
+        double drop3 = 2 * r * r * r * r * d3;
+        double t = thickness;
+        ea += modulus * (width * t - drop);
+        eq += modulus * (width * t * t - 2 * t * drop + drop2) / 2;
+        ej += modulus * (width * t * t * t - 3 * t * t * drop + 3 * t * drop2 - drop3) / 3;
+    }
+
+    /** Stiffness in tension, N. */
+    double stretchStiffness() {
+        return ea;
+    }
+
+    /** First moment about the glue face weighted with the modulus, N mm. */
+    double firstMoment() {
+        return eq;
+    }
+
+    /** Height of the neutral axis over the glue face, mm. */
+    double neutralAxis() {
+        return eq / ea;
+    }
+
+    /** Bending stiffness about the neutral axis, N mm2. */
+    double bendingStiffness() {
+        return ej - eq * eq / ea;
+    }
+}

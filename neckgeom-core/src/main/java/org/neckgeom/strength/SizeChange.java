@@ -1,0 +1,240 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.stock.WoodFigure.Kind;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * How much a size across the grain changes with the weather, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
+ * it gets smaller. Immutable.
+ *
+ * <p>{@code change = D (f(S) - 1)}, {@code f = (1 - S (30 - M2)/30)/(1 - S (30 - M1)/30)} (Wood Handbook, FPL-GTR-190,
+ * 2010, Eq. 13-3), {@code S = ST cos^2 phi + SR sin^2 phi} with phi from the direction measured to the growth rings.
+ * Estimate. Its interval takes pieces of a species to vary by 15 % in shrinkage (coefficient of variation, Wood Handbook
+ * chapter 4, from memory), and as long as the rings are not known, any way they can lie.
+ */
+public final class SizeChange {
+
+    /** Coefficient of variation of shrinkage between pieces of a species. */
+    static final double SHRINKAGE_VARIATION = 0.15;
+
+    private final Weather weather;
+    private final double size;
+    private final Wood wood;
+    private final double radial;
+    private final double tangential;
+    private final double ringAngle;
+    private final LengthStyle style;
+
+    private SizeChange(
+            Weather weather,
+            double size,
+            Wood wood,
+            double radial,
+            double tangential,
+            double ringAngle,
+            LengthStyle style) {
+        this.weather = weather;
+        this.size = size;
+        this.wood = wood;
+        this.radial = radial;
+        this.tangential = tangential;
+        this.ringAngle = ringAngle;
+        this.style = style;
+    }
+
+    static SizeChange of(Weather weather, double size, Wood wood, LengthStyle style) {
+        boolean printed = wood.has(Kind.RADIAL_SHRINKAGE);
+        double radial = printed ? wood.radialShrinkage() : Movement.shrinkageFrom(wood.radialChangePerPercent());
+        double tangential =
+                printed ? wood.tangentialShrinkage() : Movement.shrinkageFrom(wood.tangentialChangePerPercent());
+        return new SizeChange(weather, size, wood, radial, tangential, Double.NaN, style);
+    }
+
+    /**
+     * Returns the change for a quartersawn piece: rings upright, across the size, so that it moves as along the rays.
+     *
+     * @return the change with the rings known
+     */
+    public SizeChange quartersawn() {
+        return withRings(Math.PI / 2);
+    }
+
+    /**
+     * Returns the change for a flatsawn piece: rings along the size.
+     *
+     * @return the change with the rings known
+     */
+    public SizeChange flatsawn() {
+        return withRings(0);
+    }
+
+    /**
+     * Returns the change for rings at an angle.
+     *
+     * @param angle from the direction of the size to the rings, from 0 deg (flatsawn) to 90 deg (quartersawn), both
+     *     belong
+     * @return the change with the rings known
+     * @throws IllegalArgumentException if the angle is out of its range
+     */
+    public SizeChange ringsAt(Quantity<Angle> angle) {
+        double rad = HouseUnits.rad(angle, "ring angle");
+        if (!(rad >= 0 && rad <= Math.PI / 2)) {
+            throw HouseUnits.refused("ring angle", "between 0 and 90 deg", angle);
+        }
+        return withRings(rad);
+    }
+
+    private SizeChange withRings(double rad) {
+        return new SizeChange(weather, size, wood, radial, tangential, rad, style);
+    }
+
+    /**
+     * Returns the same change printed another way.
+     *
+     * @param other how lengths are printed
+     * @return the change in that style
+     */
+    public SizeChange in(LengthStyle other) {
+        return new SizeChange(
+                weather, size, wood, radial, tangential, ringAngle, Objects.requireNonNull(other, "style"));
+    }
+
+    private boolean ringsKnown() {
+        return !Double.isNaN(ringAngle);
+    }
+
+    private double changeFor(double shrinkage) {
+        double factor = Movement.factor(
+                shrinkage, weather.before().moisturePercent(), weather.after().moisturePercent());
+        return size * (factor - 1) + 0.0;
+    }
+
+    /**
+     * Returns the weather that does it.
+     *
+     * @return the weather
+     */
+    public Weather weather() {
+        return weather;
+    }
+
+    /**
+     * Returns the size before.
+     *
+     * @return the size, more than 0
+     */
+    public Amount<Length> before() {
+        return style.amount(size);
+    }
+
+    /**
+     * Returns the change, negative when the size shrinks. As long as the rings are not known, half way between radial and
+     * tangential.
+     *
+     * @return the change
+     */
+    public Amount<Length> change() {
+        return style.amount(changeMm());
+    }
+
+    /**
+     * Returns the change, negative when the size shrinks.
+     *
+     * @return the change in mm
+     */
+    public double changeMm() {
+        double shrinkage =
+                ringsKnown() ? Movement.shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
+        return changeFor(shrinkage);
+    }
+
+    /**
+     * Returns the interval of the change.
+     *
+     * @return where it lies in 95 of 100 pieces
+     */
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    Likely<Length> likely() {
+        double least = Math.min(radial, tangential);
+        double most = Math.max(radial, tangential);
+        if (ringsKnown()) {
+            least = Movement.shrinkageAcross(radial, tangential, ringAngle);
+            most = least;
+        }
+        double spread = ModulusSpread.K95 * SHRINKAGE_VARIATION;
+        return new Likely<>(changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style.unit());
+    }
+
+    /**
+     * Returns the size after.
+     *
+     * @return the size before plus the change
+     */
+    public Amount<Length> after() {
+        return style.amount(size + changeMm());
+    }
+
+    /**
+     * Returns how lengths are printed.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return style;
+    }
+
+    Wood wood() {
+        return wood;
+    }
+
+    String rings() {
+        if (!ringsKnown()) {
+            return "rings not known: from along the rays to along the rings";
+        }
+        return "rings at " + Numbers.trimmed(Math.toDegrees(ringAngle), 1) + " deg to the size";
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof SizeChange other
+                && weather.equals(other.weather)
+                && Double.compare(size, other.size) == 0
+                && wood.equals(other.wood)
+                && Double.compare(ringAngle, other.ringAngle) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(weather, size, wood, ringAngle);
+    }
+
+    /** Returns the change with its interval, then what it rests on. */
+    @Override
+    public String toString() {
+        double change = changeMm();
+        String word = change < 0 ? "smaller" : change > 0 ? "larger" : "no change";
+        return Report.titled(style.brief(size) + " across " + wood.name() + ": " + word)
+                .row("change", likely())
+                .row(
+                        "moisture",
+                        Numbers.fixed(weather.before().moisturePercent(), 1) + " % to "
+                                + Numbers.fixed(weather.after().moisturePercent(), 1) + " %")
+                .row("rings", rings())
+                .note("Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
+                .note("shrinkage of a piece within 29 % of its species' at 95 %.")
+                .toString();
+    }
+}

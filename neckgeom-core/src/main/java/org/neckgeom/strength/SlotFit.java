@@ -1,0 +1,125 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+
+/**
+ * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
+ * where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size. Immutable.
+ */
+public final class SlotFit {
+
+    /** How the rod fits afterwards. */
+    public enum Fit {
+        /** The rod has play at both ends of the interval. */
+        FREE("the rod has play"),
+        /** The interval reaches on both sides of no play at all. */
+        MAY_BIND("the rod may bind"),
+        /** The channel is too narrow at both ends of the interval. */
+        BINDS("the rod binds");
+
+        private final String words;
+
+        Fit(String words) {
+            this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    private final SizeChange slot;
+    private final double rod;
+
+    private SlotFit(SizeChange slot, double rod) {
+        this.slot = slot;
+        this.rod = rod;
+    }
+
+    static SlotFit of(SizeChange slot, double rod) {
+        return new SlotFit(slot, rod);
+    }
+
+    /**
+     * Returns the change of the channel's width.
+     *
+     * @return the change
+     */
+    public SizeChange slot() {
+        return slot;
+    }
+
+    /**
+     * Returns the play before: width of the channel less width of the rod.
+     *
+     * @return the play, negative where the rod is too wide
+     */
+    public Amount<Length> playBefore() {
+        return slot.style().amount(slot.before().house() - rod);
+    }
+
+    /**
+     * Returns the play after.
+     *
+     * @return the play, negative where the rod is too wide
+     */
+    public Amount<Length> playAfter() {
+        return slot.style().amount(slot.after().house() - rod);
+    }
+
+    /**
+     * Returns the interval of the play after.
+     *
+     * @return where it lies in 95 of 100 pieces
+     */
+    public Interval<Length> interval() {
+        return likely().interval();
+    }
+
+    Likely<Length> likely() {
+        return slot.likely().plus(slot.before().house() - rod);
+    }
+
+    /**
+     * Returns how the rod fits afterwards.
+     *
+     * @return free, may bind, or binds
+     */
+    public Fit fit() {
+        Likely<Length> play = likely();
+        if (play.low() > 0) {
+            return Fit.FREE;
+        }
+        return play.high() < 0 ? Fit.BINDS : Fit.MAY_BIND;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof SlotFit other && slot.equals(other.slot) && Double.compare(rod, other.rod) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(slot, rod);
+    }
+
+    /** Returns how the rod fits, then the play before and after. */
+    @Override
+    public String toString() {
+        return Report.titled("Rod in its channel: " + fit())
+                .row("play before", slot.style().text(slot.before().house() - rod))
+                .row("play after", likely())
+                .row(
+                        "channel",
+                        slot.likely() + " on "
+                                + slot.style().brief(slot.before().house()) + ", "
+                                + slot.wood().name())
+                .note("Estimate: the channel moves as solid wood, the rod not at all.")
+                .toString();
+    }
+}

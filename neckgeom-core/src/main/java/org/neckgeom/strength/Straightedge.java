@@ -1,0 +1,103 @@
+package org.neckgeom.strength;
+
+/**
+ * A straightedge laid over the bent neck from one place to another, the rod pulling with any force.
+ *
+ * <p>Gaps are linear in the rod's force at each place, so the greatest gap is a convex function of the force and Newton's
+ * rule finds the force for a wanted gap from one side without overshooting twice.
+ *
+ * @param strings the bent line with the rod slack
+ * @param rod what one newton in the rod adds, or null
+ * @param from x of one end, mm
+ * @param to x of the other end, mm
+ */
+record Straightedge(Bend strings, Bend rod, double from, double to) {
+
+    private static final int MOST_STEPS = 200;
+    private static final double LARGEST_FORCE = 1e6;
+
+    Bend under(double force) {
+        return force == 0 ? strings : strings.plus(rod, force);
+    }
+
+    /** Greatest gap under the straightedge, 0 or more. */
+    double relief(double force) {
+        Bend bend = under(force);
+        return bend.gapAt(bend.deepest(from, to), from, to);
+    }
+
+    /** Where the greatest gap is. */
+    double reliefAt(double force) {
+        return under(force).deepest(from, to);
+    }
+
+    /** How far the neck rises over the line between the two ends at most, 0 or more. */
+    double hump(double force) {
+        Bend bend = under(force);
+        return -bend.gapAt(bend.highest(from, to), from, to) + 0.0;
+    }
+
+    /**
+     * Greatest gap less greatest rise: the relief of a neck that hangs all along, minus the hump of one that is humped all
+     * along, and for an S what is left. Falls steadily as a straightening force grows.
+     */
+    double bow(double force) {
+        return relief(force) - hump(force);
+    }
+
+    /** Returns the force nearest to none that leaves the wanted bow, NaN where no force does it. */
+    double forceFor(double wanted) {
+        double force = wanted > 0 ? forceForGap(wanted) : Double.NaN;
+        // A rod never undoes the strings exactly: near 0 what is left is an S, and gap and rise both count.
+        boolean hangsAllAlong = !Double.isNaN(force) && hump(force) == 0;
+        return hangsAllAlong ? force : forceByHalving(wanted);
+    }
+
+    private double forceForGap(double wanted) {
+        double force = 0;
+        for (int i = 0; i < MOST_STEPS; i++) {
+            Bend bend = under(force);
+            double at = bend.deepest(from, to);
+            double gap = bend.gapAt(at, from, to);
+            if (gap == 0) {
+                at = rod.highest(from, to);
+            }
+            double perNewton = rod.gapAt(at, from, to);
+            double step = (wanted - gap) / perNewton;
+            // A rod whose pull opens the gap there cannot close it.
+            if (!(perNewton < 0) || Math.abs(force + step) > LARGEST_FORCE) {
+                return Double.NaN;
+            }
+            force += step;
+            if (Math.abs(step) <= 1e-12 * Math.abs(force) || step == 0) {
+                return force + 0.0;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private double forceByHalving(double wanted) {
+        double low = 0;
+        double sign = Math.signum(bow(0) - wanted);
+        double high = sign;
+        while (sign != 0 && Math.signum(bow(high) - wanted) == sign) {
+            low = high;
+            high *= 2;
+            if (Math.abs(high) > LARGEST_FORCE) {
+                return Double.NaN;
+            }
+        }
+        for (int i = 0; i < MOST_STEPS && low != high; i++) {
+            double middle = (low + high) / 2;
+            if (Math.signum(bow(middle) - wanted) == sign) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+            if (Math.abs(high - low) <= 1e-12 * Math.abs(high)) {
+                break;
+            }
+        }
+        return high;
+    }
+}

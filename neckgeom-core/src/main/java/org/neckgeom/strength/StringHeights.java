@@ -1,0 +1,128 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * How high the strings lie, such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}: what
+ * makes their pull a moment. Immutable.
+ *
+ * <p>{@link #usual()} is common practice: frets 1.1 mm, 0.4 mm at the nut, 2 mm over the middle of the scale.
+ */
+public final class StringHeights {
+
+    private static final StringHeights USUAL = new StringHeights(1.1, 0.4, 2, LengthStyle.MILLIMETRES);
+
+    private final double frets;
+    private final double atNut;
+    private final double action;
+    private final LengthStyle style;
+
+    private StringHeights(double frets, double atNut, double action, LengthStyle style) {
+        this.frets = frets;
+        this.atNut = atNut;
+        this.action = action;
+        this.style = style;
+    }
+
+    /**
+     * Returns the usual heights, common practice.
+     *
+     * @return frets 1.1 mm, strings 0.4 mm over them at the nut and 2 mm at the 12th fret
+     */
+    public static StringHeights usual() {
+        return USUAL;
+    }
+
+    /**
+     * Returns these heights with frets of another height.
+     *
+     * @param height of the fret tops over the fingerboard, 0 or more
+     * @return the heights
+     */
+    public StringHeights frets(Quantity<Length> height) {
+        double mm = HouseUnits.mmNotNegative(height, "fret height");
+        return new StringHeights(mm, atNut, action, LengthStyle.of(height));
+    }
+
+    /**
+     * Returns these heights with another height at the nut.
+     *
+     * @param height of the strings over the fret tops at the nut, 0 or more
+     * @return the heights
+     */
+    public StringHeights atNut(Quantity<Length> height) {
+        double mm = HouseUnits.mmNotNegative(height, "string height at the nut");
+        return new StringHeights(frets, mm, action, LengthStyle.of(height));
+    }
+
+    /**
+     * Returns these heights with another action.
+     *
+     * @param height of the strings over the fret tops at the middle of the scale (the 12th fret), 0 or more
+     * @return the heights
+     */
+    public StringHeights action(Quantity<Length> height) {
+        double mm = HouseUnits.mmNotNegative(height, "action");
+        return new StringHeights(frets, atNut, mm, LengthStyle.of(height));
+    }
+
+    /**
+     * Returns the height of the frets.
+     *
+     * @return over the fingerboard
+     */
+    public Amount<Length> frets() {
+        return style.amount(frets);
+    }
+
+    /**
+     * Returns the height of the strings over the fret tops at the nut.
+     *
+     * @return over the fret tops
+     */
+    public Amount<Length> atNut() {
+        return style.amount(atNut);
+    }
+
+    /**
+     * Returns the height of the strings over the fret tops at the middle of the scale.
+     *
+     * @return over the fret tops
+     */
+    public Amount<Length> action() {
+        return style.amount(action);
+    }
+
+    double overBoardAtNutMm() {
+        return frets + atNut;
+    }
+
+    double overBoardAtMiddleMm() {
+        return frets + action;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof StringHeights other
+                && Double.compare(frets, other.frets) == 0
+                && Double.compare(atNut, other.atNut) == 0
+                && Double.compare(action, other.action) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(frets, atNut, action);
+    }
+
+    /** Returns such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}. */
+    @Override
+    public String toString() {
+        return "frets " + style.brief(frets) + ", strings " + style.brief(atNut) + " over them at the nut, "
+                + style.brief(action) + " at the 12th fret";
+    }
+}

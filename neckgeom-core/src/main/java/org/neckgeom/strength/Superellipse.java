@@ -1,0 +1,70 @@
+package org.neckgeom.strength;
+
+/**
+ * Area and moments of the half superellipse {@code (y/a)^p + (u/b)^p = 1}, u measured from the flat side, for one p.
+ *
+ * <p>{@code integral of u^k 2 a (1 - (u/b)^p)^(1/p) du from 0 to b = (2/p) B((k + 1)/p, 1 + 1/p) a b^(k+1)}. Exact; p = 2
+ * is the half ellipse.
+ */
+final class Superellipse {
+
+    /** Smallest exponent: below 1 the back would be hollow. */
+    static final double LEAST_EXPONENT = 1;
+
+    /** Largest exponent, practically a rectangle. */
+    static final double LARGEST_EXPONENT = 50;
+
+    private final double exponent;
+    private final double area;
+    private final double first;
+    private final double second;
+
+    private Superellipse(double exponent) {
+        this.exponent = exponent;
+        double q = 1 / exponent;
+        this.area = 2 * q * GammaFunction.beta(q, 1 + q);
+        this.first = 2 * q * GammaFunction.beta(2 * q, 1 + q);
+        this.second = 2 * q * GammaFunction.beta(3 * q, 1 + q);
+    }
+
+    static Superellipse of(double exponent) {
+        if (!(exponent >= LEAST_EXPONENT && exponent <= LARGEST_EXPONENT)) {
+            throw new IllegalArgumentException("exponent of the back's curve must be between " + LEAST_EXPONENT
+                    + " and " + LARGEST_EXPONENT + ", but was " + exponent);
+        }
+        return new Superellipse(exponent);
+    }
+
+    double exponent() {
+        return exponent;
+    }
+
+    /** Area over {@code a b}. */
+    double area() {
+        return area;
+    }
+
+    /** First moment about the flat side over {@code a b^2}. */
+    double first() {
+        return first;
+    }
+
+    /** Second moment about the flat side over {@code a b^3}. */
+    double second() {
+        return second;
+    }
+
+    /** Returns whether the point (y, u) lies inside the curve or on it. */
+    boolean holds(double y, double u, double halfWidth, double depth) {
+        double v = Math.abs(y) / halfWidth;
+        double w = u / depth;
+        if (v > 1 || w > 1) {
+            return false;
+        }
+        // The curve of exponent p lies outside those of all smaller ones, which saves the powers in nearly every case.
+        if (v + w <= 1 || (exponent >= 2 && v * v + w * w <= 1)) {
+            return true;
+        }
+        return StrictMath.pow(v, exponent) + StrictMath.pow(w, exponent) <= 1;
+    }
+}

@@ -1,0 +1,165 @@
+package org.neckgeom.strength;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A change of climate and what it does to wood across the grain: {@code Weather.from(percent(45), celsius(21))
+ * .to(percent(25), celsius(21)).across(mm(46), Wood.INDIAN_ROSEWOOD)}. Immutable.
+ *
+ * <p>Estimate: bare wood that has come to balance before and after, swelling and shrinking evenly from 0 to 30 % moisture
+ * (Wood Handbook, FPL-GTR-190, 2010, Eq. 13-3). A finish slows it, glue lines and frets hold it back.
+ */
+public final class Weather {
+
+    private final Climate before;
+    private final Climate after;
+
+    private Weather(Climate before, Climate after) {
+        this.before = before;
+        this.after = after;
+    }
+
+    /**
+     * Returns the climate that the change starts from; {@link Climate#to} makes it a change.
+     *
+     * @param humidity relative humidity, 0 % or more and less than 100 %
+     * @param temperature between -20 and 100 degrees Celsius
+     * @return the climate before
+     */
+    public static Climate from(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
+        return Climate.of(humidity, temperature);
+    }
+
+    /**
+     * Returns the change from one climate to another.
+     *
+     * @param before the climate before
+     * @param after the climate after
+     * @return the change
+     */
+    public static Weather between(Climate before, Climate after) {
+        return new Weather(Objects.requireNonNull(before, "before"), Objects.requireNonNull(after, "after"));
+    }
+
+    /**
+     * Returns the climate before.
+     *
+     * @return the climate before
+     */
+    public Climate before() {
+        return before;
+    }
+
+    /**
+     * Returns the climate after.
+     *
+     * @return the climate after
+     */
+    public Climate after() {
+        return after;
+    }
+
+    /**
+     * Returns the change of moisture content, negative when wood dries.
+     *
+     * @return moisture after less moisture before, in percent of the ovendry mass
+     */
+    public Amount<Dimensionless> moistureChange() {
+        return Amount.of(after.moisturePercent() - before.moisturePercent(), ShopUnit.PERCENT);
+    }
+
+    /**
+     * Returns what happens to a size across the grain. How the growth rings lie is not known until the answer is told:
+     * {@link SizeChange#quartersawn()}, {@link SizeChange#flatsawn()}, {@link SizeChange#ringsAt(Quantity)}.
+     *
+     * @param size before, more than 0
+     * @param wood a wood with shrinkage, or coefficients of change
+     * @return the change of size
+     * @throws IllegalStateException if the wood has neither
+     */
+    public SizeChange across(Quantity<Length> size, Wood wood) {
+        return SizeChange.of(this, HouseUnits.mmPositive(size, "size"), wood, LengthStyle.of(size));
+    }
+
+    /**
+     * Returns how far the ends of the frets, which keep their length, come out of the edges of a fingerboard, or sink in.
+     *
+     * @param boardWidth width when the fret ends were dressed flush, more than 0
+     * @param wood of the fingerboard
+     * @return the fret ends against the edges
+     */
+    public FretEnds fretEnds(Quantity<Length> boardWidth, Wood wood) {
+        HouseUnits.mmPositive(boardWidth, "board width");
+        return FretEnds.of(across(boardWidth, wood));
+    }
+
+    /**
+     * Returns how the rod fits its channel before and after.
+     *
+     * @param slot width of the channel before, more than 0
+     * @param rod width of the rod, more than 0
+     * @param wood of the neck
+     * @return the play
+     */
+    public SlotFit slotFit(Quantity<Length> slot, Quantity<Length> rod, Wood wood) {
+        HouseUnits.mmPositive(slot, "slot width");
+        return SlotFit.of(across(slot, wood), HouseUnits.mmPositive(rod, "rod width"));
+    }
+
+    /**
+     * Returns what it does to a centred slot when the test piece was read before and the blank is cut after.
+     *
+     * @param width of test piece and blank before, more than 0
+     * @param wood of both
+     * @return how far the slot comes to lie off the middle
+     */
+    public ReadingDrift readOnDifferentDays(Quantity<Length> width, Wood wood) {
+        HouseUnits.mmPositive(width, "width");
+        return ReadingDrift.of(across(width, wood));
+    }
+
+    /**
+     * Returns what it does to a neck: fret ends, width, rod in its channel.
+     *
+     * @param neck with scale, fingerboard and its wood, and wood
+     * @return the neck in this weather
+     */
+    public NeckWeather on(NeckDesign neck) {
+        return NeckWeather.of(this, Objects.requireNonNull(neck, "neck"));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Weather other && before.equals(other.before) && after.equals(other.after);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(before, after);
+    }
+
+    /** Returns the climates and the change of moisture, one row each. */
+    @Override
+    public String toString() {
+        double change = after.moisturePercent() - before.moisturePercent();
+        return Report.titled(
+                        "Weather: wood " + (change < 0 ? "dries" : change > 0 ? "takes up water" : "stays as it is"))
+                .row("before", before)
+                .row("after", after)
+                .row("change", Numbers.fixed(change, 1) + " % moisture")
+                .note("Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.")
+                .toString();
+    }
+}
