@@ -41,7 +41,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws IllegalArgumentException if the value is NaN, infinite, or too large for the house unit
      */
     public static <Q extends Quantity<Q>> Amount<Q> of(double value, ShopUnit<Q> unit) {
-        double house = unit.toHouse(value);
+        double house = Objects.requireNonNull(unit, "unit").toHouse(value);
         if (!Double.isFinite(house)) {
             throw new IllegalArgumentException(
                     "an amount must be a finite number, but was " + Numbers.plain(value) + " " + unit);
@@ -59,7 +59,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static <Q extends Quantity<Q>> Amount<Q> ofHouse(double house, ShopUnit<Q> unit) {
-        double value = unit.fromHouse(house);
+        double value = Objects.requireNonNull(unit, "unit").fromHouse(house);
         if (!Double.isFinite(value) || !Double.isFinite(house)) {
             throw new IllegalArgumentException("an amount must be a finite number, but was " + Numbers.plain(house)
                     + " in the house unit of " + unit);
@@ -128,7 +128,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @return the number
      */
     public double valueIn(ShopUnit<Q> other) {
-        return other == unit ? value : other.fromHouse(house);
+        return other == unit ? value : Objects.requireNonNull(other, "unit").fromHouse(house);
     }
 
     /**
@@ -154,7 +154,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     private Amount<Q> sum(Quantity<Q> other, int sign) {
-        Amount<Q> right = from(other, "other");
+        Amount<Q> right = sameKind(other, "other");
         requireProportional("added");
         if (right.unit == unit) {
             return of(value + sign * right.value, unit);
@@ -184,7 +184,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     public Amount<Q> dividedBy(double divisor) {
         requireProportional("divided");
         if (divisor == 0) {
-            throw new ArithmeticException(this + " was to be divided by 0");
+            throw dividedByZero();
         }
         return of(value / divisor, unit);
     }
@@ -198,9 +198,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public double ratioTo(Quantity<Q> other) {
         requireProportional("divided");
-        double divisor = from(other, "other").house;
+        double divisor = sameKind(other, "other").house;
         if (divisor == 0) {
-            throw new ArithmeticException(this + " was to be divided by 0");
+            throw dividedByZero();
         }
         return house / divisor;
     }
@@ -209,6 +209,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * Returns this amount with the other sign.
      *
      * @return minus this
+     * @throws ArithmeticException for temperatures, which have no multiples
      */
     public Amount<Q> negated() {
         return times(-1);
@@ -218,6 +219,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * Returns this amount without its sign.
      *
      * @return the size
+     * @throws ArithmeticException for temperatures under 0, which have no multiples
      */
     public Amount<Q> abs() {
         return value < 0 ? negated() : this;
@@ -231,7 +233,17 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @return true when {@code |this - other| <= tolerance}
      */
     public boolean isCloseTo(Quantity<Q> other, Quantity<Q> tolerance) {
-        return Math.abs(house - from(other, "other").house) <= from(tolerance, "tolerance").house;
+        return Math.abs(house - sameKind(other, "other").house) <= sameKind(tolerance, "tolerance").house;
+    }
+
+    /** The other one as an amount, after a look at its kind, which a raw type may have lied about. */
+    private Amount<Q> sameKind(Quantity<Q> other, String name) {
+        HouseUnits.of(other, unit, name);
+        return from(other, name);
+    }
+
+    private ArithmeticException dividedByZero() {
+        return new ArithmeticException(this + " was to be divided by 0");
     }
 
     private void requireProportional(String verb) {
@@ -255,30 +267,45 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     /** {@inheritDoc} The same as {@link #dividedBy}. */
     @Override
     public Amount<Q> divide(Number divisor) {
-        return dividedBy(divisor.doubleValue());
+        return dividedBy(Objects.requireNonNull(divisor, "divisor").doubleValue());
     }
 
     /** {@inheritDoc} The same as {@link #times}. */
     @Override
     public Amount<Q> multiply(Number multiplier) {
-        return times(multiplier.doubleValue());
+        return times(Objects.requireNonNull(multiplier, "multiplier").doubleValue());
     }
 
-    /** {@inheritDoc} The result is of another kind, and Indriya's. */
+    /**
+     * {@inheritDoc} The result is of another kind, and Indriya's.
+     *
+     * @throws ArithmeticException if the divisor is 0
+     */
     @Override
     public Quantity<?> divide(Quantity<?> divisor) {
+        Number number = Objects.requireNonNull(divisor, "divisor").getValue();
+        if (number.doubleValue() == 0) {
+            throw dividedByZero();
+        }
         return indriya().divide(divisor);
     }
 
     /** {@inheritDoc} The result is of another kind, and Indriya's. */
     @Override
     public Quantity<?> multiply(Quantity<?> multiplier) {
-        return indriya().multiply(multiplier);
+        return indriya().multiply(Objects.requireNonNull(multiplier, "multiplier"));
     }
 
-    /** {@inheritDoc} The result is of another kind, and Indriya's. */
+    /**
+     * {@inheritDoc} The result is of another kind, and Indriya's.
+     *
+     * @throws ArithmeticException if this is 0
+     */
     @Override
     public Quantity<?> inverse() {
+        if (value == 0) {
+            throw new ArithmeticException("1 was to be divided by " + this);
+        }
         return indriya().inverse();
     }
 
@@ -297,7 +324,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     @Override
     public Quantity<Q> to(Unit<Q> other) {
-        ShopUnit<Q> shop = Border.shopUnit(other, unit.kind());
+        ShopUnit<Q> shop = Border.shopUnit(Objects.requireNonNull(other, "unit"), unit.kind());
         if (shop != null) {
             return in(shop);
         }
@@ -312,7 +339,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     @Override
     @SuppressWarnings("unchecked") // checked by the kind
     public <T extends Quantity<T>> Quantity<T> asType(Class<T> type) {
-        if (type != (Class<?>) unit.kind()) {
+        if (Objects.requireNonNull(type, "type") != (Class<?>) unit.kind()) {
             throw new ClassCastException(this + " is " + unit.kindInWords() + ", not of kind " + type.getSimpleName());
         }
         return (Quantity<T>) this;
@@ -339,7 +366,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     /** {@inheritDoc} Compares the exact house values, whichever provider the other comes from; symmetric among amounts. */
     @Override
     public boolean isEquivalentTo(Quantity<Q> that) {
-        return Double.compare(house, from(that, "that").house) == 0;
+        return Double.compare(house, sameKind(that, "that").house) == 0;
     }
 
     /** Orders by the house value, consistent with equals. */

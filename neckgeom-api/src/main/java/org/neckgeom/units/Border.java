@@ -4,10 +4,13 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
+import javax.measure.quantity.Temperature;
 import org.neckgeom.text.Numbers;
+import tech.units.indriya.function.RationalNumber;
 
 /**
  * Foreign quantities coming in: finds the exact factor of any provider's unit once, and remembers it.
@@ -20,10 +23,14 @@ final class Border {
 
     private static final int MOST_ENTRIES = 64;
 
-    /** Converted instead of 1, so that a rational factor comes out as a whole number, and exact. */
-    private static final BigInteger MANY = BigInteger.TEN.pow(24).multiply(BigInteger.valueOf(3 * 3 * 3 * 7 * 11 * 13));
+    /**
+     * Converted instead of 1, so that a rational factor comes out as a whole number, and exact. Small enough for its
+     * multiples to stay under 2^63, past which Indriya 2.2.4 wraps around in composed conversions.
+     */
+    private static final BigDecimal MANY = BigDecimal.TEN.pow(12).multiply(BigDecimal.valueOf(3 * 3 * 3 * 7 * 11 * 13));
 
     private static final MathContext DIGITS = new MathContext(50);
+    private static final BigDecimal STRAIGHT = new BigDecimal("1e-12");
 
     private static volatile Entry[] known = new Entry[0];
 
@@ -33,29 +40,54 @@ final class Border {
 
     /** House value of a foreign quantity that must be of the given house unit's kind. */
     static double house(Quantity<?> quantity, ShopUnit<?> house, String name) {
-        Entry entry = entry(quantity.getUnit(), house);
+        double number = number(quantity, name);
+        Entry entry = entry(unit(quantity, name), house);
         if (entry == null) {
             throw new IllegalArgumentException(
                     name + " must be " + house.kindInWords() + ", but was " + inWords(quantity));
         }
-        return entry.factor.toHouse(number(quantity));
+        requireReading(quantity, entry, name);
+        return entry.factor.toHouse(number);
     }
 
     static <Q extends Quantity<Q>> Amount<Q> amount(Quantity<Q> quantity, String name) {
-        Unit<?> unit = quantity.getUnit();
-        for (ShopUnit<?> house : ShopUnit.HOUSE) {
-            Entry entry = entry(unit, house);
-            if (entry != null) {
-                @SuppressWarnings("unchecked") // the unit is convertible, so the kind is Q
-                ShopUnit<Q> target = (ShopUnit<Q>) (entry.same == null ? house : entry.same);
-                double number = number(quantity);
-                return entry.same == null
-                        ? Amount.ofHouse(entry.factor.toHouse(number), target)
-                        : Amount.of(number, target);
-            }
+        double number = number(quantity, name);
+        Entry entry = entry(unit(quantity, name));
+        if (entry == null) {
+            throw new IllegalArgumentException(
+                    name + " must be a quantity of a kind known here (length, angle, force, ...), but was "
+                            + inWords(quantity));
         }
-        throw new IllegalArgumentException(name
-                + " must be a quantity of a kind known here (length, angle, force, ...), but was " + inWords(quantity));
+        requireReading(quantity, entry, name);
+        HouseUnits.finite(number, name, symbol(entry));
+        @SuppressWarnings("unchecked") // the unit is convertible, so the kind is Q
+        ShopUnit<Q> target = (ShopUnit<Q>) (entry.same == null ? entry.house : entry.same);
+        return entry.same == null ? Amount.ofHouse(entry.factor.toHouse(number), target) : Amount.of(number, target);
+    }
+
+    /** A foreign quantity as text, in the shop's symbol where it has one. */
+    static String inWords(Quantity<?> quantity) {
+        return Numbers.plain(quantity.getValue().doubleValue()) + " "
+                + symbol(quantity, quantity.getUnit().toString());
+    }
+
+    /** The shop's symbol for the unit of a foreign quantity, or the other text where the shop has no such unit. */
+    static String symbol(Quantity<?> quantity, String otherwise) {
+        Entry entry = entry(quantity.getUnit());
+        return entry == null || entry.same == null ? otherwise : entry.same.symbol();
+    }
+
+    private static String symbol(Entry entry) {
+        return entry.same == null ? entry.unit.toString() : entry.same.symbol();
+    }
+
+    /** A difference of 5 K is no thermometer's reading of 5 K, but -268.15 degrees Celsius is what it would become. */
+    private static void requireReading(Quantity<?> quantity, Entry entry, String name) {
+        boolean difference = quantity.getScale() == Quantity.Scale.RELATIVE;
+        if (difference && entry.house.kind() == (Class<?>) Temperature.class) {
+            throw new IllegalArgumentException(
+                    name + " must be a temperature, not a difference of temperatures, but was " + inWords(quantity));
+        }
     }
 
     /** The shop unit that equals a unit of any provider, or null. */
@@ -64,6 +96,22 @@ final class Border {
             if (house.kind() == kind) {
                 Entry entry = entry(unit, house);
                 return entry == null || entry.same == null ? null : ShopUnit.sameKind(entry.same, kind);
+            }
+        }
+        return null;
+    }
+
+    /** The entry of whichever kind the unit is of, or null; a unit converts into the house unit of one kind at most. */
+    private static Entry entry(Unit<?> unit) {
+        for (Entry entry : known) {
+            if (entry.unit.equals(unit)) {
+                return entry;
+            }
+        }
+        for (ShopUnit<?> house : ShopUnit.HOUSE) {
+            Entry entry = entry(unit, house);
+            if (entry != null) {
+                return entry;
             }
         }
         return null;
@@ -110,13 +158,24 @@ final class Border {
         if (converter.isIdentity()) {
             return new Entry(unit, house, Factor.IDENTITY, house);
         }
-        BigDecimal zero = exact(converter.convert((Number) 0));
-        BigDecimal factor =
-                exact(converter.convert((Number) MANY)).subtract(zero).divide(new BigDecimal(MANY), DIGITS);
-        if (factor.signum() == 0) {
-            return null;
+        Factor factor = factor(converter);
+        return factor == null ? null : new Entry(unit, house, factor, sameUnit(unit, house));
+    }
+
+    /** The conversion as a zero and a factor, or null where it is no straight line, as for decibels. */
+    private static Factor factor(UnitConverter converter) {
+        try {
+            BigDecimal zero = exact(converter.inverse().convert((Number) 0));
+            BigDecimal once = exact(converter.convert((Number) zero.add(MANY)));
+            BigDecimal twice = exact(converter.convert((Number) zero.add(MANY).add(MANY)));
+            BigDecimal bend = twice.subtract(once).subtract(once).abs();
+            if (once.signum() == 0 || bend.compareTo(once.abs().multiply(STRAIGHT)) > 0) {
+                return null;
+            }
+            return Factor.from(zero, once.divide(MANY, DIGITS));
+        } catch (ArithmeticException | NumberFormatException e) {
+            return null; // a logarithm of 0, or another conversion that has no such points
         }
-        return new Entry(unit, house, Factor.affine(factor, zero), sameUnit(unit, house));
     }
 
     private static ShopUnit<?> sameUnit(Unit<?> unit, ShopUnit<?> house) {
@@ -138,15 +197,19 @@ final class Border {
         if (number instanceof BigDecimal decimal) {
             return decimal;
         }
+        if (number instanceof RationalNumber ratio) {
+            return new BigDecimal(ratio.getDividend()).divide(new BigDecimal(ratio.getDivisor()), DIGITS);
+        }
         boolean whole = number instanceof Integer || number instanceof Long || number instanceof BigInteger;
         return whole ? new BigDecimal(number.toString()) : BigDecimal.valueOf(number.doubleValue());
     }
 
-    private static double number(Quantity<?> quantity) {
-        return quantity.getValue().doubleValue();
+    private static double number(Quantity<?> quantity, String name) {
+        return Objects.requireNonNull(quantity.getValue(), () -> name + " without a value")
+                .doubleValue();
     }
 
-    private static String inWords(Quantity<?> quantity) {
-        return Numbers.plain(number(quantity)) + " " + quantity.getUnit();
+    private static Unit<?> unit(Quantity<?> quantity, String name) {
+        return Objects.requireNonNull(quantity.getUnit(), () -> name + " without a unit");
     }
 }

@@ -25,24 +25,25 @@ public final class HouseUnits {
     private HouseUnits() {}
 
     /**
-     * Returns any quantity in a house unit.
+     * Returns any quantity in the house unit of its kind.
      *
      * @param <Q> the kind of quantity
      * @param quantity any provider's
-     * @param house the house unit of its kind
+     * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
      * @return the number in the house unit, finite
      * @throws IllegalArgumentException if it is of another kind (through a raw type) or not finite
      */
-    public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> house, String name) {
+    public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         // The wildcard keeps a raw-typed lie from becoming a ClassCastException before it can be named.
         Quantity<?> any = Objects.requireNonNull(quantity, name);
         if (any instanceof Amount<?> own) {
-            if (own.unit().kind() != (Class<?>) house.kind()) {
-                throw new IllegalArgumentException(name + " must be " + house.kindInWords() + ", but was " + own);
+            if (own.unit().kind() != (Class<?>) unit.kind()) {
+                throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
             }
             return own.house();
         }
+        ShopUnit<Q> house = unit.house();
         return finite(Border.house(any, house, name), name, house.symbol());
     }
 
@@ -101,11 +102,9 @@ public final class HouseUnits {
      */
     public static double radBetween(Quantity<Angle> angle, double lowDegrees, double highDegrees, String name) {
         double rad = rad(angle, name);
-        if (!(rad > Math.toRadians(lowDegrees) && rad < Math.toRadians(highDegrees))) {
-            throw refused(
-                    name,
-                    "between " + Numbers.plain(lowDegrees) + " and " + Numbers.plain(highDegrees) + " deg",
-                    angle);
+        if (!(rad > ShopUnit.DEGREE.toHouse(lowDegrees) && rad < ShopUnit.DEGREE.toHouse(highDegrees))) {
+            String rule = "more than " + Numbers.plain(lowDegrees) + " and less than " + Numbers.plain(highDegrees);
+            throw refused(name, rule + " deg", angle);
         }
         return rad;
     }
@@ -200,14 +199,14 @@ public final class HouseUnits {
      *
      * @param <Q> the kind of quantity
      * @param quantity more than 0
-     * @param house the house unit of its kind
+     * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
      * @return the number in the house unit, more than 0
      */
-    public static <Q extends Quantity<Q>> double positive(Quantity<Q> quantity, ShopUnit<Q> house, String name) {
-        double value = of(quantity, house, name);
+    public static <Q extends Quantity<Q>> double positive(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
+        double value = of(quantity, unit, name);
         if (!(value > 0)) {
-            throw refused(name, "more than 0 " + unitOf(quantity, house), quantity);
+            throw refused(name, "more than 0 " + unitOf(quantity, unit.house()), quantity);
         }
         return value;
     }
@@ -217,14 +216,14 @@ public final class HouseUnits {
      *
      * @param <Q> the kind of quantity
      * @param quantity 0 or more
-     * @param house the house unit of its kind
+     * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
      * @return the number in the house unit, 0 or more
      */
-    public static <Q extends Quantity<Q>> double notNegative(Quantity<Q> quantity, ShopUnit<Q> house, String name) {
-        double value = of(quantity, house, name);
+    public static <Q extends Quantity<Q>> double notNegative(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
+        double value = of(quantity, unit, name);
         if (!(value >= 0)) {
-            throw refused(name, "0 " + unitOf(quantity, house) + " or more", quantity);
+            throw refused(name, "0 " + unitOf(quantity, unit.house()) + " or more", quantity);
         }
         return value;
     }
@@ -254,13 +253,11 @@ public final class HouseUnits {
      * @return the exception, for the caller to throw
      */
     public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
-        String value = given instanceof Amount<?> own
-                ? own.toString()
-                : Numbers.plain(given.getValue().doubleValue()) + " " + given.getUnit();
+        String value = given instanceof Amount<?> own ? own.toString() : Border.inWords(given);
         return new IllegalArgumentException(name + " must be " + rule + ", but was " + value);
     }
 
     private static String unitOf(Quantity<?> given, ShopUnit<?> house) {
-        return given instanceof Amount<?> own ? own.unit().symbol() : house.symbol();
+        return given instanceof Amount<?> own ? own.unit().symbol() : Border.symbol(given, house.symbol());
     }
 }

@@ -49,7 +49,7 @@ final class Jsr385 {
 
     static final Unit<Temperature> KELVIN = Units.KELVIN;
     static final Unit<Temperature> CELSIUS = Units.CELSIUS;
-    static final Unit<Temperature> FAHRENHEIT = KELVIN.multiply(5).divide(9).shift(new BigDecimal("459.67").negate());
+    static final Unit<Temperature> FAHRENHEIT = KELVIN.multiply(5).divide(9).shift(new BigDecimal("459.67"));
 
     static final Unit<Frequency> HERTZ = Units.HERTZ;
     static final Unit<Frequency> RPM = HERTZ.divide(60);

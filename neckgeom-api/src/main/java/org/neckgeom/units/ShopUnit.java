@@ -105,7 +105,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Temperature.class,
             "degF",
             "a temperature",
-            Factor.affine(ratio(5, 9), ratio(-160, 9)),
+            Factor.from(BigDecimal.valueOf(32), ratio(5, 9)),
             () -> Jsr385.FAHRENHEIT);
 
     /** Kelvin, {@code C = K - 273.15}. */
@@ -113,7 +113,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             Temperature.class,
             "K",
             "a temperature",
-            Factor.affine(BigDecimal.ONE, new BigDecimal("-273.15")),
+            Factor.from(new BigDecimal("273.15"), BigDecimal.ONE),
             () -> Jsr385.KELVIN);
 
     /** Hertz, the house unit of frequency. */
@@ -269,7 +269,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns a value of this unit in the house unit of its kind, correctly rounded. Exact.
+     * Returns a value of this unit in the house unit of its kind. Exact: correctly rounded, but for temperature scales,
+     * whose zero is taken off in a rounding of its own.
      *
      * @param value in this unit
      * @return the same in the house unit
@@ -304,6 +305,23 @@ public final class ShopUnit<Q extends Quantity<Q>> {
      */
     public Unit<Q> jsr385() {
         return jsr385.get();
+    }
+
+    /**
+     * Returns the house unit of this unit's kind.
+     *
+     * @return this unit where it is the house unit itself
+     */
+    ShopUnit<Q> house() {
+        if (factor == Factor.IDENTITY) {
+            return this;
+        }
+        for (ShopUnit<?> candidate : HOUSE) {
+            if (candidate.kind == (Class<?>) kind) {
+                return sameKind(candidate, kind);
+            }
+        }
+        throw new AssertionError(symbol + " has no house unit");
     }
 
     /**
