@@ -4,6 +4,7 @@ import org.neckgeom.design.*;
 import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
 import org.neckgeom.plan.*;
+import org.neckgeom.setup.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.units.*;
