@@ -7,6 +7,7 @@ import org.neckgeom.plan.*;
 import org.neckgeom.setup.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.stock.*;
+import org.neckgeom.strength.*;
 import org.neckgeom.units.*;
 
 import static org.neckgeom.units.ShopUnits.*;
