@@ -325,6 +325,17 @@ public final class NeckDesign {
         return Optional.ofNullable(heel);
     }
 
+    /**
+     * Says whether all that bends has been told: strings, the neck's wood and the fingerboard's.
+     *
+     * @return true when relief can be asked for
+     */
+    public boolean isReadyForLoad() {
+        boolean woods =
+                wood != null && fingerboard != null && fingerboard.wood().isPresent();
+        return woods && strings != null;
+    }
+
     private <T> T told(T part, String what) {
         if (part == null) {
             throw new IllegalArgumentException(

@@ -16,10 +16,12 @@ import org.neckgeom.setup.RodSlot;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Weather;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The whole neck at once: what to set, what to cut, what to check, from a design, a blank, a shop and the readings taken
@@ -30,13 +32,17 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>Unless told: the channel shall be centred within 0.1 mm (the wider end of what is called fine; common practice), at
  * least 3 mm of wood shall be left under it (common practice, from memory), and the string line shall meet the bridge's
- * middle within 1 mm (common practice).
+ * middle within 1 mm (common practice). Relief is to be 0.2 mm (common practice: 0.05 to 0.3), and the weather
+ * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius.
  */
 public final class NeckPlan {
 
     private static final double USUAL_CENTRED_MM = 0.1;
     private static final double USUAL_WOOD_LEFT_MM = 3;
     private static final double USUAL_BRIDGE_MM = 1;
+    private static final double USUAL_RELIEF_MM = 0.2;
+    private static final Weather HEATED_WINTER =
+            Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21));
 
     private final NeckDesign design;
     private final Blank blank;
@@ -47,6 +53,8 @@ public final class NeckPlan {
     private final double bridgeWithin;
     private final ScarfJoint scarf;
     private final NeckSet neckSet;
+    private final double relief;
+    private final Weather weather;
 
     private NeckPlan(Parts parts) {
         this.design = parts.design;
@@ -58,6 +66,8 @@ public final class NeckPlan {
         this.bridgeWithin = parts.bridgeWithin;
         this.scarf = parts.scarf;
         this.neckSet = parts.neckSet;
+        this.relief = parts.relief;
+        this.weather = parts.weather;
     }
 
     /** The parts on their way from one plan to the next; never leaves this class. */
@@ -71,6 +81,8 @@ public final class NeckPlan {
         private double bridgeWithin = USUAL_BRIDGE_MM;
         private ScarfJoint scarf;
         private NeckSet neckSet;
+        private double relief = USUAL_RELIEF_MM;
+        private Weather weather = HEATED_WINTER;
     }
 
     private NeckPlan with(Consumer<Parts> change) {
@@ -84,6 +96,8 @@ public final class NeckPlan {
         parts.bridgeWithin = bridgeWithin;
         parts.scarf = scarf;
         parts.neckSet = neckSet;
+        parts.relief = relief;
+        parts.weather = weather;
         change.accept(parts);
         return new NeckPlan(parts);
     }
@@ -189,6 +203,28 @@ public final class NeckPlan {
     }
 
     /**
+     * Returns this plan with another relief wanted.
+     *
+     * @param wanted under the strings, 0 or more
+     * @return the plan
+     */
+    public NeckPlan relief(Quantity<Length> wanted) {
+        double mm = HouseUnits.mmNotNegative(wanted, "relief");
+        return with(parts -> parts.relief = mm);
+    }
+
+    /**
+     * Returns this plan with another change of weather to be ready for.
+     *
+     * @param change from the shop's air to the worst the neck shall meet
+     * @return the plan
+     */
+    public NeckPlan weather(Weather change) {
+        Objects.requireNonNull(change, "weather");
+        return with(parts -> parts.weather = change);
+    }
+
+    /**
      * Returns the design.
      *
      * @return the design
@@ -260,6 +296,24 @@ public final class NeckPlan {
         return style().amount(bridgeWithin);
     }
 
+    /**
+     * Returns the relief wanted under the strings.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> relief() {
+        return style().amount(relief);
+    }
+
+    /**
+     * Returns the change of weather to be ready for.
+     *
+     * @return from the shop's air to the worst the neck shall meet
+     */
+    public Weather weather() {
+        return weather;
+    }
+
     /** Trial cuts and fence moves in the order they were made. */
     List<CentringStep> steps() {
         return steps;
@@ -306,6 +360,7 @@ public final class NeckPlan {
     private List<PlanPart> parts() {
         List<PlanPart> parts = new ArrayList<>(SetUpParts.of(this));
         parts.addAll(ShapeParts.of(this));
+        parts.addAll(StrengthParts.of(this));
         return parts;
     }
 
@@ -340,11 +395,14 @@ public final class NeckPlan {
                 && Double.compare(woodLeft, other.woodLeft) == 0
                 && Double.compare(bridgeWithin, other.bridgeWithin) == 0
                 && Objects.equals(scarf, other.scarf)
-                && Objects.equals(neckSet, other.neckSet);
+                && Objects.equals(neckSet, other.neckSet)
+                && Double.compare(relief, other.relief) == 0
+                && weather.equals(other.weather);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(design, blank, shop, steps, centredWithin, woodLeft, bridgeWithin, scarf, neckSet);
+        return Objects.hash(
+                design, blank, shop, steps, centredWithin, woodLeft, bridgeWithin, scarf, neckSet, relief, weather);
     }
 }

@@ -1,0 +1,54 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.RodForce;
+import org.neckgeom.strength.StringLoad;
+import org.neckgeom.text.Numbers;
+
+/** The parts of a plan that belong to load and weather: what bends, and what swells. */
+final class StrengthParts {
+
+    private StrengthParts() {}
+
+    static List<PlanPart> of(NeckPlan plan) {
+        List<PlanPart> parts = new ArrayList<>();
+        NeckDesign design = plan.design();
+        if (design.isReadyForLoad()) {
+            parts.add(relief(plan));
+            parts.add(PlanPart.of(PlanSection.titled("Weather, estimated")
+                    .row("from and to", plan.weather())
+                    .row("then", plan.weather().on(design))));
+        }
+        return parts;
+    }
+
+    private static PlanPart relief(NeckPlan plan) {
+        Relief relief = Relief.of(plan.design());
+        PlanSection.Draft draft = PlanSection.titled("Strings and relief, estimated")
+                .row("load", StringLoad.of(plan.design()))
+                .row("rod slack", relief.underStrings());
+        if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
+            return PlanPart.of(draft);
+        }
+        RodForce force = relief.rodForceFor(plan.relief());
+        return PlanPart.of(draft.row("rod", force), reliefCheck(plan, force));
+    }
+
+    private static PlanCheck reliefCheck(NeckPlan plan, RodForce force) {
+        Outcome outcome = force.reach() == RodForce.Reach.CAN ? Outcome.GOOD : Outcome.OPEN;
+        String todo = switch (force.reach()) {
+            case CAN -> "Adjust under full string tension, an eighth of a turn at a time.";
+            case MAY -> "Weigh and bend a strip of the same board, and tell the plan its modulus.";
+            case CANNOT -> "Another rod, a stiffer neck, or another relief.";
+        };
+        String found = force.reach() + ", "
+                + force.force()
+                        .map(n -> "about " + Numbers.fixed(n.value(), 0) + " N")
+                        .orElse("at no force");
+        return new PlanCheck("relief of " + plan.relief(), outcome, found, "a force the rod stands", todo);
+    }
+}
