@@ -1,6 +1,7 @@
 package org.neckgeom.examples.file;
 
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * What was found under a key: a value, nothing (the key is not in the file and need not be), or something unusable
@@ -105,6 +106,20 @@ public final class Found<T> {
      */
     public T orElse(T usual) {
         return isAbsent() ? usual : value();
+    }
+
+    /**
+     * Something made of the value.
+     *
+     * @param <R> the type of what is made
+     * @param making makes it, and may find it unusable
+     * @return what was made; absent or unusable as this is
+     */
+    public <R> Found<R> then(Function<T, Found<R>> making) {
+        if (value != null) {
+            return making.apply(value);
+        }
+        return unusable ? unusable() : absent();
     }
 
     @Override

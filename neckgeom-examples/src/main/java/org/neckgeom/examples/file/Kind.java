@@ -1,6 +1,7 @@
 package org.neckgeom.examples.file;
 
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What sort of value a key takes, and how it is read.
@@ -31,4 +32,13 @@ public interface Kind<T> {
      * @return keys of the fragment, values being texts, numbers, booleans, lists and maps of those
      */
     Map<String, Object> schema();
+
+    /**
+     * The keys inside a value of this kind.
+     *
+     * @return the shape of a group, or of the groups in a list; nothing for texts
+     */
+    default Optional<Shape> inside() {
+        return Optional.empty();
+    }
 }

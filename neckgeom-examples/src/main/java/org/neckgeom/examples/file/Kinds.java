@@ -112,10 +112,7 @@ public final class Kinds {
                 text -> {
                     T meaning = copy.get(text);
                     if (meaning == null) {
-                        String slip = Nearest.to(text, words)
-                                .map(near -> "; did you mean \"" + near + "\"?")
-                                .orElse("");
-                        throw new IllegalArgumentException("but must be " + allowed + slip);
+                        throw new IllegalArgumentException("but must be " + allowed + Nearest.question(text, words));
                     }
                     return meaning;
                 },
@@ -133,6 +130,18 @@ public final class Kinds {
      */
     public static <T> Kind<List<T>> listOf(Kind<T> item, int fewest, int most) {
         return new ListKind<>(item, fewest, most);
+    }
+
+    /**
+     * One value, or a list of values of the same kind: a wall read once, or several times.
+     *
+     * @param <T> the type of an item
+     * @param item the kind of each item
+     * @param most the most items allowed
+     * @return the kind
+     */
+    public static <T> Kind<List<T>> oneOrMore(Kind<T> item, int most) {
+        return new OneOrMoreKind<>(item, listOf(item, 1, most));
     }
 
     private static String plain(double number) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A list of values of one kind.
@@ -58,5 +59,10 @@ final class ListKind<T> implements Kind<List<T>> {
         schema.put("minItems", fewest);
         schema.put("maxItems", most);
         return schema;
+    }
+
+    @Override
+    public Optional<Shape> inside() {
+        return item.inside();
     }
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word nearest to one that is not known: for the slip of a finger, not for guessing. */
-final class Nearest {
+public final class Nearest {
 
     private Nearest() {}
 
@@ -29,6 +29,17 @@ final class Nearest {
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /**
+     * The nearest known word as a question to end a sentence with.
+     *
+     * @param word the unknown word
+     * @param known the words to choose from
+     * @return such as {@code ; did you mean "length"?}; empty when none is near
+     */
+    public static String question(String word, Collection<String> known) {
+        return to(word, known).map(near -> "; did you mean \"" + near + "\"?").orElse("");
     }
 
     private static String plain(String word) {

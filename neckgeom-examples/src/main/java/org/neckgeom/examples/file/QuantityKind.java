@@ -15,6 +15,8 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LinearDensity;
+import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -152,6 +154,24 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
      */
     public static QuantityKind<Frequency> turning() {
         return any(Frequency.class, "a speed of turning", "16000 rpm", "rpm", "Hz");
+    }
+
+    /**
+     * Any density.
+     *
+     * @return the kind
+     */
+    public static QuantityKind<MassDensity> density() {
+        return any(MassDensity.class, "a density", "610 kg/m3", "kg/m3");
+    }
+
+    /**
+     * Any mass per length, of a string.
+     *
+     * @return the kind
+     */
+    public static QuantityKind<LinearDensity> massPerLength() {
+        return any(LinearDensity.class, "a mass per length", "5.2 g/m", "g/m", "lb/in");
     }
 
     /**

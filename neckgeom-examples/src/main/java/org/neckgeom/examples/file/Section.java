@@ -9,12 +9,14 @@ public final class Section {
     private final Shape shape;
     private final Place place;
     private final Map<String, Found<?>> values;
+    private final Map<String, Place> places;
     private final Problems problems;
 
-    Section(Shape shape, Place place, Map<String, Found<?>> values, Problems problems) {
+    Section(Shape shape, Place place, Map<String, Found<?>> values, Map<String, Place> places, Problems problems) {
         this.shape = shape;
         this.place = place;
         this.values = values;
+        this.places = places;
         this.problems = problems;
     }
 
@@ -58,6 +60,17 @@ public final class Section {
      */
     public void problem(String sentence) {
         problems.add(place, (place.path().isEmpty() ? "" : place.path() + ": ") + sentence);
+    }
+
+    /**
+     * Notes a problem of one key's value.
+     *
+     * @param key a key of this section's shape
+     * @param sentence what was found and what is allowed, to be read after the key's path
+     */
+    public void problem(Key<?> key, String sentence) {
+        Place there = places.getOrDefault(key.name(), place);
+        problems.add(there, (there.path().isEmpty() ? key.name() : there.path()) + " " + sentence);
     }
 
     /**

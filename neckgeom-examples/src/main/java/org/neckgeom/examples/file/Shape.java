@@ -3,8 +3,10 @@ package org.neckgeom.examples.file;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** What a section of a file may hold: its keys, in the order in which they are best written. Immutable. */
 public final class Shape implements Kind<Section> {
@@ -65,15 +67,15 @@ public final class Shape implements Kind<Section> {
         for (Key<?> key : keys.values()) {
             values.put(key.name(), read(key, entries, problems));
         }
-        return Found.of(new Section(this, entries.place(), values, problems));
+        Map<String, Place> places = new LinkedHashMap<>();
+        entries.entries().forEach((name, value) -> places.put(name, value.place()));
+        return Found.of(new Section(this, entries.place(), values, places, problems));
     }
 
     private void noteUnknown(Node.Entries entries, Problems problems) {
         entries.entries().forEach((name, value) -> {
             if (!keys.containsKey(name)) {
-                String slip = Nearest.to(name, keys.keySet())
-                        .map(near -> "; did you mean \"" + near + "\"?")
-                        .orElse("");
+                String slip = Nearest.question(name, keys.keySet());
                 String full = value.place().path();
                 problems.add(
                         value.place(),
@@ -130,5 +132,45 @@ public final class Shape implements Kind<Section> {
         }
         schema.put("additionalProperties", false);
         return schema;
+    }
+
+    /**
+     * The whole JSON Schema of files of this shape.
+     *
+     * @param title what such a file is called
+     * @return JSON text, ending in a line feed
+     */
+    public String schemaText(String title) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("title", title);
+        schema.putAll(schema());
+        return JsonText.of(schema);
+    }
+
+    /**
+     * Every key on a line of its own, in the order in which it is best written, with what it means.
+     *
+     * @return the lines; a key that must be there is marked with a star, one level down is indented by two blanks
+     */
+    public String outline() {
+        StringBuilder lines = new StringBuilder();
+        outline(lines, "");
+        return lines.toString();
+    }
+
+    private void outline(StringBuilder lines, String indent) {
+        for (Key<?> key : keys.values()) {
+            String start = indent + (key.isRequired() ? "* " : "  ") + key.name() + ":";
+            lines.append(String.format(Locale.ROOT, "%-30s %s", start, key.about())
+                            .stripTrailing())
+                    .append('\n');
+            key.kind().inside().ifPresent(shape -> shape.outline(lines, indent + "  "));
+        }
+    }
+
+    @Override
+    public Optional<Shape> inside() {
+        return Optional.of(this);
     }
 }

@@ -100,7 +100,9 @@ class QuantityKindTest {
                 QuantityKind.temperature(),
                 QuantityKind.pressure(),
                 QuantityKind.speed(),
-                QuantityKind.turning());
+                QuantityKind.turning(),
+                QuantityKind.density(),
+                QuantityKind.massPerLength());
     }
 
     @ParameterizedTest

@@ -1,0 +1,82 @@
+package org.neckgeom.examples;
+
+import java.io.PrintStream;
+import java.util.List;
+import org.neckgeom.examples.file.FileRefused;
+import org.neckgeom.examples.neck.NeckFile;
+
+/**
+ * The main job: reads a neck file and prints the plan.
+ *
+ * <p>{@code mvn -q compile exec:java} plans the octave mandolin that comes with the examples; {@code -Dexec.args="FILE"}
+ * plans another. Ends with 0 when it did what was asked, 1 when the file can't be used (then nothing is printed but what
+ * is wrong with it, on standard error), 2 when the command line can't be understood.
+ */
+public final class PlanANeck {
+
+    private static final int DONE = 0;
+    private static final int REFUSED = 1;
+    private static final int NOT_UNDERSTOOD = 2;
+
+    private static final String HELP = """
+            Plans a neck: what to set, how deep to cut, where the joints come out, whether it is good enough.
+
+              plan-a-neck                        plans the octave mandolin that comes with the examples
+              plan-a-neck my-neck.yaml           plans your neck
+              plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
+              plan-a-neck --inches my-neck.yaml  prints lengths in inches; also --millimetres, --fractions (of an inch)
+              plan-a-neck --keys                 lists every key a neck file may have
+              plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
+              plan-a-neck --help                 prints this
+
+            From the project's folder plan-a-neck is: mvn -q compile exec:java -Dexec.args="..."
+            Two necks come with it: octave-mandolin.yaml, short-scale-bass.yaml, in neckgeom-examples/src/main/necks.
+            Ends with 0 when done, 1 when the file can't be used, 2 when the command line can't be understood.
+            """;
+
+    private PlanANeck() {}
+
+    /**
+     * Does what the command line asks for, and ends the JVM with its status unless all went well.
+     *
+     * @param args see {@code --help}
+     */
+    public static void main(String[] args) {
+        int status = run(List.of(args), System.out, System.err);
+        System.out.flush();
+        if (status != DONE) {
+            System.exit(status);
+        }
+    }
+
+    /** The same without the end of the JVM. */
+    static int run(List<String> arguments, PrintStream out, PrintStream err) {
+        Orders orders;
+        try {
+            orders = Orders.from(arguments);
+        } catch (IllegalArgumentException unclear) {
+            err.println(unclear.getMessage());
+            return NOT_UNDERSTOOD;
+        }
+        try {
+            out.print(answer(orders));
+            return DONE;
+        } catch (FileRefused refused) {
+            err.println(refused.getMessage());
+            return REFUSED;
+        }
+    }
+
+    /** The whole answer before any of it is printed: a refused file prints nothing. */
+    private static String answer(Orders orders) {
+        return switch (orders.task()) {
+            case HELP -> HELP;
+            case KEYS -> "Keys of a neck file; those with a star must be there.\n\n" + NeckFile.keys();
+            case SCHEMA -> NeckFile.schema();
+            case CHECK ->
+                orders.file() + " can be planned: "
+                        + NeckFile.read(orders.file()).design().name() + "\n";
+            case PLAN -> NeckFile.read(orders.file()) + "\n";
+        };
+    }
+}

@@ -1,0 +1,102 @@
+package org.neckgeom.examples.neck;
+
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.examples.file.Key;
+import org.neckgeom.examples.file.Section;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.stock.Blank;
+
+/** Whether the neck can come out of its blank at all: long, wide and thick enough. What is merely unwise the plan says. */
+final class BlankCheck {
+
+    private final Section section;
+    private final Blank blank;
+    private final NeckDesign design;
+
+    private BlankCheck(Section section, Blank blank, NeckDesign design) {
+        this.section = section;
+        this.blank = blank;
+        this.design = design;
+    }
+
+    /** Notes at most one problem for each of length, width and thickness. */
+    static void of(Section section, Blank blank, NeckDesign design, ScarfJoint scarfOrNull) {
+        BlankCheck check = new BlankCheck(section, blank, design);
+        if (scarfOrNull == null) {
+            check.lengthInOnePiece();
+        } else {
+            check.lengthWithScarf(scarfOrNull);
+        }
+        check.width();
+        check.thickness();
+    }
+
+    private void lengthWithScarf(ScarfJoint scarf) {
+        double joint = design.bodyJointMm();
+        double head = design.head().orElseThrow().lengthMm();
+        double needed = scarf.board(blank.style().amount(joint), blank.style().amount(head))
+                .lengthMm();
+        if (blank.lengthMm() < needed) {
+            tooShort(
+                    needed,
+                    "the shaft to the body joint at " + text(joint) + ", a head of " + text(head) + " and the scarf "
+                            + scarf.place() + " between them");
+        }
+    }
+
+    private void lengthInOnePiece() {
+        double joint = design.bodyJointMm();
+        double beforeNut = blank.nutFromHeadEndMm();
+        Optional<Head> head = design.head();
+        if (head.isPresent()) {
+            double along = head.get().lengthMm() * Math.cos(head.get().pitchRad());
+            beforeNut = Math.max(beforeNut, along);
+        }
+        double needed = beforeNut + joint;
+        if (blank.lengthMm() < needed) {
+            tooShort(
+                    needed, text(beforeNut) + " before the nut line and the shaft to the body joint at " + text(joint));
+        }
+    }
+
+    private void tooShort(double needed, String forWhat) {
+        problem(BlankPart.LENGTH, blank.length(), needed, forWhat);
+    }
+
+    private void width() {
+        double second = design.fingerboard().secondWidthMm();
+        double needed = Math.max(design.fingerboard().nutWidthMm(), second);
+        if (blank.widthMm() < needed) {
+            problem(BlankPart.WIDTH, blank.width(), needed, "the fingerboard at its widest");
+        }
+    }
+
+    private void thickness() {
+        double joint = design.bodyJointMm();
+        double back = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(joint));
+        double channel = design.channel().map(BlankCheck::deepest).orElse(0.0);
+        if (blank.thicknessMm() < back) {
+            problem(BlankPart.THICKNESS, blank.thickness(), back, "the back at its deepest before the body joint");
+        } else if (blank.thicknessMm() <= channel) {
+            problem(BlankPart.THICKNESS, blank.thickness(), channel, "the channel alone, and then some wood behind it");
+        }
+    }
+
+    private static double deepest(Channel channel) {
+        double floor = channel.floorDepthAtMm(channel.startMm() + channel.lengthMm() / 2);
+        return Math.max(Math.max(channel.depthMm(), floor), channel.hasPocket() ? channel.pocketDepthMm() : 0);
+    }
+
+    private void problem(Key<?> key, Object found, double neededMm, String forWhat) {
+        section.problem(
+                key,
+                "is " + found + ", but must be " + text(neededMm) + " or more: " + forWhat + " must come out of it");
+    }
+
+    private String text(double mm) {
+        return blank.style().text(mm);
+    }
+}

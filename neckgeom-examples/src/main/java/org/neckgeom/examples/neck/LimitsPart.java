@@ -1,0 +1,33 @@
+package org.neckgeom.examples.neck;
+
+import javax.measure.quantity.Length;
+import org.neckgeom.examples.file.Found;
+import org.neckgeom.examples.file.Key;
+import org.neckgeom.examples.file.Section;
+import org.neckgeom.examples.file.Shape;
+import org.neckgeom.units.Amount;
+
+/** The limits a maker sets in a neck file. */
+final class LimitsPart {
+
+    static final Key<Amount<Length>> SLOT_OFFSET =
+            Key.optional("slot offset", Lengths.SIZE, "how far off the middle the slot may lie, either way");
+    static final Key<Amount<Length>> WOOD_LEFT =
+            Key.optional("wood left", Lengths.SIZE, "the least wood to leave between channel and back");
+
+    static final Shape SHAPE = Shape.of("the limits to keep", SLOT_OFFSET, WOOD_LEFT);
+
+    private LimitsPart() {}
+
+    static Found<NeckLimits> of(Section section) {
+        return section.make(() -> {
+            NeckLimits limits = NeckLimits.withDefaults();
+            if (!section.at(SLOT_OFFSET).isAbsent()) {
+                limits = limits.slotOffset(section.at(SLOT_OFFSET).value());
+            }
+            return section.at(WOOD_LEFT).isAbsent()
+                    ? limits
+                    : limits.woodLeft(section.at(WOOD_LEFT).value());
+        });
+    }
+}

@@ -1,0 +1,108 @@
+package org.neckgeom.examples.neck;
+
+import java.util.List;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.examples.file.Found;
+import org.neckgeom.examples.file.Section;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+
+/** Puts the parts of a neck file together. */
+final class NeckParts {
+
+    private final Section top;
+    private final Found<Fingerboard> board;
+    private final Found<BackProfile> back;
+    private final Found<Rod> rod;
+    private final Found<Channel> channel;
+    private final Found<Head> head;
+    private final Found<Heel> heel;
+    private final Found<StringSet> strings;
+    private final Found<Blank> blank;
+    private final Found<ScarfJoint> scarf;
+    private final Found<Shop> shop;
+    private final Found<List<TrialRound>> rounds;
+    private final Found<NeckLimits> limits;
+
+    /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
+    private NeckParts(Section top) {
+        this.top = top;
+        this.board = top.at(NeckKeys.FINGERBOARD).then(FingerboardPart::of);
+        this.back = top.at(NeckKeys.BACK).then(BackPart::of);
+        this.rod = top.at(NeckKeys.ROD).then(RodPart::of);
+        this.channel = channel();
+        this.head = top.at(NeckKeys.HEAD).then(HeadPart::of);
+        this.heel = top.at(NeckKeys.HEEL).then(HeelPart::of);
+        this.strings = top.at(NeckKeys.STRINGS).then(StringsPart::of);
+        this.blank = top.at(NeckKeys.BLANK).then(section -> BlankPart.of(section, top.at(NeckKeys.WOOD)));
+        this.scarf = scarf();
+        this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
+        this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
+        this.limits = top.at(NeckKeys.LIMITS).then(LimitsPart::of);
+    }
+
+    static Found<NeckFile> of(Section top) {
+        NeckParts parts = new NeckParts(top);
+        Found<NeckDesign> design = parts.design();
+        if (design.isThere() && parts.blank.isThere()) {
+            BlankCheck.of(
+                    top.at(NeckKeys.BLANK).value(),
+                    parts.blank.value(),
+                    design.value(),
+                    parts.scarf.isThere() ? parts.scarf.value() : null);
+        }
+        return top.make(() -> new NeckFile(
+                design.value(),
+                parts.blank.value(),
+                parts.shop.value(),
+                parts.scarf.isAbsent() ? null : parts.scarf.value(),
+                parts.rounds.orElse(List.of()),
+                parts.limits.orElse(NeckLimits.withDefaults()),
+                top.at(NeckKeys.PRINT_IN).orElse(design.value().style())));
+    }
+
+    private Found<Channel> channel() {
+        if (rod.isAbsent() && !top.at(NeckKeys.CHANNEL).isAbsent()) {
+            top.problem(NeckKeys.CHANNEL, "is given, but no rod; give the rod that lies in it, or leave it out");
+            return Found.unusable();
+        }
+        return rod.then(there -> {
+            Found<Channel> told = top.at(NeckKeys.CHANNEL).then(section -> ChannelPart.of(section, there));
+            return told.isAbsent() ? Found.of(Channel.forRod(there)) : told;
+        });
+    }
+
+    private Found<ScarfJoint> scarf() {
+        if (head.isAbsent() && !top.at(NeckKeys.SCARF).isAbsent()) {
+            top.problem(NeckKeys.SCARF, "is given, but no head; give the head it turns back, or leave it out");
+            return Found.unusable();
+        }
+        return top.at(NeckKeys.SCARF).then(section -> head.then(h -> blank.then(b -> ScarfPart.of(section, h, b))));
+    }
+
+    private Found<NeckDesign> design() {
+        return top.make(() -> {
+            NeckDesign design = NeckDesign.named(top.at(NeckKeys.NAME).value())
+                    .scale(Scale.of(top.at(NeckKeys.SCALE).value())
+                            .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)))
+                    .frets(top.at(NeckKeys.FRETS).value())
+                    .bodyAtFret(top.at(NeckKeys.BODY_AT_FRET).value())
+                    .wood(top.at(NeckKeys.WOOD).value())
+                    .fingerboard(board.value())
+                    .back(back.value());
+            design = channel.isAbsent() ? design : design.channel(channel.value());
+            design = head.isAbsent() ? design : design.head(head.value());
+            design = heel.isAbsent() ? design : design.heel(heel.value());
+            return strings.isAbsent() ? design : design.strings(strings.value());
+        });
+    }
+}
