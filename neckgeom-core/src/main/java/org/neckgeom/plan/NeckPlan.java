@@ -134,15 +134,15 @@ public final class NeckPlan {
     /**
      * Returns this plan with the fence moved, after the cuts and moves so far.
      *
-     * @param inTheDirectionAdvised how far, negative against the advice
+     * @param towardTheCutter how far; negative when it went away from the cutter
      * @return the plan
      * @throws IllegalArgumentException if no trial cut came before
      */
-    public NeckPlan fenceMoved(Quantity<Length> inTheDirectionAdvised) {
-        double mm = HouseUnits.mm(inTheDirectionAdvised, "fence move");
+    public NeckPlan fenceMoved(Quantity<Length> towardTheCutter) {
+        double mm = HouseUnits.mm(towardTheCutter, "fence move");
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a fence move must follow a trial cut, but "
-                    + Amount.from(inTheDirectionAdvised, "fence move") + " came first");
+                    + Amount.from(towardTheCutter, "fence move") + " came first");
         }
         return with(parts -> parts.steps.add(new CentringStep(null, mm)));
     }

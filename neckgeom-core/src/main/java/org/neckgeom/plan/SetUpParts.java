@@ -20,6 +20,7 @@ import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
 
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
 final class SetUpParts {
@@ -134,10 +135,11 @@ final class SetUpParts {
         }
 
         private void moved(NeckPlan plan, double mm) {
-            String direction = mm < 0 ? " against the advice" : " as advised";
+            Amount<Length> size = plan.style().amount(Math.abs(mm));
+            String direction = mm < 0 ? " away from the cutter" : " toward the cutter";
             told.add(new PlanSection.Row("fence moved", plan.style().brief(Math.abs(mm)) + direction));
             if (rounds != null) {
-                rounds = rounds.moved(plan.style().amount(mm));
+                rounds = mm < 0 ? rounds.movedAwayFromTheCutter(size) : rounds.movedTowardTheCutter(size);
             }
         }
 

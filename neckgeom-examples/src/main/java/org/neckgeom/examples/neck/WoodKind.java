@@ -64,10 +64,10 @@ final class WoodKind implements Kind<Wood> {
         return section.make(() -> {
             Wood wood = Wood.named(section.at(NAME).value());
             if (!section.at(DENSITY).isAbsent()) {
-                wood = wood.densityKgPerM3(section.at(DENSITY).value().valueIn(ShopUnit.KG_PER_M3));
+                wood = wood.density(section.at(DENSITY).value());
             }
             if (!section.at(STIFFNESS).isAbsent()) {
-                wood = wood.modulusMPa(section.at(STIFFNESS).value().valueIn(ShopUnit.MEGAPASCAL));
+                wood = wood.modulus(section.at(STIFFNESS).value());
             }
             return wood;
         });
