@@ -155,7 +155,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
 
     private Amount<Q> sum(Quantity<Q> other, int sign) {
         Amount<Q> right = sameKind(other, "other");
-        requireProportional("added");
+        requireProportional(sign > 0 ? "added" : "subtracted");
         if (right.unit == unit) {
             return of(value + sign * right.value, unit);
         }
@@ -231,9 +231,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @param other of the same kind
      * @param tolerance 0 or more, inclusive
      * @return true when {@code |this - other| <= tolerance}
+     * @throws IllegalArgumentException if the tolerance is under 0
      */
     public boolean isCloseTo(Quantity<Q> other, Quantity<Q> tolerance) {
-        return Math.abs(house - sameKind(other, "other").house) <= sameKind(tolerance, "tolerance").house;
+        double most = HouseUnits.notNegative(tolerance, unit, "tolerance");
+        return Math.abs(house - sameKind(other, "other").house) <= most;
     }
 
     /** The other one as an amount, after a look at its kind, which a raw type may have lied about. */

@@ -18,7 +18,7 @@ public enum LengthStyle {
     /** {@code 1.2030 in}, and {@code 0.8 thou} for what is under a tenth of an inch. */
     DECIMAL_INCHES(ShopUnit.INCH, 4),
 
-    /** {@code 1 3/4 in + 2 thou}. */
+    /** {@code 1 3/4 in + 2.0 thou}. */
     INCH_FRACTIONS(ShopUnit.INCH, 4);
 
     private static final int FINEST = 64;
@@ -132,7 +132,7 @@ public enum LengthStyle {
 
     private static String fraction(double mm) {
         double inches = ShopUnit.INCH.fromHouse(Math.abs(mm));
-        if (inches >= 1e9) {
+        if (!(inches < 1e9)) {
             return Numbers.plain(ShopUnit.INCH.fromHouse(mm)) + " in";
         }
         long parts = Math.round(inches * FINEST);

@@ -248,13 +248,13 @@ public final class ShopUnits {
      * Returns a quantity of the given kind from text with its unit: what {@link Amount#toString} writes is read back.
      *
      * @param <Q> the kind of quantity
-     * @param text number, then unit
+     * @param text number, then unit; a ratio may go without
      * @param kind such as {@code Force.class}
      * @return the amount, remembering its unit
-     * @throws IllegalArgumentException if it cannot be read, has no unit, or a unit of another kind
+     * @throws IllegalArgumentException if it cannot be read, lacks its unit, or has one of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Class<Q> kind) {
-        List<String> examples = UnitWords.symbols(kind);
+        List<String> examples = UnitWords.symbols(Objects.requireNonNull(kind, "kind"));
         String first = "12.5 " + examples.get(0);
         return parse(text, kind, first.strip(), ("3 " + examples.get(examples.size() - 1)).strip());
     }
@@ -267,7 +267,9 @@ public final class ShopUnits {
         if (!Double.isFinite(value)) {
             throw unreadable(text, inWords, "\"" + example + "\" or \"" + other + "\"");
         }
-        ShopUnit<?> unit = UnitWords.unit(word);
+        // A ratio needs no unit: 0.95 is 95 %.
+        ShopUnit<?> unit =
+                word.isEmpty() && kind == (Class<?>) Dimensionless.class ? ShopUnit.ONE : UnitWords.unit(word);
         if (unit == null || unit.kind() != (Class<?>) kind) {
             throw wrongUnit(text, value, word, unit, kind, inWords);
         }

@@ -1,0 +1,180 @@
+package org.neckgeom.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.fahrenheit;
+import static org.neckgeom.units.ShopUnits.hertz;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
+import static org.neckgeom.units.ShopUnits.rpm;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.SplittableRandom;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AmountTest {
+
+    @Test
+    void equals_isTheHouseValueWhateverTheUnit() {
+        assertThat(inch(1)).isEqualTo(mm(25.4)).hasSameHashCodeAs(mm(25.4));
+        assertThat(thou(1000)).isEqualTo(inch(1));
+        assertThat(rpm(60)).isEqualTo(hertz(1)).hasSameHashCodeAs(hertz(1));
+        assertThat(percent(50)).isEqualTo(ShopUnit.ONE.of(0.5));
+        assertThat(mm(1)).isNotEqualTo(mm(1 + 1e-15)).isNotEqualTo(newton(1)).isNotEqualTo(null);
+        assertThat(mm(1).equals((Object) "1 mm")).isFalse();
+    }
+
+    @Test
+    void minusZero_losesItsSign() {
+        for (Amount<Length> zero :
+                List.of(mm(-0.0), inch(-0.0), mm(0).negated(), mm(-1).times(0), Amount.ofHouse(-0.0, ShopUnit.INCH))) {
+            assertThat(zero).isEqualTo(mm(0)).hasSameHashCodeAs(mm(0));
+            assertThat(1 / zero.value()).isEqualTo(Double.POSITIVE_INFINITY);
+            assertThat(1 / zero.house()).isEqualTo(Double.POSITIVE_INFINITY);
+            assertThat(zero.compareTo(mm(0))).isZero();
+            assertThat(zero.toString()).startsWith("0 ");
+        }
+    }
+
+    @Test
+    void compareTo_ordersByTheHouseValueConsistentWithEquals() {
+        List<Amount<Length>> ascending = List.of(mm(-3), mm(0), thou(1), mm(0.1), mm(25), inch(1), mm(26), inch(2));
+        List<Amount<Length>> shuffled = new ArrayList<>(ascending);
+        Collections.shuffle(shuffled, new Random(5));
+        Collections.sort(shuffled);
+
+        assertThat(shuffled).isEqualTo(ascending);
+        assertThat(inch(1).compareTo(mm(25.4))).isZero();
+    }
+
+    @Test
+    void arithmetic_keepsTheUnitItIsAskedOf() {
+        assertThat(inch(1).plus(mm(25.4))).hasToString("2 in");
+        assertThat(mm(25.4).plus(inch(1))).hasToString("50.8 mm");
+        assertThat(mm(1).minus(mm(3))).hasToString("-2 mm");
+        assertThat(inch(0.1).plus(inch(0.2))).hasToString("0.3 in");
+        assertThat(deg(13).times(2)).hasToString("26 deg");
+        assertThat(deg(13).dividedBy(4)).hasToString("3.25 deg");
+        assertThat(mm(-2).abs()).hasToString("2 mm");
+        assertThat(mm(2).abs()).isEqualTo(mm(2));
+        assertThat(mm(2).negate()).isEqualTo(mm(-2));
+        assertThat(inch(1).ratioTo(mm(12.7))).isEqualTo(2);
+        assertThat(mm(2).add(mm(3))).isEqualTo(mm(5));
+        assertThat(mm(2).subtract(mm(3))).isEqualTo(mm(-1));
+        assertThat(mm(2).multiply(new BigDecimal("1.5"))).isEqualTo(mm(3));
+        assertThat(mm(2).divide(4)).isEqualTo(mm(0.5));
+    }
+
+    @Test
+    void arithmetic_isExactInTheUnitItWasGivenIn() {
+        SplittableRandom random = new SplittableRandom(42);
+        for (int i = 0; i < 20_000; i++) {
+            double a = random.nextDouble() * 100;
+            double b = random.nextDouble() * 100;
+
+            assertThat(inch(a).plus(inch(b)).value()).as("seed 42, trial %d", i).isEqualTo(a + b);
+            assertThat(inch(a).minus(mm(b)).house()).isEqualTo(inch(a).house() - b);
+            assertThat(inch(a).plus(mm(b)).minus(mm(b)).isCloseTo(inch(a), mm(1e-12)))
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void isCloseTo_includesItsTolerance() {
+        assertThat(mm(3).isCloseTo(mm(3.5), mm(0.5))).isTrue();
+        assertThat(mm(3).isCloseTo(mm(2.5), mm(0.5))).isTrue();
+        assertThat(mm(3).isCloseTo(mm(3.5), mm(0.49))).isFalse();
+        assertThat(mm(3).isCloseTo(mm(3), mm(0))).isTrue();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> mm(3).isCloseTo(mm(3), mm(-1)))
+                .withMessage("tolerance must be 0 mm or more, but was -1 mm");
+    }
+
+    @Test
+    void temperatures_doNotAdd() {
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> celsius(20).plus(celsius(1)))
+                .withMessage("temperatures on a scale cannot be added: 20 degC");
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> celsius(20).minus(celsius(1)))
+                .withMessage("temperatures on a scale cannot be subtracted: 20 degC");
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> fahrenheit(68).times(2))
+                .withMessage("temperatures on a scale cannot be multiplied: 68 degF");
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> celsius(20).dividedBy(2))
+                .withMessage("temperatures on a scale cannot be divided: 20 degC");
+        assertThat(celsius(20)).isEqualTo(fahrenheit(68)).isGreaterThan(fahrenheit(67));
+    }
+
+    @Test
+    void divisionByZero_hasNoAnswer() {
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> mm(3).dividedBy(0))
+                .withMessage("3 mm was to be divided by 0");
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> mm(3).ratioTo(inch(0)))
+                .withMessage("3 mm was to be divided by 0");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 1e308})
+    void of_refusesWhatIsNoFiniteLength(double value) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopUnit.METRE.of(value))
+                .withMessageMatching("an amount must be a finite number.*, but was (NaN|-?infinity|1E\\+308) m");
+    }
+
+    @Test
+    void overflow_isRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> mm(1e308).times(10));
+        assertThatIllegalArgumentException().isThrownBy(() -> mm(1e308).plus(mm(1e308)));
+        assertThatIllegalArgumentException().isThrownBy(() -> mm(1e308).in(ShopUnit.THOU));
+        assertThatIllegalArgumentException().isThrownBy(() -> mm(1).times(Double.NaN));
+        assertThatIllegalArgumentException().isThrownBy(() -> mm(1).dividedBy(1e-320));
+    }
+
+    @Test
+    void asType_knowsItsKind() {
+        Quantity<Length> length = mm(3).asType(Length.class);
+
+        assertThat(length).isEqualTo(mm(3));
+        assertThatExceptionOfType(ClassCastException.class)
+                .isThrownBy(() -> mm(3).asType(Angle.class))
+                .withMessage("3 mm is a length, not of kind Angle");
+    }
+
+    @Test
+    void jsr385_partsAreThoseOfTheGivenUnit() {
+        assertThat(inch(1.75).getValue()).isEqualTo(1.75);
+        assertThat(inch(1.75).getUnit()).isSameAs(ShopUnit.INCH.jsr385());
+        assertThat(inch(1.75).getScale()).isEqualTo(Quantity.Scale.ABSOLUTE);
+        assertThat(inch(1.75).unit()).isSameAs(ShopUnit.INCH);
+    }
+
+    @Test
+    void toString_isShortAndWithoutNoise() {
+        assertThat(inch(25.5).in(ShopUnit.MILLIMETRE)).hasToString("647.7 mm");
+        assertThat(mm(1.0 / 3)).hasToString("0.333333333333 mm");
+        assertThat(mm(0.1 + 0.2)).hasToString("0.3 mm");
+        assertThat(ShopUnit.ONE.of(0.25)).hasToString("0.25");
+        assertThat(mm(1e300)).hasToString("1E+300 mm");
+        assertThat(mm(-4e-9)).hasToString("-4E-9 mm");
+        assertThat(mm(12345678.5)).hasToString("12345678.5 mm");
+    }
+}
