@@ -29,15 +29,15 @@ public final class Centring {
     private final Offset offset;
     private final double centreMm;
     private final double centreUncertaintyMm;
-    private final Closure closure;
+    private final TrialCut trial;
     private final double singleReadingMm;
 
     private Centring(
-            Offset offset, double centreMm, double centreUncertaintyMm, Closure closure, double singleReadingMm) {
+            Offset offset, double centreMm, double centreUncertaintyMm, TrialCut trial, double singleReadingMm) {
         this.offset = offset;
         this.centreMm = centreMm;
         this.centreUncertaintyMm = centreUncertaintyMm;
-        this.closure = closure;
+        this.trial = trial;
         this.singleReadingMm = singleReadingMm;
     }
 
@@ -68,7 +68,7 @@ public final class Centring {
             uCentre = Math.hypot(ua, d.uncertaintyHouse() / 2);
         }
         double single = trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
-        return new Centring(Offset.ofMm(e, u, nu, trial.style()), centre, uCentre, Closure.of(trial), single);
+        return new Centring(Offset.ofMm(e, u, nu, trial.style()), centre, uCentre, trial, single);
     }
 
     private static double degreesOfFreedom(double u, double u1, double nu1, double u2, double nu2) {
@@ -94,6 +94,7 @@ public final class Centring {
      * @return the move
      */
     public FenceMove move() {
+        Closure closure = closure();
         return closure.closes() ? FenceMove.of(offset) : FenceMove.refused(offset, closure.objection());
     }
 
@@ -107,8 +108,8 @@ public final class Centring {
      * @throws ArithmeticException if the readings contradict each other
      */
     public Verdict<Length> verdict(Limits<Length> limits) {
-        if (!closure.closes()) {
-            throw new ArithmeticException("no verdict: " + closure.objection());
+        if (!closure().closes()) {
+            throw new ArithmeticException("no verdict: " + closure().objection());
         }
         Verdict<Length> verdict = Verdict.of(offset.estimate(), limits);
         if (!verdict.isReachable()) {
@@ -132,7 +133,7 @@ public final class Centring {
      * @return the check
      */
     public Closure closure() {
-        return closure;
+        return Closure.of(trial);
     }
 
     /**
@@ -172,7 +173,7 @@ public final class Centring {
         }
         double u = Math.hypot(centreUncertaintyMm, width.uncertaintyHouse() / 2);
         Offset there = Offset.ofMm(centre - w / 2, u, offset.style());
-        return new Centring(there, centreMm, centreUncertaintyMm, closure, singleReadingMm);
+        return new Centring(there, centreMm, centreUncertaintyMm, trial, singleReadingMm);
     }
 
     /**
@@ -207,7 +208,7 @@ public final class Centring {
                 offset.amountMm() + wider.valueHouse() / 2,
                 Math.hypot(offset.uncertaintyMm(), wider.uncertaintyHouse() / 2),
                 offset.style());
-        return new Centring(there, UNKNOWN, UNKNOWN, closure, singleReadingMm);
+        return new Centring(there, UNKNOWN, UNKNOWN, trial, singleReadingMm);
     }
 
     /**
@@ -227,7 +228,7 @@ public final class Centring {
         double w1 = HouseUnits.mmPositive(widthAtEnd, "width at the end");
         double length = HouseUnits.mmPositive(distance, "distance");
         double u = Math.hypot(centreUncertaintyMm, singleReadingMm / 2);
-        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, true, offset.style());
+        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, offset.style());
     }
 
     private double requireCentre() {
@@ -245,7 +246,7 @@ public final class Centring {
      * @return the centring
      */
     public Centring in(LengthStyle style) {
-        return new Centring(offset.in(style), centreMm, centreUncertaintyMm, closure, singleReadingMm);
+        return new Centring(offset.in(style), centreMm, centreUncertaintyMm, trial, singleReadingMm);
     }
 
     @Override
@@ -254,12 +255,12 @@ public final class Centring {
                 && offset.equals(that.offset)
                 && Double.compare(centreMm, that.centreMm) == 0
                 && Double.compare(centreUncertaintyMm, that.centreUncertaintyMm) == 0
-                && closure.equals(that.closure);
+                && trial.equals(that.trial);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(offset, centreMm, centreUncertaintyMm, closure);
+        return Objects.hash(offset, centreMm, centreUncertaintyMm, trial);
     }
 
     /** Returns the offset, the move and the check of the readings. */
@@ -267,7 +268,7 @@ public final class Centring {
     public String toString() {
         return Report.titled("Centring: " + offset)
                 .row("do", move())
-                .row("check", closure)
+                .row("check", closure())
                 .toString();
     }
 }

@@ -23,6 +23,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>With slot d and piece W read as well, {@code a + d + b - W} must be zero within twice its standard uncertainty
  * {@code sqrt(u_a^2 + u_b^2 + 2 rho u_a u_b + u_d^2 + u_W^2)}. Where a wall was read several times and the instrument's
  * repeatability u is stated, no reading may lie farther than 3 u (and its share of the mean) from its wall's mean.
+ * The two walls alone must leave room for a slot in the piece.
  *
  * <p>Which reading is wrong cannot be told from four single readings: any one of them could be. Repeated readings tell,
  * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
@@ -45,6 +46,7 @@ public final class Closure {
     private final double pieceWithinMm;
     private final double misfitMm;
     private final double allowedMm;
+    private final boolean wallsExceedPiece;
     private final LengthStyle style;
 
     private Closure(TrialCut trial, double slotMm, double slotWithinMm, double pieceMm, double pieceWithinMm) {
@@ -69,6 +71,9 @@ public final class Closure {
             misfitMm = 0;
             allowedMm = 0;
         }
+        wallsExceedPiece = trial.piece()
+                .filter(w -> !(a.valueHouse() + b.valueHouse() < w.valueHouse()))
+                .isPresent();
     }
 
     /**
@@ -142,7 +147,9 @@ public final class Closure {
      * @return false when a reading is wrong
      */
     public boolean closes() {
-        return Math.abs(misfitMm) <= allowedMm && disagreeing().isEmpty();
+        return Math.abs(misfitMm) <= allowedMm
+                && !wallsExceedPiece
+                && disagreeing().isEmpty();
     }
 
     /**
@@ -190,10 +197,12 @@ public final class Closure {
         if (closes()) {
             return List.of();
         }
-        if (!isComplete()) {
-            return List.of(disagreeing().orElseThrow());
+        if (isComplete()) {
+            return blame().suspects();
         }
-        return blame().suspects();
+        return disagreeing()
+                .map(List::of)
+                .orElse(List.of(TrialReading.FENCE_WALL, TrialReading.FAR_WALL, TrialReading.PIECE));
     }
 
     private Blame blame() {
@@ -246,10 +255,14 @@ public final class Closure {
         if (closes()) {
             return "";
         }
-        String what = Math.abs(misfitMm) > allowedMm
-                ? "readings do not close: " + misfitText()
-                : "readings of the " + disagreeing().orElseThrow()
-                        + " disagree by more than 3 times their repeatability";
+        String what;
+        if (Math.abs(misfitMm) > allowedMm) {
+            what = "readings do not close: " + misfitText();
+        } else {
+            what = disagreeing()
+                    .map(wall -> "readings of the " + wall + " disagree by more than 3 times their repeatability")
+                    .orElse("the walls together leave no room for a slot in the piece");
+        }
         return what + "; read again: " + joined(" or ");
     }
 

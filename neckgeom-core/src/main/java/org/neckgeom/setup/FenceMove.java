@@ -177,7 +177,8 @@ public final class FenceMove {
         if (offsetMm == 0) {
             return "fence stays where it is";
         }
-        return "fence " + (offsetMm > 0 ? "toward the cutter" : "away from the cutter") + " by "
+        String move = "fence " + (offsetMm > 0 ? "toward the cutter" : "away from the cutter") + " by "
                 + style.text(Math.abs(offsetMm), uncertaintyMm);
+        return Math.abs(offsetMm) < uncertaintyMm ? move + ", less than its own uncertainty" : move;
     }
 }

@@ -15,6 +15,8 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class Offset {
 
+    private static final double SQRT_2 = Math.sqrt(2);
+
     private final double mm;
     private final double uncertaintyMm;
     private final double degreesOfFreedom;
@@ -40,6 +42,23 @@ public final class Offset {
                 HouseUnits.mm(offset, "offset"),
                 HouseUnits.mmNotNegative(uncertainty, "uncertainty"),
                 LengthStyle.of(offset));
+    }
+
+    /**
+     * Returns the offset that two walls show: {@code e = (a - b)/2}, {@code u = u_r/sqrt(2)}. Exact. The shortest way where
+     * nothing else was read; {@link Centring} checks the readings as well.
+     *
+     * @param fenceWall a, wood left on the fence side, more than 0
+     * @param farWall b, wood left on the far side, more than 0
+     * @param readWithin u_r, standard uncertainty of one reading, 0 or more
+     * @return the offset, printed in the unit of the first length
+     * @throws IllegalArgumentException if a length is out of its range or not finite
+     */
+    public static Offset fromWalls(Quantity<Length> fenceWall, Quantity<Length> farWall, Quantity<Length> readWithin) {
+        double a = HouseUnits.mmPositive(fenceWall, "fence wall");
+        double b = HouseUnits.mmPositive(farWall, "far wall");
+        double u = HouseUnits.mmNotNegative(readWithin, "repeatability");
+        return ofMm((a - b) / 2, u / SQRT_2, LengthStyle.of(fenceWall));
     }
 
     static Offset ofMm(double mm, double uncertaintyMm, LengthStyle style) {

@@ -79,9 +79,7 @@ public final class RodSlot {
      * @throws IllegalArgumentException if the pocket is no deeper than the rule's last pass
      */
     public PassPlan pocketPasses(Passes rule) {
-        if (!channel.hasPocket()) {
-            throw new ArithmeticException("this channel has no pocket: give it one, by pocket(length, width, depth)");
-        }
+        requirePocket();
         return rule.toMm(channel.pocketDepthMm(), style);
     }
 
@@ -95,7 +93,37 @@ public final class RodSlot {
      */
     public SlotStops stops(Cutter cutter, Blank blank) {
         requireFits(cutter, blank);
-        return SlotStops.headLeading(channel, cutter, blank, style);
+        return SlotStops.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style);
+    }
+
+    /**
+     * Returns where the stops sit for the adjuster's pocket, with the blank's head end leading.
+     *
+     * @param cutter for the pocket, no wider than the pocket, nor than the pocket is long
+     * @param blank that holds the channel
+     * @return the stops
+     * @throws ArithmeticException if the channel has no pocket
+     * @throws IllegalArgumentException if channel, cutter and blank do not go together
+     */
+    public SlotStops pocketStops(Cutter cutter, Blank blank) {
+        requirePocket();
+        double narrowest = Math.min(channel.pocketWidthMm(), channel.pocketLengthMm());
+        if (!(cutter.diameterMm() <= narrowest)) {
+            throw HouseUnits.refused(
+                    "cutter diameter",
+                    style.brief(narrowest) + " or less (the pocket's width and length)",
+                    cutter.diameter());
+        }
+        requireFits(blank);
+        double start = channel.pocketStartMm();
+        double end = start + channel.pocketLengthMm();
+        return SlotStops.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style);
+    }
+
+    private void requirePocket() {
+        if (!channel.hasPocket()) {
+            throw new ArithmeticException("this channel has no pocket: give it one, by pocket(length, width, depth)");
+        }
     }
 
     /**
@@ -110,7 +138,7 @@ public final class RodSlot {
         requireFits(blank);
         double start = (blank.widthMm() - blank.widthAtMm(channel.startMm())) / 2;
         double end = (blank.widthMm() - blank.widthAtMm(channel.endMm())) / 2;
-        return new SlotLine(start, end, channel.startMm(), channel.endMm(), 0, true, style);
+        return new SlotLine(start, end, channel.startMm(), channel.endMm(), 0, style);
     }
 
     /**

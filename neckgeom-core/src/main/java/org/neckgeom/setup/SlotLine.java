@@ -25,7 +25,6 @@ public final class SlotLine {
     private final double startMm;
     private final double endMm;
     private final double uncertaintyMm;
-    private final boolean sided;
     private final LengthStyle style;
 
     SlotLine(
@@ -34,15 +33,33 @@ public final class SlotLine {
             double startMm,
             double endMm,
             double uncertaintyMm,
-            boolean sided,
             LengthStyle style) {
         this.startOffsetMm = startOffsetMm + 0.0;
         this.endOffsetMm = endOffsetMm + 0.0;
         this.startMm = startMm + 0.0;
         this.endMm = endMm + 0.0;
         this.uncertaintyMm = uncertaintyMm + 0.0;
-        this.sided = sided;
         this.style = style;
+    }
+
+    /**
+     * Returns a line from the offsets at two stations, such as a slot read at both ends.
+     *
+     * @param startOffset offset at the first station
+     * @param start first station from the nut
+     * @param endOffset offset at the second station
+     * @param end second station, more than the first
+     * @return the line, as uncertain as the less certain of its ends
+     * @throws IllegalArgumentException if the second station is not beyond the first
+     */
+    public static SlotLine of(Offset startOffset, Quantity<Length> start, Offset endOffset, Quantity<Length> end) {
+        double x0 = HouseUnits.mm(start, "first station");
+        double x1 = HouseUnits.mm(end, "second station");
+        if (!(x1 > x0)) {
+            throw HouseUnits.refused("second station", "more than the first, " + Amount.from(start, "start"), end);
+        }
+        double u = Math.max(startOffset.uncertaintyMm(), endOffset.uncertaintyMm());
+        return new SlotLine(startOffset.amountMm(), endOffset.amountMm(), x0, x1, u, startOffset.style());
     }
 
     /**
@@ -103,13 +120,12 @@ public final class SlotLine {
                 && Double.compare(endOffsetMm, that.endOffsetMm) == 0
                 && Double.compare(startMm, that.startMm) == 0
                 && Double.compare(endMm, that.endMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
-                && sided == that.sided;
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm, sided);
+        return Objects.hash(startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm);
     }
 
     /** Returns the skew and what it comes to, such as {@code skew 0.0027 deg, 0.014 mm from end to end, …}. */
@@ -118,9 +134,6 @@ public final class SlotLine {
         String angle = String.format(Locale.ROOT, "%.4f", Math.toDegrees(Math.atan(Math.abs(slope()))));
         String text = "skew " + angle + " deg, " + style.text(Math.abs(endToEndMm())) + " over "
                 + style.brief(endMm - startMm);
-        if (!sided) {
-            return text + ", one way or the other";
-        }
         return text + ": " + place(startOffsetMm) + " at " + station(startMm) + ", " + place(endOffsetMm) + " at "
                 + station(endMm) + Words.uncertainty(uncertaintyMm, style);
     }

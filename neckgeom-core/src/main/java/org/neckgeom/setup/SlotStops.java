@@ -1,7 +1,6 @@
 package org.neckgeom.setup;
 
 import java.util.Objects;
-import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
@@ -49,16 +48,24 @@ public final class SlotStops {
         this.style = style;
     }
 
-    static SlotStops headLeading(Channel channel, Cutter cutter, Blank blank, LengthStyle style) {
+    /**
+     * The stops for a slot from one station to another in a blank.
+     *
+     * @param startMm head end of the slot in mm from the nut
+     * @param endMm heel end of the slot
+     * @param widthMm wanted width, which may take two runs
+     */
+    static SlotStops headLeading(
+            double startMm, double endMm, double widthMm, Cutter cutter, Blank blank, LengthStyle style) {
         double r = cutter.diameterMm() / 2;
         double head = -blank.nutFromHeadEndMm();
         double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
-        boolean openAtHead = channel.startMm() - head <= OPEN_MM;
-        boolean openAtHeel = heel - channel.endMm() <= OPEN_MM;
-        StopPlace rear = new StopPlace(heel - channel.startMm() - r, r, openAtHead, style);
-        StopPlace front = new StopPlace(channel.endMm() - r - head, r, openAtHeel, style);
-        double apart = Math.max(0, channel.widthMm() - cutter.diameterMm() - cutter.runoutMm());
-        return new SlotStops(End.HEAD, rear, front, channel.startMm(), channel.endMm(), r, apart, style);
+        boolean openAtHead = startMm - head <= OPEN_MM;
+        boolean openAtHeel = heel - endMm <= OPEN_MM;
+        StopPlace rear = new StopPlace(heel - startMm - r, r, openAtHead, style);
+        StopPlace front = new StopPlace(endMm - r - head, r, openAtHeel, style);
+        double apart = Math.max(0, widthMm - cutter.diameterMm() - cutter.runoutMm());
+        return new SlotStops(End.HEAD, rear, front, startMm, endMm, r, apart, style);
     }
 
     /**

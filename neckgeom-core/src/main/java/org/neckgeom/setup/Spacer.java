@@ -75,7 +75,7 @@ public final class Spacer {
      */
     public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
         double delta = HouseUnits.mm(thickerAtTheNut, "lack of parallelism");
-        return new SlotLine(-delta, 0, 0, lengthMm, 0, true, LengthStyle.of(thickerAtTheNut));
+        return new SlotLine(-delta, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
     }
 
     @Override

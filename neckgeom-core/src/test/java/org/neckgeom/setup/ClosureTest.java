@@ -1,0 +1,115 @@
+package org.neckgeom.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.TrialCut;
+
+class ClosureTest {
+
+    private static TrialCut trial(double a, double b, double d, double w) {
+        return TrialCut.walls(mm(a), mm(b)).slot(mm(d)).piece(mm(w)).readWithin(mm(0.02));
+    }
+
+    @Test
+    void of_allowsTwiceTheUncertaintyOfFourReadings() {
+        Closure closure = Closure.of(TrialCut.walls(inch(1.2030), inch(1.2038))
+                .slot(inch(0.2365))
+                .piece(inch(2.6436))
+                .readWithin(thou(0.8)));
+
+        assertThat(closure.closes()).isTrue();
+        assertThat(closure.misfitMm()).isCloseTo(-0.3 * 0.0254, within(1e-12));
+        assertThat(closure.allowedMm()).isCloseTo(3.2 * 0.0254, within(1e-12));
+        assertThat(closure).hasToString("readings close: 0.3 thou short, allowed 3.2");
+    }
+
+    @Test
+    void of_withoutSlotOrPieceIsNotChecked() {
+        Closure closure = Closure.of(TrialCut.walls(mm(30), mm(31)));
+
+        assertThat(closure.isComplete()).isFalse();
+        assertThat(closure.closes()).isTrue();
+        assertThat(closure).hasToString("not checked: read the slot and the piece as well");
+    }
+
+    @Test
+    void suspects_cannotBeToldFromFourSingleReadings() {
+        Closure closure = Closure.of(trial(30, 31, 6, 68));
+
+        assertThat(closure.closes()).isFalse();
+        assertThat(closure.suspects()).containsExactlyInAnyOrder(TrialReading.values());
+        assertThat(closure.toString()).startsWith("readings do not close: 1.000 mm short, allowed 0.080");
+    }
+
+    @Test
+    void cutBy_tellsThatTheSlotWasMisread() {
+        Closure closure = Closure.of(trial(30, 31, 5, 67)).cutBy(Cutter.straight(mm(6)));
+
+        assertThat(closure.suspects()).containsExactly(TrialReading.SLOT);
+        assertThat(closure.toString()).contains("suspect the slot").contains("a whole division misread?");
+    }
+
+    @Test
+    void pieceShouldBe_tellsThatThePieceWasMisread() {
+        Closure closure = Closure.of(trial(30, 31, 6, 76)).pieceShouldBe(mm(67), mm(0.1));
+
+        assertThat(closure.suspects()).containsExactly(TrialReading.PIECE);
+        assertThat(closure.toString()).contains("the piece written as 76 instead of 67 would explain it");
+    }
+
+    @Test
+    void of_seesAnOddReadingAmongRepeatedOnes() {
+        Closure closure = Closure.of(
+                TrialCut.walls(List.of(mm(30.00), mm(30.01), mm(30.51)), List.of(mm(31.00), mm(31.01), mm(31.02)))
+                        .readWithin(mm(0.02)));
+
+        assertThat(closure.closes()).isFalse();
+        assertThat(closure.suspects()).containsExactly(TrialReading.FENCE_WALL);
+        assertThat(closure.toString()).contains("fence wall disagree");
+    }
+
+    @Test
+    void of_refusesWallsThatLeaveNoSlot() {
+        Closure closure = Closure.of(TrialCut.walls(mm(34), mm(34)).piece(mm(67)));
+
+        assertThat(closure.closes()).isFalse();
+        assertThat(closure.suspects()).doesNotContain(TrialReading.SLOT);
+        assertThat(closure.toString()).contains("no room for a slot");
+    }
+
+    /** Honest readings are called inconsistent as often as two standard deviations say: 4.55 % of 20,000. */
+    @ParameterizedTest
+    @ValueSource(longs = {3, 33})
+    void closes_failsHonestReadingsInOneOfTwentyTwo(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int failed = 0;
+        for (int i = 0; i < 20_000; i++) {
+            double[] e = random.doubles(4).map(x -> 0).toArray();
+            for (int j = 0; j < 4; j++) {
+                e[j] = 0.02 * random.nextGaussian();
+            }
+            if (!Closure.of(trial(30 + e[0], 31 + e[1], 6 + e[2], 67 + e[3])).closes()) {
+                failed++;
+            }
+        }
+        // 1 - erf(sqrt 2) = 0.0455; its standard deviation in 20,000 is 0.0015.
+        assertThat(failed / 20_000.0).as("seed " + seed).isBetween(0.0395, 0.0515);
+    }
+
+    @Test
+    void slotShouldBe_refusesNothingAsUncertainty() {
+        assertThatThrownBy(() -> Closure.of(trial(30, 31, 6, 67)).slotShouldBe(mm(6), mm(0)))
+                .hasMessage("expected slot width's uncertainty must be more than 0 mm, but was 0 mm");
+    }
+}

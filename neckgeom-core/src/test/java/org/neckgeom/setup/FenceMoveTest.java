@@ -1,0 +1,108 @@
+package org.neckgeom.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+
+class FenceMoveTest {
+
+    private static FenceMove move(double offset, double u) {
+        return FenceMove.of(Offset.of(mm(offset), mm(u)));
+    }
+
+    @Test
+    void leaves_areTheNearestStack() {
+        LeafStack stack = move(-0.71, 0.014).leaves(FeelerSet.metric20());
+
+        assertThat(stack).hasToString("0.70 leaf, 0.010 mm short");
+        assertThat(stack.residualMm()).isCloseTo(0.01, within(1e-12));
+        assertThat(stack.isClose()).isTrue();
+    }
+
+    @Test
+    void leaves_carryTheirTolerancesAsRootOfSquares() {
+        LeafStack stack = move(1.35, 0.01).leaves(FeelerSet.metric20().eachWithin(mm(0.01)));
+
+        // Two leaves of +-0.01, rectangular: sqrt(2) 0.01/sqrt(3).
+        assertThat(stack.leaves()).hasSize(2);
+        assertThat(stack.uncertaintyMm()).isCloseTo(0.01 * Math.sqrt(2 / 3.0), within(1e-15));
+        assertThat(stack).hasToString("0.65 + 0.70 leaves, exact, u 0.0082 mm");
+    }
+
+    @Test
+    void leaves_ofAnInchSetForAnInchMove() {
+        LeafStack stack = FenceMove.of(Offset.of(thou(27.5), thou(0.5))).leaves(FeelerSet.inch26());
+
+        assertThat(stack.residualMm()).isCloseTo(0, within(1e-12));
+        assertThat(stack).hasToString("0.0025 + 0.025 leaves, exact");
+    }
+
+    @Test
+    void leaves_farBeyondTheSetAreSplitIntoMoves() {
+        LeafStack stack = move(9.3, 0.01).leaves(FeelerSet.metric20());
+
+        assertThat(stack.isClose()).isFalse();
+        // 3.70 is the most four leaves make: twice that, and 1.90 left.
+        assertThat(stack.remedy())
+                .startsWith("in 3 moves: 2 times 0.85 + 0.90 + 0.95 + 1.00 leaves, then ")
+                .endsWith("exact");
+    }
+
+    @Test
+    void leaves_thinnerThanTheThinnestAreReachedByChangingStacks() {
+        FeelerSet few = FeelerSet.of(List.of(mm(0.30), mm(0.38), mm(0.50)));
+
+        LeafStack stack = move(0.08, 0.005).leaves(few);
+
+        assertThat(stack.leaves()).isEmpty();
+        assertThat(stack.remedy())
+                .isEqualTo("in two moves: set the block over 0.30 leaf, then put 0.38 leaf in its place, exact; or a"
+                        + " sheet of paper or tape, measured, makes up for it");
+        assertThat(move(-0.08, 0.005).leaves(few).remedy())
+                .as("away from the cutter the thicker stack stands in the gap first")
+                .startsWith("in two moves: set the block over 0.38 leaf, then put 0.30 leaf in its place");
+    }
+
+    @Test
+    void leaves_refusesSevenInAStack() {
+        assertThatThrownBy(() -> move(1, 0.01).leaves(FeelerSet.metric20(), 7))
+                .hasMessage("leaves in a stack must be 1 to 6, but were 7");
+    }
+
+    @Test
+    void at_aPivotingFenceTakesTheBlocksShare() {
+        StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600), mm(300), mm(450)));
+
+        // m B/C = 0.71 * 450/300
+        assertThat(gap.gapMm()).isCloseTo(1.065, within(1e-12));
+        assertThat(gap).hasToString("1.065 mm at the stop block for 0.710 mm at the cutter (1.5 to 1)");
+        assertThat(gap.leaves(FeelerSet.metric20()).heightMm()).isCloseTo(1.05, within(1e-12));
+    }
+
+    @Test
+    void at_aSlidingFenceIsTheMoveItself() {
+        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gapMm()).isCloseTo(0.71, within(1e-12));
+    }
+
+    @Test
+    void toString_saysWhenTheMoveIsLostInItsUncertainty() {
+        assertThat(move(0.005, 0.014))
+                .hasToString("fence toward the cutter by 0.005 mm, less than its own uncertainty");
+        assertThat(move(0, 0.014)).hasToString("fence stays where it is");
+    }
+
+    @Test
+    void offset_refusesNaNByTheUnitItself() {
+        assertThatThrownBy(() -> Offset.of(mm(Double.NaN), mm(0.1))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Offset.of(inch(0.1), mm(-0.1)))
+                .hasMessage("uncertainty must be 0 mm or more, but was -0.1 mm");
+    }
+}
