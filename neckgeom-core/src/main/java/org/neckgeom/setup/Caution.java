@@ -14,7 +14,13 @@ import java.util.Objects;
  */
 public record Caution(String code, String text, String why) {
 
-    /** Checks that nothing is missing. */
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param code not blank
+     * @param text not blank
+     * @param why not blank
+     */
     public Caution {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(text, "text");

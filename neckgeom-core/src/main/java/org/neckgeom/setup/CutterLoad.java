@@ -27,7 +27,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Rim speed {@code pi D n} and chip load {@code f/(n z)} are exact. The rest is an estimate: power {@code k_c a D f},
  * mean tangential force power over rim speed, and that force at the tip of a stepped cantilever, fluted part with 0.8 of
  * the diameter (common practice 0.7 to 0.85), shank to the collet. The specific cutting force k_c is 0.055 N/mm2 for
- * each kg/m3 of density unless {@link #cuttingForce} tells it: the 32.0 to 37.6 N/mm2 measured on particleboard
+ * each kg/m3 of density unless {@link Cutting#cuttingForce} tells it: the 32.0 to 37.6 N/mm2 measured on particleboard
  * (Palubicki, Materials 14, 2021, 2208) over its usual density; solid wood spreads from half to twice that, and a dull
  * edge doubles it again.
  */
