@@ -183,6 +183,16 @@ public final class CentringRounds {
     }
 
     /**
+     * Returns whether the slot is within its limits, from all rounds together.
+     *
+     * @param limits for the offset
+     * @return the verdict, with a guard band of twice the standard uncertainty
+     */
+    public Verdict<Length> verdict(Limits<Length> limits) {
+        return Verdict.of(estimate().estimate(), limits);
+    }
+
+    /**
      * Returns the chance that the slot is within a limit now.
      *
      * @param limit either side of the middle, more than 0

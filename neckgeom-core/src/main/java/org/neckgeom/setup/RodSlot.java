@@ -60,6 +60,15 @@ public final class RodSlot {
     }
 
     /**
+     * Returns the floor along its length, as a template for an arched channel is laid out.
+     *
+     * @return the floor
+     */
+    public ChannelFloor floor() {
+        return new ChannelFloor(channel, style);
+    }
+
+    /**
      * Returns the passes to the deepest place of the floor. An arched floor takes the same passes, along its own curve.
      *
      * @param rule how deep a pass may be

@@ -9,6 +9,8 @@ import static org.neckgeom.units.ShopUnits.percent;
 import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.TrialCut;
 
@@ -101,6 +103,12 @@ class CentringRoundsTest {
         assertThat(rounds.isConsistent()).isFalse();
         assertThat(rounds.next(mm(0.3)).kind()).isEqualTo(NextStep.Kind.READ_AGAIN);
         assertThat(rounds.toString()).contains("the fence slipped or a reading is wrong");
+    }
+
+    @Test
+    void verdict_isThatOfAllRoundsTogether() {
+        assertThat(twoRounds().verdict(Limits.within(mm(0.05))).call()).isEqualTo(Call.WITHIN);
+        assertThat(twoRounds().verdict(Limits.within(mm(0.04))).call()).isEqualTo(Call.UNDECIDED);
     }
 
     @Test

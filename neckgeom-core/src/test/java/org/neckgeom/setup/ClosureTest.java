@@ -107,6 +107,39 @@ class ClosureTest {
         assertThat(failed / 20_000.0).as("seed " + seed).isBetween(0.0395, 0.0515);
     }
 
+    /**
+     * One of the four readings is made wrong by 0.4 to 5 mm, with what slot and piece should be at hand: the culprit must
+     * be among the suspects (it is left out only where noise speaks against it by 20 to 1), and a slot or a piece must be
+     * found alone.
+     */
+    @ParameterizedTest
+    @ValueSource(longs = {8, 88})
+    void suspects_holdTheCulprit(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int missed = 0;
+        int foundAlone = 0;
+        int slotsAndPieces = 0;
+        for (int i = 0; i < 2000; i++) {
+            double[] read = {30, 31, 6, 67};
+            for (int j = 0; j < 4; j++) {
+                read[j] += 0.02 * random.nextGaussian();
+            }
+            int wrong = random.nextInt(4);
+            read[wrong] += random.nextDouble(0.4, 5) * (random.nextBoolean() ? 1 : -1);
+            Closure closure = Closure.of(trial(read[0], read[1], read[2], read[3]))
+                    .slotShouldBe(mm(6), mm(0.05))
+                    .pieceShouldBe(mm(67), mm(0.05));
+            TrialReading culprit = TrialReading.values()[wrong];
+            missed += closure.suspects().contains(culprit) ? 0 : 1;
+            if (wrong > 1) {
+                slotsAndPieces++;
+                foundAlone += closure.suspects().equals(List.of(culprit)) ? 1 : 0;
+            }
+        }
+        assertThat(missed).as("missed, seed " + seed).isLessThan(20);
+        assertThat(foundAlone).as("found alone, seed " + seed).isGreaterThan(slotsAndPieces * 95 / 100);
+    }
+
     @Test
     void slotShouldBe_refusesNothingAsUncertainty() {
         assertThatThrownBy(() -> Closure.of(trial(30, 31, 6, 67)).slotShouldBe(mm(6), mm(0)))

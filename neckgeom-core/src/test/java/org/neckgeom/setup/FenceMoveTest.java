@@ -78,6 +78,12 @@ class FenceMoveTest {
     }
 
     @Test
+    void leaves_ofNothingCannotBeASet() {
+        assertThatThrownBy(() -> FeelerSet.of(List.of(mm(0.1), mm(0))))
+                .hasMessage("leaf must be more than 0 mm, but was 0 mm");
+    }
+
+    @Test
     void at_aPivotingFenceTakesTheBlocksShare() {
         StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600), mm(300), mm(450)));
 

@@ -66,6 +66,22 @@ class RodSlotTest {
     }
 
     @Test
+    void floor_laysOutTheTemplate() {
+        RodSlot slot = RodSlot.of(Channel.forRod(Rod.singleAction(mm(380), mm(5)))
+                .clearance(mm(4))
+                .arched(mm(5)));
+
+        // R = (190^2 + 5^2)/10; a quarter along, y = 95: 9025/(3612.5 + 3611.2506) above the deepest.
+        assertThat(slot.floor().radius()).isEqualTo(mm(3612.5));
+        assertThat(slot.floor().toString())
+                .startsWith("floor arched, radius 3612.5 mm\n")
+                .contains("95 mm from the nut     12.751 mm deep")
+                .contains("380 mm from the nut    9.000 mm deep");
+        assertThat(SLOT.floor()).hasToString("floor flat, 10.2 mm deep from 3 mm to 303 mm");
+        assertThatThrownBy(() -> SLOT.floor().radius()).isInstanceOf(ArithmeticException.class);
+    }
+
+    @Test
     void depthAt_countsThePocket() {
         RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)));
 

@@ -99,6 +99,7 @@ class SetupValuesTest {
                         TurnedPass.widened(inch(0.25), inch(0.27)).offset()),
                 new Made(() -> slot(9), slot(10)),
                 new Made(() -> slot(9).depth(), slot(10).depth()),
+                new Made(() -> slot(9).floor(), slot(10).floor()),
                 new Made(() -> slot(9).stops(CUTTER, BLANK), slot(9).pocketStops(CUTTER, BLANK)),
                 new Made(
                         () -> slot(9).stops(CUTTER, BLANK).rear(),

@@ -1,0 +1,31 @@
+// A test piece as wide as the neck went past the cutter; its two walls, fence side first, were read with a calliper.
+var trial = TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+var centring = Centring.of(trial);
+
+println(centring.offset());
+println(centring.move());
+println(centring.move().leaves(FeelerSet.metric20()));
+println(centring.verdict(Limits.within(mm(0.10))));
+
+// A fence that pivots at one end shows the cutter only its share: 300 mm to the cutter, 450 to the stop block.
+println(centring.move().at(Fence.pivoting(mm(600), mm(300), mm(450))));
+
+// The same, after the move, in inches, with the slot and the piece read as well.
+var second = TrialCut.walls(inch(1.2030), inch(1.2038)).slot(inch(0.2365)).piece(inch(2.6436)).readWithin(thou(0.8));
+println(Centring.of(second).closure());
+println(Centring.of(second).onWidth(inch(2.6440)).offset());
+
+// All the rounds together: what do I know now, and is one more worth it?
+var rounds = CentringRounds.start(centring).moved(mm(0.70)).then(Centring.of(second));
+println(rounds.estimate());
+println(rounds.chanceWithin(mm(0.05)));
+println(rounds.chanceAfterOneMore(mm(0.05)));
+println(rounds.next(mm(0.05)));
+
+// Readings that contradict each other get no advice; what the slot and the piece should be helps to find the slip.
+var slip = TrialCut.walls(mm(30.02), mm(30.05)).slot(mm(6.03)).piece(mm(61.06)).readWithin(mm(0.02));
+println(Centring.of(slip).move());
+println(Centring.of(slip).closure().cutBy(Cutter.straight(mm(6))).pieceShouldBe(mm(66.1), mm(0.1)));
+
+// Turned pass: no walls measured at all.
+println(TurnedPass.widened(mm(6.02), mm(6.31)).readWithin(mm(0.02)).offset());

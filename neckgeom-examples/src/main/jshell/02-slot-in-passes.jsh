@@ -1,0 +1,29 @@
+var blank  = Blank.of(mm(640), mm(61), mm(20)).wood(Wood.BLACK_WALNUT).outOfParallel(mm(0.06));
+var rod    = Rod.twoWay(mm(300), mm(6), mm(9)).adjustedAt(End.HEAD);
+var cutter = Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide();
+var fence  = Fence.onePiece(mm(600));
+
+// The channel is a part of the neck; cutting it is a job of its own.
+var channel = Channel.forRod(rod).startingAt(mm(3)).coveredBy(mm(0)).clearance(mm(0.2));
+var slot    = RodSlot.of(channel);
+var passes  = slot.passes(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)));
+println(slot.depth());
+println(passes);
+println(slot.stops(cutter, blank));
+println(slot.skewFrom(blank));
+println(CutterLoad.of(cutter, blank).feed(mmPerMinute(1800), rpm(16000)).pass(mm(2.9)));
+println(slot.cautions(cutter));
+
+// The depth is read after every pass: a cutter that creeps out of its collet is found before the neck is spoiled.
+println(passes.creepCheck(mm(0.03)).read(mm(2.91)).read(mm(5.82)).read(mm(8.86)));
+
+// A single-action rod laid from the front lies in an arched channel, deepest in the middle.
+var arched = RodSlot.of(Channel.forRod(Rod.singleAction(mm(380), mm(5))).clearance(mm(4)).arched(mm(5)));
+println(arched.depth());
+println(arched.floor());
+
+// A head wider than the shaft, ears already on: what must stand between shaft and fence?
+var head = Head.pitched(deg(13)).length(mm(185)).width(mm(76));
+println(HeadAtFence.of(head, blank, fence).spacer(mm(1)));
+println(HeadAtFence.of(head.swung(deg(0.6)), blank, fence).skew());
+println(HeadAtFence.of(head, blank, fence).rocking(mm(2), mm(3)));
