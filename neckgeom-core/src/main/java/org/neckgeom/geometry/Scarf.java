@@ -5,6 +5,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -56,6 +57,17 @@ public final class Scarf {
      */
     public static AtPitch at(Quantity<Angle> pitch) {
         return new AtPitch(pitchRad(pitch));
+    }
+
+    /**
+     * Returns the scarf of a head.
+     *
+     * @param head pitched from 1 to 45 deg; its wood's thickness is the head piece's
+     * @param shaft thickness of the shaft's wood at the head end, more than 0
+     * @return the scarf, with no saw kerf; veneers are told to its joints
+     */
+    public static Scarf of(Head head, Quantity<Length> shaft) {
+        return at(head.pitch()).shaft(shaft).head(head.style().amount(head.thicknessMm()));
     }
 
     static double pitchRad(Quantity<Angle> pitch) {

@@ -10,6 +10,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.design.Head;
 import org.neckgeom.units.LengthStyle;
 
 class ScarfTest {
@@ -54,6 +55,11 @@ class ScarfTest {
         assertThatThrownBy(() -> Scarf.at(deg(degrees)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("head pitch must be from 1 to 45 deg, but was ");
+    }
+
+    @Test
+    void of_aHeadIsTheScarfOfItsPitchAndWood() {
+        assertThat(Scarf.of(Head.pitched(deg(13)).thickness(mm(15)), mm(20))).isEqualTo(SCARF);
     }
 
     @Test

@@ -1,0 +1,214 @@
+package org.neckgeom.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A head with its outline, ears and posts. Immutable.
+ *
+ * <p>The outline runs straight from its width at the break line to its width at the tip; unless told it is as wide all
+ * along as the head. Ears are glued on where the head is wider than the shaft's stock. Distances run along the head's
+ * face from the break line. Exact.
+ */
+public final class HeadLayout {
+
+    private final Head head;
+    private final double atBreak;
+    private final double atTip;
+    private final List<HeadPost> posts;
+
+    private HeadLayout(Head head, double atBreak, double atTip, List<HeadPost> posts) {
+        this.head = head;
+        this.atBreak = atBreak;
+        this.atTip = atTip;
+        this.posts = posts;
+    }
+
+    /**
+     * Returns a head as wide all along as it is at its widest, without posts.
+     *
+     * @param head the head
+     * @return the layout
+     */
+    public static HeadLayout of(Head head) {
+        return new HeadLayout(Objects.requireNonNull(head, "head"), head.widthMm(), head.widthMm(), List.of());
+    }
+
+    /**
+     * Returns a copy with a tapered outline.
+     *
+     * @param atBreakLine width there, more than 0
+     * @param atTip width there, more than 0
+     * @return the layout
+     */
+    public HeadLayout tapered(Quantity<Length> atBreakLine, Quantity<Length> atTip) {
+        return new HeadLayout(
+                head,
+                HouseUnits.mmPositive(atBreakLine, "head width at the break line"),
+                HouseUnits.mmPositive(atTip, "head width at the tip"),
+                posts);
+    }
+
+    /**
+     * Returns a copy with a post to each string.
+     *
+     * @param places in the order of the strings, from bass to treble; each on the head
+     * @return the layout
+     */
+    public HeadLayout posts(HeadPost... places) {
+        for (HeadPost post : places) {
+            if (!(post.alongMm() < head.lengthMm())) {
+                throw new IllegalArgumentException("post must lie on the head of " + style().brief(head.lengthMm())
+                        + ", but was at " + style().brief(post.alongMm()));
+            }
+        }
+        return new HeadLayout(head, atBreak, atTip, List.of(places));
+    }
+
+    /**
+     * Returns the width of the outline.
+     *
+     * @param along distance from the break line along the face, 0 to the head's length
+     * @return more than 0
+     */
+    public Amount<Length> width(Quantity<Length> along) {
+        double d = HouseUnits.mmNotNegative(along, "distance along the head");
+        if (!(d <= head.lengthMm())) {
+            throw HouseUnits.refused(
+                    "distance along the head", "no more than its length of " + style().brief(head.lengthMm()), along);
+        }
+        return style().amount(atBreak + (atTip - atBreak) * d / head.lengthMm());
+    }
+
+    /**
+     * Returns the width of each ear, alike on both sides, that widens a shaft's stock to the outline's widest place.
+     *
+     * @param stock width of the shaft's stock at the head, more than 0
+     * @return 0 when the stock is wide enough
+     */
+    public Amount<Length> ears(Quantity<Length> stock) {
+        double w = HouseUnits.mmPositive(stock, "width of the stock");
+        return style().amount(Math.max(0, (Math.max(atBreak, atTip) - w) / 2));
+    }
+
+    /**
+     * Returns the head's thickness with both veneers, what the tuners must fit.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> thickness() {
+        return style().amount(head.thicknessMm() + head.veneerMm() + head.backVeneerMm());
+    }
+
+    /**
+     * Returns how thick the head's wood may be so that the tuners fit with both veneers on.
+     *
+     * @param tuners least and greatest thickness the tuners take, veneers included
+     * @return the limits of the wood
+     */
+    public Limits<Length> woodFor(Limits<Length> tuners) {
+        double veneers = head.veneerMm() + head.backVeneerMm();
+        double low = Math.max(tuners.lowerHouse(), veneers) - veneers;
+        double high = tuners.upperHouse() - veneers;
+        if (!(high > low)) {
+            throw new IllegalArgumentException(
+                    "tuners must take more than the veneers of " + style().brief(veneers) + ", but take " + tuners);
+        }
+        return Double.isInfinite(high)
+                ? Limits.atLeast(style().amount(low))
+                : Limits.between(style().amount(low), style().amount(high));
+    }
+
+    /**
+     * Returns how each string runs over the nut to its own post.
+     *
+     * @param nut the strings' places at the nut, as many as there are posts
+     * @param slot height of the slots' floor over the glue face, 0 or more
+     * @return one to a string, from bass to treble
+     */
+    public List<StringBreak> breaks(StringPlaces nut, Quantity<Length> slot) {
+        double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
+        if (nut.count() != posts.size()) {
+            throw new IllegalArgumentException("posts must be as many as the strings at the nut, but were "
+                    + posts.size() + " for " + nut.count());
+        }
+        List<StringBreak> all = new ArrayList<>();
+        for (int i = 0; i < posts.size(); i++) {
+            HeadPost post = posts.get(i);
+            all.add(StringBreak.ofMm(
+                    head.pitchRad(),
+                    post.alongMm(),
+                    post.aboveMm(),
+                    height,
+                    post.asideMm() - nut.centreMm(i),
+                    style()));
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Returns the force of all strings together on the nut, square to the glue face. Estimate: no friction in the slots,
+     * the speaking side level.
+     *
+     * @param nut the strings' places at the nut
+     * @param slot height of the slots' floor over the glue face, 0 or more
+     * @param tension of each single string, 0 or more
+     * @return the force
+     */
+    public Amount<Force> nutForce(StringPlaces nut, Quantity<Length> slot, Quantity<Force> tension) {
+        double sum = 0;
+        for (StringBreak string : breaks(nut, slot)) {
+            sum += string.nutForce(tension).house();
+        }
+        return Amount.ofHouse(sum, ShopUnit.NEWTON);
+    }
+
+    private LengthStyle style() {
+        return head.style();
+    }
+
+    /** True for an equal head with the same outline and posts. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeadLayout that
+                && head.equals(that.head)
+                && Double.compare(atBreak, that.atBreak) == 0
+                && Double.compare(atTip, that.atTip) == 0
+                && posts.equals(that.posts);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(head, atBreak, atTip, posts);
+    }
+
+    /** Returns the outline, the thickness and the posts. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(
+                        "Head " + style().brief(head.lengthMm()) + " long at " + Texts.deg(head.pitchRad()))
+                .row("wide", style().brief(atBreak) + " at the break line, " + style().brief(atTip) + " at the tip")
+                .row("thick with veneers", style().brief(thickness().house()));
+        if (!posts.isEmpty()) {
+            report.row(
+                    "posts",
+                    posts.stream()
+                            .limit(12)
+                            .map(post -> style().brief(post.alongMm()))
+                            .collect(Collectors.joining(", ")));
+        }
+        return report.toString();
+    }
+}

@@ -1,0 +1,129 @@
+package org.neckgeom.geometry;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
+ *
+ * <p>Strings run straight from their places at the nut to those at the saddle; the overhang is measured across the neck
+ * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the string
+ * lies beyond the board.
+ */
+public final class StringOverhang {
+
+    private final NeckDesign neck;
+    private final StringPlaces nut;
+    private final StringPlaces saddle;
+    private final double length;
+
+    private StringOverhang(NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length) {
+        this.neck = neck;
+        this.nut = nut;
+        this.saddle = saddle;
+        this.length = length;
+    }
+
+    /**
+     * Returns the overhang of a design, the saddle at the end of its scale.
+     *
+     * @param neck with scale and fingerboard told
+     * @param nut the strings' places at the nut
+     * @param saddle the strings' places at the saddle, as many
+     * @return the overhang
+     */
+    public static StringOverhang of(NeckDesign neck, StringPlaces nut, StringPlaces saddle) {
+        neck.fingerboard();
+        if (nut.count() != saddle.count()) {
+            throw new IllegalArgumentException(
+                    "nut and saddle must have as many strings, but had " + nut.count() + " and " + saddle.count());
+        }
+        return new StringOverhang(neck, nut, saddle, neck.scale().lengthMm());
+    }
+
+    /**
+     * Returns a copy whose saddle stands back.
+     *
+     * @param compensation added to the scale, 0 or more
+     * @return the overhang
+     */
+    public StringOverhang compensation(Quantity<Length> compensation) {
+        return new StringOverhang(
+                neck, nut, saddle, neck.scale().lengthMm() + HouseUnits.mmNotNegative(compensation, "compensation"));
+    }
+
+    /**
+     * Returns the overhang on the bass side.
+     *
+     * @param fret 0 (the nut) or more
+     * @return negative when the string lies beyond the board
+     */
+    public Amount<Length> bass(int fret) {
+        return style().amount(atMm(neck.scale().fretMm(fret), false));
+    }
+
+    /**
+     * Returns the overhang on the treble side.
+     *
+     * @param fret 0 (the nut) or more
+     * @return negative when the string lies beyond the board
+     */
+    public Amount<Length> treble(int fret) {
+        return style().amount(atMm(neck.scale().fretMm(fret), true));
+    }
+
+    /**
+     * Returns the least overhang of either side; both edges are straight, so it lies at the nut or at the last fret.
+     *
+     * @return negative when a string lies beyond the board
+     */
+    public Amount<Length> least() {
+        double last = neck.scale().fretMm(neck.frets());
+        double atNut = Math.min(atMm(0, false), atMm(0, true));
+        return style().amount(Math.min(atNut, Math.min(atMm(last, false), atMm(last, true))));
+    }
+
+    private double atMm(double x, boolean onTreble) {
+        double edge =
+                nut.outerEdgeMm(onTreble) + (saddle.outerEdgeMm(onTreble) - nut.outerEdgeMm(onTreble)) * x / length;
+        return neck.halfWidthAtMm(x) - edge;
+    }
+
+    private LengthStyle style() {
+        return neck.style();
+    }
+
+    /** True for an equal design with the same strings. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StringOverhang that
+                && neck.equals(that.neck)
+                && nut.equals(that.nut)
+                && saddle.equals(that.saddle)
+                && Double.compare(length, that.length) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(neck, nut, saddle, length);
+    }
+
+    /** Returns the overhang at the nut, at the body and at the last fret. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Overhang: least " + style().text(least().house()));
+        for (int fret : new int[] {0, neck.bodyAtFret(), neck.frets()}) {
+            report.row(
+                    fret == 0 ? "nut" : "fret " + fret,
+                    "bass " + style().text(bass(fret).house()) + ", treble "
+                            + style().text(treble(fret).house()));
+        }
+        return report.note("from the string's outer edge to the board's edge").toString();
+    }
+}

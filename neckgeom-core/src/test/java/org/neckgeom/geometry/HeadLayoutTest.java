@@ -1,0 +1,90 @@
+package org.neckgeom.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Head;
+import org.neckgeom.measure.Limits;
+
+class HeadLayoutTest {
+
+    private static final Head HEAD = Head.pitched(deg(13))
+            .length(mm(185))
+            .width(mm(76))
+            .thickness(mm(14))
+            .veneer(mm(2), mm(0))
+            .backVeneer(mm(0.6));
+    private static final StringPlaces NUT =
+            StringSpacing.diameters(mm(1), mm(1), mm(1), mm(1)).across(mm(28)).equalCentres();
+
+    @Test
+    void breaks_isEachStringAtItsOwnPost() {
+        HeadLayout head = HeadLayout.of(HEAD)
+                .posts(
+                        HeadPost.at(mm(60)).aside(mm(-25)).above(mm(8)),
+                        HeadPost.at(mm(100)).aside(mm(-24)).above(mm(8)),
+                        HeadPost.at(mm(100)).aside(mm(24)).above(mm(8)),
+                        HeadPost.at(mm(60)).aside(mm(25)).above(mm(8)));
+
+        List<StringBreak> breaks = head.breaks(NUT, mm(7.5));
+
+        assertThat(breaks).hasSize(4);
+        StringBreak first =
+                StringBreak.over(deg(13)).post(mm(60), mm(8)).nutSlot(mm(7.5)).sideways(mm(-25 + 13.5));
+        assertThat(breaks.get(0).angle()).isEqualTo(first.angle());
+        assertThat(breaks.get(0).side().house()).isEqualTo(-breaks.get(3).side().house());
+        assertThat(breaks.get(1).angle().house())
+                .isEqualTo(breaks.get(2).angle().house());
+        assertThat(breaks.get(0).angle().house())
+                .isNotEqualTo(breaks.get(1).angle().house());
+        double sum = 0;
+        for (StringBreak one : breaks) {
+            sum += 95 * Math.sin(one.angle().house());
+        }
+        assertThat(head.nutForce(NUT, mm(7.5), newton(95)).house()).isCloseTo(sum, offset(1e-12));
+    }
+
+    @Test
+    void ears_makeUpHalfTheDifferenceEachSide() {
+        assertThat(HeadLayout.of(HEAD).ears(mm(61))).isEqualTo(mm(7.5));
+        assertThat(HeadLayout.of(HEAD).ears(mm(80)).house()).isZero();
+        assertThat(HeadLayout.of(HEAD).tapered(mm(60), mm(66)).ears(mm(61)).house())
+                .isCloseTo(2.5, offset(1e-12));
+    }
+
+    @Test
+    void width_runsStraightFromBreakLineToTip() {
+        HeadLayout head = HeadLayout.of(HEAD).tapered(mm(60), mm(78.5));
+
+        assertThat(head.width(mm(0))).isEqualTo(mm(60));
+        assertThat(head.width(mm(185)).house()).isCloseTo(78.5, offset(1e-12));
+        assertThat(head.width(mm(20)).house()).isCloseTo(62, offset(1e-12));
+        assertThatThrownBy(() -> head.width(mm(186)))
+                .hasMessage("distance along the head must be no more than its length of 185 mm, but was 186 mm");
+    }
+
+    @Test
+    void woodFor_leavesTheVeneersOut() {
+        HeadLayout head = HeadLayout.of(HEAD);
+
+        assertThat(head.thickness().house()).isCloseTo(16.6, offset(1e-12));
+        Limits<javax.measure.quantity.Length> wood = head.woodFor(Limits.between(mm(13), mm(17)));
+        assertThat(wood.lowerHouse()).isCloseTo(10.4, offset(1e-12));
+        assertThat(wood.upperHouse()).isCloseTo(14.4, offset(1e-12));
+        assertThatThrownBy(() -> head.woodFor(Limits.between(mm(1), mm(2)))).hasMessageContaining("veneers");
+    }
+
+    @Test
+    void posts_mustLieOnTheHeadAndMatchTheStrings() {
+        assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(190))))
+                .hasMessage("post must lie on the head of 185 mm, but was at 190 mm");
+        assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(60))).breaks(NUT, mm(7)))
+                .hasMessage("posts must be as many as the strings at the nut, but were 1 for 4");
+    }
+}

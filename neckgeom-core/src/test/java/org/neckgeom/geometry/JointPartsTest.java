@@ -1,0 +1,67 @@
+package org.neckgeom.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import org.junit.jupiter.api.Test;
+
+/** Dovetail and bolted tenon. */
+class JointPartsTest {
+
+    @Test
+    void riseFrom_isWhereTheShimmedSideMeetsItsSocketAgain() {
+        // A side tapered by 4 deg, moved out by a shim along its normal, then up until it lies on its old line.
+        double taper = Math.toRadians(4);
+        Vec side = new Vec(Math.sin(taper), 0, Math.cos(taper));
+        Vec normal = new Vec(Math.cos(taper), 0, -Math.sin(taper));
+        double rise = 0.3 / -normal.z();
+
+        assertThat(DovetailSeat.tapered(deg(4)).riseFrom(mm(0.3)).house()).isCloseTo(rise, offset(1e-12));
+        assertThat(normal.dot(side)).isCloseTo(0, offset(1e-15));
+        assertThat(DovetailSeat.tapered(deg(4)).shimFor(mm(rise)).house()).isCloseTo(0.3, offset(1e-12));
+        assertThat(DovetailSeat.tapered(deg(4)).riseFrom(mm(-0.3)).house()).isNegative();
+    }
+
+    @Test
+    void tapered_rejectsParallelSides() {
+        assertThatThrownBy(() -> DovetailSeat.tapered(deg(0)))
+                .hasMessage("dovetail taper must be between 0 and 45 deg, but was 0 deg");
+    }
+
+    @Test
+    void leastWood_isTheNearestOfEdgesShoulderEndAndNeighbour() {
+        // Common practice: 10 mm barrels 28.5 and 57.5 mm down, the hole's front 0.8 mm back of the shoulder.
+        TenonBolts tenon = TenonBolts.tenon(mm(78), mm(20))
+                .holes(mm(10), mm(0.8))
+                .at(mm(57.5))
+                .at(mm(28.5));
+
+        assertThat(tenon.leastWood()).isEqualTo(mm(0.8));
+        assertThat(tenon.centreFromShoulder().house()).isCloseTo(5.8, offset(1e-12));
+        assertThat(tenon.depths()).containsExactly(mm(28.5), mm(57.5));
+        assertThat(TenonBolts.tenon(mm(60), mm(25))
+                        .holes(mm(10), mm(8))
+                        .at(mm(57))
+                        .leastWood()
+                        .house())
+                .isCloseTo(-2, offset(1e-12));
+        assertThat(TenonBolts.tenon(mm(90), mm(40))
+                        .holes(mm(10), mm(12))
+                        .at(mm(30))
+                        .at(mm(43))
+                        .leastWood()
+                        .house())
+                .isCloseTo(3, offset(1e-12));
+        assertThat(tenon.toString()).contains("28.500 mm below the glue face");
+    }
+
+    @Test
+    void holes_rejectsOneThatRunsOutOfTheTenon() {
+        assertThatThrownBy(() -> TenonBolts.tenon(mm(78), mm(20)).holes(mm(15), mm(6)))
+                .hasMessage("hole diameter must be less than the 14 mm of tenon behind its set-back, but was 15 mm");
+        assertThatThrownBy(() -> TenonBolts.tenon(mm(78), mm(20)).leastWood()).hasMessageContaining("told");
+    }
+}
