@@ -138,8 +138,7 @@ public final class Bow {
             double x = edge.reliefAt(force);
             report.row(
                     "greatest at",
-                    question.style().brief(Math.rint(10 * x) / 10) + " from the nut, near fret "
-                            + Numbers.fixed(nearestFret(x), 0));
+                    Likely.place(question.style(), x) + " from the nut, near fret " + Numbers.fixed(nearestFret(x), 0));
         }
         if (edge.hump(force) > 0) {
             report.row("hump", question.style().text(edge.hump(force)) + ": the neck is an S");

@@ -91,13 +91,18 @@ public final class FretEnds {
         return board.hashCode();
     }
 
+    /** How far the ends stand out or sink in, with the word for it. */
+    String sideText() {
+        return proudMm() < 0 ? likely().times(-1) + " sunk in" : likely() + " proud";
+    }
+
     /** Returns how far the ends stand out or sink in, then the change of the board. */
     @Override
     public String toString() {
         double proud = proudMm();
         String word = proud > 0 ? "stand proud" : proud < 0 ? "sink in" : "stay flush";
         return Report.titled("Fret ends: " + word)
-                .row("on each side", proud < 0 ? likely().times(-1) : likely())
+                .row("on each side", sideText())
                 .row(
                         "board",
                         board.likely() + " on "

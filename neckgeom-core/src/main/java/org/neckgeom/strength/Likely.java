@@ -1,9 +1,11 @@
 package org.neckgeom.strength;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -49,17 +51,32 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     /** Returns {@code 0.31 mm (95 %: 0.20 to 0.48 mm)}, rounded so that the interval's half keeps one or two digits. */
     @Override
     public String toString() {
-        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (!isWhole()) {
-            return number(value, 3) + symbol;
+            return number(unit, value, 3) + symbol(unit);
         }
-        double quarter = Math.abs(unit.fromHouse(high) - unit.fromHouse(low)) / 4;
-        int decimals = Math.max(0, Numbers.decimalsFor(quarter, 4) - 1);
-        return number(value, decimals) + symbol + " (95 %: " + number(low, decimals) + " to " + number(high, decimals)
-                + symbol + ")";
+        // Small parts of an inch are thou to a maker.
+        boolean small = (ShopUnit<?>) unit == ShopUnit.INCH && Math.max(Math.abs(low), Math.abs(high)) < 2.54;
+        return small ? text(ShopUnit.THOU) : text(unit);
     }
 
-    private String number(double house, int decimals) {
-        return Numbers.fixed(unit.fromHouse(house), decimals);
+    private String text(ShopUnit<?> shown) {
+        double quarter = Math.abs(shown.fromHouse(high) - shown.fromHouse(low)) / 4;
+        int decimals = Math.max(0, Numbers.decimalsFor(quarter, 4) - 1);
+        return number(shown, value, decimals) + symbol(shown) + " (95 %: " + number(shown, low, decimals) + " to "
+                + number(shown, high, decimals) + symbol(shown) + ")";
+    }
+
+    private static String symbol(ShopUnit<?> shown) {
+        return shown.symbol().isEmpty() ? "" : " " + shown.symbol();
+    }
+
+    private static String number(ShopUnit<?> shown, double house, int decimals) {
+        return Numbers.fixed(shown.fromHouse(house), decimals);
+    }
+
+    /** A place along the neck, to a millimetre or a tenth of an inch. */
+    static String place(LengthStyle style, double mm) {
+        ShopUnit<Length> unit = style.unit();
+        return Numbers.fixed(unit.fromHouse(mm), unit == ShopUnit.INCH ? 1 : 0) + " " + unit.symbol();
     }
 }

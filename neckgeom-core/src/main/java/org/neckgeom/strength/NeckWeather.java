@@ -91,8 +91,8 @@ public final class NeckWeather {
         Report report = Report.titled(neck.name() + ", moisture "
                         + Numbers.fixed(weather.before().moisturePercent(), 1) + " % to "
                         + Numbers.fixed(weather.after().moisturePercent(), 1) + " %")
-                .row("fret ends at nut", fretEndsAtNut().likely() + " proud on each side")
-                .row("at the last fret", fretEndsAtLastFret().likely() + " proud on each side")
+                .row("fret ends at nut", fretEndsAtNut().sideText() + " on each side")
+                .row("at the last fret", fretEndsAtLastFret().sideText() + " on each side")
                 .row("neck at the body", neckAtBody().likely() + " in width");
         slotFit().ifPresent(fit -> report.row("rod's play", fit.likely() + ": " + fit.fit()));
         return report.row("rings", "not known: any way they can lie")

@@ -174,7 +174,8 @@ public final class RodForce {
     public String toString() {
         Report report = Report.titled("Rod for " + style.brief(wanted) + " of relief: " + reach());
         obstacle().ifPresent(why -> report.row("because", why));
-        if (!Double.isNaN(force.value())) {
+        // A force that no rod of this kind can give is no answer to anyone.
+        if (force.isWhole() && force.high() >= question.leastForce()) {
             report.row("force", force);
             if (question.isTwoWay()) {
                 report.row("moment", moment());

@@ -125,7 +125,7 @@ public final class Section {
     /** Returns the stiffness and the neutral axis with their intervals. */
     @Override
     public String toString() {
-        return Report.titled("Section " + style.brief(x) + " from the nut")
+        return Report.titled("Section " + Likely.place(style, x) + " from the nut")
                 .row("stiffness EI", stiffnessText())
                 .row("neutral axis", axis + " over the glue face")
                 .note("Estimate: transformed section; interval for 95 of 100 pairs of woods.")

@@ -202,9 +202,9 @@ public final class SizeChange {
 
     String rings() {
         if (!ringsKnown()) {
-            return "rings not known: from along the rays to along the rings";
+            return "not known: any way from along the rays to along the rings";
         }
-        return "rings at " + Numbers.trimmed(Math.toDegrees(ringAngle), 1) + " deg to the size";
+        return "at " + Numbers.trimmed(Math.toDegrees(ringAngle), 1) + " deg to the size";
     }
 
     @Override

@@ -1,0 +1,85 @@
+package org.neckgeom.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+
+/** Bars beside the rod against the parallel-axis theorem on a neck summed from layers. */
+class BarsAddedTest {
+
+    private static final Rod BAR = Rod.carbonBar(mm(320), mm(3.2), mm(9.5));
+
+    @Test
+    void stifferRatio_isThatOfTheParallelAxisTheorem() {
+        NeckDesign neck = Necks.guitar();
+        BarsAdded bars = Relief.of(neck).addingBars(BAR, mm(9));
+        double x = bars.before().place().house();
+        double[] bare = FiniteDifferenceNeck.layers(neck, x);
+        double depth = neck.backDepthAtMm(x);
+        // Add 2 x 3.2 mm x 9.5 mm of (130000 - 12600) MPa, its middle 4.75 mm below the glue face, to EA and EI about
+        // the
+        // bare axis, then move the axis: EI' = EI + EJ + EA EB/(EA + EB) d^2.
+        double eb = 2 * 3.2 * 9.5 * (130_000 - 12_600);
+        double own = eb * 9.5 * 9.5 / 12;
+        double ea = stretch(neck, x);
+        double d = -4.75 - bare[0];
+        double stiff = bare[1] + own + ea * eb / (ea + eb) * d * d;
+
+        assertThat(depth).isGreaterThan(9.5);
+        assertThat(bars.stifferRatio()).isCloseTo(stiff / bare[1], withinPercentage(0.1));
+    }
+
+    /** EA of the guitar, from its areas: board with crown, back, channel less strip. */
+    private static double stretch(NeckDesign neck, double x) {
+        double half = neck.halfWidthAtMm(x);
+        double board = 0;
+        double back = 0;
+        int n = 20_000;
+        for (int i = 0; i < n; i++) {
+            double y = half * (i + 0.5) / n;
+            double r = neck.crownRadiusAtMm(x);
+            board += 2 * half / n * (neck.boardThicknessAtMm(x) - (r - Math.sqrt(r * r - y * y)));
+            back += 2 * half / n * neck.backDepthAtMm(x) * Math.pow(1 - Math.pow(y / half, 2.5), 1 / 2.5);
+        }
+        double channel = 4.8 * (neck.channel().orElseThrow().floorDepthAtMm(x) - 1);
+        return 12_600 * (board + back - channel);
+    }
+
+    @Test
+    void after_hasLessReliefThanBefore() {
+        BarsAdded bars = Relief.of(Necks.guitar()).addingBars(BAR, mm(9));
+
+        assertThat(bars.stifferRatio()).isGreaterThan(1.1);
+        assertThat(bars.after().reliefMm()).isLessThan(bars.before().reliefMm());
+        assertThat(bars.difference().house())
+                .isCloseTo(bars.before().reliefMm() - bars.after().reliefMm(), withinPercentage(1e-9));
+        assertThat(bars.relief()).isEqualTo(Relief.of(Necks.guitar()).withBars(BAR, mm(9)));
+    }
+
+    @Test
+    void rodForceFor_saysWhenTheReliefIsGone() {
+        double slack = Relief.of(Necks.guitar()).underStrings().reliefMm();
+        BarsAdded bars = Relief.of(Necks.guitar()).addingBars(Rod.carbonBar(mm(400), mm(6), mm(11)), mm(10));
+
+        assertThat(bars.rodForceFor(mm(slack * 1.3)).reach()).isEqualTo(RodForce.Reach.CANNOT);
+    }
+
+    @Test
+    void addingBars_refusesWhatIsNoBarOrNoPlace() {
+        Relief relief = Relief.of(Necks.guitar());
+
+        assertThatThrownBy(() -> relief.addingBars(Rod.twoWay(mm(300), mm(6), mm(9)), mm(9)))
+                .hasMessage("bars must be a steel bar or a carbon bar, but were a two-way rod");
+        assertThatThrownBy(() -> relief.addingBars(BAR, mm(3)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("clear of each other and of the channel, but was 3 mm");
+        assertThatThrownBy(() -> relief.addingBars(Rod.carbonBar(mm(320), mm(3.2), mm(16)), mm(9)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageStartingWith("a bar breaks through the back");
+    }
+}

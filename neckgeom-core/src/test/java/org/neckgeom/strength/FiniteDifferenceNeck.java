@@ -1,0 +1,147 @@
+package org.neckgeom.strength;
+
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.QRDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+
+/**
+ * A neck solved another way: sections summed from thin layers of the design's own outlines, and the bent line as the
+ * unknowns of one linear system (central differences, the strings' pull on the bent neck in the matrix), solved by
+ * Hipparchus. Uses nothing of the package under test.
+ */
+final class FiniteDifferenceNeck {
+
+    private static final int STEPS = 600;
+    private static final int LAYERS = 2400;
+
+    private final double h;
+    private final double[] strings;
+    private final double[] rod;
+
+    /** Strings 1.5 mm over the board at the nut and 3.1 mm at the 12th fret; a two-way rod's bars half its height apart. */
+    FiniteDifferenceNeck(NeckDesign neck) {
+        double length = neck.bodyJointMm();
+        h = length / STEPS;
+        double scale = neck.scale().lengthMm();
+        RealMatrix matrix = MatrixUtils.createRealMatrix(STEPS + 1, STEPS + 1);
+        RealMatrix loads = MatrixUtils.createRealMatrix(STEPS + 1, 2);
+        double[] tensions = neck.strings().tensionsN();
+        double[] atNut = new double[tensions.length];
+        double[] slope = new double[tensions.length];
+        double along = 0;
+        for (int i = 0; i < tensions.length; i++) {
+            atNut[i] = overGlueFace(neck, 0, i, 1.5);
+            slope[i] = (overGlueFace(neck, scale / 2, i, 3.1) - atNut[i]) / (scale / 2);
+            along += neck.strings().inCourse() * tensions[i] * Math.cos(Math.atan(slope[i]));
+        }
+        for (int i = 1; i <= STEPS; i++) {
+            double x = i * h;
+            double[] layers = layers(neck, x);
+            double f = h * h / layers[1];
+            // Row i - 1 is w'' at node i; beyond the clamp w mirrors itself.
+            matrix.addToEntry(i - 1, i - 1, i == STEPS ? 2 : 1);
+            matrix.addToEntry(i - 1, i, -2 + f * along);
+            if (i < STEPS) {
+                matrix.addToEntry(i - 1, i + 1, 1);
+            }
+            matrix.addToEntry(i - 1, 0, -f * along * (1 - x / scale));
+            double moment = 0;
+            for (int s = 0; s < tensions.length; s++) {
+                double pull = neck.strings().inCourse() * tensions[s] * Math.cos(Math.atan(slope[s]));
+                moment += pull * (atNut[s] + slope[s] * x - layers[0]);
+            }
+            loads.setEntry(i - 1, 0, f * moment);
+            loads.setEntry(i - 1, 1, f * rodMoment(neck.channel().orElseThrow(), x, layers[0]));
+        }
+        matrix.setEntry(STEPS, STEPS, 1);
+        RealMatrix w = new QRDecomposition(matrix).getSolver().solve(loads);
+        strings = w.getColumn(0);
+        rod = w.getColumn(1);
+    }
+
+    private static double overGlueFace(NeckDesign neck, double x, int course, double overBoard) {
+        int n = neck.strings().courses();
+        double edge = neck.halfWidthAtMm(x) - 3;
+        double y = -edge + 2 * edge * course / (n - 1);
+        double r = neck.crownRadiusAtMm(x);
+        return neck.boardThicknessAtMm(x) + overBoard - (r - Math.sqrt(r * r - y * y));
+    }
+
+    private static double rodMoment(Channel channel, double x, double axis) {
+        Rod rod = channel.rod();
+        if (x < channel.startMm() || x > channel.startMm() + rod.lengthMm()) {
+            return 0;
+        }
+        return rod.kind() == Rod.Kind.TWO_WAY
+                ? -rod.heightMm() / 2
+                : -(axis + channel.floorDepthAtMm(x) - rod.heightMm() / 2);
+    }
+
+    /** Neutral axis and EI of a neck at a station, summed from layers. */
+    static double[] layers(NeckDesign neck, double x) {
+        double depth = neck.backDepthAtMm(x);
+        double half = neck.halfWidthAtMm(x);
+        double top = neck.boardThicknessAtMm(x);
+        double r = neck.crownRadiusAtMm(x);
+        double bass = neck.back().bassPower();
+        double treble = neck.back().treblePower();
+        double back = neck.wood().modulusMPa();
+        double board = neck.fingerboard().wood().orElseThrow().modulusMPa();
+        Optional<Channel> channel = neck.channel();
+        DoubleUnaryOperator slot = below -> channel.filter(c -> below < c.depthAtMm(x)
+                        && !(c.coverMm() > 0 && below > c.clearanceMm() && below < c.clearanceMm() + c.coverMm()))
+                .map(c -> c.widthAtMm(x))
+                .orElse(0.0);
+        double ea = 0;
+        double eq = 0;
+        double ej = 0;
+        for (int i = 0; i < LAYERS; i++) {
+            double dz = (depth + top) / LAYERS;
+            double z = -depth + (i + 0.5) * dz;
+            double e;
+            if (z < 0) {
+                double u = -z / depth;
+                double breadth = half
+                        * (Math.pow(1 - Math.pow(u, bass), 1 / bass) + Math.pow(1 - Math.pow(u, treble), 1 / treble));
+                e = back * (breadth - slot.applyAsDouble(-z));
+            } else {
+                double centre = r - (top - z);
+                double crown = Double.isInfinite(r) ? half : Math.sqrt(Math.max(0, r * r - centre * centre));
+                e = board * 2 * Math.min(half, crown);
+            }
+            ea += e * dz;
+            eq += e * dz * z;
+            ej += e * dz * (z * z + dz * dz / 12);
+        }
+        return new double[] {eq / ea, ej - eq * eq / ea};
+    }
+
+    private double rise(double x, double force) {
+        int i = (int) Math.min(STEPS - 1, x / h);
+        double t = x / h - i;
+        return (1 - t) * (strings[i] + force * rod[i]) + t * (strings[i + 1] + force * rod[i + 1]);
+    }
+
+    /** How far the nut is lifted. */
+    double lift() {
+        return strings[0];
+    }
+
+    /** Greatest gap less greatest rise under a straightedge from a to b. */
+    double bow(double a, double b, double force) {
+        double gap = 0;
+        double hump = 0;
+        for (int i = 0; i <= 2000; i++) {
+            double x = a + (b - a) * i / 2000;
+            double line = rise(a, force) + (rise(b, force) - rise(a, force)) * (x - a) / (b - a);
+            gap = Math.max(gap, line - rise(x, force));
+            hump = Math.max(hump, rise(x, force) - line);
+        }
+        return gap - hump;
+    }
+}

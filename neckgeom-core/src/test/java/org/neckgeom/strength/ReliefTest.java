@@ -1,0 +1,220 @@
+package org.neckgeom.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.gigapascal;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.stock.Wood;
+
+/** Relief of whole necks against a finite-difference neck solved by Hipparchus, and what must hold for any neck. */
+class ReliefTest {
+
+    @Test
+    void underStrings_agreesWithAFiniteDifferenceNeck() {
+        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar())) {
+            FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
+            double from = neck.scale().fretMm(1);
+            double to = neck.bodyJointMm();
+            Relief relief = Relief.of(neck);
+
+            Bow bow = relief.underStrings();
+
+            assertThat(bow.reliefMm()).as(neck.name()).isCloseTo(other.bow(from, to, 0), withinPercentage(0.1));
+            assertThat(bow.lift().house()).as(neck.name()).isCloseTo(other.lift(), withinPercentage(0.1));
+            for (double force : new double[] {400, 1500, 3000}) {
+                assertThat(relief.withRodAt(newton(force)).reliefMm())
+                        .as("%s at %s N", neck.name(), force)
+                        .isCloseTo(other.bow(from, to, force), within(0.0005));
+            }
+        }
+    }
+
+    @Test
+    void underStrings_isOfTheSizeMakersSee() {
+        // Common practice, order of magnitude of the bow of the wood alone: mandolin 0.2 to 0.4, electric 0.25 to 0.4
+        // mm;
+        // greatest near the 6th or 7th fret.
+        Bow mandolin = Relief.of(Necks.mandolin()).underStrings();
+        Bow guitar = Relief.of(Necks.guitar()).underStrings();
+
+        assertThat(mandolin.reliefMm()).isBetween(0.2, 0.45);
+        assertThat(guitar.reliefMm()).isBetween(0.15, 0.45);
+        assertThat(guitar.place().house())
+                .isBetween(
+                        Necks.guitar().scale().fretMm(5.5),
+                        Necks.guitar().scale().fretMm(8.5));
+    }
+
+    @Test
+    void interval_followsTheModulus() {
+        // One piece of wood known to 5 %, the board of no stiffness to speak of: relief goes as 1/E but for the pull on
+        // the bent neck, so the interval is that of a log-normal 1/E, give or take a tenth.
+        Wood soft = Wood.named("felt").modulus(gigapascal(0.001));
+        NeckDesign neck = Necks.mandolin()
+                .wood(Wood.BLACK_WALNUT.modulusVariation(percent(5)))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46))
+                        .thickness(mm(6))
+                        .radius(mm(400))
+                        .wood(soft));
+        Bow bow = Relief.of(neck).underStrings();
+
+        double width = Math.log(bow.interval().highHouse() / bow.interval().lowHouse());
+        assertThat(width).isBetween(2 * 1.96 * 0.05, 2 * 1.96 * 0.05 * 1.25);
+        assertThat(bow.interval().contains(bow.relief())).isTrue();
+    }
+
+    @Test
+    void underStrings_isTheSameInInchesAndMillimetres() {
+        NeckDesign inches = Necks.guitar();
+        NeckDesign metric = inches.scale(mm(647.7))
+                .fingerboard(Fingerboard.tapered(mm(42.8625), mm(55.88))
+                        .thickness(mm(6.35))
+                        .radius(mm(241.3), mm(304.8))
+                        .wood(Wood.SUGAR_MAPLE))
+                .back(BackProfile.between(mm(14.732), mm(16.51)).full());
+
+        assertThat(Relief.of(metric).underStrings().reliefMm())
+                .isCloseTo(Relief.of(inches).underStrings().reliefMm(), withinPercentage(1e-9));
+        assertThat(Relief.of(inches).underStrings().toString()).contains("thou");
+        assertThat(Relief.of(metric).underStrings().toString()).contains(" mm");
+    }
+
+    @Test
+    void underStrings_growsWithPullAndFallsWithStiffness() {
+        long seed = 20260311;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 50; i++) {
+            NeckDesign neck = anyNeck(random);
+            double relief = Relief.of(neck).underStrings().reliefMm();
+            NeckDesign stiffer = neck.wood(Wood.named("stiff").modulus(gigapascal(20)));
+            NeckDesign deeper = neck.back(BackProfile.between(mm(17), mm(20)));
+
+            assertThat(Relief.of(stiffer).underStrings().reliefMm())
+                    .as("seed %s, trial %s", seed, i)
+                    .isLessThan(relief);
+            assertThat(Relief.of(deeper).underStrings().reliefMm())
+                    .as("seed %s, trial %s", seed, i)
+                    .isLessThan(relief);
+            NeckDesign harder = neck.strings(neck.strings().tensions(newton(100)));
+            assertThat(Relief.of(harder).underStrings().reliefMm())
+                    .as("seed %s, trial %s", seed, i)
+                    .isGreaterThan(relief);
+        }
+    }
+
+    private static NeckDesign anyNeck(SplittableRandom random) {
+        return Necks.mandolin()
+                .scale(mm(random.nextDouble(350, 660)))
+                .back(BackProfile.between(mm(random.nextDouble(13, 15)), mm(random.nextDouble(15, 17)))
+                        .power(random.nextDouble(1.8, 3.5)))
+                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
+                        .tensions(newton(random.nextDouble(40, 90))));
+    }
+
+    @Test
+    void between_measuresLessOverAShorterSpan() {
+        Relief relief = Relief.of(Necks.mandolin());
+        double whole = relief.underStrings().reliefMm();
+
+        assertThat(relief.between(1, 10).underStrings().reliefMm()).isLessThan(whole);
+        assertThat(relief.between(0, 14).underStrings().reliefMm()).isGreaterThan(whole);
+        assertThat(relief.between(1, 14)).isEqualTo(relief);
+    }
+
+    @Test
+    void between_refusesFretsItCannotLieOn() {
+        Relief relief = Relief.of(Necks.mandolin());
+
+        assertThatThrownBy(() -> relief.between(3, 3)).hasMessageContaining("ascending");
+        assertThatThrownBy(() -> relief.between(1, 15))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("frets of the straightedge must be ascending between 0 and that at the body, 14, but were 1"
+                        + " and 15");
+        assertThatThrownBy(() -> relief.between(-1, 5)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void gapAtFret_isLessThanTheReliefAndNothingAtTheEnds() {
+        Bow bow = Relief.of(Necks.mandolin()).underStrings();
+
+        assertThat(bow.gapAtFret(1).house()).isCloseTo(0, within(1e-12));
+        assertThat(bow.gapAtFret(14).house()).isCloseTo(0, within(1e-12));
+        assertThat(bow.gapAtFret(6).house()).isPositive().isLessThanOrEqualTo(bow.reliefMm());
+        assertThatThrownBy(() -> bow.gapAtFret(15)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void heights_makeALongerLever() {
+        Relief low = Relief.of(Necks.mandolin());
+        Relief high = low.heights(StringHeights.usual().frets(mm(1.4)).action(mm(4)));
+
+        assertThat(high.underStrings().reliefMm())
+                .isGreaterThan(low.underStrings().reliefMm());
+    }
+
+    @Test
+    void withRodAt_refusesWhatTheRodCannot() {
+        assertThatThrownBy(() -> Relief.of(Necks.guitar()).withRodAt(newton(-10)))
+                .hasMessage("rod force must be 0 N or more in a single-action rod, but was -10 N");
+        NeckDesign barred = Necks.mandolin().rod(Rod.carbonBar(mm(300), mm(6), mm(9)));
+        assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))
+                .hasMessage("rod force must be 0 N in a neck without an adjustable rod, but was 10 N");
+        assertThat(Relief.of(barred).withRodAt(newton(0)).reliefMm())
+                .isLessThan(Relief.of(Necks.mandolin()).underStrings().reliefMm());
+    }
+
+    @Test
+    void of_namesThePartThatIsMissing() {
+        NeckDesign bare = NeckDesign.named("Bare").scale(mm(560));
+
+        assertThatThrownBy(() -> Relief.of(bare).underStrings()).hasMessageContaining("fingerboard");
+        NeckDesign noWood = Necks.mandolin().fingerboard(Fingerboard.tapered(mm(34), mm(46)));
+        assertThatThrownBy(() -> Relief.of(noWood).underStrings())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("must have its fingerboard's wood told");
+        NeckDesign noPull = Necks.mandolin().strings(StringSet.of(pitch("G2"), pitch("D3")));
+        assertThatThrownBy(() -> Relief.of(noPull).underStrings())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("must have its strings' pull told");
+    }
+
+    @Test
+    void of_saysWhereTheChannelBreaksThrough() {
+        NeckDesign deep = Necks.mandolin().rod(Rod.twoWay(mm(300), mm(6), mm(14.5)));
+
+        assertThatThrownBy(() -> Relief.of(deep).underStrings())
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("breaks through the back");
+    }
+
+    @Test
+    void of_refusesAnImpossibleOutline() {
+        NeckDesign noDepth = Necks.mandolin().back(BackProfile.between(mm(1), mm(20)));
+
+        assertThatThrownBy(() -> Relief.of(noDepth).underStrings())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("depth of the back must be more than 0 mm along the neck, but was -");
+        NeckDesign thin = Necks.mandolin()
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46))
+                        .thickness(mm(0.5))
+                        .radius(mm(60))
+                        .wood(Wood.SAPELE));
+        assertThatThrownBy(() -> Relief.of(thin).underStrings())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("fingerboard's thickness at its edge must be more than 0 mm");
+    }
+}

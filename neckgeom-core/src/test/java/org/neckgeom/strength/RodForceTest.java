@@ -1,0 +1,148 @@
+package org.neckgeom.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.strength.RodForce.Reach;
+
+/** The rod's force put back into the neck and into a finite-difference neck; what a rod cannot do. */
+class RodForceTest {
+
+    @Test
+    void force_leavesTheWantedReliefInAFiniteDifferenceNeck() {
+        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar())) {
+            FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
+            double from = neck.scale().fretMm(1);
+            for (double wanted : new double[] {0.15, 0.05, 0, -0.05}) {
+                double force = Relief.of(neck).rodForceFor(mm(wanted)).forceNewton();
+
+                assertThat(other.bow(from, neck.bodyJointMm(), force))
+                        .as("%s, %s mm", neck.name(), wanted)
+                        .isCloseTo(wanted, within(0.0005));
+            }
+        }
+    }
+
+    @Test
+    void force_putBackGivesTheRelief() {
+        Relief relief = Relief.of(Necks.mandolin());
+        RodForce rod = relief.rodForceFor(mm(0.2));
+
+        assertThat(relief.withRodAt(rod.force().orElseThrow()).reliefMm()).isCloseTo(0.2, within(1e-9));
+        assertThat(rod.reach()).isEqualTo(Reach.CAN);
+        assertThat(rod.obstacle()).isEmpty();
+        assertThat(rod.slackRelief()).isEqualTo(relief.underStrings().relief());
+        assertThat(rod.interval().orElseThrow().contains(rod.force().orElseThrow()))
+                .isTrue();
+    }
+
+    @Test
+    void force_ofATwoWayRodIsNegativeForMoreRelief() {
+        RodForce rod = Relief.of(Necks.mandolin()).rodForceFor(mm(0.8));
+
+        assertThat(rod.forceNewton()).isNegative();
+        assertThat(rod.reach()).isNotEqualTo(Reach.CANNOT);
+    }
+
+    @Test
+    void force_goesAsTheArmOfATwoWayRod() {
+        Relief relief = Relief.of(Necks.mandolin());
+        double usual = relief.rodForceFor(mm(0.1)).forceNewton();
+
+        assertThat(relief.rodArm(mm(9)).rodForceFor(mm(0.1)).forceNewton())
+                .isCloseTo(usual / 2, withinPercentage(1e-7));
+    }
+
+    @Test
+    void reach_isCannotWhenASingleRodWouldHaveToPush() {
+        RodForce rod = Relief.of(Necks.guitar()).rodForceFor(mm(1.5));
+
+        assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
+        assertThat(rod.obstacle().orElseThrow())
+                .contains("the strings leave", "single-action rod can only take relief away");
+        assertThat(rod.toString()).contains("cannot").doesNotContain("N (95 %");
+    }
+
+    @Test
+    void reach_isCannotBeyondWhatTheRodStands() {
+        RodForce rod = Relief.of(Necks.mandolin()).rodStands(newton(50)).rodForceFor(mm(-0.3));
+
+        assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
+        assertThat(rod.obstacle()).contains("the rod stands 50 N");
+    }
+
+    @Test
+    void reach_isMayWhenItDependsOnTheWood() {
+        Relief relief = Relief.of(Necks.mandolin());
+        double force = relief.rodForceFor(mm(0.1)).forceNewton();
+
+        RodForce rod = relief.rodStands(newton(force)).rodForceFor(mm(0.1));
+
+        assertThat(rod.reach()).isEqualTo(Reach.MAY);
+        assertThat(rod.obstacle()).isPresent();
+    }
+
+    @Test
+    void reach_isCannotWithoutARod() {
+        NeckDesign barred = Necks.mandolin().rod(Rod.steelBar(mm(300), mm(3.2), mm(9)));
+        RodForce rod = Relief.of(barred).rodForceFor(mm(0.1));
+
+        assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
+        assertThat(rod.force()).isEmpty();
+        assertThat(rod.interval()).isEmpty();
+        assertThat(rod.obstacle()).contains("the neck has no adjustable rod");
+        assertThatThrownBy(() -> Relief.of(barred).rodTravel()).hasMessageContaining("must have an adjustable rod");
+    }
+
+    @Test
+    void reach_isCannotWhenTheRodLiesOverTheNeutralAxis() {
+        // A shallow channel under a deep back: the rod's pull bows the neck forward.
+        NeckDesign shallow = Necks.mandolin()
+                .back(BackProfile.between(mm(24), mm(26)).full())
+                .rod(Rod.singleAction(mm(300), mm(4)));
+        RodForce rod = Relief.of(shallow).rodForceFor(mm(0.01));
+
+        assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
+        assertThat(rod.obstacle().orElseThrow()).contains("wrong side of the neutral axis");
+    }
+
+    @Test
+    void hump_isWhatRodAndStringsLeave() {
+        // Common practice: a rod and strings never add to a straight line, there is a slight S.
+        RodForce straight = Relief.of(Necks.guitar()).rodForceFor(mm(0));
+
+        assertThat(straight.hump().house()).isPositive().isLessThan(0.1);
+        assertThat(straight.toString()).contains("the neck is an S");
+    }
+
+    @Test
+    void toString_speaksTheUnitsOfTheQuestion() {
+        assertThat(Relief.of(Necks.guitar()).rodForceFor(inch(0.004)).toString())
+                .contains("thou");
+        assertThat(Relief.of(Necks.guitar()).rodForceFor(mm(0.1)).toString()).doesNotContain("thou");
+    }
+
+    @Test
+    void rodTravel_endsWhereTheRodGivesOut() {
+        Relief relief = Relief.of(Necks.mandolin()).rodStands(newton(1200));
+        RodTravel travel = relief.rodTravel();
+
+        assertThat(travel.least()).isEqualTo(relief.withRodAt(newton(1200)).relief());
+        assertThat(travel.most()).isEqualTo(relief.withRodAt(newton(-1200)).relief());
+        assertThat(travel.least().house())
+                .isLessThan(relief.underStrings().reliefMm())
+                .isLessThan(travel.most().house());
+        assertThat(Relief.of(Necks.guitar()).rodTravel().most())
+                .isEqualTo(Relief.of(Necks.guitar()).underStrings().relief());
+    }
+}

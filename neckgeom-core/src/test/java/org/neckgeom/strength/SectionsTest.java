@@ -1,0 +1,83 @@
+package org.neckgeom.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.gigapascal;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.stock.Wood;
+
+/** Sections of whole necks against layers summed from the design's outlines. */
+class SectionsTest {
+
+    @Test
+    void at_isTheSumOfItsLayers() {
+        NeckDesign crooked =
+                Necks.mandolin().back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 3.2));
+        for (NeckDesign neck : new NeckDesign[] {Necks.mandolin(), Necks.guitar(), crooked}) {
+            for (double x : new double[] {0, 55, 171, 270, 305}) {
+                Section section = Sections.of(neck).at(mm(x));
+                double[] layers = FiniteDifferenceNeck.layers(neck, x);
+
+                assertThat(section.stiffnessNm2() * 1e6)
+                        .as("%s at %s mm", neck.name(), x)
+                        .isCloseTo(layers[1], withinPercentage(0.05));
+                assertThat(section.neutralAxis().house())
+                        .as("%s at %s mm", neck.name(), x)
+                        .isCloseTo(layers[0], withinPercentage(0.1));
+            }
+        }
+    }
+
+    @Test
+    void all_runsFromNutToBody() {
+        Sections sections = Sections.of(Necks.mandolin());
+
+        assertThat(sections.all()).hasSizeGreaterThanOrEqualTo(200);
+        assertThat(sections.all().get(0)).isEqualTo(sections.atFret(0));
+        assertThat(sections.all().get(240)).isEqualTo(sections.atFret(14));
+        assertThat(sections.table().lines()).hasSize(241);
+    }
+
+    @Test
+    void softest_isAtTheNutOfANeckThatGrows() {
+        assertThat(Sections.of(Necks.mandolin()).softest().station()).isEqualTo(mm(0));
+    }
+
+    @Test
+    void atFret_hasAnIntervalThatHoldsTheValue() {
+        Section section = Sections.of(Necks.guitar()).atFret(7);
+
+        assertThat(section.stiffnessNm2()).isBetween(section.leastStiffnessNm2(), section.mostStiffnessNm2());
+        assertThat(section.neutralAxisInterval().contains(section.neutralAxis()))
+                .isTrue();
+    }
+
+    @Test
+    void atFret_intervalGrowsWithTheVariation() {
+        Wood tested = Wood.SUGAR_MAPLE.withName("tested").modulus(gigapascal(12.6));
+        Section wide = Sections.of(Necks.guitar().wood(tested)).atFret(5);
+        Section narrow = Sections.of(Necks.guitar().wood(tested.modulusVariation(percent(3))))
+                .atFret(5);
+
+        assertThat(narrow.mostStiffnessNm2() - narrow.leastStiffnessNm2())
+                .isLessThan(wide.mostStiffnessNm2() - wide.leastStiffnessNm2());
+        assertThat(narrow.stiffnessNm2()).isEqualTo(wide.stiffnessNm2());
+    }
+
+    @Test
+    void at_refusesStationsOffTheNeck() {
+        Sections sections = Sections.of(Necks.mandolin());
+
+        assertThatThrownBy(() -> sections.at(mm(400)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("station must be between the nut and the body joint at 310.")
+                .hasMessageEndingWith("but was 400 mm");
+        assertThatThrownBy(() -> sections.atFret(15)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

@@ -1,0 +1,106 @@
+package org.neckgeom.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.gramPerMetre;
+import static org.neckgeom.units.ShopUnits.hertz;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.StringSet;
+
+/** String pull against worked examples and common practice; moments by hand. */
+class StringLoadTest {
+
+    @Test
+    void tensions_areThoseOfTheWorkedExamples() {
+        // OpenStax, University Physics Volume 1, 16.3, the guitar string: mu 0.309 g/m and 56.40 N at 427.23 m/s, and
+        // 5.78 g/m with 1055.00 N; on 650 mm that speed is 328.638 Hz.
+        NeckDesign neck = Necks.mandolin()
+                .scale(mm(650))
+                .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
+                        .massesPerLength(gramPerMetre(5.78), gramPerMetre(0.309)));
+
+        StringLoad load = StringLoad.of(neck);
+
+        assertThat(load.tensions().get(0).house()).isCloseTo(1055.00, within(0.005));
+        assertThat(load.tensions().get(1).house()).isCloseTo(56.40, within(0.005));
+        assertThat(load.totalNewton()).isCloseTo(1111.40, within(0.01));
+    }
+
+    @Test
+    void tensions_ofPlainSteelFollowFromItsDiameter() {
+        // Computed with 30 digits for 7850 kg/m3 and 650 mm: 0.2286 mm at E4 59.1623911, 0.3302 mm at B3 69.2770002 N.
+        NeckDesign neck = Necks.mandolin()
+                .scale(mm(650))
+                .strings(StringSet.of(pitch("B3"), pitch("E4")).diameters(inch(0.013), inch(0.009)));
+
+        StringLoad load = StringLoad.of(neck);
+
+        assertThat(load.tensions().get(0).house()).isCloseTo(69.2770002493724297, withinPercentage(1e-7));
+        assertThat(load.tensions().get(1).house()).isCloseTo(59.1623911032033362, withinPercentage(1e-7));
+    }
+
+    @Test
+    void total_countsEveryStringOfACourse() {
+        assertThat(StringLoad.of(Necks.mandolin()).total()).isEqualTo(newton(760));
+    }
+
+    @Test
+    void momentAtFret_isPullTimesLever() {
+        // Common practice: 11 to 13 mm of lever on a guitar, so 8 to 9 N m for 720 N; the lever here by hand.
+        StringLoad load = StringLoad.of(Necks.guitar());
+        double[] layers = FiniteDifferenceNeck.layers(
+                Necks.guitar(), Necks.guitar().scale().fretMm(7));
+        double lever = load.momentAtFret(7).house() / load.totalNewton();
+        double x = Necks.guitar().scale().fretMm(7);
+        // 6.35 mm of board, frets 1.1 mm, 0.4 mm at the nut and 1.6 mm more at half the scale; strings over the crown
+        // lie
+        // lower at the edges, by 0.35 mm on average at most.
+        double high = 6.35 + 1.5 + 1.6 * x / (647.7 / 2) - layers[0];
+
+        assertThat(lever).isBetween(high - 0.45, high);
+        assertThat(lever).isBetween(11.0, 14.0);
+    }
+
+    @Test
+    void momentIntervalAtFret_holdsTheMoment() {
+        StringLoad load = StringLoad.of(Necks.mandolin());
+
+        assertThat(load.momentIntervalAtFret(7).contains(load.momentAtFret(7))).isTrue();
+        assertThatThrownBy(() -> load.momentAtFret(15))
+                .hasMessage("fret must be between 0 and that at the body, 14, but was 15");
+    }
+
+    @Test
+    void heights_lengthenTheLever() {
+        StringLoad load = StringLoad.of(Necks.mandolin());
+        StringLoad higher = load.heights(StringHeights.usual().frets(mm(2.1)));
+
+        // One millimetre more on 760 N.
+        assertThat(higher.momentAtFret(3).house() - load.momentAtFret(3).house())
+                .isCloseTo(760, within(0.5));
+        assertThatThrownBy(() -> StringHeights.usual().action(mm(-1)))
+                .hasMessageStartingWith("action must be 0 mm or more");
+    }
+
+    @Test
+    void plain_andWrapped_addUp() {
+        // Copper wire of radius 1.20 mm: 0.0403531293168 kg/m (OpenStax 16.3 problem, 0.040 printed).
+        assertThat(StringMaterial.COPPER.plain(mm(2.4)).house()).isCloseTo(40.3531293168, withinPercentage(1e-9));
+        double core = StringMaterial.STEEL.plain(mm(0.4)).house();
+        double ring = Math.PI / 4 * Math.PI * (0.4 + 0.3) * 0.3 * 8.8;
+        assertThat(StringMaterial.STEEL
+                        .wrapped(mm(0.4), StringMaterial.PHOSPHOR_BRONZE, mm(0.3))
+                        .house())
+                .isCloseTo(core + ring, withinPercentage(1e-9));
+        assertThatThrownBy(() -> StringMaterial.NYLON.plain(mm(0)))
+                .hasMessageStartingWith("string diameter must be more");
+    }
+}

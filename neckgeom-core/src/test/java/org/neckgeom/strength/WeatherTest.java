@@ -1,0 +1,206 @@
+package org.neckgeom.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.fahrenheit;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.LengthStyle;
+
+/** Weather against the Wood Handbook (FPL-GTR-190, 2010): Table 4-2, Eq. 13-3, Table 13-5; and common practice. */
+class WeatherTest {
+
+    private static final Weather WINTER = Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21));
+
+    @Test
+    void moisture_isThatOfTheTable() {
+        // Table 4-2 at 70 degrees Fahrenheit, one decimal, from memory: 5.4 at 25 %, 8.5 at 45 %, 12.0 at 65 %.
+        assertThat(Climate.of(percent(25), fahrenheit(70)).moisturePercent()).isCloseTo(5.4, within(0.05));
+        assertThat(Climate.of(percent(45), fahrenheit(70)).moisturePercent()).isCloseTo(8.5, within(0.05));
+        assertThat(Climate.of(percent(65), fahrenheit(70))
+                        .moisture()
+                        .valueIn(percent(1).unit()))
+                .isCloseTo(12.0, within(0.05));
+    }
+
+    @Test
+    void moisture_agreesWithCommonPractice() {
+        // Common practice: 30 % humidity 6 % moisture, 50 % 9, 65 % 12, 80 % 16; rounded to whole percents.
+        assertThat(Climate.of(percent(30), celsius(21)).moisturePercent()).isCloseTo(6, within(0.5));
+        assertThat(Climate.of(percent(50), celsius(21)).moisturePercent()).isCloseTo(9, within(0.5));
+        assertThat(Climate.of(percent(65), celsius(21)).moisturePercent()).isCloseTo(12, within(0.5));
+        assertThat(Climate.of(percent(80), celsius(21)).moisturePercent()).isCloseTo(16, within(0.5));
+    }
+
+    @Test
+    void across_isTheHandbooksChange() {
+        // Eq. 13-3 by hand: 46 mm, S = 2.7 % and 5.8 % (Table 4-4, from memory).
+        double radial = winterChange(46, 2.7);
+        double tangential = winterChange(46, 5.8);
+        SizeChange board = WINTER.across(mm(46), Wood.INDIAN_ROSEWOOD);
+
+        assertThat(board.quartersawn().changeMm()).isCloseTo(radial, withinPercentage(1e-9));
+        assertThat(board.flatsawn().changeMm()).isCloseTo(tangential, withinPercentage(1e-9));
+        assertThat(board.changeMm()).isBetween(tangential, radial);
+        assertThat(board.after().house()).isCloseTo(46 + board.changeMm(), within(1e-12));
+    }
+
+    @Test
+    void across_isCloseToTheTablesCoefficient() {
+        // Inside 6 to 14 % moisture Eq. 13-2 with Table 13-5: sugar maple C_T 0.00353, C_R 0.00165.
+        Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
+        double rise = damp.moistureChange().house() * 100;
+        SizeChange board = damp.across(mm(70), Wood.SUGAR_MAPLE);
+
+        assertThat(board.flatsawn().changeMm()).isCloseTo(70 * 0.00353 * rise, withinPercentage(1.5));
+        assertThat(board.quartersawn().changeMm()).isCloseTo(70 * 0.00165 * rise, withinPercentage(1.5));
+    }
+
+    @Test
+    void ringsAt_liesBetweenFlatsawnAndQuartersawn() {
+        SizeChange board = WINTER.across(mm(46), Wood.SUGAR_MAPLE);
+
+        assertThat(board.ringsAt(deg(90))).isEqualTo(board.quartersawn());
+        assertThat(board.ringsAt(deg(0))).isEqualTo(board.flatsawn());
+        // Half of each: S = (4.8 + 9.9)/2 % in Eq. 13-3.
+        assertThat(board.ringsAt(deg(45)).changeMm()).isCloseTo(winterChange(46, 7.35), withinPercentage(1e-9));
+        assertThatThrownBy(() -> board.ringsAt(deg(91)))
+                .hasMessage("ring angle must be between 0 and 90 deg, but was 91 deg");
+    }
+
+    @Test
+    void interval_narrowsWhenTheRingsAreKnown() {
+        SizeChange board = WINTER.across(mm(46), Wood.SUGAR_MAPLE);
+        double unknown = board.interval().highHouse() - board.interval().lowHouse();
+        double known = board.quartersawn().interval().highHouse()
+                - board.quartersawn().interval().lowHouse();
+
+        assertThat(known).isLessThan(unknown);
+        assertThat(board.interval().contains(board.flatsawn().change())).isTrue();
+        assertThat(board.interval().contains(board.quartersawn().change())).isTrue();
+        // Radial shrinkage 4.8 %, 1.96 x 15 % of it to either side.
+        assertThat(board.quartersawn().interval().highHouse())
+                .isCloseTo(winterChange(46, 4.8 * (1 - 1.959964 * 0.15)), withinPercentage(1e-4));
+        assertThat(board.quartersawn().interval().lowHouse())
+                .isCloseTo(winterChange(46, 4.8 * (1 + 1.959964 * 0.15)), withinPercentage(1e-4));
+    }
+
+    /** Eq. 13-3: {@code D (M2 - M1)/(3000/S - 30 + M1)}. */
+    private static double winterChange(double size, double shrinkagePercent) {
+        double before = WINTER.before().moisturePercent();
+        double after = WINTER.after().moisturePercent();
+        return size * (after - before) / (3000 / shrinkagePercent - 30 + before);
+    }
+
+    @Test
+    void across_comesBackWithTheWeather() {
+        long seed = 20260415;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 500; i++) {
+            Climate one = Climate.of(percent(random.nextDouble(5, 90)), celsius(random.nextDouble(5, 35)));
+            Climate two = Climate.of(percent(random.nextDouble(5, 90)), celsius(random.nextDouble(5, 35)));
+            double size = random.nextDouble(1, 100);
+            SizeChange there = Weather.between(one, two).across(mm(size), Wood.BLACK_WALNUT);
+            SizeChange back = Weather.between(two, one).across(there.after(), Wood.BLACK_WALNUT);
+
+            assertThat(there.changeMm() + back.changeMm())
+                    .as("seed %s, trial %s", seed, i)
+                    .isCloseTo(0, within(1e-12));
+        }
+    }
+
+    @Test
+    void across_takesOwnCoefficients() {
+        Wood own = Wood.named("own").changePerPercent(0.0017, 0.0029);
+        Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
+
+        assertThat(damp.across(mm(50), own).flatsawn().changeMm())
+                .isCloseTo(50 * 0.0029 * damp.moistureChange().house() * 100, withinPercentage(1.5));
+        assertThatThrownBy(() -> damp.across(mm(50), Wood.named("nothing known")))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("change, radial of nothing known is not known");
+    }
+
+    @Test
+    void fretEnds_standProudByHalfTheShrinkage() {
+        FretEnds ends = WINTER.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).flatsawn();
+
+        assertThat(ends.proudMm())
+                .isCloseTo(-ends.board().changeMm() / 2, within(1e-15))
+                .isPositive();
+        assertThat(ends.interval().contains(ends.proud())).isTrue();
+        Weather summer = Weather.from(percent(45), celsius(21)).to(percent(70), celsius(21));
+        assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).proudMm()).isNegative();
+        assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).toString()).contains("sink in", "sunk in");
+    }
+
+    @Test
+    void slotFit_losesPlayInDryAir() {
+        // Common practice: a 6.35 mm channel for a 6.24 mm rod is a good fit.
+        SlotFit fit = WINTER.slotFit(mm(6.35), mm(6.24), Wood.BLACK_WALNUT);
+
+        assertThat(fit.playBefore().house()).isCloseTo(0.11, within(1e-12));
+        assertThat(fit.playAfter().house())
+                .isCloseTo(0.11 + WINTER.across(mm(6.35), Wood.BLACK_WALNUT).changeMm(), within(1e-12));
+        assertThat(fit.fit()).isEqualTo(SlotFit.Fit.FREE);
+        assertThat(WINTER.slotFit(mm(6.26), mm(6.24), Wood.BLACK_WALNUT).fit()).isEqualTo(SlotFit.Fit.BINDS);
+        assertThat(WINTER.slotFit(mm(6.29), mm(6.24), Wood.BLACK_WALNUT).fit()).isEqualTo(SlotFit.Fit.MAY_BIND);
+    }
+
+    @Test
+    void readOnDifferentDays_isHalfTheChangeOfWidth() {
+        // Common practice: a 70 mm blank moves 0.17 mm for 1 % of moisture (4 % of moisture is about 1 % of width).
+        Weather damp = Weather.from(percent(40), celsius(21)).to(percent(46), celsius(21));
+        ReadingDrift drift = damp.readOnDifferentDays(mm(70), Wood.SUGAR_MAPLE);
+
+        assertThat(drift.offsetMm())
+                .isCloseTo(-drift.width().changeMm() / 2, within(1e-15))
+                .isNegative();
+        assertThat(drift.width().changeMm() / (damp.moistureChange().house() * 100))
+                .isCloseTo(0.17, within(0.03));
+        assertThat(drift.quartersawn().offsetMm())
+                .isGreaterThan(drift.flatsawn().offsetMm());
+        assertThat(drift.toString()).contains("too near the fence");
+    }
+
+    @Test
+    void on_answersForAWholeNeck() {
+        NeckWeather neck = WINTER.on(Necks.mandolin());
+
+        assertThat(neck.fretEndsAtNut().board().before().house()).isCloseTo(34, within(1e-9));
+        assertThat(neck.fretEndsAtLastFret().proudMm())
+                .isGreaterThan(neck.fretEndsAtNut().proudMm());
+        assertThat(neck.neckAtBody().before().house()).isCloseTo(46, within(1e-9));
+        assertThat(neck.slotFit()).isPresent();
+        assertThat(neck.toString()).contains("fret ends", "rod's play", "Estimate");
+    }
+
+    @Test
+    void of_refusesClimatesThatAreNone() {
+        assertThatThrownBy(() -> Climate.of(percent(100), celsius(21)))
+                .hasMessage("humidity must be 0 % or more and less than 100 %, but was 100 %");
+        assertThatThrownBy(() -> Climate.of(percent(-1), celsius(21))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Climate.of(percent(50), celsius(101))).hasMessageStartingWith("temperature must be");
+        assertThatThrownBy(() -> Climate.of(percent(50), celsius(-21))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void across_answersInTheUnitsAsked() {
+        SizeChange board = WINTER.across(inch(2.2), Wood.INDIAN_ROSEWOOD);
+
+        assertThat(board.toString()).contains("thou");
+        assertThat(board.in(LengthStyle.MILLIMETRES).toString())
+                .doesNotContain("thou")
+                .contains(" mm");
+        assertThat(board.in(LengthStyle.MILLIMETRES)).isEqualTo(board);
+    }
+}
