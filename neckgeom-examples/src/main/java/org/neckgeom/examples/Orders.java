@@ -3,18 +3,15 @@ package org.neckgeom.examples;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * What the command line of {@link PlanANeck} asks for. Immutable.
  *
  * @param task what to do
  * @param file the neck file
- * @param style how to print lengths, if told
  */
-record Orders(Task task, String file, Optional<LengthStyle> style) {
+record Orders(Task task, String file) {
 
     /** What can be asked for. */
     enum Task {
@@ -33,7 +30,6 @@ record Orders(Task task, String file, Optional<LengthStyle> style) {
     Orders {
         Objects.requireNonNull(task, "task");
         Objects.requireNonNull(file, "file");
-        Objects.requireNonNull(style, "style");
     }
 
     /**
@@ -43,7 +39,6 @@ record Orders(Task task, String file, Optional<LengthStyle> style) {
      */
     static Orders from(List<String> arguments) {
         Task task = Task.PLAN;
-        LengthStyle style = null;
         List<String> files = new ArrayList<>();
         for (String argument : arguments) {
             switch (argument) {
@@ -51,9 +46,6 @@ record Orders(Task task, String file, Optional<LengthStyle> style) {
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
-                case "--millimetres" -> style = once(style, LengthStyle.MILLIMETRES);
-                case "--inches" -> style = once(style, LengthStyle.DECIMAL_INCHES);
-                case "--fractions" -> style = once(style, LengthStyle.INCH_FRACTIONS);
                 default -> {
                     if (argument.startsWith("-")) {
                         throw new IllegalArgumentException(argument + " is not known here; --help shows what is");
@@ -66,19 +58,12 @@ record Orders(Task task, String file, Optional<LengthStyle> style) {
             throw new IllegalArgumentException(
                     "one neck file at a time, but " + files.size() + " were named: " + String.join(", ", files));
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), Optional.ofNullable(style));
+        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0));
     }
 
     private static Task once(Task before, Task now, String argument) {
         if (before != Task.PLAN && before != now) {
             throw new IllegalArgumentException(argument + " does not go with another task; ask for one at a time");
-        }
-        return now;
-    }
-
-    private static LengthStyle once(LengthStyle before, LengthStyle now) {
-        if (before != null && before != now) {
-            throw new IllegalArgumentException("--millimetres, --inches and --fractions exclude one another; keep one");
         }
         return now;
     }

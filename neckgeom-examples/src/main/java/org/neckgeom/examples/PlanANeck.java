@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.List;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.plan.NeckPlan;
 
 /**
  * The main job: reads a neck file and prints the plan.
@@ -24,7 +25,6 @@ public final class PlanANeck {
               plan-a-neck                        plans the octave mandolin that comes with the examples
               plan-a-neck my-neck.yaml           plans your neck
               plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
-              plan-a-neck --inches my-neck.yaml  prints lengths in inches; also --millimetres, --fractions (of an inch)
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
               plan-a-neck --help                 prints this
@@ -76,7 +76,17 @@ public final class PlanANeck {
             case CHECK ->
                 orders.file() + " can be planned: "
                         + NeckFile.read(orders.file()).design().name() + "\n";
-            case PLAN -> NeckFile.read(orders.file()) + "\n";
+            case PLAN -> planned(NeckFile.read(orders.file()).plan());
         };
+    }
+
+    private static String planned(NeckPlan plan) {
+        StringBuilder text = new StringBuilder(plan.toString()).append("\n\n");
+        plan.sections().forEach(section -> text.append(section).append("\n\n"));
+        text.append("Checks\n");
+        plan.checks().forEach(check -> text.append("  ").append(check).append('\n'));
+        text.append("\nCautions\n");
+        plan.cautions().forEach(caution -> text.append("  ").append(caution).append('\n'));
+        return text.toString();
     }
 }

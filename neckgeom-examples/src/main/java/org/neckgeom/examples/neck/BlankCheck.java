@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.geometry.ScarfJoint;
@@ -15,6 +16,7 @@ final class BlankCheck {
     private final Section section;
     private final Blank blank;
     private final NeckDesign design;
+    private boolean fits = true;
 
     private BlankCheck(Section section, Blank blank, NeckDesign design) {
         this.section = section;
@@ -22,48 +24,30 @@ final class BlankCheck {
         this.design = design;
     }
 
-    /** Notes at most one problem for each of length, width and thickness. */
-    static void of(Section section, Blank blank, NeckDesign design, ScarfJoint scarfOrNull) {
+    /** Notes at most one problem for each of length, width and thickness; true when there is none. */
+    static boolean of(Section section, Blank blank, NeckDesign design, Found<ScarfJoint> scarf) {
         BlankCheck check = new BlankCheck(section, blank, design);
-        if (scarfOrNull == null) {
-            check.lengthInOnePiece();
-        } else {
-            check.lengthWithScarf(scarfOrNull);
-        }
+        check.length(scarf.isAbsent());
         check.width();
         check.thickness();
+        return check.fits;
     }
 
-    private void lengthWithScarf(ScarfJoint scarf) {
-        double joint = design.bodyJointMm();
-        double head = design.head().orElseThrow().lengthMm();
-        double needed = scarf.board(blank.style().amount(joint), blank.style().amount(head))
-                .lengthMm();
-        if (blank.lengthMm() < needed) {
-            tooShort(
-                    needed,
-                    "the shaft to the body joint at " + text(joint) + ", a head of " + text(head) + " and the scarf "
-                            + scarf.place() + " between them");
-        }
-    }
-
-    private void lengthInOnePiece() {
+    /** A head that is scarfed on may come from another board; one that is not must come out of this blank. */
+    private void length(boolean inOnePiece) {
         double joint = design.bodyJointMm();
         double beforeNut = blank.nutFromHeadEndMm();
         Optional<Head> head = design.head();
-        if (head.isPresent()) {
-            double along = head.get().lengthMm() * Math.cos(head.get().pitchRad());
-            beforeNut = Math.max(beforeNut, along);
+        if (inOnePiece && head.isPresent()) {
+            beforeNut = Math.max(
+                    beforeNut, head.get().lengthMm() * Math.cos(head.get().pitchRad()));
         }
         double needed = beforeNut + joint;
         if (blank.lengthMm() < needed) {
-            tooShort(
-                    needed, text(beforeNut) + " before the nut line and the shaft to the body joint at " + text(joint));
+            String shaft = "the shaft from the nut to the body joint at " + text(joint);
+            String whole = beforeNut == 0 ? shaft : text(beforeNut) + " before the nut line and " + shaft;
+            problem(BlankPart.LENGTH, blank.length(), needed, whole);
         }
-    }
-
-    private void tooShort(double needed, String forWhat) {
-        problem(BlankPart.LENGTH, blank.length(), needed, forWhat);
     }
 
     private void width() {

@@ -15,7 +15,10 @@ final class LimitsPart {
     static final Key<Amount<Length>> WOOD_LEFT =
             Key.optional("wood left", Lengths.SIZE, "the least wood to leave between channel and back");
 
-    static final Shape SHAPE = Shape.of("the limits to keep", SLOT_OFFSET, WOOD_LEFT);
+    static final Key<Amount<Length>> STRING_LINE = Key.optional(
+            "strings at bridge", Lengths.SIZE, "how far off the middle of the bridge they may run, either way");
+
+    static final Shape SHAPE = Shape.of("the limits to keep", SLOT_OFFSET, WOOD_LEFT, STRING_LINE);
 
     private LimitsPart() {}
 
@@ -25,9 +28,12 @@ final class LimitsPart {
             if (!section.at(SLOT_OFFSET).isAbsent()) {
                 limits = limits.slotOffset(section.at(SLOT_OFFSET).value());
             }
-            return section.at(WOOD_LEFT).isAbsent()
+            if (!section.at(WOOD_LEFT).isAbsent()) {
+                limits = limits.woodLeft(section.at(WOOD_LEFT).value());
+            }
+            return section.at(STRING_LINE).isAbsent()
                     ? limits
-                    : limits.woodLeft(section.at(WOOD_LEFT).value());
+                    : limits.stringLine(section.at(STRING_LINE).value());
         });
     }
 }

@@ -10,9 +10,9 @@ import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.ShapedFile;
 import org.neckgeom.examples.file.TextFile;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * What a neck file says: the neck, its blank and scarf, the shop, the rounds of trial cuts so far, the limits. Immutable.
@@ -22,29 +22,14 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class NeckFile {
 
-    private final NeckDesign design;
-    private final Blank blank;
-    private final Shop shop;
-    private final ScarfJoint scarf;
+    private final NeckPlan plan;
     private final List<TrialRound> rounds;
     private final NeckLimits limits;
-    private final LengthStyle style;
 
-    NeckFile(
-            NeckDesign design,
-            Blank blank,
-            Shop shop,
-            ScarfJoint scarf,
-            List<TrialRound> rounds,
-            NeckLimits limits,
-            LengthStyle style) {
-        this.design = Objects.requireNonNull(design, "design");
-        this.blank = Objects.requireNonNull(blank, "blank");
-        this.shop = Objects.requireNonNull(shop, "shop");
-        this.scarf = scarf;
+    NeckFile(NeckPlan plan, List<TrialRound> rounds, NeckLimits limits) {
+        this.plan = Objects.requireNonNull(plan, "plan");
         this.rounds = List.copyOf(rounds);
         this.limits = Objects.requireNonNull(limits, "limits");
-        this.style = Objects.requireNonNull(style, "style");
     }
 
     /**
@@ -109,7 +94,7 @@ public final class NeckFile {
      * @return its design
      */
     public NeckDesign design() {
-        return design;
+        return plan.design();
     }
 
     /**
@@ -118,7 +103,7 @@ public final class NeckFile {
      * @return the blank
      */
     public Blank blank() {
-        return blank;
+        return plan.blank();
     }
 
     /**
@@ -127,7 +112,7 @@ public final class NeckFile {
      * @return cutter, fence, leaves, instrument and passes
      */
     public Shop shop() {
-        return shop;
+        return plan.shop();
     }
 
     /**
@@ -136,7 +121,7 @@ public final class NeckFile {
      * @return the joint, or nothing where head and shaft are one piece
      */
     public Optional<ScarfJoint> scarf() {
-        return Optional.ofNullable(scarf);
+        return plan.scarf();
     }
 
     /**
@@ -158,26 +143,33 @@ public final class NeckFile {
     }
 
     /**
-     * Returns how answers print lengths.
+     * Returns the plan of this neck, on what has been read so far.
      *
-     * @return the style told, otherwise that of the scale
+     * @return the plan
      */
-    public LengthStyle style() {
-        return style;
+    public NeckPlan plan() {
+        return plan;
     }
 
-    /** Returns the design, then the blank, the shop, the number of rounds and the limits. */
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof NeckFile other
+                && plan.equals(other.plan)
+                && rounds.equals(other.rounds)
+                && limits.equals(other.limits);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(plan, rounds, limits);
+    }
+
+    /** Returns the neck's name, its scale, its blank, and the number of rounds so far. */
     @Override
     public String toString() {
-        StringBuilder text =
-                new StringBuilder(design.toString()).append('\n').append(blank).append('\n');
-        if (scarf != null) {
-            text.append("scarf ").append(scarf.place()).append('\n');
-        }
-        text.append(shop).append('\n');
-        text.append(rounds.size())
-                .append(rounds.size() == 1 ? " round" : " rounds")
-                .append(" of trial cuts so far\n");
-        return text.append(limits).toString();
+        String count = rounds.isEmpty()
+                ? "no trial cut yet"
+                : rounds.size() == 1 ? "1 trial cut" : rounds.size() + " trial cuts";
+        return design().name() + ", scale " + design().scale().length() + ", " + blank() + ", " + count;
     }
 }

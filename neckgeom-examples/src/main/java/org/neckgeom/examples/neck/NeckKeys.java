@@ -1,24 +1,18 @@
 package org.neckgeom.examples.neck;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import javax.measure.quantity.Length;
 import org.neckgeom.examples.file.Key;
-import org.neckgeom.examples.file.Kind;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /** The keys at the top of a neck file. */
 final class NeckKeys {
 
     static final Key<String> NAME = Key.needed("name", Kinds.text(), "what the maker calls this neck");
-    static final Key<LengthStyle> PRINT_IN = Key.optional(
-            "print lengths in", styles(), "how answers print lengths; as the scale is written when left out");
     static final Key<Amount<Length>> SCALE =
             Key.needed("scale", Lengths.SIZE, "from the nut to the saddle, uncompensated");
     static final Key<Integer> DIVISIONS =
@@ -29,26 +23,27 @@ final class NeckKeys {
     static final Key<Wood> WOOD = Key.needed("wood", WoodKind.WOOD, "the wood of the neck");
     static final Key<Section> FINGERBOARD = Key.needed("fingerboard", FingerboardPart.SHAPE, "the fingerboard");
     static final Key<Section> BACK = Key.needed("back", BackPart.SHAPE, "the back of the neck");
-    static final Key<Section> ROD = Key.optional("rod", RodPart.SHAPE, "the rod or bar; none when left out");
+    static final Key<Section> ROD = Key.needed("rod", RodPart.SHAPE, "the rod or bar");
     static final Key<Section> CHANNEL =
             Key.optional("channel", ChannelPart.SHAPE, "the rod's channel; the plainest for the rod when left out");
     static final Key<Section> HEAD = Key.optional("head", HeadPart.SHAPE, "the head; not planned when left out");
     static final Key<Section> SCARF =
             Key.optional("scarf", ScarfPart.SHAPE, "the scarf joint; head and shaft are one piece when left out");
     static final Key<Section> HEEL = Key.optional("heel", HeelPart.SHAPE, "the heel; not planned when left out");
+    static final Key<Section> NECK_SET =
+            Key.optional("neck set", NeckSetPart.SHAPE, "how the neck stands to the body; not planned when left out");
     static final Key<Section> STRINGS =
             Key.optional("strings", StringsPart.SHAPE, "the strings; nothing about load when left out");
     static final Key<Section> BLANK = Key.needed("blank", BlankPart.SHAPE, "the squared piece the neck is made from");
     static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
     static final Key<List<Section>> READINGS = Key.optional(
             "readings", ReadingsPart.ROUNDS, "rounds of trial cuts, in the order in which they were made; none so far");
-    static final Key<Section> LIMITS =
-            Key.optional("limits", LimitsPart.SHAPE, "the limits to keep; slot offset 0.1 mm, wood left 3 mm");
+    static final Key<Section> LIMITS = Key.optional(
+            "limits", LimitsPart.SHAPE, "the limits to keep; slot offset 0.1 mm, wood left 3 mm, strings 1 mm");
 
     static final Shape SHAPE = Shape.of(
             "A neck, the shop that makes it, what has been read so far, and the limits to keep",
             NAME,
-            PRINT_IN,
             SCALE,
             DIVISIONS,
             FRETS,
@@ -61,6 +56,7 @@ final class NeckKeys {
             HEAD,
             SCARF,
             HEEL,
+            NECK_SET,
             STRINGS,
             BLANK,
             SHOP,
@@ -68,12 +64,4 @@ final class NeckKeys {
             LIMITS);
 
     private NeckKeys() {}
-
-    private static Kind<LengthStyle> styles() {
-        Map<String, LengthStyle> words = new LinkedHashMap<>();
-        words.put("millimetres", LengthStyle.MILLIMETRES);
-        words.put("inches", LengthStyle.DECIMAL_INCHES);
-        words.put("fractions of an inch", LengthStyle.INCH_FRACTIONS);
-        return Kinds.choice(words);
-    }
 }

@@ -12,7 +12,9 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
+import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 
@@ -29,6 +31,8 @@ final class NeckParts {
     private final Found<StringSet> strings;
     private final Found<Blank> blank;
     private final Found<ScarfJoint> scarf;
+    private final Found<Scale> scale;
+    private final Found<NeckSet> neckSet;
     private final Found<Shop> shop;
     private final Found<List<TrialRound>> rounds;
     private final Found<NeckLimits> limits;
@@ -45,6 +49,10 @@ final class NeckParts {
         this.strings = top.at(NeckKeys.STRINGS).then(StringsPart::of);
         this.blank = top.at(NeckKeys.BLANK).then(section -> BlankPart.of(section, top.at(NeckKeys.WOOD)));
         this.scarf = scarf();
+        this.scale = top.make(() -> Scale.of(top.at(NeckKeys.SCALE).value())
+                .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
+        this.neckSet = top.at(NeckKeys.NECK_SET)
+                .then(section -> NeckSetPart.of(section, scale, top.at(NeckKeys.BODY_AT_FRET)));
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
         this.limits = top.at(NeckKeys.LIMITS).then(LimitsPart::of);
@@ -53,28 +61,25 @@ final class NeckParts {
     static Found<NeckFile> of(Section top) {
         NeckParts parts = new NeckParts(top);
         Found<NeckDesign> design = parts.design();
-        if (design.isThere() && parts.blank.isThere()) {
-            BlankCheck.of(
-                    top.at(NeckKeys.BLANK).value(),
-                    parts.blank.value(),
-                    design.value(),
-                    parts.scarf.isThere() ? parts.scarf.value() : null);
+        boolean fits = design.isThere()
+                && parts.blank.isThere()
+                && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
+        return fits ? top.make(() -> parts.file(design.value())) : Found.unusable();
+    }
+
+    private NeckFile file(NeckDesign design) {
+        NeckLimits limitsToKeep = limits.orElse(NeckLimits.withDefaults());
+        List<TrialRound> roundsSoFar = rounds.orElse(List.of());
+        NeckPlan plan = limitsToKeep.heldBy(NeckPlan.of(design, blank.value(), shop.value()));
+        plan = scarf.isAbsent() ? plan : plan.scarf(scarf.value());
+        plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
+        for (TrialRound round : roundsSoFar) {
+            plan = round.addedTo(plan);
         }
-        return top.make(() -> new NeckFile(
-                design.value(),
-                parts.blank.value(),
-                parts.shop.value(),
-                parts.scarf.isAbsent() ? null : parts.scarf.value(),
-                parts.rounds.orElse(List.of()),
-                parts.limits.orElse(NeckLimits.withDefaults()),
-                top.at(NeckKeys.PRINT_IN).orElse(design.value().style())));
+        return new NeckFile(plan, roundsSoFar, limitsToKeep);
     }
 
     private Found<Channel> channel() {
-        if (rod.isAbsent() && !top.at(NeckKeys.CHANNEL).isAbsent()) {
-            top.problem(NeckKeys.CHANNEL, "is given, but no rod; give the rod that lies in it, or leave it out");
-            return Found.unusable();
-        }
         return rod.then(there -> {
             Found<Channel> told = top.at(NeckKeys.CHANNEL).then(section -> ChannelPart.of(section, there));
             return told.isAbsent() ? Found.of(Channel.forRod(there)) : told;
@@ -92,14 +97,13 @@ final class NeckParts {
     private Found<NeckDesign> design() {
         return top.make(() -> {
             NeckDesign design = NeckDesign.named(top.at(NeckKeys.NAME).value())
-                    .scale(Scale.of(top.at(NeckKeys.SCALE).value())
-                            .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)))
+                    .scale(scale.value())
                     .frets(top.at(NeckKeys.FRETS).value())
                     .bodyAtFret(top.at(NeckKeys.BODY_AT_FRET).value())
                     .wood(top.at(NeckKeys.WOOD).value())
                     .fingerboard(board.value())
-                    .back(back.value());
-            design = channel.isAbsent() ? design : design.channel(channel.value());
+                    .back(back.value())
+                    .channel(channel.value());
             design = head.isAbsent() ? design : design.head(head.value());
             design = heel.isAbsent() ? design : design.heel(heel.value());
             return strings.isAbsent() ? design : design.strings(strings.value());

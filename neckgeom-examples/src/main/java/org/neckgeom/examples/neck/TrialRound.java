@@ -3,6 +3,7 @@ package org.neckgeom.examples.neck;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.Amount;
 
@@ -19,5 +20,17 @@ public record TrialRound(Optional<Amount<Length>> moveTowardCutter, TrialCut tri
     public TrialRound {
         Objects.requireNonNull(moveTowardCutter, "moveTowardCutter");
         Objects.requireNonNull(trial, "trial");
+    }
+
+    /** The plan with the fence moved as before this round, if it was, and the readings of this round. */
+    NeckPlan addedTo(NeckPlan plan) {
+        if (moveTowardCutter.isEmpty()) {
+            return plan.trialCut(trial);
+        }
+        Amount<Length> move = moveTowardCutter.get();
+        NeckPlan moved = move.house() < 0
+                ? plan.fenceMovedAwayFromTheCutter(move.negated())
+                : plan.fenceMovedTowardTheCutter(move);
+        return moved.trialCut(trial);
     }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Pressure;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
@@ -26,6 +27,8 @@ final class WoodKind implements Kind<Wood> {
     static final WoodKind WOOD = new WoodKind();
 
     private static final Key<String> NAME = Key.needed("name", Kinds.text(), "what the wood is called");
+    private static final Key<String> LIKE =
+            Key.optional("like", Kinds.text(), "a listed wood whose figures hold where none is given here");
     private static final Key<Amount<MassDensity>> DENSITY = Key.optional(
             "density",
             QuantityKind.density().moreThan(ShopUnit.KG_PER_M3.of(0)).atMost(ShopUnit.KG_PER_M3.of(2000)),
@@ -34,7 +37,11 @@ final class WoodKind implements Kind<Wood> {
             "stiffness",
             QuantityKind.pressure().moreThan(ShopUnit.GIGAPASCAL.of(0)).atMost(ShopUnit.GIGAPASCAL.of(60)),
             "modulus of elasticity along the grain; unknown when left out");
-    private static final Shape OWN = Shape.of("a wood that is not listed", NAME, DENSITY, STIFFNESS);
+    private static final Key<List<Amount<Dimensionless>>> SHRINKAGE = Key.optional(
+            "shrinkage",
+            Kinds.listOf(QuantityKind.percent().moreThan(ShopUnit.PERCENT.of(0)), 2, 2),
+            "from green to ovendry, along the rays and then along the growth rings; unknown when left out");
+    private static final Shape OWN = Shape.of("a wood that is not listed", NAME, LIKE, DENSITY, STIFFNESS, SHRINKAGE);
 
     private WoodKind() {}
 
@@ -54,7 +61,7 @@ final class WoodKind implements Kind<Wood> {
             problems.add(
                     text.place(),
                     text.place().path() + " is " + text.found() + ", but must be one of " + String.join(", ", names())
-                            + ", or a group with name, density and stiffness"
+                            + ", or a group with a name and what is known of it"
                             + Nearest.question(text.text(), names()));
             return Found.unusable();
         }
@@ -62,12 +69,19 @@ final class WoodKind implements Kind<Wood> {
 
     private static Found<Wood> own(Section section) {
         return section.make(() -> {
-            Wood wood = Wood.named(section.at(NAME).value());
+            String name = section.at(NAME).value();
+            Wood wood = section.at(LIKE).isAbsent()
+                    ? Wood.named(name)
+                    : Wood.byName(section.at(LIKE).value()).withName(name);
             if (!section.at(DENSITY).isAbsent()) {
                 wood = wood.density(section.at(DENSITY).value());
             }
             if (!section.at(STIFFNESS).isAbsent()) {
                 wood = wood.modulus(section.at(STIFFNESS).value());
+            }
+            if (!section.at(SHRINKAGE).isAbsent()) {
+                List<Amount<Dimensionless>> both = section.at(SHRINKAGE).value();
+                wood = wood.shrinkage(both.get(0), both.get(1));
             }
             return wood;
         });
@@ -79,7 +93,7 @@ final class WoodKind implements Kind<Wood> {
 
     @Override
     public String allowed() {
-        return "a wood such as black walnut, or a group with name, density and stiffness";
+        return "a wood such as black walnut, or a group with a name and what is known of it";
     }
 
     @Override
