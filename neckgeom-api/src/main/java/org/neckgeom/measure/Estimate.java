@@ -31,7 +31,8 @@ public final class Estimate<Q extends Quantity<Q>> {
         this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
         if (!(uncertainty >= 0)) {
             throw new IllegalArgumentException(
-                    "standard uncertainty must be 0 or more, but was " + Amount.ofHouse(uncertainty, unit));
+                    "standard uncertainty must be 0 " + unit.forDifferences().symbol() + " or more, but was "
+                            + Amount.ofHouse(uncertainty, unit.forDifferences()));
         }
         if (!(degreesOfFreedom > 0)) {
             throw new IllegalArgumentException(
@@ -46,7 +47,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      *
      * @param <Q> the kind of quantity
      * @param value the best value; its unit is the one the estimate is read in
-     * @param standardUncertainty one standard deviation, 0 or more
+     * @param standardUncertainty one standard deviation, 0 or more; for a temperature, a difference
      * @return the estimate, with infinite degrees of freedom
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(Quantity<Q> value, Quantity<Q> standardUncertainty) {
@@ -58,18 +59,15 @@ public final class Estimate<Q extends Quantity<Q>> {
      *
      * @param <Q> the kind of quantity
      * @param value the best value; its unit is the one the estimate is read in
-     * @param standardUncertainty one standard deviation, 0 or more
+     * @param standardUncertainty one standard deviation, 0 or more; for a temperature, a difference
      * @param degreesOfFreedom more than 0, infinity allowed
      * @return the estimate
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(
             Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
         Amount<Q> best = Amount.from(value, "value");
-        Amount<Q> u = Amount.from(standardUncertainty, "standard uncertainty");
-        if (!(u.house() >= 0)) {
-            throw HouseUnits.refused("standard uncertainty", "0 " + u.unit().symbol() + " or more", u);
-        }
-        return new Estimate<>(best.house(), u.house(), degreesOfFreedom, best.unit());
+        double u = size(standardUncertainty, best.unit(), "standard uncertainty");
+        return new Estimate<>(best.house(), u, degreesOfFreedom, best.unit());
     }
 
     /**
@@ -84,7 +82,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Estimate<Q> ofHouse(
             double value, double standardUncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
-        return new Estimate<>(value, standardUncertainty, degreesOfFreedom, unit);
+        return new Estimate<>(value, standardUncertainty, degreesOfFreedom, Objects.requireNonNull(unit, "unit"));
     }
 
     /**
@@ -97,7 +95,7 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @throws IllegalArgumentException if there are fewer than two readings
      */
     public static <Q extends Quantity<Q>> Estimate<Q> repeated(List<? extends Quantity<Q>> readings) {
-        int n = readings.size();
+        int n = Objects.requireNonNull(readings, "readings").size();
         if (n < 2) {
             throw new IllegalArgumentException("readings must be 2 or more, but were " + n);
         }
@@ -107,7 +105,7 @@ public final class Estimate<Q extends Quantity<Q>> {
         double sum = 0;
         for (int i = 0; i < n; i++) {
             // From the first reading on, so that large readings close together lose no digits.
-            values[i] = Amount.from(readings.get(i), "reading").house() - first;
+            values[i] = HouseUnits.of(readings.get(i), unit, "reading") - first;
             sum += values[i];
         }
         double mean = sum / n;
@@ -132,11 +130,16 @@ public final class Estimate<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Estimate<Q> withinHalfWidth(Quantity<Q> value, Quantity<Q> halfWidth) {
         Amount<Q> best = Amount.from(value, "value");
-        Amount<Q> a = Amount.from(halfWidth, "half-width");
-        if (!(a.house() >= 0)) {
-            throw HouseUnits.refused("half-width", "0 " + a.unit().symbol() + " or more", a);
+        double a = size(halfWidth, best.unit(), "half-width");
+        return new Estimate<>(best.house(), a / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
+    }
+
+    private static <Q extends Quantity<Q>> double size(Quantity<Q> size, ShopUnit<Q> like, String name) {
+        Amount<Q> amount = Amount.from(size, like, name);
+        if (!(amount.differenceHouse() >= 0)) {
+            throw HouseUnits.refused(name, "0 " + amount.unit().symbol() + " or more", amount);
         }
-        return new Estimate<>(best.house(), a.house() / Math.sqrt(3), Double.POSITIVE_INFINITY, best.unit());
+        return amount.differenceHouse();
     }
 
     /**
@@ -151,10 +154,10 @@ public final class Estimate<Q extends Quantity<Q>> {
     /**
      * Returns the standard uncertainty, one standard deviation.
      *
-     * @return u, 0 or more
+     * @return u, 0 or more; that of a temperature in degrees Celsius
      */
     public Amount<Q> standardUncertainty() {
-        return Amount.ofHouse(uncertainty, unit);
+        return Amount.ofHouse(uncertainty, unit.forDifferences());
     }
 
     /**
@@ -200,18 +203,19 @@ public final class Estimate<Q extends Quantity<Q>> {
      * @return the estimate
      */
     public Estimate<Q> in(ShopUnit<Q> other) {
-        return new Estimate<>(value, uncertainty, degreesOfFreedom, other);
+        return new Estimate<>(value, uncertainty, degreesOfFreedom, Objects.requireNonNull(other, "unit"));
     }
 
     /**
      * Returns the expanded uncertainty {@code U = t_p(nu) * u} for a coverage probability. Source: GUM G.3, Table G.2.
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return U, 0 or more
+     * @return U, 0 or more; that of a temperature in degrees Celsius
      */
     public Amount<Q> expanded(Quantity<Dimensionless> coverage) {
         double p = HouseUnits.probability(coverage, "coverage");
-        return Amount.ofHouse(StudentLaw.coverageFactor(p, degreesOfFreedom) * uncertainty, unit);
+        double factor = StudentLaw.coverageFactor(p, degreesOfFreedom);
+        return Amount.ofHouse(factor * uncertainty, unit.forDifferences());
     }
 
     /**

@@ -38,7 +38,7 @@ public final class Interval<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Interval<Q> of(Quantity<Q> low, Quantity<Q> high) {
         Amount<Q> from = Amount.from(low, "low");
-        Amount<Q> to = Amount.from(high, "high");
+        Amount<Q> to = Amount.from(high, from.unit(), "high");
         if (!(from.house() <= to.house())) {
             throw HouseUnits.refused("high", from + " or more", to);
         }
@@ -102,7 +102,7 @@ public final class Interval<Q extends Quantity<Q>> {
      * @return true when low &lt;= quantity &lt;= high
      */
     public boolean contains(Quantity<Q> quantity) {
-        double value = Amount.from(quantity, "quantity").house();
+        double value = HouseUnits.of(quantity, unit, "quantity");
         return low <= value && value <= high;
     }
 

@@ -50,7 +50,7 @@ public final class Limits<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Limits<Q> between(Quantity<Q> lower, Quantity<Q> upper) {
         Amount<Q> low = Amount.from(lower, "lower limit");
-        Amount<Q> high = Amount.from(upper, "upper limit");
+        Amount<Q> high = Amount.from(upper, low.unit(), "upper limit");
         if (!(low.house() < high.house())) {
             throw HouseUnits.refused("upper limit", "more than " + low, high);
         }
@@ -115,7 +115,7 @@ public final class Limits<Q extends Quantity<Q>> {
      * @return true when it does
      */
     public boolean allow(Quantity<Q> value) {
-        return allowHouse(Amount.from(value, "value").house());
+        return allowHouse(HouseUnits.of(value, unit, "value"));
     }
 
     /**

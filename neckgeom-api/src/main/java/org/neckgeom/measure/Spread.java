@@ -55,9 +55,9 @@ public final class Spread<Q extends Quantity<Q>> {
             double[] samples,
             ShopUnit<Q> unit) {
         this.law = law;
-        this.shift = shift + 0.0;
-        this.scale = scale;
-        this.topScale = topScale;
+        this.shift = HouseUnits.finite(shift, "shift", unit.symbol());
+        this.scale = HouseUnits.finite(scale, "scale", unit.symbol());
+        this.topScale = topScale + 0.0;
         this.degreesOfFreedom = degreesOfFreedom;
         this.samples = samples;
         this.unit = unit;
@@ -117,12 +117,12 @@ public final class Spread<Q extends Quantity<Q>> {
      * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> trapezoidal(Quantity<Q> halfBase, Quantity<Q> halfTop) {
-        Amount<Q> base = notNegative(halfBase, "half-base");
-        Amount<Q> top = notNegative(halfTop, "half-top");
-        if (!(top.house() <= base.house())) {
+        Amount<Q> base = notNegative(Amount.from(halfBase, "half-base"), "half-base");
+        Amount<Q> top = notNegative(Amount.from(halfTop, base.unit(), "half-top"), "half-top");
+        if (!(top.differenceHouse() <= base.differenceHouse())) {
             throw HouseUnits.refused("half-top", base + " or less", top);
         }
-        return of(Law.TRAPEZOIDAL, 0, base.house(), top.house(), base.unit());
+        return of(Law.TRAPEZOIDAL, 0, base.differenceHouse(), top.differenceHouse(), base.unit());
     }
 
     /**
@@ -134,7 +134,7 @@ public final class Spread<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Spread<Q> bias(Quantity<Q> shift) {
         Amount<Q> known = Amount.from(shift, "bias");
-        return of(Law.BIAS, known.house(), 0, 0, known.unit());
+        return of(Law.BIAS, known.differenceHouse(), 0, 0, known.unit());
     }
 
     /**
@@ -145,21 +145,21 @@ public final class Spread<Q extends Quantity<Q>> {
      * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> samples(List<? extends Quantity<Q>> errors) {
-        if (errors.isEmpty()) {
+        if (Objects.requireNonNull(errors, "errors").isEmpty()) {
             throw new IllegalArgumentException("samples must be 1 or more, but were 0");
         }
+        ShopUnit<Q> unit = Amount.from(errors.get(0), "sample").unit();
         double[] values = new double[errors.size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = Amount.from(errors.get(i), "sample").house();
+            values[i] = Amount.from(errors.get(i), unit, "sample").differenceHouse();
         }
         Arrays.sort(values);
         double mean = mean(values);
         for (int i = 0; i < values.length; i++) {
             values[i] -= mean;
         }
-        ShopUnit<Q> unit = Amount.from(errors.get(0), "sample").unit();
         double largest = Math.max(-values[0], values[values.length - 1]);
-        return new Spread<>(Law.SAMPLES, mean, largest, 0, Double.POSITIVE_INFINITY, values, unit);
+        return new Spread<>(Law.SAMPLES, mean, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
     }
 
     /**
@@ -172,12 +172,12 @@ public final class Spread<Q extends Quantity<Q>> {
     public static <Q extends Quantity<Q>> Spread<Q> of(Estimate<Q> estimate) {
         return new Spread<>(
                 Law.NORMAL,
-                estimate.valueHouse(),
+                Objects.requireNonNull(estimate, "estimate").valueHouse(),
                 estimate.uncertaintyHouse(),
                 0,
                 estimate.degreesOfFreedom(),
                 null,
-                estimate.unit());
+                estimate.unit().forDifferences());
     }
 
     /**
@@ -187,7 +187,7 @@ public final class Spread<Q extends Quantity<Q>> {
      * @return the spread
      */
     public Spread<Q> shifted(Quantity<Q> by) {
-        double moved = shift + Amount.from(by, "shift").house();
+        double moved = shift + Amount.from(by, unit, "shift").differenceHouse();
         return new Spread<>(law, moved, scale, topScale, degreesOfFreedom, samples, unit);
     }
 
@@ -203,12 +203,12 @@ public final class Spread<Q extends Quantity<Q>> {
         }
         double[] wider = samples == null
                 ? null
-                : Arrays.stream(samples).map(x -> x * factor).toArray();
+                : Arrays.stream(samples).map(x -> x * factor + 0.0).toArray();
         return new Spread<>(law, shift, scale * factor, topScale * factor, degreesOfFreedom, wider, unit);
     }
 
     /**
-     * Returns this normal spread with the degrees of freedom its standard deviation is known by.
+     * Returns this spread with the degrees of freedom its standard uncertainty is known by (GUM G.4.2).
      *
      * @param degrees more than 0
      * @return the spread
@@ -356,21 +356,20 @@ public final class Spread<Q extends Quantity<Q>> {
     }
 
     private static <Q extends Quantity<Q>> Spread<Q> symmetric(Law law, Quantity<Q> scale, String name) {
-        Amount<Q> size = notNegative(scale, name);
-        return of(law, 0, size.house(), 0, size.unit());
+        Amount<Q> size = notNegative(Amount.from(scale, name), name);
+        return of(law, 0, size.differenceHouse(), 0, size.unit());
     }
 
     private static <Q extends Quantity<Q>> Spread<Q> of(
             Law law, double shift, double scale, double top, ShopUnit<Q> unit) {
-        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, null, unit);
+        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, null, unit.forDifferences());
     }
 
-    private static <Q extends Quantity<Q>> Amount<Q> notNegative(Quantity<Q> size, String name) {
-        Amount<Q> amount = Amount.from(size, name);
-        if (!(amount.house() >= 0)) {
-            throw HouseUnits.refused(name, "0 " + amount.unit().symbol() + " or more", amount);
+    private static <Q extends Quantity<Q>> Amount<Q> notNegative(Amount<Q> size, String name) {
+        if (!(size.differenceHouse() >= 0)) {
+            throw HouseUnits.refused(name, "0 " + size.unit().symbol() + " or more", size);
         }
-        return amount;
+        return size;
     }
 
     private static double mean(double[] values) {

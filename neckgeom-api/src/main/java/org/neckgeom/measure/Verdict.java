@@ -147,7 +147,8 @@ public final class Verdict<Q extends Quantity<Q>> {
      * @return k u, 0 or more
      */
     public Amount<Q> guardBand() {
-        return Amount.ofHouse(guardFactor * estimate.uncertaintyHouse(), estimate.unit());
+        return Amount.ofHouse(
+                guardFactor * estimate.uncertaintyHouse(), estimate.unit().forDifferences());
     }
 
     @Override
@@ -168,7 +169,7 @@ public final class Verdict<Q extends Quantity<Q>> {
     public String toString() {
         Call call = call();
         Report report = Report.titled(
-                        call + ": chance of being " + chanceWords() + " is " + Numbers.percent(probability()))
+                        call + ": chance of being " + chanceWords() + " is " + Numbers.percent(shownChance()))
                 .row("estimate", estimate)
                 .row("allowed", limits)
                 .row("guard", Numbers.trimmed(guardFactor, 2) + " u on the safe side");
@@ -182,6 +183,13 @@ public final class Verdict<Q extends Quantity<Q>> {
 
     private String chanceWords() {
         String text = limits.toString();
-        return text.startsWith("within") ? text : "within " + text;
+        boolean twoEnds = Double.isFinite(limits.lowerHouse()) && Double.isFinite(limits.upperHouse());
+        return twoEnds && !text.startsWith("within") ? "within " + text : text;
+    }
+
+    /** Nothing uncertain is certain, though its chance may round to 1. */
+    private double shownChance() {
+        double chance = probability();
+        return estimate.uncertaintyHouse() > 0 ? Math.min(chance, Math.nextDown(1.0)) : chance;
     }
 }

@@ -3,6 +3,7 @@ package org.neckgeom.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /** Numbers as text: at most twelve significant digits, rounded by their uncertainty, never {@code -0}. */
 public final class Numbers {
@@ -12,6 +13,8 @@ public final class Numbers {
 
     private static final MathContext PLAIN = new MathContext(PLAIN_DIGITS, RoundingMode.HALF_EVEN);
     private static final int MOST_DECIMALS = 9;
+    private static final double NEGLIGIBLE = 5e-7;
+    private static final Pattern CERTAIN = Pattern.compile("(0|100)\\.0+");
 
     private Numbers() {}
 
@@ -85,29 +88,31 @@ public final class Numbers {
     }
 
     /**
-     * Returns a probability as percent with as many decimals as keep it from reading as certain when it is not:
-     * {@code 0.0 %}, {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}.
+     * Returns a probability as percent with one decimal, or as many as keep it from reading as certain when it is not:
+     * {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}, {@code 0.04 %}. A chance of less than one in two
+     * millions is {@code 0.0 %}: nobody waits for it.
      *
      * @param probability in [0, 1]
      * @return the text
      */
     public static String percent(double probability) {
-        if (!(probability > 0)) {
+        if (!(probability >= NEGLIGIBLE)) {
             return "0.0 %";
         }
         if (probability == 1) {
             return "100 %";
         }
-        double left = 1 - probability;
-        if (left < 5e-7) {
+        if (1 - probability < NEGLIGIBLE) {
             return "more than 99.9999 %";
         }
-        if (left >= 5e-3) {
-            return fixed(100 * probability, 1) + " %";
+        // Down to the first digit that is neither nine nor nought, which the negligible keeps within reach.
+        int decimals = 1;
+        String text = fixed(100 * probability, decimals);
+        while (CERTAIN.matcher(text).matches()) {
+            decimals++;
+            text = fixed(100 * probability, decimals);
         }
-        // Down to the first digit that differs from nine.
-        int decimals = (int) Math.ceil(-Math.log10(100 * left)) + 1;
-        return fixed(100 * probability, Math.max(1, decimals)) + " %";
+        return text + " %";
     }
 
     /** Twelve digits first, so that 0.1 + 0.2 rounds as 0.3 would. */

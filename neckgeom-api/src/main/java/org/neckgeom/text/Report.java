@@ -44,7 +44,8 @@ public final class Report {
      * @return this report
      */
     public Report row(String label, Object value) {
-        rows.add(new String[] {label, String.valueOf(value)});
+        Objects.requireNonNull(label, "label");
+        rows.add(new String[] {label, Objects.requireNonNull(value, "value").toString()});
         return this;
     }
 
@@ -55,7 +56,7 @@ public final class Report {
      * @return this report
      */
     public Report note(String note) {
-        notes.add(note);
+        notes.add(Objects.requireNonNull(note, "note"));
         return this;
     }
 

@@ -85,6 +85,21 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
+     * Returns any provider's quantity as an amount, after a look at its kind, which a raw type may have lied about.
+     *
+     * @param <Q> the kind of quantity
+     * @param quantity of any JSR 385 provider
+     * @param like any unit of the kind wanted
+     * @param name what it is, for the message
+     * @return the amount, in its own unit
+     * @throws IllegalArgumentException if it is not finite or of another kind
+     */
+    public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, ShopUnit<Q> like, String name) {
+        HouseUnits.of(quantity, like, name);
+        return from(quantity, name);
+    }
+
+    /**
      * Returns the number in this amount's own unit.
      *
      * @return the number, finite
@@ -109,6 +124,16 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public double house() {
         return house;
+    }
+
+    /**
+     * Returns the number in the house unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
+     * scale begins.
+     *
+     * @return the number, finite; that of {@link #house} but for temperature scales with a zero of their own
+     */
+    public double differenceHouse() {
+        return unit.hasOffset() ? house - unit.toHouse(0) : house;
     }
 
     /**
@@ -238,10 +263,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         return Math.abs(house - sameKind(other, "other").house) <= most;
     }
 
-    /** The other one as an amount, after a look at its kind, which a raw type may have lied about. */
     private Amount<Q> sameKind(Quantity<Q> other, String name) {
-        HouseUnits.of(other, unit, name);
-        return from(other, name);
+        return from(other, unit, name);
     }
 
     private ArithmeticException dividedByZero() {

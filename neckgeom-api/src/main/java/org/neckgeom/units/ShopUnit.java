@@ -299,6 +299,16 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns the unit that differences of this unit are read in, such as uncertainties: a difference of temperatures
+     * has no zero elsewhere, so degrees Fahrenheit and kelvins give way to degrees Celsius.
+     *
+     * @return this unit, or the house unit of its kind where {@link #hasOffset}
+     */
+    public ShopUnit<Q> forDifferences() {
+        return hasOffset() ? house() : this;
+    }
+
+    /**
      * Returns the JSR 385 unit this one stands for, made by Indriya on first use.
      *
      * @return the unit

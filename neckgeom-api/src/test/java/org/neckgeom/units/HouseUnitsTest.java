@@ -1,0 +1,95 @@
+package org.neckgeom.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.fahrenheit;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class HouseUnitsTest {
+
+    private static void refused(ThrowingCallable call, String message) {
+        assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
+    }
+
+    @Test
+    void numbers_areInTheHouseUnit() {
+        assertThat(HouseUnits.mm(inch(-1), "x")).isEqualTo(-25.4);
+        assertThat(HouseUnits.mmPositive(inch(1), "x")).isEqualTo(25.4);
+        assertThat(HouseUnits.mmNotNegative(mm(0), "x")).isZero();
+        assertThat(HouseUnits.newton(ShopUnits.poundForce(1), "x")).isEqualTo(4.4482216152605); // exact by definition
+        assertThat(HouseUnits.megapascal(ShopUnits.gigapascal(12.4), "x")).isEqualTo(12400);
+        assertThat(HouseUnits.ratio(percent(95), "x")).isEqualTo(0.95);
+        assertThat(HouseUnits.probability(percent(95), "x")).isEqualTo(0.95);
+        assertThat(HouseUnits.celsius(fahrenheit(68), "x")).isEqualTo(20);
+        assertThat(HouseUnits.hertz(ShopUnits.rpm(18000), "x")).isEqualTo(300);
+        assertThat(HouseUnits.mmPerSecond(ShopUnits.mmPerMinute(1200), "x")).isEqualTo(20);
+        assertThat(HouseUnits.rad(deg(180), "x")).isEqualTo(Math.PI);
+    }
+
+    @Test
+    void refusals_areOneSentenceInTheUnitGiven() {
+        refused(() -> HouseUnits.mmPositive(mm(-3), "fence wall"), "fence wall must be more than 0 mm, but was -3 mm");
+        refused(() -> HouseUnits.mmPositive(inch(0), "fence wall"), "fence wall must be more than 0 in, but was 0 in");
+        refused(() -> HouseUnits.mmNotNegative(mm(-3), "clearance"), "clearance must be 0 mm or more, but was -3 mm");
+        refused(
+                () -> HouseUnits.probability(percent(100), "coverage"),
+                "coverage must be more than 0 % and less than 100 %, but was 100 %");
+        refused(
+                () -> HouseUnits.probability(percent(0), "coverage"),
+                "coverage must be more than 0 % and less than 100 %, but was 0 %");
+        refused(
+                () -> HouseUnits.celsius(celsius(-300), "room"),
+                "room must be -273.15 degC or more, but was -300 degC");
+        refused(
+                () -> HouseUnits.radBetween(deg(50), 0, 45, "head pitch"),
+                "head pitch must be more than 0 and less than 45 deg, but was 50 deg");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-90, -89.5, -60, -45, -30, -0.1, 0, 0.1, 7, 13, 30, 45, 60, 89.9, 90})
+    void radBetween_excludesBothEndsExactly(double end) {
+        refused(
+                () -> HouseUnits.radBetween(deg(end), end, 180, "pitch"),
+                "pitch must be more than " + deg(end).toString().replace(" deg", "")
+                        + " and less than 180 deg, but was " + deg(end));
+        assertThatIllegalArgumentException().isThrownBy(() -> HouseUnits.radBetween(deg(end), -180, end, "pitch"));
+        assertThat(HouseUnits.radBetween(deg(Math.nextUp(end + 1e-12)), end, 180, "pitch"))
+                .isGreaterThanOrEqualTo(ShopUnit.DEGREE.toHouse(end));
+    }
+
+    @Test
+    void finite_namesWhatIsNot() {
+        assertThat(1 / HouseUnits.finite(-0.0, "x", "mm")).isEqualTo(Double.POSITIVE_INFINITY);
+        refused(
+                () -> HouseUnits.finite(Double.NaN, "station", "mm"),
+                "station must be a finite number, but was NaN mm");
+        refused(
+                () -> HouseUnits.finite(Double.NEGATIVE_INFINITY, "share", ""),
+                "share must be a finite number, but was -infinity");
+    }
+
+    @Test
+    void shopUnit_saysWhatItIs() {
+        assertThat(ShopUnit.INCH).hasToString("in");
+        assertThat(ShopUnit.ONE).hasToString("1");
+        assertThat(ShopUnit.INCH.kindInWords()).isEqualTo("a length");
+        assertThat(ShopUnit.FAHRENHEIT.hasOffset()).isTrue();
+        assertThat(ShopUnit.CELSIUS.hasOffset()).isFalse();
+        for (ShopUnit<?> unit : ShopUnit.ALL) {
+            assertThat(unit.symbol()).matches("[ -~]*");
+            assertThat(unit.house().kind()).isEqualTo(unit.kind());
+            assertThat(ShopUnit.HOUSE).contains(unit.house());
+            assertThat(ShopUnit.ALL.stream().filter(other -> other.symbol().equals(unit.symbol())))
+                    .hasSize(1);
+        }
+    }
+}
