@@ -24,13 +24,7 @@ public record TrialRound(Optional<Amount<Length>> moveTowardCutter, TrialCut tri
 
     /** The plan with the fence moved as before this round, if it was, and the readings of this round. */
     NeckPlan addedTo(NeckPlan plan) {
-        if (moveTowardCutter.isEmpty()) {
-            return plan.trialCut(trial);
-        }
-        Amount<Length> move = moveTowardCutter.get();
-        NeckPlan moved = move.house() < 0
-                ? plan.fenceMovedAwayFromTheCutter(move.negated())
-                : plan.fenceMovedTowardTheCutter(move);
+        NeckPlan moved = moveTowardCutter.map(plan::fenceMoved).orElse(plan);
         return moved.trialCut(trial);
     }
 }
