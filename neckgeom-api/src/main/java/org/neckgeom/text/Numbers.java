@@ -99,9 +99,6 @@ public final class Numbers {
         if (!(probability >= NEGLIGIBLE)) {
             return "0.0 %";
         }
-        if (probability == 1) {
-            return "100 %";
-        }
         if (1 - probability < NEGLIGIBLE) {
             return "more than 99.9999 %";
         }

@@ -96,7 +96,7 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource({
         "0, 0.0 %",
-        "1, 100 %",
+        "1, more than 99.9999 %",
         "0.5, 50.0 %",
         "0.95, 95.0 %",
         "0.9949, 99.5 %",

@@ -16,14 +16,20 @@ import org.neckgeom.setup.Closure;
 import org.neckgeom.setup.FenceMove;
 import org.neckgeom.setup.HeadAtFence;
 import org.neckgeom.setup.NextStep;
+import org.neckgeom.setup.Pass;
+import org.neckgeom.setup.PassPlan;
 import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
 
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
 final class SetUpParts {
+
+    private static final double ROUNDING = 1e-9;
 
     private SetUpParts() {}
 
@@ -176,13 +182,30 @@ final class SetUpParts {
         if (plan.blank().outOfParallelMm() != 0) {
             draft.row("edges", slot.skewFrom(plan.blank()));
         }
-        return PlanPart.of(draft);
+        return PlanPart.of(draft, depthOfPass(plan, slot.passes(rule)));
+    }
+
+    /** Common practice: no pass deeper than half the cutter's diameter. */
+    private static PlanCheck depthOfPass(NeckPlan plan, PassPlan passes) {
+        double deepest =
+                passes.passes().stream().mapToDouble(Pass::stepMm).max().orElseThrow();
+        double most = plan.shop().cutter().diameterMm() / 2;
+        boolean kept = deepest <= most * (1 + ROUNDING);
+        return new PlanCheck(
+                "depth of a pass",
+                kept ? Outcome.GOOD : Outcome.STOP,
+                plan.style().brief(deepest),
+                "half the cutter's diameter, " + plan.style().brief(most) + ", or less; half of that in hardwood",
+                kept
+                        ? "Read the depth after every pass."
+                        : "More and lighter passes: a deep one burns, bends and snatches.");
     }
 
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
+        double clearance = plan.style() == LengthStyle.MILLIMETRES ? 1 : ShopUnit.INCH.toHouse(1 / 32.0);
         HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
         PlanSection.Draft draft = PlanSection.titled("If the head is on before the channel")
-                .row("spacer", atFence.spacer(plan.style().amount(1)));
+                .row("spacer", atFence.spacer(plan.style().amount(clearance)));
         if (head.swingRad() != 0) {
             draft.row("swung head", atFence.skew());
         }

@@ -100,7 +100,7 @@ public final class Spacer {
         return Report.titled("parallel spacer of " + style.brief(leastThicknessMm()) + " or more on the fence side")
                 .row("head proud", style.brief(proudMm))
                 .row("clearance", style.brief(clearanceMm))
-                .note("its thickness error goes into the offset whole; 0.1 mm out of parallel skews the slot by as much"
+                .note("its thickness error goes into the offset whole; what it is out of parallel the slot is skewed by"
                         + " over " + style.brief(lengthMm))
                 .note("run the trial piece with the same spacer: then its thickness cancels")
                 .toString();

@@ -36,6 +36,6 @@ class ScarfRollTest {
     @Test
     void of_rejectsASawLineFarOut() {
         assertThatThrownBy(() -> ScarfRoll.of(deg(13), deg(20)))
-                .hasMessage("saw line out of square must be between -20 and 20 deg, but was 20 deg");
+                .hasMessage("saw line out of square must be more than -20 and less than 20 deg, but was 20 deg");
     }
 }
