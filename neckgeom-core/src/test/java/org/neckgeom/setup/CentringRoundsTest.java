@@ -102,6 +102,7 @@ class CentringRoundsTest {
 
         assertThat(rounds.isConsistent()).isFalse();
         assertThat(rounds.next(mm(0.3)).kind()).isEqualTo(NextStep.Kind.READ_AGAIN);
+        assertThat(rounds.next(mm(0.3)).toString()).contains("start the rounds anew");
         assertThat(rounds.toString()).contains("the fence slipped or a reading is wrong");
     }
 

@@ -64,8 +64,8 @@ class FenceMoveTest {
 
         assertThat(stack.leaves()).isEmpty();
         assertThat(stack.remedy())
-                .isEqualTo("in two moves: set the block over 0.30 leaf, then put 0.38 leaf in its place, exact; or a"
-                        + " sheet of paper or tape, measured, makes up for it");
+                .isEqualTo("in two moves: set the block over 0.30 leaf, then put 0.38 leaf in its place, exact; or"
+                        + " paper or tape, measured (about 0.10 mm), makes up for it");
         assertThat(move(-0.08, 0.005).leaves(few).remedy())
                 .as("away from the cutter the thicker stack stands in the gap first")
                 .startsWith("in two moves: set the block over 0.38 leaf, then put 0.30 leaf in its place");
