@@ -106,6 +106,12 @@ class FenceMoveTest {
     }
 
     @Test
+    void handling_takesTheLeavesOutToGoAwayAndPutsThemInToComeNearer() {
+        assertThat(move(-0.7, 0.01).handling()).contains("take them out");
+        assertThat(move(0.7, 0.01).handling()).contains("put the leaves between");
+    }
+
+    @Test
     void offset_refusesNaNByTheUnitItself() {
         assertThatThrownBy(() -> Offset.of(mm(Double.NaN), mm(0.1))).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Offset.of(inch(0.1), mm(-0.1)))
