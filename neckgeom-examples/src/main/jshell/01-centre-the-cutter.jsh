@@ -5,6 +5,7 @@ var centring = Centring.of(trial);
 println(centring.offset());
 println(centring.move());
 println(centring.move().leaves(FeelerSet.metric20()));
+println(centring.move().handling());
 println(centring.verdict(Limits.within(mm(0.10))));
 
 // A fence that pivots at one end shows the cutter only its share: 300 mm to the cutter, 450 to the stop block.

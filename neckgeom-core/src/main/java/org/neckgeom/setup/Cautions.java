@@ -95,6 +95,11 @@ public final class Cautions implements Iterable<Caution> {
         if (!(blank.lengthMm() < SHORT_MM || blank.widthMm() < NARROW_MM)) {
             all.remove(NARROW_STOCK);
         }
+        boolean through = channel.startMm() <= -blank.nutFromHeadEndMm()
+                && channel.endMm() >= blank.lengthMm() - blank.nutFromHeadEndMm();
+        if (through) {
+            all.remove(STOPPED_CUT);
+        }
         return new Cautions(all);
     }
 

@@ -20,7 +20,8 @@ import org.neckgeom.units.LengthStyle;
  * <p>Walls a on the fence side and b on the far side give the offset {@code e = (a - b)/2}, positive when the slot lies
  * too far from the fence. Exact. Its standard uncertainty is {@code sqrt(u_a^2 + u_b^2 - 2 rho u_a u_b)/2}
  * (JCGM 100, 5.2.2): an instrument's zero error is in both walls and cancels. Degrees of freedom after
- * Welch-Satterthwaite (JCGM 100, G.4).
+ * Welch-Satterthwaite (JCGM 100, G.4). Slot and piece, read as well and as often as the walls, add nothing to this
+ * estimate: their closure is not correlated with it. They check it, and they carry it over to another width.
  */
 public final class Centring {
 
@@ -61,11 +62,11 @@ public final class Centring {
             // The middle of the slot from the fence's edge: the offset and half the piece.
             Estimate<Length> w = trial.piece().get();
             centre = e + w.valueHouse() / 2;
-            uCentre = Math.hypot(u, w.uncertaintyHouse() / 2);
+            uCentre = StrictMath.hypot(u, w.uncertaintyHouse() / 2);
         } else if (trial.slot().isPresent()) {
             Estimate<Length> d = trial.slot().get();
             centre = a.valueHouse() + d.valueHouse() / 2;
-            uCentre = Math.hypot(ua, d.uncertaintyHouse() / 2);
+            uCentre = StrictMath.hypot(ua, d.uncertaintyHouse() / 2);
         }
         double single = trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
         return new Centring(Offset.ofMm(e, u, nu, trial.style()), centre, uCentre, trial, single);
@@ -75,8 +76,12 @@ public final class Centring {
         if (u == 0 || Double.isInfinite(nu1) && Double.isInfinite(nu2)) {
             return Double.POSITIVE_INFINITY;
         }
-        double sum = Math.pow(u1, 4) / nu1 + Math.pow(u2, 4) / nu2;
-        return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(u, 4) / sum;
+        double sum = fourth(u1) / nu1 + fourth(u2) / nu2;
+        return sum == 0 ? Double.POSITIVE_INFINITY : fourth(u) / sum;
+    }
+
+    private static double fourth(double u) {
+        return u * u * u * u;
     }
 
     /**
@@ -171,7 +176,7 @@ public final class Centring {
                             + offset.style().text(centre),
                     width.value());
         }
-        double u = Math.hypot(centreUncertaintyMm, width.uncertaintyHouse() / 2);
+        double u = StrictMath.hypot(centreUncertaintyMm, width.uncertaintyHouse() / 2);
         Offset there = Offset.ofMm(centre - w / 2, u, offset.style());
         return new Centring(there, centreMm, centreUncertaintyMm, trial, singleReadingMm);
     }
@@ -206,7 +211,7 @@ public final class Centring {
     private Centring shifted(Estimate<Length> wider) {
         Offset there = Offset.ofMm(
                 offset.amountMm() + wider.valueHouse() / 2,
-                Math.hypot(offset.uncertaintyMm(), wider.uncertaintyHouse() / 2),
+                StrictMath.hypot(offset.uncertaintyMm(), wider.uncertaintyHouse() / 2),
                 offset.style());
         return new Centring(there, UNKNOWN, UNKNOWN, trial, singleReadingMm);
     }
@@ -227,7 +232,7 @@ public final class Centring {
         double w0 = HouseUnits.mmPositive(widthAtNut, "width at the nut");
         double w1 = HouseUnits.mmPositive(widthAtEnd, "width at the end");
         double length = HouseUnits.mmPositive(distance, "distance");
-        double u = Math.hypot(centreUncertaintyMm, singleReadingMm / 2);
+        double u = StrictMath.hypot(centreUncertaintyMm, singleReadingMm / 2);
         return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, offset.style());
     }
 

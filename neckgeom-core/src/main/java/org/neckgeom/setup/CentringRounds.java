@@ -88,7 +88,7 @@ public final class CentringRounds {
     }
 
     /**
-     * Returns the rounds after a move in the direction the estimate asks for.
+     * Returns the rounds after a move in the direction the estimate asks for; toward the cutter where it asks for none.
      *
      * @param size of the move, 0 or more
      * @return the rounds
@@ -132,7 +132,7 @@ public final class CentringRounds {
     }
 
     private CentringRounds moved(double mm, double stackMm) {
-        ScalarFilter after = filter.moved(mm, Math.hypot(moveMm, stackMm));
+        ScalarFilter after = filter.moved(mm, StrictMath.hypot(moveMm, stackMm));
         return new CentringRounds(after, moveMm, lastReadingMm, readings, moves + 1, surprise, style);
     }
 
@@ -219,7 +219,7 @@ public final class CentringRounds {
     }
 
     private double afterMove(double limitMm) {
-        return within(limitMm, 0, Math.hypot(filter.u(), moveMm));
+        return within(limitMm, 0, StrictMath.hypot(filter.u(), moveMm));
     }
 
     /**
@@ -249,7 +249,7 @@ public final class CentringRounds {
         double now = within(limitMm, filter.mean(), filter.u());
         double moved = afterMove(limitMm);
         double readAgain = 1 / Math.sqrt(1 / (filter.u() * filter.u()) + 1 / (lastReadingMm * lastReadingMm));
-        double readThenMoved = within(limitMm, 0, Math.hypot(readAgain, moveMm));
+        double readThenMoved = within(limitMm, 0, StrictMath.hypot(readAgain, moveMm));
         double best = within(limitMm, 0, moveMm);
         NextStep.Kind kind;
         if (!isConsistent()) {
@@ -266,7 +266,7 @@ public final class CentringRounds {
             // A move would make it worse; reading again helps only while the offset itself is in doubt.
             kind = filter.u() > limitMm / 4 ? NextStep.Kind.READ_AGAIN : NextStep.Kind.FINER_MEANS;
         }
-        return new NextStep(kind, move().in(shown), now, moved, best, limitMm, shown);
+        return new NextStep(kind, isConsistent(), move().in(shown), now, moved, best, limitMm, shown);
     }
 
     /**

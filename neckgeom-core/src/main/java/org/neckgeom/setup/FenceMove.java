@@ -128,6 +128,20 @@ public final class FenceMove {
     }
 
     /**
+     * Returns how leaves and a stop block behind the fence make the move. Common practice.
+     *
+     * @return a sentence
+     * @throws ArithmeticException if no move is advised
+     */
+    public String handling() {
+        return isTowardTheCutter()
+                ? "clamp a block against the fence's back, draw the fence off it, put the leaves between, push it back"
+                        + " onto them"
+                : "put the leaves behind the fence and clamp a block over them, take them out, push the fence back onto"
+                        + " the block";
+    }
+
+    /**
      * Returns the gap to set at the fence's stop block: the move itself for a fence that slides, the block's share of
      * it for one that pivots at one end.
      *

@@ -92,7 +92,7 @@ public final class HeadSkew {
             return "no skew: the head stays inside the shaft's edge";
         }
         double tangent = HeadContact.tangent(0, proudMm, reachMm, shaftMm, halfFenceMm);
-        Report report = Report.titled("slot skewed by " + Numbers.fixed(Math.toDegrees(Math.atan(tangent)), 3)
+        Report report = Report.titled("slot skewed by " + Numbers.fixed(Math.toDegrees(StrictMath.atan(tangent)), 3)
                 + " deg at the nut: the head stands proud by " + style.text(proudMm));
         for (int i = 0; i <= 4; i++) {
             double x = shaftMm * i / 4;

@@ -24,6 +24,9 @@ public final class LeafStack {
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
     static final double FINE_ENOUGH_MM = 0.02;
 
+    /** A sheet of paper, common practice, from memory: measure it. */
+    private static final double PAPER_MM = 0.1;
+
     private static final int MOST_MOVES = 9;
 
     private final double[] leavesMm;
@@ -77,7 +80,7 @@ public final class LeafStack {
         double enough = Math.max(FINE_ENOUGH_MM, 2 * Math.sqrt(wantedUncertaintyMm * wantedUncertaintyMm + u * u));
         boolean close = residual <= enough + 1e-9;
         LengthStyle setStyle = set.style();
-        String remedy = close ? "" : remedy(all, most, wantedMm, residual, toward, setStyle, style);
+        String remedy = close ? "" : remedy(all, most, wantedMm, wantedMm - sum, toward, setStyle, style);
         return new LeafStack(leaves, wantedMm, u, close, remedy, setStyle, style);
     }
 
@@ -107,8 +110,9 @@ public final class LeafStack {
         double[] taken = pick(all, swap.taken());
         double[] put = pick(all, swap.put());
         double left = wanted - Arrays.stream(taken).sum() + Arrays.stream(put).sum();
-        String paper = "a sheet of paper or tape, measured, makes up for it";
-        if (!(Math.abs(left) < residual - 1e-9)) {
+        String paper = "paper or tape, measured (about " + style.small(PAPER_MM) + "), makes up for it"
+                + (residual > 0 ? "" : " on a thinner stack");
+        if (!(Math.abs(left) < Math.abs(residual) - 1e-9)) {
             return paper;
         }
         double[] first = toward ? put : taken;

@@ -22,6 +22,7 @@ public final class NextStep {
     }
 
     private final Kind kind;
+    private final boolean consistent;
     private final FenceMove move;
     private final double now;
     private final double afterMove;
@@ -29,8 +30,17 @@ public final class NextStep {
     private final double limitMm;
     private final LengthStyle style;
 
-    NextStep(Kind kind, FenceMove move, double now, double afterMove, double best, double limitMm, LengthStyle style) {
+    NextStep(
+            Kind kind,
+            boolean consistent,
+            FenceMove move,
+            double now,
+            double afterMove,
+            double best,
+            double limitMm,
+            LengthStyle style) {
         this.kind = kind;
+        this.consistent = consistent;
         this.move = move;
         this.now = now;
         this.afterMove = afterMove;
@@ -88,6 +98,7 @@ public final class NextStep {
     public boolean equals(Object other) {
         return other instanceof NextStep that
                 && kind == that.kind
+                && consistent == that.consistent
                 && move.equals(that.move)
                 && Double.compare(now, that.now) == 0
                 && Double.compare(afterMove, that.afterMove) == 0
@@ -97,12 +108,15 @@ public final class NextStep {
 
     @Override
     public int hashCode() {
-        return Objects.hash(kind, move, now, afterMove, best, limitMm);
+        return Objects.hash(kind, consistent, move, now, afterMove, best, limitMm);
     }
 
     /** Returns the step and its reason, such as {@code cut the neck: 96.1 % chance of being within 0.05 mm}. */
     @Override
     public String toString() {
+        if (!consistent) {
+            return "read another trial cut and start the rounds anew from it: readings and moves contradict each other";
+        }
         String limit = style.brief(limitMm);
         String present = Numbers.percent(now) + " chance of being within " + limit;
         return switch (kind) {

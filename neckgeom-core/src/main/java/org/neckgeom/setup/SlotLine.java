@@ -1,6 +1,5 @@
 package org.neckgeom.setup;
 
-import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -131,7 +130,7 @@ public final class SlotLine {
     /** Returns the skew and what it comes to, such as {@code skew 0.0027 deg, 0.014 mm from end to end, …}. */
     @Override
     public String toString() {
-        String angle = String.format(Locale.ROOT, "%.4f", Math.toDegrees(Math.atan(Math.abs(slope()))));
+        String angle = Numbers.fixed(Math.toDegrees(StrictMath.atan(Math.abs(slope()))), 4);
         String text = "skew " + angle + " deg, " + style.text(Math.abs(endToEndMm())) + " over "
                 + style.brief(endMm - startMm);
         return text + ": " + place(startOffsetMm) + " at " + station(startMm) + ", " + place(endOffsetMm) + " at "

@@ -49,6 +49,15 @@ public final class StopGap {
     }
 
     /**
+     * Returns the standard uncertainty of the gap: that of the move, times the ratio.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style.amount(moveUncertaintyMm * ratio);
+    }
+
+    /**
      * Returns how far the block moves for each mm at the cutter.
      *
      * @return a ratio, 1 for a fence that slides

@@ -2,6 +2,7 @@ package org.neckgeom.setup;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.shop.TrialCut;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -35,7 +36,7 @@ public final class TurnedPass {
      *
      * @param first width after the first run, more than 0
      * @param second width after the turned run, at most twice the first: beyond that the two runs leave two slots
-     * @return the pass, its readings taken as exact until {@link #readWithin} says otherwise
+     * @return the pass, read within {@link TrialCut#USUAL_REPEATABILITY_MM} until {@link #readWithin} says otherwise
      * @throws IllegalArgumentException if a width is out of its range or not finite
      */
     public static TurnedPass widened(Quantity<Length> first, Quantity<Length> second) {
@@ -48,7 +49,7 @@ public final class TurnedPass {
                     style.brief(2 * d1) + " or less (twice the first: beyond it the runs leave two slots)",
                     second);
         }
-        return new TurnedPass(d1, d2, 0, style);
+        return new TurnedPass(d1, d2, TrialCut.USUAL_REPEATABILITY_MM, style);
     }
 
     /**

@@ -77,6 +77,45 @@ class CentringSessionsTest {
         assertThat(within - promised).as("seed " + seed).isBetween(-200.0, 200.0);
     }
 
+    /**
+     * Sessions that follow the advice until it says to cut: the necks then cut are within the limit as often as was
+     * promised of them, and nearly all sessions come to an end.
+     */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2})
+    void next_leadsToNecksAsGoodAsPromised(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int cut = 0;
+        int within = 0;
+        double promised = 0;
+        for (int session = 0; session < SESSIONS; session++) {
+            Machine machine = new Machine(random);
+            CentringRounds rounds = CentringRounds.start(machine.trial()).movesWithin(mm(machine.uFence));
+            NextStep.Kind kind = rounds.next(mm(0.05)).kind();
+            for (int step = 0; step < 20 && kind != NextStep.Kind.CUT && kind != NextStep.Kind.FINER_MEANS; step++) {
+                if (kind == NextStep.Kind.MOVE) {
+                    LeafStack stack = rounds.move().leaves(machine.leaves);
+                    machine.move(stack, rounds.move().isTowardTheCutter());
+                    rounds = rounds.moved(stack);
+                }
+                rounds = rounds.isConsistent()
+                        ? rounds.then(machine.trial())
+                        : CentringRounds.start(machine.trial()).movesWithin(mm(machine.uFence));
+                kind = rounds.next(mm(0.05)).kind();
+            }
+            if (kind == NextStep.Kind.CUT) {
+                cut++;
+                promised += rounds.chanceWithin(mm(0.05)).ratio();
+                within += Math.abs(machine.truth) <= 0.05 ? 1 : 0;
+            }
+        }
+        assertThat(cut).as("sessions that came to cut, seed " + seed).isGreaterThan(9700);
+        // The standard deviation of the count is about sqrt(10,000 * 0.987 * 0.013) = 11.
+        assertThat(within - promised)
+                .as("good necks against promised, seed " + seed)
+                .isBetween(-60.0, 60.0);
+    }
+
     private static final class Machine {
         private final SplittableRandom random;
         private final double uRead;

@@ -11,6 +11,11 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -252,6 +257,31 @@ class CentringTest {
     void in_printsTheSameInInches() {
         assertThat(Centring.of(FIRST).in(LengthStyle.DECIMAL_INCHES).offset())
                 .hasToString("slot 27.95 thou nearer the fence, u 0.56 thou");
+    }
+
+    /**
+     * All four readings adjusted by least squares under {@code a + d + b = W}, solved with Hipparchus: the offset and its
+     * uncertainty stay what the walls alone say.
+     */
+    @Test
+    void offset_isTheLeastSquaresOneOfAllFourReadings() {
+        double[] seen = {29.84, 31.26, 6.03, 67.10};
+        // Unknowns a, b, d; the piece is their sum.
+        RealMatrix design = new Array2DRowRealMatrix(new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {1, 1, 1}});
+        RealMatrix normal = new LUDecomposition(design.transpose().multiply(design))
+                .getSolver()
+                .getInverse();
+        RealVector fit = normal.operate(design.transpose().operate(new ArrayRealVector(seen)));
+        double variance = (normal.getEntry(0, 0) + normal.getEntry(1, 1) - 2 * normal.getEntry(0, 1)) / 4 * 0.02 * 0.02;
+
+        Offset offset = Centring.of(TrialCut.walls(mm(seen[0]), mm(seen[1]))
+                        .slot(mm(seen[2]))
+                        .piece(mm(seen[3]))
+                        .readWithin(mm(0.02)))
+                .offset();
+
+        assertThat(offset.amountMm()).isCloseTo((fit.getEntry(0) - fit.getEntry(1)) / 2, within(1e-12));
+        assertThat(offset.uncertaintyMm()).isCloseTo(Math.sqrt(variance), within(1e-15));
     }
 
     @Test

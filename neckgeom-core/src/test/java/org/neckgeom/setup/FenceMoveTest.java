@@ -64,8 +64,8 @@ class FenceMoveTest {
 
         assertThat(stack.leaves()).isEmpty();
         assertThat(stack.remedy())
-                .isEqualTo("in two moves: set the block over 0.30 leaf, then put 0.38 leaf in its place, exact; or a"
-                        + " sheet of paper or tape, measured, makes up for it");
+                .isEqualTo("in two moves: set the block over 0.30 leaf, then put 0.38 leaf in its place, exact; or"
+                        + " paper or tape, measured (about 0.10 mm), makes up for it");
         assertThat(move(-0.08, 0.005).leaves(few).remedy())
                 .as("away from the cutter the thicker stack stands in the gap first")
                 .startsWith("in two moves: set the block over 0.38 leaf, then put 0.30 leaf in its place");
@@ -103,6 +103,12 @@ class FenceMoveTest {
         assertThat(move(0.005, 0.014))
                 .hasToString("fence toward the cutter by 0.005 mm, less than its own uncertainty");
         assertThat(move(0, 0.014)).hasToString("fence stays where it is");
+    }
+
+    @Test
+    void handling_takesTheLeavesOutToGoAwayAndPutsThemInToComeNearer() {
+        assertThat(move(-0.7, 0.01).handling()).contains("take them out");
+        assertThat(move(0.7, 0.01).handling()).contains("put the leaves between");
     }
 
     @Test

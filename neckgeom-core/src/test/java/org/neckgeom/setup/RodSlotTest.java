@@ -214,8 +214,14 @@ class RodSlotTest {
                 .contains("CUTTER_TOO_WIDE");
         assertThat(SLOT.cautions(CUTTER, Blank.of(mm(640), mm(80), mm(13))).list())
                 .extracting(Caution::code)
-                .contains("THIN_FLOOR")
+                .contains("THIN_FLOOR", "STOPPED_CUT")
                 .doesNotContain("NARROW_STOCK");
+        assertThat(RodSlot.of(Channel.forRod(Rod.twoWay(mm(640), mm(6), mm(9))).startingAt(mm(-20)))
+                        .cautions(CUTTER, BLANK)
+                        .list())
+                .extracting(Caution::code)
+                .as("a slot open at both ends is not stopped")
+                .doesNotContain("STOPPED_CUT");
         assertThat(RodSlot.of(Channel.forRod(Rod.carbonBar(mm(300), mm(6), mm(9))))
                         .cautions(CUTTER)
                         .list())

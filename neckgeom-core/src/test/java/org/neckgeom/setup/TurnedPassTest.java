@@ -43,6 +43,12 @@ class TurnedPassTest {
     }
 
     @Test
+    void offset_takesTheUsualRepeatabilityWhereNoneIsTold() {
+        assertThat(TurnedPass.widened(mm(6.02), mm(6.31)).offset())
+                .hasToString("0.145 mm one way or the other, u 0.035 mm");
+    }
+
+    @Test
     void offset_ofASlotThatDidNotWidenIsNothing() {
         assertThat(TurnedPass.widened(mm(6.02), mm(6.01))
                         .readWithin(mm(0.02))
