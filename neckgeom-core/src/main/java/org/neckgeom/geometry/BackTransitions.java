@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Objects;
+import org.neckgeom.units.LengthStyle;
 
 /** Depth that the two transitions of a back leave on beyond its profile, on plain doubles in mm. Immutable. */
 final class BackTransitions {
@@ -37,6 +38,15 @@ final class BackTransitions {
             extra += NeckSetKernel.drop(heelRadius, run);
         }
         return extra;
+    }
+
+    String words(LengthStyle style) {
+        String text = volute > 0
+                ? ", volute " + style.brief(volute) + " run out " + style.brief(voluteLength) + " from the nut"
+                : "";
+        return Double.isInfinite(heelStart)
+                ? text
+                : text + ", heel from " + style.brief(heelStart) + " with radius " + style.brief(heelRadius);
     }
 
     @Override

@@ -13,7 +13,6 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * A head with its outline, ears and posts. Immutable.
@@ -159,20 +158,29 @@ public final class HeadLayout {
     }
 
     /**
-     * Returns the force of all strings together on the nut, square to the glue face. Estimate: no friction in the slots,
-     * the speaking side level.
+     * Returns the force of each string on the nut, square to the glue face. Estimate: no friction in the slots, the
+     * speaking side level.
      *
      * @param nut the strings' places at the nut
      * @param slot height of the slots' floor over the glue face, 0 or more
-     * @param tension of each single string, 0 or more
-     * @return the force
+     * @param tensions of each single string, one for all or one to a string from bass to treble, each 0 or more
+     * @return the forces
      */
-    public Amount<Force> nutForce(StringPlaces nut, Quantity<Length> slot, Quantity<Force> tension) {
-        double sum = 0;
-        for (StringBreak string : breaks(nut, slot)) {
-            sum += string.nutForce(tension).house();
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final NutForces nutForces(StringPlaces nut, Quantity<Length> slot, Quantity<Force>... tensions) {
+        List<StringBreak> strings = breaks(nut, slot);
+        if (tensions.length != 1 && tensions.length != strings.size()) {
+            throw new IllegalArgumentException("tensions must be told once for all or once for each of the "
+                    + strings.size() + " strings, but were told " + tensions.length + " times");
         }
-        return Amount.ofHouse(sum, ShopUnit.NEWTON);
+        double[] forces = new double[strings.size()];
+        for (int i = 0; i < forces.length; i++) {
+            forces[i] = strings.get(i)
+                    .nutForce(tensions[tensions.length == 1 ? 0 : i])
+                    .house();
+        }
+        return NutForces.ofNewton(forces);
     }
 
     private LengthStyle style() {

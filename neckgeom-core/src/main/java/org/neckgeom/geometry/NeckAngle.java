@@ -103,6 +103,18 @@ public final class NeckAngle {
         return style().amount(overFretsMm() - thickness / StrictMath.cos(set.angleRad()));
     }
 
+    /**
+     * Returns both readings small shops take at the bridge instead of an angle.
+     *
+     * @param bridge height of the bridge over the top, without its saddle, 0 or more
+     * @param boardAndFret thickness of the fingerboard with its fret, 0 or more
+     * @return the readings
+     */
+    public BridgeReadings atBridge(Quantity<Length> bridge, Quantity<Length> boardAndFret) {
+        return BridgeReadings.ofMm(
+                airOverBridge(bridge).house(), overBareFace(boardAndFret).house(), style());
+    }
+
     private double overFretsMm() {
         return set.planeMm() + levelReachMm() * StrictMath.tan(set.angleRad()) - set.domeRiseMm();
     }

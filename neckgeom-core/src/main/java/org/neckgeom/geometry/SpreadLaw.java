@@ -1,5 +1,6 @@
 package org.neckgeom.geometry;
 
+import java.util.Arrays;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.numeric.NormalLaw;
@@ -56,6 +57,15 @@ final class SpreadLaw {
                 yield (double) above / samples.length;
             }
         };
+    }
+
+    /** Chance of an error less than x, from its own tail: every law but the samples is even about its shift. */
+    double below(double x) {
+        if (spread.law() == Spread.Law.SAMPLES) {
+            double[] samples = spread.centredSamplesHouse();
+            return (double) Arrays.stream(samples).filter(s -> s < x - shift).count() / samples.length;
+        }
+        return above(2 * shift - x);
     }
 
     /** The error that is passed with chance p, by halving between the ends; p in (0, 1). */

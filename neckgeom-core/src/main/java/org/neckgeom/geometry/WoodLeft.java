@@ -8,7 +8,6 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.measure.Spread;
@@ -23,65 +22,21 @@ import org.neckgeom.units.LengthStyle;
  * plane of the section. Exact for the section, as the distance over a flat floor is least at a corner. Taper is slight
  * enough that the distance in space is the same to a hundredth of a millimetre.
  *
- * <p>The channel lies in the middle unless it is told off centre. The back follows its profile past its two frets. Where
- * the channel runs on into a pitched head (x under 0) the wood ends at the head's back if that comes first, and is
- * otherwise taken as the neck's back carried straight on: an estimate on the safe side. {@link #volute} and
- * {@link #heelFrom} add what the two transitions leave on.
+ * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile, and
+ * what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
  */
 public final class WoodLeft {
 
     private final Channel channel;
-    private final BackProfile back;
-    private final Scale scale;
-    private final Object widthKey;
-    private final DoubleUnaryOperator halfWidth;
-    private final double headPitch;
-    private final double headThickness;
+    private final BackShape back;
     private final double offset;
     private final double skew;
-    private final BackTransitions transitions;
-    private final SuperellipseArc bass;
-    private final SuperellipseArc treble;
-    private final LengthStyle style;
 
-    private WoodLeft(WoodLeft from, double offset, double skew, BackTransitions transitions) {
-        this.channel = from.channel;
-        this.back = from.back;
-        this.scale = from.scale;
-        this.widthKey = from.widthKey;
-        this.halfWidth = from.halfWidth;
-        this.headPitch = from.headPitch;
-        this.headThickness = from.headThickness;
-        this.offset = offset;
-        this.skew = skew;
-        this.transitions = transitions;
-        this.bass = from.bass;
-        this.treble = from.treble;
-        this.style = from.style;
-    }
-
-    private WoodLeft(
-            Channel channel,
-            BackProfile back,
-            Scale scale,
-            Object widthKey,
-            DoubleUnaryOperator halfWidth,
-            double headPitch,
-            double headThickness,
-            LengthStyle style) {
+    private WoodLeft(Channel channel, BackShape back, double offset, double skew) {
         this.channel = Objects.requireNonNull(channel, "channel");
         this.back = Objects.requireNonNull(back, "back");
-        this.scale = Objects.requireNonNull(scale, "scale");
-        this.widthKey = widthKey;
-        this.halfWidth = Objects.requireNonNull(halfWidth, "half-width");
-        this.headPitch = headPitch;
-        this.headThickness = headThickness;
-        this.offset = 0;
-        this.skew = 0;
-        this.transitions = BackTransitions.NONE;
-        this.bass = new SuperellipseArc(back.bassPower());
-        this.treble = back.bassPower() == back.treblePower() ? bass : new SuperellipseArc(back.treblePower());
-        this.style = style;
+        this.offset = offset;
+        this.skew = skew;
     }
 
     /**
@@ -95,17 +50,18 @@ public final class WoodLeft {
         Channel channel = neck.channel()
                 .orElseThrow(() -> new IllegalArgumentException("\"" + neck.name()
                         + "\" must have its rod told for the wood left, but has none: add .rod(...)"));
-        neck.fingerboard();
-        Head head = neck.head().orElse(null);
-        return new WoodLeft(
-                channel,
-                neck.back(),
-                neck.scale(),
-                neck,
-                neck::halfWidthAtMm,
-                head == null ? 0 : head.pitchRad(),
-                head == null ? Double.POSITIVE_INFINITY : head.thicknessMm(),
-                neck.style());
+        return under(channel, BackShape.of(neck));
+    }
+
+    /**
+     * Returns the question for a channel and a back with its transitions.
+     *
+     * @param channel the channel
+     * @param back the back
+     * @return the wood left, the channel in the middle
+     */
+    public static WoodLeft under(Channel channel, BackShape back) {
+        return new WoodLeft(channel, back, 0, 0);
     }
 
     /**
@@ -118,7 +74,7 @@ public final class WoodLeft {
      * @return the wood left, the channel in the middle
      */
     public static WoodLeft under(Channel channel, BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
-        return new WoodLeft(channel, back, scale, halfWidthMm, halfWidthMm, 0, Double.POSITIVE_INFINITY, back.style());
+        return under(channel, BackShape.of(back, scale, halfWidthMm));
     }
 
     /**
@@ -128,7 +84,7 @@ public final class WoodLeft {
      * @return the same neck
      */
     public WoodLeft offCentre(Quantity<Length> atHeadEnd) {
-        return new WoodLeft(this, HouseUnits.mm(atHeadEnd, "channel offset"), skew, transitions);
+        return new WoodLeft(channel, back, HouseUnits.mm(atHeadEnd, "channel offset"), skew);
     }
 
     /**
@@ -138,40 +94,29 @@ public final class WoodLeft {
      * @return the same neck
      */
     public WoodLeft skewed(Quantity<Angle> angle) {
-        return new WoodLeft(this, offset, HouseUnits.radBetween(angle, -10, 10, "channel skew"), transitions);
+        return new WoodLeft(channel, back, offset, HouseUnits.radBetween(angle, -10, 10, "channel skew"));
     }
 
     /**
-     * Returns a copy with a volute: extra depth that is greatest at the nut and runs out smoothly both ways,
-     * {@code extra (1 + cos(pi x / length)) / 2}.
+     * Returns a copy with a volute, see {@link BackShape#volute}.
      *
      * @param extra depth at the nut, 0 or more
      * @param length from the nut to where it has run out, more than 0
      * @return the same neck
      */
     public WoodLeft volute(Quantity<Length> extra, Quantity<Length> length) {
-        return new WoodLeft(
-                this,
-                offset,
-                skew,
-                transitions.volute(
-                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")));
+        return new WoodLeft(channel, back.volute(extra, length), offset, skew);
     }
 
     /**
-     * Returns a copy whose back turns down into the heel: a quarter circle of a radius, tangent to the back where it
-     * starts.
+     * Returns a copy whose back turns down into the heel, see {@link BackShape#heelFrom}.
      *
      * @param start station from which the wood gets deeper, from the nut
-     * @param radius of the transition, more than 0
+     * @param radius of the turn, more than 0
      * @return the same neck
      */
     public WoodLeft heelFrom(Quantity<Length> start, Quantity<Length> radius) {
-        return new WoodLeft(
-                this,
-                offset,
-                skew,
-                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")));
+        return new WoodLeft(channel, back.heelFrom(start, radius), offset, skew);
     }
 
     /**
@@ -194,8 +139,8 @@ public final class WoodLeft {
         if (!(x >= channel.startMm() && x <= channel.endMm())) {
             throw HouseUnits.refused(
                     "station",
-                    "within the channel, from " + style.brief(channel.startMm()) + " to "
-                            + style.brief(channel.endMm()),
+                    "within the channel, from " + style().brief(channel.startMm()) + " to "
+                            + style().brief(channel.endMm()),
                     station);
         }
         return atMm(x);
@@ -232,7 +177,7 @@ public final class WoodLeft {
         double least = HouseUnits.mmNotNegative(limit, "limit");
         WoodAt thinnest = least();
         SpreadLaw law = new SpreadLaw(Objects.requireNonNull(spread, "spread"));
-        return WoodChance.of(1 - law.above(least - thinnest.woodMm()), least, thinnest, style);
+        return WoodChance.of(law.below(least - thinnest.woodMm()), least, thinnest, style());
     }
 
     /**
@@ -268,12 +213,12 @@ public final class WoodLeft {
                 depth,
                 aside,
                 spreads.carvingLaw());
-        return WoodChance.of(chance, least, least(), style);
+        return WoodChance.of(chance, least, least(), style());
     }
 
     /** Wood at a station with the channel deeper by d and shifted by e. */
     double woodMm(double x, double d, double e) {
-        return section(x).woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, 0);
+        return back.sectionMm(x).woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, 0);
     }
 
     private double leastStation(double d, double e) {
@@ -285,7 +230,7 @@ public final class WoodLeft {
     }
 
     private WoodAt atMm(double x) {
-        BackSection section = section(x);
+        BackSection section = back.sectionMm(x);
         double middle = middle(x);
         double width = channel.widthAtMm(x);
         double floor = channel.depthAtMm(x);
@@ -295,49 +240,30 @@ public final class WoodLeft {
                 section.woodUnder(middle, width, floor, 0),
                 section.depthAt(middle) - floor,
                 section.thinnestToward(corner, floor),
-                style);
+                style());
     }
 
     private double middle(double x) {
         return offset + (x - channel.startMm()) * StrictMath.tan(skew);
     }
 
-    private BackSection section(double x) {
-        double a = halfWidth.applyAsDouble(x);
-        double b = depth(x);
-        if (!(a > 0 && b > 0)) {
-            throw new ArithmeticException("the neck has no section at " + style.brief(x) + " from the nut: half-width "
-                    + style.brief(a) + ", depth " + style.brief(b));
-        }
-        return new BackSection(bass, treble, a, 0, b);
+    private LengthStyle style() {
+        return back.style();
     }
 
-    private double depth(double x) {
-        double deep = back.depthAtMm(x, scale) + transitions.extraAt(x);
-        if (x < 0 && headThickness < Double.POSITIVE_INFINITY) {
-            // The head's back lies t below its face, which falls away from the nut line by tan(pitch).
-            double headBack = headThickness / StrictMath.cos(headPitch) - x * StrictMath.tan(headPitch);
-            return Math.min(deep, headBack);
-        }
-        return deep;
-    }
-
-    /** True for the same neck, off centre and with transitions alike. */
+    /** True for the same channel under an equal back, off centre alike. */
     @Override
     public boolean equals(Object other) {
         return other instanceof WoodLeft that
                 && channel.equals(that.channel)
                 && back.equals(that.back)
-                && scale.equals(that.scale)
-                && widthKey.equals(that.widthKey)
                 && Double.compare(offset, that.offset) == 0
-                && Double.compare(skew, that.skew) == 0
-                && transitions.equals(that.transitions);
+                && Double.compare(skew, that.skew) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(channel, back, scale, widthKey, offset, skew, transitions);
+        return Objects.hash(channel, back, offset, skew);
     }
 
     /** Returns the thinnest place and the channel it is under. */

@@ -47,7 +47,13 @@ class HeadLayoutTest {
         for (StringBreak one : breaks) {
             sum += 95 * Math.sin(one.angle().house());
         }
-        assertThat(head.nutForce(NUT, mm(7.5), newton(95)).house()).isCloseTo(sum, offset(1e-12));
+        NutForces forces = head.nutForces(NUT, mm(7.5), newton(95));
+        assertThat(forces.total().house()).isCloseTo(sum, offset(1e-12));
+        assertThat(forces.each().get(2)).isEqualTo(breaks.get(2).nutForce(newton(95)));
+        assertThat(head.nutForces(NUT, mm(7.5), newton(95), newton(0), newton(0), newton(0))
+                        .total())
+                .isEqualTo(breaks.get(0).nutForce(newton(95)));
+        assertThat(forces.toString()).startsWith("Strings on the nut: ");
     }
 
     @Test

@@ -28,7 +28,8 @@ class JointPartsTest {
     @Test
     void tapered_rejectsParallelSides() {
         assertThatThrownBy(() -> DovetailSeat.tapered(deg(0)))
-                .hasMessage("dovetail taper must be more than 0 and less than 45 deg, but was 0 deg");
+                .hasMessageStartingWith("dovetail taper must be ")
+                .hasMessageEndingWith(", but was 0 deg");
     }
 
     @Test

@@ -115,6 +115,8 @@ class NeckSetTest {
 
         assertThat(angle.overFrets().house()).isCloseTo(reading, offset(1e-10));
         assertThat(angle.airOverBridge(mm(9)).house()).isCloseTo(reading - 9, offset(1e-10));
+        assertThat(angle.atBridge(mm(9), mm(7.1)).airOverBridge()).isEqualTo(angle.airOverBridge(mm(9)));
+        assertThat(angle.atBridge(mm(13), mm(7.1)).toString()).contains("strikes the bridge");
         // Common practice: the two straightedges differ by fingerboard and fret, 6.0 and 1.1.
         assertThat(angle.overFrets().house() - angle.overBareFace(mm(7.1)).house())
                 .isCloseTo(7.1, offset(0.01));

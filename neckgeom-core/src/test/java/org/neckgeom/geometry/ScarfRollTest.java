@@ -36,6 +36,7 @@ class ScarfRollTest {
     @Test
     void of_rejectsASawLineFarOut() {
         assertThatThrownBy(() -> ScarfRoll.of(deg(13), deg(20)))
-                .hasMessage("saw line out of square must be more than -20 and less than 20 deg, but was 20 deg");
+                .hasMessageStartingWith("saw line out of square must be ")
+                .hasMessageEndingWith(", but was 20 deg");
     }
 }

@@ -1,0 +1,119 @@
+package org.neckgeom.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+
+class BackShapeTest {
+
+    private static final Scale SCALE = Scale.of(mm(560));
+
+    @Test
+    void at_runsStraightBetweenTheTwoFrets() {
+        BackShape back = BackShape.of(neck());
+        double first = SCALE.fretMm(1);
+        double twelfth = SCALE.fretMm(12);
+
+        assertThat(back.at(mm(first)).depth().house()).isCloseTo(14.5, offset(1e-12));
+        assertThat(back.at(mm(twelfth)).depth().house()).isCloseTo(16.5, offset(1e-12));
+        assertThat(back.at(mm((first + twelfth) / 2)).depth().house()).isCloseTo(15.5, offset(1e-12));
+        assertThat(back.at(mm(0)).width()).isEqualTo(mm(34));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.5, 2, 2.5, 3.5, 12})
+    void template_liesOnTheCurve(double power) {
+        BackShape back = BackShape.of(BackProfile.between(mm(15), mm(15)).power(power), SCALE, x -> 20);
+        BackCurve curve = back.at(mm(100));
+
+        double[][] points = curve.templateMm(40);
+
+        assertThat(points).hasDimensions(81, 2);
+        assertThat(points[0]).containsExactly(-20, 0);
+        assertThat(points[40][1]).isEqualTo(15);
+        for (double[] point : points) {
+            double sum = Math.pow(Math.abs(point[0]) / 20, power) + Math.pow(point[1] / 15, power);
+            assertThat(sum).as("power %s at %s", power, point[0]).isCloseTo(1, offset(1e-12));
+            assertThat(curve.depthAt(mm(point[0])).house())
+                    .as("power %s at %s", power, point[0])
+                    .isCloseTo(point[1], offset(power > 10 ? 0.3 : 1e-6));
+        }
+    }
+
+    @Test
+    void template_ofAHalfEllipseHoldsItsAreaByJts() {
+        BackCurve curve = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20)
+                .at(mm(100));
+        double[][] points = curve.templateMm(2000);
+        Coordinate[] ring = new Coordinate[points.length + 1];
+        for (int i = 0; i < points.length; i++) {
+            ring[i] = new Coordinate(points[i][0], points[i][1]);
+        }
+        ring[points.length] = ring[0];
+
+        // Source: area of half an ellipse, pi a b / 2.
+        assertThat(new GeometryFactory().createPolygon(ring).getArea()).isCloseTo(Math.PI * 20 * 15 / 2, offset(1e-4));
+    }
+
+    @Test
+    void asymmetric_hasAFullerSide() {
+        BackCurve curve = BackShape.of(BackProfile.between(mm(15), mm(15)).asymmetric(2.5, 1.5), SCALE, x -> 20)
+                .at(mm(100));
+
+        assertThat(curve.depthAt(mm(-10)).house())
+                .isGreaterThan(curve.depthAt(mm(10)).house());
+        assertThat(curve.bassAt(mm(8)).house())
+                .isGreaterThan(curve.trebleAt(mm(8)).house());
+        assertThat(curve.bassAt(mm(0)).house()).isEqualTo(20);
+        assertThat(curve.trebleAt(mm(16)).house()).isZero();
+        assertThat(curve.depthAt(mm(0)).house()).isEqualTo(15);
+    }
+
+    @Test
+    void transitions_areSmoothWhereTheyStart() {
+        BackShape back = BackShape.of(neck()).volute(mm(3), mm(30)).heelFrom(mm(270), mm(40));
+        double step = 1e-4;
+
+        // The slope does not jump where volute or heel begins.
+        for (double x : new double[] {30, 270}) {
+            double before = (depth(back, x) - depth(back, x - step)) / step;
+            double after = (depth(back, x + step) - depth(back, x)) / step;
+            assertThat(after - before).as("at %s", x).isCloseTo(0, offset(1e-4));
+        }
+        assertThat(depth(back, 310) - depth(BackShape.of(neck()), 310)).isCloseTo(40, offset(1e-9));
+        assertThat(back).isEqualTo(BackShape.of(neck()).volute(mm(3), mm(30)).heelFrom(mm(270), mm(40)));
+        assertThat(back.toString()).contains("volute 3 mm").contains("heel from 270 mm");
+    }
+
+    @Test
+    void at_saysSoWhereThereIsNoSection() {
+        assertThatThrownBy(() -> BackShape.of(neck()).at(mm(-3000)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageStartingWith("the neck has no section at -3000 mm from the nut");
+        assertThatThrownBy(() -> BackShape.of(neck()).at(mm(100)).templateMm(1))
+                .hasMessage("points to a side must be 2 or more, but were 1");
+    }
+
+    private static double depth(BackShape back, double x) {
+        return back.at(mm(x)).depth().house();
+    }
+
+    private static NeckDesign neck() {
+        return NeckDesign.named("octave mandolin")
+                .scale(SCALE)
+                .bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)));
+    }
+}

@@ -1,0 +1,26 @@
+// A head glued on at 13 degrees: where do the lines come out, and what board does it take?
+var scarf = Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8));
+println(scarf.inTheHead());                      // glue face, joint lines
+println(scarf.inTheShaft());
+println(scarf.rollFrom(deg(0.5)));               // saw line out of square
+println(scarf.inTheShaft().board(mm(560), mm(185)));
+println(StringBreak.over(scarf.pitch()).post(mm(60), mm(8)).nutSlot(mm(7.5)));
+
+// The head's face is planed by 0.6 mm and a 2 mm veneer goes on: the break line moves.
+println(scarf.inTheHead().planingHeadFace(mm(0.6)).veneered(HeadSide.FACE, mm(2)));
+
+// A layout by its run that is not the angle it is said to be.
+println(ScarfRun.of(mm(22.2), mm(63.5)));
+
+// A nut that slants by 6 degrees for fanned frets: two saw settings, two cuts.
+println(scarf.slanted(deg(6)));
+
+// Each string at its own post, and what they press on the nut together.
+var nut = StringSpacing.diameters(mm(1.1), mm(0.8), mm(0.5), mm(0.35)).inside(mm(34), mm(3)).equalGaps();
+var head = HeadLayout.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15)))
+    .posts(HeadPost.at(mm(60)).aside(mm(-26)).above(mm(8)), HeadPost.at(mm(105)).aside(mm(-25)).above(mm(8)),
+           HeadPost.at(mm(105)).aside(mm(25)).above(mm(8)), HeadPost.at(mm(60)).aside(mm(26)).above(mm(8)));
+println(nut);
+for (var string : head.breaks(nut, mm(7.5))) println(string);
+println(head.nutForces(nut, mm(7.5), newton(95)));
+println(head.ears(mm(61)));                      // what must be glued on each side of a 61 mm shaft
