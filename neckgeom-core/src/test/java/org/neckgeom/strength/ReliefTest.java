@@ -25,7 +25,7 @@ class ReliefTest {
 
     @Test
     void underStrings_agreesWithAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar())) {
+        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
@@ -53,6 +53,7 @@ class ReliefTest {
 
         assertThat(mandolin.reliefMm()).isBetween(0.2, 0.45);
         assertThat(guitar.reliefMm()).isBetween(0.15, 0.45);
+        assertThat(Relief.of(Necks.bass()).underStrings().reliefMm()).isBetween(0.3, 1.0);
         assertThat(guitar.place().house())
                 .isBetween(
                         Necks.guitar().scale().fretMm(5.5),
