@@ -15,3 +15,23 @@ println(WoodLeft.under(neck).chanceBelow(mm(4),
 println(WoodLeft.under(neck).offCentre(mm(0.7)).least());
 println(BackShape.of(neck).at(mm(150)));          // the curve at 150 mm from the nut
 println(Facets.at(neck, mm(150), true));         // and the flats to carve it by
+
+// How hard do the strings pull, how far does the neck bow, and what must the rod do about it?
+println(StringLoad.of(neck));
+println(Sections.of(neck));
+println(Relief.of(neck).underStrings());
+println(Relief.of(neck).rodForceFor(mm(0.2)));
+println(Relief.of(neck).between(1, 12).rodTravel());
+
+// A pair of carbon bars beside the rod; and a piece of walnut that was bent under a weight before it became a neck.
+println(Relief.of(neck).addingBars(Rod.carbonBar(mm(305), mm(3.2), mm(9.5)), mm(7)));
+println(Relief.of(neck.wood(Wood.BLACK_WALNUT.withName("tested walnut").modulus(gigapascal(12.4)).modulusVariation(percent(4)))).underStrings());
+
+// What does winter do to the board, the fret ends, the rod in its channel?
+var winter = Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21));
+println(winter.across(mm(46), Wood.INDIAN_ROSEWOOD));
+println(winter.across(mm(46), Wood.INDIAN_ROSEWOOD).quartersawn());
+println(winter.on(neck));
+
+// The test piece was read in the dry week, the blank is cut in the damp one.
+println(Weather.from(percent(35), celsius(20)).to(percent(55), celsius(20)).readOnDifferentDays(mm(61), Wood.BLACK_WALNUT));

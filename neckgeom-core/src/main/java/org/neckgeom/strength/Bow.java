@@ -107,7 +107,24 @@ public final class Bow {
      * @return positive toward the strings
      */
     public Amount<Length> lift() {
-        return question.style().amount(edge.under(force).clampedAtEnd().riseAt(0));
+        return likelyLift().amount();
+    }
+
+    /**
+     * Returns the interval of the nut's lift.
+     *
+     * @return where it lies for 95 of 100 pairs of woods
+     */
+    public Interval<Length> liftInterval() {
+        return likelyLift().interval();
+    }
+
+    private Likely<Length> likelyLift() {
+        Relief.Bench bench = question.bench();
+        double[] found = Relief.spread(question.neck())
+                .interval((back, board) ->
+                        bench.with(back, board).under(force).clampedAtEnd().riseAt(0));
+        return Likely.of(found, question.style().unit());
     }
 
     private double nearestFret(double x) {
@@ -144,7 +161,7 @@ public final class Bow {
             report.row("hump", question.style().text(edge.hump(force)) + ": the neck is an S");
         }
         return report.row("straightedge", question.straightedge())
-                .row("nut lifted", question.style().text(lift().house()))
+                .row("nut lifted", likelyLift())
                 .row("woods", question.woods())
                 .note("Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
                 .note("creep left out; interval for 95 of 100 pairs of woods.")

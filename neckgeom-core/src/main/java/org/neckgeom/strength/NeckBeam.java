@@ -44,6 +44,10 @@ record NeckBeam(double length, Board board, Back back, Channel channel, double f
      */
     record Back(Taper halfWidth, Taper depth, Superellipse bass, Superellipse treble, double modulus) {
 
+        boolean isEven() {
+            return bass == treble;
+        }
+
         boolean holds(double y, double below, double x) {
             Superellipse side = y < 0 ? bass : treble;
             return side.holds(y, below, halfWidth.at(x), depth.at(x));
@@ -79,8 +83,12 @@ record NeckBeam(double length, Board board, Back back, Channel channel, double f
         into.board(board.modulus, board.width.at(x), board.thickness.at(x), curvature);
         double halfWidth = back.halfWidth.at(x);
         double depth = back.depth.at(x);
-        into.superellipse(back.modulus / 2, halfWidth, depth, back.bass);
-        into.superellipse(back.modulus / 2, halfWidth, depth, back.treble);
+        if (back.isEven()) {
+            into.superellipse(back.modulus, halfWidth, depth, back.bass);
+        } else {
+            into.superellipse(back.modulus / 2, halfWidth, depth, back.bass);
+            into.superellipse(back.modulus / 2, halfWidth, depth, back.treble);
+        }
         if (channel != null && x >= channel.startMm() && x <= channel.endMm()) {
             channelAt(x, into);
         }
@@ -98,7 +106,7 @@ record NeckBeam(double length, Board board, Back back, Channel channel, double f
     private void channelAt(double x, SectionMoments into) {
         double width = channel.widthAtMm(x);
         double depth = channel.depthAtMm(x);
-        if (!back.holds(width / 2, depth, x) || !back.holds(-width / 2, depth, x)) {
+        if (!back.holds(width / 2, depth, x) || (!back.isEven() && !back.holds(-width / 2, depth, x))) {
             throw brokenThrough("the rod channel", x);
         }
         into.rectangle(-back.modulus, width, -depth, 0);

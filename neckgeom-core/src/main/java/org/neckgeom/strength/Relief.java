@@ -66,19 +66,25 @@ public final class Relief {
      * @return the questions, straightedge from the 1st fret to the body joint, strings at the usual heights
      */
     public static Relief of(NeckDesign neck) {
-        Rod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
-        boolean adjustable = rod != null && rod.isAdjustable();
-        double bars = adjustable ? rod.heightMm() / 2 : 0;
-        double thread = adjustable && rod.kind() == Rod.Kind.TWO_WAY ? Math.min(rod.widthMm(), bars) : 2 * bars;
         return new Relief(
                 neck,
                 StringHeights.usual(),
                 neck.bodyAtFret() > 1 ? 1 : 0,
                 neck.bodyAtFret(),
-                bars,
-                ROD_MPA * THREAD_CORE * Math.PI * thread * thread / 4,
+                neck.channel().map(channel -> channel.rod().heightMm() / 2).orElse(0.0),
+                usualLimit(neck),
                 null,
                 0);
+    }
+
+    /** What the rod stands unless told: its thread is as thick as one of its bars. */
+    private static double usualLimit(NeckDesign neck) {
+        Rod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
+        if (rod == null || !rod.isAdjustable()) {
+            return 0;
+        }
+        double thread = rod.kind() == Rod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
+        return ROD_MPA * THREAD_CORE * Math.PI * thread * thread / 4;
     }
 
     /**
@@ -239,6 +245,11 @@ public final class Relief {
         return limit;
     }
 
+    String limitText() {
+        String newton = Numbers.fixed(limit, 0) + " N";
+        return limit == usualLimit(neck) ? newton + ", assumed: 300 MPa on its thread" : newton;
+    }
+
     boolean hasRod() {
         return neck.channel().map(channel -> channel.rod().isAdjustable()).orElse(false);
     }
@@ -345,7 +356,7 @@ public final class Relief {
             report.row("bars", "a pair, " + bar);
         }
         if (hasRod()) {
-            report.row("rod stands", Numbers.fixed(limit, 0) + " N");
+            report.row("rod stands", limitText());
         }
         return report.note("Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel().")
                 .toString();

@@ -180,7 +180,7 @@ public final class RodForce {
             if (question.isTwoWay()) {
                 report.row("moment", moment());
             }
-            report.row("rod stands", Numbers.fixed(question.limitNewton(), 0) + " N");
+            report.row("rod stands", question.limitText());
         }
         report.row("rod slack", slack);
         if (hump > 0) {

@@ -2,7 +2,6 @@ package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 
@@ -88,7 +87,7 @@ public final class RodTravel {
         return Report.titled("Rod travel of " + question.neck().name())
                 .row(question.isTwoWay() ? "rod forward" : "rod slack", most)
                 .row("rod tight", least)
-                .row("rod stands", Numbers.fixed(question.limitNewton(), 0) + " N")
+                .row("rod stands", question.limitText())
                 .row("straightedge", question.straightedge())
                 .note("Estimate, at the force the rod stands; wood and glue may give out before.")
                 .toString();

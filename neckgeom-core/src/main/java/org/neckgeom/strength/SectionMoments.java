@@ -12,6 +12,33 @@ final class SectionMoments {
     /** Half-angles whose sine is above this take the closed form of the crown, smaller ones its series. */
     private static final double SERIES_UP_TO = 0.25;
 
+    /** Terms of the crown's series: enough for 1/16 to the fifteenth power. */
+    private static final int TERMS = 15;
+
+    /** Terms that do up to {@link #FEW_UP_TO}, which is every ordinary crown. */
+    private static final int FEW_TERMS = 8;
+
+    private static final double FEW_UP_TO = 0.01;
+
+    // 1 - sqrt(1 - t^2) = sum b_j t^2j. Its square is 2 sum b_j t^2j from j = 2 on, and its cube sum (4 b_j - b_(j-1))
+    // t^2j
+    // from j = 3 on: the terms that cancel in the closed form are gone. Integrated from 0, over t^3.
+    private static final double[] CROWN_1 = new double[TERMS];
+    private static final double[] CROWN_2 = new double[TERMS];
+    private static final double[] CROWN_3 = new double[TERMS];
+
+    static {
+        double b = 0.5;
+        double previous = 0;
+        for (int j = 1; j <= TERMS; j++) {
+            CROWN_1[j - 1] = b / (2 * j + 1);
+            CROWN_2[j - 1] = j < 2 ? 0 : 2 * b / (2 * j + 1);
+            CROWN_3[j - 1] = j < 3 ? 0 : (4 * b - previous) / (2 * j + 1);
+            previous = b;
+            b *= (2.0 * j - 1) / (2.0 * j + 2);
+        }
+    }
+
     private double ea;
     private double eq;
     private double ej;
@@ -63,28 +90,10 @@ final class SectionMoments {
             d2 = e - 2 * half + square;
             d3 = e - 3 * half + 3 * square - cube;
         } else {
-            // Powers of 1 - sqrt(1 - t^2) = sum b_j t^2j, of which the square is 2 sum b_j t^2j from j = 2 on and the
-            // cube
-            // sum (4 b_j - b_(j-1)) t^2j from j = 3 on: the terms that cancel in the closed form are gone.
             double t2 = e * e;
-            double power = e * t2;
-            double b = 0.5;
-            double previous;
-            d1 = b * power / 3;
-            d2 = 0;
-            d3 = 0;
-            int j = 1;
-            double term;
-            do {
-                previous = b;
-                b *= (2.0 * j - 1) / (2.0 * j + 2);
-                j++;
-                power *= t2;
-                term = b * power / (2 * j + 1);
-                d1 += term;
-                d2 += 2 * term;
-                d3 += (4 * b - previous) * power / (2 * j + 1);
-            } while (term > 1e-17 * d1);
+            d1 = e * t2 * series(CROWN_1, t2);
+            d2 = e * t2 * series(CROWN_2, t2);
+            d3 = e * t2 * series(CROWN_3, t2);
         }
         double r = 1 / curvature;
         double drop = 2 * r * r * d1;
@@ -94,6 +103,14 @@ final class SectionMoments {
         ea += modulus * (width * t - drop);
         eq += modulus * (width * t * t - 2 * t * drop + drop2) / 2;
         ej += modulus * (width * t * t * t - 3 * t * t * drop + 3 * t * drop2 - drop3) / 3;
+    }
+
+    private static double series(double[] coefficients, double t2) {
+        double sum = 0;
+        for (int i = (t2 < FEW_UP_TO ? FEW_TERMS : TERMS) - 1; i >= 0; i--) {
+            sum = sum * t2 + coefficients[i];
+        }
+        return sum;
     }
 
     /** Stiffness in tension, N. */

@@ -147,7 +147,7 @@ public final class Sections {
         return report.row(
                         "softest",
                         softest.stiffnessText() + " at "
-                                + neck.style().brief(Math.rint(softest.station().house())))
+                                + Likely.place(neck.style(), softest.station().house()) + " from the nut")
                 .note("Estimate: transformed section, rod unbonded; interval for 95 of 100 pairs of woods.")
                 .toString();
     }

@@ -58,7 +58,7 @@ final class Superellipse {
     boolean holds(double y, double u, double halfWidth, double depth) {
         double v = Math.abs(y) / halfWidth;
         double w = u / depth;
-        if (v > 1 || w > 1) {
+        if (!(v <= 1 && w <= 1)) {
             return false;
         }
         // The curve of exponent p lies outside those of all smaller ones, which saves the powers in nearly every case.

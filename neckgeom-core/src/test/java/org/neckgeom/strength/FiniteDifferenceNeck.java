@@ -30,7 +30,7 @@ final class FiniteDifferenceNeck {
         double scale = neck.scale().lengthMm();
         RealMatrix matrix = MatrixUtils.createRealMatrix(STEPS + 1, STEPS + 1);
         RealMatrix loads = MatrixUtils.createRealMatrix(STEPS + 1, 2);
-        double[] tensions = neck.strings().tensionsN();
+        double[] tensions = tensions(neck);
         double[] atNut = new double[tensions.length];
         double[] slope = new double[tensions.length];
         double along = 0;
@@ -62,6 +62,19 @@ final class FiniteDifferenceNeck {
         RealMatrix w = new QRDecomposition(matrix).getSolver().solve(loads);
         strings = w.getColumn(0);
         rod = w.getColumn(1);
+    }
+
+    private static double[] tensions(NeckDesign neck) {
+        double[] told = neck.strings().tensionsN();
+        if (told.length > 0) {
+            return told;
+        }
+        double[] pull = new double[neck.strings().courses()];
+        for (int i = 0; i < pull.length; i++) {
+            double speed = 2 * neck.scale().lengthMm() / 1000 * neck.strings().pitchesHz()[i];
+            pull[i] = neck.strings().massesGramPerMetre()[i] / 1000 * speed * speed;
+        }
+        return pull;
     }
 
     private static double overGlueFace(NeckDesign neck, double x, int course, double overBoard) {

@@ -25,7 +25,7 @@ class ReliefTest {
 
     @Test
     void underStrings_agreesWithAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar())) {
+        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
@@ -53,10 +53,36 @@ class ReliefTest {
 
         assertThat(mandolin.reliefMm()).isBetween(0.2, 0.45);
         assertThat(guitar.reliefMm()).isBetween(0.15, 0.45);
+        assertThat(Relief.of(Necks.bass()).underStrings().reliefMm()).isBetween(0.3, 1.0);
         assertThat(guitar.place().house())
                 .isBetween(
                         Necks.guitar().scale().fretMm(5.5),
                         Necks.guitar().scale().fretMm(8.5));
+    }
+
+    @Test
+    void underStrings_countsThePullOnTheBentNeck() {
+        // Strings of next to no pull bow the neck in proportion; the real ones a little more than that, the longer the
+        // neck
+        // the more: 3 % for a pinned column of 450 mm under 700 N (M/P (sec u - 1) against M L^2/(8 E I)).
+        for (NeckDesign neck : List.of(
+                Necks.mandolin(),
+                Necks.guitar().strings(Necks.guitar().strings().tensions(newton(75))))) {
+            double real = Relief.of(neck).underStrings().reliefMm();
+            double told = neck.strings().tensionsN()[0];
+            NeckDesign slack = neck.strings(neck.strings().tensions(newton(told / 1e5)));
+
+            double more = real / (1e5 * Relief.of(slack).underStrings().reliefMm()) - 1;
+            assertThat(more).as(neck.name()).isBetween(0.01, 0.10);
+        }
+    }
+
+    @Test
+    void liftInterval_holdsTheLift() {
+        Bow bow = Relief.of(Necks.guitar()).underStrings();
+
+        assertThat(bow.liftInterval().contains(bow.lift())).isTrue();
+        assertThat(bow.liftInterval().lowHouse()).isPositive();
     }
 
     @Test

@@ -20,7 +20,7 @@ class RodForceTest {
 
     @Test
     void force_leavesTheWantedReliefInAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar())) {
+        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             for (double wanted : new double[] {0.15, 0.05, 0, -0.05}) {

@@ -19,7 +19,7 @@ class SectionsTest {
     void at_isTheSumOfItsLayers() {
         NeckDesign crooked =
                 Necks.mandolin().back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 3.2));
-        for (NeckDesign neck : new NeckDesign[] {Necks.mandolin(), Necks.guitar(), crooked}) {
+        for (NeckDesign neck : new NeckDesign[] {Necks.mandolin(), Necks.guitar(), Necks.bass(), crooked}) {
             for (double x : new double[] {0, 55, 171, 270, 305}) {
                 Section section = Sections.of(neck).at(mm(x));
                 double[] layers = FiniteDifferenceNeck.layers(neck, x);

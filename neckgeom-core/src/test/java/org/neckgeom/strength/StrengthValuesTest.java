@@ -20,7 +20,7 @@ class StrengthValuesTest {
 
     /** Each makes a new object for the same question; two questions of a kind stand next to each other. */
     static Stream<Supplier<Object>> questions() {
-        return Stream.of(Necks.mandolin(), Necks.guitar()).flatMap(StrengthValuesTest::about);
+        return Stream.of(Necks.mandolin(), Necks.guitar(), Necks.bass()).flatMap(StrengthValuesTest::about);
     }
 
     private static Stream<Supplier<Object>> about(NeckDesign neck) {
