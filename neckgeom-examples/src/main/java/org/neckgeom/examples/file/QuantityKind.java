@@ -219,6 +219,10 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
             problems.add(node.place(), path + ": " + refused.getMessage());
             return Found.unusable();
         }
+        if (amount.unit().symbol().isEmpty()) { // a bare ratio: plain to the library, a slip in a file
+            problems.add(node.place(), path + ": " + node.found() + " has no unit; give " + allowed());
+            return Found.unusable();
+        }
         boolean low = least != null && (leastExcluded ? amount.compareTo(least) <= 0 : amount.compareTo(least) < 0);
         if (low || (most != null && amount.compareTo(most) > 0)) {
             problems.add(node.place(), path + " is " + node.found() + ", but must be " + allowed());

@@ -75,6 +75,7 @@ final class BlankCheck {
     }
 
     private void problem(Key<?> key, Object found, double neededMm, String forWhat) {
+        fits = false;
         section.problem(
                 key,
                 "is " + found + ", but must be " + text(neededMm) + " or more: " + forWhat + " must come out of it");

@@ -32,6 +32,12 @@ final class NeckKeys {
     static final Key<Section> HEEL = Key.optional("heel", HeelPart.SHAPE, "the heel; not planned when left out");
     static final Key<Section> NECK_SET =
             Key.optional("neck set", NeckSetPart.SHAPE, "how the neck stands to the body; not planned when left out");
+    static final Key<Amount<Length>> RELIEF =
+            Key.optional("relief", Lengths.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm when left out");
+    static final Key<Section> WEATHER = Key.optional(
+            "weather",
+            WeatherPart.SHAPE,
+            "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
     static final Key<Section> STRINGS =
             Key.optional("strings", StringsPart.SHAPE, "the strings; nothing about load when left out");
     static final Key<Section> BLANK = Key.needed("blank", BlankPart.SHAPE, "the squared piece the neck is made from");
@@ -58,6 +64,8 @@ final class NeckKeys {
             HEEL,
             NECK_SET,
             STRINGS,
+            RELIEF,
+            WEATHER,
             BLANK,
             SHOP,
             READINGS,

@@ -17,6 +17,7 @@ import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Weather;
 
 /** Puts the parts of a neck file together. */
 final class NeckParts {
@@ -33,6 +34,7 @@ final class NeckParts {
     private final Found<ScarfJoint> scarf;
     private final Found<Scale> scale;
     private final Found<NeckSet> neckSet;
+    private final Found<Weather> weather;
     private final Found<Shop> shop;
     private final Found<List<TrialRound>> rounds;
     private final Found<NeckLimits> limits;
@@ -53,6 +55,7 @@ final class NeckParts {
                 .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
         this.neckSet = top.at(NeckKeys.NECK_SET)
                 .then(section -> NeckSetPart.of(section, scale, top.at(NeckKeys.BODY_AT_FRET)));
+        this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
         this.limits = top.at(NeckKeys.LIMITS).then(LimitsPart::of);
@@ -73,6 +76,8 @@ final class NeckParts {
         NeckPlan plan = limitsToKeep.heldBy(NeckPlan.of(design, blank.value(), shop.value()));
         plan = scarf.isAbsent() ? plan : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
+        plan = weather.isAbsent() ? plan : plan.weather(weather.value());
+        plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
         for (TrialRound round : roundsSoFar) {
             plan = round.addedTo(plan);
         }

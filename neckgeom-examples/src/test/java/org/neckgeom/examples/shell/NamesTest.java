@@ -66,12 +66,18 @@ class NamesTest {
 
     @Test
     void everyName_canBeSaidInTheShell() throws Exception {
-        try (ScriptShell shell = TestShell.open()) {
-            for (Class<?> type : PublicSurface.types()) {
-                String name = type.getSimpleName();
-                assertThat(Printed.by(() -> shell.run(name, "println(" + name + ".class.getName());")))
-                        .isEqualTo(type.getName() + "\n");
+        List<Class<?>> types = PublicSurface.types();
+        String names =
+                types.stream().map(type -> type.getSimpleName() + ".class").collect(Collectors.joining(", "));
+        String script = "for (Class<?> type : new Class<?>[] {" + names + "}) println(type.getName());";
+
+        String printed = Printed.by(() -> {
+            try (ScriptShell shell = TestShell.open()) {
+                shell.run("every name", script);
             }
-        }
+        });
+
+        assertThat(printed.lines().toList())
+                .isEqualTo(types.stream().map(Class::getName).toList());
     }
 }

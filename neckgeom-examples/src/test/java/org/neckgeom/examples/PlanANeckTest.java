@@ -1,0 +1,147 @@
+package org.neckgeom.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.examples.neck.ShippedNecks;
+
+class PlanANeckTest {
+
+    @TempDir
+    Path folder;
+
+    /** How a command ended and what it printed. */
+    private record Ended(int status, String out, String err) {}
+
+    /** Numbers worked by hand: 560 (1 - 2^(-12/12)) = 280; 560 (1 - 2^(-14/12)) = 310.548; (9 + 0.2) deep. */
+    @Test
+    void run_plansTheOctaveMandolinUnlessToldOtherwise() {
+        Ended ended = run();
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.out())
+                .startsWith("Plan of Octave mandolin, walnut: ")
+                .contains(
+                        "Centring the cutter",
+                        "Channel for the rod",
+                        "Scarf",
+                        "Wood left under the channel",
+                        "Cautions")
+                .contains("9.2 mm deep", "fret 12  280.000 mm", "fret 14  310.548 mm")
+                .endsWith("\n");
+    }
+
+    /** e = (1.1830 - 1.2218)/2 = -0.0194 in; 30 (1 - 2^(-12/12)) = 15 in; 30 (1 - 2^(-16/12)) = 18.0945 in. */
+    @Test
+    void run_plansTheShippedBassInInches() {
+        Ended ended = run("short-scale-bass.yaml");
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out())
+                .startsWith("Plan of Short-scale bass, five strings: ")
+                .contains("slot 19.40 thou nearer the fence", "away from the cutter", "fret 12  15.0000 in")
+                .contains("fret 16  18.0945 in");
+    }
+
+    @Test
+    void run_plansAFileOfTheMakers() throws IOException {
+        Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("Octave mandolin, walnut", "Mine"));
+
+        assertThat(run(own.toString()).out()).startsWith("Plan of Mine: ");
+    }
+
+    @Test
+    void run_checksWithoutPlanning() throws IOException {
+        Ended good = run("--check", "octave-mandolin.yaml");
+        Ended bad = run("--check", own("name: Mine\n").toString());
+
+        assertThat(good).isEqualTo(new Ended(0, "octave-mandolin.yaml can be planned: Octave mandolin, walnut\n", ""));
+        assertThat(bad.status()).isEqualTo(1);
+        assertThat(bad.out()).isEmpty();
+        assertThat(bad.err()).startsWith("9 things to mend in ").contains("scale is missing; give a length");
+    }
+
+    @Test
+    void run_printsNothingOfAFileThatCannotBeUsed() throws IOException {
+        Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("length: 640 mm", "length: 300 mm"));
+
+        Ended ended = run(own.toString());
+
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err())
+                .matches("(?s)\\Q" + own
+                        + "\\E, line \\d+: blank.length is 300 mm, but must be 310.548 mm or more: [^\n]*\n");
+    }
+
+    @Test
+    void run_namesAMissingFile() {
+        Ended ended = run("no-such-neck.yaml");
+
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err()).startsWith("no-such-neck.yaml: there is no such file; looked for ");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--plan | --plan is not known here; --help shows what is",
+                "-x my.yaml | -x is not known here; --help shows what is",
+                "a.yaml b.yaml | one neck file at a time, but 2 were named: a.yaml, b.yaml",
+                "--check --keys | --keys does not go with another task; ask for one at a time"
+            })
+    void run_refusesACommandLineItDoesNotUnderstand(String line, String sentence) {
+        assertThat(run(line.split(" "))).isEqualTo(new Ended(2, "", sentence + "\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "-h"})
+    void run_helpsWithExamples(String argument) {
+        Ended ended = run(argument);
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out().lines())
+                .hasSizeLessThan(24)
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(110));
+        assertThat(ended.out()).contains("--check my-neck.yaml", "--keys", "--schema", "mvn -q compile exec:java");
+    }
+
+    @Test
+    void run_listsKeysAndSchema() throws IOException {
+        assertThat(run("--keys").out()).contains("* scale: ", "  * fence wall: ", "how wide the board is at the nut");
+        assertThat(run("--schema").out()).isEqualTo(Files.readString(Path.of("src/main/necks/neck.schema.json")));
+    }
+
+    private Path own(String text) throws IOException {
+        return Files.writeString(folder.resolve("own.yaml"), text);
+    }
+
+    private static Ended run(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = PlanANeck.run(List.of(arguments), printer(out), printer(err));
+        return new Ended(status, text(out), text(err));
+    }
+
+    private static PrintStream printer(ByteArrayOutputStream bytes) {
+        return new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    }
+
+    private static String text(ByteArrayOutputStream bytes) {
+        return bytes.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
+    }
+}

@@ -1,0 +1,220 @@
+package org.neckgeom.examples.neck;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.examples.file.FileRefused;
+import org.neckgeom.examples.file.Problem;
+
+/** Every refusal of a neck file: a good file with one thing spoiled, and the one sentence that must come of it. */
+class NeckFileRefusalsTest {
+
+    private static final String GOOD = ShippedNecks.text("octave-mandolin.yaml");
+    private static final String BASS = ShippedNecks.text("short-scale-bass.yaml");
+
+    /** What is spoiled, how, and how the sentence must start after the file's name and a line number. */
+    static Stream<Arguments> spoiled() {
+        return Stream.of(
+                // a quantity without unit, a unit of the wrong kind, no number at all
+                one("scale: 560 mm", "scale: 560", "scale: \"560\" has no unit; a length is wanted: use mm, cm, m, in"),
+                one("pitch: 13 deg", "pitch: 13 mm", "head.pitch: \"13 mm\" is a length; an angle is wanted: use"),
+                one("tensions: 95 N", "tensions: 95 mm", "strings.tensions: \"95 mm\" is a length; a force is wanted"),
+                one("humidity: 45 %", "humidity: 45", "weather.shop air.humidity: \"45\" has no unit"),
+                one("kerf: 1.8 mm", "kerf: 1,8 mm", "scarf.kerf: \"1,8 mm\""),
+                one("kerf: 1.8 mm", "kerf: thin", "scarf.kerf: \"thin\" cannot be read as a length"),
+                // keys and words
+                one(
+                        "body at fret: 14",
+                        "body at frett: 14",
+                        "body at frett is not a known key; did you mean \"body at fret\"?"),
+                one(
+                        "  thickness: 20 mm",
+                        "  thicknes: 20 mm",
+                        "blank.thicknes is not a known key; did you mean \"thickness\"?"),
+                one(
+                        "  kerf: 1.8 mm",
+                        "  colour: red",
+                        "scarf.colour is not a known key; known here: joint, kerf, cleaning"),
+                one("frets: 20 ", "frets: 20\nfrets: 21 ", "frets is given twice, on line 10 and on line 11"),
+                one("wood: black walnut", "wood: wallnut", "wood is \"wallnut\", but must be one of African ebony"),
+                one(
+                        "wood: Indian rosewood",
+                        "wood: Indian rosewod",
+                        "fingerboard.wood is \"Indian rosewod\", but must be"),
+                one(
+                        "kind: one piece",
+                        "kind: one pice",
+                        "shop.fence.kind is \"one pice\", but must be one of one piece,"),
+                one("shape: rounded", "shape: round", "back.shape is \"round\", but must be one of rounded, full"),
+                // numbers and lists
+                one("frets: 20 ", "frets: 0 ", "frets is \"0\", but must be a whole number from 1 to 200"),
+                one(
+                        "flutes: 2 ",
+                        "flutes: two ",
+                        "shop.cutter.flutes is \"two\", but must be a whole number from 1 to 8"),
+                one("at frets: [1, 12]", "at frets: [1]", "back.at frets is a list of 1 item, but must be a list of 2"),
+                one("at frets: [1, 12]", "at frets: 1", "back.at frets is \"1\", but must be a list of 2 items"),
+                one("at frets: [1, 12]", "at frets: [12, 1]", "back: frets of the two depths must be 0 or more and"),
+                one("tensions: 95 N", "tensions: [95 N, 90 N]", "strings: string tension must be told once for all or"),
+                one("pitches: [G2, D3, A3, E4]", "pitches: []", "strings.pitches is a list of 0 items, but must be a"),
+                one("pitches: [G2, D3,", "pitches: [G2, H3,", "strings.pitches[2]: \"H3\" cannot be read as a note"),
+                one("doubled: yes", "doubled: true", "strings.doubled is \"true\", but must be one of yes, no"),
+                one("joint: in the shaft", "joint:", "scarf.joint has no value; give one of in the head, in the shaft"),
+                // ranges
+                one("width: 6 mm", "width: -6 mm", "rod.width is \"-6 mm\", but must be a length of more than 0 mm"),
+                one(
+                        "scale: 560 mm",
+                        "scale: 560 m",
+                        "scale is \"560 m\", but must be a length of more than 0 mm and at"),
+                one("pitch: 13 deg", "pitch: 60 deg", "head.pitch is \"60 deg\", but must be an angle of more than 0"),
+                one("radius: 400 mm", "radius: 10 mm", "fingerboard: "),
+                one(
+                        "last pass: 0.5 mm",
+                        "last pass: 5 mm",
+                        "shop: last pass must be no deeper than 3 mm, but was 5 mm"),
+                // the blank
+                one("length: 640 mm", "length: 300 mm", "blank.length is 300 mm, but must be 310.548 mm or more: the"),
+                one("width: 61 mm", "width: 40 mm", "blank.width is 40 mm, but must be 46.000 mm or more: the"),
+                one("  thickness: 20 mm", "  thickness: 15 mm", "blank.thickness is 15 mm, but must be 16.7"),
+                // parts that do not go together
+                one(
+                        "  cover strip: 0 mm",
+                        "  pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
+                        "channel: pocket length must be no more than the channel's"),
+                one("diameter: 6 mm", "diameter: 8 mm", "cutter diameter must be no more than the channel's width"),
+                one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be told together"),
+                one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
+                one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
+                one("    set: metric 20", "    #", "shop.feeler leaves: either set or leaves must be given, and not"),
+                one("  pitch: 13 deg", "  #", "scarf: a flat head has no scarf; give head.pitch, or leave the scarf"));
+    }
+
+    private static Arguments one(String good, String bad, String sentence) {
+        return Arguments.of(good, bad, sentence);
+    }
+
+    @ParameterizedTest(name = "{1}")
+    @MethodSource("spoiled")
+    void parse_refusesOneMistakeInOneSentence(String good, String bad, String sentence) {
+        assertThat(GOOD).contains(good);
+        String text = GOOD.replaceFirst(Pattern.quote(good), Matcher.quoteReplacement(bad));
+
+        List<Problem> problems = problems(text);
+
+        assertThat(problems).isNotEmpty().allSatisfy(problem -> {
+            assertThat(problem.place().file()).isEqualTo("n.yaml");
+            assertThat(problem.place().line()).isPositive();
+            assertThat(problem.sentence()).doesNotContain("\n");
+        });
+        assertThat(problems)
+                .anySatisfy(problem -> assertThat(problem.sentence()).startsWith(sentence));
+    }
+
+    @Test
+    void parse_namesTheLineOfTheMistake() {
+        int line = GOOD.substring(0, GOOD.indexOf("kerf:")).split("\n", -1).length;
+
+        assertThat(first(GOOD.replace("kerf: 1.8 mm", "kerf: 1.8")).place().line())
+                .isEqualTo(line);
+        assertThat(first(GOOD.replace("length: 640 mm", "length: 200 mm"))
+                        .place()
+                        .path())
+                .isEqualTo("blank.length");
+    }
+
+    @Test
+    void parse_refusesAHeadInOnePieceThatThePieceCannotHold() {
+        String text = GOOD.replaceAll("(?s)\nscarf:.*?\nheel:", "\nheel:");
+
+        // 185 mm cos 13 deg = 180.258 mm before the nut line, and 310.548 mm to the 14th fret: 490.807 mm.
+        assertThat(first(text.replace("length: 640 mm", "length: 490 mm")).sentence())
+                .startsWith(
+                        "blank.length is 490 mm, but must be 490.807 mm or more: 180.258 mm before the nut line and");
+        assertThat(problems(text.replace("length: 640 mm", "length: 491 mm"))).isEmpty();
+    }
+
+    @Test
+    void parse_refusesMovesThatDoNotGoWithTheRounds() {
+        String later = "readings[2]: a later round must say how the fence was moved before it";
+
+        assertThat(first(BASS.replace("  - moved away from cutter: 0.020 in ", "  - # "))
+                        .sentence())
+                .startsWith(later);
+        assertThat(first(BASS.replace("    reads within: 0.5 thou ", "    moved toward cutter: 1 thou # "))
+                        .sentence())
+                .startsWith(later);
+        assertThat(first(BASS.replace("  - fence wall: [", "  - moved toward cutter: 1 in\n    fence wall: ["))
+                        .sentence())
+                .startsWith("readings[1]: the first round must have no move of the fence before it");
+    }
+
+    @Test
+    void parse_refusesAScarfWithoutAHead() {
+        assertThat(first(GOOD.replaceAll("(?s)\nhead:\n.*?\nscarf:", "\nscarf:"))
+                        .sentence())
+                .isEqualTo("scarf is given, but no head; give the head it turns back, or leave it out");
+    }
+
+    @Test
+    void parse_reportsMistakesOfAllPartsAtOnce() {
+        String text = GOOD.replace("scale: 560 mm", "scale: 560")
+                .replace("shape: rounded", "shape: round")
+                .replace("kind: one piece", "kind: split")
+                .replace("length: 640 mm", "length: 640 deg")
+                .replace("wood left: 3 mm", "wood lift: 3 mm");
+
+        assertThat(problems(text).stream().map(problem -> problem.place().path()))
+                .containsExactly("scale", "back.shape", "blank.length", "shop.fence", "limits.wood lift");
+    }
+
+    @Test
+    void parse_namesEveryMissingKeyAtTheTop() {
+        assertThat(problems("name: Only a name\n").stream()
+                        .map(problem -> problem.sentence().split(" is missing")[0]))
+                .containsExactly(
+                        "scale", "frets", "body at fret", "wood", "fingerboard", "back", "rod", "blank", "shop");
+    }
+
+    @ParameterizedTest
+    @MethodSource("notNecks")
+    void parse_refusesWhatIsNoNeckFile(String text, String sentence) {
+        List<Problem> problems = problems(text);
+
+        assertThat(problems).hasSize(1);
+        assertThat(problems.get(0).sentence()).startsWith(sentence);
+    }
+
+    static Stream<Arguments> notNecks() {
+        return Stream.of(
+                Arguments.of("", "the file holds nothing but blanks and comments"),
+                Arguments.of("# name: x\n", "the file holds nothing but blanks and comments"),
+                Arguments.of("just a sentence", "the file is \"just a sentence\", but must be a group with the keys"),
+                Arguments.of("- a\n- b\n", "the file is a list of 2 items, but must be a group with the keys name"),
+                Arguments.of("<html><body>{</body>", "the file is \"<html>"),
+                Arguments.of("{\"name\": [}", "is not YAML from here on"),
+                Arguments.of("name: x\n---\nname: y\n", "a second document starts here"),
+                Arguments.of("name: !!int x\n", "the tag tag:yaml.org,2002:int is not allowed"));
+    }
+
+    private static Problem first(String text) {
+        List<Problem> problems = problems(text);
+        assertThat(problems).isNotEmpty();
+        return problems.get(0);
+    }
+
+    private static List<Problem> problems(String text) {
+        try {
+            NeckFile.parse("n.yaml", text);
+            return List.of();
+        } catch (FileRefused refused) {
+            return refused.problems();
+        }
+    }
+}

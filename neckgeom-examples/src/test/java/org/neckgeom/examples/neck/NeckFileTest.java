@@ -1,0 +1,199 @@
+package org.neckgeom.examples.neck;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.hertz;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
+import static org.neckgeom.units.ShopUnits.pitch;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.End;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.examples.file.FileRefused;
+import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.Weather;
+
+class NeckFileTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void octaveMandolin_isTheNeckItsFileDescribes() {
+        NeckFile file = NeckFile.read("octave-mandolin.yaml");
+
+        assertThat(file.design())
+                .isEqualTo(NeckDesign.named("Octave mandolin, walnut")
+                        .scale(mm(560))
+                        .frets(20)
+                        .bodyAtFret(14)
+                        .wood(Wood.BLACK_WALNUT)
+                        .fingerboard(Fingerboard.tapered(mm(34), mm(46))
+                                .secondAtFret(14)
+                                .thickness(mm(6))
+                                .radius(mm(400))
+                                .wood(Wood.INDIAN_ROSEWOOD))
+                        .back(BackProfile.between(mm(14.5), mm(16.5))
+                                .atFrets(1, 12)
+                                .rounded())
+                        .channel(
+                                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)).adjustedAt(End.HEAD))
+                                        .startingAt(mm(3))
+                                        .endPlay(mm(0.5))
+                                        .clearance(mm(0.2)))
+                        .head(Head.pitched(deg(13))
+                                .length(mm(185))
+                                .width(mm(76))
+                                .thickness(mm(15)))
+                        .heel(Heel.of(mm(78), mm(54)).blocks(mm(20)))
+                        .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
+                                .doubled()
+                                .tensions(newton(95))));
+        assertThat(file.blank())
+                .isEqualTo(Blank.of(mm(640), mm(61), mm(20))
+                        .outOfParallel(mm(0.06))
+                        .wood(Wood.BLACK_WALNUT));
+        assertThat(file.shop())
+                .isEqualTo(Shop.with(Cutter.straight(mm(6))
+                                .flutes(2, mm(22))
+                                .shank(mm(12.7))
+                                .standOut(mm(30))
+                                .carbide()
+                                .runout(mm(0.02)))
+                        .fence(Fence.onePiece(mm(600)))
+                        .leaves(FeelerSet.metric20().eachWithin(mm(0.005)))
+                        .readsWithin(mm(0.02))
+                        .passes(mm(3), mm(0.5)));
+        assertThat(file.scarf())
+                .contains(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .cleaning(mm(0.3))
+                        .inTheShaft());
+        assertThat(file.plan().neckSet())
+                .contains(NeckSet.scale(mm(560))
+                        .bodyAtFret(14)
+                        .fretPlane(mm(7.1))
+                        .saddle(mm(15.2))
+                        .atNut(mm(0.4))
+                        .action(mm(2))
+                        .compensation(mm(2.2)));
+        assertThat(file.plan().weather())
+                .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
+        assertThat(file.plan().relief()).isEqualTo(mm(0.2));
+        assertThat(file.rounds()).isEmpty();
+        assertThat(file.limits())
+                .isEqualTo(new NeckLimits(Limits.within(mm(0.1)), Limits.atLeast(mm(3)), Limits.within(mm(1))));
+    }
+
+    /** The same numbers converted by hand: 1 in = 25.4 mm, 1 ft = 12 in, exactly. */
+    @Test
+    void shortScaleBass_isTheNeckItsFileDescribes() {
+        NeckFile file = NeckFile.read("short-scale-bass.yaml");
+
+        NeckDesign neck = file.design();
+        assertThat(neck.scale().lengthMm()).isEqualTo(762);
+        assertThat(neck.wood().name()).isEqualTo("our own maple");
+        assertThat(neck.wood().densityKgPerM3()).isEqualTo(680);
+        assertThat(neck.wood().modulusMPa()).isCloseTo(12_100, within(1e-9));
+        assertThat(neck.fingerboard().nutWidthMm()).isEqualTo(44.45);
+        assertThat(neck.fingerboard().secondWidthMm()).isCloseTo(66.675, within(1e-12));
+        assertThat(neck.fingerboard().secondRadiusMm()).isCloseTo(406.4, within(1e-12));
+        assertThat(neck.back().bassPower()).isEqualTo(2.2);
+        assertThat(neck.back().treblePower()).isEqualTo(2.6);
+        Channel channel = neck.channel().orElseThrow();
+        assertThat(channel.rod().adjustedAt()).isEqualTo(End.HEEL);
+        assertThat(channel.startMm()).isEqualTo(3.175);
+        assertThat(channel.widthMm()).isCloseTo(6.35 + 0.1016, within(1e-12));
+        assertThat(channel.pocketDepthMm()).isCloseTo(11.1125, within(1e-12));
+        Head head = neck.head().orElseThrow();
+        assertThat(head.veneerMm()).isCloseTo(1.5875, within(1e-12));
+        assertThat(head.veneerShortOfNutMm()).isEqualTo(12.7);
+        assertThat(head.backVeneerMm()).isCloseTo(0.79375, within(1e-12));
+        assertThat(neck.strings().pitchesHz()[2]).isEqualTo(hertz(55).house());
+        assertThat(neck.strings().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
+        assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
+        assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(38.1, within(1e-12));
+        assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30), inch(15), inch(27)));
+        assertThat(file.shop().leaves().leavesMm()).hasSize(8).contains(0.0508);
+        assertThat(file.shop().lastPass()).isEqualTo(inch("1/64"));
+        TrialCut first = TrialCut.walls(
+                        List.of(inch(1.1826), inch(1.1834), inch(1.1830)),
+                        List.of(inch(1.2218), inch(1.2222), inch(1.2214)))
+                .slot(inch(0.2520))
+                .piece(inch(2.6570))
+                .readWithin(thou(0.8));
+        TrialCut second = TrialCut.walls(inch(1.2030), inch(1.2022))
+                .slot(inch(0.2520))
+                .piece(inch(2.6570))
+                .readWithin(thou(0.5));
+        assertThat(file.rounds())
+                .containsExactly(
+                        new TrialRound(Optional.empty(), first), new TrialRound(Optional.of(inch(-0.020)), second));
+    }
+
+    @Test
+    void read_prefersAFileOnDiskToAShippedNeck() throws IOException {
+        Path own = Files.writeString(
+                folder.resolve("octave-mandolin.yaml"),
+                ShippedNecks.text("octave-mandolin.yaml").replace("Octave mandolin, walnut", "My own"));
+
+        assertThat(NeckFile.read(own).design().name()).isEqualTo("My own");
+        assertThat(NeckFile.read(own.toString()).design().name()).isEqualTo("My own");
+    }
+
+    @Test
+    void read_namesAFileThatIsNotThere() {
+        assertThatThrownBy(() -> NeckFile.read("no-such-neck.yaml"))
+                .isInstanceOf(FileRefused.class)
+                .hasMessageContaining("no-such-neck.yaml: there is no such file");
+    }
+
+    @Test
+    void toString_isOneLine() {
+        assertThat(NeckFile.read("short-scale-bass.yaml"))
+                .hasToString(
+                        "Short-scale bass, five strings, scale 30 in, blank 34 in x 2.65625 in x 0.875 in, our own maple,"
+                                + " edges out of parallel by 0.003 in, wider at the head end, 2 trial cuts");
+    }
+
+    @Test
+    void equals_comparesWhatTheFilesSay() {
+        String text = ShippedNecks.text("octave-mandolin.yaml");
+
+        assertThat(NeckFile.parse("a.yaml", text))
+                .isEqualTo(NeckFile.parse("b.yaml", text.replace("560 mm", "56 cm")))
+                .hasSameHashCodeAs(NeckFile.parse("b.yaml", text))
+                .isNotEqualTo(NeckFile.parse("c.yaml", text.replace("560 mm", "561 mm")));
+    }
+}
