@@ -2,6 +2,7 @@
 module org.neckgeom.core {
     requires transitive org.neckgeom.api;
 
+    exports org.neckgeom.budget;
     exports org.neckgeom.geometry;
     exports org.neckgeom.plan;
     exports org.neckgeom.setup;

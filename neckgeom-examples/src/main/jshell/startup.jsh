@@ -1,5 +1,6 @@
 // What neckgeom-examples/neckshell has at hand before the first line, beside JShell's own imports.
 
+import org.neckgeom.budget.*;
 import org.neckgeom.design.*;
 import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;

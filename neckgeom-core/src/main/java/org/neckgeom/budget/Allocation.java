@@ -1,0 +1,209 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * How tight each contributor must be for the result to keep its limits often enough, shared out two ways: every spread
+ * scaled alike, and with the least effort. Immutable.
+ *
+ * <p>Least effort: where holding contributor i to the standard deviation t costs {@code k/t}, the sum of the costs is
+ * least, for a given root sum of squares, at {@code t_i ~ (k_i / c_i^2)^(1/3)} (Lagrange's rule). The common factor of
+ * those t is then set by the exact distribution, as that of the first way is. Shapes and shifts stay.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Allocation<Q extends Quantity<Q>> {
+
+    private static final int PRINTED = 9;
+
+    private final String title;
+    private final Budget<Q> commonScale;
+    private final Budget<Q> leastEffort;
+    private final double commonFactor;
+    private final double saving;
+    private final Limits<Q> limits;
+    private final double probability;
+
+    private Allocation(
+            String title,
+            Budget<Q> commonScale,
+            Budget<Q> leastEffort,
+            double commonFactor,
+            double saving,
+            Limits<Q> limits,
+            double probability) {
+        this.title = title;
+        this.commonScale = commonScale;
+        this.leastEffort = leastEffort;
+        this.commonFactor = commonFactor;
+        this.saving = saving;
+        this.limits = limits;
+        this.probability = probability;
+    }
+
+    static <Q extends Quantity<Q>> Allocation<Q> of(Budget<Q> budget, Limits<Q> limits, double p, double[] efforts) {
+        List<Contributor> all = budget.contributors();
+        int n = all.size();
+        double allowed = 1.0 - p;
+        double[] none = new double[n];
+        if (budget.outside(limits, none) > allowed) {
+            throw new ArithmeticException("no spread however small would keep " + Yield.words(limits)
+                    + ": the shifts alone overspend it by "
+                    + Shown.size(Allowance.overspent(budget, none, limits, allowed), budget.unit()));
+        }
+        double[] alike = new double[n];
+        double[] shape = new double[n];
+        for (int i = 0; i < n; i++) {
+            alike[i] = 1.0;
+            Contributor one = all.get(i);
+            if (one.contribution() > 0.0) {
+                double square = one.sensitivity() * one.sensitivity();
+                shape[i] = StrictMath.cbrt(efforts[i] / square) / Math.sqrt(one.spread().varianceHouse());
+            }
+        }
+        double common = Scaling.most(f -> budget.outside(limits, times(alike, f)), allowed);
+        if (common == Double.POSITIVE_INFINITY) {
+            throw new ArithmeticException(budget.title() + " never breaks " + limits + ": there is nothing to share out");
+        }
+        double[] unitShape = normalized(shape, all);
+        double least = Scaling.most(f -> budget.outside(limits, times(unitShape, f)), allowed);
+        double saving = 1.0 - cost(all, times(unitShape, least), efforts) / cost(all, times(alike, common), efforts);
+        return new Allocation<>(
+                budget.title(),
+                scaled(budget, times(alike, common)),
+                scaled(budget, times(unitShape, least)),
+                common,
+                Math.max(0.0, saving),
+                limits,
+                p);
+    }
+
+    /** The shape scaled to the root sum of squares the budget has now, so that the search starts near 1. */
+    private static double[] normalized(double[] shape, List<Contributor> all) {
+        double now = 0.0;
+        double then = 0.0;
+        for (int i = 0; i < shape.length; i++) {
+            double c = all.get(i).contribution();
+            now += c * c;
+            then += c * c * shape[i] * shape[i];
+        }
+        return then > 0.0 ? times(shape, Math.sqrt(now / then)) : shape;
+    }
+
+    private static double cost(List<Contributor> all, double[] factors, double[] efforts) {
+        double sum = 0.0;
+        for (int i = 0; i < factors.length; i++) {
+            if (all.get(i).contribution() > 0.0) {
+                sum += efforts[i] / (factors[i] * Math.sqrt(all.get(i).spread().varianceHouse()));
+            }
+        }
+        return sum;
+    }
+
+    private static double[] times(double[] factors, double f) {
+        double[] scaled = factors.clone();
+        for (int i = 0; i < scaled.length; i++) {
+            scaled[i] *= f;
+        }
+        return scaled;
+    }
+
+    private static <Q extends Quantity<Q>> Budget<Q> scaled(Budget<Q> budget, double[] factors) {
+        List<Contributor> all = new ArrayList<>();
+        for (int i = 0; i < factors.length; i++) {
+            Contributor one = budget.contributors().get(i);
+            all.add(one.with(one.spread().scaled(factors[i])));
+        }
+        return budget.withAll(all);
+    }
+
+    /**
+     * Returns the factor by which every spread is scaled in the first way.
+     *
+     * @return under 1 when the budget must become tighter
+     */
+    public double commonFactor() {
+        return commonFactor;
+    }
+
+    /**
+     * Returns the budget with every spread scaled alike.
+     *
+     * @return the budget, which keeps the limits with just the asked probability
+     */
+    public Budget<Q> commonScale() {
+        return commonScale;
+    }
+
+    /**
+     * Returns the budget of least effort.
+     *
+     * @return the budget, which keeps the limits with just the asked probability
+     */
+    public Budget<Q> leastEffort() {
+        return leastEffort;
+    }
+
+    /**
+     * Returns the part of the effort of the first way that the second saves.
+     *
+     * @return in [0, 1)
+     */
+    public double saving() {
+        return saving;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Allocation<?> other
+                && commonScale.equals(other.commonScale)
+                && leastEffort.equals(other.leastEffort)
+                && limits.equals(other.limits)
+                && Double.compare(probability, other.probability) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(commonScale, leastEffort, limits, probability);
+    }
+
+    /** Returns the common factor first, then each contributor both ways. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(title + ": all " + Shown.factor(commonFactor) + " times as wide as now keep "
+                + Yield.words(limits) + " " + Numbers.percent(probability) + " of the time");
+        List<Contributor> one = commonScale.contributors();
+        List<Contributor> two = leastEffort.contributors();
+        report.row("", "all alike; least effort");
+        for (int i = 0; i < Math.min(PRINTED, one.size()); i++) {
+            report.row(one.get(i).name(), brief(one.get(i).spread()) + "; " + size(two.get(i).spread()));
+        }
+        if (one.size() > PRINTED) {
+            report.note("and " + (one.size() - PRINTED) + " more, in commonScale() and leastEffort()");
+        }
+        return report.note("least effort saves " + Numbers.fixed(100.0 * saving, 0) + " % where 1/width is the effort")
+                .toString();
+    }
+
+    static String brief(Spread<?> spread) {
+        return switch (spread.law()) {
+            case NORMAL -> "normal, u " + size(spread);
+            case BIAS, SAMPLES -> spread.toString();
+            default -> spread.law().name().toLowerCase(Locale.ROOT) + ", +/- " + size(spread);
+        };
+    }
+
+    private static <E extends Quantity<E>> String size(Spread<E> spread) {
+        ShopUnit<E> unit = spread.unit();
+        return Shown.size(spread.scaleHouse(), unit);
+    }
+}

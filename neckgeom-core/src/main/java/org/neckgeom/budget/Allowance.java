@@ -1,0 +1,147 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import javax.measure.Quantity;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+
+/**
+ * How wide one contributor, or all of a step together, may be while the rest stay as they are, such as {@code body joint:
+ * up to 1.34 times as wide as now}. Immutable.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Allowance<Q extends Quantity<Q>> {
+
+    private final String name;
+    private final double factor;
+    private final List<Contributor> allowed;
+    private final Limits<Q> limits;
+    private final double probability;
+
+    private Allowance(
+            String name, double factor, List<Contributor> allowed, Limits<Q> limits, double probability) {
+        this.name = name;
+        this.factor = factor;
+        this.allowed = allowed;
+        this.limits = limits;
+        this.probability = probability;
+    }
+
+    static <Q extends Quantity<Q>> Allowance<Q> of(
+            Budget<Q> budget, String name, Set<Integer> which, Limits<Q> limits, double p) {
+        List<Contributor> all = budget.contributors();
+        double own = 0.0;
+        for (int i : which) {
+            own += all.get(i).contribution();
+        }
+        if (own == 0.0) {
+            throw new IllegalArgumentException("\"" + name + "\" has no spread in " + budget.title() + " to be widened");
+        }
+        double allowedOutside = 1.0 - p;
+        double alone = budget.outside(limits, scaled(all.size(), which, 0.0));
+        if (alone > allowedOutside) {
+            throw new ArithmeticException("no allowance is left for \"" + name + "\": the rest alone keep "
+                    + Yield.words(limits) + " " + Numbers.percent(1.0 - alone) + " of the time, "
+                    + Numbers.percent(p) + " asked; they overspend the limits by "
+                    + Shown.size(overspent(budget, scaled(all.size(), which, 0.0), limits, allowedOutside), budget.unit()));
+        }
+        double factor = Scaling.most(f -> budget.outside(limits, scaled(all.size(), which, f)), allowedOutside);
+        if (factor == Double.POSITIVE_INFINITY) {
+            throw new ArithmeticException(
+                    "\"" + name + "\" never breaks " + limits + ", however wide it is: there is nothing to allow");
+        }
+        List<Contributor> allowed = new ArrayList<>();
+        for (int i : which) {
+            allowed.add(all.get(i).with(all.get(i).spread().scaled(factor)));
+        }
+        return new Allowance<>(name, factor, List.copyOf(allowed), limits, p);
+    }
+
+    private static double[] scaled(int size, Set<Integer> which, double factor) {
+        double[] factors = new double[size];
+        for (int i = 0; i < size; i++) {
+            factors[i] = which.contains(i) ? factor : 1.0;
+        }
+        return factors;
+    }
+
+    /** How much further out each limit would have to lie for these factors to be kept often enough. */
+    static <Q extends Quantity<Q>> double overspent(
+            Budget<Q> budget, double[] factors, Limits<Q> limits, double allowedOutside) {
+        Parts parts = budget.parts(factors);
+        ExactLaw law = ExactLaw.of(parts);
+        double low = limits.lowerHouse() - parts.mean;
+        double high = limits.upperHouse() - parts.mean;
+        double bad = 0.0;
+        double good = 1e-6 + law.sd();
+        while (law.outside(low - good, high + good) > allowedOutside && good < 1e300) {
+            good *= 2.0;
+        }
+        while (good - bad > 1e-9 * good) {
+            double middle = 0.5 * (good + bad);
+            if (law.outside(low - middle, high + middle) > allowedOutside) {
+                bad = middle;
+            } else {
+                good = middle;
+            }
+        }
+        return good;
+    }
+
+    /**
+     * Returns how many times as wide as now it may be; under 1 it must become tighter.
+     *
+     * @return 0 or more
+     */
+    public double factor() {
+        return factor;
+    }
+
+    /**
+     * Returns the widest spread allowed.
+     *
+     * @return the spread of the contributor, or of the first of the step
+     */
+    public Spread<?> spread() {
+        return allowed.get(0).spread();
+    }
+
+    /**
+     * Returns the contributors at their widest.
+     *
+     * @return one, or all of the step
+     */
+    public List<Contributor> contributors() {
+        return allowed;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Allowance<?> other
+                && name.equals(other.name)
+                && Double.compare(factor, other.factor) == 0
+                && allowed.equals(other.allowed)
+                && limits.equals(other.limits)
+                && Double.compare(probability, other.probability) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, factor, allowed, limits, probability);
+    }
+
+    /** Returns the factor first, then the widest spreads. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(name + ": up to " + Shown.factor(factor) + " times as wide as now, to keep "
+                + Yield.words(limits) + " " + Numbers.percent(probability) + " of the time");
+        allowed.stream().limit(8).forEach(one -> report.row(one.name(), Allocation.brief(one.spread())));
+        return report.toString();
+    }
+}

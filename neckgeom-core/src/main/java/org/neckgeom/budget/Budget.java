@@ -1,0 +1,449 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Named errors that add up to one result, each with its sensitivity and spread, such as the slot's offset out of fence,
+ * depth gauge and blank. Immutable; every {@code with...} returns another budget.
+ *
+ * <p>The result is {@code sum of c_i e_i}, the errors e_i independent of each other. Worst case, root sum of squares,
+ * exact distribution and trials answer the same sum, each in its own way.
+ *
+ * <p>The distribution and the trials take a normal spread as normal, however few degrees of freedom its deviation has;
+ * those count in {@link #rootSumSquare} (effective degrees of freedom) and in the uncertainty of {@link #yield}.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Budget<Q extends Quantity<Q>> {
+
+    /** Standard deviations at which the worst case takes a normal part, unless told. */
+    public static final double USUAL_NORMAL_FACTOR = 3.0;
+
+    private final String title;
+    private final ShopUnit<Q> unit;
+    private final List<Contributor> contributors;
+
+    private Budget(String title, ShopUnit<Q> unit, List<Contributor> contributors) {
+        this.title = title;
+        this.unit = unit;
+        this.contributors = contributors;
+    }
+
+    /**
+     * Returns an empty budget of a length, read in millimetres.
+     *
+     * @param title what adds up, such as {@code slot offset}
+     * @return the budget
+     */
+    public static Budget<Length> named(String title) {
+        return of(title, ShopUnit.MILLIMETRE);
+    }
+
+    /**
+     * Returns an empty budget of any kind of quantity.
+     *
+     * @param <Q> the kind of the result
+     * @param title what adds up
+     * @param unit the unit the result is read in
+     * @return the budget
+     */
+    public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
+        return new Budget<>(
+                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of());
+    }
+
+    /**
+     * Returns this budget with one more contributor of the same kind as the result, sensitivity 1.
+     *
+     * @param name a name not yet in the budget
+     * @param spread its spread
+     * @return the budget
+     * @throws IllegalArgumentException if the name is taken
+     */
+    public Budget<Q> with(String name, Spread<Q> spread) {
+        return with(new Contributor(name, name, 1.0, spread));
+    }
+
+    /**
+     * Returns this budget with one more contributor that moves the result by a factor.
+     *
+     * @param name a name not yet in the budget
+     * @param sensitivity how much the result moves in its house unit (mm, rad, N, MPa) to one house unit of the error
+     * @param spread its spread, of any kind of quantity
+     * @return the budget
+     * @throws IllegalArgumentException if the name is taken or the sensitivity is not finite
+     */
+    public Budget<Q> with(String name, double sensitivity, Spread<?> spread) {
+        return with(new Contributor(name, name, sensitivity, spread));
+    }
+
+    /**
+     * Returns this budget with one more contributor.
+     *
+     * @param contributor its name not yet in the budget
+     * @return the budget
+     * @throws IllegalArgumentException if the name is taken
+     */
+    public Budget<Q> with(Contributor contributor) {
+        for (Contributor other : contributors) {
+            if (other.name().equals(contributor.name())) {
+                throw new IllegalArgumentException("contributors must have different names, but \""
+                        + contributor.name() + "\" was given twice in " + title);
+            }
+        }
+        List<Contributor> more = new ArrayList<>(contributors);
+        more.add(contributor);
+        return new Budget<>(title, unit, List.copyOf(more));
+    }
+
+    /** The same budget with all its contributors at once, their names known to differ. */
+    Budget<Q> withAll(List<Contributor> all) {
+        Set<String> names = new HashSet<>();
+        for (Contributor one : all) {
+            if (!names.add(one.name())) {
+                throw new IllegalArgumentException("contributors must have different names, but \"" + one.name()
+                        + "\" was given twice in " + title);
+            }
+        }
+        return new Budget<>(title, unit, List.copyOf(all));
+    }
+
+    /**
+     * Returns the same budget read in another unit.
+     *
+     * @param other the unit
+     * @return the budget
+     */
+    public Budget<Q> in(ShopUnit<Q> other) {
+        return new Budget<>(title, other, contributors);
+    }
+
+    /**
+     * Returns this budget with another spread for a contributor, or for each contributor of a step.
+     *
+     * @param name a contributor or a step
+     * @param spread the new spread, of the same kind of quantity
+     * @return the budget
+     * @throws IllegalArgumentException if nothing is called so, or the kind differs
+     */
+    public Budget<Q> replaced(String name, Spread<?> spread) {
+        Set<Integer> which = find(name);
+        List<Contributor> all = new ArrayList<>(contributors);
+        for (int i : which) {
+            Contributor old = all.get(i);
+            if (old.spread().unit().kind() != (Class<?>) spread.unit().kind()) {
+                throw new IllegalArgumentException("spread of " + old.name() + " must be "
+                        + old.spread().unit().kindInWords() + ", but was " + spread);
+            }
+            all.set(i, old.with(spread));
+        }
+        return new Budget<>(title, unit, List.copyOf(all));
+    }
+
+    /**
+     * Returns this budget with one contributor measured: its spread gives way to the reading, which shifts the result by
+     * its value and leaves its uncertainty.
+     *
+     * @param name a contributor, or a step of a single contributor
+     * @param reading the error as read, of the contributor's own kind
+     * @return the budget
+     * @throws IllegalArgumentException if nothing, or more than one contributor, is called so, or the kind differs
+     */
+    public Budget<Q> measured(String name, Estimate<?> reading) {
+        if (find(name).size() > 1) {
+            throw new IllegalArgumentException("\"" + name + "\" stands for several contributors: measure one of "
+                    + namesOf(find(name)));
+        }
+        return replaced(name, asSpread(reading));
+    }
+
+    private static <E extends Quantity<E>> Spread<E> asSpread(Estimate<E> reading) {
+        return Spread.of(reading);
+    }
+
+    /**
+     * Returns the title.
+     *
+     * @return what adds up
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * Returns the unit the result is read in.
+     *
+     * @return the unit
+     */
+    public ShopUnit<Q> unit() {
+        return unit;
+    }
+
+    /**
+     * Returns the contributors in the order they were given.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Contributor> contributors() {
+        return contributors;
+    }
+
+    /**
+     * Returns the worst case: every error at its end, all on the same side; normal parts at 3 standard deviations.
+     *
+     * @return the worst case
+     */
+    public WorstCase<Q> worstCase() {
+        return worstCase(USUAL_NORMAL_FACTOR);
+    }
+
+    /**
+     * Returns the worst case with normal parts at a stated number of standard deviations. Exact.
+     *
+     * @param normalFactor k, more than 0
+     * @return the worst case
+     */
+    public WorstCase<Q> worstCase(double normalFactor) {
+        if (!(normalFactor > 0.0 && normalFactor < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "normal factor must be more than 0, but was " + Numbers.plain(normalFactor));
+        }
+        double low = 0.0;
+        double high = 0.0;
+        boolean unbounded = false;
+        for (Contributor one : contributors) {
+            double[] range = one.range(normalFactor);
+            low += range[0];
+            high += range[1];
+            unbounded |= !one.spread().isBounded() && range[1] > range[0];
+        }
+        return new WorstCase<>(title, low, high, unbounded ? normalFactor : 0.0, unit);
+    }
+
+    /**
+     * Returns the root sum of squares as an estimate: the sum of the shifts, {@code u = sqrt(sum of (c_i u_i)^2)} and the
+     * effective degrees of freedom {@code u^4 / sum of ((c_i u_i)^4 / nu_i)}. Its {@code expanded} and {@code interval}
+     * use Student's factor for them.
+     *
+     * <p>Exact for mean and u. Estimate for the degrees of freedom (Welch and Satterthwaite). Source: JCGM 100:2008,
+     * 5.1.2 and G.4.1.
+     *
+     * @return the estimate
+     */
+    public Estimate<Q> rootSumSquare() {
+        double mean = 0.0;
+        double variance = 0.0;
+        double fourth = 0.0;
+        for (Contributor one : contributors) {
+            double square = one.contribution() * one.contribution();
+            mean += one.sensitivity() * one.spread().meanHouse();
+            variance += square;
+            fourth += square * square / degreesOf(one);
+        }
+        double degrees = fourth > 0.0 ? variance * variance / fourth : Double.POSITIVE_INFINITY;
+        return Estimate.ofHouse(mean, Math.sqrt(variance), degrees, unit);
+    }
+
+    static double degreesOf(Contributor one) {
+        int samples = one.spread().centredSamplesHouse().length;
+        return samples > 1 ? Math.min(samples - 1.0, one.spread().degreesOfFreedom()) : one.spread().degreesOfFreedom();
+    }
+
+    /**
+     * Returns the exact distribution of the result: computed, not simulated.
+     *
+     * @return the distribution
+     */
+    public Distribution<Q> distribution() {
+        Parts parts = parts(null);
+        return new Distribution<>(title, ExactLaw.of(parts), parts.mean, unit);
+    }
+
+    /**
+     * Returns how often the result keeps its limits, with the uncertainty that comes from spreads known by few readings.
+     *
+     * @param limits what is allowed
+     * @return the yield
+     */
+    public Yield<Q> yield(Limits<Q> limits) {
+        return Yield.of(this, limits);
+    }
+
+    /**
+     * Returns each contributor's share of the variance, largest first.
+     *
+     * @return the shares
+     */
+    public Shares<Q> shares() {
+        return Shares.of(title, contributors, false, unit);
+    }
+
+    /**
+     * Returns each step's share of the variance, the contributors of a step together, largest first.
+     *
+     * @return the shares
+     */
+    public Shares<Q> sharesByStep() {
+        return Shares.of(title, contributors, true, unit);
+    }
+
+    /**
+     * Returns how wide a contributor, or all contributors of a step together, may be if the rest stay.
+     *
+     * @param name a contributor or a step
+     * @param limits what is allowed
+     * @param probability how often the limits are to be kept at least
+     * @return the allowance
+     * @throws IllegalArgumentException if nothing is called so, or it has no spread to widen
+     * @throws ArithmeticException if the rest alone already break the limits too often; the message says by how much
+     */
+    public Allowance<Q> allowance(String name, Limits<Q> limits, Quantity<Dimensionless> probability) {
+        double p = HouseUnits.probability(probability, "probability");
+        return Allowance.of(this, name, find(name), limits, p);
+    }
+
+    /**
+     * Returns how tight each contributor must be, two ways: all scaled alike, and with the least effort where holding a
+     * contributor to a deviation t costs 1/t, the same for each.
+     *
+     * @param limits what is allowed
+     * @param probability how often the limits are to be kept
+     * @return the allocation
+     * @throws ArithmeticException if the shifts alone already break the limits
+     */
+    public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability) {
+        return allocate(limits, probability, Map.of());
+    }
+
+    /**
+     * Returns how tight each contributor must be, with efforts of one's own: holding contributor i to a deviation t costs
+     * {@code k_i / t}.
+     *
+     * @param limits what is allowed
+     * @param probability how often the limits are to be kept
+     * @param efforts k by the name of a contributor or step, each more than 0; 1 where none is given
+     * @return the allocation
+     * @throws IllegalArgumentException if nothing is called so, or an effort is not more than 0
+     * @throws ArithmeticException if the shifts alone already break the limits
+     */
+    public Allocation<Q> allocate(
+            Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
+        double p = HouseUnits.probability(probability, "probability");
+        double[] k = new double[contributors.size()];
+        java.util.Arrays.fill(k, 1.0);
+        efforts.forEach((name, effort) -> {
+            if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(
+                        "effort of " + name + " must be more than 0, but was " + Numbers.plain(effort));
+            }
+            find(name).forEach(i -> k[i] = effort);
+        });
+        return Allocation.of(this, limits, p, k);
+    }
+
+    /**
+     * Returns the question to trials by Monte Carlo; the same seed gives the same trials, whatever the threads.
+     *
+     * @param seed any number
+     * @return the simulation, yet to be run
+     */
+    public Simulation<Q> simulate(long seed) {
+        double mean = rootSumSquare().valueHouse();
+        List<Contributor> all = contributors;
+        return new Simulation<>(
+                title,
+                () -> (draws, out, n) -> {
+                    java.util.Arrays.fill(out, 0, n, 0.0);
+                    for (Contributor one : all) {
+                        one.draw(draws, out, n);
+                    }
+                },
+                mean,
+                seed,
+                unit);
+    }
+
+    /** The parts of the sum, contributor i taken factor i times as wide, or as it is. */
+    Parts parts(double[] factors) {
+        Parts.Builder parts = new Parts.Builder();
+        for (int i = 0; i < contributors.size(); i++) {
+            contributors.get(i).addTo(parts, factors == null ? 1.0 : factors[i]);
+        }
+        return parts.build();
+    }
+
+    /** Chance of breaking the limits. */
+    double outside(Limits<Q> limits, double[] factors) {
+        Parts parts = parts(factors);
+        return ExactLaw.of(parts).outside(limits.lowerHouse() - parts.mean, limits.upperHouse() - parts.mean);
+    }
+
+    private Set<Integer> find(String name) {
+        Set<Integer> found = new java.util.TreeSet<>();
+        for (int i = 0; i < contributors.size(); i++) {
+            if (contributors.get(i).name().equals(name)) {
+                return Set.of(i);
+            }
+            if (contributors.get(i).step().equals(name)) {
+                found.add(i);
+            }
+        }
+        if (found.isEmpty()) {
+            Set<Integer> all = new java.util.TreeSet<>();
+            for (int i = 0; i < contributors.size(); i++) {
+                all.add(i);
+            }
+            throw new IllegalArgumentException(
+                    "nothing in " + title + " is called \"" + name + "\"; there are " + namesOf(all));
+        }
+        return found;
+    }
+
+    private String namesOf(Set<Integer> which) {
+        return which.stream()
+                .limit(10)
+                .map(i -> "\"" + contributors.get(i).name() + "\"")
+                .collect(java.util.stream.Collectors.joining(", "));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Budget<?> other
+                && title.equals(other.title)
+                && unit == (Object) other.unit
+                && contributors.equals(other.contributors);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, contributors);
+    }
+
+    /** Returns the combined figure first, then the largest contributors. */
+    @Override
+    public String toString() {
+        Estimate<Q> sum = rootSumSquare();
+        Report report = Report.titled(title + ": " + Shown.value(sum.valueHouse(), sum.uncertaintyHouse(), unit)
+                + ", standard deviation " + Shown.deviation(sum.uncertaintyHouse(), unit));
+        shares().list().stream()
+                .limit(6)
+                .forEach(share -> report.row(share.name(), Shown.deviation(share.contributionHouse(), unit)));
+        int rest = contributors.size() - 6;
+        return rest > 0 ? report.note("and " + rest + " smaller ones").toString() : report.toString();
+    }
+}

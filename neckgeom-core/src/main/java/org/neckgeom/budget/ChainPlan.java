@@ -1,0 +1,187 @@
+package org.neckgeom.budget;
+
+/**
+ * How the exact distribution of a sum is best computed: which of the large rectangles are taken out in closed form, how
+ * far the rest reaches, and how many nodes its characteristic function then needs.
+ */
+final class ChainPlan {
+
+    /** Terms of the inversion are dropped where their envelope is below {@code exp(-35) = 6e-16}. */
+    private static final double LOG_DROP = -35.0;
+
+    private static final int CHEAP_NODES = 20_000;
+    private static final int MOST_OUT = 14;
+    private static final int MOST_KNOTS = 1 << 14;
+    private static final int FEW_SAMPLES = 256;
+    private static final double SMALL_AMPLIFICATION = 300.0;
+    private static final double LARGE_AMPLIFICATION = 1e5;
+
+    /** Rectangles taken out, counted from the largest. */
+    final int out;
+
+    /** Whether the samples are taken out as well. */
+    final boolean samplesOut;
+
+    /** Reach of what stays in; beyond it lies a chance under 1e-15. */
+    final double reach;
+
+    /** Nodes of the characteristic function of what stays in. */
+    final int nodes;
+
+    private ChainPlan(int out, boolean samplesOut, double reach, double nodes) {
+        this.out = out;
+        this.samplesOut = samplesOut;
+        this.reach = reach;
+        this.nodes = reach == 0.0 ? 0 : (int) Math.min(Math.ceil(nodes), 1e7);
+    }
+
+    boolean isCheap() {
+        return nodes <= CHEAP_NODES;
+    }
+
+    static ChainPlan of(Parts parts) {
+        long count = 1;
+        for (double[] set : parts.samples) {
+            count = Math.min(count * set.length, 1L << 40);
+        }
+        if (parts.samples.isEmpty()) {
+            return of(parts, false, 1);
+        }
+        ChainPlan in = count <= FEW_SAMPLES ? null : of(parts, false, 1);
+        if (in != null && in.isCheap()) {
+            return in;
+        }
+        if (count > 1L << 22) {
+            throw new ArithmeticException("the samples make " + count
+                    + " sums and nothing smooths them; give fewer samples, or simulate the budget");
+        }
+        return of(parts, true, count);
+    }
+
+    private static ChainPlan of(Parts parts, boolean samplesOut, long sampleKnots) {
+        double[] a = parts.rectangles;
+        double top = highestFrequency(parts);
+        double restVariance = parts.normalVariance;
+        double bounded = 0.0;
+        for (double x : parts.arcsines) {
+            restVariance += 0.5 * x * x;
+            bounded += x;
+        }
+        if (!samplesOut) {
+            for (double[] set : parts.samples) {
+                double half = Math.max(-set[0], set[set.length - 1]);
+                restVariance += half * half;
+                bounded += half;
+            }
+        }
+        for (double x : a) {
+            restVariance += x * x / 3.0;
+            bounded += x;
+        }
+        double normalReach = ExactLaw.FARTHEST_SDS * Math.sqrt(parts.normalVariance);
+        double taken = 0.0;
+        double weight = 1.0;
+        double knots = sampleKnots;
+        int run = 0;
+        ChainPlan best = null;
+        double bestCost = Double.POSITIVE_INFINITY;
+        ChainPlan rough = null;
+        double roughCost = Double.POSITIVE_INFINITY;
+        for (int p = 0; p <= Math.min(MOST_OUT, a.length); p++) {
+            if (p > 0) {
+                double x = a[p - 1];
+                taken += x;
+                restVariance -= x * x / 3.0;
+                bounded -= x;
+                weight *= 2.0 * x * p;
+                run = p > 1 && a[p - 2] == x ? run + 1 : 1;
+                knots *= (run + 1.0) / run;
+            }
+            boolean empty = p == a.length
+                    && parts.normalVariance == 0.0
+                    && parts.arcsines.length == 0
+                    && (samplesOut || parts.samples.isEmpty());
+            double reach = empty
+                    ? 0.0
+                    : Math.min(
+                            bounded * (1.0 + 1e-12) + normalReach,
+                            ExactLaw.FARTHEST_SDS * Math.sqrt(Math.max(restVariance, 0.0) * (1.0 + 1e-12)));
+            double nodes = empty ? 0.0 : 1.0 + top * reach / Math.PI;
+            if (knots > MOST_KNOTS * (double) sampleKnots) {
+                break;
+            }
+            double inside = taken > 0.0 ? Math.min(1.0, reach / taken) : 1.0;
+            double cost = nodes * (3.0 * (a.length - p) + 5.0) + 10.0 * knots * (nodes * inside * 2.0 + p + 2.0);
+            double amplification = StrictMath.pow(taken + reach, p) / weight;
+            if (amplification <= SMALL_AMPLIFICATION && cost < bestCost) {
+                bestCost = cost;
+                best = new ChainPlan(p, samplesOut, reach, nodes);
+            }
+            if (amplification <= LARGE_AMPLIFICATION && cost < roughCost) {
+                roughCost = cost;
+                rough = new ChainPlan(p, samplesOut, reach, nodes);
+            }
+        }
+        return best == null || !best.isCheap() ? rough : best;
+    }
+
+    /**
+     * The frequency above which the envelope of the characteristic function stays below {@link #LOG_DROP}. A rectangle's
+     * {@code sin(x)/x} is under {@code exp(-x*x/6)} up to its first zero and under {@code 1/x} everywhere; an arcsine's
+     * {@code J0(x)} under {@code exp(-x*x/4)} up to 1 and under {@code sqrt(2/(pi x))} everywhere.
+     */
+    private static double highestFrequency(Parts parts) {
+        double[] a = parts.rectangles;
+        double[] logs = new double[a.length + 1];
+        double[] squares = new double[a.length + 1];
+        for (int i = 0; i < a.length; i++) {
+            logs[i + 1] = logs[i] + StrictMath.log(a[i]);
+        }
+        for (int i = a.length - 1; i >= 0; i--) {
+            squares[i] = squares[i + 1] + a[i] * a[i] / 3.0;
+        }
+        if (parts.normalVariance == 0.0 && a.length == 0 && parts.arcsines.length == 0) {
+            return 0.0;
+        }
+        double t = ExactLaw.FARTHEST_SDS / Math.sqrt(Math.max(parts.variance(), Double.MIN_NORMAL));
+        double under = 0.0;
+        double over = t;
+        while (logEnvelope(over, parts, logs, squares) > LOG_DROP && over < 1e300) {
+            under = over;
+            over *= 4.0;
+        }
+        for (int i = 0; i < 40 && over > 1.03 * under; i++) {
+            double middle = under == 0.0 ? 0.5 * over : Math.sqrt(under * over);
+            if (logEnvelope(middle, parts, logs, squares) > LOG_DROP) {
+                under = middle;
+            } else {
+                over = middle;
+            }
+        }
+        return over;
+    }
+
+    private static double logEnvelope(double t, Parts parts, double[] logs, double[] squares) {
+        double[] a = parts.rectangles;
+        double border = 2.1 / t;
+        int low = 0;
+        int high = a.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (a[middle] > border) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        double sum = -0.5 * t * t * (parts.normalVariance + squares[low]) - logs[low];
+        if (low > 0) {
+            sum -= low * StrictMath.log(t);
+        }
+        for (double x : parts.arcsines) {
+            double y = x * t;
+            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * StrictMath.log(0.5 * Math.PI * y);
+        }
+        return sum;
+    }
+}

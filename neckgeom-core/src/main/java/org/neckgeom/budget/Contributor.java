@@ -1,0 +1,121 @@
+package org.neckgeom.budget;
+
+import java.util.Objects;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Numbers;
+
+/**
+ * One named cause of error in a budget, such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. Immutable.
+ *
+ * @param name what it is called in the budget; no two in a budget share it
+ * @param step the step of work it comes from, which several contributors may share
+ * @param sensitivity how much the result moves, in its house unit, when this moves by one house unit of its own
+ * @param spread how the error spreads, in its own kind of quantity
+ */
+public record Contributor(String name, String step, double sensitivity, Spread<?> spread) {
+
+    /**
+     * Checks the parts.
+     *
+     * @throws IllegalArgumentException if a name is blank or the sensitivity is not finite
+     */
+    public Contributor {
+        Objects.requireNonNull(spread, "spread");
+        if (name.isBlank() || step.isBlank()) {
+            throw new IllegalArgumentException("a contributor must have a name, but it was blank");
+        }
+        if (!Double.isFinite(sensitivity)) {
+            throw new IllegalArgumentException(
+                    "sensitivity of " + name + " must be a finite number, but was " + Numbers.plain(sensitivity));
+        }
+        sensitivity += 0.0;
+    }
+
+    /** Standard deviation it brings into the result, in the result's house unit. */
+    double contribution() {
+        return Math.abs(sensitivity) * Math.sqrt(spread.varianceHouse());
+    }
+
+    Contributor with(Spread<?> other) {
+        return new Contributor(name, step, sensitivity, other);
+    }
+
+    /** Most and least it can bring, normal parts at k standard deviations. */
+    double[] range(double normalFactor) {
+        double[] samples = spread.centredSamplesHouse();
+        double low = -spread.scaleHouse();
+        double high = spread.scaleHouse();
+        if (samples.length > 0) {
+            low = samples[0];
+            high = samples[samples.length - 1];
+        } else if (!spread.isBounded()) {
+            low *= normalFactor;
+            high *= normalFactor;
+        }
+        double one = sensitivity * (spread.meanHouse() + low);
+        double two = sensitivity * (spread.meanHouse() + high);
+        return new double[] {Math.min(one, two), Math.max(one, two)};
+    }
+
+    void addTo(Parts.Builder parts, double factor) {
+        double scale = Math.abs(sensitivity) * spread.scaleHouse() * factor;
+        parts.shift(sensitivity * spread.meanHouse());
+        switch (spread.law()) {
+            case NORMAL -> parts.normal(scale);
+            case RECTANGULAR -> parts.rectangle(scale);
+            case TRIANGULAR -> parts.triangle(scale);
+            case TRAPEZOIDAL -> parts.trapezoid(scale, Math.abs(sensitivity) * spread.topScaleHouse() * factor);
+            case ARCSINE -> parts.arcsine(scale);
+            case BIAS -> {
+                // Only its shift counts.
+            }
+            case SAMPLES -> parts.samples(spread.centredSamplesHouse(), sensitivity * factor);
+        }
+    }
+
+    /** Adds draws of this error, less its mean, to a block. */
+    void draw(Draws draws, double[] out, int n) {
+        drawSpread(spread, sensitivity, false, draws, out, n);
+    }
+
+    /** Adds draws of a spread less its mean, times a factor; few degrees of freedom as Student's law where asked. */
+    static void drawSpread(Spread<?> spread, double factor, boolean student, Draws draws, double[] out, int n) {
+        double scale = Math.abs(factor) * spread.scaleHouse();
+        switch (spread.law()) {
+            case NORMAL -> {
+                if (student && spread.degreesOfFreedom() < Double.POSITIVE_INFINITY) {
+                    draws.addStudent(out, n, scale, spread.degreesOfFreedom());
+                } else {
+                    draws.addNormal(out, n, scale);
+                }
+            }
+            case RECTANGULAR -> draws.addRectangle(out, n, scale);
+            case TRIANGULAR -> {
+                draws.addRectangle(out, n, 0.5 * scale);
+                draws.addRectangle(out, n, 0.5 * scale);
+            }
+            case TRAPEZOIDAL -> {
+                double top = Math.abs(factor) * spread.topScaleHouse();
+                draws.addRectangle(out, n, 0.5 * (scale + top));
+                draws.addRectangle(out, n, 0.5 * (scale - top));
+            }
+            case ARCSINE -> draws.addArcsine(out, n, scale);
+            case BIAS -> {
+                // Nothing spreads.
+            }
+            case SAMPLES -> {
+                double[] samples = spread.centredSamplesHouse();
+                for (int i = 0; i < samples.length; i++) {
+                    samples[i] *= factor;
+                }
+                draws.addSamples(out, n, samples);
+            }
+        }
+    }
+
+    /** Returns such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. */
+    @Override
+    public String toString() {
+        return name + ", " + Numbers.trimmed(sensitivity, 4) + " times " + spread;
+    }
+}

@@ -1,0 +1,191 @@
+package org.neckgeom.budget;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The exact distribution of a budget's result, computed and not simulated. Immutable, safe to share between threads.
+ *
+ * <p>Probabilities are right to 1e-12; chances smaller than that are right to 1e-14 absolute, not relative.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Distribution<Q extends Quantity<Q>> {
+
+    private static final int SHORTEST_GRID = 64;
+
+    private final String title;
+    private final ExactLaw law;
+    private final double mean;
+    private final ShopUnit<Q> unit;
+
+    Distribution(String title, ExactLaw law, double mean, ShopUnit<Q> unit) {
+        this.title = title;
+        this.law = law;
+        this.mean = mean;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns the mean.
+     *
+     * @return the mean
+     */
+    public Amount<Q> mean() {
+        return Amount.ofHouse(mean, unit);
+    }
+
+    /**
+     * Returns the standard deviation.
+     *
+     * @return 0 or more
+     */
+    public Amount<Q> standardDeviation() {
+        return Amount.ofHouse(law.sd(), unit);
+    }
+
+    /**
+     * Returns the probability density at a value, per house unit of its kind (per mm for a length).
+     *
+     * @param value any value
+     * @return 0 or more; infinite or 0 where samples alone put weight on single values
+     */
+    public double densityPerHouseUnit(Quantity<Q> value) {
+        return law.density(house(value));
+    }
+
+    /**
+     * Returns the chance of a result up to a value.
+     *
+     * @param value any value
+     * @return in [0, 1]
+     */
+    public double chanceUpTo(Quantity<Q> value) {
+        return law.lower(house(value));
+    }
+
+    /**
+     * Returns the chance of a result above a value.
+     *
+     * @param value any value
+     * @return in [0, 1]
+     */
+    public double chanceAbove(Quantity<Q> value) {
+        return law.upper(house(value));
+    }
+
+    /**
+     * Returns the chance of keeping the limits, both ends included.
+     *
+     * @param limits what is allowed
+     * @return in [0, 1]
+     */
+    public double chance(Limits<Q> limits) {
+        return law.between(limits.lowerHouse() - mean, limits.upperHouse() - mean);
+    }
+
+    /**
+     * Returns the value that is not exceeded with a probability.
+     *
+     * @param probability more than 0 and less than 100 percent
+     * @return the quantile
+     */
+    public Amount<Q> quantile(Quantity<Dimensionless> probability) {
+        return Amount.ofHouse(
+                mean + law.quantile(HouseUnits.probability(probability, "probability")), unit);
+    }
+
+    /**
+     * Returns the probabilistically symmetric coverage interval: as much chance below it as above.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return the interval
+     */
+    public Interval<Q> interval(Quantity<Dimensionless> coverage) {
+        double p = HouseUnits.probability(coverage, "coverage");
+        double tail = 0.5 * (1.0 - p);
+        return Interval.ofHouse(mean + law.quantile(tail), mean + law.quantile(1.0 - tail), unit);
+    }
+
+    /**
+     * Returns the shortest interval with the given coverage. For a law with one hump and mirror symmetry it is the
+     * symmetric one; for a lopsided or hollow one it is shorter.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return the interval; of equally short ones the lowest
+     */
+    public Interval<Q> shortestInterval(Quantity<Dimensionless> coverage) {
+        double p = HouseUnits.probability(coverage, "coverage");
+        double most = 1.0 - p;
+        double best = 0.5 * most;
+        double shortest = length(best, p);
+        for (int i = 0; i <= SHORTEST_GRID; i++) {
+            double below = most * i / SHORTEST_GRID;
+            double length = length(below, p);
+            // A gain must be more than rounding, so that a symmetric law gives its symmetric interval.
+            if (length < shortest * (1.0 - 1e-9)) {
+                shortest = length;
+                best = below;
+            }
+        }
+        if (best != 0.5 * most) {
+            best = refined(best, most, p);
+        }
+        return Interval.ofHouse(mean + end(best), mean + end(best + p), unit);
+    }
+
+    private double refined(double about, double most, double p) {
+        double low = Math.max(0.0, about - most / SHORTEST_GRID);
+        double high = Math.min(most, about + most / SHORTEST_GRID);
+        for (int i = 0; i < 60; i++) {
+            double third = (high - low) / 3.0;
+            if (length(low + third, p) <= length(high - third, p)) {
+                high -= third;
+            } else {
+                low += third;
+            }
+        }
+        double middle = 0.5 * (low + high);
+        return length(middle, p) < length(about, p) ? middle : about;
+    }
+
+    private double length(double below, double p) {
+        return end(below + p) - end(below);
+    }
+
+    private double end(double p) {
+        if (p <= 0.0) {
+            return law.lowest();
+        }
+        return p >= 1.0 - 1e-15 ? law.highest() : law.quantile(p);
+    }
+
+    private double house(Quantity<Q> value) {
+        return Amount.from(value, "value").house() - mean;
+    }
+
+    /** Returns mean, deviation, the usual intervals and the utmost ends. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(title + ": exact distribution")
+                .row("mean", Shown.value(mean, law.sd(), unit))
+                .row("standard deviation", Shown.deviation(law.sd(), unit));
+        for (double percent : new double[] {90.0, 95.0, 99.0, 99.73}) {
+            double tail = 0.5 * (1.0 - percent / 100.0);
+            report.row(
+                    Numbers.trimmed(percent, 2) + " % within",
+                    Interval.ofHouse(mean + law.quantile(tail), mean + law.quantile(1.0 - tail), unit));
+        }
+        return law.highest() < Double.POSITIVE_INFINITY
+                ? report.row("never outside", Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit))
+                        .toString()
+                : report.toString();
+    }
+}

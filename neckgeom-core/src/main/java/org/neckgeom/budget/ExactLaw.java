@@ -1,0 +1,121 @@
+package org.neckgeom.budget;
+
+import org.neckgeom.numeric.NormalLaw;
+
+/**
+ * The distribution of a sum of independent parts about its mean, computed and not simulated. Values y are counted from
+ * the mean. Immutable, safe to share between threads.
+ */
+abstract class ExactLaw {
+
+    /** Most that a probability may be off, in sums of normal and rectangular parts of like size. */
+    static final double ACCURACY = 1e-12;
+
+    /** A sum of sub-Gaussian parts passes this many standard deviations with a chance under 1e-15. */
+    static final double FARTHEST_SDS = 8.3;
+
+    private static final int MOST_STEPS = 200;
+
+    private final double sd;
+    private final double excess;
+    private final double lowest;
+    private final double highest;
+    private final double searchLow;
+    private final double searchHigh;
+
+    ExactLaw(Parts parts) {
+        double variance = parts.variance();
+        this.sd = Math.sqrt(variance);
+        this.excess = variance > 0.0 ? parts.fourthCumulant() / (variance * variance) : 0.0;
+        this.highest = parts.highest();
+        this.lowest = parts.isSymmetric() ? highest : parts.mirrored().highest();
+        double normalReach = 10.0 * Math.sqrt(parts.normalVariance);
+        this.searchHigh = parts.bounded() + normalReach;
+        this.searchLow =
+                (parts.isSymmetric() ? parts.bounded() : parts.mirrored().bounded()) + normalReach;
+    }
+
+    static ExactLaw of(Parts parts) {
+        if (parts.arcsines.length > 0) {
+            ChainPlan plan = ChainPlan.of(parts);
+            return plan.isCheap() ? new ChainLaw(parts, plan) : new ArcsineLaw(parts);
+        }
+        return new ChainLaw(parts, ChainPlan.of(parts));
+    }
+
+    /** Chance of a value up to y. */
+    abstract double lower(double y);
+
+    /** Chance of a value above y. */
+    abstract double upper(double y);
+
+    abstract double density(double y);
+
+    /** Where the distribution function bends sharply or begins and ends to rise. */
+    abstract double[] breaks();
+
+    final double sd() {
+        return sd;
+    }
+
+    final double lowest() {
+        return -lowest;
+    }
+
+    final double highest() {
+        return highest;
+    }
+
+    /** Chance of a value from low to high, taken from the two tails so that a small chance outside keeps its digits. */
+    final double between(double low, double high) {
+        return Math.max(0.0, 1.0 - outside(low, high));
+    }
+
+    final double outside(double low, double high) {
+        double below = low == Double.NEGATIVE_INFINITY ? 0.0 : strictlyLower(low);
+        double above = high == Double.POSITIVE_INFINITY ? 0.0 : upper(high);
+        return Math.min(1.0, below + above);
+    }
+
+    /** Chance of a value under y; differs from {@link #lower} where samples put weight on single values. */
+    double strictlyLower(double y) {
+        return lower(y);
+    }
+
+    /** The least y that is not exceeded with chance p, 0 &lt; p &lt; 1: Cornish and Fisher's start, then Newton's steps. */
+    final double quantile(double p) {
+        if (sd == 0.0) {
+            return 0.0;
+        }
+        boolean down = p <= 0.5;
+        double tail = down ? p : 1.0 - p;
+        double low = -searchLow;
+        double high = searchHigh;
+        double z = NormalLaw.quantile(p);
+        double y = sd * (z + excess * (z * z * z - 3.0 * z) / 24.0);
+        for (int i = 0; i < MOST_STEPS; i++) {
+            if (!(y > low && y < high)) {
+                y = 0.5 * (low + high);
+            }
+            double miss = down ? lower(y) - tail : tail - upper(y);
+            if (miss >= 0.0) {
+                high = y;
+            } else {
+                low = y;
+            }
+            double slope = density(y);
+            double next = y - miss / slope;
+            // Close by, or in a corner of the law: Newton's step first, halving where it leads out.
+            if (!(next > low && next < high) || i % 16 == 15) {
+                next = 0.5 * (low + high);
+            } else if (Math.abs(miss) <= 2e-15 || Math.abs(next - y) <= 1e-14 * sd) {
+                return next;
+            }
+            if (high - low <= 4e-16 * sd || next == y) {
+                return high;
+            }
+            y = next;
+        }
+        return high;
+    }
+}

@@ -1,0 +1,340 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+
+/**
+ * Which feature is located on which, and how well: a tree that grows from the blank, such as fingerboard on rod channel on
+ * blank. Any two features at any station give a {@link Budget}. Immutable; every step returns another tree.
+ *
+ * <p>A feature sits on another at two stations x1 and x2 with independent errors d1 and d2, so at x it is off by
+ * {@code d1 (x2 - x)/(x2 - x1) + d2 (x - x1)/(x2 - x1)}, plus its own cutting error. Between two features only the paths
+ * from their nearest common ancestor count: what they share cancels. Exact, for errors small against the distances.
+ *
+ * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
+ * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
+ */
+public final class Registration {
+
+    /** The feature every tree grows from: the blank itself, its centreline, its glue face, its nut line. */
+    public static final String BLANK = "blank";
+
+    /** The three directions a feature can be placed in. */
+    enum Direction {
+        ACROSS("across"),
+        HEIGHT("in height"),
+        ALONG("along the neck");
+
+        private final String words;
+
+        Direction(String words) {
+            this.words = words;
+        }
+    }
+
+    private final Map<Direction, Map<String, Place>> trees;
+    private final Direction lastDirection;
+    private final String lastFeature;
+
+    private Registration(Map<Direction, Map<String, Place>> trees, Direction lastDirection, String lastFeature) {
+        this.trees = trees;
+        this.lastDirection = lastDirection;
+        this.lastFeature = lastFeature;
+    }
+
+    /**
+     * Returns a tree whose first feature sits on the blank's centreline with an error that is the same all along.
+     *
+     * @param feature such as {@code rod channel}
+     * @param offset how its centring spreads, across
+     * @return the tree
+     */
+    public static Registration from(String feature, Spread<Length> offset) {
+        Map<Direction, Map<String, Place>> trees = new EnumMap<>(Direction.class);
+        Registration empty = new Registration(trees, Direction.ACROSS, BLANK);
+        return empty.with(Direction.ACROSS, feature, BLANK, List.of(Term.constant(feature, offset)));
+    }
+
+    /**
+     * Returns this tree with the feature placed last turned by an angle besides.
+     *
+     * @param turn how the angle spreads, positive when the body end swings toward the treble side, or toward the strings
+     * @param about x of the station at which the turn moves nothing
+     * @return the tree
+     */
+    public Registration skewed(Spread<Angle> turn, Quantity<Length> about) {
+        Place place = trees.get(lastDirection).get(lastFeature);
+        List<Term> terms = new ArrayList<>(place.terms());
+        terms.add(new Term(lastFeature + " skew", turn, -HouseUnits.mm(about, "about"), 1.0));
+        return with(lastDirection, lastFeature, place.parent(), terms);
+    }
+
+    /**
+     * Begins a sentence that places a feature across the neck.
+     *
+     * @param feature a name not yet placed across
+     * @return where it goes on: {@code on(parent).at(x1, x2).each(spread)}
+     */
+    public Placing place(String feature) {
+        return new Placing(this, Direction.ACROSS, fresh(Direction.ACROSS, feature));
+    }
+
+    /**
+     * Begins a sentence that places a feature in height.
+     *
+     * @param feature a name not yet placed in height
+     * @return where it goes on
+     */
+    public Placing placeInHeight(String feature) {
+        return new Placing(this, Direction.HEIGHT, fresh(Direction.HEIGHT, feature));
+    }
+
+    /**
+     * Begins a sentence that places a feature along the neck, against a stop or a line: {@code on(parent).by(spread)}.
+     *
+     * @param feature a name not yet placed along the neck
+     * @return where it goes on
+     */
+    public Placing placeAlong(String feature) {
+        return new Placing(this, Direction.ALONG, fresh(Direction.ALONG, feature));
+    }
+
+    /**
+     * Returns this tree with a cutting error of its own for the feature placed last, the same all along it.
+     *
+     * @param error how it spreads
+     * @return the tree
+     */
+    public Registration cut(Spread<Length> error) {
+        Place place = trees.get(lastDirection).get(lastFeature);
+        List<Term> terms = new ArrayList<>(place.terms());
+        terms.add(Term.constant(lastFeature + " cut", error));
+        return with(lastDirection, lastFeature, place.parent(), terms);
+    }
+
+    /**
+     * Returns the lateral error of one feature as seen from another.
+     *
+     * @param feature the feature looked from
+     * @param other the feature looked at; the result is positive when it lies too far toward the treble side
+     * @param x the station
+     * @return the budget, its contributors named after the features on the two paths
+     * @throws IllegalArgumentException if a feature is unknown or not placed across
+     */
+    public Budget<Length> across(String feature, String other, Quantity<Length> x) {
+        return between(Direction.ACROSS, feature, other, HouseUnits.mm(x, "station"), x);
+    }
+
+    /**
+     * Returns the error in height of one feature as seen from another.
+     *
+     * @param feature the feature looked from
+     * @param other the feature looked at; the result is positive when it lies too far toward the strings
+     * @param x the station
+     * @return the budget
+     * @throws IllegalArgumentException if a feature is unknown or not placed in height
+     */
+    public Budget<Length> height(String feature, String other, Quantity<Length> x) {
+        return between(Direction.HEIGHT, feature, other, HouseUnits.mm(x, "station"), x);
+    }
+
+    /**
+     * Returns the error along the neck of one feature as seen from another.
+     *
+     * @param feature the feature looked from
+     * @param other the feature looked at; the result is positive when it lies too far toward the body
+     * @return the budget
+     * @throws IllegalArgumentException if a feature is unknown or not placed along the neck
+     */
+    public Budget<Length> along(String feature, String other) {
+        return between(Direction.ALONG, feature, other, 0.0, null);
+    }
+
+    /**
+     * Returns this tree with a feature's lateral place measured, the same error all along it: the reading takes the place
+     * of its locating and cutting errors; a skew stays.
+     *
+     * @param feature a feature placed across
+     * @param reading its error against its parent, as read
+     * @return the tree
+     * @throws IllegalArgumentException if the feature is unknown
+     */
+    public Registration measured(String feature, Estimate<Length> reading) {
+        Place place = place(Direction.ACROSS, feature);
+        List<Term> terms = new ArrayList<>();
+        terms.add(Term.constant(feature + " as measured", Spread.of(reading)));
+        place.terms().stream().filter(term -> term.name().endsWith(" skew")).forEach(terms::add);
+        return with(Direction.ACROSS, feature, place.parent(), terms);
+    }
+
+    /**
+     * Returns this tree with a feature's lateral place measured at its two stations.
+     *
+     * @param feature a feature placed across at two stations
+     * @param first its error against its parent at its first station
+     * @param second the same at its second station
+     * @return the tree
+     * @throws IllegalArgumentException if the feature is unknown or has no two stations
+     */
+    public Registration measured(String feature, Estimate<Length> first, Estimate<Length> second) {
+        Place place = place(Direction.ACROSS, feature);
+        if (place.terms().size() < 2 || place.terms().get(0).slope() == 0.0) {
+            throw new IllegalArgumentException("\"" + feature + "\" does not sit at two stations: give one reading");
+        }
+        Term one = place.terms().get(0);
+        Term two = place.terms().get(1);
+        return with(
+                Direction.ACROSS,
+                feature,
+                place.parent(),
+                List.of(
+                        new Term(one.name(), Spread.of(first), one.atZero(), one.slope()),
+                        new Term(two.name(), Spread.of(second), two.atZero(), two.slope())));
+    }
+
+    /**
+     * Returns the names of all features, in the order they were placed, the blank first.
+     *
+     * @return an unmodifiable list
+     */
+    public List<String> features() {
+        List<String> names = new ArrayList<>(List.of(BLANK));
+        trees.values().forEach(tree -> tree.keySet().stream()
+                .filter(name -> !names.contains(name))
+                .forEach(names::add));
+        return List.copyOf(names);
+    }
+
+    private Budget<Length> between(
+            Direction direction, String feature, String other, double x, Quantity<Length> asked) {
+        List<String> from = path(direction, feature);
+        List<String> to = path(direction, other);
+        String where = asked == null ? "" : " at " + Amount.from(asked, "station");
+        Budget<Length> budget = Budget.named(other + " as seen from " + feature + ", " + direction.words + where);
+        List<Contributor> all = new ArrayList<>();
+        // What both stand on cancels.
+        to.stream().filter(name -> !from.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
+        from.stream().filter(name -> !to.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
+        Budget<Length> whole = budget.withAll(all);
+        return asked == null ? whole : whole.in(org.neckgeom.units.LengthStyle.of(asked).unit());
+    }
+
+    private void add(List<Contributor> all, Direction direction, String name, double sign, double x) {
+        for (Term term : place(direction, name).terms()) {
+            all.add(new Contributor(term.name(), name, sign * (term.atZero() + term.slope() * x), term.spread()));
+        }
+    }
+
+    /** The feature, its parent, and so on, without the blank. */
+    private List<String> path(Direction direction, String feature) {
+        List<String> path = new ArrayList<>();
+        String here = feature;
+        while (!here.equals(BLANK)) {
+            path.add(here);
+            here = place(direction, here).parent();
+        }
+        return path;
+    }
+
+    private Place place(Direction direction, String feature) {
+        Place place = tree(direction).get(Objects.requireNonNull(feature, "feature"));
+        if (place != null) {
+            return place;
+        }
+        if (features().contains(feature)) {
+            throw new IllegalArgumentException("\"" + feature + "\" is not placed " + direction.words + "; there are "
+                    + quoted(tree(direction)));
+        }
+        throw new IllegalArgumentException(
+                "there is no feature \"" + feature + "\" " + direction.words + "; there are " + quoted(tree(direction)));
+    }
+
+    private static String quoted(Map<String, Place> tree) {
+        return tree.keySet().stream()
+                .map(name -> ", \"" + name + "\"")
+                .collect(Collectors.joining("", "\"" + BLANK + "\"", ""));
+    }
+
+    private Map<String, Place> tree(Direction direction) {
+        return trees.getOrDefault(direction, Map.of());
+    }
+
+    private String fresh(Direction direction, String feature) {
+        if (feature.isBlank()) {
+            throw new IllegalArgumentException("a feature must have a name, but it was blank");
+        }
+        if (feature.equals(BLANK) || tree(direction).containsKey(feature)) {
+            throw new IllegalArgumentException("features must have different names, but \"" + feature
+                    + "\" was placed twice " + direction.words);
+        }
+        return feature;
+    }
+
+    void requireKnown(Direction direction, String parent) {
+        if (!parent.equals(BLANK)) {
+            place(direction, parent);
+        }
+    }
+
+    Registration with(Direction direction, String feature, String parent, List<Term> terms) {
+        Map<Direction, Map<String, Place>> copy = new EnumMap<>(Direction.class);
+        copy.putAll(trees);
+        Map<String, Place> tree = new LinkedHashMap<>(tree(direction));
+        tree.put(feature, new Place(parent, List.copyOf(terms)));
+        copy.put(direction, tree);
+        return new Registration(copy, direction, feature);
+    }
+
+    /** One error of a feature: at x it counts {@code atZero + slope x} times. */
+    record Term(String name, Spread<?> spread, double atZero, double slope) {
+
+        static Term constant(String name, Spread<Length> spread) {
+            return new Term(name, spread, 1.0, 0.0);
+        }
+    }
+
+    /** What a feature sits on, and its errors there. */
+    record Place(String parent, List<Term> terms) {}
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Registration other && trees.equals(other.trees);
+    }
+
+    @Override
+    public int hashCode() {
+        return trees.hashCode();
+    }
+
+    /** Returns the trees, a feature a line, each under what it sits on. */
+    @Override
+    public String toString() {
+        StringBuilder out = new StringBuilder("Registration from the blank");
+        trees.forEach((direction, tree) -> {
+            out.append("\n  ").append(direction.words);
+            branch(out, tree, BLANK, "\n    ");
+        });
+        return out.length() <= 900 ? out.toString() : out.substring(0, 900) + " ...";
+    }
+
+    private static void branch(StringBuilder out, Map<String, Place> tree, String parent, String indent) {
+        tree.forEach((name, place) -> {
+            if (place.parent().equals(parent)) {
+                out.append(indent).append(name);
+                branch(out, tree, name, indent + "  ");
+            }
+        });
+    }
+}

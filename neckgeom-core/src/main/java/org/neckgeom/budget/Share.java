@@ -1,0 +1,78 @@
+package org.neckgeom.budget;
+
+import javax.measure.Quantity;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What one contributor has in a budget, such as {@code body joint at 345 mm: 44.9 % of the variance}. Immutable.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Share<Q extends Quantity<Q>> {
+
+    private final String name;
+    private final double fraction;
+    private final double contribution;
+    private final ShopUnit<Q> unit;
+
+    Share(String name, double fraction, double contribution, ShopUnit<Q> unit) {
+        this.name = name;
+        this.fraction = fraction;
+        this.contribution = contribution;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns whose share it is.
+     *
+     * @return the contributor or the step
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the share of the variance.
+     *
+     * @return in [0, 1]
+     */
+    public double fraction() {
+        return fraction;
+    }
+
+    /**
+     * Returns the standard deviation it brings into the result.
+     *
+     * @return 0 or more
+     */
+    public Amount<Q> contribution() {
+        return Amount.ofHouse(contribution, unit);
+    }
+
+    double contributionHouse() {
+        return contribution;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Share<?> other
+                && name.equals(other.name)
+                && Double.compare(fraction, other.fraction) == 0
+                && Double.compare(contribution, other.contribution) == 0
+                && unit == (Object) other.unit;
+    }
+
+    @Override
+    public int hashCode() {
+        return java.util.Objects.hash(name, fraction, contribution);
+    }
+
+    /** Returns such as {@code body joint at 345 mm: 44.9 % of the variance, 0.16 mm}. */
+    @Override
+    public String toString() {
+        return name + ": " + Numbers.fixed(100.0 * fraction, 1) + " % of the variance, "
+                + Shown.deviation(contribution, unit);
+    }
+}

@@ -1,0 +1,107 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Which contributor matters: the shares of a budget's variance, largest first. Immutable.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Shares<Q extends Quantity<Q>> {
+
+    private static final int PRINTED = 10;
+
+    private final String title;
+    private final List<Share<Q>> list;
+
+    private Shares(String title, List<Share<Q>> list) {
+        this.title = title;
+        this.list = list;
+    }
+
+    static <Q extends Quantity<Q>> Shares<Q> of(
+            String title, List<Contributor> contributors, boolean bySteps, ShopUnit<Q> unit) {
+        Map<String, Double> squares = new LinkedHashMap<>();
+        double all = 0.0;
+        for (Contributor one : contributors) {
+            double square = one.contribution() * one.contribution();
+            squares.merge(bySteps ? one.step() : one.name(), square, Double::sum);
+            all += square;
+        }
+        List<Share<Q>> list = new ArrayList<>();
+        double total = all;
+        squares.forEach((name, square) ->
+                list.add(new Share<>(name, total > 0.0 ? square / total : 0.0, Math.sqrt(square), unit)));
+        list.sort(Comparator.comparingDouble((Share<Q> share) -> -share.contributionHouse()));
+        return new Shares<>(title, List.copyOf(list));
+    }
+
+    /**
+     * Returns all shares, largest first; they add up to 1 unless nothing spreads.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Share<Q>> list() {
+        return list;
+    }
+
+    /**
+     * Returns the largest share.
+     *
+     * @return the contributor that matters most
+     * @throws IllegalStateException if the budget is empty
+     */
+    public Share<Q> largest() {
+        if (list.isEmpty()) {
+            throw new IllegalStateException(title + " has no contributor yet");
+        }
+        return list.get(0);
+    }
+
+    /**
+     * Returns the share of one contributor.
+     *
+     * @param name its name
+     * @return its share
+     * @throws IllegalArgumentException if nothing is called so
+     */
+    public Share<Q> of(String name) {
+        return list.stream()
+                .filter(share -> share.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("nothing in " + title + " is called \"" + name + "\""));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Shares<?> other && title.equals(other.title) && list.equals(other.list);
+    }
+
+    @Override
+    public int hashCode() {
+        return java.util.Objects.hash(title, list);
+    }
+
+    /** Returns a row a share, the ten largest. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(title + ": shares of the variance");
+        list.stream()
+                .limit(PRINTED)
+                .forEach(share -> report.row(
+                        share.name(),
+                        Numbers.fixed(100.0 * share.fraction(), 1) + " %  ("
+                                + share.toString().substring(share.toString().lastIndexOf(", ") + 2) + ")"));
+        return list.size() > PRINTED
+                ? report.note("and " + (list.size() - PRINTED) + " smaller ones").toString()
+                : report.toString();
+    }
+}

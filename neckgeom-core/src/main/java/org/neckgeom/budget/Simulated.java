@@ -1,0 +1,198 @@
+package org.neckgeom.budget;
+
+import java.util.Arrays;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What trials by Monte Carlo came to: mean, standard deviation, coverage intervals, yield. Immutable. Source: JCGM
+ * 101:2008, 7.5 to 7.7.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Simulated<Q extends Quantity<Q>> {
+
+    private final String title;
+    private final BlockEngine.Tally tally;
+    private final double reference;
+    private final Limits<Q> limits;
+    private final String how;
+    private final ShopUnit<Q> unit;
+
+    Simulated(
+            String title,
+            BlockEngine.Tally tally,
+            double reference,
+            Limits<Q> limits,
+            String how,
+            ShopUnit<Q> unit) {
+        this.title = title;
+        this.tally = tally;
+        this.reference = reference;
+        this.limits = limits;
+        this.how = how;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns the number of trials.
+     *
+     * @return 2 or more
+     */
+    public long trials() {
+        return tally.trials();
+    }
+
+    /**
+     * Returns the mean of the trials with its standard uncertainty {@code s/sqrt(n)}: how far off the trials may be, not
+     * how much the result spreads.
+     *
+     * @return the mean
+     */
+    public Estimate<Q> mean() {
+        return Estimate.ofHouse(
+                reference + tally.mean(),
+                Math.sqrt(tally.variance() / tally.trials()),
+                tally.trials() - 1.0,
+                unit);
+    }
+
+    /**
+     * Returns the standard deviation of the trials.
+     *
+     * @return 0 or more
+     */
+    public Amount<Q> standardDeviation() {
+        return Amount.ofHouse(Math.sqrt(tally.variance()), unit);
+    }
+
+    /**
+     * Returns the result as an estimate: mean and standard deviation of the trials.
+     *
+     * @return the estimate
+     */
+    public Estimate<Q> estimate() {
+        return Estimate.ofHouse(
+                reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
+    }
+
+    /**
+     * Returns the probabilistically symmetric coverage interval (7.7.2).
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return the interval
+     * @throws IllegalStateException if the values were not kept
+     */
+    public Interval<Q> interval(Quantity<Dimensionless> coverage) {
+        double[] ends = ends(values(), HouseUnits.probability(coverage, "coverage"));
+        return Interval.ofHouse(reference + ends[0], reference + ends[1], unit);
+    }
+
+    /**
+     * Returns the shortest coverage interval (7.7.4); sorts all values.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return the interval; of equally short ones the lowest
+     * @throws IllegalStateException if the values were not kept
+     */
+    public Interval<Q> shortestInterval(Quantity<Dimensionless> coverage) {
+        double p = HouseUnits.probability(coverage, "coverage");
+        double[] sorted = values().clone();
+        Arrays.sort(sorted);
+        int inside = inside(sorted.length, p);
+        int best = 0;
+        for (int r = 1; r + inside < sorted.length; r++) {
+            if (sorted[r + inside] - sorted[r] < sorted[best + inside] - sorted[best]) {
+                best = r;
+            }
+        }
+        int top = Math.min(best + inside, sorted.length - 1);
+        return Interval.ofHouse(reference + sorted[best], reference + sorted[top], unit);
+    }
+
+    /**
+     * Returns how often the trials kept the limits given beforehand.
+     *
+     * @return the yield, with the uncertainty of a count
+     * @throws IllegalStateException if no limits were given
+     */
+    public Yield<Q> yield() {
+        if (limits == null) {
+            throw new IllegalStateException("no limits were given before the trials of " + title);
+        }
+        return Yield.counted(title, limits, tally.inside(), tally.trials());
+    }
+
+    /**
+     * Returns how often the trials kept some limits.
+     *
+     * @param allowed what is allowed
+     * @return the yield, with the uncertainty of a count
+     * @throws IllegalStateException if the values were not kept
+     */
+    public Yield<Q> yield(Limits<Q> allowed) {
+        double low = allowed.lowerHouse() - reference;
+        double high = allowed.upperHouse() - reference;
+        long inside = 0;
+        for (double value : values()) {
+            inside += value >= low && value <= high ? 1 : 0;
+        }
+        return Yield.counted(title, allowed, inside, tally.trials());
+    }
+
+    private double[] values() {
+        if (tally.values() == null) {
+            throw new IllegalStateException("the values of " + title + " were not kept; run it with quantiles");
+        }
+        return tally.values();
+    }
+
+    /** 7.7.1: q is p M rounded half up; r the middle of what is left, rounded half up where M - q is odd. */
+    static double[] ends(double[] values, double p) {
+        int inside = inside(values.length, p);
+        int low = Math.max(1, (values.length - inside + 1) / 2);
+        int high = Math.min(values.length, low + inside);
+        return OrderStatistics.of(values, low - 1, high - 1);
+    }
+
+    private static int inside(int count, double p) {
+        return (int) Math.min(count - 1L, (long) Math.floor(p * count + 0.5));
+    }
+
+    double[] endsHouse(double p) {
+        double[] ends = ends(values(), p);
+        return new double[] {reference + ends[0], reference + ends[1]};
+    }
+
+    /** Returns mean, deviation and the usual intervals. */
+    @Override
+    public String toString() {
+        double sd = Math.sqrt(tally.variance());
+        double ofMean = sd / Math.sqrt(tally.trials());
+        Report report = Report.titled(title + ": " + grouped(tally.trials()) + " trials")
+                .row("mean", Shown.value(reference + tally.mean(), ofMean, unit))
+                .row("standard deviation", Shown.value(sd, ofMean, unit));
+        if (tally.values() != null) {
+            for (double percent : new double[] {95.0, 99.0}) {
+                double[] ends = endsHouse(percent / 100.0);
+                report.row(Numbers.trimmed(percent, 2) + " % within", Interval.ofHouse(ends[0], ends[1], unit));
+            }
+        }
+        if (limits != null) {
+            report.row(Yield.words(limits), Numbers.percent(this.yield().probability()));
+        }
+        return how.isEmpty() ? report.toString() : report.note(how).toString();
+    }
+
+    private static String grouped(long count) {
+        return String.format(java.util.Locale.ROOT, "%,d", count);
+    }
+}

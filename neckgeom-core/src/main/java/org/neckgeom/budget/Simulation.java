@@ -1,0 +1,143 @@
+package org.neckgeom.budget;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Trials by Monte Carlo, yet to be run (JCGM 101:2008). Immutable; every {@code with...} returns another question.
+ *
+ * <p>The same seed gives the same bits, for any number of threads and on any machine. Defaults: as many threads as the
+ * machine has processors, values kept so that quantiles can be read off (8 bytes a trial), no limits counted.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Simulation<Q extends Quantity<Q>> {
+
+    /** Most trials whose values are kept. */
+    public static final int MOST_KEPT = 100_000_000;
+
+    private static final int MOST_THREADS = 64;
+
+    private final String title;
+    private final BlockEngine.FillerSource source;
+    private final double reference;
+    private final long seed;
+    private final ShopUnit<Q> unit;
+    private final int threads;
+    private final boolean keep;
+    private final Limits<Q> limits;
+
+    Simulation(String title, BlockEngine.FillerSource source, double reference, long seed, ShopUnit<Q> unit) {
+        this(title, source, reference, seed, unit, Runtime.getRuntime().availableProcessors(), true, null);
+    }
+
+    private Simulation(
+            String title,
+            BlockEngine.FillerSource source,
+            double reference,
+            long seed,
+            ShopUnit<Q> unit,
+            int threads,
+            boolean keep,
+            Limits<Q> limits) {
+        this.title = title;
+        this.source = source;
+        this.reference = reference;
+        this.seed = seed;
+        this.unit = unit;
+        this.threads = threads;
+        this.keep = keep;
+        this.limits = limits;
+    }
+
+    /**
+     * Returns the same question to a number of threads; the answer has the same bits.
+     *
+     * @param count 1 to 64
+     * @return the simulation
+     */
+    public Simulation<Q> withThreads(int count) {
+        if (count < 1 || count > MOST_THREADS) {
+            throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", but were " + count);
+        }
+        return new Simulation<>(title, source, reference, seed, unit, count, keep, limits);
+    }
+
+    /**
+     * Returns the same question with the trials inside the limits counted as they come.
+     *
+     * @param allowed what is allowed
+     * @return the simulation
+     */
+    public Simulation<Q> withLimits(Limits<Q> allowed) {
+        return new Simulation<>(title, source, reference, seed, unit, threads, keep, allowed);
+    }
+
+    /**
+     * Returns the same question without keeping values: any number of trials in the same memory, for mean, deviation and
+     * the yield within the limits stated beforehand, but no quantiles.
+     *
+     * @return the simulation
+     */
+    public Simulation<Q> withoutQuantiles() {
+        return new Simulation<>(title, source, reference, seed, unit, threads, false, limits);
+    }
+
+    /**
+     * Runs a number of trials.
+     *
+     * @param count 2 or more, at most {@link #MOST_KEPT} unless {@link #withoutQuantiles}
+     * @return the answer
+     */
+    public Simulated<Q> trials(long count) {
+        if (count < 2) {
+            throw new IllegalArgumentException("trials must be 2 or more, but were " + count);
+        }
+        if (keep && count > MOST_KEPT) {
+            throw new IllegalArgumentException("trials must be " + MOST_KEPT + " or fewer, but were " + count
+                    + "; withoutQuantiles() takes any number");
+        }
+        return new Simulated<>(title, tally(seed, count), reference, limits, "", unit);
+    }
+
+    private BlockEngine.Tally tally(long itsSeed, long count) {
+        double low = limits == null ? Double.NEGATIVE_INFINITY : limits.lowerHouse() - reference;
+        double high = limits == null ? Double.POSITIVE_INFINITY : limits.upperHouse() - reference;
+        return new BlockEngine(source, itsSeed, threads).run(count, low, high, keep);
+    }
+
+    /**
+     * Runs batches of trials until mean, deviation and both ends of the coverage interval stand still: twice the standard
+     * deviation of the mean of each, over the batches, is within the numerical tolerance of the standard deviation taken
+     * to so many significant digits. Source: JCGM 101:2008, 7.9.4.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @param digits significant digits wanted of the standard deviation, 1 or 2
+     * @return the answer of all batches together
+     * @throws ArithmeticException if {@link #MOST_KEPT} trials do not suffice
+     */
+    public Simulated<Q> adaptive(Quantity<Dimensionless> coverage, int digits) {
+        double p = HouseUnits.probability(coverage, "coverage");
+        if (digits < 1 || digits > 2) {
+            throw new IllegalArgumentException("digits must be 1 or 2, but were " + digits);
+        }
+        AdaptiveRun run = new AdaptiveRun(p, digits);
+        Simulation<Q> kept = new Simulation<>(title, source, reference, seed, unit, threads, true, limits);
+        int batches = 0;
+        while (!run.isStable()) {
+            if ((batches + 1L) * run.batchSize() > MOST_KEPT) {
+                throw new ArithmeticException("the result of " + title + " does not settle to " + digits
+                        + " digits within " + MOST_KEPT + " trials");
+            }
+            run.add(kept.tally(Draws.mix(seed) + batches, run.batchSize()));
+            batches++;
+        }
+        String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after " + batches
+                + " batches of " + Numbers.plain(run.batchSize());
+        return new Simulated<>(title, run.tallyWithValues(), reference, limits, how, unit);
+    }
+}

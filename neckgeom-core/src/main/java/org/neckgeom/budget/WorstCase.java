@@ -1,0 +1,82 @@
+package org.neckgeom.budget;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The worst that a budget can come to, every error at its end at once, such as {@code worst case -1.24 to 1.24 mm}.
+ * Immutable.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class WorstCase<Q extends Quantity<Q>> {
+
+    private final String title;
+    private final double low;
+    private final double high;
+    private final double normalFactor;
+    private final ShopUnit<Q> unit;
+
+    WorstCase(String title, double low, double high, double normalFactor, ShopUnit<Q> unit) {
+        this.title = title;
+        this.low = low + 0.0;
+        this.high = high + 0.0;
+        this.normalFactor = normalFactor;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns everything from the lowest to the highest result.
+     *
+     * @return the range
+     */
+    public Interval<Q> range() {
+        return Interval.ofHouse(low, high, unit);
+    }
+
+    /**
+     * Returns the larger of the two ends without its sign.
+     *
+     * @return 0 or more
+     */
+    public Amount<Q> largest() {
+        return Amount.ofHouse(Math.max(Math.abs(low), Math.abs(high)), unit);
+    }
+
+    /**
+     * Returns the standard deviations at which normal parts were taken.
+     *
+     * @return k, or 0 when every part is bounded and the case is a true bound
+     */
+    public double normalFactor() {
+        return normalFactor;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof WorstCase<?> other
+                && title.equals(other.title)
+                && Double.compare(low, other.low) == 0
+                && Double.compare(high, other.high) == 0
+                && Double.compare(normalFactor, other.normalFactor) == 0
+                && unit == (Object) other.unit;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, low, high, normalFactor);
+    }
+
+    /** Returns such as {@code worst case -1.24 to 1.24 mm, normal parts at 3 standard deviations}. */
+    @Override
+    public String toString() {
+        String text = title + ": worst case " + range();
+        return normalFactor == 0.0
+                ? text
+                : text + ", normal parts at " + Numbers.trimmed(normalFactor, 2) + " standard deviations";
+    }
+}

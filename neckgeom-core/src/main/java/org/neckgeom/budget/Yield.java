@@ -1,0 +1,151 @@
+package org.neckgeom.budget;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+
+/**
+ * How often a result keeps its limits, such as {@code 97.3 % within 1 mm}, with the uncertainty of that figure.
+ * Immutable.
+ *
+ * <p>The uncertainty says how far the figure may be off because spreads are known from few readings only, or because it
+ * was counted in trials. It is 0 where every spread is taken as known and the distribution is exact.
+ *
+ * @param <Q> the kind of the result
+ */
+public final class Yield<Q extends Quantity<Q>> {
+
+    private static final double STEP = 0.01;
+
+    private final String title;
+    private final Limits<Q> limits;
+    private final double outside;
+    private final double uncertainty;
+    private final boolean counted;
+
+    private Yield(String title, Limits<Q> limits, double outside, double uncertainty, boolean counted) {
+        this.title = title;
+        this.limits = Objects.requireNonNull(limits, "limits");
+        this.outside = outside + 0.0;
+        this.uncertainty = uncertainty;
+        this.counted = counted;
+    }
+
+    /**
+     * First order: a deviation known by nu degrees of freedom has the relative uncertainty {@code 1/sqrt(2 nu)} (JCGM
+     * 100:2008, E.4.3), and the mean of n samples {@code s/sqrt(n)}; what each does to the yield, in squares.
+     */
+    static <Q extends Quantity<Q>> Yield<Q> of(Budget<Q> budget, Limits<Q> limits) {
+        List<Contributor> contributors = budget.contributors();
+        double outside = budget.outside(limits, null);
+        double variance = 0.0;
+        for (int i = 0; i < contributors.size(); i++) {
+            Contributor one = contributors.get(i);
+            double degrees = Budget.degreesOf(one);
+            if (degrees == Double.POSITIVE_INFINITY || one.contribution() == 0.0) {
+                continue;
+            }
+            double[] factors = new double[contributors.size()];
+            java.util.Arrays.fill(factors, 1.0);
+            factors[i] = 1.0 + STEP;
+            double wider = budget.outside(limits, factors);
+            factors[i] = 1.0 - STEP;
+            double slope = (wider - budget.outside(limits, factors)) / (2.0 * STEP);
+            variance += slope * slope / (2.0 * degrees);
+            int samples = one.spread().centredSamplesHouse().length;
+            if (samples > 1) {
+                Parts parts = budget.parts(null);
+                ExactLaw law = ExactLaw.of(parts);
+                double shift = one.contribution() / Math.sqrt(samples);
+                double low = limits.lowerHouse() - parts.mean;
+                double high = limits.upperHouse() - parts.mean;
+                double moved = 0.5 * (law.outside(low - shift, high - shift) - law.outside(low + shift, high + shift));
+                variance += moved * moved;
+            }
+        }
+        return new Yield<>(budget.title(), limits, outside, Math.sqrt(variance), false);
+    }
+
+    /** As counted in trials, with the deviation of a count. */
+    static <Q extends Quantity<Q>> Yield<Q> counted(String title, Limits<Q> limits, long inside, long trials) {
+        double p = (double) inside / trials;
+        // Laplace's rule keeps the uncertainty above 0 when none, or all, were inside.
+        double smooth = (inside + 1.0) / (trials + 2.0);
+        return new Yield<>(
+                title, limits, (double) (trials - inside) / trials, Math.sqrt(smooth * (1.0 - smooth) / trials), true);
+    }
+
+    /**
+     * Returns the chance of keeping the limits.
+     *
+     * @return in [0, 1]
+     */
+    public double probability() {
+        return 1.0 - outside;
+    }
+
+    /**
+     * Returns the chance of breaking the limits, with its own digits where it is small.
+     *
+     * @return in [0, 1]
+     */
+    public double chanceOutside() {
+        return outside;
+    }
+
+    /**
+     * Returns the standard uncertainty of the probability.
+     *
+     * @return 0 or more
+     */
+    public double standardUncertainty() {
+        return uncertainty;
+    }
+
+    /**
+     * Returns the limits.
+     *
+     * @return what is allowed
+     */
+    public Limits<Q> limits() {
+        return limits;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Yield<?> other
+                && title.equals(other.title)
+                && limits.equals(other.limits)
+                && Double.compare(outside, other.outside) == 0
+                && Double.compare(uncertainty, other.uncertainty) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, limits, outside, uncertainty);
+    }
+
+    /** Returns the figure, then one in how many fails, then how sure the figure is. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(title + ": " + Numbers.percent(probability()) + " " + words(limits))
+                .row("outside", outside > 0.0 && outside < 0.5 ? "1 in " + Numbers.fixed(1.0 / outside, 0) : percent());
+        if (uncertainty > 0.0) {
+            report.row("u of the yield", Numbers.fixed(100.0 * uncertainty, Numbers.decimalsFor(100.0 * uncertainty, 1))
+                    + (counted ? " % from the number of trials" : " % from spreads known by few readings"));
+        }
+        return report.toString();
+    }
+
+    private String percent() {
+        return Numbers.percent(outside);
+    }
+
+    static String words(Limits<?> limits) {
+        String text = limits.toString();
+        return text.startsWith("within") ? text : "within " + text;
+    }
+}

@@ -1,0 +1,253 @@
+package org.neckgeom.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.numeric.NormalLaw;
+
+/** The exact distribution against mpmath (chains.csv), closed forms and published figures. */
+class ExactLawTest {
+
+    @Test
+    void lower_agreesWithTheMpmathTable() {
+        int rows = 0;
+        double worst = 0.0;
+        for (ChainTable.Row row : ChainTable.rows()) {
+            if (row.quantity().equals("cdf")) {
+                Parts parts = ChainTable.parts(row.parts());
+                double actual = ExactLaw.of(parts).lower(row.argument() - parts.mean);
+                assertThat(actual)
+                        .as("%s at %s", row.name(), row.argument())
+                        .isCloseTo(row.value(), within(ExactLaw.ACCURACY));
+                worst = Math.max(worst, Math.abs(actual - row.value()));
+                rows++;
+            }
+        }
+        assertThat(rows).isGreaterThan(900);
+        assertThat(worst)
+                .as("worst of all, which was 7e-15 when this was written")
+                .isLessThan(1e-13);
+    }
+
+    @Test
+    void upper_isTheComplement() {
+        for (ChainTable.Row row : ChainTable.rows()) {
+            if (row.quantity().equals("cdf")) {
+                Parts parts = ChainTable.parts(row.parts());
+                assertThat(ExactLaw.of(parts).upper(row.argument() - parts.mean))
+                        .as("%s at %s", row.name(), row.argument())
+                        .isCloseTo(1.0 - row.value(), within(ExactLaw.ACCURACY));
+            }
+        }
+    }
+
+    @Test
+    void quantile_agreesWithTheMpmathTableInProbability() {
+        int rows = 0;
+        for (ChainTable.Row row : ChainTable.rows()) {
+            if (row.quantity().equals("quantile")) {
+                Parts parts = ChainTable.parts(row.parts());
+                ExactLaw law = ExactLaw.of(parts);
+                double actual = law.quantile(row.argument());
+                double off = Math.abs(actual + parts.mean - row.value()) * law.density(actual);
+                assertThat(off)
+                        .as("%s at %s: %s for %s", row.name(), row.argument(), actual + parts.mean, row.value())
+                        .isLessThan(ExactLaw.ACCURACY);
+                rows++;
+            }
+        }
+        assertThat(rows).isGreaterThan(450);
+    }
+
+    /** Central half-widths of 1 to 12 equal rectangles, 20 digits: the closed form of Irwin and Hall, by mpmath. */
+    @Test
+    void quantile_agreesWithIrwinAndHall() throws IOException {
+        int rows = 0;
+        for (String[] row : table("irwin-hall-quantiles.csv")) {
+            int n = Integer.parseInt(row[0]);
+            double p = Double.parseDouble(row[1]);
+            Parts.Builder builder = new Parts.Builder();
+            IntStream.range(0, n).forEach(i -> builder.rectangle(1.0));
+            double actual = ExactLaw.of(builder.build()).quantile(0.5 + 0.5 * p);
+            // 0.5 + p/2 is itself rounded, by up to 1e-16 in probability.
+            assertThat(actual).as("%s rectangles, %s", n, p).isCloseTo(Double.parseDouble(row[2]), within(4e-13));
+            rows++;
+        }
+        assertThat(rows).isEqualTo(60);
+    }
+
+    /** Distribution values of sums of equal and unequal rectangles, exact fractions printed to 25 digits. */
+    @Test
+    void lower_agreesWithTheTableOfSumsOfRectangulars() throws IOException {
+        int rows = 0;
+        for (String[] row : table("sum-of-rectangulars-cdf.csv")) {
+            Parts.Builder builder = new Parts.Builder();
+            if (row[1].equals("h95")) {
+                for (String width : row[0].replace(" (half-widths)", "").split("\\+")) {
+                    builder.rectangle(Double.parseDouble(width));
+                }
+                assertThat(ExactLaw.of(builder.build()).quantile(0.975))
+                        .as(row[0])
+                        .isCloseTo(Double.parseDouble(row[2]), within(1e-12));
+            } else {
+                IntStream.range(0, Integer.parseInt(row[0])).forEach(i -> builder.rectangle(1.0));
+                assertThat(ExactLaw.of(builder.build()).lower(Double.parseDouble(row[1])))
+                        .as("%s at %s", row[0], row[1])
+                        .isCloseTo(Double.parseDouble(row[2]), within(1e-14));
+            }
+            rows++;
+        }
+        assertThat(rows).isEqualTo(30);
+    }
+
+    /** JCGM 101:2008, 9.2.2 to 9.2.4: exact half-widths by mpmath, and the printed 3.92, 3.88 and 17.0. */
+    @Test
+    void quantile_agreesWithTheAdditiveModelOfSupplement1() {
+        Parts.Builder normal = new Parts.Builder();
+        Parts.Builder equal = new Parts.Builder();
+        Parts.Builder dominated = new Parts.Builder().rectangle(10.0 * Math.sqrt(3.0));
+        for (int i = 0; i < 4; i++) {
+            normal.normal(1.0);
+            equal.rectangle(Math.sqrt(3.0));
+            if (i < 3) {
+                dominated.rectangle(Math.sqrt(3.0));
+            }
+        }
+
+        assertThat(ExactLaw.of(normal.build()).quantile(0.975))
+                .isCloseTo(3.91992796908010847104918886104, within(4e-14))
+                .isCloseTo(3.92, within(0.005));
+        assertThat(ExactLaw.of(equal.build()).quantile(0.975))
+                .isCloseTo(3.87940674134782075642855390575, within(4e-14))
+                .isCloseTo(3.88, within(0.005));
+        assertThat(ExactLaw.of(dominated.build()).quantile(0.975))
+                .isCloseTo(17.0158140998666749262389612768, within(4e-13))
+                .isCloseTo(17.0, within(0.05));
+    }
+
+    @Test
+    void oneNormal_isTheNormalLaw() {
+        ExactLaw law = ExactLaw.of(new Parts.Builder().normal(0.25).build());
+
+        for (double z = -6.0; z <= 6.0; z += 0.37) {
+            assertThat(law.lower(0.25 * z)).isCloseTo(NormalLaw.cdf(z), within(2e-15));
+            assertThat(law.density(0.25 * z)).isCloseTo(4.0 * NormalLaw.density(z), within(1e-13));
+        }
+    }
+
+    @Test
+    void nothingWide_isAStep() {
+        ExactLaw law = ExactLaw.of(new Parts.Builder()
+                .shift(0.2)
+                .rectangle(0.0)
+                .normal(0.0)
+                .arcsine(0.0)
+                .build());
+
+        assertThat(law.lower(-1e-12)).isZero();
+        assertThat(law.lower(0.0)).isEqualTo(1.0);
+        assertThat(law.upper(0.0)).isZero();
+        assertThat(law.quantile(0.3)).isZero();
+        assertThat(law.between(0.0, 0.0)).isEqualTo(1.0);
+    }
+
+    @Test
+    void samplesAlone_areCounted() {
+        ExactLaw law = ExactLaw.of(ChainTable.parts("s:-3/-1/0/4"));
+
+        assertThat(law.lower(-3.5)).isZero();
+        assertThat(law.lower(-3.0)).isEqualTo(0.25);
+        assertThat(law.lower(-0.5)).isEqualTo(0.5);
+        assertThat(law.between(-1.0, 0.0)).isEqualTo(0.5);
+        assertThat(law.quantile(0.25)).isCloseTo(-3.0, within(1e-15));
+        assertThat(law.quantile(0.26)).isCloseTo(-1.0, within(1e-14));
+        assertThat(law.quantile(0.9)).isCloseTo(4.0, within(1e-14));
+    }
+
+    @Test
+    void density_isTheSlopeOfTheDistribution() {
+        for (String text : new String[] {"n:0.05 r:0.1 t:0.06", "r:1 t:0.3", "a:1 n:0.3", "a:1 r:0.4", "r:1 n:0.001"}) {
+            ExactLaw law = ExactLaw.of(ChainTable.parts(text));
+            double h = 1e-4 * law.sd();
+            for (double z = -2.03; z < 2.1; z += 0.31) {
+                double y = z * law.sd();
+                double slope = (law.lower(y + h) - law.lower(y - h)) / (2.0 * h);
+                assertThat(law.density(y)).as("%s at %s", text, y).isCloseTo(slope, within(2e-5 / law.sd()));
+            }
+        }
+    }
+
+    @Test
+    void quantile_invertsTheDistribution_forRandomChains() {
+        SplittableRandom random = new SplittableRandom(5_000L);
+        for (int i = 0; i < 2_000; i++) {
+            Parts parts = random(random);
+            ExactLaw law = ExactLaw.of(parts);
+            double p = random.nextDouble();
+            double y = law.quantile(p);
+            assertThat(law.lower(y)).as("seed 5000, chain %s, p %s", i, p).isCloseTo(p, within(1e-12));
+            assertThat(law.lower(-y)).as("seed 5000, chain %s", i).isCloseTo(law.upper(y), within(1e-13));
+        }
+    }
+
+    @Test
+    void lower_neverFalls_forRandomChains() {
+        SplittableRandom random = new SplittableRandom(31L);
+        for (int i = 0; i < 200; i++) {
+            ExactLaw law = ExactLaw.of(random(random));
+            double last = 0.0;
+            for (double z = -5.0; z <= 5.0; z += 0.05) {
+                double value = law.lower(z * law.sd());
+                assertThat(value).as("seed 31, chain %s, %s sd", i, z).isBetween(last - 1e-13, 1.0);
+                last = value;
+            }
+        }
+    }
+
+    @Test
+    void oneLaw_serves_manyThreadsAlike() {
+        ExactLaw law = ExactLaw.of(ChainTable.parts("n:0.05 n:0.03 r:0.08 r:0.05 t:0.06 t:0.09"));
+        double[] alone = IntStream.range(0, 2_000)
+                .mapToDouble(i -> law.quantile((i + 0.5) / 2_000.0))
+                .toArray();
+
+        double[] together = IntStream.range(0, 2_000)
+                .parallel()
+                .mapToDouble(i -> law.quantile((i + 0.5) / 2_000.0))
+                .toArray();
+
+        assertThat(together).isEqualTo(alone);
+    }
+
+    private static Parts random(SplittableRandom random) {
+        Parts.Builder builder = new Parts.Builder();
+        int count = 1 + random.nextInt(12);
+        for (int n = 0; n < count; n++) {
+            double size = StrictMath.pow(10.0, 4.0 * random.nextDouble() - 3.0);
+            switch (random.nextInt(4)) {
+                case 0 -> builder.normal(size);
+                case 1 -> builder.triangle(size);
+                default -> builder.rectangle(size);
+            }
+        }
+        return builder.build();
+    }
+
+    private static List<String[]> table(String file) throws IOException {
+        List<String[]> rows = new ArrayList<>();
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                ExactLawTest.class.getResourceAsStream("/budget/" + file), StandardCharsets.UTF_8))) {
+            in.lines().skip(1).forEach(line -> rows.add(line.split(",")));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,21 @@
+// Everything after the slot is located on the slot. What does the string line see at the bridge?
+var work = Registration.from("rod channel", Spread.normal(mm(0.05))).           // how well the channel sits on the blank's centreline
+    place("heel").on("rod channel").at(mm(30), mm(290)).each(Spread.rectangular(mm(0.05))).cut(Spread.normal(mm(0.08))).
+    place("side taper").on("rod channel").at(mm(20), mm(300)).each(Spread.rectangular(mm(0.05))).cut(Spread.normal(mm(0.06))).
+    place("fingerboard").on("rod channel").at(mm(10), mm(280)).each(Spread.rectangular(mm(0.08))).
+    place("body joint").on("heel").at(mm(305), mm(345)).each(Spread.triangular(mm(0.06)));
+
+var bridge = work.across("fingerboard", "body joint", mm(560));   // a budget: where the body's line lies as seen from the board's
+println(bridge.worstCase());
+println(bridge.rootSumSquare());
+println(bridge.distribution().interval(percent(95)));             // exact, not simulated
+println(bridge.yield(Limits.within(mm(1.0))));
+println(bridge.shares());                                         // sorted: which contributor matters
+println(bridge.allowance("body joint", Limits.within(mm(1.0)), percent(99)));
+println(bridge.allocate(Limits.within(mm(0.8)), percent(99)));    // how tight must each be
+println(bridge.simulate(42).trials(1_000_000));                   // Monte Carlo says the same
+
+// The channel has now been cut and measured: 0.04 mm off. What is left for the rest?
+println(work.measured("rod channel", Estimate.of(mm(0.04), mm(0.01))).across("fingerboard", "body joint", mm(560)).yield(Limits.within(mm(1.0))));
+// The same as before: what both stand on cancels. It shows in what still registers from the blank.
+println(work.measured("rod channel", Estimate.of(mm(0.04), mm(0.01))).across("blank", "fingerboard", mm(0)));
