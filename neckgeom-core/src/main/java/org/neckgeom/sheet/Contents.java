@@ -9,6 +9,7 @@ import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.geometry.WoodAt;
 import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.setup.Caution;
@@ -39,6 +40,17 @@ record Contents(
         checks = List.copyOf(checks);
         cautions = List.copyOf(cautions);
         sections = List.copyOf(sections);
+    }
+
+    static Contents of(NeckPlan plan) {
+        return new Contents(
+                plan.design(),
+                plan.style(),
+                plan.scarf(),
+                plan.neckSet(),
+                plan.checks(),
+                plan.cautions(),
+                plan.sections());
     }
 
     /** A station that tables and sections name. */

@@ -117,14 +117,30 @@ final class Page {
             page.element("h3", section.title());
             page.open("dl");
             for (PlanSection.Row row : section.rows()) {
-                page.open("div").element("dt", row.label()).element("dd", row.value());
-                page.close();
+                page.open("div").element("dt", row.label()).open("dd");
+                value(row.value());
+                page.close().close();
             }
             page.close();
             section.notes().forEach(note -> page.element("p", note, "class", "quiet"));
             page.close();
         }
         page.close().close();
+    }
+
+    /** The first line large, what explains it under it; columns made for a terminal become label and text. */
+    private void value(String value) {
+        String look = "first";
+        for (ValueLine line : ValueLine.of(value)) {
+            page.open("span", "class", look);
+            if (!line.label().isEmpty()) {
+                page.element("span", line.label() + " ", "class", "quiet").element("b", line.text());
+            } else {
+                page.text(line.text());
+            }
+            page.close();
+            look = "more";
+        }
     }
 
     private void drawings() {

@@ -12,6 +12,7 @@ final class PlainText {
 
     static final int WIDTH = 80;
     private static final int MOST_LABEL = 28;
+    private static final int MOST_INDENT = 44;
 
     private final Contents contents;
     private final StringBuilder out = new StringBuilder();
@@ -77,8 +78,9 @@ final class PlainText {
                 label = "";
             }
             String lead = "  " + label + " ".repeat(width - label.length() + 2);
-            for (String line : row.value().split("\n", -1)) {
-                wrapped(lead, line);
+            for (ValueLine line : ValueLine.of(row.value())) {
+                String inner = lead + " ".repeat(line.indent()) + line.label() + " ".repeat(line.gap());
+                wrapped(inner, line.text());
                 lead = " ".repeat(lead.length());
             }
         }
@@ -107,27 +109,20 @@ final class PlainText {
         }
     }
 
-    /** Writes a sentence after a lead, further lines indented under its first word; spaces it begins with stay. */
+    /** Writes a sentence after a lead, further lines indented under its first word, or less where that leaves no room. */
     private void wrapped(String lead, String sentence) {
-        String indent = " ".repeat(lead.length());
+        String indent = " ".repeat(Math.min(MOST_INDENT, lead.length()));
         StringBuilder line = new StringBuilder(lead);
-        int empty = line.length();
-        String[] words = sentence.strip().split("\\s+");
-        // Runs of spaces align columns in values that come laid out; such a line is kept as it is while it fits.
-        if (lead.length() + sentence.length() <= WIDTH) {
-            out.append((lead + sentence).stripTrailing()).append('\n');
-            return;
-        }
-        for (String word : words) {
-            if (line.length() > empty && line.length() + 1 + word.length() > WIDTH) {
+        boolean empty = true;
+        for (String word : sentence.strip().split("\\s+")) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 out.append(line).append('\n');
                 line.setLength(0);
                 line.append(indent);
+                empty = true;
             }
-            if (line.length() > indent.length() && line.length() > empty) {
-                line.append(' ');
-            }
-            line.append(word);
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
         }
         out.append(line.toString().stripTrailing()).append('\n');
     }

@@ -1,6 +1,7 @@
 package org.neckgeom.sheet;
 
 import java.util.Objects;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.text.Report;
 
@@ -17,6 +18,16 @@ public final class Sheet {
 
     private Sheet(Contents contents) {
         this.contents = contents;
+    }
+
+    /**
+     * Returns the sheet of a plan.
+     *
+     * @param plan the plan
+     * @return the sheet
+     */
+    public static Sheet of(NeckPlan plan) {
+        return of(Contents.of(Objects.requireNonNull(plan, "plan")));
     }
 
     static Sheet of(Contents contents) {

@@ -25,7 +25,8 @@ final class Style {
             body{margin:0 auto;max-width:76rem;padding:12px;background:@paper@;color:@text@;overflow-wrap:break-word}
             h1{font-size:1.9rem;line-height:1.15;margin:0 0 .3rem}
             h2{font-size:1.35rem;margin:2rem 0 .5rem;padding-top:.4rem;border-top:4px solid @text@}
-            h3{font-size:1.1rem;margin:0}
+            h3{font-size:1.15rem;margin:0}
+            .settings h3{margin-top:1.2rem}
             p{margin:.25rem 0}
             a{color:@good@}
             ul,ol{margin:.4rem 0;padding-left:1.4rem}
@@ -46,7 +47,10 @@ final class Style {
             dl{margin:.4rem 0}
             dl div{border-top:1px solid @rule@;padding:.35rem 0}
             dt{color:@quiet@}
-            dd{margin:0;font-size:1.2rem;font-weight:600;white-space:pre-wrap;font-variant-numeric:tabular-nums}
+            dd{margin:0;font-variant-numeric:tabular-nums}
+            dd span.first,dd span.more{display:block}
+            .first{font-size:1.2rem;font-weight:600}
+            .more{padding-left:1rem}
             .scroll{overflow-x:auto}
             table{border-collapse:collapse;font-variant-numeric:tabular-nums;width:100%}
             th,td{text-align:right;padding:.3rem .4rem;border-top:1px solid @rule@;white-space:nowrap}
@@ -95,9 +99,9 @@ final class Style {
             th:first-child,td:first-child{white-space:normal}
             }
             @media (min-width:52rem){
-            .checks,.settings,.figures{display:grid;grid-template-columns:1fr 1fr;gap:0 2.2rem;align-items:start}
+            .checks,.figures{display:grid;grid-template-columns:1fr 1fr;gap:0 2.2rem;align-items:start}
             .tables{display:grid;grid-template-columns:2fr 3fr;gap:0 2.2rem;align-items:start}
-            .settings dl div{display:grid;grid-template-columns:2fr 3fr;gap:.8rem}
+            .settings dl div{display:grid;grid-template-columns:14rem 1fr;gap:.8rem}
             }
             """;
 
@@ -112,7 +116,7 @@ final class Style {
             .checks,.settings{display:block;columns:2;column-gap:8mm}
             .figures{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm;align-items:start}
             .scroll{overflow:visible}
-            .checks li,.settings section,figure,dl div,tr{break-inside:avoid}
+            .checks li,figure,dl div,tr{break-inside:avoid}
             svg{max-height:200mm}
             .tables{display:grid;grid-template-columns:2fr 3fr;gap:0 8mm;align-items:start}
             table{font-size:9.5pt}

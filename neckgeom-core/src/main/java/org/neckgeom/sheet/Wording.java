@@ -4,8 +4,7 @@ package org.neckgeom.sheet;
 final class Wording {
 
     static final String MACHINE_FIRST =
-            "The machine's own instructions come first, then local rules and licensed practice. These cautions are common"
-                    + " practice and do not replace them.";
+            "Common practice. The machine's own instructions, local rules and licensed practice come before it.";
 
     static final String NOT_TO_SCALE =
             "The drawings show what is meant; do not measure on them. Templates at full size are a file of their own.";

@@ -19,10 +19,15 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.Scarf;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.PlanSection.Row;
 import org.neckgeom.setup.Caution;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -68,6 +73,36 @@ final class Necks {
                 .head(Head.flat().length(inch(8)).width(inch(4)).thickness(inch(0.6)));
     }
 
+    static NeckPlan octavePlan() {
+        return NeckPlan.of(
+                        octave(),
+                        Blank.of(mm(640), mm(61), mm(20))
+                                .wood(Wood.BLACK_WALNUT)
+                                .outOfParallel(mm(0.06)),
+                        Shop.with(Cutter.straight(mm(6))
+                                .flutes(2, mm(22))
+                                .shank(mm(12.7))
+                                .standOut(mm(30))
+                                .carbide()))
+                .scarf(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead())
+                .trialCut(TrialCut.walls(mm(27.3), mm(27.7)).readWithin(mm(0.02)))
+                .neckSet(octaveSet());
+    }
+
+    private static NeckSet octaveSet() {
+        return NeckSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.1))
+                .saddle(mm(15.2))
+                .atNut(mm(0.4))
+                .action(mm(2.0))
+                .compensation(mm(2.2));
+    }
+
     static Contents octaveContents() {
         NeckDesign neck = octave();
         return new Contents(
@@ -78,13 +113,7 @@ final class Necks {
                         .head(mm(15))
                         .kerf(mm(1.8))
                         .inTheHead()),
-                Optional.of(NeckSet.scale(mm(560))
-                        .bodyAtFret(14)
-                        .fretPlane(mm(7.1))
-                        .saddle(mm(15.2))
-                        .atNut(mm(0.4))
-                        .action(mm(2.0))
-                        .compensation(mm(2.2))),
+                Optional.of(octaveSet()),
                 List.of(
                         new PlanCheck(
                                 "wood left under the channel",

@@ -8,6 +8,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanSection;
+import org.neckgeom.setup.Caution;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -130,6 +134,42 @@ class SheetTest {
             }
         }
         assertTrue(last > 1, "no headings");
+    }
+
+    @Test
+    void of_leavesNothingOfThePlanOut() {
+        NeckPlan plan = Necks.octavePlan();
+        String text = words(Sheet.of(plan).toText());
+        String page = words(
+                Xml.all(Xml.parsed(Sheet.of(plan).toHtml()), "main").get(0).getTextContent());
+
+        assertFalse(plan.sections().isEmpty()
+                || plan.checks().isEmpty()
+                || plan.cautions().isEmpty());
+        for (String sheet : List.of(text, page)) {
+            for (PlanSection section : plan.sections()) {
+                assertTrue(sheet.contains(words(section.title())), section.title());
+                for (PlanSection.Row row : section.rows()) {
+                    assertTrue(sheet.contains(words(row.label())), row.label());
+                    assertTrue(sheet.contains(words(row.value())), row.value());
+                }
+                section.notes().forEach(note -> assertTrue(sheet.contains(words(note)), note));
+            }
+            for (PlanCheck check : plan.checks()) {
+                for (String part : List.of(check.name(), check.found(), check.allowed(), check.todo())) {
+                    assertTrue(sheet.contains(words(part)), part);
+                }
+            }
+            for (Caution caution : plan.cautions()) {
+                assertTrue(sheet.contains(words(caution.text())), caution.text());
+                assertTrue(sheet.contains(words(caution.why())), caution.why());
+            }
+        }
+    }
+
+    /** The text without its spaces and line feeds, which wrapping may change. */
+    private static String words(String text) {
+        return text.replaceAll("\\s+", "");
     }
 
     @Test
