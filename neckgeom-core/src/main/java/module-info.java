@@ -6,5 +6,6 @@ module org.neckgeom.core {
     exports org.neckgeom.geometry;
     exports org.neckgeom.plan;
     exports org.neckgeom.setup;
+    exports org.neckgeom.sheet;
     exports org.neckgeom.strength;
 }

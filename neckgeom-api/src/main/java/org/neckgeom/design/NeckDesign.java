@@ -308,6 +308,15 @@ public final class NeckDesign {
     }
 
     /**
+     * Says whether the strings have been told.
+     *
+     * @return true when {@link #strings} has an answer
+     */
+    public boolean hasStrings() {
+        return strings != null;
+    }
+
+    /**
      * Returns the head, if it has been told.
      *
      * @return the head, or nothing

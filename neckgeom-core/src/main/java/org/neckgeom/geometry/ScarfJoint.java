@@ -257,6 +257,15 @@ public final class ScarfJoint {
         return style().amount(headWoodMm() + veneer + backVeneer);
     }
 
+    /**
+     * Returns the shaft's thickness at the joint, less what has been planed off its face.
+     *
+     * @return the thickness, more than 0
+     */
+    public Amount<Length> shaftThickness() {
+        return style().amount(shaftWoodMm());
+    }
+
     double headWoodMm() {
         return scarf.headMm() - offHeadFace - offHeadBack;
     }

@@ -1,0 +1,62 @@
+package org.neckgeom.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.neckgeom.design.Heel;
+import org.neckgeom.geometry.HeelCorners;
+import org.neckgeom.geometry.MatingFace;
+import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.ShopUnits;
+
+/** The drawings of a sheet, in the order they are shown. */
+final class Figures {
+
+    private Figures() {}
+
+    static List<Figure> of(Contents contents) {
+        NeckShape shape = new NeckShape(contents.design());
+        Shown shown = contents.shown();
+        List<Figure> figures = new ArrayList<>();
+        figures.add(new Figure(
+                "plan",
+                PlanDrawing.of(shape, shown),
+                "Bass side to the left. Frets from the nut, in " + shown.unit()
+                        + ". Dashes: the channel under the board, and the room the head's"
+                        + " own outline has. Strings are drawn evenly spaced, to see by and not to cut by."));
+        figures.add(side(contents, shape, shown));
+        contents.scarf()
+                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(joint, head, shown)))
+                .ifPresent(figures::add);
+        contents.neckSet()
+                .flatMap(set -> contents.design().heel().map(heel -> lever(set, heel, shown)))
+                .ifPresent(figures::add);
+        int i = 0;
+        for (Contents.Station cut : contents.cuts()) {
+            i++;
+            figures.add(SectionDrawing.of(shape, shown, cut.x(), cut.name(), contents.woodAt(cut.x()), "section-" + i));
+        }
+        return List.copyOf(figures);
+    }
+
+    private static Figure side(Contents contents, NeckShape shape, Shown shown) {
+        String heel =
+                contents.design().heel().isPresent() ? " The heel's curve stands for any heel: carve your own." : "";
+        return new Figure(
+                "side",
+                SideDrawing.of(shape, shown, contents.scarf()),
+                "Strings to the left. Stations from the nut along the neck, depths from the glue face." + heel);
+    }
+
+    /** What a millimetre up at the bridge asks off the heel: the rule to reckon any reading by. */
+    private static Figure lever(NeckSet set, Heel heel, Shown shown) {
+        MatingFace face = MatingFace.of(ShopUnits.mm(heel.heightMm()), ShopUnits.mm(heel.widthMm()));
+        HeelCorners corners = set.correction(face, ShopUnits.mm(1), ShopUnits.mm(0));
+        return HeelDrawing.of(
+                heel,
+                corners,
+                "What comes off to raise the line of the frets by " + shown.length(1) + " at the bridge, "
+                        + Numbers.trimmed(set.reach().house(), 1) + " mm away.",
+                shown);
+    }
+}

@@ -1,0 +1,233 @@
+package org.neckgeom.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+
+/**
+ * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
+ * Side views are points (x, z), plans (x, y), sections (y, z).
+ */
+final class NeckShape {
+
+    /** Stations between points of a curve along the neck. */
+    private static final double STEP_MM = 2;
+
+    /** Points of a section's curve on each side of the ridge: the chords leave the curve by under 0.005 mm. */
+    private static final int SECTION_POINTS = 160;
+
+    private final NeckDesign design;
+
+    NeckShape(NeckDesign design) {
+        this.design = design;
+    }
+
+    NeckDesign design() {
+        return design;
+    }
+
+    double bodyJoint() {
+        return design.bodyJointMm();
+    }
+
+    double fret(double n) {
+        return design.scale().fretMm(n);
+    }
+
+    /** Where a fret more would lie: the usual end of the board. */
+    double boardEnd() {
+        return fret(design.frets() + 1);
+    }
+
+    double halfWidth(double x) {
+        return design.halfWidthAtMm(x);
+    }
+
+    /** Half the board's width along x, from the nut to its end; the straight taper needs two points. */
+    List<Point> edge(int side) {
+        return List.of(new Point(0, side * halfWidth(0)), new Point(boardEnd(), side * halfWidth(boardEnd())));
+    }
+
+    /** The back on the centreline from the nut to the body joint. */
+    List<Point> backLine() {
+        return along(0, bodyJoint(), x -> -design.backDepthAtMm(x));
+    }
+
+    /** The board's top on the centreline. */
+    List<Point> boardTop() {
+        return List.of(
+                new Point(0, design.boardThicknessAtMm(0)),
+                new Point(boardEnd(), design.boardThicknessAtMm(boardEnd())));
+    }
+
+    /** The channel in side view, closed: down its head end, along the floor and the pocket, up its heel end. */
+    List<Point> channelSide(Channel channel) {
+        List<Point> points = new ArrayList<>();
+        points.add(new Point(channel.startMm(), 0));
+        double from = channel.startMm();
+        double to = channel.endMm();
+        if (channel.hasPocket()) {
+            double start = channel.pocketStartMm();
+            double end = start + channel.pocketLengthMm();
+            points.addAll(floor(channel, from, start));
+            points.add(new Point(start, -channel.pocketDepthMm()));
+            points.add(new Point(end, -channel.pocketDepthMm()));
+            points.addAll(floor(channel, end, to));
+        } else {
+            points.addAll(floor(channel, from, to));
+        }
+        points.add(new Point(to, 0));
+        return points;
+    }
+
+    private static List<Point> floor(Channel channel, double from, double to) {
+        if (!(to > from)) {
+            return List.of();
+        }
+        return along(from, to, x -> -channel.floorDepthAtMm(Math.min(x, channel.endMm())));
+    }
+
+    /** The channel in plan, closed. */
+    List<Point> channelPlan(Channel channel) {
+        double half = channel.widthMm() / 2;
+        List<Point> treble = new ArrayList<>();
+        treble.add(new Point(channel.startMm(), half));
+        if (channel.hasPocket()) {
+            double wide = channel.pocketWidthMm() / 2;
+            double start = channel.pocketStartMm();
+            double end = start + channel.pocketLengthMm();
+            treble.add(new Point(start, half));
+            treble.add(new Point(start, wide));
+            treble.add(new Point(end, wide));
+            treble.add(new Point(end, half));
+        }
+        treble.add(new Point(channel.endMm(), half));
+        List<Point> all = new ArrayList<>(treble);
+        for (int i = treble.size() - 1; i >= 0; i--) {
+            all.add(new Point(treble.get(i).u(), -treble.get(i).v()));
+        }
+        return all;
+    }
+
+    /** The wood's back across at a station, from the bass edge over the ridge to the treble edge. */
+    List<Point> section(double x) {
+        double a = halfWidth(x);
+        double b = design.backDepthAtMm(x);
+        List<Point> points = new ArrayList<>();
+        IntStream.rangeClosed(0, SECTION_POINTS).forEach(i -> points.add(quarter(-a, b, i, bassPower())));
+        IntStream.range(0, SECTION_POINTS)
+                .map(i -> SECTION_POINTS - 1 - i)
+                .forEach(i -> points.add(quarter(a, b, i, treblePower())));
+        return points;
+    }
+
+    private double bassPower() {
+        return design.back().bassPower();
+    }
+
+    private double treblePower() {
+        return design.back().treblePower();
+    }
+
+    /** Point i of a quarter of a superellipse, from its edge (0) to its ridge. */
+    private static Point quarter(double a, double b, int i, double power) {
+        if (i == 0) {
+            return new Point(a, 0);
+        }
+        if (i == SECTION_POINTS) {
+            return new Point(0, -b);
+        }
+        double t = i * StrictMath.PI / 2 / SECTION_POINTS;
+        return new Point(
+                a * StrictMath.pow(StrictMath.cos(t), 2 / power), -b * StrictMath.pow(StrictMath.sin(t), 2 / power));
+    }
+
+    /** Height of the board's crown under its middle at half the width: {@code R - sqrt(R^2 - a^2)}; 0 when flat. */
+    double crownDrop(double x) {
+        double radius = design.crownRadiusAtMm(x);
+        double a = halfWidth(x);
+        return Double.isInfinite(radius) ? 0 : a * a / (radius + Math.sqrt(radius * radius - a * a));
+    }
+
+    /** The board across at a station, closed, the crown as a fine line. */
+    List<Point> boardSection(double x) {
+        double a = halfWidth(x);
+        double top = design.boardThicknessAtMm(x);
+        double radius = design.crownRadiusAtMm(x);
+        List<Point> points = new ArrayList<>();
+        points.add(new Point(-a, 0));
+        int pieces = Double.isInfinite(radius) ? 1 : 24;
+        for (int i = 0; i <= pieces; i++) {
+            double y = -a + 2 * a * i / pieces;
+            double drop = Double.isInfinite(radius) ? 0 : y * y / (radius + Math.sqrt(radius * radius - y * y));
+            points.add(new Point(y, top - drop));
+        }
+        points.add(new Point(a, 0));
+        return points;
+    }
+
+    Optional<Head> head() {
+        return design.head();
+    }
+
+    /** A point of the head in side view: so far along its face from the break line, so deep under the face. */
+    static Point headSide(Head head, double along, double deep) {
+        double sin = StrictMath.sin(head.pitchRad());
+        double cos = StrictMath.cos(head.pitchRad());
+        return new Point(-along * cos + deep * sin, -along * sin - deep * cos);
+    }
+
+    /** Where the head's back meets a back so deep under the glue face, measured along the head's face. */
+    static double alongHeadWhereBackMeets(Head head, double depth) {
+        double sin = StrictMath.sin(head.pitchRad());
+        return (depth - head.thicknessMm() * StrictMath.cos(head.pitchRad())) / sin;
+    }
+
+    /** The head in plan as it lies on the drawing board, face turned flat, closed: nut line to tip, swung about the nut. */
+    List<Point> headPlan(Head head, double foreshortening) {
+        double sin = StrictMath.sin(head.swingRad());
+        double cos = StrictMath.cos(head.swingRad());
+        double l = head.lengthMm();
+        double w = head.widthMm() / 2;
+        List<Point> points = new ArrayList<>();
+        for (double[] corner : new double[][] {{0, -w}, {l, -w}, {l, w}, {0, w}}) {
+            double along = corner[0] * cos - corner[1] * sin;
+            double across = corner[0] * sin + corner[1] * cos;
+            points.add(new Point(-along * foreshortening, across));
+        }
+        return points;
+    }
+
+    /** Points of a line along the neck, one every two millimetres, both ends among them. */
+    private static List<Point> along(double from, double to, DoubleUnaryOperator z) {
+        int pieces = Math.max(1, (int) Math.ceil((to - from) / STEP_MM));
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= pieces; i++) {
+            double x = i == pieces ? to : from + (to - from) * i / pieces;
+            points.add(new Point(x, z.applyAsDouble(x)));
+        }
+        return straightened(points);
+    }
+
+    /** Drops inner points of straight runs, so that a straight back stays one line. */
+    private static List<Point> straightened(List<Point> points) {
+        List<Point> kept = new ArrayList<>();
+        kept.add(points.get(0));
+        for (int i = 1; i < points.size() - 1; i++) {
+            Point a = kept.get(kept.size() - 1);
+            Point b = points.get(i);
+            Point c = points.get(i + 1);
+            double across = (b.u() - a.u()) * (c.v() - a.v()) - (b.v() - a.v()) * (c.u() - a.u());
+            if (Math.abs(across) > 1e-9 * a.distanceTo(c)) {
+                kept.add(b);
+            }
+        }
+        kept.add(points.get(points.size() - 1));
+        return kept;
+    }
+}
