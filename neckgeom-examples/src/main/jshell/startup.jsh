@@ -6,6 +6,7 @@ import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
 import org.neckgeom.plan.*;
 import org.neckgeom.setup.*;
+import org.neckgeom.sheet.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
