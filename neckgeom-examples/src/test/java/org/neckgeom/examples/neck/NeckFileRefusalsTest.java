@@ -78,7 +78,7 @@ class NeckFileRefusalsTest {
                 one(
                         "last pass: 0.5 mm",
                         "last pass: 5 mm",
-                        "shop: last pass must be no deeper than 3 mm, but was 5 mm"),
+                        "shop: last pass must be no deeper than 1.5 mm, but was 5 mm"),
                 // the blank
                 one("length: 640 mm", "length: 300 mm", "blank.length is 300 mm, but must be 310.548 mm or more: the"),
                 one("width: 61 mm", "width: 40 mm", "blank.width is 40 mm, but must be 46.000 mm or more: the"),

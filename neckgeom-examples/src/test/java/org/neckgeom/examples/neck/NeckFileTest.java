@@ -92,7 +92,7 @@ class NeckFileTest {
                         .fence(Fence.onePiece(mm(600)))
                         .leaves(FeelerSet.metric20().eachWithin(mm(0.005)))
                         .readsWithin(mm(0.02))
-                        .passes(mm(3), mm(0.5)));
+                        .passes(mm(1.5), mm(0.5)));
         assertThat(file.scarf())
                 .contains(Scarf.at(deg(13))
                         .shaft(mm(20))
