@@ -6,10 +6,13 @@ import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
 import org.neckgeom.plan.*;
 import org.neckgeom.setup.*;
+import org.neckgeom.sheet.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
 import org.neckgeom.units.*;
+
+import org.neckgeom.examples.neck.NeckFile;
 
 import static org.neckgeom.units.ShopUnits.*;
 
