@@ -12,6 +12,8 @@ import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
 import org.neckgeom.units.*;
 
+import org.neckgeom.examples.neck.NeckFile;
+
 import static org.neckgeom.units.ShopUnits.*;
 
 void println(Object answer) { System.out.println(answer); }
