@@ -225,7 +225,7 @@ public final class BackProfile {
      * @return depth in mm; may be 0 or less far outside the two frets
      */
     public double depthAtMm(double xMm, Scale scale) {
-        double from = scale.fretMm(firstFret);
+        double from = Objects.requireNonNull(scale, "scale").fretMm(firstFret);
         double to = scale.fretMm(secondFret);
         return firstDepth + (secondDepth - firstDepth) * (xMm - from) / (to - from);
     }

@@ -14,7 +14,8 @@ import org.neckgeom.units.ShopUnit;
  * deep}. Immutable.
  *
  * <p>Unless told: it starts at the nut, is as wide and as long as the rod, flat, without cover strip, clearance or
- * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past.
+ * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past. Whatever is told in
+ * whatever order, arch and pocket keep their room: what would take it is refused.
  */
 public final class Channel {
 
@@ -56,7 +57,17 @@ public final class Channel {
         private double pocketDepth;
     }
 
+    /** A changed channel in which arch and pocket still have their room, whatever was told after them. */
     private Channel with(Consumer<Parts> change) {
+        Channel changed = unchecked(change);
+        changed.requireRoomForArch(amount(extraMiddleDepth));
+        if (hasPocket()) {
+            changed.requireRoomForPocket(amount(pocketLength), amount(pocketWidth), amount(pocketDepth));
+        }
+        return changed;
+    }
+
+    private Channel unchecked(Consumer<Parts> change) {
         Parts parts = new Parts();
         parts.rod = rod;
         parts.start = start;
@@ -148,15 +159,18 @@ public final class Channel {
      */
     public Channel arched(Quantity<Length> deeperInTheMiddle) {
         double mm = HouseUnits.mm(deeperInTheMiddle, "arch");
-        Channel arched = with(parts -> parts.extraMiddleDepth = mm);
-        if (!(Math.abs(mm) < arched.lengthMm() / 2)) {
-            throw HouseUnits.refused(
-                    "arch", "less than half the channel's length of " + amount(arched.lengthMm()), deeperInTheMiddle);
-        }
-        if (!(arched.depthMm() + mm > 0)) {
-            throw HouseUnits.refused("arch", "more than -" + amount(arched.depthMm()), deeperInTheMiddle);
-        }
+        Channel arched = unchecked(parts -> parts.extraMiddleDepth = mm);
+        arched.requireRoomForArch(deeperInTheMiddle);
         return arched;
+    }
+
+    private void requireRoomForArch(Quantity<Length> told) {
+        if (!(Math.abs(extraMiddleDepth) < lengthMm() / 2)) {
+            throw HouseUnits.refused("arch", "less than half the channel's length of " + amount(lengthMm()), told);
+        }
+        if (!(depthMm() + extraMiddleDepth > 0)) {
+            throw HouseUnits.refused("arch", "more than -" + amount(depthMm()), told);
+        }
     }
 
     /**
@@ -174,20 +188,25 @@ public final class Channel {
         if (!rod.isAdjustable()) {
             throw new IllegalArgumentException("a " + rod.kind() + " needs no pocket, but one was wanted");
         }
-        if (!(l <= lengthMm())) {
-            throw HouseUnits.refused("pocket length", "no more than the channel's " + amount(lengthMm()), length);
-        }
-        if (!(w >= widthMm())) {
-            throw HouseUnits.refused("pocket width", "the channel's " + amount(widthMm()) + " or more", width);
-        }
-        if (!(d >= depthMm())) {
-            throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
-        }
-        return with(parts -> {
+        Channel pocketed = unchecked(parts -> {
             parts.pocketLength = l;
             parts.pocketWidth = w;
             parts.pocketDepth = d;
         });
+        pocketed.requireRoomForPocket(length, width, depth);
+        return pocketed;
+    }
+
+    private void requireRoomForPocket(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
+        if (!(pocketLength <= lengthMm())) {
+            throw HouseUnits.refused("pocket length", "no more than the channel's " + amount(lengthMm()), length);
+        }
+        if (!(pocketWidth >= widthMm())) {
+            throw HouseUnits.refused("pocket width", "the channel's " + amount(widthMm()) + " or more", width);
+        }
+        if (!(pocketDepth >= depthMm())) {
+            throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
+        }
     }
 
     /**

@@ -20,6 +20,7 @@ public final class NeckDesign {
     private static final int USUAL_FRETS = 20;
     private static final int USUAL_BODY_FRET = 12;
     private static final int MOST_FRETS = 200;
+    private static final int LONGEST_NAME = 100;
 
     private final String name;
     private final Scale scale;
@@ -82,12 +83,16 @@ public final class NeckDesign {
     /**
      * Returns a design of which only the name is known.
      *
-     * @param name what the maker calls it, not blank
+     * @param name what the maker calls it, not blank, up to 100 characters
      * @return the design
      */
     public static NeckDesign named(String name) {
-        if (name.isBlank()) {
+        if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("a neck's name must have a letter, but was \"" + name + "\"");
+        }
+        if (name.length() > LONGEST_NAME) {
+            throw new IllegalArgumentException(
+                    "a neck's name must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
         }
         Parts parts = new Parts();
         parts.name = name;
@@ -456,8 +461,9 @@ public final class NeckDesign {
             report.row("wood", wood.name());
         }
         if (channel != null) {
-            report.row("rod", channel.rod()).row("channel", channel);
+            report.row("rod", channel.rod());
         }
+        row(report, "channel", channel);
         row(report, "head", head);
         row(report, "heel", heel);
         row(report, "strings", strings);
@@ -466,7 +472,9 @@ public final class NeckDesign {
 
     private static void row(Report report, String label, Object part) {
         if (part != null) {
-            report.row(label, part);
+            // "heel 78 mm high" needs no second heel before it.
+            String text = part.toString();
+            report.row(label, text.startsWith(label + " ") ? text.substring(label.length() + 1) : text);
         }
     }
 }

@@ -3,6 +3,7 @@ package org.neckgeom.design;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
@@ -23,6 +24,7 @@ import org.neckgeom.units.ShopUnit;
 public final class StringSet {
 
     private static final double[] NOT_TOLD = {};
+    private static final int MOST_SHOWN = 12;
 
     private final double[] hertz;
     private final int inCourse;
@@ -47,7 +49,7 @@ public final class StringSet {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public static StringSet of(Quantity<Frequency>... pitches) {
-        return of(List.of(pitches));
+        return of(Arrays.asList(Objects.requireNonNull(pitches, "pitches")));
     }
 
     /**
@@ -57,7 +59,7 @@ public final class StringSet {
      * @return the strings
      */
     public static StringSet of(List<? extends Quantity<Frequency>> pitches) {
-        if (pitches.isEmpty()) {
+        if (Objects.requireNonNull(pitches, "pitches").isEmpty()) {
             throw new IllegalArgumentException("strings must be 1 or more, but there were none");
         }
         double[] hertz = pitches.stream()
@@ -84,7 +86,7 @@ public final class StringSet {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet tensions(Quantity<Force>... pulls) {
-        double[] newtons = each(List.of(pulls), ShopUnit.NEWTON, "string tension");
+        double[] newtons = each(pulls, ShopUnit.NEWTON, "string tension");
         return new StringSet(hertz, inCourse, newtons, gramsPerMetre, diameters);
     }
 
@@ -97,7 +99,7 @@ public final class StringSet {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet massesPerLength(Quantity<LinearDensity>... masses) {
-        double[] grams = each(List.of(masses), ShopUnit.GRAM_PER_METRE, "mass per length");
+        double[] grams = each(masses, ShopUnit.GRAM_PER_METRE, "mass per length");
         return new StringSet(hertz, inCourse, tensions, grams, diameters);
     }
 
@@ -110,18 +112,18 @@ public final class StringSet {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet diameters(Quantity<Length>... gauges) {
-        double[] mm = each(List.of(gauges), ShopUnit.MILLIMETRE, "string diameter");
+        double[] mm = each(gauges, ShopUnit.MILLIMETRE, "string diameter");
         return new StringSet(hertz, inCourse, tensions, gramsPerMetre, mm);
     }
 
-    private <Q extends Quantity<Q>> double[] each(List<Quantity<Q>> given, ShopUnit<Q> house, String name) {
-        if (given.size() != 1 && given.size() != hertz.length) {
+    private <Q extends Quantity<Q>> double[] each(Quantity<Q>[] given, ShopUnit<Q> house, String name) {
+        if (Objects.requireNonNull(given, name).length != 1 && given.length != hertz.length) {
             throw new IllegalArgumentException(name + " must be told once for all or once for each of the "
-                    + hertz.length + " courses, but was told " + given.size() + " times");
+                    + hertz.length + " courses, but was told " + given.length + " times");
         }
         double[] values = new double[hertz.length];
         for (int i = 0; i < values.length; i++) {
-            values[i] = HouseUnits.positive(given.get(given.size() == 1 ? 0 : i), house, name);
+            values[i] = HouseUnits.positive(given[given.length == 1 ? 0 : i], house, name);
         }
         return values;
     }
@@ -203,16 +205,19 @@ public final class StringSet {
     /** Returns such as {@code 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string}. */
     @Override
     public String toString() {
-        String pitches = Arrays.stream(hertz).mapToObj(f -> Numbers.fixed(f, 2)).collect(Collectors.joining(", "));
         String text = (inCourse == 1 ? hertz.length + " strings" : hertz.length + " courses of " + inCourse) + " at "
-                + pitches + " Hz";
+                + listed(hertz, f -> f < 1e6 ? Numbers.fixed(f, 2) : Numbers.plain(f)) + " Hz";
         if (tensions.length == 0) {
             return text;
         }
         boolean alike = Arrays.stream(tensions).allMatch(t -> t == tensions[0]);
         return alike
                 ? text + ", " + Amount.ofHouse(tensions[0], ShopUnit.NEWTON) + " a string"
-                : text + ", " + Arrays.stream(tensions).mapToObj(Numbers::plain).collect(Collectors.joining(", "))
-                        + " N a string";
+                : text + ", " + listed(tensions, Numbers::plain) + " N a string";
+    }
+
+    private static String listed(double[] values, DoubleFunction<String> text) {
+        String first = Arrays.stream(values).limit(MOST_SHOWN).mapToObj(text).collect(Collectors.joining(", "));
+        return values.length <= MOST_SHOWN ? first : first + " and " + (values.length - MOST_SHOWN) + " more";
     }
 }

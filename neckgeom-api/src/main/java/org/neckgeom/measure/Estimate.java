@@ -29,6 +29,8 @@ public final class Estimate<Q extends Quantity<Q>> {
     private Estimate(double value, double uncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
         this.value = HouseUnits.finite(value, "value", unit.symbol());
         this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
+        HouseUnits.finite(unit.fromHouse(value), "value", unit.symbol());
+        HouseUnits.finite(unit.fromHouse(uncertainty), "standard uncertainty", unit.symbol());
         if (!(uncertainty >= 0)) {
             throw new IllegalArgumentException(
                     "standard uncertainty must be 0 " + unit.forDifferences().symbol() + " or more, but was "

@@ -61,6 +61,9 @@ public final class Spread<Q extends Quantity<Q>> {
         this.degreesOfFreedom = degreesOfFreedom;
         this.samples = samples;
         this.unit = unit;
+        HouseUnits.finite(varianceHouse(), "variance", "");
+        HouseUnits.finite(unit.fromHouse(shift), "shift", unit.symbol());
+        HouseUnits.finite(unit.fromHouse(scale), "scale", unit.symbol());
     }
 
     /**

@@ -63,9 +63,9 @@ public final class Cutter {
             ShopUnit<Length> unit) {
         this.diameter = diameter;
         this.flutes = flutes;
-        this.fluteLength = fluteLength;
+        this.fluteLength = HouseUnits.finite(fluteLength, "flute length", "mm");
         this.shank = shank;
-        this.standOut = standOut;
+        this.standOut = HouseUnits.finite(standOut, "stand-out", "mm");
         this.material = material;
         this.runout = runout;
         this.unit = unit;

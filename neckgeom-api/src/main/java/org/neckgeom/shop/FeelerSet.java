@@ -74,7 +74,7 @@ public final class FeelerSet {
      * @return the set
      */
     public static FeelerSet of(List<? extends Quantity<Length>> leaves) {
-        if (leaves.isEmpty()) {
+        if (Objects.requireNonNull(leaves, "leaves").isEmpty()) {
             throw new IllegalArgumentException("leaves must be 1 or more, but there were none");
         }
         double[] mm = new double[leaves.size()];
@@ -88,11 +88,16 @@ public final class FeelerSet {
     /**
      * Returns this set with the tolerance of its leaves.
      *
-     * @param halfWidth how far a leaf may be off its marking, 0 or more
+     * @param halfWidth how far a leaf may be off its marking, 0 or more, less than the thinnest leaf
      * @return the set
      */
     public FeelerSet eachWithin(Quantity<Length> halfWidth) {
-        return new FeelerSet(leaves, HouseUnits.mmNotNegative(halfWidth, "leaf tolerance"), unit);
+        double mm = HouseUnits.mmNotNegative(halfWidth, "leaf tolerance");
+        if (!(mm < leaves[0])) {
+            Amount<Length> thinnest = Amount.ofHouse(leaves[0], shownUnit());
+            throw HouseUnits.refused("leaf tolerance", "less than the thinnest leaf of " + thinnest, halfWidth);
+        }
+        return new FeelerSet(leaves, mm, unit);
     }
 
     /**
@@ -122,6 +127,10 @@ public final class FeelerSet {
         return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
     }
 
+    private ShopUnit<Length> shownUnit() {
+        return unit == ShopUnit.INCH ? ShopUnit.THOU : unit;
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof FeelerSet other
@@ -137,7 +146,7 @@ public final class FeelerSet {
     /** Returns such as {@code 20 leaves, 0.05 to 1 mm}. */
     @Override
     public String toString() {
-        ShopUnit<Length> shown = unit == ShopUnit.INCH ? ShopUnit.THOU : unit;
+        ShopUnit<Length> shown = shownUnit();
         Amount<Length> least = Amount.ofHouse(leaves[0], shown);
         Amount<Length> most = Amount.ofHouse(leaves[leaves.length - 1], shown);
         String range = leaves.length == 1 ? "1 leaf, " + most : leaves.length + " leaves, " + least + " to " + most;

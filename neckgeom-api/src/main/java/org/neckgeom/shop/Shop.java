@@ -46,7 +46,7 @@ public final class Shop {
      * @return the shop
      */
     public static Shop with(Cutter cutter) {
-        boolean inches = cutter.style() == LengthStyle.DECIMAL_INCHES;
+        boolean inches = Objects.requireNonNull(cutter, "cutter").style() == LengthStyle.DECIMAL_INCHES;
         FeelerSet usual = inches ? FeelerSet.inch26() : FeelerSet.metric20();
         return new Shop(
                 cutter,

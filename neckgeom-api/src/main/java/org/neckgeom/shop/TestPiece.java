@@ -16,11 +16,13 @@ public final class TestPiece {
 
     private final double width;
     private final double uncertainty;
+    private final double degreesOfFreedom;
     private final ShopUnit<Length> unit;
 
-    private TestPiece(double width, double uncertainty, ShopUnit<Length> unit) {
+    private TestPiece(double width, double uncertainty, double degreesOfFreedom, ShopUnit<Length> unit) {
         this.width = width;
-        this.uncertainty = uncertainty;
+        this.uncertainty = HouseUnits.finite(uncertainty, "standard uncertainty", unit.symbol());
+        this.degreesOfFreedom = degreesOfFreedom;
         this.unit = unit;
     }
 
@@ -31,10 +33,10 @@ public final class TestPiece {
      * @return the test piece
      */
     public static TestPiece measured(Estimate<Length> width) {
-        if (!(width.valueHouse() > 0)) {
+        if (!(Objects.requireNonNull(width, "width").valueHouse() > 0)) {
             throw HouseUnits.refused("piece width", "more than 0 " + width.unit(), width.value());
         }
-        return new TestPiece(width.valueHouse(), width.uncertaintyHouse(), width.unit());
+        return new TestPiece(width.valueHouse(), width.uncertaintyHouse(), width.degreesOfFreedom(), width.unit());
     }
 
     /**
@@ -46,8 +48,8 @@ public final class TestPiece {
      */
     public static TestPiece copied(Quantity<Length> ripRepeatability) {
         double r = HouseUnits.mmNotNegative(ripRepeatability, "rip repeatability");
-        return new TestPiece(
-                Double.NaN, Math.sqrt(2) * r, LengthStyle.of(ripRepeatability).unit());
+        ShopUnit<Length> unit = LengthStyle.of(ripRepeatability).unit();
+        return new TestPiece(Double.NaN, Math.sqrt(2) * r, Double.POSITIVE_INFINITY, unit);
     }
 
     /**
@@ -60,35 +62,42 @@ public final class TestPiece {
     }
 
     /**
-     * Returns how much wider the piece is than the neck blank.
+     * Returns how much wider the piece is than the neck blank. The uncertainties of both widths add as root sum of
+     * squares, their degrees of freedom by the formula of Welch and Satterthwaite (GUM G.4.1).
      *
      * @param neck the blank's width with its standard uncertainty; it has no say where the piece was copied
      * @return piece less neck; 0 with two rips' scatter for a copied piece
      */
     public Estimate<Length> widerThan(Estimate<Length> neck) {
+        Objects.requireNonNull(neck, "neck");
         if (isCopied()) {
             return Estimate.ofHouse(0, uncertainty, Double.POSITIVE_INFINITY, unit);
         }
         double u = Math.hypot(uncertainty, neck.uncertaintyHouse());
-        return Estimate.ofHouse(width - neck.valueHouse(), u, Double.POSITIVE_INFINITY, unit);
+        // Shares of the variance, so that no fourth power under- or overflows.
+        double share = u > 0 ? uncertainty / u : 0;
+        double rest = u > 0 ? neck.uncertaintyHouse() / u : 0;
+        double doubt = StrictMath.pow(share, 4) / degreesOfFreedom + StrictMath.pow(rest, 4) / neck.degreesOfFreedom();
+        return Estimate.ofHouse(width - neck.valueHouse(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
     }
 
     @Override
     public boolean equals(Object obj) {
         return obj instanceof TestPiece other
                 && Double.compare(width, other.width) == 0
-                && Double.compare(uncertainty, other.uncertainty) == 0;
+                && Double.compare(uncertainty, other.uncertainty) == 0
+                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(width, uncertainty);
+        return Objects.hash(width, uncertainty, degreesOfFreedom);
     }
 
     /** Returns such as {@code test piece, 61.10 mm, u 0.03 mm} or {@code test piece copied, differs by u 0.057 mm}. */
     @Override
     public String toString() {
-        Estimate<Length> shown = Estimate.ofHouse(isCopied() ? 0 : width, uncertainty, Double.POSITIVE_INFINITY, unit);
+        Estimate<Length> shown = Estimate.ofHouse(isCopied() ? 0 : width, uncertainty, degreesOfFreedom, unit);
         return isCopied() ? "test piece copied, differs from the blank by " + shown : "test piece, " + shown;
     }
 }

@@ -81,14 +81,12 @@ public final class TrialCut {
     public static TrialCut walls(List<? extends Quantity<Length>> fenceSide, List<? extends Quantity<Length>> farSide) {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
-        return new TrialCut(
-                a,
-                b,
-                NOT_READ,
-                NOT_READ,
-                Double.NaN,
-                0,
-                LengthStyle.of(fenceSide.get(0)).unit());
+        ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
+        TrialCut cut = new TrialCut(a, b, NOT_READ, NOT_READ, Double.NaN, 0, unit);
+        // Readings too far apart to have a scatter are refused here, not when they are printed.
+        cut.fenceWall();
+        cut.farWall();
+        return cut;
     }
 
     /**
@@ -231,7 +229,7 @@ public final class TrialCut {
     }
 
     private static double[] readings(List<? extends Quantity<Length>> lengths, String name) {
-        if (lengths.isEmpty()) {
+        if (Objects.requireNonNull(lengths, name).isEmpty()) {
             throw new IllegalArgumentException(name + " must be read once or more, but there was no reading");
         }
         double[] mm = new double[lengths.size()];

@@ -81,6 +81,7 @@ public final class Wood {
     public static final Wood AFRICAN_EBONY = new Wood(WoodTable.AFRICAN_EBONY);
 
     private static final String GIVEN = "given";
+    private static final int LONGEST_NAME = 100;
 
     private final Row row;
 
@@ -91,9 +92,9 @@ public final class Wood {
     /**
      * Returns a wood of your own, with no figure yet but the usual variation of the modulus.
      *
-     * @param name what you call it, not blank
+     * @param name what you call it, not blank, up to 100 characters
      * @return the wood, to be given its figures
-     * @throws IllegalArgumentException if the name is blank
+     * @throws IllegalArgumentException if the name is blank or too long
      */
     public static Wood named(String name) {
         return new Wood(new Row(requireName(name), "", Map.of()).with(WoodTable.USUAL_VARIATION));
@@ -136,6 +137,10 @@ public final class Wood {
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("wood must have a name, but it was blank");
         }
+        if (name.length() > LONGEST_NAME) {
+            throw new IllegalArgumentException(
+                    "wood's name must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
+        }
         return name.strip();
     }
 
@@ -160,7 +165,7 @@ public final class Wood {
     /**
      * Returns a copy under another name, for one piece of a listed wood.
      *
-     * @param newName the name, not blank
+     * @param newName the name, not blank, up to 100 characters
      * @return the copy
      */
     public Wood withName(String newName) {
@@ -242,7 +247,7 @@ public final class Wood {
      * Returns the density at 12 % moisture.
      *
      * @return the density
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public Amount<MassDensity> density() {
         return Amount.ofHouse(densityKgPerM3(), ShopUnit.KG_PER_M3);
@@ -252,7 +257,7 @@ public final class Wood {
      * Returns the density at 12 % moisture.
      *
      * @return density in kg/m3
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public double densityKgPerM3() {
         return value(Kind.DENSITY);
@@ -262,7 +267,7 @@ public final class Wood {
      * Returns the modulus of elasticity along the grain at 12 % moisture, from bending tests.
      *
      * @return the modulus
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> modulus() {
         return Amount.ofHouse(modulusMPa(), ShopUnit.GIGAPASCAL);
@@ -272,7 +277,7 @@ public final class Wood {
      * Returns the modulus of elasticity along the grain at 12 % moisture, from bending tests.
      *
      * @return the modulus in MPa
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public double modulusMPa() {
         return value(Kind.MODULUS);
@@ -292,7 +297,7 @@ public final class Wood {
      * Returns the shrinkage along the rays, green to ovendry.
      *
      * @return shrinkage as a ratio of the green size
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public double radialShrinkage() {
         return value(Kind.RADIAL_SHRINKAGE) / 100;
@@ -302,7 +307,7 @@ public final class Wood {
      * Returns the shrinkage along the growth rings, green to ovendry.
      *
      * @return shrinkage as a ratio of the green size
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public double tangentialShrinkage() {
         return value(Kind.TANGENTIAL_SHRINKAGE) / 100;
@@ -312,7 +317,7 @@ public final class Wood {
      * Returns the change of size along the rays for one percent of moisture, good from 6 to 14 % moisture.
      *
      * @return change for one percent as a ratio of the size
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public double radialChangePerPercent() {
         return value(Kind.RADIAL_CHANGE);
@@ -322,7 +327,7 @@ public final class Wood {
      * Returns the change of size along the growth rings for one percent of moisture, good from 6 to 14 % moisture.
      *
      * @return change for one percent as a ratio of the size
-     * @throws IllegalStateException if this wood has none
+     * @throws IllegalArgumentException if this wood has none
      */
     public double tangentialChangePerPercent() {
         return value(Kind.TANGENTIAL_CHANGE);
@@ -343,12 +348,12 @@ public final class Wood {
      *
      * @param kind which figure
      * @return the figure
-     * @throws IllegalStateException if this wood has none of this kind
+     * @throws IllegalArgumentException if this wood has none of this kind
      */
     public WoodFigure figure(Kind kind) {
         WoodFigure figure = row.figures().get(Objects.requireNonNull(kind, "kind"));
         if (figure == null) {
-            throw new IllegalStateException(
+            throw new IllegalArgumentException(
                     kind.label() + " of " + row.name() + " is not known; give the wood one in " + kind.unit());
         }
         return figure;

@@ -112,6 +112,9 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     }
 
     private String number() {
+        if (value >= 1e9) {
+            return Numbers.plain(value);
+        }
         return switch (kind) {
             case DENSITY, MODULUS -> Numbers.fixed(value, 0);
             case MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> Numbers.fixed(value, 1);

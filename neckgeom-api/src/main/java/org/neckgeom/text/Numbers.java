@@ -13,6 +13,7 @@ public final class Numbers {
 
     private static final MathContext PLAIN = new MathContext(PLAIN_DIGITS, RoundingMode.HALF_EVEN);
     private static final int MOST_DECIMALS = 9;
+    private static final double EXPONENT_FROM = 1e15;
     private static final double NEGLIGIBLE = 5e-7;
     private static final Pattern CERTAIN = Pattern.compile("(0|100)\\.0+");
 
@@ -37,19 +38,20 @@ public final class Numbers {
         }
         BigDecimal rounded = new BigDecimal(value).round(PLAIN).stripTrailingZeros();
         double size = Math.abs(value);
-        return size < 1e-7 || size >= 1e15 ? rounded.toString() : rounded.toPlainString();
+        return size < 1e-7 || size >= EXPONENT_FROM ? rounded.toString() : rounded.toPlainString();
     }
 
     /**
      * Returns the number with a fixed count of decimals, halves away from zero as on a calliper card: {@code 0.710}.
+     * Numbers of 1e15 and more print as {@link #plain} ones.
      *
      * @param value any double; NaN and the infinities are named
      * @param decimals 0 or more
      * @return the text
      */
     public static String fixed(double value, int decimals) {
-        if (!Double.isFinite(value)) {
-            return special(value);
+        if (!(Math.abs(value) < EXPONENT_FROM)) {
+            return plain(value);
         }
         BigDecimal rounded = denoised(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
@@ -63,8 +65,8 @@ public final class Numbers {
      * @return the text
      */
     public static String trimmed(double value, int mostDecimals) {
-        if (!Double.isFinite(value)) {
-            return special(value);
+        if (!(Math.abs(value) < EXPONENT_FROM)) {
+            return plain(value);
         }
         BigDecimal rounded = denoised(value).setScale(mostDecimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();

@@ -37,6 +37,7 @@ public final class HouseUnits {
     public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         // The wildcard keeps a raw-typed lie from becoming a ClassCastException before it can be named.
         Quantity<?> any = Objects.requireNonNull(quantity, name);
+        Objects.requireNonNull(unit, "unit");
         if (any instanceof Amount<?> own) {
             if (own.unit().kind() != (Class<?>) unit.kind()) {
                 throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
@@ -253,6 +254,7 @@ public final class HouseUnits {
      * @return the exception, for the caller to throw
      */
     public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
+        Objects.requireNonNull(given, "given");
         String value = given instanceof Amount<?> own ? own.toString() : Border.inWords(given);
         return new IllegalArgumentException(name + " must be " + rule + ", but was " + value);
     }

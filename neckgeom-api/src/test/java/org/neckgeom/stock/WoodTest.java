@@ -182,7 +182,7 @@ class WoodTest {
 
         assertThat(own.has(Kind.DENSITY)).isFalse();
         assertThatThrownBy(own::densityKgPerM3)
-                .isInstanceOf(IllegalStateException.class)
+                .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("density at 12 % moisture of offcut is not known; give the wood one in kg/m3");
     }
 

@@ -1,0 +1,306 @@
+package org.neckgeom.contract;
+
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.feet;
+import static org.neckgeom.units.ShopUnits.gramPerMetre;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.End;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TestPiece;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.stock.WoodFigure;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Values of every type, invented for the tests, in groups: the members of a group are made anew, perhaps another way, and
+ * must be equal; members of two groups must not be.
+ */
+final class Samples {
+
+    private static final Map<Class<?>, List<Group>> GROUPS = new LinkedHashMap<>();
+
+    static {
+        groups(
+                Amount.class,
+                group(() -> mm(25.4), () -> inch(1), () -> thou(1000)),
+                group(() -> mm(0), () -> inch(-0.0)),
+                group(() -> newton(25.4)),
+                group(() -> deg(25.4)),
+                group(() -> celsius(20)),
+                group(() -> feet(1), () -> inch(12)));
+        groups(ShopUnit.class, group(() -> ShopUnit.INCH), group(() -> ShopUnit.THOU), group(() -> ShopUnit.ONE));
+        groups(
+                Estimate.class,
+                group(() -> Estimate.of(inch(1), mm(0.1)), () -> Estimate.of(mm(25.4), mm(0.1))),
+                group(() -> Estimate.of(mm(25.4), mm(0.1), 5)),
+                group(() -> Estimate.of(mm(25.4), mm(0.2))),
+                group(() -> Estimate.of(mm(25), mm(0.1))),
+                group(() -> Estimate.of(newton(25.4), newton(0.1))));
+        groups(
+                Interval.class,
+                group(() -> Interval.of(mm(-1), inch(1)), () -> Interval.of(mm(-1), mm(25.4))),
+                group(() -> Interval.of(mm(-2), inch(1))),
+                group(() -> Interval.of(mm(-1), inch(2))));
+        groups(
+                Limits.class,
+                group(() -> Limits.within(inch(1)), () -> Limits.between(mm(-25.4), mm(25.4))),
+                group(() -> Limits.atMost(mm(25.4))),
+                group(() -> Limits.atLeast(mm(25.4))),
+                group(() -> Limits.within(newton(25.4))));
+        groups(
+                Verdict.class,
+                group(() -> verdict(0.14), () -> verdict(0.14).guardedBy(2)),
+                group(() -> verdict(0.14).guardedBy(1)),
+                group(() -> verdict(0.15)));
+        groups(
+                Spread.class,
+                group(
+                        () -> Spread.normal(mm(25.4)),
+                        () -> Spread.normal(inch(1)).shifted(mm(0))),
+                group(() -> Spread.normal(mm(25.4)).shifted(mm(1))),
+                group(() -> Spread.rectangular(mm(25.4))),
+                group(() -> Spread.triangular(mm(25.4))),
+                group(() -> Spread.arcsine(mm(25.4))),
+                group(() -> Spread.trapezoidal(mm(25.4), mm(1))),
+                group(() -> Spread.bias(mm(25.4))),
+                group(() -> Spread.normal(mm(25.4)).degreesOfFreedom(4)),
+                group(() -> Spread.samples(List.of(mm(1), mm(2))), () -> Spread.samples(List.of(mm(2), mm(1)))),
+                group(() -> Spread.samples(List.of(mm(1), mm(3)))));
+        groups(
+                Cutter.class,
+                group(
+                        () -> Cutter.straight(mm(6.35)),
+                        () -> Cutter.straight(inch("1/4")).steel()),
+                group(() -> Cutter.straight(mm(6.35)).carbide()),
+                group(() -> Cutter.straight(mm(6.35)).runout(mm(0.02))),
+                group(() -> Cutter.straight(mm(6.35)).flutes(1, mm(20))),
+                group(() -> Cutter.straight(mm(6.35)).shank(mm(12.7))),
+                group(() -> Cutter.straight(mm(6.35)).standOut(mm(40))));
+        groups(
+                Fence.class,
+                group(() -> Fence.onePiece(mm(609.6)), () -> Fence.onePiece(feet(2))),
+                group(() -> Fence.split(mm(609.6), mm(0))),
+                group(() -> Fence.split(mm(609.6), mm(0.1))),
+                group(() -> Fence.pivoting(mm(609.6), mm(300), mm(600))));
+        groups(
+                FeelerSet.class,
+                group(FeelerSet::metric20, () -> FeelerSet.metric20().eachWithin(mm(0))),
+                group(FeelerSet::metric13),
+                group(FeelerSet::inch26),
+                group(() -> FeelerSet.of(List.of(mm(0.2), mm(0.1))), () -> FeelerSet.of(List.of(mm(0.1), mm(0.2)))),
+                group(() -> FeelerSet.metric20().eachWithin(mm(0.005))));
+        groups(
+                TestPiece.class,
+                group(() -> TestPiece.measured(Estimate.of(mm(61), mm(0.03)))),
+                group(() -> TestPiece.measured(Estimate.of(mm(61), mm(0.03), 4))),
+                group(() -> TestPiece.copied(mm(0.03))));
+        groups(
+                TrialCut.class,
+                group(() -> TrialCut.walls(mm(25.4), mm(31)), () -> TrialCut.walls(List.of(inch(1)), List.of(mm(31)))),
+                group(() -> TrialCut.walls(mm(25.4), mm(31)).slot(mm(6))),
+                group(() -> TrialCut.walls(mm(25.4), mm(31)).piece(mm(62))),
+                group(() -> TrialCut.walls(mm(25.4), mm(31)).readWithin(mm(0.02))),
+                group(() -> TrialCut.walls(mm(25.4), mm(31)).wallsCorrelated(0.5)),
+                group(() -> TrialCut.walls(List.of(mm(25.4), mm(25.5)), List.of(mm(31), mm(31)))));
+        groups(
+                Shop.class,
+                group(
+                        () -> Shop.with(Cutter.straight(mm(6))),
+                        () -> Shop.with(Cutter.straight(mm(6))).leaves(FeelerSet.metric20())),
+                group(() -> Shop.with(Cutter.straight(mm(6))).fence(Fence.onePiece(mm(700)))),
+                group(() -> Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02))),
+                group(() -> Shop.with(Cutter.straight(inch("1/4"))).passes(mm(2), mm(0.5))));
+        groups(
+                Blank.class,
+                group(() -> Blank.of(mm(640), mm(61), mm(25.4)), () -> Blank.of(mm(640), mm(61), inch(1))),
+                group(() -> Blank.of(mm(640), mm(61), mm(25.4)).wood(Wood.BLACK_WALNUT)),
+                group(() -> Blank.of(mm(640), mm(61), mm(25.4)).outOfParallel(mm(0.3))),
+                group(() -> Blank.of(mm(640), mm(61), mm(25.4)).nutAt(mm(20))));
+        groups(
+                Wood.class,
+                group(() -> Wood.BLACK_WALNUT, () -> Wood.byName("black walnut")),
+                group(() -> Wood.SAPELE),
+                group(() -> Wood.named("offcut")));
+        groups(
+                WoodFigure.class,
+                group(() -> Wood.SAPELE.figures().get(0)),
+                group(() -> Wood.SAPELE.figures().get(1)));
+        groups(
+                Scale.class,
+                group(() -> Scale.of(mm(647.7)), () -> Scale.of(inch(25.5)).divisions(12)),
+                group(() -> Scale.of(mm(647.7)).divisions(19)),
+                group(() -> Scale.of(mm(560))));
+        groups(
+                Head.class,
+                group(() -> Head.pitched(deg(13)), () -> Head.pitched(deg(13)).length(mm(180))),
+                group(Head::flat),
+                group(() -> Head.pitched(deg(13)).length(inch(7))),
+                group(() -> Head.pitched(deg(13)).width(mm(80))),
+                group(() -> Head.pitched(deg(13)).thickness(mm(14))),
+                group(() -> Head.pitched(deg(13)).swung(deg(-2))),
+                group(() -> Head.pitched(deg(13)).veneer(mm(2), mm(1))),
+                group(() -> Head.pitched(deg(13)).backVeneer(mm(1))));
+        groups(
+                BackProfile.class,
+                group(
+                        () -> BackProfile.between(mm(14.5), mm(16.5)),
+                        () -> BackProfile.between(mm(14.5), mm(16.5)).rounded().atFrets(1, 12)),
+                group(() -> BackProfile.between(mm(14.5), mm(16.5)).full()),
+                group(() -> BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 1.7)),
+                group(() -> BackProfile.between(mm(14.5), mm(16.5)).atFrets(0, 10)));
+        groups(
+                Fingerboard.class,
+                group(() -> board(), () -> Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6))),
+                group(() -> board().radius(mm(400))),
+                group(() -> board().radius(mm(300), mm(400))),
+                group(() -> board().secondAtFret(12)),
+                group(() -> board().thickness(mm(6), mm(5))),
+                group(() -> board().wood(Wood.AFRICAN_EBONY)));
+        groups(
+                Rod.class,
+                group(() -> rod(), () -> rod().adjustedAt(End.HEAD)),
+                group(() -> rod().adjustedAt(End.HEEL)),
+                group(() -> Rod.singleAction(mm(300), mm(6))),
+                group(() -> Rod.steelBar(mm(300), mm(6), mm(9))),
+                group(() -> Rod.carbonBar(mm(300), mm(6), mm(9))));
+        groups(
+                Channel.class,
+                group(() -> Channel.forRod(rod()), () -> Channel.forRod(rod()).startingAt(mm(0))),
+                group(() -> Channel.forRod(rod()).startingAt(mm(-20))),
+                group(() -> Channel.forRod(rod()).endPlay(mm(1))),
+                group(() -> Channel.forRod(rod()).sidePlay(mm(0.1))),
+                group(() -> Channel.forRod(rod()).coveredBy(mm(3))),
+                group(() -> Channel.forRod(rod()).clearance(mm(0.2))),
+                group(() -> Channel.forRod(rod()).arched(mm(3))),
+                group(() -> Channel.forRod(rod()).pocket(mm(40), mm(11), mm(12))));
+        groups(
+                StringSet.class,
+                group(() -> strings(), () -> StringSet.of(List.of(pitch("G2"), pitch("D3"), pitch("A3")))),
+                group(() -> strings().doubled()),
+                group(() -> strings().tensions(newton(95))),
+                group(() -> strings().diameters(mm(1), mm(0.7), mm(0.4))),
+                group(() -> strings().massesPerLength(gramPerMetre(4), gramPerMetre(2), gramPerMetre(0.6))));
+        groups(
+                Heel.class,
+                group(() -> Heel.of(mm(78), mm(54))),
+                group(() -> Heel.of(mm(78), mm(54)).blocks(mm(20))),
+                group(() -> Heel.of(mm(70), mm(54))));
+        groups(
+                NeckDesign.class,
+                group(
+                        () -> NeckDesign.named("bench"),
+                        () -> NeckDesign.named("bench").frets(20)),
+                group(Samples::neck, () -> neck().bodyAtFret(12)),
+                group(() -> neck().frets(18)),
+                group(() -> neck().bodyAtFret(14)),
+                group(() -> neck().wood(Wood.SAPELE)));
+    }
+
+    /** Recipes for values that must be equal. */
+    record Group(List<Supplier<?>> members) {}
+
+    private Samples() {}
+
+    private static Verdict<javax.measure.quantity.Length> verdict(double value) {
+        return Verdict.of(Estimate.of(mm(value), mm(0.02)), Limits.within(mm(0.15)));
+    }
+
+    private static Fingerboard board() {
+        return Fingerboard.tapered(mm(34), mm(46));
+    }
+
+    private static Rod rod() {
+        return Rod.twoWay(mm(300), mm(6), mm(9));
+    }
+
+    private static StringSet strings() {
+        return StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"));
+    }
+
+    /** A neck of which everything has been told, in inches, so that its text is about as long as texts get. */
+    static NeckDesign neck() {
+        Rod rod = Rod.twoWay(inch(15.37), inch(0.247), inch(0.358));
+        return NeckDesign.named("A neck for the bench by the window")
+                .scale(inch(25.375))
+                .fingerboard(Fingerboard.tapered(inch("1 11/16"), inch("2 3/16"))
+                        .radius(inch(9.5), inch(14))
+                        .thickness(inch("1/4"), inch("7/32"))
+                        .wood(Wood.INDIAN_ROSEWOOD))
+                .back(BackProfile.between(inch(0.571), inch(0.653)).asymmetric(2.3, 1.9))
+                .wood(Wood.SUGAR_MAPLE)
+                .channel(Channel.forRod(rod)
+                        .startingAt(inch(-0.375))
+                        .endPlay(inch(0.02))
+                        .sidePlay(inch(0.003))
+                        .coveredBy(inch(0.125))
+                        .arched(inch(0.05))
+                        .pocket(inch(1.55), inch(0.472), inch(0.55)))
+                .head(Head.pitched(deg(13.5))
+                        .length(inch(7.25))
+                        .width(inch("3 1/8"))
+                        .thickness(inch(0.585))
+                        .swung(deg(1.5))
+                        .veneer(inch(0.079), inch(0.05))
+                        .backVeneer(inch(0.02)))
+                .heel(Heel.of(inch(3.1), inch(2.13)).blocks(inch(0.8)))
+                .strings(StringSet.of(pitch("E2"), pitch("A2"), pitch("D3"), pitch("G3"), pitch("B3"), pitch("E4"))
+                        .doubled()
+                        .tensions(newton(82.1), newton(89.2), newton(91.3), newton(88.4), newton(70.5), newton(73.6)));
+    }
+
+    private static void groups(Class<?> type, Group... groups) {
+        GROUPS.put(type, List.of(groups));
+    }
+
+    private static Group group(Supplier<?>... members) {
+        return new Group(List.of(members));
+    }
+
+    static Map<Class<?>, List<Group>> all() {
+        return GROUPS;
+    }
+
+    /** One of each group, or nothing for a type without samples. */
+    static List<Object> of(Class<?> type) {
+        List<Object> samples = new ArrayList<>();
+        for (Group group : GROUPS.getOrDefault(type, List.of())) {
+            samples.add(group.members().get(0).get());
+        }
+        if (type == Report.class) {
+            samples.add(Report.titled("report"));
+        }
+        return samples;
+    }
+}

@@ -1,0 +1,117 @@
+package org.neckgeom.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.units.LengthStyle;
+
+class TrialCutTest {
+
+    private static void refused(ThrowingCallable call, String message) {
+        assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
+    }
+
+    @Test
+    void singleReading_hasTheUsualRepeatability() {
+        TrialCut cut = TrialCut.walls(mm(29.84), mm(31.26));
+
+        assertThat(cut.fenceWall().value()).isEqualTo(mm(29.84));
+        assertThat(cut.farWall().value()).isEqualTo(mm(31.26));
+        assertThat(cut.fenceWall().standardUncertainty()).isEqualTo(mm(0.05)); // common practice on wood: 0.03 to 0.05
+        assertThat(cut.fenceWall().degreesOfFreedom()).isInfinite();
+        assertThat(cut.slot()).isEmpty();
+        assertThat(cut.piece()).isEmpty();
+        assertThat(cut.repeatability()).isEmpty();
+        assertThat(cut.wallCorrelation()).isZero();
+    }
+
+    @Test
+    void severalReadings_speakForThemselves() {
+        TrialCut cut = TrialCut.walls(List.of(mm(29.8), mm(29.9), mm(30.0)), List.of(mm(31)));
+
+        // Mean 29.9, s = 0.1 from the differences -0.1, 0, 0.1; u = s/sqrt(3) (GUM 4.2.3).
+        assertThat(cut.fenceWall().valueHouse()).isCloseTo(29.9, within(1e-14));
+        assertThat(cut.fenceWall().uncertaintyHouse()).isCloseTo(0.1 / Math.sqrt(3), within(1e-14));
+        assertThat(cut.fenceWall().degreesOfFreedom()).isEqualTo(2);
+        assertThat(cut.farWall().standardUncertainty()).isEqualTo(mm(0.05));
+    }
+
+    @Test
+    void equalReadings_areNoProofOfAPerfectInstrument() {
+        TrialCut cut = TrialCut.walls(List.of(mm(30), mm(30), mm(30), mm(30)), List.of(mm(31)));
+
+        assertThat(cut.fenceWall().uncertaintyHouse()).isCloseTo(0.025, within(1e-17)); // 0.05/sqrt(4)
+        assertThat(cut.fenceWall().degreesOfFreedom()).isInfinite();
+    }
+
+    @Test
+    void toldRepeatability_countsForEveryReading() {
+        TrialCut cut = TrialCut.walls(List.of(mm(29.8), mm(29.9), mm(30.0), mm(30.1)), List.of(mm(31)))
+                .readWithin(mm(0.02))
+                .slot(mm(6.02))
+                .piece(mm(67));
+
+        assertThat(cut.fenceWall().uncertaintyHouse()).isCloseTo(0.01, within(1e-17));
+        assertThat(cut.farWall().uncertaintyHouse()).isEqualTo(0.02);
+        assertThat(cut.slot().orElseThrow().uncertaintyHouse()).isEqualTo(0.02);
+        assertThat(cut.piece().orElseThrow().value()).isEqualTo(mm(67));
+        assertThat(cut.repeatability()).isEqualTo(Optional.of(mm(0.02)));
+    }
+
+    @Test
+    void readings_areKeptApartFromTheirLists() {
+        var fence = new ArrayList<>(List.of(mm(29.8), mm(29.9)));
+        TrialCut cut = TrialCut.walls(fence, List.of(mm(31)));
+        fence.set(0, mm(99));
+
+        assertThat(cut.fenceReadingsMm()).containsExactly(29.8, 29.9);
+        assertThat(cut.farReadingsMm()).containsExactly(31);
+    }
+
+    @Test
+    void changes_leaveTheOldOne() {
+        TrialCut old = TrialCut.walls(inch(1.2), inch(1.25));
+
+        TrialCut changed = old.slot(mm(6)).piece(mm(70)).readWithin(thou(1)).wallsCorrelated(0.5);
+
+        assertThat(old).isEqualTo(TrialCut.walls(inch(1.2), inch(1.25)));
+        assertThat(changed.wallCorrelation()).isEqualTo(0.5);
+        assertThat(changed.style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
+        assertThat(changed)
+                .hasToString(String.join(
+                        "\n",
+                        "Trial cut",
+                        "  fence wall   1.2000 in, u 0.0010 in",
+                        "  far wall     1.2500 in, u 0.0010 in",
+                        "  slot         0.2362 in, u 0.0010 in",
+                        "  piece        2.7559 in, u 0.0010 in",
+                        "  correlation  0.5"));
+    }
+
+    @Test
+    void badReadings_areRefused() {
+        TrialCut cut = TrialCut.walls(mm(30), mm(31));
+
+        refused(() -> TrialCut.walls(mm(-3), mm(31)), "fence wall must be more than 0 mm, but was -3 mm");
+        refused(() -> TrialCut.walls(mm(30), inch(0)), "far wall must be more than 0 in, but was 0 in");
+        refused(
+                () -> TrialCut.walls(List.of(), List.of(mm(1))),
+                "fence wall must be read once or more, but there was no reading");
+        refused(() -> cut.slot(mm(0)), "slot width must be more than 0 mm, but was 0 mm");
+        refused(() -> cut.piece(mm(0)), "piece width must be more than 0 mm, but was 0 mm");
+        refused(() -> cut.readWithin(mm(0)), "repeatability must be more than 0 mm, but was 0 mm");
+        refused(() -> cut.wallsCorrelated(1.01), "correlation of the walls must be between -1 and 1, but was 1.01");
+        refused(
+                () -> cut.wallsCorrelated(Double.NaN),
+                "correlation of the walls must be between -1 and 1, but was NaN");
+    }
+}
