@@ -8,7 +8,7 @@ import org.neckgeom.numeric.NormalLaw;
 /** Tails of a spread of lengths, and nodes to integrate over it, on plain doubles in mm. */
 final class SpreadLaw {
 
-    private static final int LEGENDRE = 12;
+    private static final int LEGENDRE = 8;
     private static final double NORMAL_STEP = 0.35;
     private static final int NORMAL_REACH = 20;
     private static final int SWINGS = 32;
@@ -93,18 +93,27 @@ final class SpreadLaw {
         return shift - (spread.isBounded() ? scale : NORMAL_STEP * NORMAL_REACH * scale);
     }
 
-    /** Errors in the first row, their weights in the second; the weights add up to 1. */
-    double[][] nodes() {
+    /** Whether it has a smooth tail that goes on for ever. */
+    boolean isNormal() {
+        return spread.law() == Spread.Law.NORMAL && scale > 0;
+    }
+
+    /**
+     * Errors in the first row, their weights in the second; the weights add up to 1.
+     *
+     * @param parts into how many each smooth piece of a bounded law is split: more for integrands with edges
+     */
+    double[][] nodes(int parts) {
         if (scale == 0) {
             return new double[][] {{shift}, {1}};
         }
         return switch (spread.law()) {
             case NORMAL -> normal();
-            case RECTANGULAR -> pieces(new double[] {-scale, 0, scale}, scale);
-            case TRIANGULAR -> pieces(new double[] {-scale, 0, scale}, 0);
+            case RECTANGULAR -> pieces(new double[] {-scale, 0, scale}, scale, parts);
+            case TRIANGULAR -> pieces(new double[] {-scale, 0, scale}, 0, parts);
             case TRAPEZOIDAL -> {
                 double top = spread.topScaleHouse();
-                yield pieces(new double[] {-scale, -top, 0, top, scale}, top);
+                yield pieces(new double[] {-scale, -top, 0, top, scale}, top, parts);
             }
             case ARCSINE -> swings();
             case BIAS -> new double[][] {{shift}, {1}};
@@ -125,19 +134,21 @@ final class SpreadLaw {
     }
 
     /** Gauss-Legendre on each smooth piece of a density that is flat to the top's edge and falls straight from there. */
-    private double[][] pieces(double[] edges, double top) {
-        double[][] nodes = new double[2][(edges.length - 1) * LEGENDRE];
+    private double[][] pieces(double[] edges, double top, int parts) {
+        double[][] nodes = new double[2][(edges.length - 1) * parts * LEGENDRE];
         double sum = 0;
+        int at = 0;
         for (int piece = 0; piece < edges.length - 1; piece++) {
-            double half = 0.5 * (edges[piece + 1] - edges[piece]);
-            double middle = 0.5 * (edges[piece + 1] + edges[piece]);
-            for (int i = 0; i < LEGENDRE; i++) {
-                double u = middle + half * GAUSS[0][i];
-                double density = Math.abs(u) <= top ? 1 : (scale - Math.abs(u)) / (scale - top);
-                int at = piece * LEGENDRE + i;
-                nodes[0][at] = shift + u;
-                nodes[1][at] = half * GAUSS[1][i] * density;
-                sum += nodes[1][at];
+            double half = 0.5 * (edges[piece + 1] - edges[piece]) / parts;
+            for (int part = 0; part < parts; part++) {
+                double middle = edges[piece] + (2 * part + 1) * half;
+                for (int i = 0; i < LEGENDRE; i++) {
+                    double u = middle + half * GAUSS[0][i];
+                    double density = Math.abs(u) <= top ? 1 : (scale - Math.abs(u)) / (scale - top);
+                    nodes[0][at] = shift + u;
+                    nodes[1][at] = half * GAUSS[1][i] * density;
+                    sum += nodes[1][at++];
+                }
             }
         }
         return weighted(nodes, sum);

@@ -6,17 +6,20 @@ import java.util.function.DoubleBinaryOperator;
 final class WoodOdds {
 
     private static final int STEPS = 60;
+    private static final int PARTS = 4;
 
     private WoodOdds() {}
 
     /**
-     * Returns {@code P(wood(d, e) - c < limit)} for independent d (deeper), e (aside), c (carved off). The wider of d and
-     * c goes in by its tail in closed form, the other two by weighted nodes; wood must fall as d grows.
+     * Returns {@code P(wood(d, e) - c < limit)} for independent d (deeper), e (aside), c (carved off). One of d and c goes
+     * in by its tail in closed form: a normal one before a bounded one, whose edges the nodes can follow, else the wider.
+     * The other two go in by weighted nodes. Wood must fall as d grows.
      */
     static double below(double limit, DoubleBinaryOperator wood, SpreadLaw depth, SpreadLaw aside, SpreadLaw carving) {
-        boolean tailOfCarving = carving.variance() >= depth.variance();
-        double[][] asides = aside.nodes();
-        double[][] others = tailOfCarving ? depth.nodes() : carving.nodes();
+        boolean tailOfCarving =
+                carving.isNormal() == depth.isNormal() ? carving.variance() >= depth.variance() : carving.isNormal();
+        double[][] asides = aside.nodes(2);
+        double[][] others = tailOfCarving ? depth.nodes(PARTS) : carving.nodes(PARTS);
         double chance = 0;
         for (int i = 0; i < asides[0].length; i++) {
             double e = asides[0][i];

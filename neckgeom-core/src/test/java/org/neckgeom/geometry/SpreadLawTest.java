@@ -43,7 +43,7 @@ class SpreadLawTest {
                 Spread.arcsine(mm(0.2)),
                 Spread.bias(mm(0.2)),
                 Spread.samples(List.of(mm(0.1), mm(-0.2), mm(0.4))))) {
-            double[][] nodes = new SpreadLaw(spread).nodes();
+            double[][] nodes = new SpreadLaw(spread).nodes(2);
             double total = 0;
             double mean = 0;
             double variance = 0;

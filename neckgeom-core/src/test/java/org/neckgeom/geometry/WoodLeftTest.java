@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.TrapezoidalDistribution;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
@@ -208,6 +209,51 @@ class WoodLeftTest {
 
         assertThat(one).isBetween(0.01, 0.2);
         assertThat(one).isCloseTo(other, offset(1e-6));
+    }
+
+    @Test
+    void chanceBelow_keepsItsDigitsInTheTail() {
+        // Straight down under a nearly flat back the loss is depth and carving together: their sum's tail by a fine
+        // midpoint sum over the carving against the normal tail of commons-statistics.
+        WoodLeft flat =
+                WoodLeft.under(CHANNEL, BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24);
+        NormalDistribution depth = NormalDistribution.of(0, 0.1);
+        for (double margin : new double[] {0.2, 0.5, 0.8, 0.95}) {
+            double expected = 0;
+            int cells = 200_000;
+            for (int i = 0; i < cells; i++) {
+                double c = -0.6 + 1.2 * (i + 0.5) / cells;
+                expected += 1.2 / cells * (0.6 - Math.abs(c)) / 0.36 * depth.survivalProbability(margin - c);
+            }
+
+            double chance = flat.chanceBelow(
+                            mm(flat.least().woodMm() - margin),
+                            WoodSpreads.ofDepth(Spread.normal(mm(0.1))).carving(Spread.triangular(mm(0.6))))
+                    .probability();
+
+            assertThat(chance / expected).as("margin %s: %s", margin, chance).isCloseTo(1, offset(1e-3));
+        }
+    }
+
+    @Test
+    void chanceBelow_twoBoundedSpreadsAddUpToTheirTrapezoid() {
+        // Two rectangular losses add up to a trapezoid: commons-statistics has its tail in closed form.
+        WoodLeft flat =
+                WoodLeft.under(CHANNEL, BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24);
+        TrapezoidalDistribution sum = TrapezoidalDistribution.of(-0.6, -0.2, 0.2, 0.6);
+        for (double margin : new double[] {0.1, 0.3, 0.45, 0.55}) {
+            double chance = flat.chanceBelow(
+                            mm(flat.least().woodMm() - margin),
+                            WoodSpreads.ofDepth(Spread.rectangular(mm(0.4))).carving(Spread.rectangular(mm(0.2))))
+                    .probability();
+
+            assertThat(chance).as("margin %s", margin).isCloseTo(sum.survivalProbability(margin), offset(1e-3));
+        }
+        assertThat(flat.chanceBelow(
+                                mm(flat.least().woodMm() - 0.61),
+                                WoodSpreads.ofDepth(Spread.rectangular(mm(0.4))).carving(Spread.rectangular(mm(0.2))))
+                        .probability())
+                .isZero();
     }
 
     @Test
