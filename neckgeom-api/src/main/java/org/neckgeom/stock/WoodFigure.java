@@ -85,6 +85,10 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     /**
      * Makes a figure and checks it.
      *
+     * @param kind what the figure is
+     * @param value the figure in the unit of its kind, more than 0
+     * @param source where it comes from, in one line
+     * @param standing how far it may be trusted
      * @throws IllegalArgumentException if the value is not a finite number more than 0, or the source is blank
      */
     public WoodFigure {

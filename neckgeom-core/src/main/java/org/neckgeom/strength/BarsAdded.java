@@ -134,10 +134,9 @@ public final class BarsAdded {
                 .row("straightedge", without.straightedge());
         if (without.hasRod()) {
             report.note(
-                            without.isTwoWay()
-                                    ? "Less relief than the strings leave takes the rod back, more takes it forward:"
-                                    : "More relief than the strings leave cannot be had with a single-action rod:")
-                    .note("ask .rodForceFor(...).");
+                    without.isTwoWay()
+                            ? "For another relief ask .rodForceFor(...): the rod works both ways."
+                            : "More relief than that cannot be had: a single-action rod only takes it away.");
         }
         return report.note("Estimate: bars bonded all along, flush with the glue face.")
                 .toString();

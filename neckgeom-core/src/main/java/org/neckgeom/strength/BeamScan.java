@@ -4,7 +4,7 @@ package org.neckgeom.strength;
  * The bent neck under its strings, and for one newton in the rod, from the nut to the clamped body joint.
  *
  * <p>The pull of the strings acts on the bent neck: their line runs from the lifted nut to the saddle, so the bow adds to
- * its own moment, by a tenth on slender necks. In the nut's frame, rise u and slope 0 there,
+ * its own moment: 4 to 9 % more relief on the necks of the tests. In the nut's frame, rise u and slope 0 there,
  * {@code EI u'' = M(x) + C x - P u} with the saddle held to the clamped end by
  * {@code C = P u'(L) - (P/xs)(L u'(L) - u(L))}: a linear initial value problem, solved for M and for x alone.
  *
