@@ -9,7 +9,11 @@ final class ChainPlan {
     /** Terms of the inversion are dropped where their envelope is below {@code exp(-35) = 6e-16}. */
     private static final double LOG_DROP = -35.0;
 
+    /** The same, 1e-12, where several arcsines fall so slowly that more would not be worth its time. */
+    private static final double ROUGH_LOG_DROP = -27.6;
+
     private static final int CHEAP_NODES = 20_000;
+    private static final int BEARABLE_NODES = 500_000;
     private static final int MOST_OUT = 14;
     private static final int MOST_KNOTS = 1 << 14;
     private static final int FEW_SAMPLES = 256;
@@ -39,15 +43,27 @@ final class ChainPlan {
         return nodes <= CHEAP_NODES;
     }
 
+    boolean isBearable() {
+        return nodes <= BEARABLE_NODES;
+    }
+
     static ChainPlan of(Parts parts) {
+        return of(parts, LOG_DROP);
+    }
+
+    static ChainPlan rough(Parts parts) {
+        return of(parts, ROUGH_LOG_DROP);
+    }
+
+    private static ChainPlan of(Parts parts, double logDrop) {
         long count = 1;
         for (double[] set : parts.samples) {
             count = Math.min(count * set.length, 1L << 40);
         }
         if (parts.samples.isEmpty()) {
-            return of(parts, false, 1);
+            return of(parts, false, 1, logDrop);
         }
-        ChainPlan in = count <= FEW_SAMPLES ? null : of(parts, false, 1);
+        ChainPlan in = count <= FEW_SAMPLES ? null : of(parts, false, 1, logDrop);
         if (in != null && in.isCheap()) {
             return in;
         }
@@ -55,12 +71,12 @@ final class ChainPlan {
             throw new ArithmeticException("the samples make " + count
                     + " sums and nothing smooths them; give fewer samples, or simulate the budget");
         }
-        return of(parts, true, count);
+        return of(parts, true, count, logDrop);
     }
 
-    private static ChainPlan of(Parts parts, boolean samplesOut, long sampleKnots) {
+    private static ChainPlan of(Parts parts, boolean samplesOut, long sampleKnots, double logDrop) {
         double[] a = parts.rectangles;
-        double top = highestFrequency(parts);
+        double top = highestFrequency(parts, logDrop);
         double restVariance = parts.normalVariance;
         double bounded = 0.0;
         for (double x : parts.arcsines) {
@@ -126,11 +142,11 @@ final class ChainPlan {
     }
 
     /**
-     * The frequency above which the envelope of the characteristic function stays below {@link #LOG_DROP}. A rectangle's
+     * The frequency above which the envelope of the characteristic function stays below a logarithm. A rectangle's
      * {@code sin(x)/x} is under {@code exp(-x*x/6)} up to its first zero and under {@code 1/x} everywhere; an arcsine's
      * {@code J0(x)} under {@code exp(-x*x/4)} up to 1 and under {@code sqrt(2/(pi x))} everywhere.
      */
-    private static double highestFrequency(Parts parts) {
+    private static double highestFrequency(Parts parts, double logDrop) {
         double[] a = parts.rectangles;
         double[] logs = new double[a.length + 1];
         double[] squares = new double[a.length + 1];
@@ -146,13 +162,13 @@ final class ChainPlan {
         double t = ExactLaw.FARTHEST_SDS / Math.sqrt(Math.max(parts.variance(), Double.MIN_NORMAL));
         double under = 0.0;
         double over = t;
-        while (logEnvelope(over, parts, logs, squares) > LOG_DROP && over < 1e300) {
+        while (logEnvelope(over, parts, logs, squares) > logDrop && over < 1e300) {
             under = over;
             over *= 4.0;
         }
         for (int i = 0; i < 40 && over > 1.03 * under; i++) {
             double middle = under == 0.0 ? 0.5 * over : Math.sqrt(under * over);
-            if (logEnvelope(middle, parts, logs, squares) > LOG_DROP) {
+            if (logEnvelope(middle, parts, logs, squares) > logDrop) {
                 under = middle;
             } else {
                 over = middle;

@@ -98,8 +98,7 @@ public final class Distribution<Q extends Quantity<Q>> {
      * @return the quantile
      */
     public Amount<Q> quantile(Quantity<Dimensionless> probability) {
-        return Amount.ofHouse(
-                mean + law.quantile(HouseUnits.probability(probability, "probability")), unit);
+        return Amount.ofHouse(mean + law.quantile(HouseUnits.probability(probability, "probability")), unit);
     }
 
     /**
@@ -183,9 +182,9 @@ public final class Distribution<Q extends Quantity<Q>> {
                     Numbers.trimmed(percent, 2) + " % within",
                     Interval.ofHouse(mean + law.quantile(tail), mean + law.quantile(1.0 - tail), unit));
         }
-        return law.highest() < Double.POSITIVE_INFINITY
-                ? report.row("never outside", Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit))
-                        .toString()
-                : report.toString();
+        if (law.highest() < Double.POSITIVE_INFINITY) {
+            report.row("never outside", Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit));
+        }
+        return Shown.fitted(report);
     }
 }

@@ -38,7 +38,11 @@ abstract class ExactLaw {
     static ExactLaw of(Parts parts) {
         if (parts.arcsines.length > 0) {
             ChainPlan plan = ChainPlan.of(parts);
-            return plan.isCheap() ? new ChainLaw(parts, plan) : new ArcsineLaw(parts);
+            if (plan.isCheap()) {
+                return new ChainLaw(parts, plan);
+            }
+            ChainPlan rough = parts.arcsines.length > 1 ? ChainPlan.rough(parts) : plan;
+            return parts.arcsines.length > 1 && rough.isBearable() ? new ChainLaw(parts, rough) : new ArcsineLaw(parts);
         }
         return new ChainLaw(parts, ChainPlan.of(parts));
     }

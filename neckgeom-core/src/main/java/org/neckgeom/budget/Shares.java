@@ -100,8 +100,9 @@ public final class Shares<Q extends Quantity<Q>> {
                         share.name(),
                         Numbers.fixed(100.0 * share.fraction(), 1) + " %  ("
                                 + share.toString().substring(share.toString().lastIndexOf(", ") + 2) + ")"));
-        return list.size() > PRINTED
-                ? report.note("and " + (list.size() - PRINTED) + " smaller ones").toString()
-                : report.toString();
+        if (list.size() > PRINTED) {
+            report.note("and " + (list.size() - PRINTED) + " smaller ones");
+        }
+        return Shown.fitted(report);
     }
 }

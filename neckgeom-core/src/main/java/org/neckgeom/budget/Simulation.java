@@ -104,7 +104,7 @@ public final class Simulation<Q extends Quantity<Q>> {
         return new Simulated<>(title, tally(seed, count), reference, limits, "", unit);
     }
 
-    private BlockEngine.Tally tally(long itsSeed, long count) {
+    BlockEngine.Tally tally(long itsSeed, long count) {
         double low = limits == null ? Double.NEGATIVE_INFINITY : limits.lowerHouse() - reference;
         double high = limits == null ? Double.POSITIVE_INFINITY : limits.upperHouse() - reference;
         return new BlockEngine(source, itsSeed, threads).run(count, low, high, keep);
@@ -136,8 +136,8 @@ public final class Simulation<Q extends Quantity<Q>> {
             run.add(kept.tally(Draws.mix(seed) + batches, run.batchSize()));
             batches++;
         }
-        String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after " + batches
-                + " batches of " + Numbers.plain(run.batchSize());
+        String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after "
+                + batches + " batches of " + Numbers.plain(run.batchSize());
         return new Simulated<>(title, run.tallyWithValues(), reference, limits, how, unit);
     }
 }

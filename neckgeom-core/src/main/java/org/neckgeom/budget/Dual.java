@@ -1,0 +1,402 @@
+package org.neckgeom.budget;
+
+import java.util.Arrays;
+import org.neckgeom.text.Numbers;
+
+/**
+ * A number with its derivatives by up to any number of inputs, carried through arithmetic (forward mode). Immutable.
+ *
+ * <p>The first eight derivatives lie in fields of their own, which is what makes it fast; more go into an array. Write a
+ * formula with {@link #plus}, {@link #times}, {@link #sin} and so on, and its value comes with its exact gradient.
+ */
+public final class Dual {
+
+    private static final double[] NONE = {};
+    private static final int FIELDS = 8;
+
+    private final double value;
+    private final double d0;
+    private final double d1;
+    private final double d2;
+    private final double d3;
+    private final double d4;
+    private final double d5;
+    private final double d6;
+    private final double d7;
+    private final double[] more;
+
+    private Dual(
+            double value,
+            double d0,
+            double d1,
+            double d2,
+            double d3,
+            double d4,
+            double d5,
+            double d6,
+            double d7,
+            double[] more) {
+        this.value = value;
+        this.d0 = d0;
+        this.d1 = d1;
+        this.d2 = d2;
+        this.d3 = d3;
+        this.d4 = d4;
+        this.d5 = d5;
+        this.d6 = d6;
+        this.d7 = d7;
+        this.more = more;
+    }
+
+    /**
+     * Returns a number that depends on nothing.
+     *
+     * @param value the number
+     * @return the dual
+     */
+    public static Dual constant(double value) {
+        return new Dual(value, 0, 0, 0, 0, 0, 0, 0, 0, NONE);
+    }
+
+    /**
+     * Returns an input: its derivative by itself is 1.
+     *
+     * @param value its value
+     * @param index which input it is, from 0
+     * @return the dual
+     */
+    public static Dual input(double value, int index) {
+        if (index < 0) {
+            throw new IllegalArgumentException("index must be 0 or more, but was " + index);
+        }
+        double[] more = NONE;
+        if (index >= FIELDS) {
+            more = new double[index - FIELDS + 1];
+            more[index - FIELDS] = 1.0;
+        }
+        return new Dual(
+                value,
+                one(index, 0),
+                one(index, 1),
+                one(index, 2),
+                one(index, 3),
+                one(index, 4),
+                one(index, 5),
+                one(index, 6),
+                one(index, 7),
+                more);
+    }
+
+    private static double one(int index, int field) {
+        return index == field ? 1.0 : 0.0;
+    }
+
+    /**
+     * Returns the value.
+     *
+     * @return the number
+     */
+    public double value() {
+        return value;
+    }
+
+    /**
+     * Returns the derivative by an input.
+     *
+     * @param index which input, from 0
+     * @return the derivative, 0 by an input it does not depend on
+     */
+    public double derivative(int index) {
+        return switch (index) {
+            case 0 -> d0;
+            case 1 -> d1;
+            case 2 -> d2;
+            case 3 -> d3;
+            case 4 -> d4;
+            case 5 -> d5;
+            case 6 -> d6;
+            case 7 -> d7;
+            default -> index - FIELDS < more.length ? more[index - FIELDS] : 0.0;
+        };
+    }
+
+    /** A function of this with the given value and slope. */
+    private Dual chain(double to, double slope) {
+        double[] rest = NONE;
+        if (more.length > 0) {
+            rest = more.clone();
+            for (int i = 0; i < rest.length; i++) {
+                rest[i] *= slope;
+            }
+        }
+        return new Dual(
+                to,
+                slope * d0,
+                slope * d1,
+                slope * d2,
+                slope * d3,
+                slope * d4,
+                slope * d5,
+                slope * d6,
+                slope * d7,
+                rest);
+    }
+
+    /** A function of two with the given value and slopes. */
+    private Dual chain(double to, double slope, Dual y, double slopeY) {
+        double[] rest = NONE;
+        if (more.length > 0 || y.more.length > 0) {
+            rest = Arrays.copyOf(more, Math.max(more.length, y.more.length));
+            for (int i = 0; i < rest.length; i++) {
+                rest[i] = slope * rest[i] + (i < y.more.length ? slopeY * y.more[i] : 0.0);
+            }
+        }
+        return new Dual(
+                to,
+                slope * d0 + slopeY * y.d0,
+                slope * d1 + slopeY * y.d1,
+                slope * d2 + slopeY * y.d2,
+                slope * d3 + slopeY * y.d3,
+                slope * d4 + slopeY * y.d4,
+                slope * d5 + slopeY * y.d5,
+                slope * d6 + slopeY * y.d6,
+                slope * d7 + slopeY * y.d7,
+                rest);
+    }
+
+    /**
+     * Returns the sum.
+     *
+     * @param y the other
+     * @return this + y
+     */
+    public Dual plus(Dual y) {
+        return chain(value + y.value, 1.0, y, 1.0);
+    }
+
+    /**
+     * Returns the sum with a constant.
+     *
+     * @param y the constant
+     * @return this + y
+     */
+    public Dual plus(double y) {
+        return chain(value + y, 1.0);
+    }
+
+    /**
+     * Returns the difference.
+     *
+     * @param y the other
+     * @return this - y
+     */
+    public Dual minus(Dual y) {
+        return chain(value - y.value, 1.0, y, -1.0);
+    }
+
+    /**
+     * Returns the difference from a constant.
+     *
+     * @param y the constant
+     * @return this - y
+     */
+    public Dual minus(double y) {
+        return chain(value - y, 1.0);
+    }
+
+    /**
+     * Returns the product.
+     *
+     * @param y the other
+     * @return this times y
+     */
+    public Dual times(Dual y) {
+        return chain(value * y.value, y.value, y, value);
+    }
+
+    /**
+     * Returns the product with a constant.
+     *
+     * @param y the constant
+     * @return this times y
+     */
+    public Dual times(double y) {
+        return chain(value * y, y);
+    }
+
+    /**
+     * Returns the quotient.
+     *
+     * @param y the other
+     * @return this / y
+     */
+    public Dual dividedBy(Dual y) {
+        double over = 1.0 / y.value;
+        double quotient = value / y.value;
+        return chain(quotient, over, y, -quotient * over);
+    }
+
+    /**
+     * Returns the quotient by a constant.
+     *
+     * @param y the constant
+     * @return this / y
+     */
+    public Dual dividedBy(double y) {
+        return chain(value / y, 1.0 / y);
+    }
+
+    /**
+     * Returns this with the other sign.
+     *
+     * @return -this
+     */
+    public Dual negated() {
+        return chain(-value, -1.0);
+    }
+
+    /**
+     * Returns the square.
+     *
+     * @return this times itself
+     */
+    public Dual squared() {
+        return chain(value * value, 2.0 * value);
+    }
+
+    /**
+     * Returns the square root.
+     *
+     * @return the root; its derivatives are infinite at 0
+     */
+    public Dual sqrt() {
+        double root = Math.sqrt(value);
+        return chain(root, 0.5 / root);
+    }
+
+    /**
+     * Returns a power with a constant exponent.
+     *
+     * @param exponent the exponent
+     * @return this to the exponent
+     */
+    public Dual power(double exponent) {
+        return chain(StrictMath.pow(value, exponent), exponent * StrictMath.pow(value, exponent - 1.0));
+    }
+
+    /**
+     * Returns the natural exponential.
+     *
+     * @return e to this
+     */
+    public Dual exp() {
+        double to = StrictMath.exp(value);
+        return chain(to, to);
+    }
+
+    /**
+     * Returns the natural logarithm.
+     *
+     * @return the logarithm
+     */
+    public Dual log() {
+        return chain(StrictMath.log(value), 1.0 / value);
+    }
+
+    /**
+     * Returns the sine of this angle in radians.
+     *
+     * @return the sine
+     */
+    public Dual sin() {
+        return chain(StrictMath.sin(value), StrictMath.cos(value));
+    }
+
+    /**
+     * Returns the cosine of this angle in radians.
+     *
+     * @return the cosine
+     */
+    public Dual cos() {
+        return chain(StrictMath.cos(value), -StrictMath.sin(value));
+    }
+
+    /**
+     * Returns the tangent of this angle in radians.
+     *
+     * @return the tangent
+     */
+    public Dual tan() {
+        double to = StrictMath.tan(value);
+        return chain(to, 1.0 + to * to);
+    }
+
+    /**
+     * Returns the angle of this sine.
+     *
+     * @return radians in [-pi/2, pi/2]
+     */
+    public Dual asin() {
+        return chain(StrictMath.asin(value), 1.0 / Math.sqrt((1.0 - value) * (1.0 + value)));
+    }
+
+    /**
+     * Returns the angle of this cosine.
+     *
+     * @return radians in [0, pi]
+     */
+    public Dual acos() {
+        return chain(StrictMath.acos(value), -1.0 / Math.sqrt((1.0 - value) * (1.0 + value)));
+    }
+
+    /**
+     * Returns the angle of this tangent.
+     *
+     * @return radians in [-pi/2, pi/2]
+     */
+    public Dual atan() {
+        return chain(StrictMath.atan(value), 1.0 / (1.0 + value * value));
+    }
+
+    /**
+     * Returns the angle of the point (x, this) from the x axis.
+     *
+     * @param x the other coordinate
+     * @return radians in [-pi, pi]
+     */
+    public Dual atan2(Dual x) {
+        double square = value * value + x.value * x.value;
+        return chain(StrictMath.atan2(value, x.value), x.value / square, x, -value / square);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        if (!(obj instanceof Dual other) || Double.compare(value, other.value) != 0) {
+            return false;
+        }
+        int count = FIELDS + Math.max(more.length, other.more.length);
+        for (int i = 0; i < count; i++) {
+            if (derivative(i) != other.derivative(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(value);
+    }
+
+    /** Returns the value and the derivatives that are not 0. */
+    @Override
+    public String toString() {
+        StringBuilder out = new StringBuilder(Numbers.plain(value));
+        for (int i = 0; i < FIELDS + more.length && out.length() < 800; i++) {
+            if (derivative(i) != 0.0) {
+                out.append(", by input ").append(i).append(' ').append(Numbers.plain(derivative(i)));
+            }
+        }
+        return out.toString();
+    }
+}

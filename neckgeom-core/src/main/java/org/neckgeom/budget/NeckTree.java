@@ -1,0 +1,222 @@
+package org.neckgeom.budget;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+
+/**
+ * The usual neck's registration, ready made, and the budgets a maker asks of it first. Immutable.
+ *
+ * <p>Two ways of working. {@link #fromTheChannel}: the rod channel is cut first, and heel, taper and fingerboard are all
+ * located on it. {@link #fromAnEdge}: channel and fingerboard as before, but heel and taper are located on an edge of the
+ * blank, so that the channel's own centring and the truth of the edge come between them. The difference of the two is what
+ * registering from the channel buys.
+ *
+ * <p>Stations follow from the design: 5 and 95 percent of the way to the body joint for what is located on channel or
+ * edge; the joint's cheeks reach {@value #CHEEK_MM} mm past the body's edge; the bridge stands at the scale length; the
+ * heel's face is as high as the heel, {@value #USUAL_HEEL_MM} mm where the design tells none.
+ */
+public final class NeckTree {
+
+    /** Reach of the body joint's cheeks along the neck, in mm: an assumption. */
+    public static final double CHEEK_MM = 40.0;
+
+    /** Height of the heel's face where the design tells none, in mm: an assumption. */
+    public static final double USUAL_HEEL_MM = 90.0;
+
+    private static final double NEAR_NUT = 0.05;
+    private static final double NEAR_JOINT = 0.95;
+
+    private final NeckDesign design;
+    private final Workmanship work;
+    private final boolean edge;
+
+    private NeckTree(NeckDesign design, Workmanship work, boolean edge) {
+        this.design = Objects.requireNonNull(design, "design");
+        this.work = Objects.requireNonNull(work, "workmanship");
+        this.edge = edge;
+    }
+
+    /**
+     * Returns the tree of a neck all of whose steps are located on the channel.
+     *
+     * @param design with its scale told
+     * @return the tree, with the default workmanship
+     */
+    public static NeckTree fromTheChannel(NeckDesign design) {
+        return new NeckTree(design, Workmanship.withDefaults(), false);
+    }
+
+    /**
+     * Returns the tree of a neck whose heel and taper are located on an edge of the blank.
+     *
+     * @param design with its scale told
+     * @return the tree, with the default workmanship
+     */
+    public static NeckTree fromAnEdge(NeckDesign design) {
+        return new NeckTree(design, Workmanship.withDefaults(), true);
+    }
+
+    /**
+     * Returns the same tree made with other workmanship.
+     *
+     * @param itsWork how well each kind of step is done
+     * @return the tree
+     */
+    public NeckTree with(Workmanship itsWork) {
+        return new NeckTree(design, itsWork, edge);
+    }
+
+    /**
+     * Returns the registration itself, to place more on it or to put measurements in.
+     *
+     * @return the registration
+     */
+    public Registration registration() {
+        double joint = design.bodyJointMm();
+        Amount<Length> near = mm(NEAR_NUT * joint);
+        Amount<Length> far = mm(NEAR_JOINT * joint);
+        Registration tree = Registration.from("rod channel", work.centring());
+        if (edge) {
+            tree = tree.place("edge").on(Registration.BLANK).at(near, far).each(work.edge());
+        }
+        String base = edge ? "edge" : "rod channel";
+        return tree.place("heel")
+                .on(base)
+                .at(near, far)
+                .each(work.locating())
+                .cut(work.cutting())
+                .place("side taper")
+                .on(base)
+                .at(near, far)
+                .each(work.locating())
+                .cut(work.cutting())
+                .place("fingerboard")
+                .on("rod channel")
+                .at(near, far)
+                .each(work.gluing())
+                .place("body joint")
+                .on("heel")
+                .at(mm(joint), mm(joint + CHEEK_MM))
+                .each(work.fitting())
+                .placeInHeight("fingerboard")
+                .on(Registration.BLANK)
+                .at(near, far)
+                .each(work.gluing())
+                .placeInHeight("body joint")
+                .on(Registration.BLANK)
+                // An error at the foot of the heel's face turns the neck as one that far along it would.
+                .at(mm(joint), mm(joint + design.heel().map(Heel::heightMm).orElse(USUAL_HEEL_MM)))
+                .each(work.fitting())
+                .placeAlong("nut")
+                .on(Registration.BLANK)
+                .by(work.stopping())
+                .placeAlong("fret slots")
+                .on(Registration.BLANK)
+                .by(work.stopping())
+                .placeAlong("body joint")
+                .on(Registration.BLANK)
+                .by(work.stopping())
+                .placeAlong("bridge")
+                .on("body joint")
+                .by(work.stopping());
+    }
+
+    /**
+     * Returns how far the body's line misses the fingerboard's line at the bridge, across.
+     *
+     * @return the budget
+     */
+    public Budget<Length> stringLineAtBridge() {
+        return registration()
+                .across("fingerboard", "body joint", mm(design.scale().lengthMm()));
+    }
+
+    /**
+     * Returns how far the fingerboard's edges miss the neck's tapered sides, across.
+     *
+     * @param x the station
+     * @return the budget
+     */
+    public Budget<Length> boardOnNeck(Quantity<Length> x) {
+        return registration().across("side taper", "fingerboard", x);
+    }
+
+    /**
+     * Returns how far the sides lie off the channel, so how much more wood stands on its treble side than meant, and how
+     * much less on its bass side.
+     *
+     * @param x the station
+     * @return the budget
+     */
+    public Budget<Length> woodEachSide(Quantity<Length> x) {
+        return registration().across("rod channel", "side taper", x);
+    }
+
+    /**
+     * Returns how far the fingerboard's plane, extended to the bridge, lies too high over the body.
+     *
+     * @return the budget
+     */
+    public Budget<Length> projectionAtBridge() {
+        return registration()
+                .height("body joint", "fingerboard", mm(design.scale().lengthMm()));
+    }
+
+    /**
+     * Returns how far the bridge lies too far from the nut.
+     *
+     * @return the budget
+     */
+    public Budget<Length> stringLength() {
+        return registration().along("nut", "bridge");
+    }
+
+    /**
+     * Returns the usual four: string line and projection at the bridge, board on the neck at the body joint, and wood on
+     * each side of the channel near the nut, where it is least.
+     *
+     * @return an unmodifiable list
+     */
+    public List<Budget<Length>> budgets() {
+        double joint = design.bodyJointMm();
+        return List.of(
+                stringLineAtBridge(), boardOnNeck(mm(joint)), woodEachSide(mm(NEAR_NUT * joint)), projectionAtBridge());
+    }
+
+    private Amount<Length> mm(double house) {
+        return design.style().amount(HouseUnits.finite(house, "station", "mm"));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof NeckTree other
+                && design.equals(other.design)
+                && work.equals(other.work)
+                && edge == other.edge;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(design, work, edge);
+    }
+
+    /** Returns the standard deviation of each of the usual budgets. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(
+                design.name() + ": heel and taper located on " + (edge ? "an edge of the blank" : "the rod channel"));
+        for (Budget<Length> budget : budgets()) {
+            report.row(
+                    budget.title(),
+                    "u " + Shown.deviation(budget.rootSumSquare().uncertaintyHouse(), budget.unit()));
+        }
+        return Shown.fitted(report);
+    }
+}

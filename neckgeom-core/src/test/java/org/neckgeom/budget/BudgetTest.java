@@ -1,0 +1,388 @@
+package org.neckgeom.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.numeric.NormalLaw;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+class BudgetTest {
+
+    private static final Budget<Length> SLOT = Budget.named("slot offset")
+            .with("fence", Spread.rectangular(mm(0.05)))
+            .with("blank", 0.5, Spread.triangular(mm(0.12)))
+            .with("depth gauge", -1.0, Spread.normal(mm(0.02)));
+
+    private static Amount<Dimensionless> one(double value) {
+        return Amount.of(value, ShopUnit.ONE);
+    }
+
+    /** JCGM 100:2008, H.1 (gauge block): the unrounded contributions in nm, evaluated with mpmath to 20 digits. */
+    @Test
+    void rootSumSquare_agreesWithGumH1() {
+        Budget<Dimensionless> block = Budget.of("length", ShopUnit.ONE)
+                .with("standard", Spread.normal(one(25.0)).degreesOfFreedom(18.0))
+                .with("difference", Spread.normal(one(9.6819419539677059562)).degreesOfFreedom(25.447250777362717705))
+                .with("expansion", Spread.normal(one(2.8867873148698993362)).degreesOfFreedom(50.0))
+                .with("temperature", Spread.normal(one(16.599027060501921183)).degreesOfFreedom(2.0));
+
+        Estimate<Dimensionless> sum = block.rootSumSquare();
+
+        assertThat(sum.uncertaintyHouse()).isCloseTo(31.663879111008632284, within(1e-12));
+        assertThat(sum.degreesOfFreedom()).isCloseTo(16.751855737627245634, within(1e-10));
+        // The document truncates to 16 degrees of freedom and prints U = 93 nm.
+        Estimate<Dimensionless> truncated = Estimate.ofHouse(0.0, sum.uncertaintyHouse(), 16.0, ShopUnit.ONE);
+        assertThat(truncated.expanded(percent(99)).house()).isCloseTo(92.483276202124025815, within(1e-10));
+    }
+
+    /** Welch and Satterthwaite: 0.57 with 9 and 0.25 with infinite degrees of freedom give 12.8 (a published exercise). */
+    @Test
+    void rootSumSquare_givesTheEffectiveDegreesOfFreedom() {
+        Budget<Dimensionless> two = Budget.of("two", ShopUnit.ONE)
+                .with("a", Spread.normal(one(0.57)).degreesOfFreedom(9.0))
+                .with("b", Spread.normal(one(0.25)));
+
+        assertThat(two.rootSumSquare().degreesOfFreedom()).isCloseTo(12.795649034137075205, within(1e-12));
+    }
+
+    /** JCGM 101:2008, 9.2.4: the exact half-width 17.0158140998666749262389612768, where 1.96 u would give 19.89. */
+    @Test
+    void distribution_agreesWithSupplement1WhereOnePartDominates() {
+        Budget<Dimensionless> sum = Budget.of("sum", ShopUnit.ONE);
+        for (String name : List.of("a", "b", "c")) {
+            sum = sum.with(name, Spread.rectangular(one(Math.sqrt(3.0))));
+        }
+        sum = sum.with("d", Spread.rectangular(one(10.0 * Math.sqrt(3.0))));
+
+        Interval<Dimensionless> interval = sum.distribution().interval(percent(95));
+
+        assertThat(interval.highHouse()).isCloseTo(17.0158140998666749262389612768, within(1e-11));
+        assertThat(interval.lowHouse()).isCloseTo(-17.0158140998666749262389612768, within(1e-11));
+        assertThat(1.959963984540054 * sum.rootSumSquare().uncertaintyHouse()).isCloseTo(19.89, within(0.01));
+    }
+
+    @Test
+    void distribution_countsSignSensitivityAndShift() {
+        Budget<Length> budget = Budget.named("one")
+                .with("a", -2.0, Spread.normal(mm(0.1)).shifted(mm(0.05)))
+                .with("b", Spread.bias(mm(0.3)));
+
+        Distribution<Length> law = budget.distribution();
+
+        assertThat(law.mean().house()).isCloseTo(0.2, within(1e-15));
+        assertThat(law.standardDeviation().house()).isCloseTo(0.2, within(1e-15));
+        assertThat(law.chanceUpTo(mm(0.4))).isCloseTo(NormalLaw.cdf(1.0), within(1e-14));
+        assertThat(law.chanceAbove(mm(0.4))).isCloseTo(NormalLaw.upperTail(1.0), within(1e-14));
+        assertThat(law.quantile(percent(97.5)).house()).isCloseTo(0.2 + 0.2 * 1.959963984540054, within(1e-13));
+        assertThat(law.densityPerHouseUnit(mm(0.2))).isCloseTo(5.0 * NormalLaw.density(0.0), within(1e-12));
+    }
+
+    @Test
+    void distribution_turnsSamplesWithANegativeSensitivity() {
+        List<Amount<Length>> errors = List.of(mm(0.0), mm(0.0), mm(0.0), mm(0.4));
+        Budget<Length> budget = Budget.named("b").with("fence", -1.0, Spread.samples(errors));
+
+        assertThat(budget.distribution().chanceUpTo(mm(-0.39))).isEqualTo(0.25);
+        assertThat(budget.worstCase().range().lowHouse()).isCloseTo(-0.4, within(1e-15));
+        assertThat(budget.worstCase().range().highHouse()).isCloseTo(0.0, within(1e-15));
+    }
+
+    @Test
+    void worstCase_addsEndsAndSaysHowNormalPartsWereTaken() {
+        WorstCase<Length> worst = SLOT.worstCase();
+
+        assertThat(worst.range().highHouse()).isCloseTo(0.05 + 0.06 + 0.06, within(1e-15));
+        assertThat(worst.largest().house()).isCloseTo(0.17, within(1e-15));
+        assertThat(worst.normalFactor()).isEqualTo(3.0);
+        assertThat(worst)
+                .hasToString("slot offset: worst case -0.170 to 0.170 mm, normal parts at 3 standard deviations");
+        assertThat(SLOT.worstCase(2.0).range().highHouse()).isCloseTo(0.15, within(1e-15));
+    }
+
+    @Test
+    void worstCase_isNeverUnderTheExactEnds_forRandomBoundedBudgets() {
+        SplittableRandom random = new SplittableRandom(3L);
+        for (int i = 0; i < 60; i++) {
+            Budget<Length> budget = random(random, false);
+            Interval<Length> worst = budget.worstCase().range();
+            Interval<Length> nearly = budget.distribution().interval(percent(99.9999));
+            assertThat(worst.lowHouse()).as("seed 3, budget %s", i).isLessThanOrEqualTo(nearly.lowHouse() + 1e-12);
+            assertThat(worst.highHouse()).as("seed 3, budget %s", i).isGreaterThanOrEqualTo(nearly.highHouse() - 1e-12);
+            assertThat(Math.max(-worst.lowHouse(), worst.highHouse()))
+                    .as("seed 3, budget %s", i)
+                    .isGreaterThanOrEqualTo(budget.rootSumSquare().uncertaintyHouse());
+        }
+    }
+
+    @Test
+    void yield_isExactForOneNormal() {
+        Budget<Length> budget = Budget.named("b").with("a", Spread.normal(mm(0.1)));
+
+        Yield<Length> yield = budget.yield(Limits.within(mm(0.2)));
+
+        assertThat(yield.probability()).isCloseTo(0.954499736103641585599, within(1e-13));
+        assertThat(yield.chanceOutside()).isCloseTo(2.0 * NormalLaw.upperTail(2.0), within(1e-14));
+        assertThat(yield.standardUncertainty()).isZero();
+        assertThat(budget.yield(Limits.atMost(mm(0.1))).probability()).isCloseTo(NormalLaw.cdf(1.0), within(1e-14));
+        assertThat(budget.yield(Limits.atLeast(mm(0.1))).probability())
+                .isCloseTo(NormalLaw.upperTail(1.0), within(1e-14));
+    }
+
+    /** One normal of 8 degrees of freedom: dP/ds = -2 z phi(z) / s, times u(s) = s / sqrt(16). */
+    @Test
+    void yield_knowsItsUncertaintyFromFewReadings() {
+        Budget<Length> budget =
+                Budget.named("b").with("a", Spread.normal(mm(0.1)).degreesOfFreedom(8.0));
+
+        Yield<Length> yield = budget.yield(Limits.within(mm(0.2)));
+
+        assertThat(yield.standardUncertainty()).isCloseTo(4.0 * NormalLaw.density(2.0) / 4.0, within(1e-5));
+        assertThat(yield.toString()).contains("from spreads known by few readings");
+    }
+
+    @Test
+    void shares_areSortedAndAddUpToOne() {
+        Shares<Length> shares = SLOT.shares();
+
+        assertThat(shares.list()).extracting(Share::name).containsExactly("fence", "blank", "depth gauge");
+        assertThat(shares.list().stream().mapToDouble(Share::fraction).sum()).isCloseTo(1.0, within(1e-15));
+        double all = 0.05 * 0.05 / 3.0 + 0.06 * 0.06 / 6.0 + 0.02 * 0.02;
+        assertThat(shares.largest().fraction()).isCloseTo(0.05 * 0.05 / 3.0 / all, within(1e-14));
+        assertThat(shares.of("depth gauge").contribution().house()).isCloseTo(0.02, within(1e-16));
+    }
+
+    @Test
+    void allowance_keepsTheLimitsJustOftenEnough() {
+        Limits<Length> limits = Limits.within(mm(0.1));
+
+        Allowance<Length> allowance = SLOT.allowance("depth gauge", limits, percent(95));
+
+        Budget<Length> widest = SLOT.replaced("depth gauge", allowance.spread());
+        assertThat(widest.yield(limits).probability()).isCloseTo(0.95, within(1e-10));
+        assertThat(allowance.factor()).isGreaterThan(1.0);
+    }
+
+    @Test
+    void allowance_saysHowFarTheRestOverspend() {
+        // The fence alone, within 0.05 mm, keeps within 0.04 mm in 4 of 5 pieces: 95 % would need 0.0475 mm.
+        Budget<Length> budget = Budget.named("slot offset")
+                .with("fence", Spread.rectangular(mm(0.05)))
+                .with("gauge", Spread.normal(mm(0.01)));
+
+        assertThatThrownBy(() -> budget.allowance("gauge", Limits.within(mm(0.04)), percent(95)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("no allowance is left for \"gauge\": the rest alone keep within 0.04 mm 80.0 % of the time,"
+                        + " 95.0 % asked; they overspend the limits by 0.00750 mm");
+    }
+
+    @Test
+    void allocate_meetsTheLimitBothWays() {
+        Limits<Length> limits = Limits.within(mm(0.06));
+
+        Allocation<Length> allocation = SLOT.allocate(limits, percent(99));
+
+        assertThat(allocation.commonScale().yield(limits).probability()).isCloseTo(0.99, within(1e-10));
+        assertThat(allocation.leastEffort().yield(limits).probability()).isCloseTo(0.99, within(1e-10));
+        assertThat(allocation.commonFactor()).isLessThan(1.0);
+        assertThat(allocation.saving()).isBetween(0.0, 0.5);
+    }
+
+    /** Lagrange's rule by hand: t_i ~ (k_i / c_i^2)^(1/3); no nearby sharing of the same variance costs less. */
+    @Test
+    void allocate_sharesByTheCubeRootRule() {
+        Budget<Length> budget = Budget.named("b")
+                .with("a", 1.0, Spread.normal(mm(0.1)))
+                .with("b", 8.0, Spread.normal(mm(0.1)))
+                .with("c", 1.0, Spread.normal(mm(0.1)));
+
+        Budget<Length> least = budget.allocate(Limits.within(mm(1.0)), percent(95), Map.of("c", 27.0))
+                .leastEffort();
+
+        double a = least.contributors().get(0).spread().scaleHouse();
+        assertThat(least.contributors().get(1).spread().scaleHouse() / a).isCloseTo(0.25, within(1e-12));
+        assertThat(least.contributors().get(2).spread().scaleHouse() / a).isCloseTo(3.0, within(1e-12));
+    }
+
+    @Test
+    void measured_replacesTheSpreadByTheReading() {
+        Budget<Length> after = SLOT.measured("fence", Estimate.of(mm(0.04), mm(0.01)));
+
+        assertThat(after.rootSumSquare().valueHouse()).isCloseTo(0.04, within(1e-16));
+        assertThat(after.rootSumSquare().uncertaintyHouse())
+                .isCloseTo(Math.sqrt(0.01 * 0.01 + 0.06 * 0.06 / 6.0 + 0.02 * 0.02), within(1e-16));
+        assertThat(SLOT.rootSumSquare().valueHouse())
+                .as("the budget asked stays")
+                .isZero();
+    }
+
+    @Test
+    void simulate_agreesWithTheExactDistribution_forRandomBudgets() {
+        SplittableRandom random = new SplittableRandom(17L);
+        for (int i = 0; i < 40; i++) {
+            Budget<Length> budget = random(random, true);
+            Distribution<Length> law = budget.distribution();
+            Interval<Length> exact = law.interval(percent(95));
+            // A little wider, as samples put weight on single values, which rounding may leave on either side.
+            Amount<Length> hair = mm(1e-9);
+            Limits<Length> limits =
+                    Limits.between(exact.low().minus(hair), exact.high().plus(hair));
+            double inside = law.chance(limits);
+            Simulated<Length> trials =
+                    budget.simulate(i).withLimits(limits).withThreads(1).trials(200_000);
+            double sd = law.standardDeviation().house();
+            assertThat(trials.mean().valueHouse())
+                    .as("seed 17, budget %s", i)
+                    .isCloseTo(law.mean().house(), within(5.0 * sd / Math.sqrt(200_000)));
+            assertThat(trials.standardDeviation().house())
+                    .as("seed 17, budget %s", i)
+                    .isCloseTo(sd, within(0.012 * sd));
+            assertThat(trials.yield().probability())
+                    .as("seed 17, budget %s", i)
+                    .isCloseTo(inside, within(5.0 * Math.sqrt(0.95 * 0.05 / 200_000)));
+        }
+    }
+
+    @Test
+    void shortestInterval_isTheSymmetricOneForOneHump() {
+        Interval<Length> shortest = SLOT.distribution().shortestInterval(percent(95));
+        Interval<Length> symmetric = SLOT.distribution().interval(percent(95));
+
+        assertThat(shortest.lowHouse()).isCloseTo(symmetric.lowHouse(), within(1e-12));
+        assertThat(shortest.highHouse()).isCloseTo(symmetric.highHouse(), within(1e-12));
+    }
+
+    /** Of an arcsine error half lies in the outer part: by hand, the shortest 50 % is from -a to the middle. */
+    @Test
+    void shortestInterval_leansToOneSideOfAHollowLaw() {
+        Budget<Length> swing = Budget.named("swing").with("swing", Spread.arcsine(mm(1.0)));
+
+        Interval<Length> shortest = swing.distribution().shortestInterval(percent(50));
+
+        assertThat(shortest.lowHouse()).isCloseTo(-1.0, within(1e-9));
+        assertThat(shortest.highHouse()).isCloseTo(0.0, within(1e-6));
+        assertThat(swing.distribution().interval(percent(50)).highHouse()).isCloseTo(Math.sqrt(0.5), within(1e-12));
+    }
+
+    @Test
+    void with_rejectsANameTwice() {
+        assertThatThrownBy(() -> SLOT.with("fence", Spread.normal(mm(1))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("contributors must have different names, but \"fence\" was given twice in slot offset");
+    }
+
+    @Test
+    void everyQuestion_namesWhatIsThereWhenANameIsUnknown() {
+        assertThatThrownBy(() -> SLOT.allowance("fenc", Limits.within(mm(1)), percent(95)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "nothing in slot offset is called \"fenc\"; there are \"fence\", \"blank\", \"depth gauge\"");
+        assertThatThrownBy(() -> SLOT.measured("x", Estimate.of(mm(0), mm(1))))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void measured_rejectsAnotherKind() {
+        assertThatThrownBy(() -> SLOT.measured("fence", Estimate.of(deg(1), deg(0.1))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("spread of fence must be a length, but was");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.0, 100.0, -1.0, 101.0})
+    void everyQuestion_rejectsAProbabilityOutsideZeroToOne(double p) {
+        Limits<Length> limits = Limits.within(mm(1));
+
+        assertThatThrownBy(() -> SLOT.distribution().interval(percent(p))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SLOT.distribution().quantile(percent(p))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SLOT.allowance("fence", limits, percent(p)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> SLOT.allocate(limits, percent(p))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void allocate_rejectsWhatNoSpreadCanMeet() {
+        Budget<Length> off = SLOT.with("known", Spread.bias(mm(0.3)));
+
+        assertThatThrownBy(() -> off.allocate(Limits.within(mm(0.1)), percent(99)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("the shifts alone overspend it by 0.200 mm");
+    }
+
+    @Test
+    void allowance_rejectsWhatHasNoSpread() {
+        Budget<Length> off = SLOT.with("known", Spread.bias(mm(0.01)));
+
+        assertThatThrownBy(() -> off.allowance("known", Limits.within(mm(0.5)), percent(99)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("has no spread");
+    }
+
+    @Test
+    void everyAnswer_fitsInAThousandCharacters() {
+        Budget<Length> many = Budget.named("many");
+        for (int i = 0; i < 60; i++) {
+            many = many.with("a rather long name of contributor number " + i, Spread.rectangular(mm(0.01 + 0.001 * i)));
+        }
+        Limits<Length> limits = Limits.within(mm(0.4));
+
+        for (Object answer : List.of(
+                many,
+                many.worstCase(),
+                many.distribution(),
+                many.yield(limits),
+                many.shares(),
+                many.allowance("a rather long name of contributor number 3", limits, percent(90)),
+                many.allocate(limits, percent(90)),
+                many.simulate(1).withLimits(limits).trials(10_000))) {
+            assertThat(answer.toString()).hasSizeLessThanOrEqualTo(1000).doesNotContain("@");
+        }
+    }
+
+    @Test
+    void in_printsInInches() {
+        assertThat(SLOT.in(ShopUnit.THOU).worstCase().range().highHouse()).isCloseTo(0.17, within(1e-15));
+        assertThat(SLOT.in(ShopUnit.INCH)
+                        .worstCase()
+                        .largest()
+                        .in(ShopUnit.INCH)
+                        .value())
+                .isCloseTo(inch(0.17 / 25.4).value(), within(1e-15));
+        assertThat(SLOT.in(ShopUnit.THOU).toString()).contains(" thou");
+    }
+
+    private static Budget<Length> random(SplittableRandom random, boolean normalToo) {
+        Budget<Length> budget = Budget.named("random");
+        int count = 1 + random.nextInt(6);
+        for (int n = 0; n < count; n++) {
+            Amount<Length> size = mm(StrictMath.pow(10.0, 2.0 * random.nextDouble() - 2.0));
+            Spread<Length> spread = switch (random.nextInt(normalToo ? 6 : 4)) {
+                case 0 -> Spread.rectangular(size);
+                case 1 -> Spread.triangular(size);
+                case 2 -> Spread.trapezoidal(size, size.times(0.4));
+                case 3 -> Spread.arcsine(size);
+                case 4 -> Spread.normal(size);
+                default -> Spread.samples(List.of(size, size.negated(), mm(0.0), size.times(0.3), mm(0.01)));
+            };
+            budget = budget.with("c" + n, random.nextBoolean() ? 1.5 : -0.7, spread.shifted(mm(0.01 * n)));
+        }
+        return budget;
+    }
+}

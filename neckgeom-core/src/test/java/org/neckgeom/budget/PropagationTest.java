@@ -1,0 +1,268 @@
+package org.neckgeom.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.SplittableRandom;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import org.hipparchus.analysis.differentiation.Gradient;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+class PropagationTest {
+
+    private static Amount<Dimensionless> one(double value) {
+        return Amount.of(value, ShopUnit.ONE);
+    }
+
+    private static Spread<Dimensionless> normal(double sd) {
+        return Spread.normal(one(sd));
+    }
+
+    private static Spread<Dimensionless> rectangular(double a) {
+        return Spread.rectangular(one(a));
+    }
+
+    /** JCGM 101:2008, 9.3: mass calibration, mg and kg/m3; exact figures by mpmath beside the model. */
+    private static final Propagation<Dimensionless> MASS = Propagation.to("mass difference", ShopUnit.ONE)
+            .input("m_Rc", one(100_000.0), normal(0.05))
+            .input("dm_Rc", one(1.234), normal(0.02))
+            .input("rho_a", one(1.2), rectangular(0.1))
+            .input("rho_W", one(8000.0), rectangular(1000.0))
+            .input("rho_R", one(8000.0), rectangular(50.0))
+            .through(x -> (x[0] + x[1]) * (1.0 + (x[2] - 1.2) * (1.0 / x[3] - 1.0 / x[4])) - 100_000.0);
+
+    @Test
+    void firstOrder_agreesWithSupplement1MassCalibration() {
+        assertThat(MASS.value().house()).isCloseTo(1.234, within(1e-10));
+        assertThat(MASS.firstOrder().uncertaintyHouse()).isCloseTo(0.0538516480713450403125071, within(1e-8));
+    }
+
+    @Test
+    void simulate_agreesWithSupplement1MassCalibration() {
+        Simulated<Dimensionless> trials = MASS.simulate(3).trials(1_000_000);
+
+        assertThat(trials.mean().valueHouse()).isCloseTo(1.234, within(5.0 * 0.0755 / 1000.0));
+        assertThat(trials.standardDeviation().house()).isCloseTo(0.07547973995542332, within(0.0003));
+        Interval<Dimensionless> interval = trials.interval(percent(95));
+        assertThat(interval.lowHouse()).isCloseTo(1.234 - 0.149566740254, within(0.001));
+        assertThat(interval.highHouse()).isCloseTo(1.234 + 0.149566740254, within(0.001));
+    }
+
+    @Test
+    void compared_warnsWhereFirstOrderFails() {
+        Comparison<Dimensionless> comparison = MASS.compared(1, 1);
+
+        assertThat(comparison.isValidated()).isFalse();
+        assertThat(comparison.toString()).startsWith("mass difference: first order DISAGREES with the trials");
+        assertThat(comparison.difference().house()).isCloseTo(0.149566740254 - 0.10554728, within(0.004));
+    }
+
+    @Test
+    void compared_agreesWhereTheFunctionIsStraight() {
+        Propagation<Dimensionless> sum = Propagation.to("sum", ShopUnit.ONE)
+                .input("a", one(1.0), normal(1.0))
+                .input("b", one(2.0), normal(1.0))
+                .through(x -> x[0] + x[1]);
+
+        assertThat(sum.compared(1, 1).isValidated()).isTrue();
+    }
+
+    /** JCGM 101:2008, 9.4: comparison loss, X1^2 + X2^2 about 0, where first order gives 0: exact mean and deviation. */
+    @Test
+    void simulate_agreesWithSupplement1ComparisonLoss() {
+        for (double[] row : new double[][] {
+            {0.0, 0.00005, 0.00005},
+            {0.010, 0.00015, 0.00011180339887498948482},
+            {0.050, 0.00255, 0.00050249378105604451}
+        }) {
+            Propagation<Dimensionless> loss = Propagation.to("loss", ShopUnit.ONE)
+                    .input("x1", one(row[0]), normal(0.005))
+                    .input("x2", one(0.0), normal(0.005))
+                    .through(x -> x[0] * x[0] + x[1] * x[1]);
+            Simulated<Dimensionless> trials = loss.simulate(6).trials(1_000_000);
+            assertThat(trials.mean().valueHouse()).isCloseTo(row[1], within(5.0 * row[2] / 1000.0));
+            assertThat(trials.standardDeviation().house()).isCloseTo(row[2], within(0.01 * row[2]));
+        }
+    }
+
+    /** The shortest 95 % interval of 9.4 at x1 = 0 starts at 0: the law is exponential, its end {@code -2 s^2 ln 0.05}. */
+    @Test
+    void shortestInterval_agreesWithTheExponentialLaw() {
+        Propagation<Dimensionless> loss = Propagation.to("loss", ShopUnit.ONE)
+                .input("x1", one(0.0), normal(0.005))
+                .input("x2", one(0.0), normal(0.005))
+                .through(x -> x[0] * x[0] + x[1] * x[1]);
+
+        Interval<Dimensionless> shortest = loss.simulate(6).trials(1_000_000).shortestInterval(percent(95));
+
+        assertThat(shortest.lowHouse()).isCloseTo(0.0, within(1e-6));
+        assertThat(shortest.highHouse()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
+    }
+
+    /**
+     * JCGM 101:2008, 9.5: gauge block in nm, four inputs of few degrees of freedom drawn from Student's law; the two
+     * curvilinear trapezoids by an input each for their half-width's own width. Exact deviation 35.808 (36 is printed),
+     * half-widths 70.3492 and 93.7319, by characteristic function with mpmath.
+     */
+    @Test
+    void simulate_agreesWithSupplement1GaugeBlock() {
+        Propagation<Dimensionless> block = Propagation.to("length difference", ShopUnit.ONE)
+                .input("L_s", one(50_000_623.0), normal(25.0).degreesOfFreedom(18.0))
+                .input("D", one(215.0), normal(6.0).degreesOfFreedom(24.0))
+                .input("d1", one(0.0), normal(4.0).degreesOfFreedom(5.0))
+                .input("d2", one(0.0), normal(7.0).degreesOfFreedom(8.0))
+                .input("alpha_s", one(11.5e-6), rectangular(2e-6))
+                .input("theta_0", one(-0.1), normal(0.2))
+                .input("Delta", one(0.0), Spread.arcsine(one(0.5)))
+                .input("dalpha", one(0.0), rectangular(1.0))
+                .input("dalpha width", one(1.0e-6), rectangular(0.1e-6))
+                .input("dtheta", one(0.0), rectangular(1.0))
+                .input("dtheta width", one(0.050), rectangular(0.025))
+                .through(x -> x[0]
+                        + x[1]
+                        + x[2]
+                        + x[3]
+                        - x[0] * (x[7] * x[8] * (x[5] + x[6]) + x[4] * x[9] * x[10])
+                        - 50_000_000.0);
+
+        Simulated<Dimensionless> trials = block.simulate(12).trials(2_000_000);
+
+        assertThat(trials.mean().valueHouse()).isCloseTo(838.0, within(0.13));
+        assertThat(trials.standardDeviation().house()).isCloseTo(35.808078603007, within(0.1));
+        Interval<Dimensionless> i95 = trials.interval(percent(95));
+        Interval<Dimensionless> i99 = trials.interval(percent(99));
+        assertThat(0.5 * (i95.highHouse() - i95.lowHouse())).isCloseTo(70.3492, within(0.25));
+        assertThat(0.5 * (i99.highHouse() - i99.lowHouse())).isCloseTo(93.7319, within(0.5));
+    }
+
+    /** NPL Report DEM-ES-011, 9.2: ln of a rectangular quantity; exact mean, deviation and shortest interval. */
+    @Test
+    void simulate_agreesWithTheLogarithmExample() {
+        Propagation<Dimensionless> log = Propagation.to("ln x", ShopUnit.ONE)
+                .input("x", one(0.6), rectangular(0.5))
+                .through(x -> StrictMath.log(x[0]));
+
+        Simulated<Dimensionless> trials = log.simulate(2).trials(1_000_000);
+
+        assertThat(trials.mean().valueHouse()).isCloseTo(-0.66490029291583808555, within(0.003));
+        assertThat(trials.standardDeviation().house()).isCloseTo(0.60622669742929920889, within(0.003));
+        Interval<Dimensionless> shortest = trials.shortestInterval(percent(95));
+        assertThat(shortest.lowHouse()).isCloseTo(-1.89711998488588, within(0.02));
+        assertThat(shortest.highHouse()).isCloseTo(0.0953101798043249, within(0.001));
+        assertThat(log.compared(2, 1).isValidated()).isFalse();
+    }
+
+    @Test
+    void derivatives_ofDualsAgreeWithDifferences() {
+        Propagation<Angle> angle = Propagation.to("neck angle", ShopUnit.DEGREE)
+                .input("rise", mm(10.3), Spread.normal(mm(0.2)))
+                .input("reach", mm(295.0), Spread.rectangular(mm(0.5)))
+                .input("action", mm(2.4), Spread.normal(mm(0.1)))
+                .throughDual(
+                        x -> x[0].dividedBy(x[1].squared().plus(x[2].squared()).sqrt())
+                                .asin()
+                                .minus(x[2].atan2(x[1])));
+
+        double[] exact = angle.derivatives();
+        double[] differences = angle.differences();
+
+        for (int i = 0; i < exact.length; i++) {
+            assertThat(differences[i]).as("input %s", i).isCloseTo(exact[i], within(1e-9 * Math.abs(exact[i]) + 1e-13));
+        }
+        assertThat(angle.firstOrder().unit()).isEqualTo(ShopUnit.DEGREE);
+        assertThat(angle.compared(5, 1).isValidated()).isTrue();
+    }
+
+    /** Every operation of the dual numbers against Hipparchus' Gradient, at random places, with 3 and with 11 inputs. */
+    @Test
+    void dual_agreesWithHipparchus() {
+        SplittableRandom random = new SplittableRandom(41L);
+        for (int inputs : new int[] {3, 8, 11}) {
+            for (int i = 0; i < 200; i++) {
+                Dual[] x = new Dual[inputs];
+                Gradient[] g = new Gradient[inputs];
+                for (int n = 0; n < inputs; n++) {
+                    double value = 0.1 + 0.8 * random.nextDouble();
+                    x[n] = Dual.input(value, n);
+                    g[n] = Gradient.variable(inputs, n, value);
+                }
+                Dual a = x[0];
+                Dual b = x[inputs - 1];
+                Gradient c = g[0];
+                Gradient d = g[inputs - 1];
+                check(a.plus(b).times(x[1]), c.add(d).multiply(g[1]), inputs, i);
+                check(a.minus(b).dividedBy(x[1]), c.subtract(d).divide(g[1]), inputs, i);
+                check(a.times(b).sqrt().negated(), c.multiply(d).sqrt().negate(), inputs, i);
+                check(a.sin().times(b.cos()), c.sin().multiply(d.cos()), inputs, i);
+                check(a.tan().plus(b.asin()), c.tan().add(d.asin()), inputs, i);
+                check(a.acos().minus(b.atan()), c.acos().subtract(d.atan()), inputs, i);
+                check(a.atan2(b), c.atan2(d), inputs, i);
+                check(a.exp().times(b.log()), c.exp().multiply(d.log()), inputs, i);
+                check(a.power(2.7).squared(), c.pow(2.7).square(), inputs, i);
+                check(
+                        a.plus(2.0).minus(0.5).times(3.0).dividedBy(7.0),
+                        c.add(1.5).multiply(3.0 / 7.0),
+                        inputs,
+                        i);
+            }
+        }
+    }
+
+    private static void check(Dual actual, Gradient expected, int inputs, int i) {
+        assertThat(actual.value())
+                .as("seed 41, %s", i)
+                .isCloseTo(expected.getValue(), within(1e-13 * (1.0 + Math.abs(expected.getValue()))));
+        for (int n = 0; n < inputs; n++) {
+            double slope = expected.getPartialDerivative(n);
+            assertThat(actual.derivative(n))
+                    .as("seed 41, %s, by %s", i, n)
+                    .isCloseTo(slope, within(1e-12 * (1.0 + Math.abs(slope))));
+        }
+    }
+
+    @Test
+    void simulate_hasTheSameBitsForAnyNumberOfThreads() {
+        Simulated<Dimensionless> first = MASS.simulate(8).withThreads(1).trials(300_001);
+        for (int threads : new int[] {2, 3, 8}) {
+            Simulated<Dimensionless> other =
+                    MASS.simulate(8).withThreads(threads).trials(300_001);
+            assertThat(other.mean()).isEqualTo(first.mean());
+            assertThat(other.interval(percent(95))).isEqualTo(first.interval(percent(95)));
+        }
+    }
+
+    @Test
+    void budget_takesEveryQuestionOfABudget() {
+        assertThat(MASS.budget().shares().largest().name()).isEqualTo("m_Rc");
+        assertThat(MASS.budget().rootSumSquare().valueHouse()).isZero();
+    }
+
+    @Test
+    void input_rejectsANameTwice() {
+        assertThatThrownBy(() -> MASS.input("rho_a", one(1.0), normal(1.0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("inputs must have different names, but \"rho_a\" was given twice to mass difference");
+    }
+
+    @Test
+    void everyQuestion_rejectsAFunctionWithoutAValue() {
+        Propagation<Dimensionless> root = Propagation.to("root", ShopUnit.ONE)
+                .input("x", one(-1.0), normal(0.1))
+                .through(x -> Math.sqrt(x[0]));
+
+        assertThatThrownBy(root::value)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("root must be a finite number, but was NaN");
+        assertThatThrownBy(() -> Propagation.to("none", ShopUnit.ONE).firstOrder())
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("has no function yet");
+    }
+}
