@@ -7,9 +7,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.NeckTree;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Caution;
 import org.neckgeom.setup.RodSlot;
@@ -55,6 +59,7 @@ public final class NeckPlan {
     private final NeckSet neckSet;
     private final double relief;
     private final Weather weather;
+    private final OrderOfWork order;
 
     private NeckPlan(Parts parts) {
         this.design = parts.design;
@@ -68,6 +73,7 @@ public final class NeckPlan {
         this.neckSet = parts.neckSet;
         this.relief = parts.relief;
         this.weather = parts.weather;
+        this.order = parts.order;
     }
 
     /** The parts on their way from one plan to the next; never leaves this class. */
@@ -83,6 +89,7 @@ public final class NeckPlan {
         private NeckSet neckSet;
         private double relief = USUAL_RELIEF_MM;
         private Weather weather = HEATED_WINTER;
+        private OrderOfWork order;
     }
 
     private NeckPlan with(Consumer<Parts> change) {
@@ -98,6 +105,7 @@ public final class NeckPlan {
         parts.neckSet = neckSet;
         parts.relief = relief;
         parts.weather = weather;
+        parts.order = order;
         change.accept(parts);
         return new NeckPlan(parts);
     }
@@ -114,6 +122,7 @@ public final class NeckPlan {
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
         Parts parts = new Parts();
         parts.design = Objects.requireNonNull(design, "design");
+        parts.order = OrderOfWork.forNeck(design);
         parts.blank = Objects.requireNonNull(blank, "blank");
         parts.shop = Objects.requireNonNull(shop, "shop");
         Fit.check(design, blank, shop);
@@ -225,6 +234,17 @@ public final class NeckPlan {
     }
 
     /**
+     * Returns this plan with another order of work.
+     *
+     * @param work the operations and what must be kept
+     * @return the plan
+     */
+    public NeckPlan order(OrderOfWork work) {
+        Objects.requireNonNull(work, "order of work");
+        return with(parts -> parts.order = work);
+    }
+
+    /**
      * Returns the design.
      *
      * @return the design
@@ -314,6 +334,34 @@ public final class NeckPlan {
         return weather;
     }
 
+    /**
+     * Returns the operations and the orders to keep; {@code order().plan()} puts them in order.
+     *
+     * @return the usual neck's, without what this one lacks, unless told
+     */
+    public OrderOfWork order() {
+        return order;
+    }
+
+    /**
+     * Returns how well each kind of step is done: common practice, and the channel's centring as it is known now.
+     *
+     * @return the workmanship
+     */
+    public Workmanship workmanship() {
+        return Workmanship.withDefaults().withCentring(Spread.of(SetUpParts.offsetNow(this)));
+    }
+
+    /**
+     * Returns the budgets of this neck made from its channel: string line at the bridge, board on the neck, wood on each
+     * side of the channel, projection height at the bridge.
+     *
+     * @return four, in this order
+     */
+    public List<Budget<Length>> budgets() {
+        return NeckTree.fromTheChannel(design).with(workmanship()).budgets();
+    }
+
     /** Trial cuts and fence moves in the order they were made. */
     List<CentringStep> steps() {
         return steps;
@@ -361,6 +409,8 @@ public final class NeckPlan {
         List<PlanPart> parts = new ArrayList<>(SetUpParts.of(this));
         parts.addAll(ShapeParts.of(this));
         parts.addAll(StrengthParts.of(this));
+        parts.add(BudgetParts.of(this));
+        parts.add(OrderPart.of(this));
         return parts;
     }
 
@@ -397,12 +447,24 @@ public final class NeckPlan {
                 && Objects.equals(scarf, other.scarf)
                 && Objects.equals(neckSet, other.neckSet)
                 && Double.compare(relief, other.relief) == 0
-                && weather.equals(other.weather);
+                && weather.equals(other.weather)
+                && order.equals(other.order);
     }
 
     @Override
     public int hashCode() {
         return Objects.hash(
-                design, blank, shop, steps, centredWithin, woodLeft, bridgeWithin, scarf, neckSet, relief, weather);
+                design,
+                blank,
+                shop,
+                steps,
+                centredWithin,
+                woodLeft,
+                bridgeWithin,
+                scarf,
+                neckSet,
+                relief,
+                weather,
+                order);
     }
 }

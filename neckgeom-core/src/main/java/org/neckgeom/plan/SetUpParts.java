@@ -72,6 +72,16 @@ final class SetUpParts {
                                 "No single cut can prove this limit: read better or more often, or widen it."));
     }
 
+    /** Where the slot lies now, all readings and moves taken together; the instrument's promise before the first cut. */
+    static Estimate<Length> offsetNow(NeckPlan plan) {
+        Session session = new Session(plan);
+        if (session.rounds != null) {
+            return session.rounds.estimate().estimate();
+        }
+        double u = plan.shop().repeatability().house() / Math.sqrt(2);
+        return Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit());
+    }
+
     private static PlanPart afterCuts(NeckPlan plan, Session session) {
         PlanSection.Draft draft = PlanSection.titled("Centring the cutter");
         session.told.forEach(row -> draft.row(row.label(), row.value()));
@@ -152,8 +162,8 @@ final class SetUpParts {
         private void read(String label, Centring centring) {
             told.add(new PlanSection.Row(label, centring.offset().toString()));
             Closure closure = centring.closure();
-            lastMisread = closure.isComplete() && !closure.closes() ? closure : null;
-            if (closure.isComplete()) {
+            lastMisread = closure.closes() ? null : closure;
+            if (closure.isComplete() || lastMisread != null) {
                 told.add(new PlanSection.Row("", closure.toString()));
             }
             if (lastMisread == null) {

@@ -63,7 +63,7 @@ final class ShapeParts {
         for (Fret fret : FretTable.of(design).frets()) {
             double x = fret.fromNutMm();
             draft.row(
-                    "fret " + fret.number(),
+                    fret.number() == 0 ? "nut" : "fret " + fret.number(),
                     plan.style().text(x) + ", board " + plan.style().text(2 * design.halfWidthAtMm(x)) + " wide");
         }
         return PlanPart.of(draft.note("measure every fret from the nut: steps added up add up their errors"));
