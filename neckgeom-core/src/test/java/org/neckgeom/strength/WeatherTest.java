@@ -126,7 +126,7 @@ class WeatherTest {
         assertThat(damp.across(mm(50), own).flatsawn().changeMm())
                 .isCloseTo(50 * 0.0029 * damp.moistureChange().house() * 100, withinPercentage(1.5));
         assertThatThrownBy(() -> damp.across(mm(50), Wood.named("nothing known")))
-                .isInstanceOf(IllegalStateException.class)
+                .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("change, radial of nothing known is not known");
     }
 

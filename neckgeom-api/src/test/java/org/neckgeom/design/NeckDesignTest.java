@@ -1,0 +1,178 @@
+package org.neckgeom.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.LengthStyle;
+
+class NeckDesignTest {
+
+    private static final NeckDesign BARE = NeckDesign.named("bench neck");
+
+    private static void refused(ThrowingCallable call, String message) {
+        assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
+    }
+
+    private static NeckDesign neck() {
+        return BARE.scale(mm(560))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)));
+    }
+
+    @Test
+    void missingParts_areNamedWhereTheyAreNeeded() {
+        refused(BARE::scale, "\"bench neck\" must have its scale told for this, but has none: add .scale(...)");
+        refused(
+                BARE::fingerboard,
+                "\"bench neck\" must have its fingerboard told for this, but has none: add .fingerboard(...)");
+        refused(BARE::back, "\"bench neck\" must have its back told for this, but has none: add .back(...)");
+        refused(BARE::wood, "\"bench neck\" must have its wood told for this, but has none: add .wood(...)");
+        refused(BARE::strings, "\"bench neck\" must have its strings told for this, but has none: add .strings(...)");
+        refused(BARE::bodyJointMm, "\"bench neck\" must have its scale told for this, but has none: add .scale(...)");
+        refused(
+                () -> BARE.scale(mm(560)).halfWidthAtMm(0),
+                "\"bench neck\" must have its fingerboard told for this, but has none: add .fingerboard(...)");
+        refused(
+                () -> BARE.scale(mm(560)).backDepthAtMm(0),
+                "\"bench neck\" must have its back told for this, but has none: add .back(...)");
+        assertThat(BARE.channel()).isEmpty();
+        assertThat(BARE.head()).isEmpty();
+        assertThat(BARE.heel()).isEmpty();
+    }
+
+    @Test
+    void badParts_areRefused() {
+        refused(() -> NeckDesign.named(" "), "a neck's name must have a letter, but was \" \"");
+        refused(
+                () -> NeckDesign.named("n".repeat(101)),
+                "a neck's name must have 100 characters or fewer, but had 101");
+        refused(() -> BARE.frets(0), "frets must be between 1 and 200, but were 0");
+        refused(() -> BARE.frets(201), "frets must be between 1 and 200, but were 201");
+        refused(() -> BARE.bodyAtFret(0), "fret at the body must be between 1 and 200, but was 0");
+        refused(() -> BARE.scale(inch(-25)), "scale must be more than 0 in, but was -25 in");
+    }
+
+    @Test
+    void everyPart_makesANewDesignAndLeavesTheOldOne() {
+        Rod rod = Rod.twoWay(mm(300), mm(6), mm(9));
+        List<UnaryOperator<NeckDesign>> changes = List.of(
+                neck -> neck.scale(mm(600)),
+                neck -> neck.scale(Scale.of(mm(560)).divisions(19)),
+                neck -> neck.frets(22),
+                neck -> neck.bodyAtFret(14),
+                neck -> neck.fingerboard(Fingerboard.tapered(mm(40), mm(52))),
+                neck -> neck.back(BackProfile.between(mm(13), mm(15))),
+                neck -> neck.wood(Wood.SAPELE),
+                neck -> neck.rod(rod),
+                neck -> neck.channel(Channel.forRod(rod).startingAt(mm(5))),
+                neck -> neck.strings(StringSet.of(pitch("G2"))),
+                neck -> neck.head(Head.flat()),
+                neck -> neck.heel(Heel.of(mm(78), mm(54))));
+        NeckDesign old = neck();
+        String text = old.toString();
+        for (int i = 0; i < changes.size(); i++) {
+            NeckDesign changed = changes.get(i).apply(old);
+
+            assertThat(changed).as("change %d", i).isNotEqualTo(old);
+            assertThat(old).isEqualTo(neck()).hasToString(text);
+            assertThat(changes.get(i).apply(changed)).isEqualTo(changed);
+        }
+    }
+
+    @Test
+    void parts_mayBeToldInAnyOrder() {
+        List<UnaryOperator<NeckDesign>> steps = List.of(
+                neck -> neck.scale(mm(560)),
+                neck -> neck.fingerboard(Fingerboard.tapered(mm(34), mm(46))),
+                neck -> neck.back(BackProfile.between(mm(14.5), mm(16.5))));
+        NeckDesign forward = BARE;
+        NeckDesign backward = BARE;
+        for (int i = 0; i < steps.size(); i++) {
+            forward = steps.get(i).apply(forward);
+            backward = steps.get(steps.size() - 1 - i).apply(backward);
+        }
+
+        assertThat(forward).isEqualTo(backward).isEqualTo(neck());
+    }
+
+    @Test
+    void lines_runStraightThroughWhatWasTold() {
+        NeckDesign neck = neck().fingerboard(Fingerboard.tapered(mm(34), mm(46))
+                .thickness(mm(6), mm(5))
+                .radius(mm(300), mm(400)));
+
+        assertThat(neck.bodyJointMm()).isCloseTo(280, within(1e-13)); // twelfth fret: half the scale
+        assertThat(neck.halfWidthAtMm(0)).isEqualTo(17);
+        assertThat(neck.halfWidthAtMm(280)).isCloseTo(23, within(1e-13));
+        assertThat(neck.halfWidthAtMm(140)).isCloseTo(20, within(1e-13));
+        assertThat(neck.boardThicknessAtMm(140)).isCloseTo(5.5, within(1e-13));
+        assertThat(neck.crownRadiusAtMm(140)).isCloseTo(350, within(1e-11));
+        assertThat(neck().crownRadiusAtMm(140)).isInfinite();
+        double first = Scale.of(mm(560)).fretMm(1);
+        assertThat(neck.backDepthAtMm(first)).isCloseTo(14.5, within(1e-13));
+        assertThat(neck.backDepthAtMm(280)).isCloseTo(16.5, within(1e-13));
+        assertThat(neck.backDepthAtMm((first + 280) / 2)).isCloseTo(15.5, within(1e-13));
+    }
+
+    @Test
+    void secondPlace_mayBeAnotherFret() {
+        NeckDesign neck = neck().bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)).secondAtFret(12))
+                .back(BackProfile.between(mm(14.5), mm(16.5)).atFrets(0, 12));
+
+        assertThat(neck.halfWidthAtMm(280)).isCloseTo(23, within(1e-13));
+        assertThat(neck.bodyJointMm()).isGreaterThan(280);
+        assertThat(neck.backDepthAtMm(0)).isEqualTo(14.5);
+        assertThat(neck.bodyAtFret(12).halfWidthAtMm(280)).isCloseTo(23, within(1e-13));
+    }
+
+    @Test
+    void style_isThatOfTheScale() {
+        assertThat(BARE.style()).isEqualTo(LengthStyle.MILLIMETRES);
+        assertThat(BARE.scale(inch(25.5)).style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
+    }
+
+    @Test
+    void toString_hasARowForEachPartTold() {
+        assertThat(BARE).hasToString("bench neck");
+        assertThat(neck().rod(Rod.twoWay(mm(300), mm(6), mm(9))).head(Head.pitched(deg(13))))
+                .hasToString(String.join(
+                        "\n",
+                        "bench neck",
+                        "  scale        560 mm, 20 frets, body at fret 12",
+                        "  fingerboard  34 mm at the nut, 46 mm at the body joint, 6 mm thick, flat",
+                        "  back         14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded",
+                        "  rod          two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head",
+                        "  channel      0 mm to 300 mm from the nut, 6 mm wide, 9 mm deep",
+                        "  head         pitched 13 deg, 180 mm long, 75 mm wide, 15 mm thick"));
+    }
+
+    @Test
+    void parts_areHandedBackAsTold() {
+        Head head = Head.pitched(deg(13));
+        StringSet strings = StringSet.of(pitch("G2"), pitch("D3")).tensions(newton(95));
+        Function<NeckDesign, NeckDesign> told =
+                neck -> neck.head(head).strings(strings).wood(Wood.SAPELE);
+
+        NeckDesign neck = told.apply(neck());
+
+        assertThat(neck.head()).contains(head);
+        assertThat(neck.strings()).isSameAs(strings);
+        assertThat(neck.wood()).isSameAs(Wood.SAPELE);
+        assertThat(neck.name()).isEqualTo("bench neck");
+        assertThat(neck.frets()).isEqualTo(20);
+        assertThat(neck.bodyAtFret()).isEqualTo(12);
+    }
+}

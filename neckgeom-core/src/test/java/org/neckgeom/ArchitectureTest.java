@@ -1,0 +1,230 @@
+package org.neckgeom;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.tngtech.archunit.ArchConfiguration;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.units.Amount;
+
+/** Arrows run down the list of packages and never up; api and core touch nothing but numbers. */
+class ArchitectureTest {
+
+    private static final String ROOT = "org.neckgeom.";
+
+    /** Each row may use the rows above it. Packages in one row do not use each other, but for {@link #BESIDE}. */
+    private static final List<Set<String>> ROWS = List.of(
+            Set.of("text"),
+            Set.of("units"),
+            Set.of("numeric"),
+            Set.of("measure"),
+            Set.of("shop", "stock", "design"),
+            Set.of("setup", "geometry", "strength", "budget"),
+            Set.of("plan"),
+            Set.of("sheet"));
+
+    /** A design names the wood it is made of. */
+    private static final Set<String> BESIDE = Set.of("design > stock");
+
+    private static final Set<String> API = Set.of("text", "units", "numeric", "measure", "shop", "stock", "design");
+
+    private static JavaClasses neckgeom;
+
+    @BeforeAll
+    static void read() throws URISyntaxException, ClassNotFoundException {
+        // Names are all the rules need of the JDK's classes; reading those takes ten times as long.
+        ArchConfiguration.get().setResolveMissingDependenciesFromClassPath(false);
+        neckgeom = new ClassFileImporter()
+                .importPaths(folderOf(Amount.class), folderOf(Class.forName("org.neckgeom.geometry.Scarf")));
+    }
+
+    private static Path folderOf(Class<?> type) throws URISyntaxException {
+        return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+    }
+
+    static Stream<String> packages() {
+        return ROWS.stream().flatMap(Set::stream).sorted();
+    }
+
+    @Test
+    void import_seesBothModules() {
+        assertThat(neckgeom.size()).isGreaterThan(90);
+        assertThat(neckgeom.contain("org.neckgeom.units.Amount")).isTrue();
+        assertThat(neckgeom.contain("org.neckgeom.geometry.Scarf")).isTrue();
+        assertThat(neckgeom.stream().map(JavaClass::getName)).noneMatch(name -> name.endsWith("Test"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void package_usesOnlyWhatLiesBelow(String name) {
+        classes()
+                .that()
+                .resideInAPackage(ROOT + name)
+                .should(useOnly(below(name)))
+                .allowEmptyShould(!API.contains(name))
+                .check(neckgeom);
+    }
+
+    private static Set<String> below(String name) {
+        Set<String> below = new HashSet<>(Set.of(name));
+        for (Set<String> row : ROWS) {
+            if (row.contains(name)) {
+                row.stream()
+                        .filter(other -> BESIDE.contains(name + " > " + other))
+                        .forEach(below::add);
+                return below;
+            }
+            below.addAll(row);
+        }
+        throw new AssertionError(name);
+    }
+
+    private static ArchCondition<JavaClass> useOnly(Set<String> allowed) {
+        return new ArchCondition<>("use only " + allowed) {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                type.getDirectDependenciesFromSelf().forEach(dependency -> {
+                    String target =
+                            dependency.getTargetClass().getBaseComponentType().getPackageName();
+                    if (target.startsWith(ROOT) && !allowed.contains(target.substring(ROOT.length()))) {
+                        events.add(SimpleConditionEvent.violated(type, dependency.getDescription()));
+                    }
+                });
+            }
+        };
+    }
+
+    @Test
+    void packages_haveNoCycles() {
+        slices().matching("org.neckgeom.(*)..").should().beFreeOfCycles().check(neckgeom);
+    }
+
+    @Test
+    void publicTypes_lieInTheListedPackages() {
+        Set<String> listed = new HashSet<>();
+        packages().forEach(name -> listed.add(ROOT + name));
+        assertThat(neckgeom.stream()
+                        .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
+                        .filter(type -> !type.getSimpleName().equals("package-info"))
+                        .map(JavaClass::getPackageName))
+                .isSubsetOf(listed);
+    }
+
+    @Test
+    void code_touchesNoFileNetworkOrLog() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "java.io..",
+                        "java.nio.file..",
+                        "java.nio.channels..",
+                        "java.net..",
+                        "java.util.logging..",
+                        "java.util.prefs..",
+                        "java.lang.management..",
+                        "java.security..",
+                        "java.sql..",
+                        "javax.swing..",
+                        "java.awt..")
+                .check(neckgeom);
+    }
+
+    @Test
+    void code_asksNoClockLocaleSystemOrDice() {
+        quiet().check(neckgeom);
+    }
+
+    private static ArchRule quiet() {
+        return noClasses()
+                .should()
+                .accessTargetWhere(target(describe("depends on more than its arguments", ArchitectureTest::isLoud)));
+    }
+
+    private static boolean isLoud(AccessTarget target) {
+        String owner = target.getOwner().getName();
+        String name = target.getName();
+        boolean noArguments = target instanceof AccessTarget.CodeUnitCallTarget call
+                && call.getRawParameterTypes().isEmpty();
+        boolean noLocale = target instanceof AccessTarget.CodeUnitCallTarget call
+                && call.getRawParameterTypes().stream().noneMatch(type -> type.isEquivalentTo(Locale.class));
+        return switch (owner) {
+            case "java.lang.System" ->
+                Set.of(
+                                "currentTimeMillis",
+                                "nanoTime",
+                                "getProperty",
+                                "getProperties",
+                                "getenv",
+                                "out",
+                                "err",
+                                "in",
+                                "exit")
+                        .contains(name);
+            case "java.lang.Math", "java.lang.StrictMath" -> name.equals("random");
+            case "java.util.Locale", "java.util.TimeZone" -> name.equals("getDefault") || name.equals("setDefault");
+            case "java.util.Random", "java.util.SplittableRandom" -> name.equals("<init>") && noArguments;
+            case "java.util.concurrent.ThreadLocalRandom", "java.util.ServiceLoader" -> true;
+            case "java.util.UUID" -> name.equals("randomUUID");
+            case "java.util.random.RandomGenerator" -> name.equals("getDefault") || name.equals("of");
+            case "java.time.Clock" -> name.startsWith("system");
+            case "java.lang.String" ->
+                name.equals("format") && noLocale
+                        || name.equals("formatted")
+                        || (name.equals("toLowerCase") || name.equals("toUpperCase")) && noArguments;
+            case "javax.measure.spi.ServiceProvider" -> true;
+            default -> owner.startsWith("java.time.") && name.equals("now");
+        };
+    }
+
+    @Test
+    void rule_seesALoudClass() {
+        JavaClasses loud = new ClassFileImporter().importClasses(Loud.class);
+
+        assertThatThrownBy(() -> quiet().check(loud))
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("nanoTime")
+                .hasMessageContaining("java.util.Random.<init>()")
+                .hasMessageContaining("getDefault")
+                .hasMessageContaining("formatted")
+                .hasMessageContaining("java.time.Instant.now");
+    }
+
+    /** Does what the library must not. */
+    static final class Loud {
+        private Loud() {}
+
+        static String noise() {
+            return "%s %s %s %s"
+                    .formatted(
+                            System.nanoTime(),
+                            new java.util.Random().nextInt(),
+                            Locale.getDefault(),
+                            java.time.Instant.now());
+        }
+    }
+}
