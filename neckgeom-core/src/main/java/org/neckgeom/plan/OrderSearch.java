@@ -31,6 +31,7 @@ final class OrderSearch {
     private final int[] order;
     private final Map<State, Integer> failed = new HashMap<>();
     private long[] before;
+    private long[] after;
     private int bound;
     private int nextBound;
     private int mostTrouble;
@@ -65,6 +66,7 @@ final class OrderSearch {
     /** Returns the order nearest to the usual one among those with at most the given trouble; call after leastTrouble. */
     int[] nearest(int trouble) {
         before = trouble < NO_REMEDY ? problem.mustBefore : problem.keptBefore;
+        after = turnedRound(before);
         mostTrouble = trouble;
         states = 0;
         bound = forcedTurns(0);
@@ -76,6 +78,17 @@ final class OrderSearch {
             }
             bound = nextBound;
         }
+    }
+
+    /** Returns for each operation those that it must come before. */
+    private static long[] turnedRound(long[] before) {
+        long[] after = new long[before.length];
+        for (int i = 0; i < before.length; i++) {
+            for (int j = 0; j < before.length; j++) {
+                after[j] |= (before[i] >> j & 1) << i;
+            }
+        }
+        return after;
     }
 
     private boolean calm(long done, long held, int spent, int depth) {
@@ -219,12 +232,26 @@ final class OrderSearch {
                 && (takes & put & blocked) == 0;
     }
 
-    /** Returns the pairs, both not done, that must come the other way round than usual. */
+    /**
+     * Returns turns that no order of what is not done can avoid. First the pairs that must come the other way round than
+     * usual. Then, of such a pair j before i, everything that usually stands between them: it is turned round with one of
+     * the two. Stretches from i to j that do not overlap have no pair in common, so these add up.
+     */
     private int forcedTurns(long done) {
         int turns = 0;
         for (int i = 0; i < count; i++) {
             if ((done >> i & 1) == 0) {
                 turns += Long.bitCount(before[i] & ~done & ~((2L << i) - 1));
+            }
+        }
+        int end = 0;
+        for (int j = 0; j < count; j++) {
+            long below = ~done & (1L << j) - 1;
+            long pulled = (done >> j & 1) != 0 ? 0 : after[j] & below & ~((1L << end) - 1);
+            if (pulled != 0) {
+                int i = Long.numberOfTrailingZeros(pulled);
+                turns += Long.bitCount(below & ~((2L << i) - 1) & ~before[i] & ~after[j]);
+                end = j;
             }
         }
         return turns;
