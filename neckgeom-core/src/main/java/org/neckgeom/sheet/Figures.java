@@ -32,9 +32,10 @@ final class Figures {
                 .flatMap(set -> contents.design().heel().map(heel -> lever(set, heel, shown)))
                 .ifPresent(figures::add);
         int i = 0;
-        for (Contents.Station cut : contents.cuts()) {
+        Stations stations = contents.stations();
+        for (Stations.Station cut : stations.cuts()) {
             i++;
-            figures.add(SectionDrawing.of(shape, shown, cut.x(), cut.name(), contents.woodAt(cut.x()), "section-" + i));
+            figures.add(SectionDrawing.of(shape, shown, cut.x(), cut.name(), stations.woodAt(cut.x()), "section-" + i));
         }
         return List.copyOf(figures);
     }

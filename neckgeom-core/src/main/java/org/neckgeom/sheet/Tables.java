@@ -36,12 +36,13 @@ final class Tables {
     static Table stations(Contents contents) {
         Shown shown = contents.shown();
         List<List<String>> rows = new ArrayList<>();
-        for (Contents.Station station : contents.stations()) {
+        Stations stations = contents.stations();
+        for (Stations.Station station : stations.listed()) {
             double x = station.x();
             rows.add(List.of(
                     station.name(),
                     shown.column(x),
-                    contents.woodAt(x).map(wood -> shown.column(wood.woodMm())).orElse(""),
+                    stations.woodAt(x).map(wood -> shown.column(wood.woodMm())).orElse(""),
                     contents.design()
                             .channel()
                             .map(channel -> channel.depthAtMm(x))

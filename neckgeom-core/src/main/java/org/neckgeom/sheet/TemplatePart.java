@@ -1,0 +1,21 @@
+package org.neckgeom.sheet;
+
+import java.util.Locale;
+
+/** One view of a neck's templates. */
+public enum TemplatePart {
+    /** From the front: edges, frets, channel. */
+    PLAN,
+    /** From the side: glue face, back, board, channel, scarf, head, heel face. */
+    SIDE,
+    /** Across at four stations, seen from the body: back, board and channel. */
+    SECTIONS,
+    /** The head's face, turned flat: room for the outline, nut line, scarf and veneer lines. */
+    HEAD;
+
+    /** Returns such as {@code side}. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,265 @@
+package org.neckgeom.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.JointPlace;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.sheet.Mark.Arc;
+import org.neckgeom.sheet.Mark.Run;
+import org.neckgeom.sheet.Mark.Words;
+
+/** The views of a template at full size, each in its own plane with the nut, or the section's middle, at 0. */
+final class TemplateViews {
+
+    private static final double SMALL = 3;
+    private static final double BEYOND = 6;
+    private static final double BETWEEN_SECTIONS = 24;
+
+    private final NeckShape shape;
+    private final NeckDesign design;
+    private final Shown shown;
+    private final Optional<ScarfJoint> joint;
+    private final double heelFace;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private TemplateViews(NeckDesign design, Optional<ScarfJoint> joint, double heelFace) {
+        this.shape = new NeckShape(design);
+        this.design = design;
+        this.shown = new Shown(design.style());
+        this.joint = joint;
+        this.heelFace = heelFace;
+    }
+
+    /**
+     * Returns the marks of a view.
+     *
+     * @param heelFace the heel's wood angle between shaft and mating face, in rad
+     */
+    static List<Mark> of(TemplatePart part, NeckDesign design, Optional<ScarfJoint> joint, double heelFace) {
+        TemplateViews view = new TemplateViews(design, joint, heelFace);
+        switch (part) {
+            case PLAN -> view.plan();
+            case SIDE -> view.side();
+            case SECTIONS -> view.sections();
+            case HEAD -> view.head();
+        }
+        return List.copyOf(view.marks);
+    }
+
+    private void plan() {
+        double end = shape.boardEnd();
+        for (int side : new int[] {-1, 1}) {
+            run(Layer.OUTLINE, shape.edge(side));
+        }
+        across(Layer.OUTLINE, 0, shape.halfWidth(0));
+        across(Layer.ENVELOPE, end, shape.halfWidth(end));
+        line(Layer.CENTRE, -BEYOND, 0, end + BEYOND, 0);
+        double joint = shape.bodyJoint();
+        line(Layer.CENTRE, joint, -shape.halfWidth(joint) - BEYOND, joint, shape.halfWidth(joint));
+        words(joint, -shape.halfWidth(joint) - BEYOND - SMALL - 1, true, "body joint " + shown.length(joint));
+        for (int n = 1; n <= design.frets(); n++) {
+            double x = shape.fret(n);
+            across(Layer.FRETS, x, shape.halfWidth(x));
+            words(x, shape.halfWidth(x) + 1.5, true, String.valueOf(n));
+        }
+        design.channel().ifPresent(channel -> closed(Layer.CHANNEL, shape.channelPlan(channel)));
+        words(-BEYOND - 1, -shape.halfWidth(0) - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
+    }
+
+    private void side() {
+        double x = shape.bodyJoint();
+        line(Layer.OUTLINE, 0, 0, x, 0);
+        run(Layer.OUTLINE, shape.backLine());
+        line(Layer.CENTRE, 0, -design.backDepthAtMm(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
+        words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
+        List<Point> board = new ArrayList<>();
+        board.add(new Point(0, 0));
+        board.addAll(shape.boardTop());
+        board.add(new Point(shape.boardEnd(), 0));
+        board.add(new Point(x, 0));
+        run(Layer.OUTLINE, board);
+        design.channel().ifPresent(this::channelSide);
+        shape.head().ifPresent(this::headSide);
+        heel(x);
+    }
+
+    private void heel(double x) {
+        Optional<Heel> told = design.heel();
+        double high = told.map(Heel::heightMm).orElse(design.backDepthAtMm(x));
+        line(Layer.OUTLINE, x, 0, x - high * StrictMath.cos(heelFace), -high * StrictMath.sin(heelFace));
+        if (told.isPresent()) {
+            double middle = x - 45;
+            words(middle, -high * 0.7, true, "heel face " + shown.length(high));
+            words(middle, -high * 0.7 - 1.5 * SMALL, true, Shown.degrees(heelFace) + " to the glue face");
+        }
+    }
+
+    private void headSide(Head head) {
+        double depth = design.backDepthAtMm(0);
+        double pitch = head.pitchRad();
+        double from = pitch > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
+        run(
+                Layer.OUTLINE,
+                List.of(
+                        new Point(0, 0),
+                        NeckShape.headSide(head, head.lengthMm(), 0),
+                        NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()),
+                        NeckShape.headSide(head, from, head.thicknessMm()),
+                        new Point(0, -depth)));
+        joint.ifPresent(glued -> run(Layer.SCARF, ScarfDrawing.glueLine(glued, pitch)));
+    }
+
+    private void channelSide(Channel channel) {
+        if (channel.archMm() == 0) {
+            closed(Layer.CHANNEL, shape.channelSide(channel));
+            return;
+        }
+        double from = channel.startMm();
+        double to = channel.endMm();
+        line(Layer.CHANNEL, from, 0, to, 0);
+        line(Layer.CHANNEL, from, 0, from, -channel.depthAtMm(from));
+        line(Layer.CHANNEL, to, 0, to, -channel.depthAtMm(to));
+        if (!channel.hasPocket()) {
+            arch(channel, from, to);
+            return;
+        }
+        double start = channel.pocketStartMm();
+        double end = start + channel.pocketLengthMm();
+        arch(channel, from, start);
+        arch(channel, end, to);
+        line(Layer.CHANNEL, start, -channel.pocketDepthMm(), end, -channel.pocketDepthMm());
+        for (double x : new double[] {start, end}) {
+            if (x > from && x < to) {
+                line(Layer.CHANNEL, x, -channel.floorDepthAtMm(x), x, -channel.pocketDepthMm());
+            }
+        }
+    }
+
+    /** The floor between two stations, a true arc: {@code R = (L^2/4 + s^2) / (2 s)}. */
+    private void arch(Channel channel, double from, double to) {
+        if (!(to - from > 1e-9)) {
+            return;
+        }
+        double s = channel.archMm();
+        double half = channel.lengthMm() / 2;
+        double middle = channel.startMm() + half;
+        double radius = (half * half + s * s) / (2 * Math.abs(s));
+        double centre = -(channel.depthMm() + s) + Math.copySign(radius, s);
+        double left = angle(from - middle, -channel.floorDepthAtMm(from) - centre);
+        double right = angle(to - middle, -channel.floorDepthAtMm(to) - centre);
+        Point at = new Point(middle, centre);
+        marks.add(
+                s > 0
+                        ? new Arc(Layer.CHANNEL, at, radius, left, right)
+                        : new Arc(Layer.CHANNEL, at, radius, right, left));
+    }
+
+    /** Angle of a direction in [0, 2 pi). */
+    private static double angle(double du, double dv) {
+        double angle = StrictMath.atan2(dv, du);
+        return angle < 0 ? angle + 2 * StrictMath.PI : angle;
+    }
+
+    private void sections() {
+        double at = 0;
+        for (Stations.Station station : new Stations(design).cuts()) {
+            double x = station.x();
+            double a = shape.halfWidth(x);
+            double middle = at + a;
+            section(x, middle);
+            double low = -design.backDepthAtMm(x) - 3 * SMALL;
+            words(middle, low, true, station.name());
+            words(middle, low - 1.5 * SMALL, true, shown.length(x) + " from the nut");
+            at = middle + a + BETWEEN_SECTIONS;
+        }
+    }
+
+    private void section(double x, double middle) {
+        double a = shape.halfWidth(x);
+        double top = design.boardThicknessAtMm(x);
+        run(Layer.OUTLINE, moved(shape.section(x), middle));
+        line(Layer.OUTLINE, middle - a, 0, middle + a, 0);
+        double edge = top - shape.crownDrop(x);
+        line(Layer.OUTLINE, middle - a, 0, middle - a, edge);
+        line(Layer.OUTLINE, middle + a, 0, middle + a, edge);
+        double radius = design.crownRadiusAtMm(x);
+        if (Double.isInfinite(radius)) {
+            line(Layer.OUTLINE, middle - a, top, middle + a, top);
+        } else {
+            double open = StrictMath.asin(a / radius);
+            marks.add(new Arc(
+                    Layer.OUTLINE,
+                    new Point(middle, top - radius),
+                    radius,
+                    StrictMath.PI / 2 - open,
+                    StrictMath.PI / 2 + open));
+        }
+        line(Layer.CENTRE, middle, -design.backDepthAtMm(x) - 3, middle, top + 3);
+        design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
+            double half = channel.widthAtMm(x) / 2;
+            double depth = channel.depthAtMm(x);
+            run(
+                    Layer.CHANNEL,
+                    List.of(
+                            new Point(middle - half, 0),
+                            new Point(middle - half, -depth),
+                            new Point(middle + half, -depth),
+                            new Point(middle + half, 0)));
+        });
+    }
+
+    private static List<Point> moved(List<Point> points, double du) {
+        return points.stream().map(p -> p.plus(du, 0)).toList();
+    }
+
+    private void head() {
+        Head head = design.head()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"" + design.name() + "\" must have its head told for this, but has none: add .head(...)"));
+        double half = shape.halfWidth(0);
+        closed(Layer.ENVELOPE, shape.headPlan(head, 1));
+        across(Layer.OUTLINE, 0, half);
+        for (int side : new int[] {-1, 1}) {
+            line(Layer.OUTLINE, 0, side * half, 30, side * shape.halfWidth(30));
+        }
+        line(Layer.CENTRE, 0, 0, 30 + BEYOND, 0);
+        double along = head.lengthMm() + BEYOND;
+        line(Layer.CENTRE, 0, 0, -along * StrictMath.cos(head.swingRad()), along * StrictMath.sin(head.swingRad()));
+        words(2, half + 2, false, "nut, " + shown.length(2 * half));
+        double wide = head.widthMm() / 2;
+        joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
+            across(Layer.SCARF, -glued.frontLineMm(), wide);
+            words(-glued.frontLineMm() + 1, wide - SMALL - 2, false, "scarf " + shown.length(glued.frontLineMm()));
+        });
+        if (head.veneerMm() > 0 && head.veneerShortOfNutMm() > 0) {
+            across(Layer.ENVELOPE, -head.veneerShortOfNutMm(), wide);
+        }
+    }
+
+    private void across(Layer layer, double x, double half) {
+        line(layer, x, -half, x, half);
+    }
+
+    private void line(Layer layer, double u1, double v1, double u2, double v2) {
+        marks.add(Run.line(layer, u1, v1, u2, v2));
+    }
+
+    private void run(Layer layer, List<Point> points) {
+        marks.add(new Run(layer, points));
+    }
+
+    private void closed(Layer layer, List<Point> points) {
+        List<Point> round = new ArrayList<>(points);
+        round.add(points.get(0));
+        run(layer, round);
+    }
+
+    private void words(double u, double v, boolean centred, String text) {
+        marks.add(new Words(new Point(u, v), SMALL, centred, text));
+    }
+}
