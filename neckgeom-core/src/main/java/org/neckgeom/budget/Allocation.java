@@ -67,12 +67,14 @@ public final class Allocation<Q extends Quantity<Q>> {
             Contributor one = all.get(i);
             if (one.contribution() > 0.0) {
                 double square = one.sensitivity() * one.sensitivity();
-                shape[i] = StrictMath.cbrt(efforts[i] / square) / Math.sqrt(one.spread().varianceHouse());
+                shape[i] = StrictMath.cbrt(efforts[i] / square)
+                        / Math.sqrt(one.spread().varianceHouse());
             }
         }
         double common = Scaling.most(f -> budget.outside(limits, times(alike, f)), allowed);
         if (common == Double.POSITIVE_INFINITY) {
-            throw new ArithmeticException(budget.title() + " never breaks " + limits + ": there is nothing to share out");
+            throw new ArithmeticException(
+                    budget.title() + " never breaks " + limits + ": there is nothing to share out");
         }
         double[] unitShape = normalized(shape, all);
         double least = Scaling.most(f -> budget.outside(limits, times(unitShape, f)), allowed);
@@ -185,7 +187,9 @@ public final class Allocation<Q extends Quantity<Q>> {
         List<Contributor> two = leastEffort.contributors();
         report.row("", "all alike; least effort");
         for (int i = 0; i < Math.min(PRINTED, one.size()); i++) {
-            report.row(one.get(i).name(), brief(one.get(i).spread()) + "; " + size(two.get(i).spread()));
+            report.row(
+                    one.get(i).name(),
+                    brief(one.get(i).spread()) + "; " + size(two.get(i).spread()));
         }
         if (one.size() > PRINTED) {
             report.note("and " + (one.size() - PRINTED) + " more, in commonScale() and leastEffort()");

@@ -24,8 +24,7 @@ public final class Allowance<Q extends Quantity<Q>> {
     private final Limits<Q> limits;
     private final double probability;
 
-    private Allowance(
-            String name, double factor, List<Contributor> allowed, Limits<Q> limits, double probability) {
+    private Allowance(String name, double factor, List<Contributor> allowed, Limits<Q> limits, double probability) {
         this.name = name;
         this.factor = factor;
         this.allowed = allowed;
@@ -41,7 +40,8 @@ public final class Allowance<Q extends Quantity<Q>> {
             own += all.get(i).contribution();
         }
         if (own == 0.0) {
-            throw new IllegalArgumentException("\"" + name + "\" has no spread in " + budget.title() + " to be widened");
+            throw new IllegalArgumentException(
+                    "\"" + name + "\" has no spread in " + budget.title() + " to be widened");
         }
         double allowedOutside = 1.0 - p;
         double alone = budget.outside(limits, scaled(all.size(), which, 0.0));
@@ -49,7 +49,8 @@ public final class Allowance<Q extends Quantity<Q>> {
             throw new ArithmeticException("no allowance is left for \"" + name + "\": the rest alone keep "
                     + Yield.words(limits) + " " + Numbers.percent(1.0 - alone) + " of the time, "
                     + Numbers.percent(p) + " asked; they overspend the limits by "
-                    + Shown.size(overspent(budget, scaled(all.size(), which, 0.0), limits, allowedOutside), budget.unit()));
+                    + Shown.size(
+                            overspent(budget, scaled(all.size(), which, 0.0), limits, allowedOutside), budget.unit()));
         }
         double factor = Scaling.most(f -> budget.outside(limits, scaled(all.size(), which, f)), allowedOutside);
         if (factor == Double.POSITIVE_INFINITY) {

@@ -63,8 +63,7 @@ public final class Budget<Q extends Quantity<Q>> {
      * @return the budget
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
-        return new Budget<>(
-                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of());
+        return new Budget<>(Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of());
     }
 
     /**
@@ -102,8 +101,8 @@ public final class Budget<Q extends Quantity<Q>> {
     public Budget<Q> with(Contributor contributor) {
         for (Contributor other : contributors) {
             if (other.name().equals(contributor.name())) {
-                throw new IllegalArgumentException("contributors must have different names, but \""
-                        + contributor.name() + "\" was given twice in " + title);
+                throw new IllegalArgumentException("contributors must have different names, but \"" + contributor.name()
+                        + "\" was given twice in " + title);
             }
         }
         List<Contributor> more = new ArrayList<>(contributors);
@@ -166,8 +165,8 @@ public final class Budget<Q extends Quantity<Q>> {
      */
     public Budget<Q> measured(String name, Estimate<?> reading) {
         if (find(name).size() > 1) {
-            throw new IllegalArgumentException("\"" + name + "\" stands for several contributors: measure one of "
-                    + namesOf(find(name)));
+            throw new IllegalArgumentException(
+                    "\"" + name + "\" stands for several contributors: measure one of " + namesOf(find(name)));
         }
         return replaced(name, asSpread(reading));
     }
@@ -261,7 +260,9 @@ public final class Budget<Q extends Quantity<Q>> {
 
     static double degreesOf(Contributor one) {
         int samples = one.spread().centredSamplesHouse().length;
-        return samples > 1 ? Math.min(samples - 1.0, one.spread().degreesOfFreedom()) : one.spread().degreesOfFreedom();
+        return samples > 1
+                ? Math.min(samples - 1.0, one.spread().degreesOfFreedom())
+                : one.spread().degreesOfFreedom();
     }
 
     /**
@@ -341,8 +342,7 @@ public final class Budget<Q extends Quantity<Q>> {
      * @throws IllegalArgumentException if nothing is called so, or an effort is not more than 0
      * @throws ArithmeticException if the shifts alone already break the limits
      */
-    public Allocation<Q> allocate(
-            Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
+    public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
         double p = HouseUnits.probability(probability, "probability");
         double[] k = new double[contributors.size()];
         java.util.Arrays.fill(k, 1.0);

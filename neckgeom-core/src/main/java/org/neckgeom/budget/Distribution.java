@@ -98,8 +98,7 @@ public final class Distribution<Q extends Quantity<Q>> {
      * @return the quantile
      */
     public Amount<Q> quantile(Quantity<Dimensionless> probability) {
-        return Amount.ofHouse(
-                mean + law.quantile(HouseUnits.probability(probability, "probability")), unit);
+        return Amount.ofHouse(mean + law.quantile(HouseUnits.probability(probability, "probability")), unit);
     }
 
     /**

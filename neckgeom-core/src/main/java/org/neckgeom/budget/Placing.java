@@ -67,8 +67,8 @@ public final class Placing {
                         "\"" + feature + "\" is located by one stop along the neck: say by(...) instead of at(...)");
             }
             if (x1 == x2) {
-                throw new IllegalArgumentException("the two stations of \"" + feature
-                        + "\" must differ, but both were " + Amount.from(first, "first station"));
+                throw new IllegalArgumentException("the two stations of \"" + feature + "\" must differ, but both were "
+                        + Amount.from(first, "first station"));
             }
             return new At(this, x1, x2);
         }

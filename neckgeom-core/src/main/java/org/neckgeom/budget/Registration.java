@@ -211,9 +211,10 @@ public final class Registration {
      */
     public List<String> features() {
         List<String> names = new ArrayList<>(List.of(BLANK));
-        trees.values().forEach(tree -> tree.keySet().stream()
-                .filter(name -> !names.contains(name))
-                .forEach(names::add));
+        trees.values()
+                .forEach(tree -> tree.keySet().stream()
+                        .filter(name -> !names.contains(name))
+                        .forEach(names::add));
         return List.copyOf(names);
     }
 
@@ -228,7 +229,9 @@ public final class Registration {
         to.stream().filter(name -> !from.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
         from.stream().filter(name -> !to.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
         Budget<Length> whole = budget.withAll(all);
-        return asked == null ? whole : whole.in(org.neckgeom.units.LengthStyle.of(asked).unit());
+        return asked == null
+                ? whole
+                : whole.in(org.neckgeom.units.LengthStyle.of(asked).unit());
     }
 
     private void add(List<Contributor> all, Direction direction, String name, double sign, double x) {
@@ -254,11 +257,11 @@ public final class Registration {
             return place;
         }
         if (features().contains(feature)) {
-            throw new IllegalArgumentException("\"" + feature + "\" is not placed " + direction.words + "; there are "
-                    + quoted(tree(direction)));
+            throw new IllegalArgumentException(
+                    "\"" + feature + "\" is not placed " + direction.words + "; there are " + quoted(tree(direction)));
         }
-        throw new IllegalArgumentException(
-                "there is no feature \"" + feature + "\" " + direction.words + "; there are " + quoted(tree(direction)));
+        throw new IllegalArgumentException("there is no feature \"" + feature + "\" " + direction.words + "; there are "
+                + quoted(tree(direction)));
     }
 
     private static String quoted(Map<String, Place> tree) {
@@ -276,8 +279,8 @@ public final class Registration {
             throw new IllegalArgumentException("a feature must have a name, but it was blank");
         }
         if (feature.equals(BLANK) || tree(direction).containsKey(feature)) {
-            throw new IllegalArgumentException("features must have different names, but \"" + feature
-                    + "\" was placed twice " + direction.words);
+            throw new IllegalArgumentException(
+                    "features must have different names, but \"" + feature + "\" was placed twice " + direction.words);
         }
         return feature;
     }

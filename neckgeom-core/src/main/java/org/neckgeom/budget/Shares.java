@@ -101,7 +101,8 @@ public final class Shares<Q extends Quantity<Q>> {
                         Numbers.fixed(100.0 * share.fraction(), 1) + " %  ("
                                 + share.toString().substring(share.toString().lastIndexOf(", ") + 2) + ")"));
         return list.size() > PRINTED
-                ? report.note("and " + (list.size() - PRINTED) + " smaller ones").toString()
+                ? report.note("and " + (list.size() - PRINTED) + " smaller ones")
+                        .toString()
                 : report.toString();
     }
 }

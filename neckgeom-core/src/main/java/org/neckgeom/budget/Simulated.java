@@ -27,13 +27,7 @@ public final class Simulated<Q extends Quantity<Q>> {
     private final String how;
     private final ShopUnit<Q> unit;
 
-    Simulated(
-            String title,
-            BlockEngine.Tally tally,
-            double reference,
-            Limits<Q> limits,
-            String how,
-            ShopUnit<Q> unit) {
+    Simulated(String title, BlockEngine.Tally tally, double reference, Limits<Q> limits, String how, ShopUnit<Q> unit) {
         this.title = title;
         this.tally = tally;
         this.reference = reference;
@@ -59,10 +53,7 @@ public final class Simulated<Q extends Quantity<Q>> {
      */
     public Estimate<Q> mean() {
         return Estimate.ofHouse(
-                reference + tally.mean(),
-                Math.sqrt(tally.variance() / tally.trials()),
-                tally.trials() - 1.0,
-                unit);
+                reference + tally.mean(), Math.sqrt(tally.variance() / tally.trials()), tally.trials() - 1.0, unit);
     }
 
     /**
@@ -80,8 +71,7 @@ public final class Simulated<Q extends Quantity<Q>> {
      * @return the estimate
      */
     public Estimate<Q> estimate() {
-        return Estimate.ofHouse(
-                reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofHouse(reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
     }
 
     /**

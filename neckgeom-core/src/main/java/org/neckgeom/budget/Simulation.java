@@ -136,8 +136,8 @@ public final class Simulation<Q extends Quantity<Q>> {
             run.add(kept.tally(Draws.mix(seed) + batches, run.batchSize()));
             batches++;
         }
-        String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after " + batches
-                + " batches of " + Numbers.plain(run.batchSize());
+        String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after "
+                + batches + " batches of " + Numbers.plain(run.batchSize());
         return new Simulated<>(title, run.tallyWithValues(), reference, limits, how, unit);
     }
 }

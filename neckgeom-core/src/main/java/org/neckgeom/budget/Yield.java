@@ -134,8 +134,10 @@ public final class Yield<Q extends Quantity<Q>> {
         Report report = Report.titled(title + ": " + Numbers.percent(probability()) + " " + words(limits))
                 .row("outside", outside > 0.0 && outside < 0.5 ? "1 in " + Numbers.fixed(1.0 / outside, 0) : percent());
         if (uncertainty > 0.0) {
-            report.row("u of the yield", Numbers.fixed(100.0 * uncertainty, Numbers.decimalsFor(100.0 * uncertainty, 1))
-                    + (counted ? " % from the number of trials" : " % from spreads known by few readings"));
+            report.row(
+                    "u of the yield",
+                    Numbers.fixed(100.0 * uncertainty, Numbers.decimalsFor(100.0 * uncertainty, 1))
+                            + (counted ? " % from the number of trials" : " % from spreads known by few readings"));
         }
         return report.toString();
     }
