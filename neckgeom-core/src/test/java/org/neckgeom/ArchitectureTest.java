@@ -14,16 +14,20 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -59,11 +63,14 @@ class ArchitectureTest {
         // Names are all the rules need of the JDK's classes; reading those takes ten times as long.
         ArchConfiguration.get().setResolveMissingDependenciesFromClassPath(false);
         neckgeom = new ClassFileImporter()
-                .importPaths(folderOf(Amount.class), folderOf(Class.forName("org.neckgeom.geometry.Scarf")));
+                .importLocations(
+                        List.of(location(Amount.class), location(Class.forName("org.neckgeom.geometry.Scarf"))));
     }
 
-    private static Path folderOf(Class<?> type) throws URISyntaxException {
-        return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+    /** A folder of classes, or, once the build has packaged the module, its jar. */
+    private static Location location(Class<?> type) throws URISyntaxException, IOException {
+        Path path = Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+        return Files.isDirectory(path) ? Location.of(path) : Location.of(new JarFile(path.toFile()));
     }
 
     static Stream<String> packages() {

@@ -1,0 +1,39 @@
+package org.neckgeom.examples.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What the README says that the shell prints is what it prints. */
+class ReadmeTest {
+
+    private static final Pattern EXAMPLE =
+            Pattern.compile("```java\n(.*?)```\\s+prints\\s+```text\n(.*?)```", Pattern.DOTALL);
+
+    @Test
+    void example_printsWhatTheReadmeSays() throws Exception {
+        Matcher example = EXAMPLE.matcher(TestShell.read(Path.of("../README.md")));
+        assertThat(example.find())
+                .as("an example with its output in the README")
+                .isTrue();
+
+        String printed = Printed.by(() -> {
+            try (ScriptShell shell = TestShell.open()) {
+                assertThat(shell.run("README.md", example.group(1))).isZero();
+            }
+        });
+
+        assertThat(printed).isEqualTo(example.group(2));
+    }
+
+    @Test
+    void commands_areThoseOfTheBuild() {
+        String readme = TestShell.read(Path.of("../README.md"));
+
+        assertThat(readme).contains("    mvn -q compile exec:java\n").contains("    mvn -B -ntp verify\n");
+        assertThat(TestShell.read(Path.of("../.ci/run"))).contains("mvn -B -ntp verify");
+    }
+}
