@@ -137,8 +137,6 @@ def cases():
     yield "arcsine and large rectangle", "a:0.01 r:1"
     yield "two arcsines", "a:1 a:0.7"
     yield "two arcsines and rectangle", "a:1 a:0.3 r:0.2"
-    yield "two arcsines and small rectangle", "a:1 a:0.7 r:0.001"
-    yield "two arcsines and two rectangles", "a:1 a:0.3 r:0.2 r:0.05"
     yield "arcsine, triangle, normal", "a:0.5 t:0.3 n:0.05"
     yield "samples and normal", "s:-0.05/-0.01/0/0.02/0.07/0.01 n:0.02"
     yield "samples and rectangle", "s:-0.05/-0.01/0/0.02/0.07/0.01 r:0.03"

@@ -12,6 +12,9 @@ import java.util.Arrays;
  * of {@code G} is a Bernoulli polynomial averaged over R, again by exact moments (Poisson's summation formula; J.
  * Gil-Pelaez, Biometrika 38, 1951; R. B. Davies, Biometrika 60, 1973). With everything taken out the sum is the
  * piecewise polynomial of a sum of rectangles.
+ *
+ * <p>Sines and cosines are those of {@code Math}, for speed: the last bits may differ from machine to machine, far inside
+ * the stated accuracy.
  */
 final class ChainLaw extends ExactLaw {
 
@@ -129,18 +132,40 @@ final class ChainLaw extends ExactLaw {
 
     @Override
     double density(double y) {
-        double v = y > 0.0 && mirror != null ? -y * inverseUnit : y * inverseUnit;
-        ChainLaw side = y > 0.0 && mirror != null ? mirror : this;
+        double[] out = new double[2];
+        tailAndDensity(y, false, out);
+        return out[1];
+    }
+
+    @Override
+    void tailAndDensity(double y, boolean above, double[] out) {
+        boolean turn = y > 0.0 && mirror != null;
+        ChainLaw side = turn ? mirror : this;
+        side.sumAndSlope(turn ? -y : y, turn, out);
+        if (turn != above) {
+            out[0] = 1.0 - out[0];
+        }
+    }
+
+    private void sumAndSlope(double y, boolean fromBelow, double[] out) {
+        double v = y * inverseUnit;
         double total = 0.0;
-        for (int j = 0; j < side.knots.length; j++) {
-            double u = v + side.knots[j];
+        double slope = 0.0;
+        for (int j = 0; j < knots.length; j++) {
+            double u = v + knots[j];
             if (u >= edge) {
-                total += side.weights[j] * slope(side.beyond, u);
+                if (!(fromBelow && beyond.length == 1 && u == edge && edge == 0.0)) {
+                    total += weights[j] * polynomial(beyond, u);
+                    slope += weights[j] * slope(beyond, u);
+                }
             } else if (u > -edge) {
-                total += side.weights[j] * side.insideSlope(u);
+                inside(u, out);
+                total += weights[j] * out[0];
+                slope += weights[j] * out[1];
             }
         }
-        return Math.max(0.0, total) * inverseUnit;
+        out[0] = Math.max(0.0, Math.min(1.0, total));
+        out[1] = Math.max(0.0, slope) * inverseUnit;
     }
 
     @Override
@@ -161,8 +186,8 @@ final class ChainLaw extends ExactLaw {
     /** The series at u by Horner's rule in {@code exp(-i pi u)}. */
     private double inside(double u) {
         double angle = Math.PI * u;
-        double cos = StrictMath.cos(angle);
-        double sin = StrictMath.sin(angle);
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
         double re = 0.0;
         double im = 0.0;
         for (int k = real.length - 1; k >= 0; k--) {
@@ -174,20 +199,27 @@ final class ChainLaw extends ExactLaw {
         return polynomial(within, u) + re;
     }
 
-    private double insideSlope(double u) {
+    /** The series and its derivative, which multiplies term k by {@code -i pi (k + 1)}. */
+    private void inside(double u, double[] out) {
         double angle = Math.PI * u;
-        double cos = StrictMath.cos(angle);
-        double sin = StrictMath.sin(angle);
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
         double re = 0.0;
         double im = 0.0;
+        double slopeRe = 0.0;
+        double slopeIm = 0.0;
         for (int k = real.length - 1; k >= 0; k--) {
-            // The derivative multiplies term k by -i pi (k + 1).
-            double a = re + (k + 1) * imaginary[k];
-            double b = im - (k + 1) * real[k];
+            double a = re + real[k];
+            double b = im + imaginary[k];
             re = a * cos + b * sin;
             im = b * cos - a * sin;
+            double c = slopeRe + (k + 1) * imaginary[k];
+            double d = slopeIm - (k + 1) * real[k];
+            slopeRe = c * cos + d * sin;
+            slopeIm = d * cos - c * sin;
         }
-        return slope(within, u) + Math.PI * re;
+        out[0] = polynomial(within, u) + re;
+        out[1] = slope(within, u) + Math.PI * slopeRe;
     }
 
     private static double polynomial(double[] c, double u) {
@@ -371,15 +403,15 @@ final class ChainLaw extends ExactLaw {
 
     /** Multiplies node k by {@code sin(k w) / (k w)}, the sines by rotation, taken afresh now and then. */
     private static void timesRectangle(double[] re, double w) {
-        double cos1 = StrictMath.cos(w);
-        double sin1 = StrictMath.sin(w);
+        double cos1 = Math.cos(w);
+        double sin1 = Math.sin(w);
         double over = 1.0 / w;
         double cos = 1.0;
         double sin = 0.0;
         for (int k = 1; k <= re.length; k++) {
             if (k % REANCHOR == 0) {
-                cos = StrictMath.cos(k * w);
-                sin = StrictMath.sin(k * w);
+                cos = Math.cos(k * w);
+                sin = Math.sin(k * w);
             } else {
                 double turned = cos * cos1 - sin * sin1;
                 sin = sin * cos1 + cos * sin1;
@@ -394,8 +426,8 @@ final class ChainLaw extends ExactLaw {
             double c = 0.0;
             double s = 0.0;
             for (double x : set) {
-                c += StrictMath.cos(k * w * x);
-                s += StrictMath.sin(k * w * x);
+                c += Math.cos(k * w * x);
+                s += Math.sin(k * w * x);
             }
             double a = re[k - 1];
             double b = im[k - 1];

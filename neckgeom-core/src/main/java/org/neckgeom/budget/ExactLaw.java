@@ -55,6 +55,12 @@ abstract class ExactLaw {
 
     abstract double density(double y);
 
+    /** Puts into out the chance above y, or up to y, and the density there. */
+    void tailAndDensity(double y, boolean above, double[] out) {
+        out[0] = above ? upper(y) : lower(y);
+        out[1] = density(y);
+    }
+
     /** Where the distribution function bends sharply or begins and ends to rise. */
     abstract double[] breaks();
 
@@ -97,18 +103,19 @@ abstract class ExactLaw {
         double high = searchHigh;
         double z = NormalLaw.quantile(p);
         double y = sd * (z + excess * (z * z * z - 3.0 * z) / 24.0);
+        double[] here = new double[2];
         for (int i = 0; i < MOST_STEPS; i++) {
             if (!(y > low && y < high)) {
                 y = 0.5 * (low + high);
             }
-            double miss = down ? lower(y) - tail : tail - upper(y);
+            tailAndDensity(y, !down, here);
+            double miss = down ? here[0] - tail : tail - here[0];
             if (miss >= 0.0) {
                 high = y;
             } else {
                 low = y;
             }
-            double slope = density(y);
-            double next = y - miss / slope;
+            double next = y - miss / here[1];
             // Close by, or in a corner of the law: Newton's step first, halving where it leads out.
             if (!(next > low && next < high) || i % 16 == 15) {
                 next = 0.5 * (low + high);

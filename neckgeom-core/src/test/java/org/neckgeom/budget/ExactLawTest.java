@@ -173,6 +173,20 @@ class ExactLawTest {
         assertThat(law.quantile(0.9)).isCloseTo(4.0, within(1e-14));
     }
 
+    /** Several arcsines hardly smoothed: inversion with many nodes and integration over angles check each other. */
+    @Test
+    void severalArcsines_comeOutAlikeBothWays() {
+        for (String text : new String[] {"a:1 a:0.7 r:0.01", "a:1 a:0.3 r:0.2"}) {
+            Parts parts = ChainTable.parts(text);
+            ExactLaw inverted = new ChainLaw(parts, ChainPlan.rough(parts));
+            ExactLaw angles = new ArcsineLaw(parts);
+            for (double z = -1.4; z < 1.5; z += 1.3) {
+                double y = z * angles.sd();
+                assertThat(inverted.lower(y)).as("%s at %s", text, y).isCloseTo(angles.lower(y), within(1e-10));
+            }
+        }
+    }
+
     @Test
     void density_isTheSlopeOfTheDistribution() {
         for (String text : new String[] {"n:0.05 r:0.1 t:0.06", "r:1 t:0.3", "a:1 n:0.3", "a:1 r:0.4", "r:1 n:0.001"}) {
