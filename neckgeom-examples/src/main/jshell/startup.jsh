@@ -18,3 +18,6 @@ import static org.neckgeom.units.ShopUnits.*;
 
 void println(Object answer) { System.out.println(answer); }
 void println() { System.out.println(); }
+
+void help() { println(org.neckgeom.examples.shell.Help.screen()); }
+void help(String topic) { println(org.neckgeom.examples.shell.Help.topic(topic)); }

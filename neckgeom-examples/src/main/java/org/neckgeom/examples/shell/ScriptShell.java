@@ -4,6 +4,7 @@ import java.io.File;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import jdk.jshell.Diag;
@@ -42,6 +43,7 @@ public final class ScriptShell implements AutoCloseable {
     private static final int FIRST_WITH_MODULE_IMPORT = 25;
 
     private final JShell shell;
+    private Set<Snippet> kept = Set.of();
 
     private ScriptShell(JShell shell) {
         this.shell = shell;
@@ -114,6 +116,20 @@ public final class ScriptShell implements AutoCloseable {
         }
         refuseUnresolved(script);
         return 0;
+    }
+
+    /** Keeps what has been declared so far through every {@link #forget}. */
+    void keep() {
+        kept = shell.snippets().collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** Forgets everything declared since {@link #keep}: the next script starts as in a shell of its own. */
+    void forget() {
+        shell.snippets()
+                .filter(snippet ->
+                        !kept.contains(snippet) && shell.status(snippet).isActive())
+                .toList()
+                .forEach(shell::drop);
     }
 
     /**

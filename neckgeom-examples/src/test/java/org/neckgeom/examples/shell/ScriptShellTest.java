@@ -3,7 +3,8 @@ package org.neckgeom.examples.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,16 +12,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ScriptShellTest {
 
-    private ScriptShell shell;
+    private static ScriptShell shell;
 
-    @BeforeEach
-    void open() throws ScriptFailed {
+    @BeforeAll
+    static void open() throws ScriptFailed {
         shell = TestShell.open();
     }
 
-    @AfterEach
-    void close() {
+    @AfterAll
+    static void close() {
         shell.close();
+    }
+
+    @BeforeEach
+    void forget() {
+        shell.forget();
     }
 
     @Test
@@ -111,6 +117,18 @@ class ScriptShellTest {
         assertThat(shell.run("s.jsh", "int a = 1;\n/exit 3\nint b = \"x\";")).isEqualTo(3);
         assertThat(shell.run("s.jsh", "/exit")).isZero();
         assertThat(shell.run("s.jsh", "// nothing\n")).isZero();
+    }
+
+    @Test
+    void forget_leavesNothingOfTheScriptBeforeButKeepsTheStartup() throws Exception {
+        printed(
+                "import java.time.Year;\nvar a = 1;\nint f() { return a; }\nrecord P(int x) {}\nprintln(f() + new P(2).x());");
+        shell.forget();
+
+        for (String gone : new String[] {"println(a)", "println(f())", "println(new P(1))", "println(Year.of(1))"}) {
+            assertThatThrownBy(() -> printed(gone)).as(gone).hasMessageContaining("cannot find symbol");
+        }
+        assertThat(printed("var a = \"other\"; println(a); println(mm(1));")).isEqualTo("other\n1 mm\n");
     }
 
     private String printed(String script) throws Exception {

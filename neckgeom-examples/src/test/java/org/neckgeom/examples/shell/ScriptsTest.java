@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,6 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * {@link Approved} for how to approve a text anew.
  */
 class ScriptsTest {
+
+    private static ScriptShell shell;
 
     private static final Path APPROVED = Path.of("src/test/resources/scripts");
 
@@ -28,16 +33,28 @@ class ScriptsTest {
         }
     }
 
+    @BeforeAll
+    static void open() throws ScriptFailed {
+        shell = TestShell.open();
+    }
+
+    @AfterAll
+    static void close() {
+        shell.close();
+    }
+
+    @BeforeEach
+    void forget() {
+        shell.forget();
+    }
+
     @ParameterizedTest(name = "{0}", allowZeroInvocations = true)
     @MethodSource("scripts")
     void script_printsWhatWasApproved(String name) throws Exception {
         String text = TestShell.read(TestShell.SCRIPTS.resolve(name));
 
-        String printed = Printed.by(() -> {
-            try (ScriptShell shell = TestShell.open()) {
-                assertThat(shell.run(name, text)).as("status of %s", name).isZero();
-            }
-        });
+        String printed = Printed.by(
+                () -> assertThat(shell.run(name, text)).as("status of %s", name).isZero());
 
         assertThat(printed).as("what %s printed", name).isNotBlank();
         Approved.check(APPROVED.resolve(name.replace(".jsh", ".txt")), printed);

@@ -21,6 +21,7 @@ final class TestShell {
     static ScriptShell open() throws ScriptFailed {
         ScriptShell shell = ScriptShell.open(classPath());
         shell.run("startup.jsh", read(STARTUP));
+        shell.keep();
         return shell;
     }
 
