@@ -16,8 +16,9 @@ println(WoodLeft.under(neck).offCentre(mm(0.7)).least());
 println(BackShape.of(neck).at(mm(150)));          // the curve at 150 mm from the nut
 println(Facets.at(neck, mm(150), true));         // and the flats to carve it by
 
-// How hard do the strings pull, how far does the neck bow, and what must the rod do about it?
+// How hard do the strings pull, will the neck stand, how far does it bow, and what must the rod do about it?
 println(StringLoad.of(neck));
+println(Relief.of(neck).stress());
 println(Sections.of(neck));
 println(Relief.of(neck).underStrings());
 println(Relief.of(neck).rodForceFor(mm(0.2)));

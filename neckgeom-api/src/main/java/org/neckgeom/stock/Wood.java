@@ -18,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
 
 /**
  * A wood and the figures that say how it bends and moves, such as {@code Wood.BLACK_WALNUT}: density, modulus of
- * elasticity along the grain with its variation between pieces, shrinkage and change of size with moisture. Each figure
+ * elasticity along the grain with its variation between pieces, bending strength, shrinkage and change of size with moisture. Each figure
  * keeps its source. Immutable.
  *
  * <p>The figures of a listed wood are averages of a species; a piece on the bench differs. One that was tested goes in
@@ -194,6 +194,16 @@ public final class Wood {
     }
 
     /**
+     * Returns a copy with this bending strength.
+     *
+     * @param strength modulus of rupture at 12 % moisture, more than 0
+     * @return the copy
+     */
+    public Wood bendingStrength(Quantity<Pressure> strength) {
+        return withOwn(Kind.BENDING_STRENGTH, HouseUnits.positive(strength, ShopUnit.MEGAPASCAL, "bending strength"));
+    }
+
+    /**
      * Returns a copy whose modulus is known this well: the usual 22 % between pieces of a species, or less for a piece
      * that was tested.
      *
@@ -229,14 +239,15 @@ public final class Wood {
     }
 
     /**
-     * Returns a copy with these coefficients of change of size with moisture.
+     * Returns a copy with these coefficients of change of size with moisture, and the shrinkage that stands for them:
+     * {@code S = 3000/(1/C + 20)}, the other way round of Wood Handbook (2010) Eq. 13-3 at 10 % moisture.
      *
      * @param radialRatio change along the rays for one percent of moisture, as a ratio of the size, above 0
      * @param tangentialRatio change along the growth rings for one percent of moisture, as a ratio of the size, above 0
      * @return the copy
      */
     public Wood changePerPercent(double radialRatio, double tangentialRatio) {
-        return new Wood(row.withChange(radialRatio, tangentialRatio, GIVEN, Standing.OWN));
+        return new Wood(row.withOwnChange(radialRatio, tangentialRatio, GIVEN));
     }
 
     private Wood withOwn(Kind kind, double value) {
@@ -281,6 +292,26 @@ public final class Wood {
      */
     public double modulusMPa() {
         return value(Kind.MODULUS);
+    }
+
+    /**
+     * Returns the bending strength at 12 % moisture: the modulus of rupture of small clear pieces.
+     *
+     * @return the strength
+     * @throws IllegalArgumentException if this wood has none
+     */
+    public Amount<Pressure> bendingStrength() {
+        return Amount.ofHouse(bendingStrengthMPa(), ShopUnit.MEGAPASCAL);
+    }
+
+    /**
+     * Returns the bending strength at 12 % moisture.
+     *
+     * @return the modulus of rupture in MPa
+     * @throws IllegalArgumentException if this wood has none
+     */
+    public double bendingStrengthMPa() {
+        return value(Kind.BENDING_STRENGTH);
     }
 
     /**

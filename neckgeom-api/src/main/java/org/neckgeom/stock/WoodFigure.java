@@ -23,6 +23,8 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
         MODULUS("modulus along the grain", "MPa"),
         /** Coefficient of variation of the modulus between pieces of one species. */
         MODULUS_VARIATION("modulus varies by", "%"),
+        /** Modulus of rupture at 12 % moisture: the greatest stress of a small clear piece broken in bending. */
+        BENDING_STRENGTH("bending strength", "MPa"),
         /** Shrinkage along the rays, green to ovendry, in percent of the green size. */
         RADIAL_SHRINKAGE("shrinkage, radial", "%"),
         /** Shrinkage along the growth rings, green to ovendry, in percent of the green size. */
@@ -121,7 +123,7 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
         }
         return switch (kind) {
             case DENSITY, MODULUS -> Numbers.fixed(value, 0);
-            case MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> Numbers.fixed(value, 1);
+            case BENDING_STRENGTH, MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> Numbers.fixed(value, 1);
             case RADIAL_CHANGE, TANGENTIAL_CHANGE -> Numbers.fixed(value, 5);
         };
     }

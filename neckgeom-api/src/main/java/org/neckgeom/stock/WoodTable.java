@@ -43,6 +43,18 @@ final class WoodTable {
                     .with(new WoodFigure(Kind.TANGENTIAL_CHANGE, tangentialRatio, source, standing));
         }
 
+        /** Coefficients given, and the shrinkage that stands for them. */
+        Row withOwnChange(double radialRatio, double tangentialRatio, String source) {
+            return withChange(radialRatio, tangentialRatio, source, Standing.OWN)
+                    .with(new WoodFigure(Kind.RADIAL_SHRINKAGE, shrinkageFrom(radialRatio), EQ_13_3_BACK, Standing.OWN))
+                    .with(new WoodFigure(
+                            Kind.TANGENTIAL_SHRINKAGE, shrinkageFrom(tangentialRatio), EQ_13_3_BACK, Standing.OWN));
+        }
+
+        private static double shrinkageFrom(double changeRatio) {
+            return 3000 / (1 / changeRatio + 20);
+        }
+
         /** Wood Handbook (2010) Eq. 13-3 in the middle of 6 to 14 % moisture, fibre saturation at 30 %. */
         private static double changeFrom(double shrinkagePercent) {
             return 1 / (3000 / shrinkagePercent - 20);
@@ -58,6 +70,7 @@ final class WoodTable {
     private static final String T_5_6 = "Wood Handbook (2010) Table 5-6";
     private static final String T_13_5 = "Wood Handbook (2010) Table 13-5";
     private static final String EQ_13_3 = "Wood Handbook (2010) Eq. 13-3 from shrinkage";
+    private static final String EQ_13_3_BACK = "Wood Handbook (2010) Eq. 13-3 from change";
     private static final String NO_TABLE = "general wood data, in no handbook table";
     private static final Standing PRINTED = Standing.PRINTED;
     private static final Standing MEMORY = Standing.FROM_MEMORY;
@@ -68,60 +81,70 @@ final class WoodTable {
     static final Row WHITE_ASH = row("white ash", "Fraxinus americana")
             .with(seasoned(0.60, T_5_3, PRINTED))
             .with(modulus(12000, T_5_3, PRINTED))
+            .with(strength(103, T_5_3, PRINTED))
             .with(4.9, 7.8, T_4_3, PRINTED)
             .withChange(0.00169, 0.00274, T_13_5, PRINTED);
 
     static final Row AMERICAN_BASSWOOD = row("American basswood", "Tilia americana")
             .with(seasoned(0.37, T_5_3, PRINTED))
             .with(modulus(10100, T_5_3, PRINTED))
+            .with(strength(60, T_5_3, MEMORY))
             .with(6.6, 9.3, T_4_3, PRINTED)
             .withChange(0.00230, 0.00330, T_13_5, PRINTED);
 
     static final Row YELLOW_BIRCH = row("yellow birch", "Betula alleghaniensis")
             .with(seasoned(0.62, T_5_3, PRINTED))
             .with(modulus(13900, T_5_3, PRINTED))
+            .with(strength(114, T_5_3, PRINTED))
             .with(7.3, 9.5, T_4_3, PRINTED)
             .withChange(0.00256, 0.00338, T_13_5, PRINTED);
 
     static final Row BUTTERNUT = row("butternut", "Juglans cinerea")
             .with(seasoned(0.38, T_5_3, PRINTED))
             .with(modulus(8100, T_5_3, PRINTED))
+            .with(strength(56, T_5_3, MEMORY))
             .with(3.4, 6.4, T_4_3, PRINTED)
             .withChange(0.00116, 0.00223, T_13_5, PRINTED);
 
     static final Row BLACK_CHERRY = row("black cherry", "Prunus serotina")
             .with(seasoned(0.50, T_5_3, PRINTED))
             .with(modulus(10300, T_5_3, PRINTED))
+            .with(strength(85, T_5_3, PRINTED))
             .with(3.7, 7.1, T_4_3, PRINTED)
             .withChange(0.00126, 0.00248, T_13_5, PRINTED);
 
     static final Row RED_MAPLE = row("red maple", "Acer rubrum")
             .with(seasoned(0.54, T_5_3, PRINTED))
             .with(modulus(11300, T_5_3, PRINTED))
+            .with(strength(92, T_5_3, MEMORY))
             .with(4.0, 8.2, T_4_3, MEMORY)
             .withChange(0.00137, 0.00289, T_13_5, PRINTED);
 
     static final Row SUGAR_MAPLE = row("sugar maple", "Acer saccharum")
             .with(seasoned(0.63, T_5_3, PRINTED))
             .with(modulus(12600, T_5_3, PRINTED))
+            .with(strength(109, T_5_3, PRINTED))
             .with(4.8, 9.9, T_4_3, PRINTED)
             .withChange(0.00165, 0.00353, T_13_5, PRINTED);
 
     static final Row BLACK_WALNUT = row("black walnut", "Juglans nigra")
             .with(seasoned(0.55, T_5_3, PRINTED))
             .with(modulus(11600, T_5_3, PRINTED))
+            .with(strength(101, T_5_3, PRINTED))
             .with(5.5, 7.8, T_4_3, PRINTED)
             .withChange(0.00190, 0.00274, T_13_5, PRINTED);
 
     static final Row YELLOW_POPLAR = row("yellow-poplar", "Liriodendron tulipifera")
             .with(seasoned(0.42, T_5_3, PRINTED))
             .with(modulus(10900, T_5_3, PRINTED))
+            .with(strength(70, T_5_3, PRINTED))
             .with(4.6, 8.2, T_4_3, PRINTED)
             .withChange(0.00158, 0.00289, T_13_5, MEMORY);
 
     static final Row SITKA_SPRUCE = row("Sitka spruce", "Picea sitchensis")
             .with(seasoned(0.40, T_5_3, MEMORY))
             .with(modulus(10800, T_5_3, MEMORY))
+            .with(strength(70, T_5_3, MEMORY))
             .with(4.3, 7.5, T_4_3, MEMORY)
             .withChange(0.00148, 0.00263, T_13_5, MEMORY);
 
@@ -130,21 +153,25 @@ final class WoodTable {
     static final Row TRUE_MAHOGANY = row("true mahogany", "Swietenia macrophylla")
             .with(green(0.45, T_4_5_OLD))
             .with(modulus(10300, T_4_5_OLD, PRINTED))
+            .with(strength(79.3, T_4_5_OLD, PRINTED))
             .with(3.0, 4.1, T_4_4, PRINTED);
 
     static final Row AFRICAN_MAHOGANY = row("African mahogany", "Khaya spp.")
             .with(green(0.42, T_4_5_OLD))
             .with(modulus(9700, T_4_5_OLD, PRINTED))
+            .with(strength(73.8, T_4_5_OLD, PRINTED))
             .with(2.5, 4.5, T_4_4, PRINTED);
 
     static final Row SPANISH_CEDAR = row("Spanish-cedar", "Cedrela spp.")
             .with(green(0.41, T_5_5))
             .with(modulus(9900, T_5_5, PRINTED))
+            .with(strength(79.3, T_5_5, PRINTED))
             .with(4.2, 6.3, T_4_4, MEMORY);
 
     static final Row SAPELE = row("sapele", "Entandrophragma cylindricum")
             .with(greenFromMemory(0.55))
             .with(modulus(12500, T_5_5, MEMORY))
+            .with(strength(105.5, T_5_5, MEMORY))
             .with(4.6, 7.4, T_4_4, MEMORY);
 
     // Density: middle of the printed range 752 to 897 kg/m3. The green-volume specific gravity 0.80 of Table 5-5 would
@@ -152,11 +179,13 @@ final class WoodTable {
     static final Row BRAZILIAN_ROSEWOOD = row("Brazilian rosewood", "Dalbergia nigra")
             .with(new WoodFigure(Kind.DENSITY, 825, T_2 + ", middle of 752 to 897", Standing.DERIVED))
             .with(modulus(13000, T_5_5, MEMORY))
+            .with(strength(131, T_5_5, MEMORY))
             .with(2.9, 4.6, T_4_4, MEMORY);
 
     static final Row INDIAN_ROSEWOOD = row("Indian rosewood", "Dalbergia latifolia")
             .with(new WoodFigure(Kind.DENSITY, 849, T_2, MEMORY))
             .with(modulus(12300, T_5_5, MEMORY))
+            .with(strength(116.5, T_5_5, MEMORY))
             .with(2.7, 5.8, T_4_4, MEMORY);
 
     static final Row EAST_INDIAN_EBONY = row("East Indian ebony", "Diospyros spp.")
@@ -239,6 +268,10 @@ final class WoodTable {
 
     private static String greenSource(double gravity, String source) {
         return source + ", from " + Numbers.fixed(gravity, 2) + " on green volume";
+    }
+
+    private static WoodFigure strength(double megapascal, String source, Standing standing) {
+        return new WoodFigure(Kind.BENDING_STRENGTH, megapascal, source, standing);
     }
 
     private static WoodFigure modulus(double megapascal, String source, Standing standing) {

@@ -39,9 +39,4 @@ final class Movement {
         double s = StrictMath.sin(ringAngle);
         return tangential * c * c + radial * s * s;
     }
-
-    /** Shrinkage that stands for a coefficient of change at 10 % moisture: {@code S = 1/(1/C + 20)} in ratios. */
-    static double shrinkageFrom(double changePerPercent) {
-        return 30 / (1 / changePerPercent + 20);
-    }
 }

@@ -187,6 +187,10 @@ public final class Relief {
      * @throws IllegalArgumentException if the neck has no adjustable rod, or a single-action rod would have to push
      */
     public Bow withRodAt(Quantity<Force> force) {
+        return Bow.of(this, rodNewton(force));
+    }
+
+    private double rodNewton(Quantity<Force> force) {
         double newton = HouseUnits.newton(force, "rod force");
         if (newton != 0 && !hasRod()) {
             throw HouseUnits.refused("rod force", "0 N in a neck without an adjustable rod", force);
@@ -194,7 +198,27 @@ public final class Relief {
         if (newton < leastForce()) {
             throw HouseUnits.refused("rod force", "0 N or more in a single-action rod", force);
         }
-        return Bow.of(this, newton);
+        return newton;
+    }
+
+    /**
+     * Returns the stress under the strings, the rod slack: whether the neck stands.
+     *
+     * @return the stress
+     */
+    public Stress stress() {
+        return Stress.of(this, 0);
+    }
+
+    /**
+     * Returns the stress under the strings with a force in the rod.
+     *
+     * @param inRod positive straightens the neck, negative bows a neck with a two-way rod forward
+     * @return the stress
+     * @throws IllegalArgumentException if the neck has no adjustable rod, or a single-action rod would have to push
+     */
+    public Stress stressWithRodAt(Quantity<Force> inRod) {
+        return Stress.of(this, rodNewton(inRod));
     }
 
     /**
@@ -265,7 +289,7 @@ public final class Relief {
         return isTwoWay() ? Double.NEGATIVE_INFINITY : 0;
     }
 
-    private RodPull rodPull() {
+    RodPull rodPull() {
         if (!hasRod()) {
             return null;
         }
@@ -284,10 +308,14 @@ public final class Relief {
         return bar == null ? beam : beam.withBars(NeckModel.pair(bar, barOffCentre));
     }
 
+    StringPull pull() {
+        return NeckModel.pull(neck, heights);
+    }
+
     /** The straightedge over this neck, for any multiple of the two moduli. */
     Bench bench() {
         NeckBeam beam = beam();
-        StringPull pull = NeckModel.pull(neck, heights);
+        StringPull pull = pull();
         RodPull rod = rodPull();
         double from = neck.scale().fretMm(fromFret);
         double to = neck.scale().fretMm(toFret);
@@ -358,7 +386,7 @@ public final class Relief {
         if (hasRod()) {
             report.row("rod stands", limitText());
         }
-        return report.note("Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel().")
+        return report.note("Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().")
                 .toString();
     }
 }

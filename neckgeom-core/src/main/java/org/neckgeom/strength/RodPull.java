@@ -10,6 +10,9 @@ interface RodPull {
     /** Moment for one newton at x, where the neutral axis is at zN. */
     double moment(double x, double neutralAxis);
 
+    /** Push along the neck at x for one newton. */
+    double push(double x);
+
     /** Nut end of what it acts on, mm. */
     double start();
 
@@ -30,6 +33,11 @@ interface RodPull {
         public double moment(double x, double neutralAxis) {
             return x >= start && x <= end ? -arm : 0;
         }
+
+        @Override
+        public double push(double x) {
+            return 0;
+        }
     }
 
     /**
@@ -47,6 +55,11 @@ interface RodPull {
             }
             double axis = channel.rod().heightMm() / 2 - channel.floorDepthAtMm(x);
             return axis - neutralAxis;
+        }
+
+        @Override
+        public double push(double x) {
+            return x < start() || x > end() ? 0 : 1;
         }
 
         @Override

@@ -132,4 +132,9 @@ final class SectionMoments {
     double bendingStiffness() {
         return ej - eq * eq / ea;
     }
+
+    /** Strain at a height, positive in tension, under a push along the neck and a moment that bows it forward. */
+    double strain(double push, double moment, double z) {
+        return -push / ea - moment * (z - neutralAxis()) / bendingStiffness();
+    }
 }

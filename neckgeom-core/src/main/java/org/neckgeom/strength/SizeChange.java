@@ -6,7 +6,6 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -53,11 +52,8 @@ public final class SizeChange {
     }
 
     static SizeChange of(Weather weather, double size, Wood wood, LengthStyle style) {
-        boolean printed = wood.has(Kind.RADIAL_SHRINKAGE);
-        double radial = printed ? wood.radialShrinkage() : Movement.shrinkageFrom(wood.radialChangePerPercent());
-        double tangential =
-                printed ? wood.tangentialShrinkage() : Movement.shrinkageFrom(wood.tangentialChangePerPercent());
-        return new SizeChange(weather, size, wood, radial, tangential, Double.NaN, style);
+        return new SizeChange(
+                weather, size, wood, wood.radialShrinkage(), wood.tangentialShrinkage(), Double.NaN, style);
     }
 
     /**

@@ -28,4 +28,9 @@ record StringPull(double pull, double atNut, double perMm, double overSaddle) {
     double moment(double x, double neutralAxis) {
         return atNut + perMm * x - pull * neutralAxis;
     }
+
+    /** What the bow adds at x: the strings run from the lifted nut to the saddle while the neck there has risen. */
+    double momentOfBow(double x, double nutLift, double rise) {
+        return nutLift * (pull - x * overSaddle) - pull * rise;
+    }
 }

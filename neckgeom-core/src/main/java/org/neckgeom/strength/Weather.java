@@ -87,7 +87,7 @@ public final class Weather {
      * @param size before, more than 0
      * @param wood a wood with shrinkage, or coefficients of change
      * @return the change of size
-     * @throws IllegalStateException if the wood has neither
+     * @throws IllegalArgumentException if the wood has neither
      */
     public SizeChange across(Quantity<Length> size, Wood wood) {
         return SizeChange.of(this, HouseUnits.mmPositive(size, "size"), wood, LengthStyle.of(size));

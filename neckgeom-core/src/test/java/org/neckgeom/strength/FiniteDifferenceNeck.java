@@ -19,12 +19,14 @@ final class FiniteDifferenceNeck {
     private static final int STEPS = 600;
     private static final int LAYERS = 2400;
 
+    private final NeckDesign neck;
     private final double h;
     private final double[] strings;
     private final double[] rod;
 
     /** Strings 1.5 mm over the board at the nut and 3.1 mm at the 12th fret; a two-way rod's bars half its height apart. */
     FiniteDifferenceNeck(NeckDesign neck) {
+        this.neck = neck;
         double length = neck.bodyJointMm();
         h = length / STEPS;
         double scale = neck.scale().lengthMm();
@@ -138,6 +140,22 @@ final class FiniteDifferenceNeck {
         int i = (int) Math.min(STEPS - 1, x / h);
         double t = x / h - i;
         return (1 - t) * (strings[i] + force * rod[i]) + t * (strings[i + 1] + force * rod[i + 1]);
+    }
+
+    /** Moment of the strings about a point on the bent neck: each string's straight line from lifted nut to saddle. */
+    double moment(double x, double axis) {
+        double scale = neck.scale().lengthMm();
+        double[] tensions = tensions(neck);
+        double sum = 0;
+        for (int i = 0; i < tensions.length; i++) {
+            double atNut = overGlueFace(neck, 0, i, 1.5);
+            double atSaddle = 2 * overGlueFace(neck, scale / 2, i, 3.1) - atNut;
+            double lifted = atNut + strings[0];
+            double height = lifted + (atSaddle - lifted) * x / scale;
+            double along = Math.cos(Math.atan((atSaddle - atNut) / scale));
+            sum += neck.strings().inCourse() * tensions[i] * along * (height - axis - rise(x, 0));
+        }
+        return sum;
     }
 
     /** How far the nut is lifted. */

@@ -41,11 +41,4 @@ class MovementTest {
         assertThat(Movement.shrinkageAcross(0.055, 0.078, Math.PI / 2)).isCloseTo(0.055, withinPercentage(1e-12));
         assertThat(Movement.shrinkageAcross(0.055, 0.078, Math.PI / 4)).isCloseTo(0.0665, withinPercentage(1e-12));
     }
-
-    @Test
-    void shrinkageFrom_undoesTheCoefficient() {
-        // Table 13-5 prints 0.00274 for a tangential shrinkage of 7.8 % (white ash, black walnut).
-        assertThat(Movement.shrinkageFrom(0.00274)).isCloseTo(0.078, within(0.0001));
-        assertThat(Movement.shrinkageFrom(1 / (3000 / 9.9 - 20))).isCloseTo(0.099, withinPercentage(1e-12));
-    }
 }

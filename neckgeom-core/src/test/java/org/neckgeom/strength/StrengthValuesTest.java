@@ -33,6 +33,7 @@ class StrengthValuesTest {
                 () -> relief.withRodAt(newton(500)),
                 () -> relief.rodForceFor(mm(0.1)),
                 relief::rodTravel,
+                relief::stress,
                 () -> relief.addingBars(bar, mm(8)),
                 () -> Sections.of(neck),
                 () -> Sections.of(neck).atFret(5),

@@ -125,9 +125,12 @@ class WeatherTest {
 
         assertThat(damp.across(mm(50), own).flatsawn().changeMm())
                 .isCloseTo(50 * 0.0029 * damp.moistureChange().house() * 100, withinPercentage(1.5));
+        Wood mended = Wood.SUGAR_MAPLE.changePerPercent(0.0017, 0.0029);
+        assertThat(damp.across(mm(50), mended).flatsawn().changeMm())
+                .isEqualTo(damp.across(mm(50), own).flatsawn().changeMm());
         assertThatThrownBy(() -> damp.across(mm(50), Wood.named("nothing known")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("change, radial of nothing known is not known");
+                .hasMessageContaining("shrinkage, radial of nothing known is not known");
     }
 
     @Test
