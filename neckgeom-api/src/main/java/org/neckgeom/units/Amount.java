@@ -95,6 +95,10 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws IllegalArgumentException if it is not finite or of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, ShopUnit<Q> like, String name) {
+        if (quantity instanceof Amount<Q> own
+                && own.unit.kind() == Objects.requireNonNull(like, "unit").kind()) {
+            return own;
+        }
         HouseUnits.of(quantity, like, name);
         return from(quantity, name);
     }
