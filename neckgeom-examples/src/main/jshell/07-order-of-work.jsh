@@ -8,7 +8,7 @@ var order = work.plan();
 println(order);                                        // numbered steps; order.table() has the why of each
 println(order.step("cut rod channel"));
 println(order.clashes());                              // ears meet the fence: parallel spacer, adds its error to the centring
-println(order.addedErrors());                          // named spreads, ready for a budget
+println(order.addedErrors());                          // named spreads, each with its contributor() to a budget
 
 // My spacer is planed to two hundredths; and I set stiffening bars beside the rod, and inlay the head.
 var mine = Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)));

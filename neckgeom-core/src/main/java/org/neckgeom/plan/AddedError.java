@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.budget.Contributor;
 import org.neckgeom.measure.Spread;
 
 /**
@@ -38,6 +39,16 @@ public record AddedError(String name, Way way, String operation, Spread<Length> 
         operation = Names.checked(operation, "an operation's name");
         Objects.requireNonNull(way, "way");
         Objects.requireNonNull(spread, "spread");
+    }
+
+    /**
+     * Returns the error as one line of a budget: named with its operation, so that the same remedy at two operations counts
+     * twice, with sensitivity 1 on the cut that takes it up.
+     *
+     * @return such as {@code spacer's thickness (cut rod channel)}
+     */
+    public Contributor contributor() {
+        return new Contributor(name + " (" + operation + ")", operation, 1, spread);
     }
 
     /** Returns such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}. */
