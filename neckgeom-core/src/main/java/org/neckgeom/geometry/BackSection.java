@@ -1,8 +1,8 @@
 package org.neckgeom.geometry;
 
 /**
- * One section across the neck's wood, on plain doubles: two superellipse quarters that meet on the ridge, the deepest
- * line of the back. Immutable.
+ * One section across the neck's wood, on plain doubles: two superellipse quarters that meet on the centreline, at the full
+ * depth. Immutable.
  *
  * <p>The section is convex, so the distance to its back is a concave function of the point: over the flat floor of a
  * channel it is least at one of the floor's two corners, and for a rounded corner it is the distance of the rounding's
@@ -13,32 +13,28 @@ final class BackSection {
     private final SuperellipseArc bass;
     private final SuperellipseArc treble;
     private final double halfWidth;
-    private final double ridge;
     private final double depth;
 
     /**
      * @param halfWidth half the width of the glue face, more than 0
-     * @param ridge where the deepest line lies, positive toward the treble side, smaller than half the width either way
-     * @param depth wood below the glue face on the ridge, more than 0
+     * @param depth wood below the glue face on the centreline, more than 0
      */
-    BackSection(SuperellipseArc bass, SuperellipseArc treble, double halfWidth, double ridge, double depth) {
+    BackSection(SuperellipseArc bass, SuperellipseArc treble, double halfWidth, double depth) {
         this.bass = bass;
         this.treble = treble;
         this.halfWidth = halfWidth;
-        this.ridge = ridge;
         this.depth = depth;
     }
 
     /** Signed distance from a point of the wood to the back: negative when the point is beyond it. */
     double distance(double y, double v) {
-        double u = y - ridge;
-        boolean onTreble = u >= 0;
-        double own = onTreble ? toTreble(u, v) : toBass(-u, v);
+        boolean onTreble = y >= 0;
+        double own = onTreble ? toTreble(y, v) : toBass(-y, v);
         if (isEven()) {
             return own;
         }
-        // With unlike sides the nearest point may lie across the ridge.
-        double other = Math.abs(onTreble ? toBass(-u, v) : toTreble(u, v));
+        // With unlike sides the nearest point may lie across the centreline.
+        double other = Math.abs(onTreble ? toBass(-y, v) : toTreble(y, v));
         return other < Math.abs(own) ? Math.copySign(other, own) : own;
     }
 
@@ -72,30 +68,28 @@ final class BackSection {
      * (pi/2) to the bass side (pi).
      */
     double thinnestToward(double y, double v) {
-        double u = y - ridge;
-        double toTreble = Math.abs(toTreble(u, v));
-        double toBass = Math.abs(toBass(-u, v));
-        boolean nearTreble = u >= 0 ? toTreble <= toBass : toTreble < toBass;
+        double toTreble = Math.abs(toTreble(y, v));
+        double toBass = Math.abs(toBass(-y, v));
+        boolean nearTreble = y >= 0 ? toTreble <= toBass : toTreble < toBass;
         return nearTreble
-                ? treble.normalAt(u, v, halfWidth - ridge, depth)
-                : StrictMath.PI - bass.normalAt(-u, v, halfWidth + ridge, depth);
+                ? treble.normalAt(y, v, halfWidth, depth)
+                : StrictMath.PI - bass.normalAt(-y, v, halfWidth, depth);
     }
 
     /** Depth of the back below the glue face at y, 0 outside the section. */
     double depthAt(double y) {
-        double u = y - ridge;
-        return u >= 0 ? treble.depthAt(u, halfWidth - ridge, depth) : bass.depthAt(-u, halfWidth + ridge, depth);
+        return y >= 0 ? treble.depthAt(y, halfWidth, depth) : bass.depthAt(-y, halfWidth, depth);
     }
 
     private boolean isEven() {
-        return bass == treble && ridge == 0;
+        return bass == treble;
     }
 
     private double toTreble(double u, double v) {
-        return treble.distance(u, v, halfWidth - ridge, depth);
+        return treble.distance(u, v, halfWidth, depth);
     }
 
     private double toBass(double u, double v) {
-        return bass.distance(u, v, halfWidth + ridge, depth);
+        return bass.distance(u, v, halfWidth, depth);
     }
 }

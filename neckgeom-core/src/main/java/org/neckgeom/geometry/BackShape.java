@@ -145,7 +145,7 @@ public final class BackShape {
         double a = halfWidth.applyAsDouble(x);
         double b = depthMm(x);
         requireSection(x, a, b);
-        return new BackSection(bass, treble, a, 0, b);
+        return new BackSection(bass, treble, a, b);
     }
 
     LengthStyle style() {

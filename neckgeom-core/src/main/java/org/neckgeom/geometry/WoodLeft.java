@@ -31,12 +31,14 @@ public final class WoodLeft {
     private final BackShape back;
     private final double offset;
     private final double skew;
+    private final double rounding;
 
-    private WoodLeft(Channel channel, BackShape back, double offset, double skew) {
+    private WoodLeft(Channel channel, BackShape back, double offset, double skew, double rounding) {
         this.channel = Objects.requireNonNull(channel, "channel");
         this.back = Objects.requireNonNull(back, "back");
         this.offset = offset;
         this.skew = skew;
+        this.rounding = rounding;
     }
 
     /**
@@ -61,7 +63,7 @@ public final class WoodLeft {
      * @return the wood left, the channel in the middle
      */
     public static WoodLeft under(Channel channel, BackShape back) {
-        return new WoodLeft(channel, back, 0, 0);
+        return new WoodLeft(channel, back, 0, 0, 0);
     }
 
     /**
@@ -84,7 +86,7 @@ public final class WoodLeft {
      * @return the same neck
      */
     public WoodLeft offCentre(Quantity<Length> atHeadEnd) {
-        return new WoodLeft(channel, back, HouseUnits.mm(atHeadEnd, "channel offset"), skew);
+        return new WoodLeft(channel, back, HouseUnits.mm(atHeadEnd, "channel offset"), skew, rounding);
     }
 
     /**
@@ -94,7 +96,24 @@ public final class WoodLeft {
      * @return the same neck
      */
     public WoodLeft skewed(Quantity<Angle> angle) {
-        return new WoodLeft(channel, back, offset, HouseUnits.radBetween(angle, -10, 10, "channel skew"));
+        return new WoodLeft(channel, back, offset, HouseUnits.radBetween(angle, -10, 10, "channel skew"), rounding);
+    }
+
+    /**
+     * Returns a copy whose channel has a floor with rounded corners, as a ball-nosed cutter leaves it; the pocket's stay
+     * square. The wood left is then the distance from a rounding's centre less its radius.
+     *
+     * @param radius 0 for square corners, up to half the channel's width and its depth
+     * @return the same neck
+     */
+    public WoodLeft roundedFloor(Quantity<Length> radius) {
+        double r = HouseUnits.mmNotNegative(radius, "floor's rounding");
+        double most =
+                Math.min(channel.widthMm() / 2, Math.min(channel.depthMm(), channel.depthMm() + channel.archMm()));
+        if (!(r <= most)) {
+            throw HouseUnits.refused("floor's rounding", "no more than " + style().brief(most), radius);
+        }
+        return new WoodLeft(channel, back, offset, skew, r);
     }
 
     /**
@@ -105,7 +124,7 @@ public final class WoodLeft {
      * @return the same neck
      */
     public WoodLeft volute(Quantity<Length> extra, Quantity<Length> length) {
-        return new WoodLeft(channel, back.volute(extra, length), offset, skew);
+        return new WoodLeft(channel, back.volute(extra, length), offset, skew, rounding);
     }
 
     /**
@@ -116,7 +135,7 @@ public final class WoodLeft {
      * @return the same neck
      */
     public WoodLeft heelFrom(Quantity<Length> start, Quantity<Length> radius) {
-        return new WoodLeft(channel, back.heelFrom(start, radius), offset, skew);
+        return new WoodLeft(channel, back.heelFrom(start, radius), offset, skew, rounding);
     }
 
     /**
@@ -218,7 +237,8 @@ public final class WoodLeft {
 
     /** Wood at a station with the channel deeper by d and shifted by e. */
     double woodMm(double x, double d, double e) {
-        return back.sectionMm(x).woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, 0);
+        return back.sectionMm(x)
+                .woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
     }
 
     private double leastStation(double d, double e) {
@@ -234,17 +254,25 @@ public final class WoodLeft {
         double middle = middle(x);
         double width = channel.widthAtMm(x);
         double floor = channel.depthAtMm(x);
-        double corner = section.thinnestOnTreble(middle, width, floor, 0) ? middle + width / 2 : middle - width / 2;
+        double r = roundingAt(x);
+        double reach = section.thinnestOnTreble(middle, width, floor, r) ? width / 2 - r : r - width / 2;
         return WoodAt.ofMm(
                 x,
-                section.woodUnder(middle, width, floor, 0),
+                section.woodUnder(middle, width, floor, r),
                 section.depthAt(middle) - floor,
-                section.thinnestToward(corner, floor),
+                section.thinnestToward(middle + reach, floor - r),
                 style());
     }
 
     private double middle(double x) {
         return offset + (x - channel.startMm()) * StrictMath.tan(skew);
+    }
+
+    /** The pocket is cut with another tool: where it is the wider one, its corners are square. */
+    private double roundingAt(double x) {
+        boolean inPocket = channel.hasPocket() && channel.widthAtMm(x) > channel.widthMm()
+                || channel.depthAtMm(x) > channel.floorDepthAtMm(x);
+        return inPocket ? 0 : rounding;
     }
 
     private LengthStyle style() {
@@ -258,12 +286,13 @@ public final class WoodLeft {
                 && channel.equals(that.channel)
                 && back.equals(that.back)
                 && Double.compare(offset, that.offset) == 0
-                && Double.compare(skew, that.skew) == 0;
+                && Double.compare(skew, that.skew) == 0
+                && Double.compare(rounding, that.rounding) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(channel, back, offset, skew);
+        return Objects.hash(channel, back, offset, skew, rounding);
     }
 
     /** Returns the thinnest place and the channel it is under. */

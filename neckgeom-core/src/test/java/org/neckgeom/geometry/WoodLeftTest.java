@@ -122,6 +122,18 @@ class WoodLeftTest {
     }
 
     @Test
+    void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
+        WoodLeft square = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+        WoodLeft pocketed = WoodLeft.under(CHANNEL.pocket(mm(20), mm(10), mm(10.5)), EVEN, SCALE, x -> 20);
+
+        // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
+        assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
+        assertThat(pocketed.roundedFloor(mm(2)).least()).isEqualTo(pocketed.least());
+        assertThatThrownBy(() -> square.roundedFloor(mm(3.1)))
+                .hasMessage("floor's rounding must be no more than 3 mm, but was 3.1 mm");
+    }
+
+    @Test
     void asymmetric_isThinnerOnThePointedSide() {
         WoodLeft wood =
                 WoodLeft.under(CHANNEL, BackProfile.between(mm(16), mm(16)).asymmetric(2.5, 1.6), SCALE, x -> 20);
