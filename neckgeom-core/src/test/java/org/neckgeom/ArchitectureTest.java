@@ -59,7 +59,7 @@ class ArchitectureTest {
     private static JavaClasses neckgeom;
 
     @BeforeAll
-    static void read() throws URISyntaxException, ClassNotFoundException {
+    static void read() throws URISyntaxException, IOException, ClassNotFoundException {
         // Names are all the rules need of the JDK's classes; reading those takes ten times as long.
         ArchConfiguration.get().setResolveMissingDependenciesFromClassPath(false);
         neckgeom = new ClassFileImporter()
