@@ -17,6 +17,10 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
     /**
      * Checks the parts.
      *
+     * @param name what it is called in the budget
+     * @param step the step of work it comes from
+     * @param sensitivity how much the result moves for one house unit of this
+     * @param spread how the error spreads
      * @throws IllegalArgumentException if a name is blank or the sensitivity is not finite
      */
     public Contributor {

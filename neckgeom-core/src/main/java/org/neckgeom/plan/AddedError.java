@@ -33,7 +33,14 @@ public record AddedError(String name, Way way, String operation, Spread<Length> 
         }
     }
 
-    /** Checks the names. */
+    /**
+     * Checks the names.
+     *
+     * @param name what the error is of
+     * @param way the direction it works in
+     * @param operation the operation whose cut takes it up
+     * @param spread how the error spreads
+     */
     public AddedError {
         name = Names.checked(name, "an added error's name");
         operation = Names.checked(operation, "an operation's name");

@@ -8,7 +8,12 @@ package org.neckgeom.plan;
  */
 public record KeptOrder(String first, String then) {
 
-    /** Checks that there are two operations. */
+    /**
+     * Checks that there are two operations.
+     *
+     * @param first the operation that comes first
+     * @param then the operation that comes somewhere after it
+     */
     public KeptOrder {
         first = Names.checked(first, "an operation's name");
         then = Names.checked(then, "an operation's name");

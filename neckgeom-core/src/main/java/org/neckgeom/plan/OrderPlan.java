@@ -24,7 +24,14 @@ public final class OrderPlan {
      */
     public record Step(int number, Operation operation, String why, List<Remedy> remedies) {
 
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param number 1 for the first
+         * @param operation what is done
+         * @param why what it builds on and what it must come before or after, by step number
+         * @param remedies what it is done with despite a clash, empty if nothing clashes
+         */
         public Step {
             Objects.requireNonNull(operation, "operation");
             Objects.requireNonNull(why, "why");

@@ -30,7 +30,15 @@ public record PlanCheck(String name, Outcome outcome, String found, String allow
         }
     }
 
-    /** Checks that nothing is missing. */
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param name what is checked
+     * @param outcome how it stands
+     * @param found what was found, with unit
+     * @param allowed what is allowed, with unit
+     * @param todo what to do next, in one sentence
+     */
     public PlanCheck {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(outcome, "outcome");

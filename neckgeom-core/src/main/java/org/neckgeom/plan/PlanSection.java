@@ -22,14 +22,25 @@ public record PlanSection(String title, List<Row> rows, List<String> notes) {
      */
     public record Row(String label, String value) {
 
-        /** Checks that nothing is missing. */
+        /**
+         * Checks that nothing is missing.
+         *
+         * @param label what it is
+         * @param value its value with unit, one line or several
+         */
         public Row {
             Objects.requireNonNull(label, "label");
             Objects.requireNonNull(value, "value");
         }
     }
 
-    /** Checks that nothing is missing and copies the lists. */
+    /**
+     * Checks that nothing is missing and copies the lists.
+     *
+     * @param title the heading
+     * @param rows what is to be set, cut or known
+     * @param notes sentences that belong to it
+     */
     public PlanSection {
         Objects.requireNonNull(title, "title");
         rows = List.copyOf(rows);

@@ -11,7 +11,13 @@ import java.util.Objects;
  */
 public record Place(String file, int line, String path) {
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param file the file's name as the reader was given it
+     * @param line the line, counted from 1, or 0 for the file as a whole
+     * @param path the keys from the top of the file down to here, joined by dots; empty at the top
+     */
     public Place {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(path, "path");

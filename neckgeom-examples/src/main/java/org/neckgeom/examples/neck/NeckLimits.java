@@ -21,7 +21,13 @@ public record NeckLimits(Limits<Length> slotOffset, Limits<Length> woodLeft, Lim
     private static final double USUAL_WOOD_LEFT_MM = 3;
     private static final double USUAL_STRING_LINE_MM = 1;
 
-    /** Checks that nothing is missing. */
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param slotOffset how far off the middle the slot may lie, either way
+     * @param woodLeft how much wood must be left between channel and back
+     * @param stringLine how far off the middle of the bridge the strings may run, either way
+     */
     public NeckLimits {
         Objects.requireNonNull(slotOffset, "slotOffset");
         Objects.requireNonNull(woodLeft, "woodLeft");

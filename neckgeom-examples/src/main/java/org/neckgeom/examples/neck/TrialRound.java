@@ -16,7 +16,13 @@ import org.neckgeom.units.Amount;
  */
 public record TrialRound(Optional<Amount<Length>> moveTowardCutter, TrialCut trial) {
 
-    /** Checks that nothing is missing. */
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param moveTowardCutter how far the fence was moved since the round before, positive toward the cutter; nothing
+     *     in the first round
+     * @param trial the readings
+     */
     public TrialRound {
         Objects.requireNonNull(moveTowardCutter, "moveTowardCutter");
         Objects.requireNonNull(trial, "trial");
