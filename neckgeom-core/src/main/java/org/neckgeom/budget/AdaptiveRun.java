@@ -17,6 +17,7 @@ final class AdaptiveRun {
 
     private final double[] squares = new double[4];
     private double[] first;
+    private BlockEngine.Tally cached;
 
     AdaptiveRun(double coverage, int digits) {
         this.coverage = coverage;
@@ -71,8 +72,6 @@ final class AdaptiveRun {
         }
         return 0.5 * StrictMath.pow(10.0, exponent);
     }
-
-    private BlockEngine.Tally cached;
 
     /** All batches as one. */
     BlockEngine.Tally tally() {

@@ -135,7 +135,7 @@ final class BlockEngine {
             long start = block * BLOCK;
             int n = (int) Math.min(BLOCK, trials - start);
             filler.fill(new Draws(seed, block), out, n);
-            // Four running sums each, as one would wait for its own addition; their order is fixed.
+            // Two running sums each, as one would wait for its own addition; their order is fixed.
             double sum0 = 0.0;
             double sum1 = 0.0;
             double square0 = 0.0;

@@ -1,11 +1,14 @@
 package org.neckgeom.budget;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -345,7 +348,7 @@ public final class Budget<Q extends Quantity<Q>> {
     public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
         double p = HouseUnits.probability(probability, "probability");
         double[] k = new double[contributors.size()];
-        java.util.Arrays.fill(k, 1.0);
+        Arrays.fill(k, 1.0);
         efforts.forEach((name, effort) -> {
             if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(
@@ -368,7 +371,7 @@ public final class Budget<Q extends Quantity<Q>> {
         return new Simulation<>(
                 title,
                 () -> (draws, out, n) -> {
-                    java.util.Arrays.fill(out, 0, n, 0.0);
+                    Arrays.fill(out, 0, n, 0.0);
                     for (Contributor one : all) {
                         one.draw(draws, out, n);
                     }
@@ -394,7 +397,7 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     private Set<Integer> find(String name) {
-        Set<Integer> found = new java.util.TreeSet<>();
+        Set<Integer> found = new TreeSet<>();
         for (int i = 0; i < contributors.size(); i++) {
             if (contributors.get(i).name().equals(name)) {
                 return Set.of(i);
@@ -404,7 +407,7 @@ public final class Budget<Q extends Quantity<Q>> {
             }
         }
         if (found.isEmpty()) {
-            Set<Integer> all = new java.util.TreeSet<>();
+            Set<Integer> all = new TreeSet<>();
             for (int i = 0; i < contributors.size(); i++) {
                 all.add(i);
             }
@@ -418,7 +421,7 @@ public final class Budget<Q extends Quantity<Q>> {
         return which.stream()
                 .limit(10)
                 .map(i -> "\"" + contributors.get(i).name() + "\"")
-                .collect(java.util.stream.Collectors.joining(", "));
+                .collect(Collectors.joining(", "));
     }
 
     @Override

@@ -105,8 +105,12 @@ public final class Dual {
      *
      * @param index which input, from 0
      * @return the derivative, 0 by an input it does not depend on
+     * @throws IllegalArgumentException if the index is under 0
      */
     public double derivative(int index) {
+        if (index < 0) {
+            throw new IllegalArgumentException("index must be 0 or more, but was " + index);
+        }
         return switch (index) {
             case 0 -> d0;
             case 1 -> d1;

@@ -1,6 +1,7 @@
 package org.neckgeom.budget;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -243,7 +244,7 @@ public final class Propagation<Q extends Quantity<Q>> {
                     double[] row = new double[all.size()];
                     return (draws, out, n) -> {
                         for (int i = 0; i < columns.length; i++) {
-                            java.util.Arrays.fill(columns[i], 0, n, all.get(i).mean());
+                            Arrays.fill(columns[i], 0, n, all.get(i).mean());
                             Contributor.drawSpread(all.get(i).spread(), 1.0, true, draws, columns[i], n);
                         }
                         for (int t = 0; t < n; t++) {

@@ -14,6 +14,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * Which feature is located on which, and how well: a tree that grows from the blank, such as fingerboard on rod channel on
@@ -229,9 +230,7 @@ public final class Registration {
         to.stream().filter(name -> !from.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
         from.stream().filter(name -> !to.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
         Budget<Length> whole = budget.withAll(all);
-        return asked == null
-                ? whole
-                : whole.in(org.neckgeom.units.LengthStyle.of(asked).unit());
+        return asked == null ? whole : whole.in(LengthStyle.of(asked).unit());
     }
 
     private void add(List<Contributor> all, Direction direction, String name, double sign, double x) {

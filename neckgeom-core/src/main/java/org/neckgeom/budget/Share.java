@@ -1,5 +1,6 @@
 package org.neckgeom.budget;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -66,7 +67,7 @@ public final class Share<Q extends Quantity<Q>> {
 
     @Override
     public int hashCode() {
-        return java.util.Objects.hash(name, fraction, contribution);
+        return Objects.hash(name, fraction, contribution);
     }
 
     /** Returns such as {@code body joint at 345 mm: 44.9 % of the variance, 0.16 mm}. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -87,7 +88,7 @@ public final class Shares<Q extends Quantity<Q>> {
 
     @Override
     public int hashCode() {
-        return java.util.Objects.hash(title, list);
+        return Objects.hash(title, list);
     }
 
     /** Returns a row a share, the ten largest. */

@@ -1,6 +1,7 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
+import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.measure.Estimate;
@@ -183,6 +184,6 @@ public final class Simulated<Q extends Quantity<Q>> {
     }
 
     private static String grouped(long count) {
-        return String.format(java.util.Locale.ROOT, "%,d", count);
+        return String.format(Locale.ROOT, "%,d", count);
     }
 }

@@ -1,5 +1,6 @@
 package org.neckgeom.budget;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -49,7 +50,7 @@ public final class Yield<Q extends Quantity<Q>> {
                 continue;
             }
             double[] factors = new double[contributors.size()];
-            java.util.Arrays.fill(factors, 1.0);
+            Arrays.fill(factors, 1.0);
             factors[i] = 1.0 + STEP;
             double wider = budget.outside(limits, factors);
             factors[i] = 1.0 - STEP;

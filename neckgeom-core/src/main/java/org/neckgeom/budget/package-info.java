@@ -3,7 +3,7 @@
  * distribution, registration trees that make such budgets out of how one feature is located on another, trials by Monte
  * Carlo (JCGM 101:2008), and first-order propagation through any function.
  *
- * <p>Open {@code Budget} first, then {@code Registration}. Errors count in the
+ * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.Registration}. Errors count in the
  * house unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places along
  * the neck toward the body. No argument may be null.
  */

@@ -63,6 +63,19 @@ class BudgetTest {
         assertThat(two.rootSumSquare().degreesOfFreedom()).isCloseTo(12.795649034137075205, within(1e-12));
     }
 
+    /** EA-4/02, example S2 (a 10 kg weight), in mg: 29.3 mg is printed, 29.261749776799 by 20-digit evaluation. */
+    @Test
+    void rootSumSquare_agreesWithTheWeightOfEa402() {
+        Budget<Dimensionless> weight = Budget.of("weight", ShopUnit.ONE)
+                .with("standard", Spread.normal(one(22.5)))
+                .with("drift", Spread.rectangular(one(15.0)))
+                .with("difference", Spread.normal(one(25.0 / Math.sqrt(3.0))))
+                .with("eccentricity", Spread.rectangular(one(10.0)))
+                .with("buoyancy", Spread.rectangular(one(10.0)));
+
+        assertThat(weight.rootSumSquare().uncertaintyHouse()).isCloseTo(29.261749776799062773, within(1e-12));
+    }
+
     /** JCGM 101:2008, 9.2.4: the exact half-width 17.0158140998666749262389612768, where 1.96 u would give 19.89. */
     @Test
     void distribution_agreesWithSupplement1WhereOnePartDominates() {
@@ -130,6 +143,22 @@ class BudgetTest {
                     .as("seed 3, budget %s", i)
                     .isGreaterThanOrEqualTo(budget.rootSumSquare().uncertaintyHouse());
         }
+    }
+
+    /** Four samples 0, 0, 0, 0.4 about a limit far off both ways: neither spread nor mean of so few matters there. */
+    @Test
+    void yield_ofSamplesCountsTheirNumber() {
+        List<Amount<Length>> errors = List.of(mm(-0.1), mm(0.0), mm(0.0), mm(0.1));
+        Budget<Length> budget =
+                Budget.named("b").with("a", Spread.samples(errors)).with("n", Spread.normal(mm(0.05)));
+
+        assertThat(budget.yield(Limits.within(mm(5))).standardUncertainty()).isLessThan(1e-12);
+        assertThat(budget.yield(Limits.within(mm(0.1))).standardUncertainty()).isBetween(0.01, 0.4);
+        // 3 degrees of freedom of the samples against the whole: by the formula of Welch and Satterthwaite.
+        double samples = 0.02 / 4.0;
+        double all = samples + 0.05 * 0.05;
+        assertThat(budget.rootSumSquare().degreesOfFreedom())
+                .isCloseTo(3.0 * all * all / (samples * samples), within(1e-9));
     }
 
     @Test

@@ -216,6 +216,16 @@ class PropagationTest {
         }
     }
 
+    @Test
+    void dual_rejectsANegativeIndex() {
+        assertThatThrownBy(() -> Dual.input(1.0, -1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Dual.constant(1.0).derivative(-1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("index must be 0 or more, but was -1");
+        assertThat(Dual.constant(1.0).derivative(99)).isZero();
+        assertThat(Dual.input(2.5, 9)).hasToString("2.5, by input 9 1").isEqualTo(Dual.input(2.5, 9));
+    }
+
     private static void check(Dual actual, Gradient expected, int inputs, int i) {
         assertThat(actual.value())
                 .as("seed 41, %s", i)
