@@ -2,8 +2,12 @@ package org.neckgeom.examples;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.examples.neck.ShippedNecks;
@@ -13,9 +17,9 @@ import org.neckgeom.examples.neck.ShippedNecks;
  *
  * @param task what to do
  * @param file the neck file
- * @param page where to write the plan as a page, if that was asked for
+ * @param outputs what to write of the plan, and where; empty to print it
  */
-record Orders(Task task, String file, Optional<Path> page) {
+record Orders(Task task, String file, Map<Output, Path> outputs) {
 
     /** What can be asked for. */
     enum Task {
@@ -34,7 +38,7 @@ record Orders(Task task, String file, Optional<Path> page) {
     Orders {
         Objects.requireNonNull(task, "task");
         Objects.requireNonNull(file, "file");
-        Objects.requireNonNull(page, "page");
+        outputs = Collections.unmodifiableMap(new EnumMap<>(outputs));
     }
 
     /**
@@ -44,7 +48,7 @@ record Orders(Task task, String file, Optional<Path> page) {
      */
     static Orders from(List<String> arguments) {
         Task task = Task.PLAN;
-        Path page = null;
+        Map<Output, Path> outputs = new EnumMap<>(Output.class);
         List<String> files = new ArrayList<>();
         for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
             String argument = rest.next();
@@ -53,12 +57,15 @@ record Orders(Task task, String file, Optional<Path> page) {
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
-                case "--html" -> page = page(rest);
                 default -> {
-                    if (argument.startsWith("-")) {
+                    Optional<Output> output = output(argument);
+                    if (output.isPresent()) {
+                        outputs.put(output.get(), path(output.get(), rest));
+                    } else if (argument.startsWith("-")) {
                         throw new IllegalArgumentException(argument + " is not known here; --help shows what is");
+                    } else {
+                        files.add(argument);
                     }
-                    files.add(argument);
                 }
             }
         }
@@ -66,20 +73,28 @@ record Orders(Task task, String file, Optional<Path> page) {
             throw new IllegalArgumentException(
                     "one neck file at a time, but " + files.size() + " were named: " + String.join(", ", files));
         }
-        if (page != null && task != Task.PLAN) {
-            throw new IllegalArgumentException("--html goes with planning alone");
+        if (!outputs.isEmpty() && task != Task.PLAN) {
+            throw new IllegalArgumentException(
+                    outputs.keySet().iterator().next().option() + " goes with planning alone");
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), Optional.ofNullable(page));
+        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs);
     }
 
-    /** The name must say that it is a page: a neck file given by mistake is not written over. */
-    private static Path page(Iterator<String> rest) {
+    private static Optional<Output> output(String argument) {
+        return Arrays.stream(Output.values())
+                .filter(output -> output.option().equals(argument))
+                .findFirst();
+    }
+
+    private static Path path(Output output, Iterator<String> rest) {
         if (!rest.hasNext()) {
-            throw new IllegalArgumentException("--html must be followed by the page's file, but nothing follows");
+            throw new IllegalArgumentException(
+                    output.option() + " must be followed by the file to write, but nothing follows");
         }
         String name = rest.next();
-        if (!name.endsWith(".html")) {
-            throw new IllegalArgumentException("the page's file must end in .html, but was " + name);
+        if (!name.endsWith(output.ending())) {
+            throw new IllegalArgumentException(
+                    "the file after " + output.option() + " must end in " + output.ending() + ", but was " + name);
         }
         return Path.of(name);
     }

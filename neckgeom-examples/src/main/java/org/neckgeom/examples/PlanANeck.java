@@ -5,9 +5,12 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.Sheet;
 
 /**
@@ -29,8 +32,9 @@ public final class PlanANeck {
               plan-a-neck                        plans the octave mandolin that comes with the examples
               plan-a-neck my-neck.yaml           plans your neck
               plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
-              plan-a-neck --html my-neck.html my-neck.yaml
-                                                 writes the plan with drawings as a page to look at and print
+              plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
+              plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
+                                                 --pages neck.html cut into pages of A4 or letter
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
               plan-a-neck --help                 prints this
@@ -71,7 +75,7 @@ public final class PlanANeck {
             err.println(refused.getMessage());
             return REFUSED;
         } catch (IOException unwritable) {
-            err.println("the page can't be written: " + unwritable);
+            err.println("a file can't be written: " + unwritable);
             return REFUSED;
         }
     }
@@ -85,26 +89,33 @@ public final class PlanANeck {
             case CHECK ->
                 orders.file() + " can be planned: "
                         + NeckFile.read(orders.file()).design().name() + "\n";
-            case PLAN -> planned(orders, Sheet.of(NeckFile.read(orders.file()).plan()));
+            case PLAN -> planned(orders, NeckFile.read(orders.file()).plan());
         };
     }
 
-    private static String planned(Orders orders, Sheet sheet) throws IOException {
-        if (orders.page().isEmpty()) {
+    private static String planned(Orders orders, NeckPlan plan) throws IOException {
+        Sheet sheet = Sheet.of(plan);
+        if (orders.outputs().isEmpty()) {
             return sheet.toText();
         }
-        Path page = orders.page().get();
-        write(page, sheet.toHtml());
-        return sheet + "\nwritten to " + page + "\n";
+        Map<Output, String> texts = new EnumMap<>(Output.class);
+        orders.outputs().keySet().forEach(output -> texts.put(output, output.of(plan)));
+        StringBuilder said = new StringBuilder(sheet.toString()).append('\n');
+        for (Map.Entry<Output, String> text : texts.entrySet()) {
+            Path path = orders.outputs().get(text.getKey());
+            write(path, text.getValue());
+            said.append(text.getKey()).append(": ").append(path).append('\n');
+        }
+        return said.toString();
     }
 
-    /** Writes the page beside its place first, so that a failed writing leaves the old page as it was. */
-    private static void write(Path page, String html) throws IOException {
-        Path folder = page.toAbsolutePath().getParent();
-        Path beside = Files.createTempFile(folder, ".neck", ".html");
+    /** Writes beside the place first, so that a failed writing leaves an old file as it was. */
+    private static void write(Path path, String text) throws IOException {
+        Path folder = path.toAbsolutePath().getParent();
+        Path beside = Files.createTempFile(folder, ".neck", ".part");
         try {
-            Files.writeString(beside, html);
-            Files.move(beside, page, StandardCopyOption.REPLACE_EXISTING);
+            Files.writeString(beside, text);
+            Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(beside);
         }

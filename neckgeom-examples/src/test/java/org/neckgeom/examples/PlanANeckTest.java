@@ -98,7 +98,9 @@ class PlanANeckTest {
         Ended ended = run("--html", page.toString(), "short-scale-bass.yaml");
 
         assertThat(ended.status()).isZero();
-        assertThat(ended.out()).contains("Short-scale bass, five strings").endsWith("written to " + page + "\n");
+        assertThat(ended.out())
+                .contains("Short-scale bass, five strings")
+                .endsWith("the plan with drawings: " + page + "\n");
         Document read = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(
@@ -111,6 +113,21 @@ class PlanANeckTest {
     }
 
     @Test
+    void run_writesTemplatesInEveryFormAskedFor() throws Exception {
+        Path svg = folder.resolve("neck.svg");
+        Path dxf = folder.resolve("neck.dxf");
+        Path pages = folder.resolve("neck.html");
+
+        Ended ended = run("--svg", svg.toString(), "--dxf", dxf.toString(), "--pages", pages.toString());
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out()).contains("templates at full size: " + svg, "templates for CAD: " + dxf);
+        assertThat(Files.readString(svg)).contains("<svg").endsWith("</svg>\n");
+        assertThat(Files.readString(dxf)).contains("SECTION", "LINE").endsWith("EOF\n");
+        assertThat(Files.readString(pages)).contains("A4").contains("</html>");
+    }
+
+    @Test
     void run_writesNoPageOfAFileThatCannotBeUsedOrIntoAFolderThatIsNotThere() throws IOException {
         Path page = Files.writeString(folder.resolve("old.html"), "the old page");
         Path own = own("name: Mine\n");
@@ -120,7 +137,7 @@ class PlanANeckTest {
         Ended nowhere = run("--html", folder.resolve("no/such/page.html").toString());
         assertThat(nowhere.status()).isEqualTo(1);
         assertThat(nowhere.out()).isEmpty();
-        assertThat(nowhere.err()).startsWith("the page can't be written: ");
+        assertThat(nowhere.err()).startsWith("a file can't be written: ");
     }
 
     @Test
@@ -139,9 +156,10 @@ class PlanANeckTest {
                 "--plan | --plan is not known here; --help shows what is",
                 "-x my.yaml | -x is not known here; --help shows what is",
                 "a.yaml b.yaml | one neck file at a time, but 2 were named: a.yaml, b.yaml",
-                "--html | --html must be followed by the page's file, but nothing follows",
-                "--html my.yaml my.yaml | the page's file must end in .html, but was my.yaml",
+                "--html | --html must be followed by the file to write, but nothing follows",
+                "--html my.yaml my.yaml | the file after --html must end in .html, but was my.yaml",
                 "--html a.html --keys | --html goes with planning alone",
+                "--dxf a.svg | the file after --dxf must end in .dxf, but was a.svg",
                 "--check --keys | --keys does not go with another task; ask for one at a time"
             })
     void run_refusesACommandLineItDoesNotUnderstand(String line, String sentence) {
