@@ -1,8 +1,15 @@
 package org.neckgeom.examples;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.neckgeom.examples.neck.ShippedNecks;
 
 /**
@@ -10,8 +17,9 @@ import org.neckgeom.examples.neck.ShippedNecks;
  *
  * @param task what to do
  * @param file the neck file
+ * @param outputs what to write of the plan, and where; empty to print it
  */
-record Orders(Task task, String file) {
+record Orders(Task task, String file, Map<Output, Path> outputs) {
 
     /** What can be asked for. */
     enum Task {
@@ -30,6 +38,7 @@ record Orders(Task task, String file) {
     Orders {
         Objects.requireNonNull(task, "task");
         Objects.requireNonNull(file, "file");
+        outputs = Collections.unmodifiableMap(new EnumMap<>(outputs));
     }
 
     /**
@@ -39,18 +48,24 @@ record Orders(Task task, String file) {
      */
     static Orders from(List<String> arguments) {
         Task task = Task.PLAN;
+        Map<Output, Path> outputs = new EnumMap<>(Output.class);
         List<String> files = new ArrayList<>();
-        for (String argument : arguments) {
+        for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
+            String argument = rest.next();
             switch (argument) {
                 case "--check" -> task = once(task, Task.CHECK, argument);
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
                 default -> {
-                    if (argument.startsWith("-")) {
+                    Optional<Output> output = output(argument);
+                    if (output.isPresent()) {
+                        outputs.put(output.get(), path(output.get(), rest));
+                    } else if (argument.startsWith("-")) {
                         throw new IllegalArgumentException(argument + " is not known here; --help shows what is");
+                    } else {
+                        files.add(argument);
                     }
-                    files.add(argument);
                 }
             }
         }
@@ -58,7 +73,30 @@ record Orders(Task task, String file) {
             throw new IllegalArgumentException(
                     "one neck file at a time, but " + files.size() + " were named: " + String.join(", ", files));
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0));
+        if (!outputs.isEmpty() && task != Task.PLAN) {
+            throw new IllegalArgumentException(
+                    outputs.keySet().iterator().next().option() + " goes with planning alone");
+        }
+        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs);
+    }
+
+    private static Optional<Output> output(String argument) {
+        return Arrays.stream(Output.values())
+                .filter(output -> output.option().equals(argument))
+                .findFirst();
+    }
+
+    private static Path path(Output output, Iterator<String> rest) {
+        if (!rest.hasNext()) {
+            throw new IllegalArgumentException(
+                    output.option() + " must be followed by the file to write, but nothing follows");
+        }
+        String name = rest.next();
+        if (!name.endsWith(output.ending())) {
+            throw new IllegalArgumentException(
+                    "the file after " + output.option() + " must end in " + output.ending() + ", but was " + name);
+        }
+        return Path.of(name);
     }
 
     private static Task once(Task before, Task now, String argument) {

@@ -1,17 +1,24 @@
 package org.neckgeom.examples;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.sheet.Sheet;
 
 /**
  * The main job: reads a neck file and prints the plan.
  *
  * <p>{@code mvn -q compile exec:java} plans the octave mandolin that comes with the examples; {@code -Dexec.args="FILE"}
- * plans another. Ends with 0 when it did what was asked, 1 when the file can't be used (then nothing is printed but what
- * is wrong with it, on standard error), 2 when the command line can't be understood.
+ * plans another. Ends with 0 when it did what was asked, 1 when the file can't be used (then nothing is printed or written
+ * but what is wrong with it, on standard error), 2 when the command line can't be understood.
  */
 public final class PlanANeck {
 
@@ -25,6 +32,9 @@ public final class PlanANeck {
               plan-a-neck                        plans the octave mandolin that comes with the examples
               plan-a-neck my-neck.yaml           plans your neck
               plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
+              plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
+              plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
+                                                 --pages neck.html cut into pages of A4 or letter
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
               plan-a-neck --help                 prints this
@@ -64,11 +74,14 @@ public final class PlanANeck {
         } catch (FileRefused refused) {
             err.println(refused.getMessage());
             return REFUSED;
+        } catch (IOException unwritable) {
+            err.println("a file can't be written: " + unwritable);
+            return REFUSED;
         }
     }
 
     /** The whole answer before any of it is printed: a refused file prints nothing. */
-    private static String answer(Orders orders) {
+    private static String answer(Orders orders) throws IOException {
         return switch (orders.task()) {
             case HELP -> HELP;
             case KEYS -> "Keys of a neck file; those with a star must be there.\n\n" + NeckFile.keys();
@@ -76,17 +89,35 @@ public final class PlanANeck {
             case CHECK ->
                 orders.file() + " can be planned: "
                         + NeckFile.read(orders.file()).design().name() + "\n";
-            case PLAN -> planned(NeckFile.read(orders.file()).plan());
+            case PLAN -> planned(orders, NeckFile.read(orders.file()).plan());
         };
     }
 
-    private static String planned(NeckPlan plan) {
-        StringBuilder text = new StringBuilder(plan.toString()).append("\n\n");
-        plan.sections().forEach(section -> text.append(section).append("\n\n"));
-        text.append("Checks\n");
-        plan.checks().forEach(check -> text.append("  ").append(check).append('\n'));
-        text.append("\nCautions\n");
-        plan.cautions().forEach(caution -> text.append("  ").append(caution).append('\n'));
-        return text.toString();
+    private static String planned(Orders orders, NeckPlan plan) throws IOException {
+        Sheet sheet = Sheet.of(plan);
+        if (orders.outputs().isEmpty()) {
+            return sheet.toText();
+        }
+        Map<Output, String> texts = new EnumMap<>(Output.class);
+        orders.outputs().keySet().forEach(output -> texts.put(output, output.of(plan)));
+        StringBuilder said = new StringBuilder(sheet.toString()).append('\n');
+        for (Map.Entry<Output, String> text : texts.entrySet()) {
+            Path path = orders.outputs().get(text.getKey());
+            write(path, text.getValue());
+            said.append(text.getKey()).append(": ").append(path).append('\n');
+        }
+        return said.toString();
+    }
+
+    /** Writes beside the place first, so that a failed writing leaves an old file as it was. */
+    private static void write(Path path, String text) throws IOException {
+        Path folder = path.toAbsolutePath().getParent();
+        Path beside = Files.createTempFile(folder, ".neck", ".part");
+        try {
+            Files.writeString(beside, text);
+            Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
     }
 }

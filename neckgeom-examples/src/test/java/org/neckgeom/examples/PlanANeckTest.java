@@ -5,16 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.examples.neck.ShippedNecks;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
 
 class PlanANeckTest {
 
@@ -32,13 +37,13 @@ class PlanANeckTest {
         assertThat(ended.status()).isZero();
         assertThat(ended.err()).isEmpty();
         assertThat(ended.out())
-                .startsWith("Plan of Octave mandolin, walnut: ")
+                .startsWith("Octave mandolin, walnut\n=====")
                 .contains(
                         "Centring the cutter",
                         "Channel for the rod",
                         "Scarf",
                         "Wood left under the channel",
-                        "Cautions")
+                        "Before the machine runs")
                 .contains("9.2 mm deep", "fret 12  280.000 mm", "fret 14  310.548 mm")
                 .endsWith("\n");
     }
@@ -50,7 +55,7 @@ class PlanANeckTest {
 
         assertThat(ended.status()).isZero();
         assertThat(ended.out())
-                .startsWith("Plan of Short-scale bass, five strings: ")
+                .startsWith("Short-scale bass, five strings\n=====")
                 .contains("slot 19.40 thou nearer the fence", "away from the cutter", "fret 12  15.0000 in")
                 .contains("fret 16  18.0945 in");
     }
@@ -59,7 +64,7 @@ class PlanANeckTest {
     void run_plansAFileOfTheMakers() throws IOException {
         Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("Octave mandolin, walnut", "Mine"));
 
-        assertThat(run(own.toString()).out()).startsWith("Plan of Mine: ");
+        assertThat(run(own.toString()).out()).startsWith("Mine\n====");
     }
 
     @Test
@@ -87,6 +92,55 @@ class PlanANeckTest {
     }
 
     @Test
+    void run_writesAPageThatIsWellFormed() throws Exception {
+        Path page = folder.resolve("bass.html");
+
+        Ended ended = run("--html", page.toString(), "short-scale-bass.yaml");
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out())
+                .contains("Short-scale bass, five strings")
+                .endsWith("the plan with drawings: " + page + "\n");
+        Document read = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(
+                        new StringReader(Files.readString(page).replaceFirst("(?i)<!doctype html>", ""))));
+        assertThat(read.getDocumentElement().getTagName()).isEqualTo("html");
+        assertThat(read.getElementsByTagName("svg").getLength()).isPositive();
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).containsExactly(page);
+        }
+    }
+
+    @Test
+    void run_writesTemplatesInEveryFormAskedFor() throws Exception {
+        Path svg = folder.resolve("neck.svg");
+        Path dxf = folder.resolve("neck.dxf");
+        Path pages = folder.resolve("neck.html");
+
+        Ended ended = run("--svg", svg.toString(), "--dxf", dxf.toString(), "--pages", pages.toString());
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out()).contains("templates at full size: " + svg, "templates for CAD: " + dxf);
+        assertThat(Files.readString(svg)).contains("<svg").endsWith("</svg>\n");
+        assertThat(Files.readString(dxf)).contains("SECTION", "LINE").endsWith("EOF\n");
+        assertThat(Files.readString(pages)).contains("A4").contains("</html>");
+    }
+
+    @Test
+    void run_writesNoPageOfAFileThatCannotBeUsedOrIntoAFolderThatIsNotThere() throws IOException {
+        Path page = Files.writeString(folder.resolve("old.html"), "the old page");
+        Path own = own("name: Mine\n");
+
+        assertThat(run("--html", page.toString(), own.toString()).status()).isEqualTo(1);
+        assertThat(page).hasContent("the old page");
+        Ended nowhere = run("--html", folder.resolve("no/such/page.html").toString());
+        assertThat(nowhere.status()).isEqualTo(1);
+        assertThat(nowhere.out()).isEmpty();
+        assertThat(nowhere.err()).startsWith("a file can't be written: ");
+    }
+
+    @Test
     void run_namesAMissingFile() {
         Ended ended = run("no-such-neck.yaml");
 
@@ -102,6 +156,10 @@ class PlanANeckTest {
                 "--plan | --plan is not known here; --help shows what is",
                 "-x my.yaml | -x is not known here; --help shows what is",
                 "a.yaml b.yaml | one neck file at a time, but 2 were named: a.yaml, b.yaml",
+                "--html | --html must be followed by the file to write, but nothing follows",
+                "--html my.yaml my.yaml | the file after --html must end in .html, but was my.yaml",
+                "--html a.html --keys | --html goes with planning alone",
+                "--dxf a.svg | the file after --dxf must end in .dxf, but was a.svg",
                 "--check --keys | --keys does not go with another task; ask for one at a time"
             })
     void run_refusesACommandLineItDoesNotUnderstand(String line, String sentence) {

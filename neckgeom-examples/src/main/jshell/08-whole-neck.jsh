@@ -1,0 +1,16 @@
+// The whole neck from its file: the octave mandolin that comes with the examples, before anything is cut.
+var plan = NeckFile.read("octave-mandolin.yaml").plan();
+println(plan);                                   // how its checks stand
+for (var check : plan.checks()) println(check);  // each with what was found, what is allowed, what to do
+
+// A trial cut is read, the fence goes over, a second cut is read: what stands now?
+var read = plan.trialCut(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02))).
+    fenceMoved(mm(-0.70)).
+    trialCut(TrialCut.walls(mm(30.53), mm(30.59)).readWithin(mm(0.02)));
+println(read.sections().get(0));
+
+// The same as a page with drawings, to hang by the machine.
+var page = Files.createTempDirectory("neck").resolve("octave-mandolin.html");
+Files.writeString(page, Sheet.of(read).toHtml());
+println(Sheet.of(read));
+println(page.getFileName() + " is written");
