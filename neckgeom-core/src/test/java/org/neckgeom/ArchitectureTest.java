@@ -69,7 +69,8 @@ class ArchitectureTest {
 
     /** A folder of classes, or, once the build has packaged the module, its jar. */
     private static Location location(Class<?> type) throws URISyntaxException, IOException {
-        Path path = Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+        Path path =
+                Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
         return Files.isDirectory(path) ? Location.of(path) : Location.of(new JarFile(path.toFile()));
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Distribution;
 import org.neckgeom.budget.Share;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.ShopUnits;
@@ -29,15 +30,15 @@ final class BudgetDrawings {
         for (Share<Length> share : largest) {
             words.append(share.name())
                     .append(": ")
-                    .append(Numbers.percent(share.fraction()))
+                    .append(BudgetPart.text(share))
                     .append(". ");
         }
         Drawing drawing = new Drawing(
-                part.budget().title() + ": whose error it is", words.toString().strip(), largest.size() * ROW + EDGE);
+                part.title() + ": whose error it is", words.toString().strip(), largest.size() * ROW + EDGE);
         double v = 0;
         for (Share<Length> share : largest) {
             drawing.label("words", "start", EDGE, v + 16, shortened(share.name()));
-            drawing.label("number", "end", Drawing.WIDTH - EDGE, v + 16, Numbers.percent(share.fraction()));
+            drawing.label("number", "end", Drawing.WIDTH - EDGE, v + 16, BudgetPart.text(share));
             drawing.shape("bar", box(EDGE, v + 21, Math.max(1, room * share.fraction()), BAR));
             v += ROW;
         }
@@ -58,23 +59,30 @@ final class BudgetDrawings {
         return name.length() <= most ? name : name.substring(0, most - 3) + "...";
     }
 
-    /** The density of the result with its limits. */
+    /** The density of the result with its limits, or where none are told with the interval of 95 of 100 results. */
     static Figure curve(BudgetPart part, Shown shown, String id) {
         Distribution<Length> law = part.budget().distribution();
-        Limits<Length> limits = part.limits();
+        Interval<Length> usual = part.usual();
+        double lower = part.limits().map(Limits::lowerHouse).orElse(usual.lowHouse());
+        double upper = part.limits().map(Limits::upperHouse).orElse(usual.highHouse());
+        String mark = part.limits().isPresent() ? "limit" : "95 of 100";
+        String within =
+                part.limits().map(limits -> Numbers.percent(law.chance(limits))).orElse("95 %") + " within";
         double mean = law.mean().house();
         double reach = 4 * law.standardDeviation().house();
-        double low = Math.min(mean - reach, Double.isFinite(limits.lowerHouse()) ? limits.lowerHouse() : mean);
-        double high = Math.max(mean + reach, Double.isFinite(limits.upperHouse()) ? limits.upperHouse() : mean);
+        double low = Math.min(mean - reach, Double.isFinite(lower) ? lower : mean);
+        double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
         Scale scale = new Scale(low - margin, high + margin);
-        String chance = Numbers.percent(law.chance(limits));
-        String title = part.budget().title() + ": how it spreads";
+        String dashed = part.limits()
+                .map(limits -> "what is allowed, " + limits)
+                .orElse("95 of 100 results lie between, " + usual);
+        String deviation = "Standard deviation "
+                + shown.style().small(law.standardDeviation().house()) + ".";
         Drawing drawing = new Drawing(
-                title,
-                "The distribution of the result as a curve over its value, with dashed lines at the limits: " + limits
-                        + ". Chance of keeping them " + chance + ", standard deviation "
-                        + shown.style().small(law.standardDeviation().house()) + ".",
+                part.title() + ": how it spreads",
+                "The distribution of the result as a curve over its value. Dashed: " + dashed + ". " + within + ". "
+                        + deviation,
                 CURVE_TOP + CURVE_HEIGHT + 46);
         double floor = CURVE_TOP + CURVE_HEIGHT;
         List<Point> curve = density(law, scale, floor);
@@ -83,14 +91,10 @@ final class BudgetDrawings {
         area.add(new Point(curve.get(0).u(), floor));
         drawing.shape("curve", area);
         drawing.line("axis", EDGE, floor, Drawing.WIDTH - EDGE, floor);
-        limit(drawing, limits.lowerHouse(), scale, shown, floor);
-        limit(drawing, limits.upperHouse(), scale, shown, floor);
-        drawing.label("number", "middle", Drawing.WIDTH / 2, 18, chance + " within");
-        return new Figure(
-                id,
-                drawing,
-                "Dashed: what is allowed, " + limits + ". Standard deviation "
-                        + shown.style().small(law.standardDeviation().house()) + ".");
+        limit(drawing, lower, scale, shown.length(lower), mark, floor);
+        limit(drawing, upper, scale, shown.length(upper), mark, floor);
+        drawing.label("number", "middle", Drawing.WIDTH / 2, 18, within);
+        return new Figure(id, drawing, "Dashed: " + dashed + ". " + deviation);
     }
 
     /** Values across the drawing. */
@@ -120,7 +124,7 @@ final class BudgetDrawings {
         return points;
     }
 
-    private static void limit(Drawing drawing, double value, Scale scale, Shown shown, double floor) {
+    private static void limit(Drawing drawing, double value, Scale scale, String number, String mark, double floor) {
         if (!Double.isFinite(value)) {
             return;
         }
@@ -128,8 +132,8 @@ final class BudgetDrawings {
         drawing.line("limit", u, CURVE_TOP - 6, u, floor + 6);
         String anchor = u < Drawing.WIDTH / 3 ? "start" : u > 2 * Drawing.WIDTH / 3 ? "end" : "middle";
         double nudge = anchor.equals("start") ? -4 : anchor.equals("end") ? 4 : 0;
-        drawing.label("number", anchor, u + nudge, floor + 22, shown.length(value));
-        drawing.label("words", anchor, u + nudge, floor + 37, "limit");
+        drawing.label("number", anchor, u + nudge, floor + 22, number);
+        drawing.label("words", anchor, u + nudge, floor + 37, mark);
     }
 
     private static List<Point> box(double u, double v, double width, double height) {

@@ -53,8 +53,8 @@ record Contents(
                 plan.checks(),
                 plan.cautions(),
                 plan.sections(),
-                Optional.empty(),
-                List.of());
+                Optional.of(plan.order().plan()),
+                BudgetPart.of(plan));
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */

@@ -195,9 +195,9 @@ final class Page {
         int i = 0;
         for (BudgetPart part : contents.budgets()) {
             i++;
-            page.element("h3", part.budget().title());
+            page.element("h3", part.title());
             page.open("dl");
-            for (PlanSection.Row row : Budgets.rows(part)) {
+            for (PlanSection.Row row : part.rows()) {
                 page.open("div").element("dt", row.label()).open("dd");
                 value(row.value());
                 page.close().close();

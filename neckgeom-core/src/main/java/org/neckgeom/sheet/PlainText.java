@@ -11,7 +11,6 @@ import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.Remedy;
 import org.neckgeom.setup.Caution;
-import org.neckgeom.text.Numbers;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
 final class PlainText {
@@ -112,10 +111,10 @@ final class PlainText {
     }
 
     private void budget(BudgetPart part) {
-        section(new PlanSection(part.budget().title(), Budgets.rows(part), List.of()));
+        section(new PlanSection(part.title(), part.rows(), List.of()));
         for (Share<Length> share : part.largest()) {
             String bar = "#".repeat((int) Math.round(30 * share.fraction()));
-            wrapped("  " + String.format(Locale.ROOT, "%7s  ", Numbers.percent(share.fraction())), share.name());
+            wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
             if (!bar.isEmpty()) {
                 out.append(" ".repeat(11)).append(bar).append('\n');
             }

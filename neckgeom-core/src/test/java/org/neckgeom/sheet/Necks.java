@@ -164,6 +164,7 @@ final class Necks {
                         .before("cut rod channel")
                         .plan()),
                 List.of(new BudgetPart(
+                        "String line at the bridge",
                         Budget.named("String line at the bridge")
                                 .with("rod channel on the blank", Spread.normal(mm(0.05)))
                                 .with("heel on the channel", Spread.rectangular(mm(0.2)))
@@ -171,7 +172,7 @@ final class Necks {
                                         "body joint on the heel, with a name too long for a phone",
                                         Spread.triangular(mm(0.6)))
                                 .with("<fingerboard> & pins", Spread.rectangular(mm(0.35))),
-                        Limits.within(mm(0.8)))));
+                        Optional.of(Limits.within(mm(0.8))))));
     }
 
     private static List<PlanSection> sections() {
