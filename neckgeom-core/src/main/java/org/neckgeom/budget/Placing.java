@@ -131,7 +131,7 @@ public final class Placing {
         }
 
         private String named(double x) {
-            return feature + " at " + Numbers.plain(x) + " mm";
+            return feature + " at " + Numbers.trimmed(x, 3) + " mm";
         }
 
         @Override

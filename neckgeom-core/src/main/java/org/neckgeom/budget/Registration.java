@@ -12,7 +12,6 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -223,7 +222,7 @@ public final class Registration {
             Direction direction, String feature, String other, double x, Quantity<Length> asked) {
         List<String> from = path(direction, feature);
         List<String> to = path(direction, other);
-        String where = asked == null ? "" : " at " + Amount.from(asked, "station");
+        String where = asked == null ? "" : " at " + LengthStyle.of(asked).brief(x);
         Budget<Length> budget = Budget.named(other + " as seen from " + feature + ", " + direction.words + where);
         List<Contributor> all = new ArrayList<>();
         // What both stand on cancels.

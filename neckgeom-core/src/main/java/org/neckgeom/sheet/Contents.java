@@ -7,6 +7,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.setup.Caution;
@@ -22,6 +23,8 @@ import org.neckgeom.units.LengthStyle;
  * @param checks what stands and what does not
  * @param cautions what can hurt
  * @param sections settings in order of work
+ * @param order the order of work, if the plan has one
+ * @param budgets errors that add up, each with its limits
  */
 record Contents(
         NeckDesign design,
@@ -30,12 +33,15 @@ record Contents(
         Optional<NeckSet> neckSet,
         List<PlanCheck> checks,
         List<Caution> cautions,
-        List<PlanSection> sections) {
+        List<PlanSection> sections,
+        Optional<OrderPlan> order,
+        List<BudgetPart> budgets) {
 
     Contents {
         checks = List.copyOf(checks);
         cautions = List.copyOf(cautions);
         sections = List.copyOf(sections);
+        budgets = List.copyOf(budgets);
     }
 
     static Contents of(NeckPlan plan) {
@@ -46,7 +52,9 @@ record Contents(
                 plan.neckSet(),
                 plan.checks(),
                 plan.cautions(),
-                plan.sections());
+                plan.sections(),
+                Optional.of(plan.order().plan()),
+                BudgetPart.of(plan));
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */

@@ -2,8 +2,11 @@ package org.neckgeom.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import org.neckgeom.plan.Clash;
+import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.Remedy;
 import org.neckgeom.setup.Caution;
 
 /** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
@@ -33,6 +36,8 @@ final class Page {
         checks();
         cautions();
         settings();
+        contents.order().ifPresent(this::order);
+        budgets();
         drawings();
         tables();
         page.close();
@@ -57,6 +62,12 @@ final class Page {
         page.element("a", "Checks", "href", "#checks");
         page.element("a", "Cautions", "href", "#cautions");
         page.element("a", "Settings", "href", "#settings");
+        if (contents.order().isPresent()) {
+            page.element("a", "Order of work", "href", "#order");
+        }
+        if (!contents.budgets().isEmpty()) {
+            page.element("a", "Budgets", "href", "#budgets");
+        }
         page.element("a", "Drawings", "href", "#drawings");
         page.element("a", "Tables", "href", "#tables");
         page.close().close();
@@ -141,6 +152,63 @@ final class Page {
             page.close();
             look = "more";
         }
+    }
+
+    private void order(OrderPlan order) {
+        page.open("section", "id", "order");
+        page.element("h2", "Order of work");
+        if (order.steps().isEmpty()) {
+            page.element("p", Wording.NO_ORDER, "class", "first");
+        }
+        page.open("ol", "class", "steps");
+        for (OrderPlan.Step step : order.steps()) {
+            page.open("li");
+            page.element("b", step.operation().name());
+            if (!step.why().isEmpty()) {
+                page.element("span", " " + step.why(), "class", "quiet");
+            }
+            for (Remedy remedy : step.remedies()) {
+                page.element("p", remedy.name() + ": " + remedy.how());
+            }
+            page.close();
+        }
+        page.close();
+        if (!order.clashes().isEmpty()) {
+            page.element("h3", "What clashes");
+            page.open("ul");
+            for (Clash clash : order.clashes()) {
+                page.open("li");
+                value(clash.toString());
+                page.close();
+            }
+            page.close();
+        }
+        page.close();
+    }
+
+    private void budgets() {
+        if (contents.budgets().isEmpty()) {
+            return;
+        }
+        page.open("section", "id", "budgets", "class", "sheet");
+        page.element("h2", "Budgets: errors that add up");
+        int i = 0;
+        for (BudgetPart part : contents.budgets()) {
+            i++;
+            page.element("h3", part.title());
+            page.open("dl");
+            for (PlanSection.Row row : part.rows()) {
+                page.open("div").element("dt", row.label()).open("dd");
+                value(row.value());
+                page.close().close();
+            }
+            page.close();
+            page.open("div", "class", "figures");
+            BudgetDrawings.shares(part, "shares-" + i).writeOn(page);
+            BudgetDrawings.curve(part, contents.shown(), "spread-" + i).writeOn(page);
+            page.close();
+        }
+        page.close();
     }
 
     private void drawings() {

@@ -3,8 +3,13 @@ package org.neckgeom.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Share;
+import org.neckgeom.plan.Clash;
+import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.Remedy;
 import org.neckgeom.setup.Caution;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
@@ -35,6 +40,8 @@ final class PlainText {
             wrapped("  * ", caution.toString());
         }
         contents.sections().forEach(this::section);
+        contents.order().ifPresent(this::order);
+        contents.budgets().forEach(this::budget);
         Tables.of(contents).forEach(this::table);
         out.append('\n');
         wrapped("", Wording.FRAME);
@@ -77,14 +84,41 @@ final class PlainText {
                 wrapped("  ", label);
                 label = "";
             }
-            String lead = "  " + label + " ".repeat(width - label.length() + 2);
-            for (ValueLine line : ValueLine.of(row.value())) {
-                String inner = lead + " ".repeat(line.indent()) + line.label() + " ".repeat(line.gap());
-                wrapped(inner, line.text());
-                lead = " ".repeat(lead.length());
-            }
+            lines("  " + label + " ".repeat(width - label.length() + 2), row.value());
         }
         section.notes().forEach(note -> wrapped("  ", note));
+    }
+
+    private void order(OrderPlan order) {
+        heading("Order of work", '-');
+        if (order.steps().isEmpty()) {
+            wrapped("", Wording.NO_ORDER);
+        }
+        for (OrderPlan.Step step : order.steps()) {
+            wrapped(
+                    String.format(Locale.ROOT, "%3d  ", step.number()),
+                    step.operation().name());
+            if (!step.why().isEmpty()) {
+                wrapped("     ", step.why());
+            }
+            for (Remedy remedy : step.remedies()) {
+                wrapped("     ", remedy.name() + ": " + remedy.how());
+            }
+        }
+        for (Clash clash : order.clashes()) {
+            lines("  ! ", clash.toString());
+        }
+    }
+
+    private void budget(BudgetPart part) {
+        section(new PlanSection(part.title(), part.rows(), List.of()));
+        for (Share<Length> share : part.largest()) {
+            String bar = "#".repeat((int) Math.round(30 * share.fraction()));
+            wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());
+            if (!bar.isEmpty()) {
+                out.append(" ".repeat(11)).append(bar).append('\n');
+            }
+        }
     }
 
     private void table(Tables.Table table) {
@@ -106,6 +140,15 @@ final class PlainText {
                 text.append(' ').append(i == 0 ? line.get(i) + pad : " " + pad + line.get(i));
             }
             out.append(text.toString().stripTrailing()).append('\n');
+        }
+    }
+
+    /** Writes a value of several lines after a lead, each with its own indent and label. */
+    private void lines(String first, String value) {
+        String lead = first;
+        for (ValueLine line : ValueLine.of(value)) {
+            wrapped(lead + " ".repeat(line.indent()) + line.label() + " ".repeat(line.gap()), line.text());
+            lead = " ".repeat(lead.length());
         }
     }
 

@@ -33,6 +33,8 @@ final class Style {
             nav{margin:.8rem 0}
             nav a{display:inline-block;margin:0 1rem .2rem 0;padding:.5rem 0}
             .quiet{color:@quiet@}
+            .steps{padding-left:2.2rem}
+            .steps li{padding:.3rem 0}
             .tally{list-style:none;display:flex;flex-wrap:wrap;gap:.4rem;padding:0;margin:.8rem 0}
             .tally li{font-weight:700;font-size:1.15rem;padding:.25rem .7rem}
             .stop .mark,.tally .stop{background:@stop@;color:@on-stop@;border:2px solid @stop@}
@@ -48,7 +50,7 @@ final class Style {
             dl div{border-top:1px solid @rule@;padding:.35rem 0}
             dt{color:@quiet@}
             dd{margin:0;font-variant-numeric:tabular-nums}
-            dd span.first,dd span.more{display:block}
+            span.first,span.more{display:block}
             .first{font-size:1.2rem;font-weight:600}
             .more{padding-left:1rem}
             .scroll{overflow-x:auto}
@@ -89,6 +91,7 @@ final class Style {
             svg .least{stroke-width:2.4}
             svg .offcut{fill:@rod@}
             svg .bar{fill:@rod@}
+            svg .curve{fill:@rod@}
             svg .limit{stroke-width:1.6;stroke-dasharray:6 3}
             """;
 

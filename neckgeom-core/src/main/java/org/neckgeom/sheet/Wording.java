@@ -14,5 +14,7 @@ final class Wording {
                     + " measured from the face the fingerboard is glued to. Read every setting back on scrap before it is"
                     + " cut in the neck.";
 
+    static final String NO_ORDER = "No order works: see what clashes.";
+
     private Wording() {}
 }

@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.budget.Budget;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
@@ -19,7 +20,10 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.Scarf;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.PlanSection.Row;
@@ -139,7 +143,36 @@ final class Necks {
                                 "At the end of the slot switch off and let the cutter stop before lifting the neck.",
                                 "lifting while it turns is the accident case"),
                         new Caution("DUST", "Wear a mask and collect the dust.", "hardwood dust harms nose and lungs")),
-                sections());
+                sections(),
+                Optional.empty(),
+                List.of());
+    }
+
+    /** The octave with an order of work that clashes, and a budget. */
+    static Contents workContents() {
+        Contents octave = octaveContents();
+        return new Contents(
+                octave.design(),
+                octave.style(),
+                octave.scarf(),
+                octave.neckSet(),
+                octave.checks(),
+                octave.cautions(),
+                octave.sections(),
+                Optional.of(OrderOfWork.forNeck()
+                        .keep("glue ears")
+                        .before("cut rod channel")
+                        .plan()),
+                List.of(new BudgetPart(
+                        "String line at the bridge",
+                        Budget.named("String line at the bridge")
+                                .with("rod channel on the blank", Spread.normal(mm(0.05)))
+                                .with("heel on the channel", Spread.rectangular(mm(0.2)))
+                                .with(
+                                        "body joint on the heel, with a name too long for a phone",
+                                        Spread.triangular(mm(0.6)))
+                                .with("<fingerboard> & pins", Spread.rectangular(mm(0.35))),
+                        Optional.of(Limits.within(mm(0.8))))));
     }
 
     private static List<PlanSection> sections() {
@@ -179,6 +212,8 @@ final class Necks {
                 Optional.empty(),
                 List.of(),
                 List.of(),
+                List.of(),
+                Optional.empty(),
                 List.of());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,7 @@ import org.w3c.dom.Element;
 class SheetTest {
 
     private static final Sheet OCTAVE = Sheet.of(Necks.octaveContents());
+    private static final Sheet WORK = Sheet.of(Necks.workContents());
     private static final Sheet BASS = Sheet.of(Necks.bassContents());
 
     @Test
@@ -34,7 +36,7 @@ class SheetTest {
 
     @Test
     void toText_keepsToEightyColumns() {
-        for (Sheet sheet : List.of(OCTAVE, BASS)) {
+        for (Sheet sheet : List.of(OCTAVE, WORK, BASS)) {
             sheet.toText().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         }
     }
@@ -63,7 +65,7 @@ class SheetTest {
 
     @Test
     void toHtml_isCompleteInItself() {
-        for (Sheet sheet : List.of(OCTAVE, BASS)) {
+        for (Sheet sheet : List.of(OCTAVE, WORK, BASS)) {
             String html = sheet.toHtml();
             assertFalse(html.contains("src="), "something is fetched");
             assertFalse(html.contains("url("), "something is fetched");
@@ -77,7 +79,7 @@ class SheetTest {
 
     @Test
     void toHtml_linksAndLabelsLeadSomewhere() {
-        for (Sheet sheet : List.of(OCTAVE, BASS)) {
+        for (Sheet sheet : List.of(OCTAVE, WORK, BASS)) {
             Document page = Xml.parsed(sheet.toHtml());
             Set<String> ids = new HashSet<>();
             for (Element any : Xml.all(page, "*")) {
@@ -98,10 +100,10 @@ class SheetTest {
 
     @Test
     void toHtml_everyDrawingHasATextAlternative() {
-        Document page = Xml.parsed(OCTAVE.toHtml());
+        Document page = Xml.parsed(WORK.toHtml());
         List<Element> drawings = Xml.all(page, "svg");
 
-        assertEquals(8, drawings.size(), "plan, side, scarf, heel and four sections");
+        assertEquals(10, drawings.size(), "two of the budget, plan, side, scarf, heel and four sections");
         for (Element svg : drawings) {
             assertEquals("img", svg.getAttribute("role"));
             assertFalse(Xml.all(svg, "title").get(0).getTextContent().isBlank());
@@ -120,6 +122,55 @@ class SheetTest {
                 Xml.all(page, "span", "mark").stream()
                         .map(Element::getTextContent)
                         .toList());
+    }
+
+    @Test
+    void toHtml_barsAreAsLongAsTheirShares() {
+        Document page = Xml.parsed(WORK.toHtml());
+        List<Element> bars = Xml.all(page, "polygon", "bar");
+        // Variances: normal 0.05^2; rectangular a^2/3; triangular a^2/6 (JCGM 100:2008, 4.3.7 and 4.3.9).
+        double[] variances = {0.6 * 0.6 / 6, 0.35 * 0.35 / 3, 0.2 * 0.2 / 3, 0.05 * 0.05};
+        double all = Arrays.stream(variances).sum();
+
+        assertEquals(4, bars.size());
+        for (int i = 0; i < 4; i++) {
+            String[] points = bars.get(i).getAttribute("points").split("[ ,]");
+            double length = Double.parseDouble(points[2]) - Double.parseDouble(points[0]);
+            assertEquals(320 * variances[i] / all, length, 0.011, "bar " + i);
+        }
+    }
+
+    @Test
+    void toHtml_curveHasItsHighestPointAtTheMean_betweenTheLimits() {
+        Document page = Xml.parsed(WORK.toHtml());
+        String[] points =
+                Xml.all(page, "polygon", "curve").get(0).getAttribute("points").split("[ ,]");
+        double highest = Double.POSITIVE_INFINITY;
+        double at = 0;
+        for (int i = 0; i < points.length; i += 2) {
+            if (Double.parseDouble(points[i + 1]) < highest) {
+                highest = Double.parseDouble(points[i + 1]);
+                at = Double.parseDouble(points[i]);
+            }
+        }
+        List<Element> limits = Xml.all(page, "line", "limit");
+
+        assertEquals(2, limits.size());
+        double middle = (Xml.number(limits.get(0), "x1") + Xml.number(limits.get(1), "x1")) / 2;
+        assertEquals(middle, at, 2.1, "all parts are even about 0, so the hump is midway between the limits");
+    }
+
+    @Test
+    void toHtml_ordersTheStepsAndNamesTheClash() {
+        Document page = Xml.parsed(WORK.toHtml());
+        List<String> steps = Xml.all(page, "ol", "steps").stream()
+                .flatMap(list -> Xml.all(list, "b").stream())
+                .map(Element::getTextContent)
+                .toList();
+
+        assertTrue(steps.indexOf("glue ears") < steps.indexOf("cut rod channel"), steps.toString());
+        assertTrue(page.getElementsByTagName("main").item(0).getTextContent().contains("ears in the way"));
+        assertTrue(WORK.toText().contains("ears in the way"));
     }
 
     @Test
