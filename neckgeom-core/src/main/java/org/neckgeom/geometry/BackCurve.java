@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -33,6 +35,59 @@ public final class BackCurve {
         this.a = a;
         this.b = b;
         this.style = style;
+    }
+
+    /**
+     * Returns a rounded curve by its width and depth, at station 0.
+     *
+     * @param width of the glue face, more than 0
+     * @param depth on the centreline, more than 0
+     * @return the curve, half an ellipse
+     */
+    public static BackCurve of(Quantity<Length> width, Quantity<Length> depth) {
+        SuperellipseArc half = new SuperellipseArc(BackProfile.ROUNDED);
+        return new BackCurve(
+                0,
+                half,
+                half,
+                HouseUnits.mmPositive(width, "width") / 2,
+                HouseUnits.mmPositive(depth, "depth"),
+                LengthStyle.of(width));
+    }
+
+    /**
+     * Returns a copy with other exponents.
+     *
+     * @param bassPower on the bass side, in [1, 20]
+     * @param treblePower on the treble side, in [1, 20]
+     * @return the curve
+     */
+    public BackCurve powers(double bassPower, double treblePower) {
+        return new BackCurve(
+                station,
+                new SuperellipseArc(checked(bassPower)),
+                new SuperellipseArc(checked(treblePower)),
+                a,
+                b,
+                style);
+    }
+
+    private static double checked(double power) {
+        if (!(power >= SuperellipseArc.LEAST_EXPONENT && power <= SuperellipseArc.GREATEST_EXPONENT)) {
+            throw new IllegalArgumentException(
+                    "exponent of the back must be from 1 to 20, but was " + Numbers.plain(power));
+        }
+        return power;
+    }
+
+    /**
+     * Returns the flats to carve one side by.
+     *
+     * @param onTreble true for the treble side
+     * @return the flats
+     */
+    public Facets facets(boolean onTreble) {
+        return Facets.ofMm(onTreble ? treble : bass, a, b, style);
     }
 
     static BackCurve ofMm(

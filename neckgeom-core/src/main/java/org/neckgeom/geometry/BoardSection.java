@@ -29,6 +29,24 @@ public final class BoardSection {
         this.style = style;
     }
 
+    /**
+     * Returns a section by its sizes, at the nut.
+     *
+     * @param width more than 0
+     * @param middle thickness on the centreline, more than 0
+     * @param radius of the crown, more than half the width
+     * @return the section
+     */
+    public static BoardSection of(Quantity<Length> width, Quantity<Length> middle, Quantity<Length> radius) {
+        double w = HouseUnits.mmPositive(width, "width");
+        double r = HouseUnits.mmPositive(radius, "crown radius");
+        if (!(r > w / 2)) {
+            throw HouseUnits.refused(
+                    "crown radius", "more than half the width of " + Amount.from(width, "width"), radius);
+        }
+        return ofMm(0, w, HouseUnits.mmPositive(middle, "thickness"), r, LengthStyle.of(width));
+    }
+
     static BoardSection ofMm(double station, double width, double middle, double radius, LengthStyle style) {
         if (!(width > 0 && middle > 0)) {
             throw new ArithmeticException("the fingerboard has no section at " + style.brief(station)

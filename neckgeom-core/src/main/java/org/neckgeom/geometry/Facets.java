@@ -38,6 +38,10 @@ public final class Facets {
         this.style = style;
     }
 
+    static Facets ofMm(SuperellipseArc arc, double a, double b, LengthStyle style) {
+        return new Facets(arc, a, b, StrictMath.atan2(a, b), style);
+    }
+
     /**
      * Returns the flats of one side of a design's back at a station.
      *
@@ -47,15 +51,8 @@ public final class Facets {
      * @return the flats
      */
     public static Facets at(NeckDesign neck, Quantity<Length> station, boolean onTreble) {
-        double x = HouseUnits.mmNotNegative(station, "station");
-        double power = onTreble ? neck.back().treblePower() : neck.back().bassPower();
-        double a = neck.halfWidthAtMm(x);
-        double b = neck.backDepthAtMm(x);
-        if (!(a > 0 && b > 0)) {
-            throw new ArithmeticException(
-                    "the neck has no section at " + neck.style().brief(x) + " from the nut");
-        }
-        return new Facets(new SuperellipseArc(power), a, b, StrictMath.atan2(a, b), neck.style());
+        HouseUnits.mmNotNegative(station, "station");
+        return BackShape.of(neck).at(station).facets(onTreble);
     }
 
     /**

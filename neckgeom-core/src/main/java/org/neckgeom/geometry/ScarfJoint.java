@@ -323,6 +323,12 @@ public final class ScarfJoint {
                     style().text(Math.abs(shift)) + (shift > 0 ? " toward the body" : " toward the tip")
                             + " from its mark");
         }
+        if (veneer > 0 && inHead) {
+            report.note("the line on the front lies under the veneer");
+        }
+        if (backVeneer > 0) {
+            report.note("the line on the back lies under the veneer");
+        }
         if (scarf.ledgeMm() > 0) {
             report.note("break line at x = -" + style().brief(scarf.ledgeMm()) + ", the far side of the nut ledge");
         }

@@ -5,9 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -26,6 +28,30 @@ public final class StringPlaces {
         this.centres = centres;
         this.diameters = diameters;
         this.style = style;
+    }
+
+    /**
+     * Returns strings as they were laid out or measured.
+     *
+     * @param centres from the centreline, positive toward the treble side, from bass to treble; one or more
+     * @param diameters of the strings, as many, each 0 or more
+     * @return the places
+     * @throws IllegalArgumentException if two strings overlap or are out of order
+     */
+    public static StringPlaces of(
+            List<? extends Quantity<Length>> centres, List<? extends Quantity<Length>> diameters) {
+        if (centres.isEmpty() || centres.size() != diameters.size()) {
+            throw new IllegalArgumentException("strings must be 1 or more with a diameter each, but there were "
+                    + centres.size() + " centres and " + diameters.size() + " diameters");
+        }
+        return ofMm(
+                centres.stream()
+                        .mapToDouble(y -> HouseUnits.mm(y, "string centre"))
+                        .toArray(),
+                diameters.stream()
+                        .mapToDouble(d -> HouseUnits.mmNotNegative(d, "string diameter"))
+                        .toArray(),
+                LengthStyle.of(centres.get(0)));
     }
 
     static StringPlaces ofMm(double[] centres, double[] diameters, LengthStyle style) {

@@ -15,8 +15,8 @@ final class SuperellipseArc {
     /** Least exponent: below 1 the curve is hollow and no longer a neck. */
     static final double LEAST_EXPONENT = 1;
 
-    /** Greatest exponent: at 50 the curve is a box with corners a hair round. */
-    static final double GREATEST_EXPONENT = 50;
+    /** Greatest exponent: at 20 the curve is a box with corners hardly round. */
+    static final double GREATEST_EXPONENT = 20;
 
     private static final int POINTS = 41;
     private static final int MIDDLE = POINTS / 2;

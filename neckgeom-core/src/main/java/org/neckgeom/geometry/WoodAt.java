@@ -1,10 +1,12 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -27,6 +29,18 @@ public final class WoodAt {
         this.straightDown = straightDown + 0.0;
         this.lean = lean;
         this.style = style;
+    }
+
+    /**
+     * Returns the wood left at a station as it was measured or reckoned elsewhere, thinnest straight down.
+     *
+     * @param station from the nut
+     * @param wood least distance from channel to back, negative where the channel is through
+     * @return the wood left there
+     */
+    public static WoodAt of(Quantity<Length> station, Quantity<Length> wood) {
+        double mm = HouseUnits.mm(wood, "wood left");
+        return new WoodAt(HouseUnits.mm(station, "station"), mm, mm, StrictMath.PI / 2, LengthStyle.of(station));
     }
 
     static WoodAt ofMm(double station, double wood, double straightDown, double leanRad, LengthStyle style) {

@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
@@ -172,16 +173,22 @@ public final class WoodLeft {
      * @return a fresh array, from the head end on
      */
     public double[] alongMm(int stations) {
-        if (stations < 2) {
-            throw new IllegalArgumentException("stations must be 2 or more, but were " + stations);
-        }
-        double from = channel.startMm();
-        double to = channel.endMm();
-        double[] wood = new double[stations];
+        double[] wood = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
         for (int i = 0; i < stations; i++) {
-            wood[i] = woodMm(i == stations - 1 ? to : from + (to - from) * i / (stations - 1), 0, 0);
+            wood[i] = woodMm(wood[i], 0, 0);
         }
         return wood;
+    }
+
+    /**
+     * Returns the wood left at evenly spread stations, both ends of the channel among them.
+     *
+     * @param stations 2 or more
+     * @return from the head end on
+     */
+    public List<WoodAt> along(int stations) {
+        double[] x = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
+        return Arrays.stream(x).mapToObj(this::atMm).toList();
     }
 
     /**

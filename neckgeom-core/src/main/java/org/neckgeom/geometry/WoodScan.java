@@ -20,15 +20,24 @@ final class WoodScan {
     static double[] stations(double from, double to, double... jumps) {
         double hair = 1e-9 * Math.max(1, to - from);
         double[] inside = Arrays.stream(jumps).filter(x -> x > from && x < to).toArray();
-        double[] all = new double[STATIONS + 2 * inside.length];
-        for (int i = 0; i < STATIONS; i++) {
-            all[i] = i == STATIONS - 1 ? to : from + (to - from) * i / (STATIONS - 1);
-        }
+        double[] all = Arrays.copyOf(evenly(from, to, STATIONS), STATIONS + 2 * inside.length);
         for (int j = 0; j < inside.length; j++) {
             all[STATIONS + 2 * j] = Math.max(from, inside[j] - hair);
             all[STATIONS + 2 * j + 1] = Math.min(to, inside[j] + hair);
         }
         Arrays.sort(all);
+        return all;
+    }
+
+    /** Stations evenly spread, both ends among them. */
+    static double[] evenly(double from, double to, int stations) {
+        if (stations < 2) {
+            throw new IllegalArgumentException("stations must be 2 or more, but were " + stations);
+        }
+        double[] all = new double[stations];
+        for (int i = 0; i < stations; i++) {
+            all[i] = i == stations - 1 ? to : from + (to - from) * i / (stations - 1);
+        }
         return all;
     }
 

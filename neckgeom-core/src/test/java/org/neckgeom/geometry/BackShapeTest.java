@@ -97,6 +97,14 @@ class BackShapeTest {
     }
 
     @Test
+    void powers_rejectsAHollowBack() {
+        assertThatThrownBy(() -> BackCurve.of(mm(40), mm(15)).powers(2, 0.9))
+                .hasMessage("exponent of the back must be from 1 to 20, but was 0.9");
+        assertThat(BackCurve.of(mm(40), mm(15)).powers(1, 1).depthAt(mm(10)).house())
+                .isCloseTo(7.5, offset(1e-12));
+    }
+
+    @Test
     void at_saysSoWhereThereIsNoSection() {
         assertThatThrownBy(() -> BackShape.of(neck()).at(mm(-3000)))
                 .isInstanceOf(ArithmeticException.class)

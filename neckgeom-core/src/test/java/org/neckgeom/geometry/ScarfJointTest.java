@@ -109,6 +109,15 @@ class ScarfJointTest {
     }
 
     @Test
+    void toString_saysWhichLinesAVeneerHides() {
+        ScarfJoint joint = Scarf.at(deg(15)).shaft(mm(19)).head(mm(14)).inTheHead();
+
+        assertThat(joint.veneered(HeadSide.BACK, mm(0.6)).toString()).contains("the line on the back lies under");
+        assertThat(joint.veneered(HeadSide.FACE, mm(2)).toString()).contains("the line on the front lies under");
+        assertThat(joint.toString()).doesNotContain("under the veneer");
+    }
+
+    @Test
     void toString_keepsInches() {
         assertThat(Scarf.at(deg(13))
                         .shaft(inch(0.75))

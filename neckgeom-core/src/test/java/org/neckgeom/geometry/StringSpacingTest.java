@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.pitch;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
@@ -112,6 +113,18 @@ class StringSpacingTest {
         assertThat(overhang.least()).isEqualTo(mm(3));
         assertThat(overhang.compensation(mm(5)).bass(20).house())
                 .isGreaterThan(overhang.bass(20).house());
+    }
+
+    @Test
+    void of_takesMeasuredPlacesInOrder() {
+        StringPlaces places = StringPlaces.of(List.of(mm(-10), mm(0.5), mm(9)), List.of(mm(1), mm(0.6), mm(0.3)));
+
+        assertThat(places.gaps()).containsExactly(mm(9.7), mm(8.05));
+        assertThat(places.spread()).isEqualTo(mm(19));
+        assertThatThrownBy(() -> StringPlaces.of(List.of(mm(1), mm(-1)), List.of(mm(1), mm(1))))
+                .hasMessageContaining("strings 1 and 2 overlap by 3 mm");
+        assertThatThrownBy(() -> StringPlaces.of(List.of(mm(1)), List.of()))
+                .hasMessage("strings must be 1 or more with a diameter each, but there were 1 centres and 0 diameters");
     }
 
     @Test

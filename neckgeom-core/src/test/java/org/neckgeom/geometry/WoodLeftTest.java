@@ -279,6 +279,19 @@ class WoodLeftTest {
     }
 
     @Test
+    void along_isTheSameAsItsPlainNumbers() {
+        WoodLeft wood = WoodLeft.under(neck().channel(CHANNEL));
+        double[] plain = wood.alongMm(7);
+
+        assertThat(wood.along(7)).hasSize(7);
+        for (int i = 0; i < 7; i++) {
+            assertThat(wood.along(7).get(i).woodMm()).isEqualTo(plain[i]);
+        }
+        assertThat(wood.along(7).get(6).stationMm()).isEqualTo(303);
+        assertThatThrownBy(() -> wood.along(1)).hasMessage("stations must be 2 or more, but were 1");
+    }
+
+    @Test
     void at_rejectsAStationOutsideTheChannel() {
         WoodLeft wood = WoodLeft.under(neck().channel(CHANNEL));
 
