@@ -1,8 +1,11 @@
 package org.neckgeom.shop;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -14,8 +17,8 @@ import org.neckgeom.units.ShopUnit;
  * rule for the depth of a pass. Immutable.
  *
  * <p>Unless told: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
- * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than half the cutter's diameter (common practice), and no
- * light last pass.
+ * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than half the cutter's diameter (common practice), no light
+ * last pass, and feed and speed of rotation not told.
  */
 public final class Shop {
 
@@ -28,15 +31,26 @@ public final class Shop {
     private final double repeatability;
     private final double deepestPass;
     private final double lastPass;
+    private final double feed;
+    private final double turning;
 
     private Shop(
-            Cutter cutter, Fence fence, FeelerSet leaves, double repeatability, double deepestPass, double lastPass) {
+            Cutter cutter,
+            Fence fence,
+            FeelerSet leaves,
+            double repeatability,
+            double deepestPass,
+            double lastPass,
+            double feed,
+            double turning) {
         this.cutter = cutter;
         this.fence = fence;
         this.leaves = leaves;
         this.repeatability = repeatability;
         this.deepestPass = deepestPass;
         this.lastPass = lastPass;
+        this.feed = feed;
+        this.turning = turning;
     }
 
     /**
@@ -54,7 +68,9 @@ public final class Shop {
                 usual,
                 TrialCut.USUAL_REPEATABILITY_MM,
                 DEEPEST_PASS_IN_DIAMETERS * cutter.diameterMm(),
-                0);
+                0,
+                Double.NaN,
+                Double.NaN);
     }
 
     /**
@@ -65,7 +81,7 @@ public final class Shop {
      */
     public Shop fence(Fence itsFence) {
         Objects.requireNonNull(itsFence, "fence");
-        return new Shop(cutter, itsFence, leaves, repeatability, deepestPass, lastPass);
+        return new Shop(cutter, itsFence, leaves, repeatability, deepestPass, lastPass, feed, turning);
     }
 
     /**
@@ -76,7 +92,7 @@ public final class Shop {
      */
     public Shop leaves(FeelerSet set) {
         Objects.requireNonNull(set, "leaves");
-        return new Shop(cutter, fence, set, repeatability, deepestPass, lastPass);
+        return new Shop(cutter, fence, set, repeatability, deepestPass, lastPass, feed, turning);
     }
 
     /**
@@ -87,7 +103,7 @@ public final class Shop {
      */
     public Shop readsWithin(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
-        return new Shop(cutter, fence, leaves, u, deepestPass, lastPass);
+        return new Shop(cutter, fence, leaves, u, deepestPass, lastPass, feed, turning);
     }
 
     /**
@@ -103,7 +119,20 @@ public final class Shop {
         if (!(light <= most)) {
             throw HouseUnits.refused("last pass", "no deeper than " + Amount.from(deepest, "deepest pass"), last);
         }
-        return new Shop(cutter, fence, leaves, repeatability, most, light);
+        return new Shop(cutter, fence, leaves, repeatability, most, light, feed, turning);
+    }
+
+    /**
+     * Returns this shop with its feed and the cutter's speed of rotation.
+     *
+     * @param speed of the blank past the cutter, more than 0
+     * @param turns of the cutter, more than 0
+     * @return the shop
+     */
+    public Shop feed(Quantity<Speed> speed, Quantity<Frequency> turns) {
+        double mmPerSecond = HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
+        double hertz = HouseUnits.positive(turns, ShopUnit.HERTZ, "speed of rotation");
+        return new Shop(cutter, fence, leaves, repeatability, deepestPass, lastPass, mmPerSecond, hertz);
     }
 
     /**
@@ -160,6 +189,26 @@ public final class Shop {
         return cutter.style().amount(lastPass);
     }
 
+    /**
+     * Returns the feed, if it was told.
+     *
+     * @return more than 0, or nothing
+     */
+    public Optional<Amount<Speed>> feed() {
+        boolean inches = cutter.style() == LengthStyle.DECIMAL_INCHES;
+        ShopUnit<Speed> shown = inches ? ShopUnit.INCH_PER_MINUTE : ShopUnit.MM_PER_MINUTE;
+        return Double.isNaN(feed) ? Optional.empty() : Optional.of(Amount.ofHouse(feed, shown));
+    }
+
+    /**
+     * Returns the cutter's speed of rotation, if it was told.
+     *
+     * @return more than 0, or nothing
+     */
+    public Optional<Amount<Frequency>> turning() {
+        return Double.isNaN(turning) ? Optional.empty() : Optional.of(Amount.ofHouse(turning, ShopUnit.RPM));
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Shop other
@@ -168,12 +217,14 @@ public final class Shop {
                 && leaves.equals(other.leaves)
                 && Double.compare(repeatability, other.repeatability) == 0
                 && Double.compare(deepestPass, other.deepestPass) == 0
-                && Double.compare(lastPass, other.lastPass) == 0;
+                && Double.compare(lastPass, other.lastPass) == 0
+                && Double.compare(feed, other.feed) == 0
+                && Double.compare(turning, other.turning) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(cutter, fence, leaves, repeatability, deepestPass, lastPass);
+        return Objects.hash(cutter, fence, leaves, repeatability, deepestPass, lastPass, feed, turning);
     }
 
     /** Returns a row for each thing the shop has. */
@@ -185,6 +236,10 @@ public final class Shop {
                 .row("leaves", leaves)
                 .row("reads within", repeatability() + ", one standard deviation")
                 .row("deepest pass", deepestPass());
-        return (lastPass > 0 ? report.row("last pass", lastPass()) : report).toString();
+        if (lastPass > 0) {
+            report.row("last pass", lastPass());
+        }
+        feed().ifPresent(speed -> report.row("feed", speed + " at " + turning().orElseThrow()));
+        return report.toString();
     }
 }

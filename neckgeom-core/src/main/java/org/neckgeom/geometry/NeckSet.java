@@ -264,6 +264,24 @@ public final class NeckSet {
     }
 
     /**
+     * Returns the string's height over the fret plane at the nut, a_0.
+     *
+     * @return the height
+     */
+    public Amount<Length> atNut() {
+        return style.amount(atNut);
+    }
+
+    /**
+     * Returns the string's height over the fret plane at the twelfth fret, a_12.
+     *
+     * @return the height
+     */
+    public Amount<Length> action() {
+        return style.amount(action);
+    }
+
+    /**
      * Returns the string's height over the fret plane at the saddle, a_s.
      *
      * @return the height

@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
@@ -13,6 +14,7 @@ import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.CentringRounds;
 import org.neckgeom.setup.Closure;
+import org.neckgeom.setup.CutterLoad;
 import org.neckgeom.setup.FenceMove;
 import org.neckgeom.setup.HeadAtFence;
 import org.neckgeom.setup.NextStep;
@@ -37,6 +39,7 @@ final class SetUpParts {
         List<PlanPart> parts = new ArrayList<>();
         parts.add(centring(plan));
         parts.add(channel(plan));
+        cutterLoad(plan).ifPresent(parts::add);
         plan.design().head().ifPresent(head -> parts.add(headAtFence(plan, head)));
         return parts;
     }
@@ -184,6 +187,11 @@ final class SetUpParts {
                 .row("channel", channel)
                 .row("depth", slot.depth())
                 .row("passes", slot.passes(rule))
+                .row(
+                        "after each pass",
+                        "a depth more than "
+                                + plan.style().small(2 * shop.repeatability().house())
+                                + " off its step means that the cutter creeps: stop and clamp it again")
                 .row("stops", slot.stops(shop.cutter(), plan.blank()))
                 .row("", slot.stops(shop.cutter(), plan.blank()).turned());
         if (channel.hasPocket()) {
@@ -211,6 +219,22 @@ final class SetUpParts {
                         : "More and lighter passes: a deep one burns, bends and snatches.");
     }
 
+    /** What the cutter goes through in the deepest pass, where feed and speed are told. */
+    private static Optional<PlanPart> cutterLoad(NeckPlan plan) {
+        Shop shop = plan.shop();
+        if (shop.feed().isEmpty()
+                || shop.turning().isEmpty()
+                || plan.blank().wood().isEmpty()) {
+            return Optional.empty();
+        }
+        double depth = plan.design().channel().orElseThrow().depthMm();
+        CutterLoad load = CutterLoad.of(shop.cutter(), plan.blank())
+                .feed(shop.feed().get(), shop.turning().get())
+                .pass(plan.style().amount(Math.min(shop.deepestPass().house(), depth)));
+        return Optional.of(
+                PlanPart.of(PlanSection.titled("Cutter under load, estimated").row("deepest pass", load)));
+    }
+
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
         double clearance = plan.style() == LengthStyle.MILLIMETRES ? 1 : ShopUnit.INCH.toHouse(1 / 32.0);
         HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
@@ -218,6 +242,9 @@ final class SetUpParts {
                 .row("spacer", atFence.spacer(plan.style().amount(clearance)));
         if (head.swingRad() != 0) {
             draft.row("swung head", atFence.skew());
+        }
+        if (head.veneerMm() > 0) {
+            draft.row("veneer on it", atFence.rocking());
         }
         return PlanPart.of(draft.note("cut the channel first, on the square blank, and none of this is needed"));
     }

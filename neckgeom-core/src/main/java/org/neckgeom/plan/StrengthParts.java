@@ -6,6 +6,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
+import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.text.Numbers;
 
@@ -27,9 +28,12 @@ final class StrengthParts {
     }
 
     private static PlanPart relief(NeckPlan plan) {
-        Relief relief = Relief.of(plan.design());
+        StringHeights heights = plan.neckSet()
+                .map(set -> StringHeights.usual().atNut(set.atNut()).action(set.action()))
+                .orElse(StringHeights.usual());
+        Relief relief = Relief.of(plan.design()).heights(heights);
         PlanSection.Draft draft = PlanSection.titled("Strings and relief, estimated")
-                .row("load", StringLoad.of(plan.design()))
+                .row("load", StringLoad.of(plan.design()).heights(heights))
                 .row("rod slack", relief.underStrings());
         if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
             return PlanPart.of(draft);
