@@ -15,8 +15,8 @@ import org.neckgeom.units.LengthStyle;
  * The curve of the neck's back at one station, such as 40 mm wide and 15.5 mm deep, rounded. Immutable.
  *
  * <p>Each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width, b the depth below the glue face, p its own
- * exponent; the two meet on the centreline at the full depth. Depths are those of the wood, the fingerboard not counted,
- * positive below the glue face. Exact.
+ * exponent; the two meet on the centreline at the full depth. Depths are those of the wood, the fingerboard not
+ * counted, positive below the glue face. Exact.
  */
 public final class BackCurve {
 
@@ -153,8 +153,8 @@ public final class BackCurve {
     }
 
     /**
-     * Returns points of the curve for a template, from the bass edge over the middle to the treble edge: closer together
-     * where it bends.
+     * Returns points of the curve for a template, from the bass edge over the middle to the treble edge: closer
+     * together where it bends.
      *
      * @param toASide points to each side of the middle, 2 or more
      * @return fresh pairs of y and depth in mm, {@code 2 toASide + 1} of them

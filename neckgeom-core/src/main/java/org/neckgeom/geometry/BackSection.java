@@ -1,8 +1,8 @@
 package org.neckgeom.geometry;
 
 /**
- * One section across the neck's wood, on plain doubles: two superellipse quarters that meet on the centreline, at the full
- * depth. Immutable.
+ * One section across the neck's wood, on plain doubles: two superellipse quarters that meet on the centreline, at the
+ * full depth. Immutable.
  *
  * <p>The section is convex, so the distance to its back is a concave function of the point: over the flat floor of a
  * channel it is least at one of the floor's two corners, and for a rounded corner it is the distance of the rounding's

@@ -12,8 +12,8 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into the
- * heel. Immutable.
+ * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into
+ * the heel. Immutable.
  *
  * <p>The profile's depth runs straight through its two frets and beyond. A volute adds depth about the nut, a heel from
  * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes

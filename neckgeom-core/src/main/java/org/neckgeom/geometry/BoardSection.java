@@ -9,7 +9,8 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge. Immutable.
+ * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge.
+ * Immutable.
  *
  * <p>The crown is an arc of a circle: {@code drop(y) = R - sqrt(R^2 - y^2)} below the middle. Exact.
  */

@@ -13,8 +13,8 @@ import org.neckgeom.units.LengthStyle;
  * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
  *
  * <p>Width and thickness run straight from the nut to the board's second place and beyond; so does the radius of a
- * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left there,
- * {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
+ * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left
+ * there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
  */
 public final class BoardShape {
 

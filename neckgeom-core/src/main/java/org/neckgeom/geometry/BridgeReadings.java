@@ -7,10 +7,12 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What a straightedge along the neck shows at the bridge, such as 0.587 mm of air over the bridge from the frets. Immutable.
+ * What a straightedge along the neck shows at the bridge, such as 0.587 mm of air over the bridge from the frets.
+ * Immutable.
  *
  * <p>Both are read where the string meets the saddle, square to the body's reference plane: from the frets over the
- * bridge's top without its saddle, and from the bare glue face over the top itself, before the fingerboard is on. Exact.
+ * bridge's top without its saddle, and from the bare glue face over the top itself, before the fingerboard is on.
+ * Exact.
  */
 public final class BridgeReadings {
 

@@ -13,8 +13,9 @@ import org.neckgeom.units.ShopUnit;
 /**
  * A dovetail whose two sides come together by a taper, such as 3 deg a side: 0.1 mm of shim lifts it 1.9 mm. Immutable.
  *
- * <p>Shims are measured square to the dovetail's sides, alike on both; the taper is each side's angle from the direction
- * in which the neck goes home. {@code rise = shim / sin(taper)}. Exact. Wood planed off a side lowers the seat by as much.
+ * <p>Shims are measured square to the dovetail's sides, alike on both; the taper is each side's angle from the
+ * direction in which the neck goes home. {@code rise = shim / sin(taper)}. Exact. Wood planed off a side lowers the
+ * seat by as much.
  */
 public final class DovetailSeat {
 

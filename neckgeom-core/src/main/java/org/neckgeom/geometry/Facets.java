@@ -16,9 +16,9 @@ import org.neckgeom.units.LengthStyle;
  * one to each side of it, then round. Immutable.
  *
  * <p>A flat whose outward normal lies at phi from the side touches the curve {@code |y/a|^p + |z/b|^p = 1} along
- * {@code y cos phi + z sin phi = h}, {@code h = ((a cos phi)^q + (b sin phi)^q)^(1/q)}, {@code 1/p + 1/q = 1}; where two
- * such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the finished
- * back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
+ * {@code y cos phi + z sin phi = h}, {@code h = ((a cos phi)^q + (b sin phi)^q)^(1/q)}, {@code 1/p + 1/q = 1}; where
+ * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
+ * finished back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
  */
 public final class Facets {
 
@@ -76,8 +76,8 @@ public final class Facets {
     }
 
     /**
-     * Returns the second set: the flat between back and first flat, and the one between first flat and side. Their normals
-     * halve the angles.
+     * Returns the second set: the flat between back and first flat, and the one between first flat and side. Their
+     * normals halve the angles.
      *
      * @return two flats, the inner one first
      */

@@ -13,12 +13,14 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * Slanted frets between a longer bass scale and a shorter treble scale, square to the centreline at one fret. Immutable.
+ * Slanted frets between a longer bass scale and a shorter treble scale, square to the centreline at one fret.
+ * Immutable.
  *
- * <p>Each outer string has its own scale, measured along that string from its nut point to its saddle point. Fret n cuts
- * both at the share {@code 1 - 2^(-n/d)} and is straight between them, so that every string between, from a point of the
- * nut to the same share across of the saddle, is cut at that share too. Exact. Here x = 0 is where the nut line crosses
- * the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the body.
+ * <p>Each outer string has its own scale, measured along that string from its nut point to its saddle point. Fret n
+ * cuts both at the share {@code 1 - 2^(-n/d)} and is straight between them, so that every string between, from a point
+ * of the nut to the same share across of the saddle, is cut at that share too. Exact. Here x = 0 is where the nut line
+ * crosses the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the
+ * body.
  */
 public final class FannedFrets {
 

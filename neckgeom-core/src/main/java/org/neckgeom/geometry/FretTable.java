@@ -13,8 +13,8 @@ import org.neckgeom.units.HouseUnits;
 /**
  * The places of the frets on a scale, each measured from the nut. Immutable.
  *
- * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal temperament).
- * The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
+ * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
+ * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
  */
 public final class FretTable {
 

@@ -18,8 +18,8 @@ import org.neckgeom.units.LengthStyle;
  * A head with its outline, ears and posts. Immutable.
  *
  * <p>The outline runs straight from its width at the break line to its width at the tip; unless told it is as wide all
- * along as the head. Ears are glued on where the head is wider than the shaft's stock. Distances run along the head's
- * face from the break line. Exact.
+ * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
+ * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
  */
 public final class HeadLayout {
 
@@ -143,16 +143,15 @@ public final class HeadLayout {
             throw new IllegalArgumentException("posts must be as many as the strings at the nut, but were "
                     + posts.size() + " for " + nut.count());
         }
+        double sin = StrictMath.sin(head.swingRad());
+        double cos = StrictMath.cos(head.swingRad());
         List<StringBreak> all = new ArrayList<>();
         for (int i = 0; i < posts.size(); i++) {
             HeadPost post = posts.get(i);
-            all.add(StringBreak.ofMm(
-                    head.pitchRad(),
-                    post.alongMm(),
-                    post.aboveMm(),
-                    height,
-                    post.asideMm() - nut.centreMm(i),
-                    style()));
+            // A swung head turns its own axis, and the posts with it, about the break line's middle.
+            double along = post.alongMm() * cos - post.asideMm() * sin;
+            double aside = post.alongMm() * sin + post.asideMm() * cos;
+            all.add(StringBreak.ofMm(head.pitchRad(), along, post.aboveMm(), height, aside - nut.centreMm(i), style()));
         }
         return List.copyOf(all);
     }

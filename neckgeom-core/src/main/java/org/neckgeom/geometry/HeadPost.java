@@ -11,7 +11,7 @@ import org.neckgeom.units.LengthStyle;
  * Where a string meets its post, such as 60 mm from the break line, 25 mm toward the bass, 8 mm over the head's face.
  * Immutable.
  *
- * <p>Along the head's face from the break line; to the side from the centreline, positive toward the treble side; above
+ * <p>Along the head's own axis from the break line; to the side from that axis, positive toward the treble side; above
  * the head's visible face, veneer included.
  */
 public final class HeadPost {

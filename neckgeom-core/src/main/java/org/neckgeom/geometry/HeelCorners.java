@@ -13,7 +13,8 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>The new face is a plane: at t below the top edge and y toward the treble cheek it takes off
  * {@code (change / S) t + (offset / S) y + c}, with c such that the least corner loses nothing. Taking both from one
- * plane keeps one correction from spoiling the other. Estimate: small turns, as {@link HeelWedge} and {@link HeelCheek}.
+ * plane keeps one correction from spoiling the other. Estimate: small turns, as {@link HeelWedge} and
+ * {@link HeelCheek}.
  */
 public final class HeelCorners {
 

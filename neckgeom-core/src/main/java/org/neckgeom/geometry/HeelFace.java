@@ -12,8 +12,8 @@ import org.neckgeom.units.ShopUnit;
  * The angle of the heel's wood between the neck's glue face (toward the head) and the face that meets the body, such as
  * 88.98 deg. Immutable.
  *
- * <p>{@code heel = 180 deg - body end - neck angle}, with the body end's own wood angle measured from the reference plane
- * (toward the bridge) down to its end; for a square end {@code 90 deg - neck angle}. Exact.
+ * <p>{@code heel = 180 deg - body end - neck angle}, with the body end's own wood angle measured from the reference
+ * plane (toward the bridge) down to its end; for a square end {@code 90 deg - neck angle}. Exact.
  */
 public final class HeelFace {
 

@@ -9,8 +9,8 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * What comes off the heel's mating face to raise or lower the fret plane at the bridge, such as 0.310 mm at the top edge
- * for 1 mm lower. Immutable.
+ * What comes off the heel's mating face to raise or lower the fret plane at the bridge, such as 0.310 mm at the top
+ * edge for 1 mm lower. Immutable.
  *
  * <p>{@code cut = heel height |change| / S} at one end of the face, running out to nothing at the other. To raise the
  * projection the wood comes off at the cap and the head tips back about the top edge; to lower it the wood comes off at

@@ -15,8 +15,8 @@ import org.neckgeom.units.ShopUnit;
  * Immutable.
  *
  * <p>The angle lies between the fret plane and the body's reference plane, positive with the head tilted back (builders
- * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle, square
- * to the reference plane, over the top there. Exact.
+ * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
+ * square to the reference plane, over the top there. Exact.
  */
 public final class NeckAngle {
 

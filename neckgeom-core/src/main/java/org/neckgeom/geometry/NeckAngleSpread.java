@@ -53,7 +53,8 @@ public final class NeckAngleSpread {
     }
 
     /**
-     * Returns the angle's standard uncertainty from the slope: {@code u / (S cos t - a_s sin t)}. Estimate: first order.
+     * Returns the angle's standard uncertainty from the slope: {@code u / (S cos t - a_s sin t)}. Estimate: first
+     * order.
      *
      * @return the uncertainty, 0 or more
      */

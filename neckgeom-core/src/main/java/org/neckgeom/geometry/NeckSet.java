@@ -12,12 +12,13 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back. Immutable.
+ * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back.
+ * Immutable.
  *
  * <p>Reference plane: the plane of the body's top at the joint, level through its rim; over a domed top see
- * {@link #overDome}. Heights are square to it and positive toward the strings. The fret plane runs through the fret tops
- * and is taken straight: relief is not counted. The neck's angle lies between fret plane and reference plane, positive
- * with the head tilted back.
+ * {@link #overDome}. Heights are square to it and positive toward the strings. The fret plane runs through the fret
+ * tops and is taken straight: relief is not counted. The neck's angle lies between fret plane and reference plane,
+ * positive with the head tilted back.
  *
  * <pre>
  * S   = scale 2^(-fret / divisions) + compensation            along the fret plane, joint to saddle

@@ -17,8 +17,8 @@ import org.neckgeom.units.LengthStyle;
  * Distances are positive toward the body ("behind the break line"); on the head they run along its face toward the tip.
  * {@link #breakLineShift} says how far the break line has moved from where it was laid out. Exact, all of it.
  *
- * <p>With T and t the thicknesses as glued, d planed off the head's face, e off the shaft's face, f off the head's back,
- * v a veneer on the face and a the pitch:
+ * <p>With T and t the thicknesses as glued, d planed off the head's face, e off the shaft's face, f off the head's
+ * back, v a veneer on the face and a the pitch:
  *
  * <pre>
  * break line moves      (d - v) / sin a - e / tan a

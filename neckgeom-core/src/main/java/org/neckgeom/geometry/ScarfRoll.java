@@ -13,10 +13,10 @@ import org.neckgeom.units.ShopUnit;
 /**
  * What a saw line out of square does to a scarf, such as half a degree at 13 deg: a roll of 0.12 deg. Immutable.
  *
- * <p>{@code roll = atan(tan(pitch) sin(out of square))}, the slope of the sawn face across the neck. Exact. Positive for
- * a saw line whose treble end lies nearer the body: the shaft's slope is then low on its treble side. The offcut of the
- * same cut, turned over, is high there by as much, so the two faces that should lie in one plane differ by twice the
- * roll until both slopes are planed true together.
+ * <p>{@code roll = atan(tan(pitch) sin(out of square))}, the slope of the sawn face across the neck. Exact. Positive
+ * for a saw line whose treble end lies nearer the body: the shaft's slope is then low on its treble side. The offcut of
+ * the same cut, turned over, is high there by as much, so the two faces that should lie in one plane differ by twice
+ * the roll until both slopes are planed true together.
  */
 public final class ScarfRoll {
 
@@ -103,9 +103,8 @@ public final class ScarfRoll {
     @Override
     public String toString() {
         double roll = rollRad();
-        String side = roll == 0 ? "" : roll > 0 ? ", treble side low" : ", bass side low";
         return Report.titled("Roll from a saw line " + Texts.deg(Math.abs(outOfSquare)) + " out of square")
-                .row("shaft's slope", Texts.deg(Math.abs(roll)) + side)
+                .row("shaft's slope", Texts.roll(roll))
                 .row("offcut turned over", "as much the other way: " + Texts.deg(Math.abs(2 * roll)) + " between them")
                 .row("pitch along the neck", Texts.deg(ScarfKernel.pitchAlong(pitch, outOfSquare)))
                 .note("plane both slopes together, edges aligned, before gluing")

@@ -139,8 +139,8 @@ public final class SlantedScarf {
                         "board on edge",
                         "mitre " + Texts.deg(pitch) + ", blade "
                                 + Texts.deg(bladeOnEdge().house()) + " from square")
-                .row("head rolls", Texts.deg(ScarfKernel.slantRoll(pitch, slant)))
-                .row("swing if cut alike", Texts.deg(swingIfCutAlike().house()))
+                .row("head rolls", Texts.roll(ScarfKernel.slantRoll(pitch, slant)))
+                .row("swing if cut alike", Texts.aside(swingIfCutAlike().house()))
                 .note("two cuts: the turned-over offcut leans the wrong way")
                 .toString();
     }

@@ -133,7 +133,9 @@ final class SpreadLaw {
         return weighted(nodes, sum);
     }
 
-    /** Gauss-Legendre on each smooth piece of a density that is flat to the top's edge and falls straight from there. */
+    /**
+     * Gauss-Legendre on each smooth piece of a density that is flat to the top's edge and falls straight from there.
+     */
     private double[][] pieces(double[] edges, double top, int parts) {
         double[][] nodes = new double[2][(edges.length - 1) * parts * LEGENDRE];
         double sum = 0;

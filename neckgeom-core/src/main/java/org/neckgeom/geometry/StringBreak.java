@@ -15,9 +15,9 @@ import org.neckgeom.units.ShopUnit;
  * How a string leaves the nut for its post, such as 13 deg head, post 60 mm out, string 8 mm above the head's face.
  * Immutable.
  *
- * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post stands at d
- * along the head's face from the break line; the string leaves it p above that face and w to one side of its own slot.
- * With a the pitch:
+ * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post stands at
+ * d along the head's face from the break line; the string leaves it p above that face and w to one side of its own
+ * slot. With a the pitch:
  *
  * <pre>
  * x = -d cos a - p sin a,  z = -d sin a + p cos a
@@ -271,7 +271,7 @@ public final class StringBreak {
                         style.brief(along) + " from the break line, string " + style.brief(above) + " over the face")
                 .row("nut slot", style.brief(slot) + " over the glue face");
         if (sideways != 0) {
-            report.row("aside in plan", Texts.deg(side().house())).row("whole bend", Texts.deg(turnRad()));
+            report.row("aside in plan", Texts.aside(side().house())).row("whole bend", Texts.deg(turnRad()));
         }
         if (!(angle > rise)) {
             report.note("the string does not press on the nut");

@@ -13,8 +13,8 @@ import org.neckgeom.units.LengthStyle;
  * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
  *
  * <p>Strings run straight from their places at the nut to those at the saddle; the overhang is measured across the neck
- * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the string
- * lies beyond the board.
+ * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
+ * string lies beyond the board.
  */
 public final class StringOverhang {
 

@@ -12,8 +12,8 @@ import org.neckgeom.units.LengthStyle;
 /**
  * Strings to be spread over a width, such as six between edges 44.5 mm apart, 3 mm in from each. Immutable.
  *
- * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of the
- * centreline. A course of two counts as one string as wide as its pair.
+ * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of
+ * the centreline. A course of two counts as one string as wide as its pair.
  */
 public final class StringSpacing {
 
@@ -51,8 +51,8 @@ public final class StringSpacing {
      * Returns a set's strings.
      *
      * @param strings with their diameters told
-     * @param inPair centre to centre of the two strings of a course, more than their diameter; without meaning for single
-     *     strings
+     * @param inPair centre to centre of the two strings of a course, more than their diameter; without meaning for
+     *     single strings
      * @return the strings, to be given their span
      */
     public static Wanted of(StringSet strings, Quantity<Length> inPair) {
@@ -122,8 +122,8 @@ public final class StringSpacing {
     }
 
     /**
-     * Returns the strings at equal distances centre to centre but for a step: each space is wider than the next one toward
-     * the treble by it.
+     * Returns the strings at equal distances centre to centre but for a step: each space is wider than the next one
+     * toward the treble by it.
      *
      * @param step growth from space to space toward the bass; negative toward the treble
      * @return the places

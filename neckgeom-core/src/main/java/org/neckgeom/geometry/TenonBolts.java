@@ -110,8 +110,8 @@ public final class TenonBolts {
     }
 
     /**
-     * Returns the least wood around any hole: to the glue face, the lower end, the shoulder, the tenon's far end, and to
-     * the next hole.
+     * Returns the least wood around any hole: to the glue face, the lower end, the shoulder, the tenon's far end, and
+     * to the next hole.
      *
      * @return the distance from the hole's wall, negative when it breaks out; infinite lengths do not occur
      * @throws IllegalArgumentException if no hole has been told

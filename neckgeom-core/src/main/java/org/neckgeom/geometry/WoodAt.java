@@ -12,8 +12,8 @@ import org.neckgeom.units.LengthStyle;
 /**
  * The wood left under the channel at one station, such as {@code 5.098 mm at 31.4 mm from the nut}. Immutable.
  *
- * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It is
- * negative, by how much the channel has come through, where there is no wood left.
+ * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It
+ * is negative, by how much the channel has come through, where there is no wood left.
  */
 public final class WoodAt {
 

@@ -18,13 +18,13 @@ import org.neckgeom.units.LengthStyle;
 /**
  * The wood left between the rod's channel and the back of the neck, along the whole channel. Immutable.
  *
- * <p>At each station the section of the wood is {@code |y/a|^p + |z/b|^p = 1} below the glue face, a the half-width, b the
- * depth there; the wood left is the least distance from the channel's floor and its two corners to that curve, in the
- * plane of the section. Exact for the section, as the distance over a flat floor is least at a corner. Taper is slight
- * enough that the distance in space is the same to a hundredth of a millimetre.
+ * <p>At each station the section of the wood is {@code |y/a|^p + |z/b|^p = 1} below the glue face, a the half-width, b
+ * the depth there; the wood left is the least distance from the channel's floor and its two corners to that curve, in
+ * the plane of the section. Exact for the section, as the distance over a flat floor is least at a corner. Taper is
+ * slight enough that the distance in space is the same to a hundredth of a millimetre.
  *
- * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile, and
- * what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
+ * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile,
+ * and what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
  */
 public final class WoodLeft {
 
@@ -101,8 +101,8 @@ public final class WoodLeft {
     }
 
     /**
-     * Returns a copy whose channel has a floor with rounded corners, as a ball-nosed cutter leaves it; the pocket's stay
-     * square. The wood left is then the distance from a rounding's centre less its radius.
+     * Returns a copy whose channel has a floor with rounded corners, as a ball-nosed cutter leaves it; the pocket's
+     * stay square. The wood left is then the distance from a rounding's centre less its radius.
      *
      * @param radius 0 for square corners, up to half the channel's width and its depth
      * @return the same neck
@@ -192,8 +192,8 @@ public final class WoodLeft {
     }
 
     /**
-     * Returns the chance that less wood is left at the thinnest place than a limit, when one spread says how far the wood
-     * left there may be off. Exact for that spread.
+     * Returns the chance that less wood is left at the thinnest place than a limit, when one spread says how far the
+     * wood left there may be off. Exact for that spread.
      *
      * @param limit 0 or more
      * @param spread of the wood left, positive more wood
@@ -207,10 +207,10 @@ public final class WoodLeft {
     }
 
     /**
-     * Returns the chance that less wood is left anywhere than a limit, when depth, offset and carving each have a spread.
-     * The real distance is taken at each pair of errors, not its slope: a centred channel loses wood whichever way it
-     * wanders. Estimate: integrated at the stations thinnest as designed and at the ends of the spreads, to about 1e-3 of
-     * the chance.
+     * Returns the chance that less wood is left anywhere than a limit, when depth, offset and carving each have a
+     * spread. The real distance is taken at each pair of errors, not its slope: a centred channel loses wood whichever
+     * way it wanders. Estimate: integrated at the stations thinnest as designed and at the ends of the spreads, to
+     * about 1e-3 of the chance.
      *
      * @param limit 0 or more
      * @param spreads of depth, offset and carving

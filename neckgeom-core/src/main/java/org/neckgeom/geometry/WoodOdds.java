@@ -11,9 +11,9 @@ final class WoodOdds {
     private WoodOdds() {}
 
     /**
-     * Returns {@code P(wood(d, e) - c < limit)} for independent d (deeper), e (aside), c (carved off). One of d and c goes
-     * in by its tail in closed form: a normal one before a bounded one, whose edges the nodes can follow, else the wider.
-     * The other two go in by weighted nodes. Wood must fall as d grows.
+     * Returns {@code P(wood(d, e) - c < limit)} for independent d (deeper), e (aside), c (carved off). One of d and c
+     * goes in by its tail in closed form: a normal one before a bounded one, whose edges the nodes can follow, else the
+     * wider. The other two go in by weighted nodes. Wood must fall as d grows.
      */
     static double below(double limit, DoubleBinaryOperator wood, SpreadLaw depth, SpreadLaw aside, SpreadLaw carving) {
         boolean tailOfCarving =

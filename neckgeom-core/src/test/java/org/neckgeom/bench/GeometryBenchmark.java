@@ -26,7 +26,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** What the types of the geometry cost beside the same sums on plain doubles. Target: wood left at 200 stations, 300 us. */
+/**
+ * What the types of the geometry cost beside the same sums on plain doubles. Target: wood left at 200 stations, 300 us.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)

@@ -57,6 +57,24 @@ class HeadLayoutTest {
     }
 
     @Test
+    void breaks_ofASwungHeadCarryItsPostsWithIt() {
+        HeadPost post = HeadPost.at(mm(90)).aside(mm(-22)).above(mm(8));
+        StringPlaces one = StringPlaces.of(List.of(mm(-3)), List.of(mm(0.5)));
+        double swing = Math.toRadians(4);
+        // By vectors: the post on the flat head, swung to the treble side, then pitched; the slot 7.5 above the origin.
+        Vec place = new Vec(-90, -22, 8).turned(Vec.Z, -swing).turned(Vec.Y, -Math.toRadians(13));
+        Vec toPost = place.minus(new Vec(0, -3, 7.5));
+
+        StringBreak string = HeadLayout.of(HEAD.swung(deg(4)))
+                .posts(post)
+                .breaks(one, mm(7.5))
+                .get(0);
+
+        assertThat(string.angle().house()).isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
+        assertThat(string.side().house()).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-12));
+    }
+
+    @Test
     void ears_makeUpHalfTheDifferenceEachSide() {
         assertThat(HeadLayout.of(HEAD).ears(mm(61))).isEqualTo(mm(7.5));
         assertThat(HeadLayout.of(HEAD).ears(mm(80)).house()).isZero();
