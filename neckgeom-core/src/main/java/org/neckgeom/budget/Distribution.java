@@ -13,7 +13,8 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The exact distribution of a budget's result, computed and not simulated. Immutable, safe to share between threads.
  *
- * <p>Probabilities are right to 1e-12; chances smaller than that are right to 1e-14 absolute, not relative.
+ * <p>Probabilities are right to 1e-12, to 1e-10 where several arcsine parts stand out with little to smooth them. Chances
+ * smaller than that are right to 1e-14 absolute, not relative.
  *
  * @param <Q> the kind of the result
  */

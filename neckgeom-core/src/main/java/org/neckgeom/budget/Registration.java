@@ -172,11 +172,39 @@ public final class Registration {
      * @throws IllegalArgumentException if the feature is unknown
      */
     public Registration measured(String feature, Estimate<Length> reading) {
-        Place place = place(Direction.ACROSS, feature);
+        return measured(Direction.ACROSS, feature, reading);
+    }
+
+    /**
+     * Returns this tree with a feature's height measured, the same error all along it.
+     *
+     * @param feature a feature placed in height
+     * @param reading its error against its parent, as read
+     * @return the tree
+     * @throws IllegalArgumentException if the feature is unknown
+     */
+    public Registration measuredInHeight(String feature, Estimate<Length> reading) {
+        return measured(Direction.HEIGHT, feature, reading);
+    }
+
+    /**
+     * Returns this tree with a feature's place along the neck measured.
+     *
+     * @param feature a feature placed along the neck
+     * @param reading its error against its parent, as read
+     * @return the tree
+     * @throws IllegalArgumentException if the feature is unknown
+     */
+    public Registration measuredAlong(String feature, Estimate<Length> reading) {
+        return measured(Direction.ALONG, feature, reading);
+    }
+
+    private Registration measured(Direction direction, String feature, Estimate<Length> reading) {
+        Place place = place(direction, feature);
         List<Term> terms = new ArrayList<>();
         terms.add(Term.constant(feature + " as measured", Spread.of(reading)));
         place.terms().stream().filter(term -> term.name().endsWith(" skew")).forEach(terms::add);
-        return with(Direction.ACROSS, feature, place.parent(), terms);
+        return with(direction, feature, place.parent(), terms);
     }
 
     /**

@@ -33,7 +33,7 @@ public class BudgetBench {
     private final BenchKernels kernels = new BenchKernels();
     private double p = 0.975;
     private double y = 0.13;
-    private final double[] x = {1.1, 0.7, 2.3, 0.4, 1.9, 0.6, 1.4, 0.8};
+    private final double[] x = {648.0, 2.5, 9.0, 4.0, 6.5, 1.2, 0.5, 2.3};
 
     @Benchmark
     public double exactCold() {
@@ -82,7 +82,7 @@ public class BudgetBench {
 
     @Benchmark
     public double gradientPlainFunction() {
-        return plain(x);
+        return neckAngle(x);
     }
 
     @Benchmark
@@ -91,10 +91,12 @@ public class BudgetBench {
         for (int i = 0; i < 8; i++) {
             in[i] = Dual.input(x[i], i);
         }
-        Dual out = in[0].times(in[1])
-                .plus(in[2].dividedBy(in[3]))
-                .plus(in[4].times(in[5]).sqrt())
-                .minus(in[6].squared().plus(in[7].squared()).sqrt().times(in[0]));
+        Dual reach = in[0].times(0.5).plus(in[1]);
+        Dual rise = in[2].plus(in[3]).minus(in[4].plus(in[5]));
+        Dual action = in[6].plus(in[7].minus(in[6]).times(in[0].plus(in[1])).dividedBy(in[0].times(0.5)));
+        Dual out = rise.dividedBy(reach.squared().plus(action.squared()).sqrt())
+                .asin()
+                .minus(action.atan2(reach));
         return out.value() + out.derivative(3);
     }
 
@@ -104,11 +106,12 @@ public class BudgetBench {
         for (int i = 0; i < 8; i++) {
             in[i] = Gradient.variable(8, i, x[i]);
         }
-        Gradient out = in[0].multiply(in[1])
-                .add(in[2].divide(in[3]))
-                .add(in[4].multiply(in[5]).sqrt())
-                .subtract(
-                        in[6].multiply(in[6]).add(in[7].multiply(in[7])).sqrt().multiply(in[0]));
+        Gradient reach = in[0].multiply(0.5).add(in[1]);
+        Gradient rise = in[2].add(in[3]).subtract(in[4].add(in[5]));
+        Gradient action =
+                in[6].add(in[7].subtract(in[6]).multiply(in[0].add(in[1])).divide(in[0].multiply(0.5)));
+        Gradient out =
+                rise.divide(reach.square().add(action.square()).sqrt()).asin().subtract(action.atan2(reach));
         return out.getValue() + out.getPartialDerivative(3);
     }
 
@@ -120,15 +123,19 @@ public class BudgetBench {
             double middle = at[i];
             double h = 6e-6 * middle;
             at[i] = middle + h;
-            double above = plain(at);
+            double above = neckAngle(at);
             at[i] = middle - h;
-            sum += (above - plain(at)) / (2.0 * h);
+            sum += (above - neckAngle(at)) / (2.0 * h);
             at[i] = middle;
         }
         return sum;
     }
 
-    private static double plain(double[] v) {
-        return v[0] * v[1] + v[2] / v[3] + Math.sqrt(v[4] * v[5]) - Math.sqrt(v[6] * v[6] + v[7] * v[7]) * v[0];
+    /** Scale, compensation, bridge and saddle over the body, board and stand-off, string over nut and twelfth fret. */
+    private static double neckAngle(double[] v) {
+        double reach = 0.5 * v[0] + v[1];
+        double rise = v[2] + v[3] - (v[4] + v[5]);
+        double action = v[6] + (v[7] - v[6]) * (v[0] + v[1]) / (0.5 * v[0]);
+        return StrictMath.asin(rise / Math.sqrt(reach * reach + action * action)) - StrictMath.atan2(action, reach);
     }
 }

@@ -11,6 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.apache.commons.statistics.distribution.ContinuousDistribution;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.TrapezoidalDistribution;
+import org.apache.commons.statistics.distribution.TriangularDistribution;
+import org.apache.commons.statistics.distribution.UniformContinuousDistribution;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.numeric.NormalLaw;
 
@@ -141,6 +146,41 @@ class ExactLawTest {
         for (double z = -6.0; z <= 6.0; z += 0.37) {
             assertThat(law.lower(0.25 * z)).isCloseTo(NormalLaw.cdf(z), within(2e-15));
             assertThat(law.density(0.25 * z)).isCloseTo(4.0 * NormalLaw.density(z), within(1e-13));
+        }
+    }
+
+    /** One part alone against the distributions of commons-statistics. */
+    @Test
+    void onePartAlone_agreesWithCommonsStatistics() {
+        ContinuousDistribution[] peers = {
+            UniformContinuousDistribution.of(-0.3, 0.3),
+            TriangularDistribution.of(-0.3, 0.0, 0.3),
+            TrapezoidalDistribution.of(-0.3, -0.1, 0.1, 0.3),
+            NormalDistribution.of(0.0, 0.3)
+        };
+        String[] parts = {"r:0.3", "t:0.3", "z:0.3/0.1", "n:0.3"};
+        for (int i = 0; i < peers.length; i++) {
+            ExactLaw law = ExactLaw.of(ChainTable.parts(parts[i]));
+            for (double y = -0.35; y < 0.36; y += 0.0137) {
+                assertThat(law.lower(y))
+                        .as("%s at %s", parts[i], y)
+                        .isCloseTo(peers[i].cumulativeProbability(y), within(2e-15));
+                assertThat(law.density(y)).as("%s at %s", parts[i], y).isCloseTo(peers[i].density(y), within(1e-12));
+            }
+            assertThat(law.quantile(0.9)).isCloseTo(peers[i].inverseCumulativeProbability(0.9), within(1e-14));
+        }
+    }
+
+    /** The work counted, not timed: few nodes for the usual budget, and never many, however the widths lie. */
+    @Test
+    void plan_staysSmall() {
+        assertThat(ChainPlan.of(ChainTable.parts("n:0.05 n:0.02 r:0.08 r:0.05 r:0.1 r:0.03 t:0.06 t:0.09")).nodes)
+                .isLessThan(50);
+        SplittableRandom random = new SplittableRandom(5_000L);
+        for (int i = 0; i < 5_000; i++) {
+            assertThat(ChainPlan.of(random(random)).nodes)
+                    .as("seed 5000, chain %s", i)
+                    .isLessThan(20_000);
         }
     }
 

@@ -167,6 +167,13 @@ class RegistrationTest {
                 .isCloseTo(0.1 / Math.sqrt(3.0), within(1e-15));
         assertThat(more.along("nut", "bridge").rootSumSquare().uncertaintyHouse())
                 .isCloseTo(0.3 / Math.sqrt(3.0), within(1e-15));
+        Estimate<Length> read = Estimate.of(mm(0.2), mm(0.02));
+        assertThat(more.measuredInHeight("fingerboard", read)
+                        .height("blank", "fingerboard", mm(400))
+                        .rootSumSquare())
+                .isEqualTo(read);
+        assertThat(more.measuredAlong("bridge", read).along("nut", "bridge").rootSumSquare())
+                .isEqualTo(read);
         assertThatThrownBy(() -> more.height("blank", "heel", mm(1)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("\"heel\" is not placed in height; there are \"blank\", \"fingerboard\"");
