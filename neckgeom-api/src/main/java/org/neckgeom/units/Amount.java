@@ -183,12 +183,13 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     private Amount<Q> sum(Quantity<Q> other, int sign) {
+        if (other instanceof Amount<?> own && own.unit == unit) {
+            requireProportional(sign > 0 ? "added" : "subtracted");
+            return of(value + sign * own.value, unit);
+        }
         Amount<Q> right = sameKind(other, "other");
         requireProportional(sign > 0 ? "added" : "subtracted");
-        if (right.unit == unit) {
-            return of(value + sign * right.value, unit);
-        }
-        return ofHouse(house + sign * right.house, unit);
+        return right.unit == unit ? of(value + sign * right.value, unit) : ofHouse(house + sign * right.house, unit);
     }
 
     /**
