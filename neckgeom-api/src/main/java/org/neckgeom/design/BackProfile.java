@@ -236,7 +236,7 @@ public final class BackProfile {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override

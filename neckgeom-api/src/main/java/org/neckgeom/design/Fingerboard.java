@@ -254,7 +254,7 @@ public final class Fingerboard {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override

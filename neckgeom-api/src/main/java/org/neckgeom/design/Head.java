@@ -234,7 +234,7 @@ public final class Head {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override

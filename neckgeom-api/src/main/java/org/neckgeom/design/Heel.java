@@ -87,7 +87,7 @@ public final class Heel {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override

@@ -185,7 +185,7 @@ public final class Rod {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override

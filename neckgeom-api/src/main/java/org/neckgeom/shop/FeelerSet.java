@@ -124,7 +124,7 @@ public final class FeelerSet {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     private ShopUnit<Length> shownUnit() {

@@ -207,7 +207,7 @@ public final class TrialCut {
      * @return the style
      */
     public LengthStyle style() {
-        return unit == ShopUnit.INCH ? LengthStyle.DECIMAL_INCHES : LengthStyle.MILLIMETRES;
+        return LengthStyle.ofUnit(unit);
     }
 
     private Estimate<Length> estimate(double[] readings) {

@@ -40,7 +40,16 @@ public enum LengthStyle {
      * @return its style
      */
     public static LengthStyle of(Quantity<Length> length) {
-        ShopUnit<Length> unit = Amount.from(length, "length").unit();
+        return ofUnit(Amount.from(length, "length").unit());
+    }
+
+    /**
+     * Returns the style of a unit: decimal inches for inch, thou and foot, otherwise millimetres.
+     *
+     * @param unit of length
+     * @return its style
+     */
+    public static LengthStyle ofUnit(ShopUnit<Length> unit) {
         boolean inches = unit == ShopUnit.INCH || unit == ShopUnit.THOU || unit == ShopUnit.FOOT;
         return inches ? DECIMAL_INCHES : MILLIMETRES;
     }
