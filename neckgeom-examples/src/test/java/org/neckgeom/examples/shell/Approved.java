@@ -24,7 +24,7 @@ final class Approved {
     /** Fails with the first differing line when the text is not the approved one. */
     static void check(Path approved, String printed) throws IOException {
         if (Boolean.getBoolean(PROPERTY)) {
-            Files.createDirectories(approved.getParent());
+            Files.createDirectories(approved.toAbsolutePath().getParent());
             Files.writeString(approved, printed);
             Assumptions.abort("approved anew: " + approved + "; read the change before keeping it");
         }
