@@ -25,6 +25,11 @@ public final class Shop {
     private static final double USUAL_FENCE_MM = 600;
     private static final double DEEPEST_PASS_IN_DIAMETERS = 0.5;
 
+    /** Far past any machine; slips of a unit stop here. */
+    private static final double FASTEST_FEED_MM_PER_S = 100_000;
+
+    private static final double FASTEST_TURNING_HZ = 10_000;
+
     private final Cutter cutter;
     private final Fence fence;
     private final FeelerSet leaves;
@@ -125,13 +130,19 @@ public final class Shop {
     /**
      * Returns this shop with its feed and the cutter's speed of rotation.
      *
-     * @param speed of the blank past the cutter, more than 0
-     * @param turns of the cutter, more than 0
+     * @param speed of the blank past the cutter, more than 0, no more than 100 m/s
+     * @param turns of the cutter, more than 0, no more than 600,000 rpm
      * @return the shop
      */
     public Shop feed(Quantity<Speed> speed, Quantity<Frequency> turns) {
         double mmPerSecond = HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
         double hertz = HouseUnits.positive(turns, ShopUnit.HERTZ, "speed of rotation");
+        if (!(mmPerSecond <= FASTEST_FEED_MM_PER_S)) {
+            throw HouseUnits.refused("feed", "no more than " + ShopUnit.METRE_PER_SECOND.of(100), speed);
+        }
+        if (!(hertz <= FASTEST_TURNING_HZ)) {
+            throw HouseUnits.refused("speed of rotation", "no more than " + ShopUnit.RPM.of(600_000), turns);
+        }
         return new Shop(cutter, fence, leaves, repeatability, deepestPass, lastPass, mmPerSecond, hertz);
     }
 
