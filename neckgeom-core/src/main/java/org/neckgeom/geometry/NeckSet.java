@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -44,19 +45,19 @@ public final class NeckSet {
     private final double poleToBridge;
     private final LengthStyle style;
 
-    private NeckSet(double[] p, LengthStyle style) {
-        this.scale = p[0];
-        this.fret = p[1];
-        this.divisions = p[2];
-        this.plane = p[3];
-        this.saddle = p[4];
-        this.atNut = p[5];
-        this.action = p[6];
-        this.compensation = p[7];
-        this.domeRadius = p[8];
-        this.poleToJoint = p[9];
-        this.poleToBridge = p[10];
-        this.style = style;
+    private NeckSet(Parts parts) {
+        this.scale = parts.scale;
+        this.fret = parts.fret;
+        this.divisions = parts.divisions;
+        this.plane = parts.plane;
+        this.saddle = parts.saddle;
+        this.atNut = parts.atNut;
+        this.action = parts.action;
+        this.compensation = parts.compensation;
+        this.domeRadius = parts.domeRadius;
+        this.poleToJoint = parts.poleToJoint;
+        this.poleToBridge = parts.poleToBridge;
+        this.style = parts.style;
         if (!(Math.abs(riseMm()) < StrictMath.hypot(reachMm(), stringAtSaddleMm()))) {
             throw new ArithmeticException("no neck angle brings the strings to the saddle: it stands "
                     + style.brief(riseMm()) + " over the fret plane at the joint and only "
@@ -74,12 +75,52 @@ public final class NeckSet {
         return new NeckSetSteps.OfScale(HouseUnits.mmPositive(scale, "scale"), LengthStyle.of(scale));
     }
 
-    static NeckSet ofMm(double[] joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
-        return new NeckSet(
-                new double[] {
-                    joint[0], joint[1], joint[2], plane, saddle, atNut, action, 0, Double.POSITIVE_INFINITY, 0, 0
-                },
-                style);
+    static NeckSet ofMm(
+            NeckSetSteps.AtJoint joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
+        Parts parts = new Parts();
+        parts.scale = joint.scale;
+        parts.fret = joint.fret;
+        parts.divisions = joint.divisions;
+        parts.plane = plane;
+        parts.saddle = saddle;
+        parts.atNut = atNut;
+        parts.action = action;
+        parts.style = style;
+        return new NeckSet(parts);
+    }
+
+    /** The parts on their way from one neck set to the next; never leaves this class. */
+    private static final class Parts {
+        private double scale;
+        private double fret;
+        private double divisions;
+        private double plane;
+        private double saddle;
+        private double atNut;
+        private double action;
+        private double compensation;
+        private double domeRadius = Double.POSITIVE_INFINITY;
+        private double poleToJoint;
+        private double poleToBridge;
+        private LengthStyle style;
+    }
+
+    private NeckSet with(Consumer<Parts> change) {
+        Parts parts = new Parts();
+        parts.scale = scale;
+        parts.fret = fret;
+        parts.divisions = divisions;
+        parts.plane = plane;
+        parts.saddle = saddle;
+        parts.atNut = atNut;
+        parts.action = action;
+        parts.compensation = compensation;
+        parts.domeRadius = domeRadius;
+        parts.poleToJoint = poleToJoint;
+        parts.poleToBridge = poleToBridge;
+        parts.style = style;
+        change.accept(parts);
+        return new NeckSet(parts);
     }
 
     /**
@@ -94,9 +135,7 @@ public final class NeckSet {
         if (!(mm > -toEnd)) {
             throw HouseUnits.refused("compensation", "more than " + style.brief(-toEnd), compensation);
         }
-        double[] p = parts();
-        p[7] = mm;
-        return new NeckSet(p, style);
+        return with(parts -> parts.compensation = mm);
     }
 
     /**
@@ -116,11 +155,11 @@ public final class NeckSet {
         if (!(r > Math.max(toJoint, toBridge))) {
             throw HouseUnits.refused("dome radius", "more than " + style.brief(Math.max(toJoint, toBridge)), radius);
         }
-        double[] p = parts();
-        p[8] = r;
-        p[9] = toJoint;
-        p[10] = toBridge;
-        return new NeckSet(p, style);
+        return with(parts -> {
+            parts.domeRadius = r;
+            parts.poleToJoint = toJoint;
+            parts.poleToBridge = toBridge;
+        });
     }
 
     /**
@@ -130,9 +169,8 @@ public final class NeckSet {
      * @return the neck set
      */
     public NeckSet withAction(Quantity<Length> height) {
-        double[] p = parts();
-        p[6] = HouseUnits.mmNotNegative(height, "action");
-        return new NeckSet(p, style);
+        double mm = HouseUnits.mmNotNegative(height, "action");
+        return with(parts -> parts.action = mm);
     }
 
     /**
@@ -338,7 +376,7 @@ public final class NeckSet {
         return scale / 2 / (scale + compensation);
     }
 
-    private double[] parts() {
+    private double[] figures() {
         return new double[] {
             scale, fret, divisions, plane, saddle, atNut, action, compensation, domeRadius, poleToJoint, poleToBridge
         };
@@ -347,12 +385,12 @@ public final class NeckSet {
     /** True for the same figures, in whatever style they print. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof NeckSet that && Arrays.equals(parts(), that.parts());
+        return other instanceof NeckSet that && Arrays.equals(figures(), that.figures());
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(parts());
+        return Arrays.hashCode(figures());
     }
 
     /** Returns the angle and the figures it comes from. */

@@ -65,7 +65,7 @@ public final class NeckSetSteps {
     /** A scale and a joint, without heights yet. Immutable. */
     public static final class AtJoint {
 
-        private final double scale;
+        final double scale;
         private final int fret;
         private final int divisions;
         private final LengthStyle style;
@@ -172,13 +172,7 @@ public final class NeckSetSteps {
         public NeckSet action(Quantity<Length> height) {
             double action = HouseUnits.mmNotNegative(height, "action");
             AtJoint joint = saddle.plane.joint;
-            return NeckSet.ofMm(
-                    new double[] {joint.scale, joint.fret, joint.divisions},
-                    saddle.plane.plane,
-                    saddle.saddle,
-                    atNut,
-                    action,
-                    joint.style);
+            return NeckSet.ofMm(joint, saddle.plane.plane, saddle.saddle, atNut, action, joint.style);
         }
 
         /** Returns the parts so far in words. */
