@@ -66,8 +66,8 @@ public final class NeckSetSteps {
     public static final class AtJoint {
 
         final double scale;
-        private final int fret;
-        private final int divisions;
+        final int fret;
+        final int divisions;
         private final LengthStyle style;
 
         private AtJoint(double scale, int fret, int divisions, LengthStyle style) {
