@@ -44,6 +44,10 @@ final class NeckKeys {
     static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
     static final Key<List<Section>> READINGS = Key.optional(
             "readings", ReadingsPart.ROUNDS, "rounds of trial cuts, in the order in which they were made; none so far");
+    static final Key<Section> ORDER = Key.optional(
+            "order of work",
+            OrderPart.SHAPE,
+            "what is done and which orders must be kept; the usual order when left out");
     static final Key<Section> LIMITS = Key.optional(
             "limits", LimitsPart.SHAPE, "the limits to keep; slot offset 0.1 mm, wood left 3 mm, strings 1 mm");
 
@@ -69,6 +73,7 @@ final class NeckKeys {
             BLANK,
             SHOP,
             READINGS,
+            ORDER,
             LIMITS);
 
     private NeckKeys() {}

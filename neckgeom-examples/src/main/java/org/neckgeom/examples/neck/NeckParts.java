@@ -15,6 +15,7 @@ import org.neckgeom.examples.file.Section;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
@@ -78,6 +79,8 @@ final class NeckParts {
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
+        Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, design));
+        plan = order.isAbsent() ? plan : plan.order(order.value());
         for (TrialRound round : roundsSoFar) {
             plan = round.addedTo(plan);
         }

@@ -1,8 +1,11 @@
 package org.neckgeom.examples.neck;
 
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
+import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
 import org.neckgeom.shop.Cutter;
@@ -27,8 +30,25 @@ final class ShopPart {
     static final Key<Amount<Length>> LAST_PASS =
             Key.optional("last pass", Lengths.SIZE_OR_NOTHING, "depth of a light last pass; none when left out");
 
+    static final Key<Amount<Speed>> FEED = Key.optional(
+            "feed",
+            QuantityKind.speed().moreThan(ShopUnits.mmPerMinute(0)).atMost(ShopUnits.mmPerMinute(30_000)),
+            "how fast the blank goes past the cutter; told together with the turning");
+    static final Key<Amount<Frequency>> TURNING = Key.optional(
+            "turning",
+            QuantityKind.turning().moreThan(ShopUnits.rpm(0)).atMost(ShopUnits.rpm(60_000)),
+            "how fast the cutter turns");
+
     static final Shape SHAPE = Shape.of(
-            "what the shop has for cutting the channel", CUTTER, FENCE, LEAVES, READS_WITHIN, DEEPEST_PASS, LAST_PASS);
+            "what the shop has for cutting the channel",
+            CUTTER,
+            FENCE,
+            LEAVES,
+            READS_WITHIN,
+            DEEPEST_PASS,
+            LAST_PASS,
+            FEED,
+            TURNING);
 
     private ShopPart() {}
 
@@ -48,12 +68,21 @@ final class ShopPart {
             if (!section.at(READS_WITHIN).isAbsent()) {
                 shop = shop.readsWithin(section.at(READS_WITHIN).value());
             }
-            if (section.at(DEEPEST_PASS).isAbsent() && section.at(LAST_PASS).isAbsent()) {
-                return shop;
+            if (!section.at(DEEPEST_PASS).isAbsent() || !section.at(LAST_PASS).isAbsent()) {
+                shop = shop.passes(
+                        section.at(DEEPEST_PASS).orElse(shop.deepestPass()),
+                        section.at(LAST_PASS).orElse(ShopUnits.mm(0)));
             }
-            return shop.passes(
-                    section.at(DEEPEST_PASS).orElse(shop.deepestPass()),
-                    section.at(LAST_PASS).orElse(ShopUnits.mm(0)));
+            return withFeed(section, shop);
         });
+    }
+
+    private static Shop withFeed(Section section, Shop shop) {
+        if (section.at(FEED).isAbsent() != section.at(TURNING).isAbsent()) {
+            throw new IllegalArgumentException("feed and turning must be told together, but one is missing");
+        }
+        return section.at(FEED).isAbsent()
+                ? shop
+                : shop.feed(section.at(FEED).value(), section.at(TURNING).value());
     }
 }

@@ -90,6 +90,8 @@ class NeckFileRefusalsTest {
                         "channel: pocket length must be no more than the channel's"),
                 one("diameter: 6 mm", "diameter: 8 mm", "cutter diameter must be no more than the channel's width"),
                 one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be told together"),
+                one("  turning: 16000 rpm", "  #", "shop: feed and turning must be told together, but one is missing"),
+                one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),
                 one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
                 one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
                 one("    set: metric 20", "    #", "shop.feeler leaves: either set or leaves must be given, and not"),
@@ -153,6 +155,18 @@ class NeckFileRefusalsTest {
         assertThat(first(BASS.replace("  - fence wall: [", "  - moved toward cutter: 1 in\n    fence wall: ["))
                         .sentence())
                 .startsWith("readings[1]: the first round must have no move of the fence before it");
+    }
+
+    @Test
+    void parse_refusesAnOrderOfWorkThatNamesNothing() {
+        assertThat(first(BASS.replace("first: cut rod channel", "first: cut the channel"))
+                        .sentence())
+                .startsWith("order of work: ")
+                .contains("cut the channel");
+        assertThat(first(BASS.replace("done: [rest the stock]", "done: [had lunch]"))
+                        .sentence())
+                .startsWith("order of work: ")
+                .contains("had lunch");
     }
 
     @Test

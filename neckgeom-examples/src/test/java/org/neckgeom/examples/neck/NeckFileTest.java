@@ -8,9 +8,11 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.hertz;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.mmPerMinute;
 import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
+import static org.neckgeom.units.ShopUnits.rpm;
 import static org.neckgeom.units.ShopUnits.thou;
 
 import java.io.IOException;
@@ -92,7 +94,8 @@ class NeckFileTest {
                         .fence(Fence.onePiece(mm(600)))
                         .leaves(FeelerSet.metric20().eachWithin(mm(0.005)))
                         .readsWithin(mm(0.02))
-                        .passes(mm(1.5), mm(0.5)));
+                        .passes(mm(1.5), mm(0.5))
+                        .feed(mmPerMinute(1800), rpm(16000)));
         assertThat(file.scarf())
                 .contains(Scarf.at(deg(13))
                         .shaft(mm(20))
