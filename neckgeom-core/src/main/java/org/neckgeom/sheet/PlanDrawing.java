@@ -70,8 +70,12 @@ final class PlanDrawing {
     private void head(Drawing drawing, Head head) {
         List<Point> corners = page.all(headCorners());
         drawing.shape("outline", corners);
-        Point middle = corners.get(2).plus(0, 30);
-        widths.add(middle, shown.by(head.lengthMm(), head.widthMm()), "head envelope");
+        // The corners run from the nut line's bass end to the tip and back to its treble end.
+        Point tip = corners.get(2);
+        Point side = new Point(
+                (tip.u() + corners.get(3).u()) / 2, (tip.v() + corners.get(3).v()) / 2);
+        widths.add(tip, shown.length(head.widthMm()), "head room wide");
+        widths.add(side, shown.length(head.lengthMm()), "long, on its face");
     }
 
     private void board(Drawing drawing) {

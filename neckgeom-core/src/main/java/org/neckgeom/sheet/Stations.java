@@ -15,6 +15,11 @@ record Stations(NeckDesign design) {
     /** A station and what it is called. */
     record Station(String name, double x) {}
 
+    /** Depth of the channel at a station, if it reaches there. */
+    Optional<Double> channelDepth(double x) {
+        return design.channel().map(channel -> channel.depthAtMm(x)).filter(depth -> depth > 0);
+    }
+
     /** Wood left at a station, if the channel reaches it. */
     Optional<WoodAt> woodAt(double x) {
         return design.channel()

@@ -43,12 +43,7 @@ final class Tables {
                     station.name(),
                     shown.column(x),
                     stations.woodAt(x).map(wood -> shown.column(wood.woodMm())).orElse(""),
-                    contents.design()
-                            .channel()
-                            .map(channel -> channel.depthAtMm(x))
-                            .filter(depth -> depth > 0)
-                            .map(shown::column)
-                            .orElse(""),
+                    stations.channelDepth(x).map(shown::column).orElse(""),
                     shown.column(contents.design().backDepthAtMm(x)),
                     shown.column(2 * contents.design().halfWidthAtMm(x))));
         }
