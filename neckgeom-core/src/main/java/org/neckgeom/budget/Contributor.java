@@ -14,6 +14,9 @@ import org.neckgeom.text.Numbers;
  */
 public record Contributor(String name, String step, double sensitivity, Spread<?> spread) {
 
+    /** Largest error that can be budgeted, as its square must still be a number. */
+    private static final double MOST = 1e100;
+
     /**
      * Checks the parts.
      *
@@ -33,6 +36,11 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
                     "sensitivity of " + name + " must be a finite number, but was " + Numbers.plain(sensitivity));
         }
         sensitivity += 0.0;
+        double most = Math.abs(sensitivity) * (Math.abs(spread.meanHouse()) + spread.scaleHouse());
+        if (!(most <= MOST)) {
+            throw new IllegalArgumentException("what " + name + " brings into the result must be " + Numbers.plain(MOST)
+                    + " or less in the house unit, but was " + Numbers.plain(most));
+        }
     }
 
     /** Standard deviation it brings into the result, in the result's house unit. */
