@@ -24,7 +24,8 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
      * @param step the step of work it comes from
      * @param sensitivity how much the result moves for one house unit of this
      * @param spread how the error spreads
-     * @throws IllegalArgumentException if a name is blank or the sensitivity is not finite
+     * @throws IllegalArgumentException if a name is blank, the sensitivity is not finite, or the error it brings is
+     *     too large to be squared
      */
     public Contributor {
         Objects.requireNonNull(spread, "spread");

@@ -312,10 +312,10 @@ class BudgetTest {
 
     @Test
     void with_rejectsWhatCannotBeSquared() {
-        assertThatThrownBy(() -> SLOT.with("huge", Spread.rectangular(mm(1e200))))
+        assertThatThrownBy(() -> SLOT.with("huge", 1e150, Spread.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage(
-                        "what huge brings into the result must be 1E+100 or less in the house unit, but was 1E+200");
+                        "what huge brings into the result must be 1E+100 or less in the house unit, but was 1E+150");
         assertThatThrownBy(() -> SLOT.with("odd", Double.NaN, Spread.rectangular(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("sensitivity of odd must be a finite number, but was NaN");
