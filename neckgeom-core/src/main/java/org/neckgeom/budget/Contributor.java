@@ -14,6 +14,9 @@ import org.neckgeom.text.Numbers;
  */
 public record Contributor(String name, String step, double sensitivity, Spread<?> spread) {
 
+    /** Largest error that can be budgeted, as its square must still be a number. */
+    private static final double MOST = 1e100;
+
     /**
      * Checks the parts.
      *
@@ -21,7 +24,8 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
      * @param step the step of work it comes from
      * @param sensitivity how much the result moves for one house unit of this
      * @param spread how the error spreads
-     * @throws IllegalArgumentException if a name is blank or the sensitivity is not finite
+     * @throws IllegalArgumentException if a name is blank, the sensitivity is not finite, or the error it brings is
+     *     too large to be squared
      */
     public Contributor {
         Objects.requireNonNull(spread, "spread");
@@ -33,6 +37,11 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
                     "sensitivity of " + name + " must be a finite number, but was " + Numbers.plain(sensitivity));
         }
         sensitivity += 0.0;
+        double most = Math.abs(sensitivity) * (Math.abs(spread.meanHouse()) + spread.scaleHouse());
+        if (!(most <= MOST)) {
+            throw new IllegalArgumentException("what " + name + " brings into the result must be " + Numbers.plain(MOST)
+                    + " or less in the house unit, but was " + Numbers.plain(most));
+        }
     }
 
     /** Standard deviation it brings into the result, in the result's house unit. */

@@ -311,6 +311,19 @@ class BudgetTest {
     }
 
     @Test
+    void with_rejectsWhatCannotBeSquared() {
+        assertThatThrownBy(() -> SLOT.with("huge", 1e150, Spread.rectangular(mm(1))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "what huge brings into the result must be 1E+100 or less in the house unit, but was 1E+150");
+        assertThatThrownBy(() -> SLOT.with("odd", Double.NaN, Spread.rectangular(mm(1))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("sensitivity of odd must be a finite number, but was NaN");
+        assertThatThrownBy(() -> SLOT.with(" ", Spread.rectangular(mm(1))))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
     void with_rejectsANameTwice() {
         assertThatThrownBy(() -> SLOT.with("fence", Spread.normal(mm(1))))
                 .isInstanceOf(IllegalArgumentException.class)
