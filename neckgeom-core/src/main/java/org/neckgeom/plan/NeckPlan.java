@@ -25,6 +25,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -37,7 +38,8 @@ import org.neckgeom.units.ShopUnits;
  * <p>Unless told: the channel shall be centred within 0.1 mm (the wider end of what is called fine; common practice), at
  * least 3 mm of wood shall be left under it (common practice, from memory), and the string line shall meet the bridge's
  * middle within 1 mm (common practice). Relief is to be 0.2 mm (common practice: 0.05 to 0.3), and the weather
- * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius.
+ * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius. A neck designed in inches has the same
+ * limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
  */
 public final class NeckPlan {
 
@@ -45,6 +47,10 @@ public final class NeckPlan {
     private static final double USUAL_WOOD_LEFT_MM = 3;
     private static final double USUAL_BRIDGE_MM = 1;
     private static final double USUAL_RELIEF_MM = 0.2;
+    private static final double USUAL_CENTRED_THOU = 4;
+    private static final double USUAL_WOOD_LEFT_IN = 0.125;
+    private static final double USUAL_BRIDGE_THOU = 40;
+    private static final double USUAL_RELIEF_THOU = 8;
     private static final Weather HEATED_WINTER =
             Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21));
 
@@ -125,6 +131,12 @@ public final class NeckPlan {
         parts.order = OrderOfWork.forNeck(design);
         parts.blank = Objects.requireNonNull(blank, "blank");
         parts.shop = Objects.requireNonNull(shop, "shop");
+        if (design.style() != LengthStyle.MILLIMETRES) {
+            parts.centredWithin = ShopUnit.THOU.toHouse(USUAL_CENTRED_THOU);
+            parts.woodLeft = ShopUnit.INCH.toHouse(USUAL_WOOD_LEFT_IN);
+            parts.bridgeWithin = ShopUnit.THOU.toHouse(USUAL_BRIDGE_THOU);
+            parts.relief = ShopUnit.THOU.toHouse(USUAL_RELIEF_THOU);
+        }
         Fit.check(design, blank, shop);
         return new NeckPlan(parts);
     }

@@ -53,6 +53,11 @@ final class StrengthParts {
                 + force.force()
                         .map(n -> "about " + Numbers.fixed(n.value(), 0) + " N")
                         .orElse("at no force");
-        return new PlanCheck("relief of " + plan.relief(), outcome, found, "a force the rod stands", todo);
+        return new PlanCheck(
+                "relief of " + plan.style().brief(plan.relief().house()),
+                outcome,
+                found,
+                "a force the rod stands",
+                todo);
     }
 }
