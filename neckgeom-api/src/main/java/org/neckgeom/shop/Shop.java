@@ -17,13 +17,13 @@ import org.neckgeom.units.ShopUnit;
  * rule for the depth of a pass. Immutable.
  *
  * <p>Unless told: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
- * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than half the cutter's diameter (common practice), no light
+ * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
  * last pass, and feed and speed of rotation not told.
  */
 public final class Shop {
 
     private static final double USUAL_FENCE_MM = 600;
-    private static final double DEEPEST_PASS_IN_DIAMETERS = 0.5;
+    private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
 
     /** Far past any machine; slips of a unit stop here. */
     private static final double FASTEST_FEED_MM_PER_S = 100_000;

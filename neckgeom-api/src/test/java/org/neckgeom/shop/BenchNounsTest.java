@@ -209,7 +209,7 @@ class BenchNounsTest {
         assertThat(metric.leaves()).isEqualTo(FeelerSet.metric20());
         assertThat(inches.leaves()).isEqualTo(FeelerSet.inch26());
         assertThat(metric.fence()).isEqualTo(Fence.onePiece(mm(600)));
-        assertThat(metric.deepestPass()).isEqualTo(mm(3)); // half the diameter: common practice
+        assertThat(metric.deepestPass()).isEqualTo(mm(1.5)); // a quarter of the diameter in hardwood: common practice
         assertThat(metric.lastPass()).isEqualTo(mm(0));
         assertThat(metric.repeatability()).isEqualTo(mm(TrialCut.USUAL_REPEATABILITY_MM));
     }

@@ -25,20 +25,26 @@ final class Fit {
         double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
         if (!(widest < wood)) {
             throw HouseUnits.refused(
-                    "blank width", "more than the channel's " + channel.style().amount(widest), blank.width());
+                    "blank width", "more than the channel's " + channel.style().brief(widest), blank.width());
         }
         double deepest = Math.max(channel.depthMm() + Math.max(0, channel.archMm()), channel.pocketDepthMm());
         if (!(deepest < blank.thicknessMm())) {
             throw HouseUnits.refused(
                     "blank thickness",
-                    "more than the channel's depth of " + channel.style().amount(deepest),
+                    "more than the channel's depth of " + channel.style().brief(deepest),
                     blank.thickness());
         }
+        if (!(-channel.startMm() <= blank.nutFromHeadEndMm())) {
+            throw HouseUnits.refused(
+                    "channel start",
+                    "on the blank, which begins " + channel.style().brief(blank.nutFromHeadEndMm()) + " before the nut",
+                    channel.style().amount(channel.startMm()));
+        }
         double needed = blank.nutFromHeadEndMm() + channel.endMm();
-        if (!(needed <= blank.lengthMm()) || !(-channel.startMm() <= blank.nutFromHeadEndMm())) {
+        if (!(needed <= blank.lengthMm())) {
             throw HouseUnits.refused(
                     "blank length",
-                    "enough for the channel, which ends " + blank.style().amount(needed) + " from the head end",
+                    blank.style().brief(needed) + " or more, where the channel ends from the head end",
                     blank.length());
         }
     }
@@ -47,7 +53,7 @@ final class Fit {
         if (!(shop.cutter().diameterMm() <= channel.widthMm())) {
             throw HouseUnits.refused(
                     "cutter diameter",
-                    "no more than the channel's width of " + channel.style().amount(channel.widthMm()),
+                    "no more than the channel's width of " + channel.style().brief(channel.widthMm()),
                     shop.cutter().diameter());
         }
     }
@@ -57,20 +63,20 @@ final class Fit {
         if (!(needed <= blank.lengthMm())) {
             throw HouseUnits.refused(
                     "blank length",
-                    blank.style().amount(needed) + " or more, to reach the body joint at fret " + design.bodyAtFret(),
+                    blank.style().brief(needed) + " or more, to reach the body joint at fret " + design.bodyAtFret(),
                     blank.length());
         }
         double widest = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
         if (!(widest <= blank.widthMm())) {
             throw HouseUnits.refused(
-                    "blank width", design.style().amount(widest) + " or more, the neck's own", blank.width());
+                    "blank width", design.style().brief(widest) + " or more, the neck's own", blank.width());
         }
         double deepest = Math.max(
                 design.backDepthAtMm(0),
                 design.backDepthAtMm(design.scale().fretMm(design.back().secondFret())));
         if (!(deepest <= blank.thicknessMm())) {
             throw HouseUnits.refused(
-                    "blank thickness", design.style().amount(deepest) + " or more, the neck's own", blank.thickness());
+                    "blank thickness", design.style().brief(deepest) + " or more, the neck's own", blank.thickness());
         }
     }
 }

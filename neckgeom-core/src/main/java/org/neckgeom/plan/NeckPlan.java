@@ -11,6 +11,7 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.JointPlace;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.measure.Spread;
@@ -353,6 +354,18 @@ public final class NeckPlan {
      */
     public OrderOfWork order() {
         return order;
+    }
+
+    /**
+     * Says whether the head must be glued on before the channel is cut: with a joint in the shaft the wood behind the nut is
+     * the head piece's own, and a channel that starts there can only be cut in the glued neck.
+     *
+     * @return true for such a joint and channel
+     */
+    boolean headComesFirst() {
+        return scarf != null
+                && scarf.place() == JointPlace.IN_THE_SHAFT
+                && design.channel().orElseThrow().startMm() < scarf.frontLineMm();
     }
 
     /**

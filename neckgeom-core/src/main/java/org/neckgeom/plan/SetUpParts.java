@@ -22,7 +22,9 @@ import org.neckgeom.setup.Pass;
 import org.neckgeom.setup.PassPlan;
 import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
+import org.neckgeom.setup.SlotStops;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -32,6 +34,9 @@ import org.neckgeom.units.ShopUnit;
 final class SetUpParts {
 
     private static final double ROUNDING = 1e-9;
+
+    /** Under this density a wood cuts like a softwood; between spruce and the lighter maples. */
+    private static final double SOFT_KG_PER_M3 = 500;
 
     private SetUpParts() {}
 
@@ -186,7 +191,7 @@ final class SetUpParts {
         PlanSection.Draft draft = PlanSection.titled("Channel for the rod")
                 .row("channel", channel)
                 .row("depth", slot.depth())
-                .row("passes", slot.passes(rule))
+                .row("passes", slot.passes(rule).table())
                 .row(
                         "after each pass",
                         "a depth more than "
@@ -194,8 +199,9 @@ final class SetUpParts {
                                 + " off its step means that the cutter creeps: stop and clamp it again")
                 .row("stops", slot.stops(shop.cutter(), plan.blank()))
                 .row("", slot.stops(shop.cutter(), plan.blank()).turned());
+        beyondTheFence(plan, slot.stops(shop.cutter(), plan.blank())).ifPresent(draft::note);
         if (channel.hasPocket()) {
-            draft.row("pocket", slot.pocketPasses(rule));
+            draft.row("pocket", slot.pocketPasses(rule).table());
         }
         if (plan.blank().outOfParallelMm() != 0) {
             draft.row("edges", slot.skewFrom(plan.blank()));
@@ -203,20 +209,44 @@ final class SetUpParts {
         return PlanPart.of(draft, depthOfPass(plan, slot.passes(rule)));
     }
 
-    /** Common practice: no pass deeper than half the cutter's diameter. */
+    /** A stop can be clamped to the fence only as far as the fence reaches. */
+    private static Optional<String> beyondTheFence(NeckPlan plan, SlotStops stops) {
+        double reach = plan.shop().fence().lengthMm() / 2;
+        double farthest = Math.max(stops.rear().fromCentreMm(), stops.front().fromCentreMm());
+        if (!(farthest > reach)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "a stop " + plan.style().brief(farthest) + " from the cutter lies beyond a fence that reaches "
+                        + plan.style().brief(reach) + " either side: clamp it to the table, or work by the marks");
+    }
+
+    /** Common practice: no pass deeper than half the cutter's diameter in softwood, a quarter in hardwood. */
     private static PlanCheck depthOfPass(NeckPlan plan, PassPlan passes) {
         double deepest =
                 passes.passes().stream().mapToDouble(Pass::stepMm).max().orElseThrow();
-        double most = plan.shop().cutter().diameterMm() / 2;
-        boolean kept = deepest <= most * (1 + ROUNDING);
+        double half = plan.shop().cutter().diameterMm() / 2;
+        boolean soft = plan.blank()
+                .wood()
+                .filter(wood -> wood.has(WoodFigure.Kind.DENSITY))
+                .map(wood -> wood.densityKgPerM3() < SOFT_KG_PER_M3)
+                .orElse(false);
+        double most = soft ? half : half / 2;
+        Outcome outcome = deepest <= most * (1 + ROUNDING)
+                ? Outcome.GOOD
+                : deepest <= half * (1 + ROUNDING) ? Outcome.OPEN : Outcome.STOP;
+        String todo = switch (outcome) {
+            case GOOD -> "Read the depth after every pass.";
+            case OPEN -> "More and lighter passes in wood this hard.";
+            case STOP -> "More and lighter passes: a deep one burns, bends and snatches.";
+        };
+        String share = soft ? "half the cutter's diameter" : "a quarter of the cutter's diameter in hardwood";
         return new PlanCheck(
                 "depth of a pass",
-                kept ? Outcome.GOOD : Outcome.STOP,
+                outcome,
                 plan.style().brief(deepest),
-                "half the cutter's diameter, " + plan.style().brief(most) + ", or less; half of that in hardwood",
-                kept
-                        ? "Read the depth after every pass."
-                        : "More and lighter passes: a deep one burns, bends and snatches.");
+                plan.style().brief(most) + " or less, " + share + " (common practice)",
+                todo);
     }
 
     /** What the cutter goes through in the deepest pass, where feed and speed are told. */
@@ -238,7 +268,8 @@ final class SetUpParts {
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
         double clearance = plan.style() == LengthStyle.MILLIMETRES ? 1 : ShopUnit.INCH.toHouse(1 / 32.0);
         HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
-        PlanSection.Draft draft = PlanSection.titled("If the head is on before the channel")
+        PlanSection.Draft draft = PlanSection.titled(
+                        plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel")
                 .row("spacer", atFence.spacer(plan.style().amount(clearance)));
         if (head.swingRad() != 0) {
             draft.row("swung head", atFence.skew());
@@ -246,6 +277,9 @@ final class SetUpParts {
         if (head.veneerMm() > 0) {
             draft.row("veneer on it", atFence.rocking());
         }
-        return PlanPart.of(draft.note("cut the channel first, on the square blank, and none of this is needed"));
+        if (!plan.headComesFirst()) {
+            draft.note("cut the channel first, on the square blank, and none of this is needed");
+        }
+        return PlanPart.of(draft);
     }
 }

@@ -81,6 +81,19 @@ public final class PassPlan {
     /** Returns the passes as {@code 3 x 2.9, 0.5 mm} and the height of the cutter for each. */
     @Override
     public String toString() {
+        return listed(SHOWN);
+    }
+
+    /**
+     * Returns the same with every pass, however many.
+     *
+     * @return the text; may be longer than 1,000 characters
+     */
+    public String table() {
+        return listed(passes.size());
+    }
+
+    private String listed(int shown) {
         int equal = lightLast ? passes.size() - 1 : passes.size();
         String unit = style.unit().symbol();
         String title = equal + " x " + number(passes.get(0).stepMm());
@@ -88,13 +101,13 @@ public final class PassPlan {
             title += ", " + number(passes.get(passes.size() - 1).stepMm());
         }
         Report report = Report.titled(title + " " + unit + ": " + Words.count(passes.size(), "pass", "passes"));
-        for (Pass pass : passes.subList(0, Math.min(SHOWN, passes.size()))) {
+        for (Pass pass : passes.subList(0, Math.min(shown, passes.size()))) {
             report.row(
                     "pass " + pass.number(),
                     "takes " + style.brief(pass.stepMm()) + ", gauge-block step " + style.brief(pass.heightMm()));
         }
-        if (passes.size() > SHOWN) {
-            report.note("and " + (passes.size() - SHOWN) + " more, down to "
+        if (passes.size() > shown) {
+            report.note("and " + (passes.size() - shown) + " more, down to "
                     + style.brief(passes.get(passes.size() - 1).heightMm()));
         }
         return report.toString();
