@@ -9,6 +9,7 @@ import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.plan.NeckPlan;
@@ -26,14 +27,12 @@ class SheetTest {
 
     @Test
     void toText_isTheApprovedOne() {
-        Approved.holds("octave.txt", OCTAVE.toText());
-        Approved.holds("bass.txt", BASS.toText());
+        Approved.hold(Map.of("octave.txt", OCTAVE.toText(), "bass.txt", BASS.toText()));
     }
 
     @Test
     void toHtml_isTheApprovedOne() {
-        Approved.holds("octave.html", OCTAVE.toHtml());
-        Approved.holds("bass.html", BASS.toHtml());
+        Approved.hold(Map.of("octave.html", OCTAVE.toHtml(), "bass.html", BASS.toHtml()));
     }
 
     @Test
