@@ -10,6 +10,7 @@ import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.PlanSection.Row;
 import org.neckgeom.setup.Caution;
 import org.neckgeom.units.LengthStyle;
 
@@ -44,6 +45,19 @@ record Contents(
         budgets = List.copyOf(budgets);
     }
 
+    /** The sheet has a list of its own for what the plan says under this title. */
+    static final String ORDER_TITLE = "Order of work";
+
+    /** Label of a row that the sheet's own table of frets shows. */
+    static boolean isFret(Row row) {
+        return row.label().matches("fret \\d+");
+    }
+
+    private static PlanSection withoutFrets(PlanSection section) {
+        List<Row> rows = section.rows().stream().filter(row -> !isFret(row)).toList();
+        return new PlanSection(section.title(), rows, section.notes());
+    }
+
     static Contents of(NeckPlan plan) {
         return new Contents(
                 plan.design(),
@@ -52,7 +66,10 @@ record Contents(
                 plan.neckSet(),
                 plan.checks(),
                 plan.cautions(),
-                plan.sections(),
+                plan.sections().stream()
+                        .filter(section -> !section.title().equals(ORDER_TITLE))
+                        .map(Contents::withoutFrets)
+                        .toList(),
                 Optional.of(plan.order().plan()),
                 BudgetPart.of(plan));
     }

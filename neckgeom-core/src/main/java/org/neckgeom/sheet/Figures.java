@@ -21,7 +21,7 @@ final class Figures {
         figures.add(new Figure(
                 "plan",
                 PlanDrawing.of(shape, shown),
-                "Bass side to the left. Frets from the nut, in " + shown.unit()
+                "Bass side to the left. Frets from the nut, in " + shown.unitInWords()
                         + ". Dashes: the channel under the board, and the room the head's"
                         + " own outline has. Strings are drawn evenly spaced, to see by and not to cut by."));
         figures.add(side(contents, shape, shown));

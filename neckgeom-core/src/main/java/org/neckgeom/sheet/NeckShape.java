@@ -35,6 +35,16 @@ final class NeckShape {
         return design.bodyJointMm();
     }
 
+    /**
+     * Where the neck's wood ends: at the body joint, or under the board's end where the channel runs on past the joint, as
+     * in a neck that lies in a pocket.
+     */
+    double woodEnd() {
+        boolean runsOn =
+                design.channel().map(channel -> channel.endMm() > bodyJoint()).orElse(false);
+        return runsOn ? boardEnd() : bodyJoint();
+    }
+
     double fret(double n) {
         return design.scale().fretMm(n);
     }
@@ -53,9 +63,9 @@ final class NeckShape {
         return List.of(new Point(0, side * halfWidth(0)), new Point(boardEnd(), side * halfWidth(boardEnd())));
     }
 
-    /** The back on the centreline from the nut to the body joint. */
+    /** The back on the centreline from the nut to the wood's end, as deep past the body joint as at it. */
     List<Point> backLine() {
-        return along(0, bodyJoint(), x -> -design.backDepthAtMm(x));
+        return along(0, woodEnd(), x -> -design.backDepthAtMm(Math.min(x, bodyJoint())));
     }
 
     /** The board's top on the centreline. */

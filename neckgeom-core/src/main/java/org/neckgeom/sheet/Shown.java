@@ -36,6 +36,11 @@ record Shown(LengthStyle style) {
         return style.unit().symbol();
     }
 
+    /** The unit as a heading says it: {@code inches}. */
+    String unitInWords() {
+        return style == LengthStyle.MILLIMETRES ? unit() : "inches";
+    }
+
     static String degrees(double rad) {
         return Numbers.trimmed(ShopUnit.DEGREE.fromHouse(rad), 2) + " deg";
     }

@@ -82,7 +82,7 @@ final class SideDrawing {
         List<Point> wood = new ArrayList<>();
         wood.add(new Point(0, 0));
         wood.addAll(shape.backLine());
-        wood.add(new Point(shape.bodyJoint(), 0));
+        wood.add(new Point(shape.woodEnd(), 0));
         drawing.shape("wood", page.turned(wood));
         List<Point> board = new ArrayList<>(shape.boardTop());
         board.add(new Point(shape.boardEnd(), 0));

@@ -30,7 +30,8 @@ final class Tables {
                     shown.column(2 * contents.design().halfWidthAtMm(x))));
             before = x;
         }
-        return new Table("Frets, in " + shown.unit(), List.of("Fret", "from nut", "from last", "board wide"), rows);
+        return new Table(
+                "Frets, in " + shown.unitInWords(), List.of("Fret", "from nut", "from last", "board wide"), rows);
     }
 
     static Table stations(Contents contents) {
@@ -48,7 +49,7 @@ final class Tables {
                     shown.column(2 * contents.design().halfWidthAtMm(x))));
         }
         return new Table(
-                "Stations, in " + shown.unit(),
+                "Stations, in " + shown.unitInWords(),
                 List.of("Station", "from nut", "wood left", "channel deep", "wood deep", "wide"),
                 rows);
     }

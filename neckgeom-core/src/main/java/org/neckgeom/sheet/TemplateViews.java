@@ -73,7 +73,8 @@ final class TemplateViews {
 
     private void side() {
         double x = shape.bodyJoint();
-        line(Layer.OUTLINE, 0, 0, x, 0);
+        double end = shape.woodEnd();
+        line(Layer.OUTLINE, 0, 0, end, 0);
         run(Layer.OUTLINE, shape.backLine());
         line(Layer.CENTRE, 0, -design.backDepthAtMm(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
         words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
@@ -81,11 +82,16 @@ final class TemplateViews {
         board.add(new Point(0, 0));
         board.addAll(shape.boardTop());
         board.add(new Point(shape.boardEnd(), 0));
-        board.add(new Point(x, 0));
+        board.add(new Point(end, 0));
         run(Layer.OUTLINE, board);
         design.channel().ifPresent(this::channelSide);
         shape.head().ifPresent(this::headSide);
-        heel(x);
+        if (end > x) {
+            line(Layer.OUTLINE, end, 0, end, -design.backDepthAtMm(x));
+            line(Layer.CENTRE, x, 0, x, -design.backDepthAtMm(x) - BEYOND);
+        } else {
+            heel(x);
+        }
     }
 
     private void heel(double x) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.w3c.dom.Document;
@@ -26,13 +27,13 @@ class TemplateTest {
 
     @Test
     void toSvg_isTheApprovedOne() {
-        Approved.holds("octave-template.svg", Template.of(Necks.octave()).toSvg());
-        Approved.holds("bass-template.svg", BASS.toSvg());
+        Approved.hold(
+                Map.of("octave-template.svg", Template.of(Necks.octave()).toSvg(), "bass-template.svg", BASS.toSvg()));
     }
 
     @Test
     void toDxf_isTheApprovedOne() {
-        Approved.holds("octave-template.dxf", Template.of(Necks.octave()).toDxf());
+        Approved.hold(Map.of("octave-template.dxf", Template.of(Necks.octave()).toDxf()));
     }
 
     @Test
