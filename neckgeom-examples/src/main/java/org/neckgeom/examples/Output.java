@@ -2,6 +2,7 @@ package org.neckgeom.examples;
 
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.Paper;
+import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sheet.Sheet;
 import org.neckgeom.sheet.Template;
 import org.neckgeom.units.LengthStyle;
@@ -34,6 +35,27 @@ enum Output {
         @Override
         String of(NeckPlan plan) {
             return Template.of(plan).toPages(plan.style() == LengthStyle.MILLIMETRES ? Paper.A4 : Paper.LETTER);
+        }
+    },
+    /** The whole plan for other programs. */
+    JSON("--json", ".json", "the plan as data") {
+        @Override
+        String of(NeckPlan plan) {
+            return PlanData.of(plan).toJson();
+        }
+    },
+    /** The table of frets. */
+    FRETS("--frets", ".csv", "table of frets") {
+        @Override
+        String of(NeckPlan plan) {
+            return PlanData.of(plan).fretCsv();
+        }
+    },
+    /** The table of stations. */
+    STATIONS("--stations", ".csv", "table of stations") {
+        @Override
+        String of(NeckPlan plan) {
+            return PlanData.of(plan).stationCsv();
         }
     };
 

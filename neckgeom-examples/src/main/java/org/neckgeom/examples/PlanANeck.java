@@ -35,6 +35,7 @@ public final class PlanANeck {
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
                                                  --pages neck.html cut into pages of A4 or letter
+              plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
               plan-a-neck --help                 prints this

@@ -17,7 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.sheet.PlanData;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 
@@ -125,6 +127,24 @@ class PlanANeckTest {
         assertThat(Files.readString(svg)).contains("<svg").endsWith("</svg>\n");
         assertThat(Files.readString(dxf)).contains("SECTION", "LINE").endsWith("EOF\n");
         assertThat(Files.readString(pages)).contains("A4").contains("</html>");
+    }
+
+    @Test
+    void run_writesThePlanAsDataThatReadsBack() throws IOException {
+        Path json = folder.resolve("neck.json");
+        Path frets = folder.resolve("frets.csv");
+        Path stations = folder.resolve("stations.csv");
+
+        Ended ended = run("--json", json.toString(), "--frets", frets.toString(), "--stations", stations.toString());
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out()).contains("the plan as data: " + json, "table of frets: " + frets);
+        assertThat(PlanData.designFrom(Files.readString(json)))
+                .isEqualTo(NeckFile.read("octave-mandolin.yaml").design());
+        assertThat(Files.readAllLines(frets)).hasSize(22).startsWith("fret,from nut mm,from last mm,width mm");
+        assertThat(Files.readString(stations))
+                .startsWith("station,from nut mm,")
+                .contains("thinnest");
     }
 
     @Test
