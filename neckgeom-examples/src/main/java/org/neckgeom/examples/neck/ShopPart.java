@@ -1,8 +1,11 @@
 package org.neckgeom.examples.neck;
 
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
+import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
 import org.neckgeom.shop.Cutter;
@@ -27,8 +30,25 @@ final class ShopPart {
     static final Key<Amount<Length>> LAST_PASS =
             Key.optional("last pass", Lengths.SIZE_OR_NOTHING, "depth of a light last pass; none when left out");
 
+    static final Key<Amount<Speed>> FEED = Key.optional(
+            "feed",
+            QuantityKind.speed().moreThan(ShopUnits.mmPerMinute(0)).atMost(ShopUnits.mmPerMinute(60_000)),
+            "how fast the blank runs past the cutter; nothing about its load when left out");
+    static final Key<Amount<Frequency>> SPEED = Key.optional(
+            "speed",
+            QuantityKind.turning().moreThan(ShopUnits.rpm(0)).atMost(ShopUnits.rpm(60_000)),
+            "how fast the cutter turns; to be told together with the feed");
+
     static final Shape SHAPE = Shape.of(
-            "what the shop has for cutting the channel", CUTTER, FENCE, LEAVES, READS_WITHIN, DEEPEST_PASS, LAST_PASS);
+            "what the shop has for cutting the channel",
+            CUTTER,
+            FENCE,
+            LEAVES,
+            READS_WITHIN,
+            DEEPEST_PASS,
+            LAST_PASS,
+            FEED,
+            SPEED);
 
     private ShopPart() {}
 
@@ -47,6 +67,12 @@ final class ShopPart {
             }
             if (!section.at(READS_WITHIN).isAbsent()) {
                 shop = shop.readsWithin(section.at(READS_WITHIN).value());
+            }
+            if (section.at(FEED).isAbsent() != section.at(SPEED).isAbsent()) {
+                throw new IllegalArgumentException("feed and speed must be told together; give both, or neither");
+            }
+            if (!section.at(FEED).isAbsent()) {
+                shop = shop.feed(section.at(FEED).value(), section.at(SPEED).value());
             }
             if (section.at(DEEPEST_PASS).isAbsent() && section.at(LAST_PASS).isAbsent()) {
                 return shop;
