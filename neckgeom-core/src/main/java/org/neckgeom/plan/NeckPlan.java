@@ -1,6 +1,7 @@
 package org.neckgeom.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -43,6 +44,9 @@ import org.neckgeom.units.ShopUnits;
  * limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
  */
 public final class NeckPlan {
+
+    /** So many checks that do not stand well fit where a value is printed. */
+    private static final int MOST_SHOWN = 3;
 
     private static final double USUAL_CENTRED_MM = 0.1;
     private static final double USUAL_WOOD_LEFT_MM = 3;
@@ -463,24 +467,35 @@ public final class NeckPlan {
         return parts;
     }
 
-    /** Returns the name, how many checks stand how, and the checks that do not stand well. */
-    @Override
-    public String toString() {
+    /**
+     * Returns in one line how the plan stands.
+     *
+     * @return such as {@code Plan of Octave mandolin, walnut: 6 of 7 checks good, 1 open}
+     */
+    public String standing() {
         List<PlanCheck> checks = checks();
-        Report report = Report.titled("Plan of " + design.name() + ": " + standing(checks));
-        for (PlanCheck check : checks) {
-            if (check.outcome() != Outcome.GOOD) {
-                report.row(check.outcome().toString(), check.name() + ": " + check.found() + ". " + check.todo());
-            }
-        }
-        return report.note("sections() and checks() have the rest").toString();
+        long good = checks.stream().filter(c -> c.outcome() == Outcome.GOOD).count();
+        long open = checks.stream().filter(c -> c.outcome() == Outcome.OPEN).count();
+        long stop = checks.size() - good - open;
+        return "Plan of " + design.name() + ": " + good + " of " + checks.size() + " checks good"
+                + (open > 0 ? ", " + open + " open" : "") + (stop > 0 ? ", " + stop + " to stop for" : "");
     }
 
-    private static String standing(List<PlanCheck> checks) {
-        long good = checks.stream().filter(c -> c.outcome() == Outcome.GOOD).count();
-        long stop = checks.stream().filter(c -> c.outcome() == Outcome.STOP).count();
-        String text = good + " of " + checks.size() + " checks good";
-        return stop > 0 ? text + ", " + stop + " to stop for" : text;
+    /** Returns the name, how many checks stand how, and the checks that do not stand well, the worst first. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(standing());
+        List<PlanCheck> wanting = checks().stream()
+                .filter(check -> check.outcome() != Outcome.GOOD)
+                .sorted(Comparator.comparing(PlanCheck::outcome).reversed())
+                .toList();
+        for (PlanCheck check : wanting.subList(0, Math.min(MOST_SHOWN, wanting.size()))) {
+            report.row(check.outcome().toString(), check.name() + ": " + check.found() + ". " + check.todo());
+        }
+        if (wanting.size() > MOST_SHOWN) {
+            report.note("and " + (wanting.size() - MOST_SHOWN) + " more in checks()");
+        }
+        return report.note("sections() and checks() have the rest").toString();
     }
 
     @Override

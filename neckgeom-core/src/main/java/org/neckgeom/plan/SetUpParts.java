@@ -206,7 +206,22 @@ final class SetUpParts {
         if (plan.blank().outOfParallelMm() != 0) {
             draft.row("edges", slot.skewFrom(plan.blank()));
         }
-        return PlanPart.of(draft, depthOfPass(plan, slot.passes(rule)));
+        List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan, slot.passes(rule))));
+        pastTheJoint(plan, channel).ifPresent(checks::add);
+        return new PlanPart(draft.done(), checks);
+    }
+
+    private static Optional<PlanCheck> pastTheJoint(NeckPlan plan, Channel channel) {
+        double past = channel.endMm() - plan.design().bodyJointMm();
+        if (!(past > 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new PlanCheck(
+                "channel ends within the neck",
+                Outcome.OPEN,
+                plan.style().brief(past) + " past the body joint",
+                "to the body joint or short of it",
+                "A shorter rod, or let heel and body take it: then the neck does not come off without it."));
     }
 
     /** A stop can be clamped to the fence only as far as the fence reaches. */

@@ -53,7 +53,23 @@ final class ShapeParts {
                         reaches ? Outcome.GOOD : Outcome.STOP,
                         plan.blank().length().toString(),
                         plan.style().brief(board.lengthMm()) + " or more",
-                        reaches ? "One saw cut does it." : "Take a longer blank, or the head from another board."));
+                        reaches ? "One saw cut does it." : "Take a longer blank, or the head from another board."),
+                nutLine(plan, board));
+    }
+
+    /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
+    private static PlanCheck nutLine(NeckPlan plan, ScarfBoard board) {
+        double needed = board.lengthMm() - plan.design().bodyJointMm();
+        double there = plan.blank().nutFromHeadEndMm();
+        boolean enough = there >= needed;
+        return new PlanCheck(
+                "nut line leaves room for head and saw cut",
+                enough ? Outcome.GOOD : Outcome.OPEN,
+                plan.style().brief(there) + " from the head end",
+                plan.style().brief(needed) + " or more",
+                enough
+                        ? "Lay out nut line, stops and saw cut from the same end."
+                        : "Lay the nut line out farther in, or the stops and the saw cut do not share one blank.");
     }
 
     private static PlanPart frets(NeckPlan plan) {

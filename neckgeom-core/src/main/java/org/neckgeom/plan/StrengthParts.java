@@ -2,8 +2,11 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.strength.Bow;
+import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.StringHeights;
@@ -20,9 +23,7 @@ final class StrengthParts {
         NeckDesign design = plan.design();
         if (design.isReadyForLoad()) {
             parts.add(relief(plan));
-            parts.add(PlanPart.of(PlanSection.titled("Weather, estimated")
-                    .row("from and to", plan.weather())
-                    .row("then", plan.weather().on(design))));
+            parts.add(weather(plan));
         }
         return parts;
     }
@@ -36,10 +37,37 @@ final class StrengthParts {
                 .row("load", StringLoad.of(plan.design()).heights(heights))
                 .row("rod slack", relief.underStrings());
         if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
-            return PlanPart.of(draft);
+            return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.relief());
         return PlanPart.of(draft.row("rod", force), reliefCheck(plan, force));
+    }
+
+    private static PlanCheck noRodToSet(NeckPlan plan, Bow bow) {
+        String wanted = plan.style().brief(plan.relief().house());
+        return new PlanCheck(
+                "relief of " + wanted,
+                Outcome.OPEN,
+                "about " + plan.style().small(bow.reliefMm()) + ", and no rod to set it",
+                wanted,
+                "Plane or level what is missing in, or take a rod that can be set.");
+    }
+
+    /** A rod that grips its channel cannot be set and may split the neck. */
+    private static PlanPart weather(NeckPlan plan) {
+        NeckWeather then = plan.weather().on(plan.design());
+        PlanSection.Draft draft = PlanSection.titled("Weather, estimated")
+                .row("from and to", plan.weather())
+                .row("then", then);
+        Optional<PlanCheck> binds = then.slotFit()
+                .filter(fit -> fit.playAfter().house() < 0)
+                .map(fit -> new PlanCheck(
+                        "rod's play in the worst air",
+                        Outcome.OPEN,
+                        plan.style().small(-fit.playAfter().house()) + " too tight",
+                        "some play",
+                        "Cut the channel that much wider."));
+        return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
 
     private static PlanCheck reliefCheck(NeckPlan plan, RodForce force) {

@@ -101,7 +101,7 @@ public final class PlanANeck {
         }
         Map<Output, String> texts = new EnumMap<>(Output.class);
         orders.outputs().keySet().forEach(output -> texts.put(output, output.of(plan)));
-        StringBuilder said = new StringBuilder(sheet.toString()).append('\n');
+        StringBuilder said = new StringBuilder(plan.standing()).append('\n');
         for (Map.Entry<Output, String> text : texts.entrySet()) {
             Path path = orders.outputs().get(text.getKey());
             write(path, text.getValue());
@@ -112,8 +112,8 @@ public final class PlanANeck {
 
     /** Writes beside the place first, so that a failed writing leaves an old file as it was. */
     private static void write(Path path, String text) throws IOException {
-        Path folder = path.toAbsolutePath().getParent();
-        Path beside = Files.createTempFile(folder, ".neck", ".part");
+        // Not a temporary file: those are for their owner's eyes only, and so would be what they become.
+        Path beside = path.resolveSibling("." + path.getFileName() + ".part");
         try {
             Files.writeString(beside, text);
             Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
