@@ -77,6 +77,15 @@ public final class HeadLayout {
     }
 
     /**
+     * Says whether the posts have been told.
+     *
+     * @return true when {@link #breaks} has an answer
+     */
+    public boolean hasPosts() {
+        return !posts.isEmpty();
+    }
+
+    /**
      * Returns the width of the outline.
      *
      * @param along distance from the break line along the face, 0 to the head's length

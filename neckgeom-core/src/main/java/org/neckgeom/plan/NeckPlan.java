@@ -67,6 +67,7 @@ public final class NeckPlan {
     private final double relief;
     private final Weather weather;
     private final OrderOfWork order;
+    private final NeckDetails details;
 
     private NeckPlan(Parts parts) {
         this.design = parts.design;
@@ -81,6 +82,7 @@ public final class NeckPlan {
         this.relief = parts.relief;
         this.weather = parts.weather;
         this.order = parts.order;
+        this.details = parts.details;
     }
 
     /** The parts on their way from one plan to the next; never leaves this class. */
@@ -97,6 +99,7 @@ public final class NeckPlan {
         private double relief = USUAL_RELIEF_MM;
         private Weather weather = HEATED_WINTER;
         private OrderOfWork order;
+        private NeckDetails details = NeckDetails.none();
     }
 
     private NeckPlan with(Consumer<Parts> change) {
@@ -113,6 +116,7 @@ public final class NeckPlan {
         parts.relief = relief;
         parts.weather = weather;
         parts.order = order;
+        parts.details = details;
         change.accept(parts);
         return new NeckPlan(parts);
     }
@@ -258,6 +262,17 @@ public final class NeckPlan {
     }
 
     /**
+     * Returns this plan with more of the neck's shape told: strings across, posts, tuners, fall-away, volute, spares.
+     *
+     * @param told what has been settled
+     * @return the plan
+     */
+    public NeckPlan details(NeckDetails told) {
+        Objects.requireNonNull(told, "details");
+        return with(parts -> parts.details = told);
+    }
+
+    /**
      * Returns the design.
      *
      * @return the design
@@ -369,6 +384,15 @@ public final class NeckPlan {
     }
 
     /**
+     * Returns what else has been told of the neck's shape.
+     *
+     * @return nothing more than the design, unless told
+     */
+    public NeckDetails details() {
+        return details;
+    }
+
+    /**
      * Returns how well each kind of step is done: common practice, and the channel's centring as it is known now.
      *
      * @return the workmanship
@@ -473,7 +497,8 @@ public final class NeckPlan {
                 && Objects.equals(neckSet, other.neckSet)
                 && Double.compare(relief, other.relief) == 0
                 && weather.equals(other.weather)
-                && order.equals(other.order);
+                && order.equals(other.order)
+                && details.equals(other.details);
     }
 
     @Override
@@ -490,6 +515,7 @@ public final class NeckPlan {
                 neckSet,
                 relief,
                 weather,
-                order);
+                order,
+                details);
     }
 }

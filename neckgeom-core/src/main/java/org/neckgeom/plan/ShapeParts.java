@@ -4,36 +4,35 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.Fret;
 import org.neckgeom.geometry.FretTable;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfBoard;
 import org.neckgeom.geometry.ScarfJoint;
-import org.neckgeom.geometry.WoodAt;
-import org.neckgeom.geometry.WoodChance;
-import org.neckgeom.geometry.WoodLeft;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
-/** The parts of a plan that belong to the neck's shape: scarf, frets, wood left, neck angle. */
+/** The parts of a plan that belong to the neck's shape: scarf, frets, neck angle, heel; and the order of all of them. */
 final class ShapeParts {
 
-    private static final Spread<Length> CARVED_BY_HAND = Spread.rectangular(ShopUnits.mm(0.5));
-    private static final double ACCEPTED_CHANCE = 0.05;
+    private static final Amount<Length> ONE_AT_BRIDGE = ShopUnits.mm(1);
+    private static final Amount<Length> HALF_AT_BRIDGE = ShopUnits.mm(0.5);
 
     private ShapeParts() {}
 
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
+        StockParts.of(plan).ifPresent(parts::add);
         plan.scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
+        HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
-        parts.add(woodLeft(plan));
+        parts.addAll(BoardParts.of(plan));
+        parts.addAll(BackParts.of(plan));
         plan.neckSet().ifPresent(set -> parts.add(neckSet(set)));
+        plan.design().heel().ifPresent(heel -> parts.add(heel(plan, heel)));
         return parts;
     }
 
@@ -69,40 +68,24 @@ final class ShapeParts {
         return PlanPart.of(draft.note("measure every fret from the nut: steps added up add up their errors"));
     }
 
-    /** Common practice: a back carved by hand comes out within half a millimetre of the drawing. */
-    private static PlanPart woodLeft(NeckPlan plan) {
-        WoodLeft wood = WoodLeft.under(plan.design());
-        Amount<Length> limit = plan.woodLeftAtLeast();
-        WoodAt least = wood.least();
-        WoodChance chance = wood.chanceBelow(limit, CARVED_BY_HAND);
-        PlanSection.Draft draft = PlanSection.titled("Wood left under the channel")
-                .row("least", least)
-                .row("limit", Limits.atLeast(limit))
-                .row(
-                        "chance of less",
-                        Numbers.percent(chance.probability()) + ", depths carved " + CARVED_BY_HAND
-                                + " (common practice)");
-        boolean enough = least.woodMm() >= limit.house();
-        boolean sure = chance.probability() < ACCEPTED_CHANCE;
-        Outcome outcome = !enough ? Outcome.STOP : sure ? Outcome.GOOD : Outcome.OPEN;
-        String todo = !enough
-                ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
-                : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
-        return PlanPart.of(
-                draft,
-                new PlanCheck(
-                        "wood left under the channel",
-                        outcome,
-                        plan.style().text(least.woodMm()) + " at "
-                                + plan.style().brief(least.stationMm()) + " from the nut",
-                        Limits.atLeast(limit).toString(),
-                        todo));
-    }
-
     private static PlanPart neckSet(NeckSet set) {
         return PlanPart.of(PlanSection.titled("Neck angle")
                 .row("angle", set.angle())
                 .row("heel face", set.heelFace())
                 .row("0.1 deg more", set.actionPer(ShopUnits.deg(0.1))));
+    }
+
+    /** The body's end is taken as square to its top, and the mating face as high as the heel is told to be. */
+    private static PlanPart heel(NeckPlan plan, Heel heel) {
+        PlanSection.Draft draft =
+                PlanSection.titled("Heel").row("stack", StockParts.heel(plan).orElseThrow());
+        plan.neckSet()
+                .ifPresent(set -> draft.row(
+                                ONE_AT_BRIDGE + " too low at the bridge",
+                                set.wedge(plan.style().amount(heel.heightMm()), ONE_AT_BRIDGE))
+                        .row(
+                                HALF_AT_BRIDGE + " off its middle",
+                                set.cheek(plan.style().amount(heel.widthMm()), HALF_AT_BRIDGE)));
+        return PlanPart.of(draft);
     }
 }

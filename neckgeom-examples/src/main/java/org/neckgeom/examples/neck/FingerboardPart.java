@@ -27,6 +27,12 @@ final class FingerboardPart {
             Key.optional("radius", Lengths.RADIUS, "radius of the crown, at the nut; a flat board when left out");
     static final Key<Amount<Length>> SECOND_RADIUS =
             Key.optional("second radius", Lengths.RADIUS, "radius at the second place; the same when left out");
+    static final Key<Amount<Length>> FRET_HEIGHT =
+            Key.optional("fret height", Lengths.SIZE, "of the frets over the board; unknown when left out");
+    static final Key<Amount<Length>> FALL_AWAY = Key.optional(
+            "fall-away",
+            Lengths.SIZE_OR_NOTHING,
+            "how much lower the board is at the last fret, in a straight slope from the body joint; none when left out");
     static final Key<Wood> WOOD = Key.optional("wood", WoodKind.WOOD, "the board's wood");
 
     static final Shape SHAPE = Shape.of(
@@ -38,6 +44,8 @@ final class FingerboardPart {
             SECOND_THICKNESS,
             RADIUS,
             SECOND_RADIUS,
+            FRET_HEIGHT,
+            FALL_AWAY,
             WOOD);
 
     private FingerboardPart() {}

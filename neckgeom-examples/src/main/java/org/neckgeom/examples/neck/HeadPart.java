@@ -1,13 +1,18 @@
 package org.neckgeom.examples.neck;
 
+import java.util.List;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
+import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
@@ -36,9 +41,53 @@ final class HeadPart {
     static final Key<Amount<Length>> BACK_VENEER =
             Key.optional("back veneer", Lengths.SIZE, "thickness of a veneer on the back; none when left out");
 
-    static final Shape SHAPE = Shape.of("the head", PITCH, LENGTH, WIDTH, THICKNESS, SWING, VENEER, BACK_VENEER);
+    static final Key<Amount<Length>> BREAK_WIDTH =
+            Key.optional("width at break line", Lengths.SIZE, "of its outline there; its widest when left out");
+    static final Key<Amount<Length>> TIP_WIDTH =
+            Key.optional("width at tip", Lengths.SIZE, "of its outline there; its widest when left out");
+    static final Key<List<Amount<Length>>> TUNERS = Key.optional(
+            "tuners take",
+            Kinds.listOf(Lengths.SIZE, 2, 2),
+            "least and greatest thickness that the tuners fit, veneers included; not checked when left out");
+    static final Key<Section> POSTS =
+            Key.optional("posts", PostsPart.SHAPE, "where the strings meet their posts; no break angles when left out");
+
+    static final Shape SHAPE = Shape.of(
+            "the head",
+            PITCH,
+            LENGTH,
+            WIDTH,
+            THICKNESS,
+            SWING,
+            VENEER,
+            BACK_VENEER,
+            BREAK_WIDTH,
+            TIP_WIDTH,
+            TUNERS,
+            POSTS);
 
     private HeadPart() {}
+
+    /** Outline and posts of the head. */
+    static HeadLayout layout(Section section, Head head) {
+        Amount<Length> widest = head.style().amount(head.widthMm());
+        HeadLayout layout = HeadLayout.of(head)
+                .tapered(
+                        section.at(BREAK_WIDTH).orElse(widest),
+                        section.at(TIP_WIDTH).orElse(widest));
+        return section.at(POSTS).isAbsent()
+                ? layout
+                : layout.posts(PostsPart.of(section.at(POSTS).value()));
+    }
+
+    /** The thickness that the tuners fit. */
+    static NeckDetails tuners(Section section, NeckDetails details) {
+        if (section.at(TUNERS).isAbsent()) {
+            return details;
+        }
+        List<Amount<Length>> range = section.at(TUNERS).value();
+        return details.tuners(Limits.between(range.get(0), range.get(1)));
+    }
 
     static Found<Head> of(Section section) {
         return section.make(() -> {

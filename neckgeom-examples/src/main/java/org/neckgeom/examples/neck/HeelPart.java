@@ -17,7 +17,10 @@ final class HeelPart {
     static final Key<Amount<Length>> BLOCKS = Key.optional(
             "blocks", Lengths.SIZE, "thickness of the blocks it is stacked of; as the blank when left out");
 
-    static final Shape SHAPE = Shape.of("the heel", HEIGHT, WIDTH, BLOCKS);
+    static final Key<Amount<Length>> BLOCK_LENGTH = Key.optional(
+            "block length", Lengths.SIZE, "of each block along the grain; no blocks in the cutting list when left out");
+
+    static final Shape SHAPE = Shape.of("the heel", HEIGHT, WIDTH, BLOCKS, BLOCK_LENGTH);
 
     private HeelPart() {}
 

@@ -14,6 +14,7 @@ import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.shop.Shop;
@@ -55,7 +56,12 @@ final class NeckParts {
         this.scale = top.make(() -> Scale.of(top.at(NeckKeys.SCALE).value())
                 .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
         this.neckSet = top.at(NeckKeys.NECK_SET)
-                .then(section -> NeckSetPart.of(section, scale, top.at(NeckKeys.BODY_AT_FRET)));
+                .then(section -> NeckSetPart.of(
+                        section,
+                        scale,
+                        top.at(NeckKeys.BODY_AT_FRET),
+                        board,
+                        top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
@@ -68,13 +74,19 @@ final class NeckParts {
         boolean fits = design.isThere()
                 && parts.blank.isThere()
                 && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
-        return fits ? top.make(() -> parts.file(design.value())) : Found.unusable();
+        if (!fits) {
+            return Found.unusable();
+        }
+        return DetailsPart.of(top, design.value(), parts.neckSet)
+                .then(details -> top.make(() -> parts.file(design.value(), details)));
     }
 
-    private NeckFile file(NeckDesign design) {
+    private NeckFile file(NeckDesign design, NeckDetails details) {
         NeckLimits limitsToKeep = limits.orElse(NeckLimits.withDefaults());
         List<TrialRound> roundsSoFar = rounds.orElse(List.of());
-        NeckPlan plan = limitsToKeep.heldBy(NeckPlan.of(design, blank.value(), shop.value()));
+        NeckPlan plan = limitsToKeep
+                .heldBy(NeckPlan.of(design, blank.value(), shop.value()))
+                .details(details);
         plan = scarf.isAbsent() ? plan : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());

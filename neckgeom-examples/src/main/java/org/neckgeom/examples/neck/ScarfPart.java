@@ -10,6 +10,7 @@ import org.neckgeom.examples.file.Kind;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.geometry.HeadSide;
 import org.neckgeom.geometry.JointPlace;
 import org.neckgeom.geometry.Scarf;
 import org.neckgeom.geometry.ScarfJoint;
@@ -47,7 +48,18 @@ final class ScarfPart {
                     .head(head.style().amount(head.thicknessMm()))
                     .kerf(section.at(KERF).orElse(ShopUnits.mm(0)))
                     .cleaning(section.at(CLEANING).orElse(ShopUnits.mm(0)));
-            return section.at(PLACE).value() == JointPlace.IN_THE_HEAD ? scarf.inTheHead() : scarf.inTheShaft();
+            ScarfJoint joint =
+                    section.at(PLACE).value() == JointPlace.IN_THE_HEAD ? scarf.inTheHead() : scarf.inTheShaft();
+            return veneered(joint, head);
         });
+    }
+
+    /** A veneer that stops short of where its own face would meet the glue face leaves the break line where it was. */
+    private static ScarfJoint veneered(ScarfJoint joint, Head head) {
+        double reach = head.veneerMm() / Math.sin(head.pitchRad());
+        ScarfJoint faced = head.veneerShortOfNutMm() < reach
+                ? joint.veneered(HeadSide.FACE, head.style().amount(head.veneerMm()))
+                : joint;
+        return faced.veneered(HeadSide.BACK, head.style().amount(head.backVeneerMm()));
     }
 }

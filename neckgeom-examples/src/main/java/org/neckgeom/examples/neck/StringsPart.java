@@ -39,7 +39,10 @@ final class StringsPart {
     static final Key<List<Amount<Length>>> DIAMETERS = Key.optional(
             "diameters", Kinds.oneOrMore(Lengths.SIZE, MOST), "of a single string, one for all or one a course");
 
-    static final Shape SHAPE = Shape.of("the strings", PITCHES, DOUBLED, TENSIONS, MASSES, DIAMETERS);
+    static final Key<Section> ACROSS =
+            Key.optional("across", AcrossPart.SHAPE, "how they are spread; nothing about their places when left out");
+
+    static final Shape SHAPE = Shape.of("the strings", PITCHES, DOUBLED, TENSIONS, MASSES, DIAMETERS, ACROSS);
 
     private StringsPart() {}
 

@@ -141,7 +141,7 @@ class NeckFileTest {
         assertThat(channel.pocketDepthMm()).isCloseTo(11.1125, within(1e-12));
         Head head = neck.head().orElseThrow();
         assertThat(head.veneerMm()).isCloseTo(1.5875, within(1e-12));
-        assertThat(head.veneerShortOfNutMm()).isEqualTo(12.7);
+        assertThat(head.veneerShortOfNutMm()).isEqualTo(6.35);
         assertThat(head.backVeneerMm()).isCloseTo(0.79375, within(1e-12));
         assertThat(neck.strings().pitchesHz()[2]).isEqualTo(hertz(55).house());
         assertThat(neck.strings().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);

@@ -1,0 +1,114 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.BackCurve;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.WoodAt;
+import org.neckgeom.geometry.WoodChance;
+import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.RodSlot;
+import org.neckgeom.setup.SlotLine;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+
+/** The parts of a plan that belong to the back of the neck: how it is carved, and what it leaves under the channel. */
+final class BackParts {
+
+    private static final Spread<Length> CARVED_BY_HAND = Spread.rectangular(ShopUnits.mm(0.5));
+    private static final double ACCEPTED_CHANCE = 0.05;
+
+    private BackParts() {}
+
+    static List<PlanPart> of(NeckPlan plan) {
+        return List.of(back(plan), woodLeft(plan));
+    }
+
+    /** One back for both parts: what is carved is what the wood left is measured to. */
+    private static BackShape shape(NeckPlan plan) {
+        return plan.details().backOr(BackShape.of(plan.design()));
+    }
+
+    private static PlanPart back(NeckPlan plan) {
+        NeckDesign design = plan.design();
+        BackShape shape = shape(plan);
+        PlanSection.Draft draft = PlanSection.titled("Back and its flats").row("back", shape);
+        for (double fret :
+                new double[] {design.back().firstFret(), design.back().secondFret()}) {
+            BackCurve curve = shape.at(plan.style().amount(design.scale().fretMm(fret)));
+            String at = "fret " + Numbers.plain(fret);
+            if (isEven(design)) {
+                draft.row(at, curve.facets(true));
+            } else {
+                draft.row(at + ", bass side", curve.facets(false)).row(at + ", treble side", curve.facets(true));
+            }
+        }
+        return PlanPart.of(draft.note("plane the flats from one fret to the other, the first set before the second"));
+    }
+
+    private static boolean isEven(NeckDesign design) {
+        BackProfile back = design.back();
+        return back.bassPower() == back.treblePower();
+    }
+
+    /** Common practice: a back carved by hand comes out within half a millimetre of the drawing. */
+    private static PlanPart woodLeft(NeckPlan plan) {
+        Channel channel = plan.design().channel().orElseThrow();
+        SlotLine askew = RodSlot.of(channel).skewFrom(plan.blank());
+        double offset = SetUpParts.offsetNow(plan).valueHouse() + askew.offsetMmAt(channel.startMm());
+        WoodLeft wood = wood(plan, channel, offset, askew.skew());
+        Amount<Length> limit = plan.woodLeftAtLeast();
+        WoodAt least = wood.least();
+        WoodChance chance = wood.chanceBelow(limit, CARVED_BY_HAND);
+        PlanSection.Draft draft = PlanSection.titled("Wood left under the channel");
+        if (offset != 0 || askew.skew().house() != 0) {
+            draft.row(
+                    "channel off the middle",
+                    plan.style().text(Math.abs(offset)) + " at its head end, as it stands now");
+        }
+        draft.row("least", least)
+                .row("limit", Limits.atLeast(limit))
+                .row(
+                        "chance of less",
+                        Numbers.percent(chance.probability()) + ", depths carved " + CARVED_BY_HAND
+                                + " (common practice)");
+        boolean enough = least.woodMm() >= limit.house();
+        boolean sure = chance.probability() < ACCEPTED_CHANCE;
+        Outcome outcome = !enough ? Outcome.STOP : sure ? Outcome.GOOD : Outcome.OPEN;
+        String todo = !enough
+                ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
+                : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
+        return PlanPart.of(
+                draft,
+                new PlanCheck(
+                        "wood left under the channel",
+                        outcome,
+                        plan.style().text(least.woodMm()) + " at "
+                                + plan.style().brief(least.stationMm()) + " from the nut",
+                        Limits.atLeast(limit).toString(),
+                        todo));
+    }
+
+    /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts. */
+    private static WoodLeft wood(NeckPlan plan, Channel channel, double offset, Amount<Angle> skew) {
+        WoodLeft centred = WoodLeft.under(channel, shape(plan));
+        List<WoodLeft> ways = new ArrayList<>();
+        for (int way : new int[] {1, -1}) {
+            ways.add(centred.offCentre(plan.style().amount(way * offset))
+                    .skewed(Amount.ofHouse(way * skew.house(), ShopUnit.DEGREE)));
+        }
+        boolean first = isEven(plan.design())
+                || ways.get(0).least().woodMm() <= ways.get(1).least().woodMm();
+        return ways.get(first ? 0 : 1);
+    }
+}

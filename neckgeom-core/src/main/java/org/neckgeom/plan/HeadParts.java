@@ -1,0 +1,102 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.StringBreak;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.strength.StringLoad;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+
+/** The part of a plan that belongs to the head: outline, ears, thickness, and each string over the nut to its post. */
+final class HeadParts {
+
+    private HeadParts() {}
+
+    static Optional<PlanPart> of(NeckPlan plan) {
+        return plan.design().head().map(head -> head(plan, head));
+    }
+
+    private static PlanPart head(NeckPlan plan, Head head) {
+        NeckDetails told = plan.details();
+        HeadLayout layout = told.head() == null ? HeadLayout.of(head) : told.head();
+        PlanSection.Draft draft = PlanSection.titled("Head").row("layout", layout);
+        double ears = layout.ears(plan.blank().width()).house();
+        draft.row(
+                "ears",
+                ears > 0
+                        ? plan.style().text(ears) + " wide, one glued to each side of the blank"
+                        : "none, the blank is wide enough");
+        List<PlanCheck> checks = new ArrayList<>();
+        if (told.tuners() != null) {
+            checks.add(tuners(plan, draft, layout));
+        }
+        if (told.head() != null && told.hasStrings() && layout.hasPosts()) {
+            checks.add(breaks(plan, draft, layout));
+        }
+        return new PlanPart(draft.done(), checks);
+    }
+
+    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
+        Limits<Length> tuners = plan.details().tuners();
+        draft.row("wood for the tuners", layout.woodFor(tuners));
+        double thick = layout.thickness().house();
+        boolean fits = thick >= tuners.lowerHouse() && thick <= tuners.upperHouse();
+        return new PlanCheck(
+                "head fits the tuners",
+                fits ? Outcome.GOOD : Outcome.STOP,
+                plan.style().brief(thick) + " with veneers",
+                tuners.toString(),
+                fits ? "Plane the head to it." : "Another thickness of wood or veneer, or other tuners.");
+    }
+
+    /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
+    private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
+        Amount<Length> slot = plan.style().amount(plan.details().slotMm());
+        List<StringBreak> breaks = layout.breaks(plan.details().nut(), slot);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < breaks.size(); i++) {
+            double down = Math.toDegrees(breaks.get(i).angle().house());
+            double aside = Math.toDegrees(breaks.get(i).side().house());
+            least = Math.min(least, down);
+            draft.row("string " + (i + 1), deg(down) + " down" + side(aside));
+        }
+        if (plan.design().isReadyForLoad()) {
+            draft.row("on the nut", layout.nutForces(plan.details().nut(), slot, pulls(plan.design())));
+        }
+        boolean enough = least >= StringBreak.FEW_DEGREES;
+        return new PlanCheck(
+                "strings press on the nut",
+                enough ? Outcome.GOOD : Outcome.OPEN,
+                "least break " + deg(least),
+                deg(StringBreak.FEW_DEGREES) + " or more (common practice)",
+                enough ? "Drill for the posts." : "A retainer, a post nearer the nut, or a steeper head.");
+    }
+
+    private static String side(double aside) {
+        String size = Numbers.fixed(Math.abs(aside), 2);
+        return aside == 0 ? "" : ", " + size + " deg toward the " + (aside > 0 ? "treble" : "bass") + " side";
+    }
+
+    private static String deg(double degrees) {
+        return Numbers.fixed(degrees, 2) + " deg";
+    }
+
+    /** The pull of every single string, those of a course one after the other. */
+    @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type can't be made otherwise; it is only read
+    private static Quantity<Force>[] pulls(NeckDesign design) {
+        int inCourse = design.strings().inCourse();
+        return StringLoad.of(design).tensions().stream()
+                .flatMap(one -> Collections.nCopies(inCourse, one).stream())
+                .toArray(Quantity[]::new);
+    }
+}

@@ -1,0 +1,329 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.FallAway;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.units.HouseUnits;
+
+/**
+ * What else has been settled about a neck's shape, such as its strings' places, its posts and its volute, for
+ * {@link NeckPlan#details}. Immutable.
+ *
+ * <p>Every part may be left out; the plan then has no section for it, or reckons it plain: the back without volute or
+ * heel, the glue face level with the body's top. Lengths are kept in mm.
+ */
+public final class NeckDetails {
+
+    /** Nothing more than the design. */
+    private static final NeckDetails NONE = new NeckDetails(new Parts());
+
+    private final StringPlaces nut;
+    private final StringPlaces saddle;
+    private final HeadLayout head;
+    private final double slot;
+    private final Limits<Length> tuners;
+    private final FallAway fallAway;
+    private final BackShape back;
+    private final double overstand;
+    private final double endSpare;
+    private final double edgeSpare;
+    private final double planing;
+    private final double kerf;
+    private final double blockLength;
+
+    private NeckDetails(Parts parts) {
+        this.nut = parts.nut;
+        this.saddle = parts.saddle;
+        this.head = parts.head;
+        this.slot = parts.slot;
+        this.tuners = parts.tuners;
+        this.fallAway = parts.fallAway;
+        this.back = parts.back;
+        this.overstand = parts.overstand;
+        this.endSpare = parts.endSpare;
+        this.edgeSpare = parts.edgeSpare;
+        this.planing = parts.planing;
+        this.kerf = parts.kerf;
+        this.blockLength = parts.blockLength;
+    }
+
+    /** The parts on their way from one value to the next; never leaves this class. */
+    private static final class Parts {
+        private StringPlaces nut;
+        private StringPlaces saddle;
+        private HeadLayout head;
+        private double slot;
+        private Limits<Length> tuners;
+        private FallAway fallAway;
+        private BackShape back;
+        private double overstand;
+        private double endSpare = Double.NaN;
+        private double edgeSpare;
+        private double planing;
+        private double kerf;
+        private double blockLength = Double.NaN;
+    }
+
+    private NeckDetails with(Consumer<Parts> change) {
+        Parts parts = new Parts();
+        parts.nut = nut;
+        parts.saddle = saddle;
+        parts.head = head;
+        parts.slot = slot;
+        parts.tuners = tuners;
+        parts.fallAway = fallAway;
+        parts.back = back;
+        parts.overstand = overstand;
+        parts.endSpare = endSpare;
+        parts.edgeSpare = edgeSpare;
+        parts.planing = planing;
+        parts.kerf = kerf;
+        parts.blockLength = blockLength;
+        change.accept(parts);
+        return new NeckDetails(parts);
+    }
+
+    /**
+     * Returns a start of which nothing has been told.
+     *
+     * @return nothing more than the design
+     */
+    public static NeckDetails none() {
+        return NONE;
+    }
+
+    /**
+     * Returns these details with the strings' places.
+     *
+     * @param atNut from bass to treble
+     * @param atSaddle the same strings at the saddle
+     * @return the details
+     */
+    public NeckDetails strings(StringPlaces atNut, StringPlaces atSaddle) {
+        Objects.requireNonNull(atNut, "places at the nut");
+        Objects.requireNonNull(atSaddle, "places at the saddle");
+        return with(parts -> {
+            parts.nut = atNut;
+            parts.saddle = atSaddle;
+        });
+    }
+
+    /**
+     * Returns these details with the head's outline and posts.
+     *
+     * @param layout outline and posts; each string's break is reckoned when its posts and the strings' places are told
+     * @param slotHeight of the floor of the nut's slots over the glue face, 0 or more
+     * @return the details
+     */
+    public NeckDetails head(HeadLayout layout, Quantity<Length> slotHeight) {
+        Objects.requireNonNull(layout, "head layout");
+        double mm = HouseUnits.mmNotNegative(slotHeight, "nut slot's height");
+        return with(parts -> {
+            parts.head = layout;
+            parts.slot = mm;
+        });
+    }
+
+    /**
+     * Returns these details with the head thickness the tuners take, veneers included.
+     *
+     * @param thickness least and greatest
+     * @return the details
+     */
+    public NeckDetails tuners(Limits<Length> thickness) {
+        Objects.requireNonNull(thickness, "thickness for the tuners");
+        return with(parts -> parts.tuners = thickness);
+    }
+
+    /**
+     * Returns these details with a fingerboard that falls away past the body joint.
+     *
+     * @param slope the slope
+     * @return the details
+     */
+    public NeckDetails fallAway(FallAway slope) {
+        Objects.requireNonNull(slope, "fall-away");
+        return with(parts -> parts.fallAway = slope);
+    }
+
+    /**
+     * Returns these details with a back that has a volute or turns into the heel.
+     *
+     * @param shape the back of this very design
+     * @return the details
+     */
+    public NeckDetails back(BackShape shape) {
+        Objects.requireNonNull(shape, "back");
+        return with(parts -> parts.back = shape);
+    }
+
+    /**
+     * Returns these details with the height at which the neck stands over the body.
+     *
+     * @param glueFace over the body's top at the joint, 0 or more
+     * @return the details
+     */
+    public NeckDetails overstand(Quantity<Length> glueFace) {
+        double mm = HouseUnits.mmNotNegative(glueFace, "overstand");
+        return with(parts -> parts.overstand = mm);
+    }
+
+    /**
+     * Returns these details with what the blank shall have to spare.
+     *
+     * @param eachEnd 0 or more
+     * @param eachEdge 0 or more
+     * @param eachFace planed off each face, 0 or more
+     * @return the details
+     */
+    public NeckDetails spare(Quantity<Length> eachEnd, Quantity<Length> eachEdge, Quantity<Length> eachFace) {
+        double end = HouseUnits.mmNotNegative(eachEnd, "spare at each end");
+        double edge = HouseUnits.mmNotNegative(eachEdge, "spare at each edge");
+        double face = HouseUnits.mmNotNegative(eachFace, "planing of each face");
+        return with(parts -> {
+            parts.endSpare = end;
+            parts.edgeSpare = edge;
+            parts.planing = face;
+        });
+    }
+
+    /**
+     * Returns these details with what a saw cut square across takes.
+     *
+     * @param cut 0 or more
+     * @return the details
+     */
+    public NeckDetails sawKerf(Quantity<Length> cut) {
+        double mm = HouseUnits.mmNotNegative(cut, "saw kerf");
+        return with(parts -> parts.kerf = mm);
+    }
+
+    /**
+     * Returns these details with the length along the grain of a heel block.
+     *
+     * @param each more than 0
+     * @return the details
+     */
+    public NeckDetails heelBlocks(Quantity<Length> each) {
+        double mm = HouseUnits.mmPositive(each, "heel block length");
+        return with(parts -> parts.blockLength = mm);
+    }
+
+    boolean hasStrings() {
+        return nut != null;
+    }
+
+    StringPlaces nut() {
+        return nut;
+    }
+
+    StringPlaces saddle() {
+        return saddle;
+    }
+
+    HeadLayout head() {
+        return head;
+    }
+
+    double slotMm() {
+        return slot;
+    }
+
+    Limits<Length> tuners() {
+        return tuners;
+    }
+
+    FallAway fallAway() {
+        return fallAway;
+    }
+
+    BackShape backOr(BackShape plain) {
+        return back == null ? plain : back;
+    }
+
+    double overstandMm() {
+        return overstand;
+    }
+
+    boolean hasSpare() {
+        return !Double.isNaN(endSpare);
+    }
+
+    double endSpareMm() {
+        return endSpare;
+    }
+
+    double edgeSpareMm() {
+        return edgeSpare;
+    }
+
+    double planingMm() {
+        return planing;
+    }
+
+    double kerfMm() {
+        return kerf;
+    }
+
+    /** NaN when it has not been told. */
+    double blockLengthMm() {
+        return blockLength;
+    }
+
+    private List<Object> all() {
+        List<Object> all = new ArrayList<>();
+        all.add(nut);
+        all.add(saddle);
+        all.add(head);
+        all.add(slot);
+        all.add(tuners);
+        all.add(fallAway);
+        all.add(back);
+        all.add(overstand);
+        all.add(endSpare);
+        all.add(edgeSpare);
+        all.add(planing);
+        all.add(kerf);
+        all.add(blockLength);
+        return all;
+    }
+
+    /** True when everything told is equal. */
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof NeckDetails other && all().equals(other.all());
+    }
+
+    @Override
+    public int hashCode() {
+        return all().hashCode();
+    }
+
+    /** Returns what has been told, in a line. */
+    @Override
+    public String toString() {
+        List<String> told = new ArrayList<>();
+        add(told, nut, "strings across");
+        add(told, head, "head layout");
+        add(told, tuners, "tuners");
+        add(told, fallAway, "fall-away");
+        add(told, back, "back");
+        add(told, hasSpare() ? this : null, "spare of the blank");
+        add(told, Double.isNaN(blockLength) ? null : this, "heel blocks");
+        return told.isEmpty() ? "details: none told" : "details: " + String.join(", ", told);
+    }
+
+    private static void add(List<String> told, Object part, String name) {
+        if (part != null) {
+            told.add(name);
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package org.neckgeom.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.BlankNeeds;
+import org.neckgeom.geometry.CuttingList;
+import org.neckgeom.geometry.HeelBlocks;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.units.LengthStyle;
+
+/** The part of a plan that belongs to the wood it starts from: the least blank, and what is cut from this one. */
+final class StockParts {
+
+    private static final double HAIR = 1e-9;
+    private static final int STATIONS = 64;
+
+    private StockParts() {}
+
+    /** Only where something to spare is told: without that the makings of the blank are the maker's own. */
+    static Optional<PlanPart> of(NeckPlan plan) {
+        return plan.details().hasSpare() ? Optional.of(stock(plan)) : Optional.empty();
+    }
+
+    private static PlanPart stock(NeckPlan plan) {
+        NeckDetails told = plan.details();
+        LengthStyle style = plan.style();
+        BlankNeeds needs = BlankNeeds.onePiece(
+                        style.amount(lengthMm(plan)), style.amount(widthMm(plan)), style.amount(thicknessMm(plan)))
+                .spare(
+                        style.amount(told.endSpareMm()),
+                        style.amount(told.edgeSpareMm()),
+                        style.amount(told.planingMm()));
+        CuttingList list = CuttingList.from(plan.blank())
+                .kerf(style.amount(told.kerfMm()))
+                .trimmed(style.amount(told.endSpareMm()))
+                .piece(plan.scarf().isPresent() ? "shaft and head" : "neck", style.amount(lengthMm(plan)));
+        int blocks = blocksFromBlank(plan);
+        if (blocks > 0) {
+            list = list.pieces(blocks, "heel block", style.amount(told.blockLengthMm()));
+        }
+        PlanSection.Draft draft = PlanSection.titled("Blank and cutting list")
+                .row("the neck", needs)
+                .row("from the head end", list);
+        return new PlanPart(draft.done(), List.of(size(plan, needs), pieces(plan, list)));
+    }
+
+    private static double lengthMm(NeckPlan plan) {
+        NeckDesign design = plan.design();
+        Head head = design.head().orElse(null);
+        if (head != null && plan.scarf().isPresent()) {
+            return plan.scarf()
+                    .get()
+                    .board(
+                            plan.style().amount(design.bodyJointMm()),
+                            plan.style().amount(head.lengthMm()))
+                    .lengthMm();
+        }
+        double before = head == null ? plan.blank().nutFromHeadEndMm() : head.lengthMm() * Math.cos(head.pitchRad());
+        return before + design.bodyJointMm();
+    }
+
+    /** Ears widen the head, so it does not count; the heel's blocks come out of the blank where they are thin enough. */
+    private static double widthMm(NeckPlan plan) {
+        NeckDesign design = plan.design();
+        double neck = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
+        return blocksFromBlank(plan) > 0
+                ? Math.max(neck, design.heel().orElseThrow().widthMm())
+                : neck;
+    }
+
+    /** The deepest of the back up to the body joint, without its turn into the heel, and of the head. */
+    private static double thicknessMm(NeckPlan plan) {
+        NeckDesign design = plan.design();
+        double deepest = deepestBackMm(plan);
+        Head head = design.head().orElse(null);
+        if (head == null) {
+            return deepest;
+        }
+        double thick = head.thicknessMm();
+        double tip = head.lengthMm() * Math.sin(head.pitchRad()) + thick * Math.cos(head.pitchRad());
+        return Math.max(deepest, plan.scarf().isPresent() ? thick : tip);
+    }
+
+    private static double deepestBackMm(NeckPlan plan) {
+        NeckDesign design = plan.design();
+        BackShape back = plan.details().backOr(BackShape.of(design));
+        double end = heelStartMm(plan);
+        double deepest = 0;
+        for (int i = 0; i <= STATIONS; i++) {
+            deepest = Math.max(
+                    deepest,
+                    back.at(plan.style().amount(end * i / STATIONS)).depth().house());
+        }
+        return deepest;
+    }
+
+    /** The heel's turn is carved out of its blocks; before it the back must come out of the blank alone. */
+    private static double heelStartMm(NeckPlan plan) {
+        double second = plan.design().scale().fretMm(plan.design().back().secondFret());
+        return Math.min(second, plan.design().bodyJointMm());
+    }
+
+    static Optional<HeelBlocks> heel(NeckPlan plan) {
+        return plan.design().heel().map(heel -> {
+            double over = plan.details().overstandMm();
+            LengthStyle style = plan.style();
+            HeelBlocks blocks = HeelBlocks.of(
+                            style.amount(heel.heightMm() - over),
+                            style.amount(over),
+                            plan.blank().thickness())
+                    .blocks(style.amount(heel.blockThicknessMm(plan.blank().thicknessMm())));
+            return plan.neckSet().isEmpty()
+                    ? blocks
+                    : blocks.at(plan.neckSet().get().angle().angle());
+        });
+    }
+
+    /** How many heel blocks come out of the blank: none where they are thicker than it, or their length is not told. */
+    private static int blocksFromBlank(NeckPlan plan) {
+        Blank blank = plan.blank();
+        boolean fromIt = plan.design()
+                .heel()
+                .filter(heel -> heel.blockThicknessMm(blank.thicknessMm()) <= blank.thicknessMm() * (1 + HAIR))
+                .isPresent();
+        return fromIt && !Double.isNaN(plan.details().blockLengthMm())
+                ? heel(plan).orElseThrow().count()
+                : 0;
+    }
+
+    private static PlanCheck size(NeckPlan plan, BlankNeeds needs) {
+        boolean fits = needs.fits(plan.blank());
+        return new PlanCheck(
+                "blank large enough",
+                fits ? Outcome.GOOD : Outcome.STOP,
+                plan.blank().toString(),
+                needs.toString().lines().findFirst().orElseThrow().replace("Least blank: ", "") + " or more",
+                fits ? "Square it and mark the nut line." : "A larger blank, or less to spare.");
+    }
+
+    private static PlanCheck pieces(NeckPlan plan, CuttingList list) {
+        boolean fits = list.fits();
+        return new PlanCheck(
+                "all pieces from the blank",
+                fits ? Outcome.GOOD : Outcome.OPEN,
+                fits
+                        ? plan.style().brief(list.leftOver().house()) + " left over"
+                        : plan.style().brief(list.missing().house()) + " missing",
+                "neck and heel blocks in its length",
+                fits ? "Saw in this order." : "Cut the heel blocks from another piece of the same wood.");
+    }
+}
