@@ -174,9 +174,10 @@ public final class CuttingList {
     /** Returns the pieces with their starts, ten at most, and what is left over. */
     @Override
     public String toString() {
-        Report report = Report.titled("Cutting list: " + pieces.size() + (pieces.size() == 1 ? " piece from " : " pieces from ")
-                + style().brief(board.lengthMm())
-                + (fits() ? ", fits" : ", " + style().brief(missingMm()) + " too short"));
+        Report report =
+                Report.titled("Cutting list: " + pieces.size() + (pieces.size() == 1 ? " piece from " : " pieces from ")
+                        + style().brief(board.lengthMm())
+                        + (fits() ? ", fits" : ", " + style().brief(missingMm()) + " too short"));
         List<Amount<Length>> starts = starts();
         for (int i = 0; i < Math.min(10, pieces.size()); i++) {
             report.row(
