@@ -25,7 +25,7 @@ class OneInputMovesTest {
     private static final String CENTRING = "Centring the cutter";
     private static final String CHANNEL = "Channel for the rod";
     private static final String LOAD = "Cutter under load, estimated";
-    private static final String FENCE = "If the head is on before the channel";
+    private static final String FENCE = "The head at the fence";
     private static final String STOCK = "Blank and cutting list";
     private static final String SCARF = "Scarf";
     private static final String HEAD = "Head";

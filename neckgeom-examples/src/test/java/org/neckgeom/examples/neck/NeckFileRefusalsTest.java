@@ -82,10 +82,9 @@ class NeckFileRefusalsTest {
                 // what belongs to the shape beyond the design
                 one("feed: 1800 mm/min", "feed: 1800 mm", "shop.feed: \"1800 mm\" is a length; a speed is wanted"),
                 one(
-                        "speed: 16000 rpm",
-                        "speed: 16000 mm",
-                        "shop.speed: \"16000 mm\" is a length; a frequency is wanted"),
-                one("  turning: 16000 rpm", "  #", "shop: feed and turning must be told together, but one is missing"),
+                        "turning: 16000 rpm",
+                        "turning: 16000 mm",
+                        "shop.turning: \"16000 mm\" is a length; a frequency is wanted"),
                 one("fret height: 1.1 mm", "fret height: 0 mm", "fingerboard.fret height is \"0 mm\", but must be"),
                 one(
                         "  fret height: 1.1 mm",
