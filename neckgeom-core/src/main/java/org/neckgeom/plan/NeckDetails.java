@@ -29,6 +29,7 @@ public final class NeckDetails {
     private final StringPlaces saddle;
     private final HeadLayout head;
     private final double slot;
+    private final double fretHeight;
     private final Limits<Length> tuners;
     private final FallAway fallAway;
     private final BackShape back;
@@ -44,6 +45,7 @@ public final class NeckDetails {
         this.saddle = parts.saddle;
         this.head = parts.head;
         this.slot = parts.slot;
+        this.fretHeight = parts.fretHeight;
         this.tuners = parts.tuners;
         this.fallAway = parts.fallAway;
         this.back = parts.back;
@@ -61,6 +63,7 @@ public final class NeckDetails {
         private StringPlaces saddle;
         private HeadLayout head;
         private double slot;
+        private double fretHeight = Double.NaN;
         private Limits<Length> tuners;
         private FallAway fallAway;
         private BackShape back;
@@ -78,6 +81,7 @@ public final class NeckDetails {
         parts.saddle = saddle;
         parts.head = head;
         parts.slot = slot;
+        parts.fretHeight = fretHeight;
         parts.tuners = tuners;
         parts.fallAway = fallAway;
         parts.back = back;
@@ -130,6 +134,17 @@ public final class NeckDetails {
             parts.head = layout;
             parts.slot = mm;
         });
+    }
+
+    /**
+     * Returns these details with the height of the frets, over which the strings' load is reckoned.
+     *
+     * @param overBoard more than 0
+     * @return the details
+     */
+    public NeckDetails fretHeight(Quantity<Length> overBoard) {
+        double mm = HouseUnits.mmPositive(overBoard, "fret height");
+        return with(parts -> parts.fretHeight = mm);
     }
 
     /**
@@ -237,6 +252,11 @@ public final class NeckDetails {
         return slot;
     }
 
+    /** NaN when it has not been told. */
+    double fretHeightMm() {
+        return fretHeight;
+    }
+
     Limits<Length> tuners() {
         return tuners;
     }
@@ -284,6 +304,7 @@ public final class NeckDetails {
         all.add(saddle);
         all.add(head);
         all.add(slot);
+        all.add(fretHeight);
         all.add(tuners);
         all.add(fallAway);
         all.add(back);
@@ -313,6 +334,7 @@ public final class NeckDetails {
         List<String> told = new ArrayList<>();
         add(told, nut, "strings across");
         add(told, head, "head layout");
+        add(told, Double.isNaN(fretHeight) ? null : this, "fret height");
         add(told, tuners, "tuners");
         add(told, fallAway, "fall-away");
         add(told, back, "back");

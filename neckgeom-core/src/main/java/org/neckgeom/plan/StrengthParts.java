@@ -29,9 +29,7 @@ final class StrengthParts {
     }
 
     private static PlanPart relief(NeckPlan plan) {
-        StringHeights heights = plan.neckSet()
-                .map(set -> StringHeights.usual().atNut(set.atNut()).action(set.action()))
-                .orElse(StringHeights.usual());
+        StringHeights heights = heights(plan);
         Relief relief = Relief.of(plan.design()).heights(heights);
         PlanSection.Draft draft = PlanSection.titled("Strings and relief, estimated")
                 .row("load", StringLoad.of(plan.design()).heights(heights))
@@ -68,6 +66,16 @@ final class StrengthParts {
                         "some play",
                         "Cut the channel that much wider."));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
+    }
+
+    private static StringHeights heights(NeckPlan plan) {
+        double frets = plan.details().fretHeightMm();
+        StringHeights usual = Double.isNaN(frets)
+                ? StringHeights.usual()
+                : StringHeights.usual().frets(plan.style().amount(frets));
+        return plan.neckSet()
+                .map(set -> usual.atNut(set.atNut()).action(set.action()))
+                .orElse(usual);
     }
 
     private static PlanCheck reliefCheck(NeckPlan plan, RodForce force) {

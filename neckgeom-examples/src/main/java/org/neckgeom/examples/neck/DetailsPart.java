@@ -28,6 +28,7 @@ final class DetailsPart {
     static Found<NeckDetails> of(Section top, NeckDesign design, Found<NeckSet> neckSet) {
         DetailsPart part = new DetailsPart(top, design, neckSet);
         return part.back()
+                .then(part::frets)
                 .then(part::fallAway)
                 .then(part::overstand)
                 .then(part::strings)
@@ -39,6 +40,12 @@ final class DetailsPart {
         return top.at(NeckKeys.BACK)
                 .then(section -> BackPart.shape(section, design))
                 .then(shape -> Found.of(NeckDetails.none().back(shape)));
+    }
+
+    private Found<NeckDetails> frets(NeckDetails details) {
+        return fretHeight().isAbsent()
+                ? Found.of(details)
+                : fretHeight().then(height -> Found.of(details.fretHeight(height)));
     }
 
     private Found<NeckDetails> fallAway(NeckDetails details) {
@@ -58,8 +65,10 @@ final class DetailsPart {
             return Found.of(details);
         }
         Section set = top.at(NeckKeys.NECK_SET).value();
-        Optional<Amount<Length>> boardAndFret = NeckSetPart.boardAndFret(design, fretHeight());
-        return set.make(() -> details.overstand(NeckSetPart.overstand(set, boardAndFret)));
+        return set.make(() -> {
+            Optional<Amount<Length>> boardAndFret = NeckSetPart.boardAndFret(design, fretHeight());
+            return details.overstand(NeckSetPart.overstand(set, boardAndFret));
+        });
     }
 
     private Found<NeckDetails> strings(NeckDetails details) {

@@ -79,6 +79,69 @@ class NeckFileRefusalsTest {
                         "last pass: 0.5 mm",
                         "last pass: 5 mm",
                         "shop: last pass must be no deeper than 1.5 mm, but was 5 mm"),
+                // what belongs to the shape beyond the design
+                one("feed: 1800 mm/min", "feed: 1800 mm", "shop.feed: \"1800 mm\" is a length; a speed is wanted"),
+                one(
+                        "turning: 16000 rpm",
+                        "turning: 16000 mm",
+                        "shop.turning: \"16000 mm\" is a length; a frequency is wanted"),
+                one("fret height: 1.1 mm", "fret height: 0 mm", "fingerboard.fret height is \"0 mm\", but must be"),
+                one(
+                        "  fret height: 1.1 mm",
+                        "  #",
+                        "neck set: either fret plane or the fingerboard's fret height must be given"),
+                one(
+                        "  overstand: 0 mm ",
+                        "  fret plane: 7.1 mm\n  overstand: 0 mm ",
+                        "neck set: both fret plane and overstand are given; keep one of them"),
+                one(
+                        "overstand: 0 mm ",
+                        "fret plane: 6 mm ",
+                        "neck set: fret plane must be 7.1 mm or more, the height of"),
+                one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand is \"-1 mm\", but must be"),
+                one("tuners take: [13 mm, 17 mm]", "tuners take: [13 mm]", "head.tuners take is a list of 1 item, but"),
+                one("tuners take: [13 mm, 17 mm]", "tuners take: [17 mm, 13 mm]", "head: "),
+                one(
+                        "along: [40 mm, 75 mm,",
+                        "along: [240 mm, 75 mm,",
+                        "head: post must lie on the head of 185 mm, but"),
+                one(
+                        "aside: [-22 mm, -22 mm,",
+                        "aside: [-22 mm,",
+                        "head: posts must have one aside for all or one each"),
+                one("along: [40 mm, 75 mm,", "along: [75 mm,", "head: posts must have one aside for all or one each"),
+                one(
+                        "string over face: 8 mm",
+                        "string over face: 8 deg",
+                        "head.posts.string over face: \"8 deg\" is an angle; a length is wanted"),
+                one("width at tip: 76 mm", "width at tip: 0 mm", "head.width at tip is \"0 mm\", but must be a length"),
+                one(
+                        "width at break line: 60 mm",
+                        "width at break line: -6 mm",
+                        "head.width at break line is \"-6 mm\", but must be"),
+                one("spacing: equal gaps", "spacing: equal", "strings.across.spacing is \"equal\", but must be one of"),
+                one(
+                        "spacing: equal gaps",
+                        "spacing: graduated",
+                        "strings.across: spacing graduated and growth must be told together"),
+                one("    in pair: 2.6 mm", "    #", "strings.across: in pair is missing; doubled strings need it"),
+                one("    span at saddle: 44 mm", "    #", "strings.across.span at saddle is missing"),
+                one(
+                        "edge at nut: 3 mm",
+                        "edge at nut: 17 mm",
+                        "strings.across: distance from the edge must be less than"),
+                one("span at saddle: 44 mm", "span at saddle: 10 mm", "strings.across: strings must fit side by side"),
+                one("block length: 40 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
+                one(
+                        "end spare: 3 mm",
+                        "end spare: -3 mm",
+                        "blank.end spare is \"-3 mm\", but must be a length of at least 0 mm"),
+                one("edge spare: 2 mm", "edge spare: 2", "blank.edge spare: \"2\" has no unit; a length is wanted"),
+                one(
+                        "planing: 0.5 mm",
+                        "planing: -1 mm",
+                        "blank.planing is \"-1 mm\", but must be a length of at least 0 mm"),
+                one("saw kerf: 1.8 mm", "saw kerf: thin", "blank.saw kerf: \"thin\" cannot be read as a length"),
                 // the blank
                 one("length: 640 mm", "length: 300 mm", "blank.length is 300 mm, but must be 310.548 mm or more: the"),
                 one("width: 61 mm", "width: 40 mm", "blank.width is 40 mm, but must be 46.000 mm or more: the"),
@@ -167,6 +230,23 @@ class NeckFileRefusalsTest {
                         .sentence())
                 .startsWith("order of work: ")
                 .contains("had lunch");
+    }
+
+    @Test
+    void parse_refusesAShapeThatTheBassCannotHave() {
+        assertThat(first(BASS.replace("extra depth: 1/8 in", "extra depth: 0 in"))
+                        .sentence())
+                .startsWith("back.volute.extra depth is \"0 in\", but must be a length of more than 0 mm");
+        assertThat(first(BASS.replace("    turn radius: 1 in ", "    # ")).sentence())
+                .startsWith("back.heel turn.turn radius is missing");
+        assertThat(first(BASS.replace("fall-away: 10 thou", "fall-away: -10 thou"))
+                        .sentence())
+                .startsWith("fingerboard.fall-away is \"-10 thou\", but must be a length of at least 0 mm");
+        assertThat(first(BASS.replace("frets: 22", "frets: 16")).sentence())
+                .startsWith("fingerboard: end of the fall-away must be more than its start");
+        assertThat(first(BASS.replace("spacing: graduated", "spacing: equal gaps"))
+                        .sentence())
+                .isEqualTo("strings.across: spacing graduated and growth must be told together");
     }
 
     @Test

@@ -32,9 +32,14 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.FileRefused;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.HeadPost;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.Scarf;
+import org.neckgeom.geometry.StringSpacing;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -79,7 +84,8 @@ class NeckFileTest {
                         .heel(Heel.of(mm(78), mm(54)).blocks(mm(20)))
                         .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                                 .doubled()
-                                .tensions(newton(95))));
+                                .tensions(newton(95))
+                                .diameters(mm(1.02), mm(0.71), mm(0.43), mm(0.28))));
         assertThat(file.blank())
                 .isEqualTo(Blank.of(mm(640), mm(61), mm(20))
                         .outOfParallel(mm(0.06))
@@ -111,12 +117,41 @@ class NeckFileTest {
                         .atNut(mm(0.4))
                         .action(mm(2))
                         .compensation(mm(2.2)));
+        StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
+        assertThat(file.plan().details())
+                .isEqualTo(NeckDetails.none()
+                        .back(BackShape.of(file.design()))
+                        .strings(
+                                courses.across(mm(28)).equalGaps(),
+                                courses.across(mm(44)).equalGaps())
+                        .head(
+                                HeadLayout.of(file.design().head().orElseThrow())
+                                        .tapered(mm(60), mm(76))
+                                        .posts(
+                                                post(40, -22),
+                                                post(75, -22),
+                                                post(110, -22),
+                                                post(145, -22),
+                                                post(145, 22),
+                                                post(110, 22),
+                                                post(75, 22),
+                                                post(40, 22)),
+                                mm(7.5))
+                        .fretHeight(mm(1.1))
+                        .tuners(Limits.between(mm(13), mm(17)))
+                        .spare(mm(3), mm(2), mm(0.5))
+                        .sawKerf(mm(1.8))
+                        .heelBlocks(mm(40)));
         assertThat(file.plan().weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.plan().relief()).isEqualTo(mm(0.2));
         assertThat(file.rounds()).isEmpty();
         assertThat(file.limits())
                 .isEqualTo(new NeckLimits(Limits.within(mm(0.1)), Limits.atLeast(mm(3)), Limits.within(mm(1))));
+    }
+
+    private static HeadPost post(double along, double aside) {
+        return HeadPost.at(mm(along)).aside(mm(aside)).above(mm(8));
     }
 
     /** The same numbers converted by hand: 1 in = 25.4 mm, 1 ft = 12 in, exactly. */

@@ -1,0 +1,180 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.FallAway;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.HeadPost;
+import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+
+/** An invented neck with two strings: every check that needs details, kept and broken, and the parts they bring. */
+class NeckDetailsTest {
+
+    private static final Head HEAD =
+            Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(14)).backVeneer(mm(1));
+
+    private static final NeckDesign NECK = NeckDesign.named("Two strings")
+            .scale(mm(600))
+            .frets(20)
+            .bodyAtFret(14)
+            .fingerboard(Fingerboard.tapered(mm(40), mm(50)).thickness(mm(6)))
+            .back(BackProfile.between(mm(15), mm(17)).rounded())
+            .channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(8))).startingAt(mm(5)))
+            .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
+            .wood(Wood.BLACK_WALNUT)
+            .head(HEAD)
+            .heel(Heel.of(mm(70), mm(52)));
+
+    private static final NeckPlan PLAIN =
+            NeckPlan.of(NECK, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+
+    private static StringPlaces two(double apart) {
+        return StringPlaces.of(List.of(mm(-apart / 2), mm(apart / 2)), List.of(mm(1), mm(1)));
+    }
+
+    private static HeadLayout posts(double along) {
+        return HeadLayout.of(HEAD)
+                .posts(
+                        HeadPost.at(mm(along)).aside(mm(-15)).above(mm(7)),
+                        HeadPost.at(mm(along)).aside(mm(15)).above(mm(7)));
+    }
+
+    @Test
+    void plan_withoutDetailsHasNoPartForThem() {
+        assertThat(PLAIN.details()).isEqualTo(NeckDetails.none()).hasToString("details: none told");
+        assertThat(titles(PLAIN))
+                .contains("Head", "Back and its flats", "Heel")
+                .noneMatch(title -> title.startsWith("Strings across"))
+                .doesNotContain("Fingerboard", "Blank and cutting list");
+    }
+
+    /** At fret 20 the string is 600 (1 - 2^(-20/12)) = 411.0 from the nut and 0.685 of the way to the saddle. */
+    @Test
+    void strings_areHeldToTheBoard() {
+        // board at fret 20: 40 + 10 x 411.0/332.7 = 52.35; spread 30 + 20 x 0.685 = 43.7, and 30 + 60 x 0.685 = 71.1
+        assertThat(outcome(PLAIN.details(NeckDetails.none().strings(two(30), two(50))), "outer strings over the board"))
+                .isEqualTo(Outcome.GOOD);
+        PlanCheck outside =
+                check(PLAIN.details(NeckDetails.none().strings(two(30), two(90))), "outer strings over the board");
+        assertThat(outside.outcome()).isEqualTo(Outcome.STOP);
+        // 26.177 - (15.5 + 30 x 0.68502)
+        assertThat(outside.found()).startsWith("-9.87");
+    }
+
+    @Test
+    void head_isHeldToItsTunersWithVeneers() {
+        NeckDetails details = NeckDetails.none();
+
+        // 14 and a veneer of 1 make 15
+        assertThat(outcome(PLAIN.details(details.tuners(Limits.between(mm(12), mm(15)))), "head fits the tuners"))
+                .isEqualTo(Outcome.GOOD);
+        assertThat(outcome(PLAIN.details(details.tuners(Limits.between(mm(12), mm(14.9)))), "head fits the tuners"))
+                .isEqualTo(Outcome.STOP);
+    }
+
+    @Test
+    void posts_farOutOnAFlatHeadAskForARetainer() {
+        NeckDetails details = NeckDetails.none().strings(two(30), two(50));
+        NeckPlan near = PLAIN.details(details.head(posts(40), mm(8)));
+        NeckPlan far = PLAIN.details(details.head(posts(140), mm(8)));
+
+        // atan((8 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(3.807/40.39) = 5.38 deg
+        assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.GOOD);
+        assertThat(check(near, "strings press on the nut").found()).contains("5.38 deg");
+        // atan((8 + 140 sin 4 - 7 cos 4)/(140 cos 4 + 7 sin 4)) = atan(10.78/140.15) = 4.40 deg
+        assertThat(check(far, "strings press on the nut").outcome()).isEqualTo(Outcome.OPEN);
+        assertThat(check(far, "strings press on the nut").found()).contains("4.40 deg");
+    }
+
+    @Test
+    void blank_isHeldToWhatTheNeckNeeds() {
+        NeckDetails spare = NeckDetails.none().spare(mm(5), mm(3), mm(0.5)).sawKerf(mm(2));
+
+        // 150 sin 4 + 14 cos 4 = 24.43 for the head, and 2 x 0.5: 25.43 is more than 25
+        assertThat(outcome(PLAIN.details(spare), "blank large enough")).isEqualTo(Outcome.STOP);
+        assertThat(outcome(PLAIN.details(NeckDetails.none().spare(mm(5), mm(3), mm(0.2))), "blank large enough"))
+                .isEqualTo(Outcome.GOOD);
+        // 640 - 5 - (150 cos 4 + 332.72) - 2 = 150.64; two blocks of 70 and two kerfs leave 6.64, of 80 do not come out
+        assertThat(check(PLAIN.details(spare.heelBlocks(mm(70))), "all pieces from the blank")
+                        .found())
+                .startsWith("6.6");
+        assertThat(outcome(PLAIN.details(spare.heelBlocks(mm(80))), "all pieces from the blank"))
+                .isEqualTo(Outcome.OPEN);
+    }
+
+    @Test
+    void volute_leavesMoreWoodUnderTheChannel() {
+        NeckDetails volute = NeckDetails.none().back(BackShape.of(NECK).volute(mm(4), mm(60)));
+
+        assertThat(check(PLAIN, "wood left under the channel").found()).contains("5 mm from the nut");
+        assertThat(check(PLAIN.details(volute), "wood left under the channel").found())
+                .doesNotContain(" 5 mm from the nut");
+    }
+
+    @Test
+    void fallAway_bringsAFlatBoardItsPart() {
+        NeckDetails slope = NeckDetails.none().fallAway(FallAway.of(mm(332), mm(411), mm(0.3)));
+
+        assertThat(titles(PLAIN.details(slope))).contains("Fingerboard");
+    }
+
+    @Test
+    void details_areEqualWhenEverythingToldIs() {
+        NeckDetails one = NeckDetails.none().overstand(mm(3)).fretHeight(mm(1));
+
+        assertThat(one)
+                .isEqualTo(NeckDetails.none().fretHeight(mm(1)).overstand(mm(3)))
+                .hasSameHashCodeAs(NeckDetails.none().fretHeight(mm(1)).overstand(mm(3)))
+                .isNotEqualTo(one.overstand(mm(4)))
+                .isNotEqualTo(one.fretHeight(mm(1.1)))
+                .hasToString("details: fret height");
+        assertThat(PLAIN.details(one)).isNotEqualTo(PLAIN);
+    }
+
+    @Test
+    void details_refuseWhatCannotBe() {
+        assertThatThrownBy(() -> NeckDetails.none().fretHeight(mm(0)))
+                .hasMessage("fret height must be more than 0 mm, but was 0 mm");
+        assertThatThrownBy(() -> NeckDetails.none().spare(mm(-1), mm(0), mm(0)))
+                .hasMessageContaining("spare at each end")
+                .hasMessageContaining("-1 mm");
+        assertThatThrownBy(() -> NeckDetails.none().heelBlocks(mm(0))).hasMessageContaining("heel block length");
+    }
+
+    private static List<String> titles(NeckPlan plan) {
+        return plan.sections().stream().map(PlanSection::title).toList();
+    }
+
+    private static Outcome outcome(NeckPlan plan, String name) {
+        return check(plan, name).outcome();
+    }
+
+    private static PlanCheck check(NeckPlan plan, String name) {
+        return plan.checks().stream()
+                .filter(check -> check.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+}

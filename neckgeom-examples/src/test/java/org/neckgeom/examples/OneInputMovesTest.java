@@ -1,0 +1,134 @@
+package org.neckgeom.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanSection;
+
+/** One input of the mandolin's file changed at a time: the parts of the plan that depend on it move, and no others. */
+class OneInputMovesTest {
+
+    private static final String TEXT = ShippedNecks.text("octave-mandolin.yaml");
+
+    private static final String CENTRING = "Centring the cutter";
+    private static final String CHANNEL = "Channel for the rod";
+    private static final String LOAD = "Cutter under load, estimated";
+    private static final String FENCE = "The head at the fence";
+    private static final String STOCK = "Blank and cutting list";
+    private static final String SCARF = "Scarf";
+    private static final String HEAD = "Head";
+    private static final String FRETS = "Frets and stations, from the nut";
+    private static final String BOARD = "Fingerboard";
+    private static final String ACROSS = "Strings across, bass to treble from the centreline";
+    private static final String BACK = "Back and its flats";
+    private static final String WOOD = "Wood left under the channel";
+    private static final String ANGLE = "Neck angle";
+    private static final String HEEL = "Heel";
+    private static final String RELIEF = "Strings and relief, estimated";
+    private static final String WEATHER = "Weather, estimated";
+    private static final String ERRORS = "How the errors add up";
+    private static final String ORDER = "Order of work";
+
+    /** What is changed, to what, and the parts of the plan that must move; all others must stay as they are. */
+    static Stream<Arguments> inputs() {
+        return Stream.of(
+                // the joint's lines, the board's length, the tuners
+                input("  thickness: 15 mm  ", "  thickness: 13.5 mm", Set.of(STOCK, SCARF, HEAD)),
+                // and the strings' break
+                input("pitch: 13 deg", "pitch: 11 deg", Set.of(STOCK, SCARF, HEAD)),
+                // everything measured along the neck; widths and depths are told at frets, so crown, flats and the
+                // wood's movement across stay
+                input(
+                        "scale: 560 mm",
+                        "scale: 620 mm",
+                        Set.of(STOCK, SCARF, FRETS, ACROSS, WOOD, ANGLE, HEEL, RELIEF, ERRORS)),
+                // everything that has a place across it, and the breaks sideways
+                input(
+                        "width at nut: 34 mm",
+                        "width at nut: 36 mm",
+                        Set.of(HEAD, FRETS, BOARD, ACROSS, BACK, WOOD, RELIEF, WEATHER)),
+                // the nut's slots rise and with them the breaks; the fret plane rises and tips the neck
+                input("  thickness: 6 mm  ", "  thickness: 7 mm  ", Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF)),
+                // the joint in the shaft, and what is stacked under the shaft; a joint in the shaft costs no length
+                input("  thickness: 20 mm  ", "  thickness: 21 mm  ", Set.of(SCARF, HEEL)),
+                // the channel's depth, and what is left to bend
+                input("  height: 9 mm", "  height: 10 mm", Set.of(CHANNEL, WOOD, RELIEF)),
+                // the neck tips
+                input("saddle: 15.2 mm", "saddle: 16.2 mm", Set.of(ANGLE, HEEL)),
+                // the least blank, the flats, the wood left, and how stiff the neck is
+                input("second depth: 16.5 mm", "second depth: 17.5 mm", Set.of(STOCK, BACK, WOOD, RELIEF)),
+                // the nut's slots and the fret plane, as with the board; the strings' lever
+                input("fret height: 1.1 mm", "fret height: 1.4 mm", Set.of(HEAD, ANGLE, HEEL, RELIEF)));
+    }
+
+    private static Arguments input(String was, String is, Set<String> moves) {
+        return Arguments.of(was, is, moves);
+    }
+
+    @ParameterizedTest(name = "{0} to {1}")
+    @MethodSource("inputs")
+    void plan_movesWhatDependsOnTheInputAndNothingElse(String was, String is, Set<String> moves) {
+        assertThat(TEXT.split(was, -1)).as("places of " + was).hasSize(2);
+
+        assertThat(moved(TEXT.replace(was, is))).isEqualTo(new TreeSet<>(moves));
+    }
+
+    @Test
+    void plan_hasEveryPartThisTestKnows() {
+        assertThat(sections(TEXT).keySet())
+                .containsExactlyInAnyOrder(
+                        CENTRING, CHANNEL, LOAD, FENCE, STOCK, SCARF, HEAD, FRETS, BOARD, ACROSS, BACK, WOOD, ANGLE,
+                        HEEL, RELIEF, WEATHER, ERRORS, ORDER);
+    }
+
+    @Test
+    void plan_feedMovesTheCuttersLoadAlone() {
+        assertThat(moved(TEXT.replace("feed: 1800 mm/min", "feed: 2400 mm/min")))
+                .isEqualTo(Set.of(LOAD));
+        assertThat(sections(TEXT.replaceAll("\n  (feed|turning): [^\n]*", "")).keySet())
+                .doesNotContain(LOAD)
+                .hasSize(sections(TEXT).size() - 1);
+    }
+
+    /** What a trial cut has read is where the channel lies. */
+    @Test
+    void plan_trialCutMovesTheWoodLeft() {
+        String read = TEXT.replace("# readings:", "readings:")
+                .replace("#   - fence wall: 29.84 mm", "  - fence wall: 29.84 mm")
+                .replace("#     far wall: 31.26 mm", "    far wall: 31.26 mm");
+
+        // (29.84 - 31.26)/2 = -0.71, and half of 0.06 mm x 317/640 = 0.015 the other way
+        assertThat(sections(read).get(WOOD)).contains("0.695 mm at its head end");
+        assertThat(moved(read)).contains(CENTRING, WOOD, ERRORS).doesNotContain(CHANNEL, SCARF, BACK);
+    }
+
+    private static Set<String> moved(String text) {
+        Map<String, String> before = sections(TEXT);
+        Map<String, String> after = sections(text);
+        assertThat(after.keySet()).isEqualTo(before.keySet());
+        Set<String> moved = new TreeSet<>(before.keySet());
+        moved.removeIf(title -> before.get(title).equals(after.get(title)));
+        return moved;
+    }
+
+    private static Map<String, String> sections(String text) {
+        NeckPlan plan = NeckFile.parse("neck.yaml", text).plan();
+        List<PlanSection> sections = plan.sections();
+        Map<String, String> texts = new LinkedHashMap<>();
+        sections.forEach(section -> texts.put(section.title(), section.toString()));
+        assertThat(texts).hasSameSizeAs(sections);
+        return texts;
+    }
+}
