@@ -90,7 +90,7 @@ class PlanANeckTest {
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err())
                 .matches("(?s)\\Q" + own
-                        + "\\E, line \\d+: blank.length is 300 mm, but must be 310.548 mm or more: [^\n]*\n");
+                        + "\\E, line \\d+: blank.length is 300 mm, but must be 510.548 mm or more: [^\n]*\n");
     }
 
     @Test

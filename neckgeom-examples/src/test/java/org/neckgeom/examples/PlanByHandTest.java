@@ -27,10 +27,9 @@ class PlanByHandTest {
 
         // 9 rod + 0 strip + 0.2 clearance; 3 + 300 + 0.5 end play
         assertThat(channel).contains("9.2 mm deep").contains("3 mm to 303.5 mm from the nut");
-        // Head end leading: the cutter, 3 mm in radius, starts with its centre 3 + 3 from the head end, which lies 640
-        // - 6
-        // from the tail, and ends with it 303.5 - 3 from the head end.
-        assertThat(channel).contains("634 mm from the cutter's centre").contains("300.5 mm from the cutter's centre");
+        // Head end leading: the cutter, 3 mm in radius, starts with its centre 200 + 3 + 3 from the head end, which is
+        // 640 - 206 from the tail, and ends with it 200 + 303.5 - 3 from the head end.
+        assertThat(channel).contains("434 mm from the cutter's centre").contains("500.5 mm from the cutter's centre");
         // ... and the edges of the cutter 3 mm either side
         assertThat(channel).contains("431 mm from its near edge").contains("437 mm from its far edge");
         // 0.06 mm over 640 mm is atan(0.00009375/2) = 0.0027 deg for the middle line, 0.014 mm over 300.5 mm
@@ -80,13 +79,12 @@ class PlanByHandTest {
 
     @Test
     void woodLeft_mandolin_isMeasuredFromWhereTheEdgesPutTheChannel() {
-        // Half of 0.06 mm over 640 mm, 317 mm from the middle of the blank: 0.0149 off the middle at x = 3. There a =
-        // 17.0580, b = 14.2712; from the floor's corner (3.0149, 9.2) to the half ellipse 4.77580 (20 digits, root of
-        // the
-        // derivative of the distance); centred it would be 4.77869
+        // Half of 0.06 mm over 640 mm, 320 - 203 = 117 mm from the middle of the blank: 0.0055 off the middle at x = 3.
+        // There a = 17.0580, b = 14.2712; from the floor's corner (3.0055, 9.2) to the half ellipse 4.7776 (20 digits,
+        // root of the derivative of the distance); centred it would be 4.77869
         assertThat(section(mandolin, "Wood left"))
-                .contains("0.015 mm at its head end")
-                .contains("4.776 mm at 3.0 mm from the nut");
+                .contains("0.005 mm at its head end")
+                .contains("4.778 mm at 3.0 mm from the nut");
     }
 
     @Test
@@ -94,8 +92,8 @@ class PlanByHandTest {
         String head = section(mandolin, "Head");
 
         // (76 - 61)/2 to each side; nut slot 6 + 1.1 + 0.4 = 7.5. First string: run 40 cos 13 deg + 8 sin 13 deg =
-        // 40.775,
-        // fall 7.5 + 40 sin - 8 cos = 8.703, aside -22 + 13.49 = -8.51: atan(8.703/hypot(40.775, 8.51)) = 11.80 deg,
+        // 40.775, fall 7.5 + 40 sin - 8 cos = 8.703, aside -22 + 13.49 = -8.51: atan(8.703/hypot(40.775, 8.51)) = 11.80
+        // deg,
         // atan(8.51/40.775) = 11.79 deg, 95 N x sin 11.80 deg = 19.43 N
         assertThat(head).contains("7.500 mm wide").contains("11.80 deg down, 11.79 deg toward the bass side");
         assertThat(head).contains("each  19.4 N");
@@ -165,12 +163,12 @@ class PlanByHandTest {
 
     @Test
     void stock_countsSparesAndKerfs() {
-        // 504.508 + 2 x 3, heel 54 + 2 x 2, depth at fret 12 of 16.5 + 2 x 0.5; 640 - 3 - 504.508 - 3 x 40 - 4 x 1.8 =
-        // 5.292
+        // 503.939 + 2 x 3, heel 54 + 2 x 2, depth at fret 12 of 16.5 + 2 x 0.5; 640 - 3 - 503.939 - 3 x 40 - 4 x 1.8 =
+        // 5.861
         assertThat(section(mandolin, "Blank and cutting list"))
-                .contains("Least blank: 510.508 mm x 58 mm x 17.5 mm")
-                .contains("5.292 mm");
-        assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("5.292 mm left over");
+                .contains("Least blank: 509.939 mm x 58 mm x 17.5 mm")
+                .contains("5.861 mm");
+        assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("5.861 mm left over");
         // 34 - 1 - 27.0524 - 3/32
         assertThat(section(bass, "Blank and cutting list")).contains("5.8539 in");
     }

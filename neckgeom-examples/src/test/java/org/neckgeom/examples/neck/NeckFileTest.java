@@ -89,6 +89,7 @@ class NeckFileTest {
         assertThat(file.blank())
                 .isEqualTo(Blank.of(mm(640), mm(61), mm(20))
                         .outOfParallel(mm(0.06))
+                        .nutAt(mm(200))
                         .wood(Wood.BLACK_WALNUT));
         assertThat(file.shop())
                 .isEqualTo(Shop.with(Cutter.straight(mm(6))
@@ -108,7 +109,7 @@ class NeckFileTest {
                         .head(mm(15))
                         .kerf(mm(1.8))
                         .cleaning(mm(0.3))
-                        .inTheShaft());
+                        .inTheHead());
         assertThat(file.plan().neckSet())
                 .contains(NeckSet.scale(mm(560))
                         .bodyAtFret(14)
@@ -181,7 +182,7 @@ class NeckFileTest {
         assertThat(neck.strings().pitchesHz()[2]).isEqualTo(hertz(55).house());
         assertThat(neck.strings().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
         assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
-        assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(38.1, within(1e-12));
+        assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(228.6, within(1e-12));
         assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30), inch(15), inch(27)));
         assertThat(file.shop().leaves().leavesMm()).hasSize(8).contains(0.0508);
         assertThat(file.shop().lastPass()).isEqualTo(inch("1/64"));

@@ -68,7 +68,7 @@ class NeckSchemaTest {
                 "doubled: yes | doubled: true",
                 "humidity: 45 % | humidity: 45",
                 "tensions: 95 N | tensions: [95 N, 90 mm]",
-                "joint: in the shaft | joint: {}"
+                "joint: in the head | joint: {}"
             })
     void schema_refusesWhatTheReaderRefuses(String good, String bad) {
         String text = ShippedNecks.text(ShippedNecks.DEFAULT);
