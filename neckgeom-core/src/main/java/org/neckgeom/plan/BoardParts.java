@@ -69,11 +69,15 @@ final class BoardParts {
                 new PlanCheck(
                         "outer strings over the board",
                         inside ? Outcome.GOOD : Outcome.STOP,
-                        plan.style().text(Math.min(bass.house(), treble.house())) + " inside at fret " + last,
+                        found(plan, Math.min(bass.house(), treble.house())) + " at fret " + last,
                         "inside its edges from nut to last fret",
                         inside
                                 ? "Cut the nut and the saddle to these places."
                                 : "The string slips off the board: a wider board, or a narrower spread."));
+    }
+
+    private static String found(NeckPlan plan, double mm) {
+        return plan.style().text(Math.abs(mm)) + (mm < 0 ? " beyond the edge" : " inside");
     }
 
     /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */

@@ -44,9 +44,9 @@ class OneInputMovesTest {
     /** What is changed, to what, and the parts of the plan that must move; all others must stay as they are. */
     static Stream<Arguments> inputs() {
         return Stream.of(
-                // the joint's lines, the tuners; a joint in the head costs no length
+                // the joint's lines, the tuners; a joint in the head costs the same length of board
                 input("  thickness: 15 mm  ", "  thickness: 13.5 mm", Set.of(SCARF, HEAD)),
-                // and the strings' break
+                // the board's length too, and the strings' break
                 input("pitch: 13 deg", "pitch: 11 deg", Set.of(STOCK, SCARF, HEAD)),
                 // everything measured along the neck; widths and depths are told at frets, so crown, flats and the
                 // wood's movement across stay
@@ -61,7 +61,7 @@ class OneInputMovesTest {
                         Set.of(HEAD, FRETS, BOARD, ACROSS, BACK, WOOD, RELIEF, WEATHER)),
                 // the nut's slots rise and with them the breaks; the fret plane rises and tips the neck
                 input("  thickness: 6 mm  ", "  thickness: 7 mm  ", Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF)),
-                // the joint's lines, the board's length, and what is stacked under the shaft
+                // the joint, the board's length, and what is stacked under the shaft
                 input("  thickness: 20 mm  ", "  thickness: 21 mm  ", Set.of(STOCK, SCARF, HEEL)),
                 // the channel's depth, and what is left to bend
                 input("  height: 9 mm", "  height: 10 mm", Set.of(CHANNEL, WOOD, RELIEF)),

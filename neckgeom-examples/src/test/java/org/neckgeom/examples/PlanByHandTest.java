@@ -27,9 +27,8 @@ class PlanByHandTest {
 
         // 9 rod + 0 strip + 0.2 clearance; 3 + 300 + 0.5 end play
         assertThat(channel).contains("9.2 mm deep").contains("3 mm to 303.5 mm from the nut");
-        // Nut 200 mm from the head end. Head end leading: the cutter, 3 mm in radius, starts with its centre 200 + 3 +
-        // 3
-        // from the head end, which is 640 - 206 from the tail, and ends with it 200 + 303.5 - 3 from the head end.
+        // Head end leading: the cutter, 3 mm in radius, starts with its centre 200 + 3 + 3 from the head end, which is
+        // 640 - 206 from the tail, and ends with it 200 + 303.5 - 3 from the head end.
         assertThat(channel).contains("434 mm from the cutter's centre").contains("500.5 mm from the cutter's centre");
         // ... and the edges of the cutter 3 mm either side
         assertThat(channel).contains("431 mm from its near edge").contains("437 mm from its far edge");
@@ -80,10 +79,9 @@ class PlanByHandTest {
 
     @Test
     void woodLeft_mandolin_isMeasuredFromWhereTheEdgesPutTheChannel() {
-        // Half of 0.06 mm over 640 mm, 117 mm from the middle of the blank: 0.0055 off the middle at x = 3. There a =
-        // 17.0580, b = 14.2712; from the floor's corner (3.0055, 9.2) to the half ellipse 4.77763 (20 digits, root of
-        // the
-        // derivative of the distance); centred it would be 4.77869
+        // Half of 0.06 mm over 640 mm, 320 - 203 = 117 mm from the middle of the blank: 0.0055 off the middle at x = 3.
+        // There a = 17.0580, b = 14.2712; from the floor's corner (3.0055, 9.2) to the half ellipse 4.7776 (20 digits,
+        // root of the derivative of the distance); centred it would be 4.77869
         assertThat(section(mandolin, "Wood left"))
                 .contains("0.005 mm at its head end")
                 .contains("4.778 mm at 3.0 mm from the nut");
@@ -94,8 +92,8 @@ class PlanByHandTest {
         String head = section(mandolin, "Head");
 
         // (76 - 61)/2 to each side; nut slot 6 + 1.1 + 0.4 = 7.5. First string: run 40 cos 13 deg + 8 sin 13 deg =
-        // 40.775,
-        // fall 7.5 + 40 sin - 8 cos = 8.703, aside -22 + 13.49 = -8.51: atan(8.703/hypot(40.775, 8.51)) = 11.80 deg,
+        // 40.775, fall 7.5 + 40 sin - 8 cos = 8.703, aside -22 + 13.49 = -8.51: atan(8.703/hypot(40.775, 8.51)) = 11.80
+        // deg,
         // atan(8.51/40.775) = 11.79 deg, 95 N x sin 11.80 deg = 19.43 N
         assertThat(head).contains("7.500 mm wide").contains("11.80 deg down, 11.79 deg toward the bass side");
         assertThat(head).contains("each  19.4 N");

@@ -90,6 +90,7 @@ class NeckFileTest {
                 .isEqualTo(Blank.of(mm(640), mm(61), mm(20))
                         .nutAt(mm(200))
                         .outOfParallel(mm(0.06))
+                        .nutAt(mm(200))
                         .wood(Wood.BLACK_WALNUT));
         assertThat(file.shop())
                 .isEqualTo(Shop.with(Cutter.straight(mm(6))
