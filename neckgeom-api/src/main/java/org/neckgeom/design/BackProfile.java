@@ -261,8 +261,8 @@ public final class BackProfile {
         String shape = bassPower == treblePower
                 ? shape(bassPower)
                 : shape(bassPower) + " on the bass side, " + shape(treblePower) + " on the treble side";
-        return "back " + Amount.ofHouse(firstDepth, unit) + " deep at fret " + (int) firstFret + ", "
-                + Amount.ofHouse(secondDepth, unit) + " at fret " + (int) secondFret + ", " + shape;
+        return "back " + Amount.ofHouse(firstDepth, unit).brief() + " deep at fret " + (int) firstFret + ", "
+                + Amount.ofHouse(secondDepth, unit).brief() + " at fret " + (int) secondFret + ", " + shape;
     }
 
     private static String shape(double p) {

@@ -166,10 +166,14 @@ public final class Channel {
 
     private void requireRoomForArch(Quantity<Length> told) {
         if (!(Math.abs(extraMiddleDepth) < lengthMm() / 2)) {
-            throw HouseUnits.refused("arch", "less than half the channel's length of " + amount(lengthMm()), told);
+            throw HouseUnits.refused(
+                    "arch",
+                    "less than half the channel's length of "
+                            + amount(lengthMm()).brief(),
+                    told);
         }
         if (!(depthMm() + extraMiddleDepth > 0)) {
-            throw HouseUnits.refused("arch", "more than -" + amount(depthMm()), told);
+            throw HouseUnits.refused("arch", "more than -" + amount(depthMm()).brief(), told);
         }
     }
 
@@ -199,13 +203,18 @@ public final class Channel {
 
     private void requireRoomForPocket(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
         if (!(pocketLength <= lengthMm())) {
-            throw HouseUnits.refused("pocket length", "no more than the channel's " + amount(lengthMm()), length);
+            throw HouseUnits.refused(
+                    "pocket length",
+                    "no more than the channel's " + amount(lengthMm()).brief(),
+                    length);
         }
         if (!(pocketWidth >= widthMm())) {
-            throw HouseUnits.refused("pocket width", "the channel's " + amount(widthMm()) + " or more", width);
+            throw HouseUnits.refused(
+                    "pocket width", "the channel's " + amount(widthMm()).brief() + " or more", width);
         }
         if (!(pocketDepth >= depthMm())) {
-            throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
+            throw HouseUnits.refused(
+                    "pocket depth", "the channel's " + amount(depthMm()).brief() + " or more", depth);
         }
     }
 
@@ -408,6 +417,16 @@ public final class Channel {
         return rod.style();
     }
 
+    /**
+     * Returns the same channel, printed in another style, its rod too.
+     *
+     * @param style how to print lengths
+     * @return an equal channel
+     */
+    public Channel in(LengthStyle style) {
+        return with(parts -> parts.rod = rod.in(style));
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Channel other
@@ -442,14 +461,16 @@ public final class Channel {
     @Override
     public String toString() {
         ShopUnit<Length> unit = style().unit();
-        String text = "channel " + Amount.ofHouse(start, unit) + " to " + Amount.ofHouse(endMm(), unit)
-                + " from the nut, " + amount(widthMm()) + " wide, " + amount(depthMm()) + " deep";
+        String text = "channel " + Amount.ofHouse(start, unit).brief() + " to "
+                + Amount.ofHouse(endMm(), unit).brief() + " from the nut, "
+                + amount(widthMm()).brief() + " wide, " + amount(depthMm()).brief() + " deep";
         if (extraMiddleDepth != 0) {
-            text += " at its ends, " + amount(depthMm() + extraMiddleDepth) + " in the middle";
+            text += " at its ends, " + amount(depthMm() + extraMiddleDepth).brief() + " in the middle";
         }
         return hasPocket()
-                ? text + ", pocket " + amount(pocketLength) + " x " + amount(pocketWidth) + " x " + amount(pocketDepth)
-                        + " at the " + rod.adjustedAt()
+                ? text + ", pocket " + amount(pocketLength).brief() + " x "
+                        + amount(pocketWidth).brief() + " x "
+                        + amount(pocketDepth).brief() + " at the " + rod.adjustedAt()
                 : text;
     }
 }

@@ -146,7 +146,10 @@ public final class Fingerboard {
     private double radiusOver(double width, Quantity<Length> radius, String name) {
         double mm = HouseUnits.mmPositive(radius, name);
         if (!(mm > width / 2)) {
-            throw HouseUnits.refused(name, "more than half the width of " + Amount.ofHouse(width, unit), radius);
+            throw HouseUnits.refused(
+                    name,
+                    "more than half the width of " + Amount.ofHouse(width, unit).brief(),
+                    radius);
         }
         return mm;
     }
@@ -282,14 +285,15 @@ public final class Fingerboard {
         String second = Double.isNaN(secondFret) ? "the body joint" : "fret " + (int) secondFret;
         String thick = range(nutThickness, secondThickness);
         String crown = crown() == Crown.FLAT ? "flat" : "radius " + range(nutRadius, secondRadius);
-        String text = "fingerboard " + Amount.ofHouse(nutWidth, unit) + " at the nut, "
-                + Amount.ofHouse(secondWidth, unit) + " at " + second + ", " + thick + " thick, " + crown;
+        String text = "fingerboard " + Amount.ofHouse(nutWidth, unit).brief() + " at the nut, "
+                + Amount.ofHouse(secondWidth, unit).brief() + " at " + second + ", " + thick + " thick, " + crown;
         return wood == null ? text : text + ", " + wood.name();
     }
 
     private String range(double nut, double second) {
         return nut == second
-                ? Amount.ofHouse(nut, unit).toString()
-                : Amount.ofHouse(nut, unit) + " to " + Amount.ofHouse(second, unit);
+                ? Amount.ofHouse(nut, unit).brief()
+                : Amount.ofHouse(nut, unit).brief() + " to "
+                        + Amount.ofHouse(second, unit).brief();
     }
 }

@@ -258,15 +258,20 @@ public final class Head {
     /** Returns such as {@code head pitched 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. */
     @Override
     public String toString() {
-        String text = (pitch == 0 ? "flat head, " : "head pitched " + pitch() + ", ") + Amount.ofHouse(length, unit)
-                + " long, " + Amount.ofHouse(width, unit) + " wide, " + Amount.ofHouse(thickness, unit) + " thick";
+        String text = (pitch == 0 ? "flat head, " : "head pitched " + pitch() + ", ")
+                + Amount.ofHouse(length, unit).brief() + " long, "
+                + Amount.ofHouse(width, unit).brief() + " wide, "
+                + Amount.ofHouse(thickness, unit).brief() + " thick";
         if (swing != 0) {
-            text += ", swung " + Amount.ofHouse(Math.abs(swing), ShopUnit.DEGREE) + " toward the "
+            text += ", swung "
+                    + Amount.ofHouse(Math.abs(swing), ShopUnit.DEGREE).brief() + " toward the "
                     + (swing > 0 ? "treble" : "bass") + " side";
         }
         if (veneer > 0) {
-            text += ", veneer " + Amount.ofHouse(veneer, unit);
+            text += ", veneer " + Amount.ofHouse(veneer, unit).brief();
         }
-        return backVeneer > 0 ? text + ", back veneer " + Amount.ofHouse(backVeneer, unit) : text;
+        return backVeneer > 0
+                ? text + ", back veneer " + Amount.ofHouse(backVeneer, unit).brief()
+                : text;
     }
 }

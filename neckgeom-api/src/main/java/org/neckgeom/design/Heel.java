@@ -106,8 +106,10 @@ public final class Heel {
     /** Returns such as {@code heel 78 mm high, 54 mm wide at the top}. */
     @Override
     public String toString() {
-        String text =
-                "heel " + Amount.ofHouse(height, unit) + " high, " + Amount.ofHouse(width, unit) + " wide at the top";
-        return Double.isNaN(blockThickness) ? text : text + ", blocks of " + Amount.ofHouse(blockThickness, unit);
+        String text = "heel " + Amount.ofHouse(height, unit).brief() + " high, "
+                + Amount.ofHouse(width, unit).brief() + " wide at the top";
+        return Double.isNaN(blockThickness)
+                ? text
+                : text + ", blocks of " + Amount.ofHouse(blockThickness, unit).brief();
     }
 }

@@ -353,7 +353,7 @@ public final class NeckDesign {
     private <T> T told(T part, String what) {
         if (part == null) {
             throw new IllegalArgumentException(
-                    "\"" + name + "\" must have its " + what + " told for this, but has none: add ." + what + "(...)");
+                    "\"" + name + "\" needs its " + what + " for this, but has none: add ." + what + "(...)");
         }
         return part;
     }
@@ -453,7 +453,7 @@ public final class NeckDesign {
     public String toString() {
         Report report = Report.titled(name);
         if (scale != null) {
-            report.row("scale", scale.length() + ", " + frets + " frets, body at fret " + bodyAtFret);
+            report.row("scale", scale.length().brief() + ", " + frets + " frets, body at fret " + bodyAtFret);
         }
         row(report, "fingerboard", fingerboard);
         row(report, "back", back);
@@ -461,9 +461,9 @@ public final class NeckDesign {
             report.row("wood", wood.name());
         }
         if (channel != null) {
-            report.row("rod", channel.rod());
+            report.row("rod", channel.rod().in(style()));
         }
-        row(report, "channel", channel);
+        row(report, "channel", channel == null ? null : channel.in(style()));
         row(report, "head", head);
         row(report, "heel", heel);
         row(report, "strings", strings);

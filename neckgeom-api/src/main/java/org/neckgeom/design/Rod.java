@@ -188,6 +188,17 @@ public final class Rod {
         return LengthStyle.ofUnit(unit);
     }
 
+    /**
+     * Returns the same rod, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return an equal rod
+     */
+    public Rod in(LengthStyle style) {
+        boolean already = Objects.requireNonNull(style, "style").unit() == style().unit();
+        return already ? this : new Rod(kind, length, width, height, adjustedAt, style.unit());
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Rod other
@@ -206,8 +217,9 @@ public final class Rod {
     /** Returns such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}. */
     @Override
     public String toString() {
-        String size = Amount.ofHouse(length, unit) + " x " + Amount.ofHouse(width, unit) + " x "
-                + Amount.ofHouse(height, unit);
+        String size = Amount.ofHouse(length, unit).brief() + " x "
+                + Amount.ofHouse(width, unit).brief() + " x "
+                + Amount.ofHouse(height, unit).brief();
         return kind + ", " + size + (isAdjustable() ? ", adjusted at the " + adjustedAt : "");
     }
 }

@@ -115,6 +115,6 @@ public final class Scale {
     /** Returns such as {@code scale 560 mm, 12 to the octave}. */
     @Override
     public String toString() {
-        return "scale " + length() + ", " + divisions + " to the octave";
+        return "scale " + length().brief() + ", " + divisions + " to the octave";
     }
 }

@@ -31,13 +31,21 @@ public final class StringSet {
     private final double[] tensions;
     private final double[] gramsPerMetre;
     private final double[] diameters;
+    private final ShopUnit<Length> gaugeUnit;
 
-    private StringSet(double[] hertz, int inCourse, double[] tensions, double[] gramsPerMetre, double[] diameters) {
+    private StringSet(
+            double[] hertz,
+            int inCourse,
+            double[] tensions,
+            double[] gramsPerMetre,
+            double[] diameters,
+            ShopUnit<Length> gaugeUnit) {
         this.hertz = hertz;
         this.inCourse = inCourse;
         this.tensions = tensions;
         this.gramsPerMetre = gramsPerMetre;
         this.diameters = diameters;
+        this.gaugeUnit = gaugeUnit;
     }
 
     /**
@@ -65,7 +73,7 @@ public final class StringSet {
         double[] hertz = pitches.stream()
                 .mapToDouble(pitch -> HouseUnits.positive(pitch, ShopUnit.HERTZ, "pitch"))
                 .toArray();
-        return new StringSet(hertz, 1, NOT_TOLD, NOT_TOLD, NOT_TOLD);
+        return new StringSet(hertz, 1, NOT_TOLD, NOT_TOLD, NOT_TOLD, ShopUnit.MILLIMETRE);
     }
 
     /**
@@ -74,7 +82,7 @@ public final class StringSet {
      * @return the strings
      */
     public StringSet doubled() {
-        return new StringSet(hertz, 2, tensions, gramsPerMetre, diameters);
+        return new StringSet(hertz, 2, tensions, gramsPerMetre, diameters, gaugeUnit);
     }
 
     /**
@@ -87,7 +95,7 @@ public final class StringSet {
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet tensions(Quantity<Force>... pulls) {
         double[] newtons = each(pulls, ShopUnit.NEWTON, "string tension");
-        return new StringSet(hertz, inCourse, newtons, gramsPerMetre, diameters);
+        return new StringSet(hertz, inCourse, newtons, gramsPerMetre, diameters, gaugeUnit);
     }
 
     /**
@@ -100,7 +108,7 @@ public final class StringSet {
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet massesPerLength(Quantity<LinearDensity>... masses) {
         double[] grams = each(masses, ShopUnit.GRAM_PER_METRE, "mass per length");
-        return new StringSet(hertz, inCourse, tensions, grams, diameters);
+        return new StringSet(hertz, inCourse, tensions, grams, diameters, gaugeUnit);
     }
 
     /**
@@ -113,7 +121,8 @@ public final class StringSet {
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet diameters(Quantity<Length>... gauges) {
         double[] mm = each(gauges, ShopUnit.MILLIMETRE, "string diameter");
-        return new StringSet(hertz, inCourse, tensions, gramsPerMetre, mm);
+        ShopUnit<Length> unit = Amount.from(gauges[0], "string diameter").unit();
+        return new StringSet(hertz, inCourse, tensions, gramsPerMetre, mm, unit);
     }
 
     private <Q extends Quantity<Q>> double[] each(Quantity<Q>[] given, ShopUnit<Q> house, String name) {
@@ -202,18 +211,31 @@ public final class StringSet {
                 Arrays.hashCode(diameters));
     }
 
-    /** Returns such as {@code 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string}. */
+    /** Returns such as {@code 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string}, and the diameters where told. */
     @Override
     public String toString() {
         String text = (inCourse == 1 ? hertz.length + " strings" : hertz.length + " courses of " + inCourse) + " at "
                 + listed(hertz, f -> f < 1e6 ? Numbers.fixed(f, 2) : Numbers.plain(f)) + " Hz";
-        if (tensions.length == 0) {
-            return text;
+        if (tensions.length > 0) {
+            text += alike(tensions)
+                    ? ", " + Amount.ofHouse(tensions[0], ShopUnit.NEWTON) + " a string"
+                    : ", " + listed(tensions, Numbers::plain) + " N a string";
         }
-        boolean alike = Arrays.stream(tensions).allMatch(t -> t == tensions[0]);
-        return alike
-                ? text + ", " + Amount.ofHouse(tensions[0], ShopUnit.NEWTON) + " a string"
-                : text + ", " + listed(tensions, Numbers::plain) + " N a string";
+        if (diameters.length > 0) {
+            text += alike(diameters)
+                    ? ", " + Amount.ofHouse(diameters[0], gaugeUnit).brief() + " thick"
+                    : ", " + listed(diameters, this::gauge) + " " + gaugeUnit + " thick";
+        }
+        return text;
+    }
+
+    private static boolean alike(double[] values) {
+        return Arrays.stream(values).allMatch(value -> value == values[0]);
+    }
+
+    private String gauge(double mm) {
+        String text = Amount.ofHouse(mm, gaugeUnit).brief();
+        return text.substring(0, text.lastIndexOf(' '));
     }
 
     private static String listed(double[] values, DoubleFunction<String> text) {

@@ -250,7 +250,7 @@ public final class Estimate<Q extends Quantity<Q>> {
     public String toString() {
         String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (uncertainty == 0) {
-            return value() + ", u 0" + symbol;
+            return value().brief() + ", u 0" + symbol;
         }
         double u = unit.fromHouse(uncertainty) - unit.fromHouse(0);
         int places = Numbers.decimalsFor(u, 0);

@@ -2,7 +2,6 @@ package org.neckgeom.measure;
 
 import java.util.Objects;
 import javax.measure.Quantity;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.ShopUnit;
@@ -52,7 +51,11 @@ public final class Limits<Q extends Quantity<Q>> {
         Amount<Q> low = Amount.from(lower, "lower limit");
         Amount<Q> high = Amount.from(upper, low.unit(), "upper limit");
         if (!(low.house() < high.house())) {
-            throw HouseUnits.refused("upper limit", "more than " + low, high);
+            IllegalArgumentException refused =
+                    HouseUnits.refused("upper limit", "more than " + low.brief() + ", the lower one", high);
+            throw high.house() < low.house()
+                    ? new IllegalArgumentException(refused.getMessage() + ": are the two swapped?")
+                    : refused;
         }
         return new Limits<>(low.house(), high.house(), low.unit());
     }
@@ -144,20 +147,21 @@ public final class Limits<Q extends Quantity<Q>> {
     /** Returns such as {@code within 0.1 mm}, {@code 3 to 5 mm}, {@code 3 mm or more}, {@code 0.1 mm or less}. */
     @Override
     public String toString() {
-        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (lower == -upper) {
-            return "within " + number(upper) + symbol;
+            return "within " + text(upper);
         }
         if (Double.isInfinite(lower)) {
-            return number(upper) + symbol + " or less";
+            return text(upper) + " or less";
         }
         if (Double.isInfinite(upper)) {
-            return number(lower) + symbol + " or more";
+            return text(lower) + " or more";
         }
-        return number(lower) + " to " + number(upper) + symbol;
+        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+        String from = text(lower);
+        return from.substring(0, from.length() - symbol.length()) + " to " + text(upper);
     }
 
-    private String number(double house) {
-        return Numbers.plain(unit.fromHouse(house));
+    private String text(double house) {
+        return Amount.ofHouse(house, unit).brief();
     }
 }

@@ -123,7 +123,7 @@ public final class Spread<Q extends Quantity<Q>> {
         Amount<Q> base = notNegative(Amount.from(halfBase, "half-base"), "half-base");
         Amount<Q> top = notNegative(Amount.from(halfTop, base.unit(), "half-top"), "half-top");
         if (!(top.differenceHouse() <= base.differenceHouse())) {
-            throw HouseUnits.refused("half-top", base + " or less", top);
+            throw HouseUnits.refused("half-top", base.brief() + " or less", top);
         }
         return of(Law.TRAPEZOIDAL, 0, base.differenceHouse(), top.differenceHouse(), base.unit());
     }
@@ -344,18 +344,22 @@ public final class Spread<Q extends Quantity<Q>> {
     @Override
     public String toString() {
         String text = switch (law) {
-            case NORMAL -> "normal, u " + Amount.ofHouse(scale, unit);
+            case NORMAL -> "normal, u " + Amount.ofHouse(scale, unit).brief();
             case TRAPEZOIDAL ->
-                "trapezoidal, half-base " + Amount.ofHouse(scale, unit) + ", half-top "
-                        + Amount.ofHouse(topScale, unit);
-            case BIAS -> "bias " + Amount.ofHouse(shift, unit);
+                "trapezoidal, half-base " + Amount.ofHouse(scale, unit).brief() + ", half-top "
+                        + Amount.ofHouse(topScale, unit).brief();
+            case BIAS -> "bias " + Amount.ofHouse(shift, unit).brief();
             case SAMPLES ->
                 samples.length + " samples, mean "
                         + Estimate.ofHouse(shift, Math.sqrt(varianceHouse()), degreesOfFreedom, unit);
-            default -> law.name().toLowerCase(java.util.Locale.ROOT) + ", half-width " + Amount.ofHouse(scale, unit);
+            default ->
+                law.name().toLowerCase(java.util.Locale.ROOT) + ", half-width "
+                        + Amount.ofHouse(scale, unit).brief();
         };
         boolean saidAlready = law == Law.BIAS || law == Law.SAMPLES;
-        return shift == 0 || saidAlready ? text : text + ", shifted by " + Amount.ofHouse(shift, unit);
+        return shift == 0 || saidAlready
+                ? text
+                : text + ", shifted by " + Amount.ofHouse(shift, unit).brief();
     }
 
     private static <Q extends Quantity<Q>> Spread<Q> symmetric(Law law, Quantity<Q> scale, String name) {

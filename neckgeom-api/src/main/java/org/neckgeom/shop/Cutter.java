@@ -3,7 +3,6 @@ package org.neckgeom.shop;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -120,7 +119,9 @@ public final class Cutter {
         double mm = HouseUnits.mmPositive(length, "stand-out");
         if (!(mm >= fluteLength)) {
             throw HouseUnits.refused(
-                    "stand-out", "the flute length of " + Amount.ofHouse(fluteLength, unit) + " or more", length);
+                    "stand-out",
+                    "the flute length of " + Amount.ofHouse(fluteLength, unit).brief() + " or more",
+                    length);
         }
         return new Cutter(diameter, flutes, fluteLength, shank, mm, material, runout, unit);
     }
@@ -255,9 +256,11 @@ public final class Cutter {
     /** Returns such as {@code 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stands out 30 mm, carbide}. */
     @Override
     public String toString() {
-        return diameter() + " straight cutter, " + flutes + (flutes == 1 ? " flute of " : " flutes of ")
-                + Amount.ofHouse(fluteLength, unit) + ", shank " + Amount.ofHouse(shank, unit) + ", stands out "
-                + Amount.ofHouse(standOut, unit) + ", " + material.name().toLowerCase(java.util.Locale.ROOT)
-                + (runout > 0 ? ", runout " + Numbers.plain(unit.fromHouse(runout)) + " " + unit : "");
+        return diameter().brief() + " straight cutter, " + flutes + (flutes == 1 ? " flute of " : " flutes of ")
+                + Amount.ofHouse(fluteLength, unit).brief() + ", shank "
+                + Amount.ofHouse(shank, unit).brief() + ", stands out "
+                + Amount.ofHouse(standOut, unit).brief() + ", "
+                + material.name().toLowerCase(java.util.Locale.ROOT)
+                + (runout > 0 ? ", runout " + Amount.ofHouse(runout, unit).brief() : "");
     }
 }

@@ -95,7 +95,7 @@ public final class FeelerSet {
         double mm = HouseUnits.mmNotNegative(halfWidth, "leaf tolerance");
         if (!(mm < leaves[0])) {
             Amount<Length> thinnest = Amount.ofHouse(leaves[0], shownUnit());
-            throw HouseUnits.refused("leaf tolerance", "less than the thinnest leaf of " + thinnest, halfWidth);
+            throw HouseUnits.refused("leaf tolerance", "less than the thinnest leaf of " + thinnest.brief(), halfWidth);
         }
         return new FeelerSet(leaves, mm, unit);
     }
@@ -149,7 +149,12 @@ public final class FeelerSet {
         ShopUnit<Length> shown = shownUnit();
         Amount<Length> least = Amount.ofHouse(leaves[0], shown);
         Amount<Length> most = Amount.ofHouse(leaves[leaves.length - 1], shown);
-        String range = leaves.length == 1 ? "1 leaf, " + most : leaves.length + " leaves, " + least + " to " + most;
-        return leafHalfWidth == 0 ? range : range + ", each within " + Amount.ofHouse(leafHalfWidth, shown);
+        String range = leaves.length == 1
+                ? "1 leaf, " + most.brief()
+                : leaves.length + " leaves, " + least.brief() + " to " + most.brief();
+        return leafHalfWidth == 0
+                ? range
+                : range + ", each within "
+                        + Amount.ofHouse(leafHalfWidth, shown).brief();
     }
 }

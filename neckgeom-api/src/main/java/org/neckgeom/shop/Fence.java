@@ -86,7 +86,8 @@ public final class Fence {
         if (!(cutter <= mm)) {
             throw HouseUnits.refused(
                     "cutter's distance from the pivot",
-                    "no more than the fence's length of " + Amount.from(length, "fence length"),
+                    "no more than the fence's length of "
+                            + Amount.from(length, "fence length").brief(),
                     cutterFromPivot);
         }
         return new Fence(
@@ -165,13 +166,16 @@ public final class Fence {
     /** Returns such as {@code one-piece fence, 600 mm}. */
     @Override
     public String toString() {
-        String size = Amount.ofHouse(length, unit).toString();
+        String size = Amount.ofHouse(length, unit).brief();
         return switch (build) {
             case ONE_PIECE -> "one-piece fence, " + size;
-            case SPLIT -> "split fence, " + size + ", halves out of line by " + Amount.ofHouse(outOfLine, unit);
+            case SPLIT ->
+                "split fence, " + size + ", halves out of line by "
+                        + Amount.ofHouse(outOfLine, unit).brief();
             case PIVOTING ->
-                "pivoting fence, " + size + ", cutter " + Amount.ofHouse(cutterFromPivot, unit) + " and stop "
-                        + Amount.ofHouse(stopFromPivot, unit) + " from the pivot";
+                "pivoting fence, " + size + ", cutter "
+                        + Amount.ofHouse(cutterFromPivot, unit).brief() + " and stop "
+                        + Amount.ofHouse(stopFromPivot, unit).brief() + " from the pivot";
         };
     }
 }

@@ -122,7 +122,10 @@ public final class Shop {
         double most = HouseUnits.mmPositive(deepest, "deepest pass");
         double light = HouseUnits.mmNotNegative(last, "last pass");
         if (!(light <= most)) {
-            throw HouseUnits.refused("last pass", "no deeper than " + Amount.from(deepest, "deepest pass"), last);
+            throw HouseUnits.refused(
+                    "last pass",
+                    "no deeper than " + Amount.from(deepest, "deepest pass").brief(),
+                    last);
         }
         return new Shop(cutter, fence, leaves, repeatability, most, light, feed, turning);
     }
@@ -245,10 +248,10 @@ public final class Shop {
                 .row("cutter", cutter)
                 .row("fence", fence)
                 .row("leaves", leaves)
-                .row("reads within", repeatability() + ", one standard deviation")
-                .row("deepest pass", deepestPass());
+                .row("reads within", repeatability().brief() + ", one standard deviation")
+                .row("deepest pass", deepestPass().brief());
         if (lastPass > 0) {
-            report.row("last pass", lastPass());
+            report.row("last pass", lastPass().brief());
         }
         feed().ifPresent(speed -> report.row("feed", speed + " at " + turning().orElseThrow()));
         return report.toString();

@@ -81,7 +81,7 @@ public final class Blank {
         double mm = HouseUnits.mm(widerAtHeelEnd, "edges out of parallel");
         if (!(Math.abs(mm) < width)) {
             throw HouseUnits.refused(
-                    "edges out of parallel", "less than the blank's width of " + width(), widerAtHeelEnd);
+                    "edges out of parallel", "less than the blank's width of " + width().brief(), widerAtHeelEnd);
         }
         return new Blank(length, width, thickness, mm, nutFromHeadEnd, wood, unit);
     }
@@ -97,7 +97,7 @@ public final class Blank {
         if (!(mm < length)) {
             throw HouseUnits.refused(
                     "nut line's distance from the head end",
-                    "less than the blank's length of " + length(),
+                    "less than the blank's length of " + length().brief(),
                     fromHeadEnd);
         }
         return new Blank(length, width, thickness, outOfParallel, mm, wood, unit);
@@ -222,12 +222,14 @@ public final class Blank {
     /** Returns such as {@code blank 640 mm x 61 mm x 20 mm, black walnut}. */
     @Override
     public String toString() {
-        String text = "blank " + length() + " x " + width() + " x " + thickness();
+        String text = "blank " + length().brief() + " x " + width().brief() + " x "
+                + thickness().brief();
         if (wood != null) {
             text += ", " + wood.name();
         }
         if (outOfParallel != 0) {
-            text += ", edges out of parallel by " + Amount.ofHouse(Math.abs(outOfParallel), unit) + ", wider at the "
+            text += ", edges out of parallel by "
+                    + Amount.ofHouse(Math.abs(outOfParallel), unit).brief() + ", wider at the "
                     + (outOfParallel > 0 ? "heel" : "head") + " end";
         }
         return text;

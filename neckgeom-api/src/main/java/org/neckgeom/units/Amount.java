@@ -3,6 +3,7 @@ package org.neckgeom.units;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
 import tech.units.indriya.quantity.Quantities;
 
@@ -350,7 +351,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * {@inheritDoc} An amount when the unit is one of the shop's, otherwise a quantity of Indriya's in that unit.
+     * {@inheritDoc} An amount when the unit is one of the shop's, otherwise a quantity of Indriya's in that unit, the
+     * double nearest the exact conversion where that is a plain factor.
      */
     @Override
     public Quantity<Q> to(Unit<Q> other) {
@@ -358,7 +360,10 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         if (shop != null) {
             return in(shop);
         }
-        return Quantities.getQuantity(value, getUnit()).to(other);
+        double there = Border.valueIn(value, unit, other);
+        return Double.isNaN(there)
+                ? Quantities.getQuantity(value, getUnit()).to(other)
+                : Quantities.getQuantity(there, other);
     }
 
     /**
@@ -416,6 +421,41 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     @Override
     public int hashCode() {
         return 31 * unit.kind().hashCode() + Double.hashCode(house);
+    }
+
+    /**
+     * Returns this as a person reads it: a length to 3 decimals of a millimetre or 4 of an inch, zeros left off, though
+     * never to fewer than two digits of what is not 0; anything else as {@link #toString}. A length that is itself
+     * so short that someone may have typed it, such as {@code 0.0254 mm} or {@code 0.015625 in}, stays whole.
+     *
+     * @return such as {@code 0.2362 in} for 6 mm read in inches
+     */
+    public String brief() {
+        String number = Numbers.plain(value);
+        int most = briefDecimals();
+        // A binary part of an inch such as 1/128 takes 7 decimals; of a millimetre nobody types more than 4.
+        int typed = unit == ShopUnit.INCH ? most + 3 : most + 1;
+        if (most < 0 || number.contains("E") || decimals(number) <= typed) {
+            return toString();
+        }
+        int twoDigits = 1 - (int) Math.floor(StrictMath.log10(Math.abs(value)));
+        return Numbers.trimmed(value, Math.max(most, twoDigits)) + " " + unit.symbol();
+    }
+
+    /** Decimals that a person reads of a length in this unit, negative for other kinds. */
+    private int briefDecimals() {
+        if (unit.kind() != (Class<?>) Length.class) {
+            return -1;
+        }
+        // Micrometres, or tenths of a thou.
+        boolean inches = LengthStyle.ofUnit(ShopUnit.sameKind(unit, Length.class)) != LengthStyle.MILLIMETRES;
+        double finest = inches ? 0.00254 : 0.001;
+        return Math.max(0, (int) Math.round(StrictMath.log10(unit.toHouse(1) / finest)));
+    }
+
+    private static int decimals(String number) {
+        int point = number.indexOf('.');
+        return point < 0 ? 0 : number.length() - point - 1;
     }
 
     /** Returns number, space, unit, such as {@code 1.75 in}: at most twelve significant digits, the same everywhere. */

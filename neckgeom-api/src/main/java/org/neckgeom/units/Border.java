@@ -90,6 +90,12 @@ final class Border {
         }
     }
 
+    /** A value of a shop unit in a unit of any provider, or NaN where that is no plain factor. */
+    static <Q extends Quantity<Q>> double valueIn(double value, ShopUnit<Q> unit, Unit<Q> other) {
+        Entry entry = entry(other, unit.house());
+        return entry == null ? Double.NaN : unit.factor().valueIn(value, entry.factor);
+    }
+
     /** The shop unit that equals a unit of any provider, or null. */
     static <Q extends Quantity<Q>> ShopUnit<Q> shopUnit(Unit<Q> unit, Class<Q> kind) {
         for (ShopUnit<?> house : ShopUnit.HOUSE) {

@@ -49,6 +49,18 @@ final class Factor {
         return zero != 0;
     }
 
+    /** The double nearest {@code x} of this unit in the other one, or NaN where a zero lies elsewhere. */
+    double valueIn(double x, Factor other) {
+        if (hasOffset() || other.hasOffset()) {
+            return Double.NaN;
+        }
+        return new BigDecimal(x).multiply(exact()).divide(other.exact(), DIGITS).doubleValue();
+    }
+
+    private BigDecimal exact() {
+        return new BigDecimal(high).add(new BigDecimal(low));
+    }
+
     double toHouse(double x) {
         if (identity) {
             return x;

@@ -37,6 +37,7 @@ final class Jsr385 {
     static final Unit<Angle> DEGREE = RADIAN.multiply(PI).divide(180);
 
     static final Unit<Force> NEWTON = Units.NEWTON;
+    static final Unit<Force> KILOGRAM_FORCE = NEWTON.multiply(980_665).divide(100_000);
     static final Unit<Force> POUND_FORCE = NEWTON.multiply(44_482_216_152_605L).divide(10_000_000_000_000L);
 
     static final Unit<Pressure> MEGAPASCAL = MetricPrefix.MEGA(Units.PASCAL);

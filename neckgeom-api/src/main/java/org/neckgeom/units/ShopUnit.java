@@ -73,6 +73,10 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     public static final ShopUnit<Force> POUND_FORCE =
             unit(Force.class, "lbf", "a force", Factor.of(POUND_IN_NEWTON), () -> Jsr385.POUND_FORCE);
 
+    /** Kilogram-force, 9.80665 N exactly. */
+    public static final ShopUnit<Force> KILOGRAM_FORCE =
+            unit(Force.class, "kgf", "a force", Factor.of(new BigDecimal("9.80665")), () -> Jsr385.KILOGRAM_FORCE);
+
     /** Megapascal, the house unit of pressure, stress and elastic modulus: 1 N/mm2. */
     public static final ShopUnit<Pressure> MEGAPASCAL =
             house(Pressure.class, "MPa", "a pressure", () -> Jsr385.MEGAPASCAL);
@@ -191,6 +195,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             RADIAN,
             DEGREE,
             NEWTON,
+            KILOGRAM_FORCE,
             POUND_FORCE,
             MEGAPASCAL,
             GIGAPASCAL,
@@ -306,6 +311,10 @@ public final class ShopUnit<Q extends Quantity<Q>> {
      */
     public ShopUnit<Q> forDifferences() {
         return hasOffset() ? house() : this;
+    }
+
+    Factor factor() {
+        return factor;
     }
 
     /**

@@ -33,20 +33,20 @@ class NeckDesignTest {
 
     @Test
     void missingParts_areNamedWhereTheyAreNeeded() {
-        refused(BARE::scale, "\"bench neck\" must have its scale told for this, but has none: add .scale(...)");
+        refused(BARE::scale, "\"bench neck\" needs its scale for this, but has none: add .scale(...)");
         refused(
                 BARE::fingerboard,
-                "\"bench neck\" must have its fingerboard told for this, but has none: add .fingerboard(...)");
-        refused(BARE::back, "\"bench neck\" must have its back told for this, but has none: add .back(...)");
-        refused(BARE::wood, "\"bench neck\" must have its wood told for this, but has none: add .wood(...)");
-        refused(BARE::strings, "\"bench neck\" must have its strings told for this, but has none: add .strings(...)");
-        refused(BARE::bodyJointMm, "\"bench neck\" must have its scale told for this, but has none: add .scale(...)");
+                "\"bench neck\" needs its fingerboard for this, but has none: add .fingerboard(...)");
+        refused(BARE::back, "\"bench neck\" needs its back for this, but has none: add .back(...)");
+        refused(BARE::wood, "\"bench neck\" needs its wood for this, but has none: add .wood(...)");
+        refused(BARE::strings, "\"bench neck\" needs its strings for this, but has none: add .strings(...)");
+        refused(BARE::bodyJointMm, "\"bench neck\" needs its scale for this, but has none: add .scale(...)");
         refused(
                 () -> BARE.scale(mm(560)).halfWidthAtMm(0),
-                "\"bench neck\" must have its fingerboard told for this, but has none: add .fingerboard(...)");
+                "\"bench neck\" needs its fingerboard for this, but has none: add .fingerboard(...)");
         refused(
                 () -> BARE.scale(mm(560)).backDepthAtMm(0),
-                "\"bench neck\" must have its back told for this, but has none: add .back(...)");
+                "\"bench neck\" needs its back for this, but has none: add .back(...)");
         assertThat(BARE.channel()).isEmpty();
         assertThat(BARE.head()).isEmpty();
         assertThat(BARE.heel()).isEmpty();
@@ -174,5 +174,12 @@ class NeckDesignTest {
         assertThat(neck.name()).isEqualTo("bench neck");
         assertThat(neck.frets()).isEqualTo(20);
         assertThat(neck.bodyAtFret()).isEqualTo(12);
+    }
+
+    @Test
+    void toString_keepsTheStyleOfTheScaleThroughout() {
+        NeckDesign neck = NeckDesign.named("bench neck").scale(inch(25.5)).rod(Rod.twoWay(mm(300), mm(6), mm(9)));
+
+        assertThat(neck.toString()).contains("0.2362 in").doesNotContain(" mm").doesNotContainPattern("\\.\\d{5}");
     }
 }

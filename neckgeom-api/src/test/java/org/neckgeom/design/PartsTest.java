@@ -240,4 +240,31 @@ class PartsTest {
         refused(() -> Heel.of(mm(78), mm(0)), "heel width must be more than 0 mm, but was 0 mm");
         refused(() -> heel.blocks(mm(0)), "heel block thickness must be more than 0 mm, but was 0 mm");
     }
+
+    @Test
+    void strings_showTheirDiametersAsTheyWereTold() {
+        StringSet set = StringSet.of(pitch("G2"), pitch("D3"));
+
+        assertThat(set.diameters(inch(0.01), inch(0.0135)).toString()).endsWith(" Hz, 0.01, 0.0135 in thick");
+        assertThat(set.tensions(newton(95)).diameters(mm(0.25)).toString())
+                .endsWith(" Hz, 95 N a string, 0.25 mm thick");
+        assertThat(set.diameters(inch(0.01), mm(0.3)).toString()).endsWith("0.01, 0.0118 in thick");
+        assertThat(set.diameters(inch(0.01))).isEqualTo(set.diameters(mm(0.254)));
+    }
+
+    /** By hand: 270.2 mm are 10.63780 in, 6 mm 0.23622 in, 9.2 mm 0.36220 in. */
+    @Test
+    void channel_readsInTheOtherStyleAsAPersonDoes() {
+        Channel channel = Channel.forRod(Rod.twoWay(mm(267.2), mm(6), mm(9)))
+                .startingAt(mm(3))
+                .clearance(mm(0.2));
+
+        assertThat(channel.in(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo(channel)
+                .hasToString("channel 0.1181 in to 10.6378 in from the nut, 0.2362 in wide, 0.3622 in deep");
+        assertThat(channel.rod().in(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo(channel.rod())
+                .hasToString("two-way rod, 10.5197 in x 0.2362 in x 0.3543 in, adjusted at the head");
+        assertThat(channel.in(LengthStyle.MILLIMETRES)).hasToString(channel.toString());
+    }
 }

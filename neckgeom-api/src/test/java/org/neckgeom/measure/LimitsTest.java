@@ -45,10 +45,10 @@ class LimitsTest {
                 .withMessage("limit must be more than 0 mm, but was 0 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Limits.between(mm(5), mm(3)))
-                .withMessage("upper limit must be more than 5 mm, but was 3 mm");
+                .withMessage("upper limit must be more than 5 mm, the lower one, but was 3 mm: are the two swapped?");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Limits.between(mm(5), mm(5)))
-                .withMessage("upper limit must be more than 5 mm, but was 5 mm");
+                .withMessage("upper limit must be more than 5 mm, the lower one, but was 5 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Limits.between(mm(5), OtherQuantity.lie(newton(9))))
                 .withMessage("upper limit must be a length, but was 9 N");
@@ -76,5 +76,23 @@ class LimitsTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> interval.contains(OtherQuantity.lie(newton(0))))
                 .withMessage("quantity must be a length, but was 0 N");
+    }
+
+    @Test
+    void toString_readsInTheOtherUnitAsAPersonDoes() {
+        assertThat(Limits.within(mm(0.1).in(ShopUnit.INCH))).hasToString("within 0.0039 in");
+        assertThat(Limits.between(mm(3).in(ShopUnit.INCH), mm(5))).hasToString("0.1181 to 0.1969 in");
+        assertThat(Limits.atLeast(mm(3).in(ShopUnit.INCH))).hasToString("0.1181 in or more");
+        assertThat(Limits.within(inch(0.015625))).hasToString("within 0.015625 in");
+    }
+
+    @Test
+    void between_asksWhetherTheTwoAreSwapped() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Limits.between(mm(0.1), mm(-0.1)))
+                .withMessageEndingWith("but was -0.1 mm: are the two swapped?");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Limits.between(mm(3), mm(3)))
+                .withMessage("upper limit must be more than 3 mm, the lower one, but was 3 mm");
     }
 }

@@ -177,4 +177,41 @@ class AmountTest {
         assertThat(mm(-4e-9)).hasToString("-4E-9 mm");
         assertThat(mm(12345678.5)).hasToString("12345678.5 mm");
     }
+
+    /** By hand: 6 mm are 0.23622 in, 0.1 mm 0.003937 in or 3.937 thou, 1/64 in 0.015625 in or 0.396875 mm. */
+    @Test
+    void brief_leavesOutWhatNobodyReads() {
+        assertThat(mm(6).in(ShopUnit.INCH).brief()).isEqualTo("0.2362 in");
+        assertThat(mm(270.2).in(ShopUnit.INCH).brief()).isEqualTo("10.6378 in");
+        assertThat(mm(0.1).in(ShopUnit.INCH).brief()).isEqualTo("0.0039 in");
+        assertThat(mm(0.1).in(ShopUnit.THOU).brief()).isEqualTo("3.9 thou");
+        assertThat(mm(1000.0 / 3).brief()).isEqualTo("333.333 mm");
+        assertThat(inch(1 / 64.0).in(ShopUnit.MILLIMETRE).brief()).isEqualTo("0.397 mm");
+        assertThat(mm(-6).in(ShopUnit.INCH).brief()).isEqualTo("-0.2362 in");
+        assertThat(mm(100).in(ShopUnit.FOOT).brief()).isEqualTo("0.32808 ft");
+    }
+
+    @Test
+    void brief_keepsWhatMayHaveBeenTyped() {
+        assertThat(inch(1 / 64.0).brief()).isEqualTo("0.015625 in");
+        assertThat(inch(1 / 128.0).brief()).isEqualTo("0.0078125 in");
+        assertThat(mm(0.0254).brief()).isEqualTo("0.0254 mm");
+        assertThat(mm(25.4).brief()).isEqualTo("25.4 mm");
+        assertThat(mm(0).brief()).isEqualTo("0 mm");
+        assertThat(mm(12345678.5).brief()).isEqualTo("12345678.5 mm");
+    }
+
+    @Test
+    void brief_neverRoundsASizeAway() {
+        assertThat(mm(0.0000123).brief()).isEqualTo("0.000012 mm");
+        assertThat(mm(-4e-9).brief()).isEqualTo("-4E-9 mm");
+        assertThat(mm(1e300).brief()).isEqualTo("1E+300 mm");
+        assertThat(mm(0.002).in(ShopUnit.INCH).brief()).isEqualTo("0.000079 in");
+    }
+
+    @Test
+    void brief_leavesOtherKindsAlone() {
+        assertThat(deg(100.0 / 3).brief()).isEqualTo("33.3333333333 deg");
+        assertThat(ShopUnit.ONE.of(0.25).brief()).isEqualTo("0.25");
+    }
 }

@@ -307,4 +307,29 @@ class ForeignQuantityTest {
 
         assertThat(HouseUnits.mm(sum, "sum")).isEqualTo(50.8);
     }
+
+    /** A yard is 36 in and 914.4 mm exactly (international yard and pound agreement of 1959). */
+    @Test
+    void to_givesTheDoubleNearestTheExactConversion() {
+        Unit<Length> yard = Units.METRE.multiply(9144).divide(10_000);
+        Unit<Length> hundredth = Units.METRE.divide(100_000);
+
+        long seed = 7;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 200; i++) {
+            double whole = random.nextInt(1, 100_000) / 1000.0;
+            BigDecimal exact = new BigDecimal(whole);
+            assertThat(inch(whole).to(yard).getValue().doubleValue())
+                    .as("seed %d, %s in", seed, whole)
+                    .isEqualTo(exact.divide(BigDecimal.valueOf(36), java.math.MathContext.DECIMAL128)
+                            .doubleValue());
+            assertThat(inch(whole).to(hundredth).getValue().doubleValue())
+                    .as("seed %d, %s in", seed, whole)
+                    .isEqualTo(exact.multiply(BigDecimal.valueOf(2540)).doubleValue());
+            assertThat(mm(whole).to(yard).getValue().doubleValue())
+                    .as("seed %d, %s mm", seed, whole)
+                    .isEqualTo(exact.divide(new BigDecimal("914.4"), java.math.MathContext.DECIMAL128)
+                            .doubleValue());
+        }
+    }
 }

@@ -250,4 +250,11 @@ class ShopUnitsTest {
         assertThat(ShopUnits.gramPerMetre(0.4)).hasToString("0.4 g/m");
         assertThat(ShopUnits.kgPerM3(640)).hasToString("640 kg/m3");
     }
+
+    /** 1 kgf = 9.80665 N exactly: the standard acceleration of 1901 (3rd CGPM). */
+    @Test
+    void parse_readsKilogramForce() {
+        assertThat(ShopUnits.parse("1 kgf", Force.class)).isEqualTo(ShopUnits.newton(9.80665));
+        assertThat(ShopUnits.parse("9.5 kgf", Force.class)).hasToString("9.5 kgf");
+    }
 }

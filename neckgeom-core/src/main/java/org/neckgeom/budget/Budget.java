@@ -40,11 +40,13 @@ public final class Budget<Q extends Quantity<Q>> {
     private final String title;
     private final ShopUnit<Q> unit;
     private final List<Contributor> contributors;
+    private final String note;
 
-    private Budget(String title, ShopUnit<Q> unit, List<Contributor> contributors) {
+    private Budget(String title, ShopUnit<Q> unit, List<Contributor> contributors, String note) {
         this.title = title;
         this.unit = unit;
         this.contributors = contributors;
+        this.note = note;
     }
 
     /**
@@ -66,7 +68,8 @@ public final class Budget<Q extends Quantity<Q>> {
      * @return the budget
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
-        return new Budget<>(Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of());
+        return new Budget<>(
+                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of(), "");
     }
 
     /**
@@ -110,7 +113,12 @@ public final class Budget<Q extends Quantity<Q>> {
         }
         List<Contributor> more = new ArrayList<>(contributors);
         more.add(contributor);
-        return new Budget<>(title, unit, List.copyOf(more));
+        return new Budget<>(title, unit, List.copyOf(more), note);
+    }
+
+    /** The same budget under a shorter title, what it says exactly in a note. */
+    Budget<Q> titled(String shorter, String exactly) {
+        return new Budget<>(shorter, unit, contributors, exactly);
     }
 
     /** The same budget with all its contributors at once, their names known to differ. */
@@ -122,7 +130,7 @@ public final class Budget<Q extends Quantity<Q>> {
                         + "\" was given twice in " + title);
             }
         }
-        return new Budget<>(title, unit, List.copyOf(all));
+        return new Budget<>(title, unit, List.copyOf(all), note);
     }
 
     /**
@@ -132,7 +140,7 @@ public final class Budget<Q extends Quantity<Q>> {
      * @return the budget
      */
     public Budget<Q> in(ShopUnit<Q> other) {
-        return new Budget<>(title, other, contributors);
+        return new Budget<>(title, other, contributors, note);
     }
 
     /**
@@ -154,7 +162,7 @@ public final class Budget<Q extends Quantity<Q>> {
             }
             all.set(i, old.with(spread));
         }
-        return new Budget<>(title, unit, List.copyOf(all));
+        return new Budget<>(title, unit, List.copyOf(all), note);
     }
 
     /**
@@ -447,6 +455,9 @@ public final class Budget<Q extends Quantity<Q>> {
                 .limit(6)
                 .forEach(share -> report.row(share.name(), Shown.deviation(share.contributionHouse(), unit)));
         int rest = contributors.size() - 6;
-        return Shown.fitted(rest > 0 ? report.note("and " + rest + " smaller ones") : report);
+        if (rest > 0) {
+            report.note("and " + rest + " smaller ones");
+        }
+        return Shown.fitted(note.isEmpty() ? report : report.note(note));
     }
 }

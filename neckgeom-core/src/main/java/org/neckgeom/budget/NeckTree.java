@@ -9,6 +9,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * The usual neck's registration, ready made, and the budgets a maker asks of it first. Immutable.
@@ -134,8 +135,12 @@ public final class NeckTree {
      * @return the budget
      */
     public Budget<Length> stringLineAtBridge() {
-        return registration()
+        Budget<Length> budget = registration()
                 .across("fingerboard", "body joint", mm(design.scale().lengthMm()));
+        return budget.titled(
+                "string line against the bridge's middle",
+                budget.title() + "; the joint is judged at both ends of its "
+                        + design.style().brief(CHEEK_MM));
     }
 
     /**
@@ -145,7 +150,12 @@ public final class NeckTree {
      * @return the budget
      */
     public Budget<Length> boardOnNeck(Quantity<Length> x) {
-        return registration().across("side taper", "fingerboard", x);
+        Budget<Length> budget = registration().across("side taper", "fingerboard", x);
+        boolean joint = HouseUnits.mm(x, "station") == design.bodyJointMm();
+        return budget.titled(
+                "board on the neck at "
+                        + (joint ? "the body joint" : LengthStyle.of(x).brief(HouseUnits.mm(x, "station"))),
+                budget.title());
     }
 
     /**
@@ -156,7 +166,12 @@ public final class NeckTree {
      * @return the budget
      */
     public Budget<Length> woodEachSide(Quantity<Length> x) {
-        return registration().across("rod channel", "side taper", x);
+        Budget<Length> budget = registration().across("rod channel", "side taper", x);
+        boolean nearNut = HouseUnits.mm(x, "station") == NEAR_NUT * design.bodyJointMm();
+        return budget.titled(
+                "wood on each side of the channel "
+                        + (nearNut ? "near the nut" : "at " + LengthStyle.of(x).brief(HouseUnits.mm(x, "station"))),
+                budget.title());
     }
 
     /**
@@ -165,8 +180,11 @@ public final class NeckTree {
      * @return the budget
      */
     public Budget<Length> projectionAtBridge() {
-        return registration()
+        Budget<Length> budget = registration()
                 .height("body joint", "fingerboard", mm(design.scale().lengthMm()));
+        return budget.titled(
+                "projection height at the bridge",
+                budget.title() + "; the joint is judged at both ends of the heel's face");
     }
 
     /**
@@ -175,7 +193,8 @@ public final class NeckTree {
      * @return the budget
      */
     public Budget<Length> stringLength() {
-        return registration().along("nut", "bridge");
+        Budget<Length> budget = registration().along("nut", "bridge");
+        return budget.titled("string length from nut to bridge", budget.title());
     }
 
     /**

@@ -4,9 +4,9 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * A sentence that places a feature, begun by {@link Registration#place}: {@code place("heel").on("rod channel")}, then
@@ -68,9 +68,9 @@ public final class Placing {
             }
             if (x1 == x2) {
                 throw new IllegalArgumentException("the two stations of \"" + feature + "\" must differ, but both were "
-                        + Amount.from(first, "first station"));
+                        + Amount.from(first, "first station").brief());
             }
-            return new At(this, x1, x2);
+            return new At(this, x1, x2, LengthStyle.of(first));
         }
 
         /**
@@ -95,11 +95,13 @@ public final class Placing {
         private final On on;
         private final double x1;
         private final double x2;
+        private final LengthStyle style;
 
-        private At(On on, double x1, double x2) {
+        private At(On on, double x1, double x2, LengthStyle style) {
             this.on = on;
             this.x1 = x1;
             this.x2 = x2;
+            this.style = style;
         }
 
         /**
@@ -131,13 +133,13 @@ public final class Placing {
         }
 
         private String named(double x) {
-            return feature + " at " + Numbers.trimmed(x, 3) + " mm";
+            return feature + " at " + style.brief(x);
         }
 
         @Override
         public String toString() {
-            return "placing " + feature + " on " + on.parent + " at " + Numbers.plain(x1) + " and " + Numbers.plain(x2)
-                    + " mm: go on with each(...)";
+            return "placing " + feature + " on " + on.parent + " at " + style.brief(x1) + " and " + style.brief(x2)
+                    + ": go on with each(...)";
         }
     }
 }

@@ -286,7 +286,9 @@ public final class Registration {
             throw new IllegalArgumentException(
                     "\"" + feature + "\" is not placed " + direction.words + "; there are " + quoted(tree(direction)));
         }
-        throw new IllegalArgumentException("there is no feature \"" + feature + "\" " + direction.words + "; there are "
+        String nearest = NearestName.of(feature, tree(direction).keySet());
+        throw new IllegalArgumentException("there is no feature \"" + feature + "\" " + direction.words
+                + (nearest.isEmpty() ? "" : " (did you mean \"" + nearest + "\"?)") + "; there are "
                 + quoted(tree(direction)));
     }
 

@@ -43,7 +43,9 @@ public final class BoardSection {
         double r = HouseUnits.mmPositive(radius, "crown radius");
         if (!(r > w / 2)) {
             throw HouseUnits.refused(
-                    "crown radius", "more than half the width of " + Amount.from(width, "width"), radius);
+                    "crown radius",
+                    "more than half the width of " + Amount.from(width, "width").brief(),
+                    radius);
         }
         return ofMm(0, w, HouseUnits.mmPositive(middle, "thickness"), r, LengthStyle.of(width));
     }

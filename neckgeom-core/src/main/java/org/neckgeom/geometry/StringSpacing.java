@@ -59,7 +59,7 @@ public final class StringSpacing {
         double[] mm = strings.diametersMm();
         if (mm.length == 0) {
             throw new IllegalArgumentException(
-                    "strings must have their diameters told for this, but have none: add .diameters(...)");
+                    "strings need their diameters for this, but have none: add .diameters(...)");
         }
         return new Wanted(mm, strings.inCourse() == 1 ? 0 : HouseUnits.mmPositive(inPair, "spacing in a pair"));
     }

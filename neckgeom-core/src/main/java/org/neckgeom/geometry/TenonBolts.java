@@ -123,7 +123,7 @@ public final class TenonBolts {
     private double leastMm() {
         if (depths.length == 0 || diameter == 0) {
             throw new IllegalArgumentException(
-                    "a tenon must have its holes told for this: add .holes(...) and .at(...)");
+                    "a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
         }
         double r = diameter / 2;
         double least = Math.min(setBack, length - setBack - diameter);

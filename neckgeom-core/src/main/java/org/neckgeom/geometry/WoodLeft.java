@@ -51,8 +51,8 @@ public final class WoodLeft {
      */
     public static WoodLeft under(NeckDesign neck) {
         Channel channel = neck.channel()
-                .orElseThrow(() -> new IllegalArgumentException("\"" + neck.name()
-                        + "\" must have its rod told for the wood left, but has none: add .rod(...)"));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"" + neck.name() + "\" needs its rod for the wood left, but has none: add .rod(...)"));
         return under(channel, BackShape.of(neck));
     }
 
@@ -305,6 +305,6 @@ public final class WoodLeft {
     /** Returns the thinnest place and the channel it is under. */
     @Override
     public String toString() {
-        return least() + "\n  under " + channel;
+        return least() + "\n  under " + channel.in(style());
     }
 }

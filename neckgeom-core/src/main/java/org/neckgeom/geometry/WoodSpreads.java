@@ -103,9 +103,13 @@ public final class WoodSpreads {
     @Override
     public String toString() {
         return Report.titled("Spreads of channel and back")
-                .row("depth", depth)
-                .row("offset", offset)
-                .row("carving", carving)
+                .row("depth", text(depth))
+                .row("offset", text(offset))
+                .row("carving", text(carving))
                 .toString();
+    }
+
+    private static Object text(Spread<Length> spread) {
+        return spread.equals(zero()) ? "exact" : spread;
     }
 }

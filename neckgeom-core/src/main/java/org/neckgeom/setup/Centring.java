@@ -268,12 +268,12 @@ public final class Centring {
         return Objects.hash(offset, centreMm, centreUncertaintyMm, trial);
     }
 
-    /** Returns the offset, the move and the check of the readings. */
+    /** Returns the offset, the move, the check of the readings, and what was assumed of them where nothing was told. */
     @Override
     public String toString() {
-        return Report.titled("Centring: " + offset)
-                .row("do", move())
-                .row("check", closure())
-                .toString();
+        Closure closure = closure();
+        Report report = Report.titled("Centring: " + offset).row("do", move()).row("check", closure.finding());
+        String assumed = closure.assumed(offset.style());
+        return (assumed.isEmpty() ? report : report.note(assumed)).toString();
     }
 }

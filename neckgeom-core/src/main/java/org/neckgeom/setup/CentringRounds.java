@@ -36,7 +36,9 @@ public final class CentringRounds {
     private static final double SURPRISE = 3;
 
     private final ScalarFilter filter;
-    private final double moveMm;
+    /** NaN until told. */
+    private final double toldMoveMm;
+
     private final double lastReadingMm;
     private final int readings;
     private final int moves;
@@ -45,14 +47,14 @@ public final class CentringRounds {
 
     private CentringRounds(
             ScalarFilter filter,
-            double moveMm,
+            double toldMoveMm,
             double lastReadingMm,
             int readings,
             int moves,
             double surprise,
             LengthStyle style) {
         this.filter = filter;
-        this.moveMm = moveMm;
+        this.toldMoveMm = toldMoveMm;
         this.lastReadingMm = lastReadingMm;
         this.readings = readings;
         this.moves = moves;
@@ -71,8 +73,7 @@ public final class CentringRounds {
         requireClosed(first);
         double u = uncertainty(first.offset());
         ScalarFilter filter = ScalarFilter.start(first.offset().amountMm(), u);
-        return new CentringRounds(
-                filter, USUAL_MOVE_MM, u, 1, 0, 0, first.offset().style());
+        return new CentringRounds(filter, Double.NaN, u, 1, 0, 0, first.offset().style());
     }
 
     /**
@@ -131,9 +132,13 @@ public final class CentringRounds {
         return moved(-HouseUnits.mmNotNegative(size, "move"), 0);
     }
 
+    private double moveMm() {
+        return Double.isNaN(toldMoveMm) ? USUAL_MOVE_MM : toldMoveMm;
+    }
+
     private CentringRounds moved(double mm, double stackMm) {
-        ScalarFilter after = filter.moved(mm, StrictMath.hypot(moveMm, stackMm));
-        return new CentringRounds(after, moveMm, lastReadingMm, readings, moves + 1, surprise, style);
+        ScalarFilter after = filter.moved(mm, StrictMath.hypot(moveMm(), stackMm));
+        return new CentringRounds(after, toldMoveMm, lastReadingMm, readings, moves + 1, surprise, style);
     }
 
     /**
@@ -148,7 +153,7 @@ public final class CentringRounds {
         double u = uncertainty(next.offset());
         double z = next.offset().amountMm();
         double worst = Math.max(surprise, filter.surprise(z, u));
-        return new CentringRounds(filter.read(z, u), moveMm, u, readings + 1, moves, worst, style);
+        return new CentringRounds(filter.read(z, u), toldMoveMm, u, readings + 1, moves, worst, style);
     }
 
     private static void requireClosed(Centring centring) {
@@ -219,7 +224,7 @@ public final class CentringRounds {
     }
 
     private double afterMove(double limitMm) {
-        return within(limitMm, 0, StrictMath.hypot(filter.u(), moveMm));
+        return within(limitMm, 0, StrictMath.hypot(filter.u(), moveMm()));
     }
 
     /**
@@ -249,8 +254,8 @@ public final class CentringRounds {
         double now = within(limitMm, filter.mean(), filter.u());
         double moved = afterMove(limitMm);
         double readAgain = 1 / Math.sqrt(1 / (filter.u() * filter.u()) + 1 / (lastReadingMm * lastReadingMm));
-        double readThenMoved = within(limitMm, 0, StrictMath.hypot(readAgain, moveMm));
-        double best = within(limitMm, 0, moveMm);
+        double readThenMoved = within(limitMm, 0, StrictMath.hypot(readAgain, moveMm()));
+        double best = within(limitMm, 0, moveMm());
         NextStep.Kind kind;
         if (!isConsistent()) {
             kind = NextStep.Kind.READ_AGAIN;
@@ -296,7 +301,7 @@ public final class CentringRounds {
      */
     public CentringRounds in(LengthStyle style) {
         return new CentringRounds(
-                filter, moveMm, lastReadingMm, readings, moves, surprise, Objects.requireNonNull(style, "style"));
+                filter, toldMoveMm, lastReadingMm, readings, moves, surprise, Objects.requireNonNull(style, "style"));
     }
 
     /** Returns the estimate and how many rounds it rests on. */
@@ -306,7 +311,10 @@ public final class CentringRounds {
                 .row(
                         "rounds",
                         Words.count(readings, "trial cut", "trial cuts") + ", " + Words.count(moves, "move", "moves"))
-                .row("moves within", style.small(moveMm) + " (one standard deviation)");
+                .row(
+                        "moves within",
+                        style.small(moveMm()) + " (one standard deviation"
+                                + (Double.isNaN(toldMoveMm) ? ", taken as none was told: common practice)" : ")"));
         if (!isConsistent()) {
             report.note(
                     "a reading came out " + Numbers.fixed(surprise, 1)

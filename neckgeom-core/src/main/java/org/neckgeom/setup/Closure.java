@@ -360,9 +360,35 @@ public final class Closure {
         return Objects.hash(trial, slotShouldBeMm, slotWithinMm, pieceShouldBeMm, pieceWithinMm);
     }
 
-    /** Returns the finding, such as {@code readings close: 0.3 thou short, allowed 3.2}, and what to read again. */
+    /**
+     * Returns the finding, such as {@code readings close: 0.3 thou short, allowed 3.2}, what to read again, and how
+     * well the readings were taken to repeat where nothing was told.
+     */
     @Override
     public String toString() {
+        String assumed = assumed(style);
+        return assumed.isEmpty() || !isComplete() ? finding() : finding() + "\n  " + assumed;
+    }
+
+    /** What was assumed of readings that were taken once, empty where their repeatability was told. */
+    String assumed(LengthStyle shown) {
+        boolean wallsOnce = trial.fenceReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
+        boolean anyOnce = wallsOnce
+                || trial.fenceReadingsMm().length == 1
+                || trial.farReadingsMm().length == 1
+                || trial.slot().isPresent()
+                || trial.piece().isPresent();
+        if (trial.repeatability().isPresent() || !anyOnce) {
+            return "";
+        }
+        double usual = TrialCut.USUAL_REPEATABILITY_MM;
+        return (wallsOnce ? "readings" : "single readings") + " taken as within "
+                + (shown == LengthStyle.MILLIMETRES ? shown.brief(usual) : shown.small(usual))
+                + " each (common practice)";
+    }
+
+    /** The finding alone. */
+    String finding() {
         if (!closes()) {
             return unclosed();
         }

@@ -45,7 +45,10 @@ public final class FenceStep {
         double length = HouseUnits.mmPositive(pieceLength, "piece length");
         double g = HouseUnits.mmPositive(gap, "gap between the fence's halves");
         if (!(length > g)) {
-            throw HouseUnits.refused("piece length", "more than the gap of " + Amount.from(gap, "gap"), pieceLength);
+            throw HouseUnits.refused(
+                    "piece length",
+                    "more than the gap of " + Amount.from(gap, "gap").brief(),
+                    pieceLength);
         }
         return new FenceStep(fence.outOfLineMm(), length, g / 2, LengthStyle.of(pieceLength));
     }

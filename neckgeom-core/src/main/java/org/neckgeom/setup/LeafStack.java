@@ -247,6 +247,7 @@ public final class LeafStack {
         return remedy.isEmpty() ? stack : stack + "\n  " + remedy;
     }
 
+    /** Leaves as stamped; where the move is told in another unit, their height in that one as well. */
     private static String names(double[] leaves, LengthStyle setStyle, LengthStyle style) {
         if (leaves.length == 0) {
             return "no leaf";
@@ -255,7 +256,10 @@ public final class LeafStack {
         return Arrays.stream(leaves)
                         .mapToObj(leaf -> leafName(setStyle.unit().fromHouse(leaf), setStyle))
                         .collect(Collectors.joining(" + "))
-                + " " + unit + (leaves.length == 1 ? "leaf" : "leaves");
+                + " " + unit + (leaves.length == 1 ? "leaf" : "leaves")
+                + (setStyle == style
+                        ? ""
+                        : " (" + style.text(Arrays.stream(leaves).sum()) + ")");
     }
 
     /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */

@@ -1,6 +1,7 @@
 package org.neckgeom.setup;
 
 import java.util.Objects;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Estimate;
@@ -12,10 +13,14 @@ import org.neckgeom.units.LengthStyle;
  * How far a slot's middle lies from the middle of the piece, with its standard uncertainty, such as
  * {@code slot 0.710 mm nearer the fence, u 0.014 mm}. Positive when the slot lies too far from the fence, negative
  * when it lies too near. Immutable.
+ *
+ * <p>{@code centring.offset()} is an {@code Offset}; the quantity in it, for JSR 385 code, is {@link #amount()}, and the
+ * value with its uncertainty and degrees of freedom {@link #estimate()}.
  */
 public final class Offset {
 
     private static final double SQRT_2 = Math.sqrt(2);
+    private static final Pattern PRINTS_AS_NOTHING = Pattern.compile("^0(\\.0*)? ");
 
     private final double mm;
     private final double uncertaintyMm;
@@ -166,10 +171,11 @@ public final class Offset {
     /** Returns it in words, such as {@code slot 0.710 mm nearer the fence, u 0.014 mm}. */
     @Override
     public String toString() {
-        String where = mm == 0
+        String size = style.text(Math.abs(mm), uncertaintyMm);
+        // What rounds to nothing has no side.
+        String where = PRINTS_AS_NOTHING.matcher(size).find()
                 ? "slot in the middle"
-                : "slot " + style.text(Math.abs(mm), uncertaintyMm)
-                        + (mm < 0 ? " nearer the fence" : " farther from the fence");
+                : "slot " + size + (mm < 0 ? " nearer the fence" : " farther from the fence");
         return where + Words.uncertainty(uncertaintyMm, style);
     }
 }

@@ -55,7 +55,10 @@ public final class SlotLine {
         double x0 = HouseUnits.mm(start, "first station");
         double x1 = HouseUnits.mm(end, "second station");
         if (!(x1 > x0)) {
-            throw HouseUnits.refused("second station", "more than the first, " + Amount.from(start, "start"), end);
+            throw HouseUnits.refused(
+                    "second station",
+                    "more than the first, " + Amount.from(start, "start").brief(),
+                    end);
         }
         double u = Math.max(startOffset.uncertaintyMm(), endOffset.uncertaintyMm());
         return new SlotLine(startOffset.amountMm(), endOffset.amountMm(), x0, x1, u, startOffset.style());

@@ -29,7 +29,7 @@ final class NeckModel {
         return neck.fingerboard()
                 .wood()
                 .orElseThrow(() -> new IllegalArgumentException("\"" + neck.name()
-                        + "\" must have its fingerboard's wood told for this, but has none: add .wood(...) to the"
+                        + "\" needs its fingerboard's wood for this, but has none: add .wood(...) to the"
                         + " fingerboard"));
     }
 
@@ -110,7 +110,7 @@ final class NeckModel {
         double[] diameters = strings.diametersMm();
         if (masses.length == 0 && diameters.length == 0) {
             throw new IllegalArgumentException("\"" + neck.name()
-                    + "\" must have its strings' pull told for this, but has none: add .tensions(...),"
+                    + "\" needs its strings' pull for this, but has none: add .tensions(...),"
                     + " .massesPerLength(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();

@@ -97,8 +97,7 @@ public final class NeckWeather {
         slotFit().ifPresent(fit -> report.row("rod's play", fit.likely() + ": " + fit.fit()));
         return report.row("rings", "not known: any way they can lie")
                 .note("Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
-                .note("parts free to move. Dry wood adds relief with a single-action rod, damp wood takes it")
-                .note("away (common practice).")
+                .note("parts free to move.")
                 .toString();
     }
 }

@@ -68,4 +68,20 @@ class NeckTreeTest {
         double u = budget.rootSumSquare().uncertaintyHouse();
         return u * u;
     }
+
+    @Test
+    void budgets_areTitledInAMakersWordsAndSayExactlyWhatTheyAreInANote() {
+        assertThat(NeckTree.fromTheChannel(DESIGN).budgets())
+                .extracting(Budget::title)
+                .containsExactly(
+                        "string line against the bridge's middle",
+                        "board on the neck at the body joint",
+                        "wood on each side of the channel near the nut",
+                        "projection height at the bridge");
+        assertThat(NeckTree.fromTheChannel(DESIGN).stringLineAtBridge().toString())
+                .endsWith("body joint as seen from fingerboard, across at 648 mm;"
+                        + " the joint is judged at both ends of its 40 mm");
+        assertThat(NeckTree.fromTheChannel(DESIGN).boardOnNeck(mm(200)).title())
+                .isEqualTo("board on the neck at 200 mm");
+    }
 }

@@ -183,9 +183,10 @@ class RegistrationTest {
     void across_rejectsAnUnknownFeature() {
         assertThatThrownBy(() -> WORK.across("fingerboard", "bodyjoint", mm(560)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("there is no feature \"bodyjoint\" across; there are \"blank\", \"rod channel\", \"heel\","
-                        + " \"fingerboard\", \"body joint\"");
-        assertThatThrownBy(() -> WORK.place("x").on("nothing")).hasMessageContaining("\"nothing\"");
+                .hasMessage(
+                        "there is no feature \"bodyjoint\" across (did you mean \"body joint\"?); there are \"blank\","
+                                + " \"rod channel\", \"heel\", \"fingerboard\", \"body joint\"");
+        assertThatThrownBy(() -> WORK.place("x").on("nothing")).hasMessageContaining("\"nothing\" across; there are");
     }
 
     @Test
@@ -214,5 +215,19 @@ class RegistrationTest {
     @Test
     void across_printsInTheUnitOfTheStation() {
         assertThat(WORK.across("fingerboard", "body joint", inch(22)).unit()).isEqualTo(ShopUnit.INCH);
+    }
+
+    /** By hand: 12.7 mm are half an inch. */
+    @Test
+    void place_namesTheStationsInTheirOwnStyle() {
+        Registration work = Registration.from("rod channel", Spread.normal(mm(0.05)))
+                .place("heel")
+                .on("rod channel")
+                .at(inch(0.5), mm(290))
+                .each(Spread.normal(mm(0.05)));
+
+        assertThat(work.across("rod channel", "heel", inch(1)).contributors())
+                .extracting(Contributor::name)
+                .containsExactly("heel at 0.5 in", "heel at 11.4173 in");
     }
 }

@@ -299,7 +299,7 @@ class WoodLeftTest {
                 .hasMessage("station must be within the channel, from 3 mm to 303 mm, but was 303.1 mm");
         assertThatThrownBy(() -> WoodLeft.under(neck()))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must have its rod told");
+                .hasMessageContaining("needs its rod for the wood left");
     }
 
     @Test
@@ -340,5 +340,17 @@ class WoodLeftTest {
                 .fingerboard(
                         Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).rounded());
+    }
+
+    @Test
+    void toString_keepsTheStyleOfTheBackThroughout() {
+        BackProfile inInches = BackProfile.between(inch(0.8), inch(0.8)).rounded();
+
+        assertThat(WoodLeft.under(CHANNEL, inInches, SCALE, x -> 20).toString())
+                .contains("0.2362 in wide")
+                .doesNotContain(" mm");
+        assertThat(WoodSpreads.ofDepth(Spread.normal(inch(0.002))).toString())
+                .contains("exact")
+                .doesNotContain("mm");
     }
 }

@@ -135,4 +135,16 @@ class CentringRoundsTest {
         assertThatThrownBy(() -> twoRounds().chanceWithin(mm(0)))
                 .hasMessage("limit must be more than 0 mm, but was 0 mm");
     }
+
+    @Test
+    void toString_saysWhatItAssumesOfAMoveUntilTold() {
+        CentringRounds rounds = twoRounds();
+
+        assertThat(rounds.toString()).contains("0.020 mm (one standard deviation, taken as none was told");
+        assertThat(rounds.movesWithin(mm(0.02)).toString())
+                .contains("0.020 mm (one standard deviation)")
+                .doesNotContain("taken as");
+        assertThat(rounds.movesWithin(mm(0.02)).chanceAfterOneMore(mm(0.1)))
+                .isEqualTo(rounds.chanceAfterOneMore(mm(0.1)));
+    }
 }

@@ -291,4 +291,32 @@ class CentringTest {
         assertThat(offset.amountMm()).isEqualTo(Centring.of(FIRST).offset().amountMm());
         assertThat(offset.uncertaintyMm()).isCloseTo(Centring.of(FIRST).offset().uncertaintyMm(), within(1e-16));
     }
+
+    @Test
+    void toString_saysOnceWhatWasAssumedOfTheReadings() {
+        String note = "readings taken as within 0.05 mm each (common practice)";
+        Centring untold =
+                Centring.of(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)));
+
+        assertThat(untold.toString()).containsOnlyOnce(note);
+        assertThat(untold.closure().toString()).containsOnlyOnce(note);
+        assertThat(Centring.of(FIRST).toString()).doesNotContain("taken as");
+        assertThat(Centring.of(TrialCut.walls(inch(1.2030), inch(1.2038))).toString())
+                .contains("readings taken as within 2.0 thou each");
+        assertThat(Centring.of(TrialCut.walls(List.of(mm(29.84), mm(29.86)), List.of(mm(31.26), mm(31.24))))
+                        .toString())
+                .doesNotContain("taken as");
+        assertThat(Centring.of(TrialCut.walls(List.of(mm(29.84), mm(29.86)), List.of(mm(31.26), mm(31.24)))
+                                .piece(mm(67.1)))
+                        .toString())
+                .contains("single readings taken as");
+    }
+
+    @Test
+    void offset_thatPrintsAsNothingHasNoSide() {
+        assertThat(Offset.of(thou(-0.01), thou(0))).hasToString("slot in the middle");
+        assertThat(Offset.of(mm(-0.0004), mm(0.05))).hasToString("slot in the middle, u 0.050 mm");
+        assertThat(Offset.of(mm(0.006), mm(0.05))).hasToString("slot 0.006 mm farther from the fence, u 0.050 mm");
+        assertThat(Offset.of(mm(-0.71), mm(0.014))).hasToString("slot 0.710 mm nearer the fence, u 0.014 mm");
+    }
 }

@@ -117,4 +117,13 @@ class FenceMoveTest {
         assertThatThrownBy(() -> Offset.of(inch(0.1), mm(-0.1)))
                 .hasMessage("uncertainty must be 0 mm or more, but was -0.1 mm");
     }
+
+    /** By hand: 0.028 in are 0.7112 mm, and 0.70 mm are 27.56 thou. */
+    @Test
+    void leaves_inAnotherUnitSayTheirHeightInTheMoves() {
+        assertThat(move(-0.71, 0.014).leaves(FeelerSet.inch26()))
+                .hasToString("0.013 + 0.015 in leaves (0.711 mm), 0.001 mm over");
+        assertThat(FenceMove.of(Offset.of(thou(28), thou(0.5))).leaves(FeelerSet.metric20()))
+                .hasToString("0.70 mm leaf (27.6 thou), 0.4 thou short");
+    }
 }

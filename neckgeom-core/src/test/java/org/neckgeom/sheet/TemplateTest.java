@@ -345,7 +345,7 @@ class TemplateTest {
                 .fingerboard(Necks.octave().fingerboard());
 
         assertEquals(
-                "\"bare\" must have its back told for this, but has none: add .back(...)",
+                "\"bare\" needs its back for this, but has none: add .back(...)",
                 assertThrows(IllegalArgumentException.class, () -> Template.of(bare))
                         .getMessage());
     }

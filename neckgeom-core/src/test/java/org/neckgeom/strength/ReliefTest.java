@@ -211,11 +211,11 @@ class ReliefTest {
         NeckDesign noWood = Necks.mandolin().fingerboard(Fingerboard.tapered(mm(34), mm(46)));
         assertThatThrownBy(() -> Relief.of(noWood).underStrings())
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must have its fingerboard's wood told");
+                .hasMessageContaining("needs its fingerboard's wood for this");
         NeckDesign noPull = Necks.mandolin().strings(StringSet.of(pitch("G2"), pitch("D3")));
         assertThatThrownBy(() -> Relief.of(noPull).underStrings())
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("must have its strings' pull told");
+                .hasMessageContaining("needs its strings' pull for this");
     }
 
     @Test
