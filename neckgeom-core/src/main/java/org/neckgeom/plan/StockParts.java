@@ -36,7 +36,7 @@ final class StockParts {
                         style.amount(told.planingMm()));
         CuttingList list = CuttingList.from(plan.blank())
                 .kerf(style.amount(told.kerfMm()))
-                .trimmed(style.amount(told.endSpareMm()))
+                .trimmed(style.amount(startMm(plan)))
                 .piece(plan.scarf().isPresent() ? "shaft and head" : "neck", style.amount(lengthMm(plan)));
         int blocks = blocksFromBlank(plan);
         if (blocks > 0) {
@@ -46,6 +46,14 @@ final class StockParts {
                 .row("the neck", needs)
                 .row("from the head end", list);
         return new PlanPart(draft.done(), List.of(size(plan, needs), pieces(plan, list)));
+    }
+
+    /** Where the neck begins: the body joint lies where the nut line puts it; without one, after the spare of the end. */
+    private static double startMm(NeckPlan plan) {
+        double nut = plan.blank().nutFromHeadEndMm();
+        return nut > 0
+                ? Math.max(0, nut + plan.design().bodyJointMm() - lengthMm(plan))
+                : plan.details().endSpareMm();
     }
 
     private static double lengthMm(NeckPlan plan) {
