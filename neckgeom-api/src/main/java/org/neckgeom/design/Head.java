@@ -237,6 +237,17 @@ public final class Head {
         return LengthStyle.ofUnit(unit);
     }
 
+    /**
+     * Returns the same head, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return an equal head
+     */
+    public Head in(LengthStyle style) {
+        ShopUnit<Length> shown = Objects.requireNonNull(style, "style").unit();
+        return new Head(pitch, length, width, thickness, swing, veneer, veneerShortOfNut, backVeneer, shown);
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Head other

@@ -464,7 +464,7 @@ public final class NeckDesign {
             report.row("rod", channel.rod().in(style()));
         }
         row(report, "channel", channel == null ? null : channel.in(style()));
-        row(report, "head", head);
+        row(report, "head", head == null ? null : head.in(style()));
         row(report, "heel", heel);
         row(report, "strings", strings);
         return report.toString();

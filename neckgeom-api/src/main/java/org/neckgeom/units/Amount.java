@@ -433,8 +433,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     public String brief() {
         String number = Numbers.plain(value);
         int most = briefDecimals();
-        // A binary part of an inch such as 1/128 takes 7 decimals; of a millimetre nobody types more than 4.
-        int typed = unit == ShopUnit.INCH ? most + 3 : most + 1;
+        // A binary part of an inch such as 1/128 takes 7 decimals; of a millimetre, only a small one is typed with 4.
+        int typed = unit == ShopUnit.INCH ? most + 3 : Math.abs(value) < 1 ? most + 1 : most;
         if (most < 0 || number.contains("E") || decimals(number) <= typed) {
             return toString();
         }

@@ -178,7 +178,10 @@ class NeckDesignTest {
 
     @Test
     void toString_keepsTheStyleOfTheScaleThroughout() {
-        NeckDesign neck = NeckDesign.named("bench neck").scale(inch(25.5)).rod(Rod.twoWay(mm(300), mm(6), mm(9)));
+        NeckDesign neck = NeckDesign.named("bench neck")
+                .scale(inch(25.5))
+                .rod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                .head(Head.pitched(deg(13)));
 
         assertThat(neck.toString()).contains("0.2362 in").doesNotContain(" mm").doesNotContainPattern("\\.\\d{5}");
     }

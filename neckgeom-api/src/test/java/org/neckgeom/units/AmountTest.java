@@ -187,6 +187,7 @@ class AmountTest {
         assertThat(mm(0.1).in(ShopUnit.THOU).brief()).isEqualTo("3.9 thou");
         assertThat(mm(1000.0 / 3).brief()).isEqualTo("333.333 mm");
         assertThat(inch(1 / 64.0).in(ShopUnit.MILLIMETRE).brief()).isEqualTo("0.397 mm");
+        assertThat(inch(0.079).in(ShopUnit.MILLIMETRE).brief()).isEqualTo("2.007 mm");
         assertThat(mm(-6).in(ShopUnit.INCH).brief()).isEqualTo("-0.2362 in");
         assertThat(mm(100).in(ShopUnit.FOOT).brief()).isEqualTo("0.32808 ft");
     }
