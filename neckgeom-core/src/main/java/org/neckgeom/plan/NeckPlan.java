@@ -45,6 +45,9 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class NeckPlan {
 
+    private static final String HEAD = "glue head";
+    private static final String CHANNEL = "cut rod channel";
+
     /** So many checks that do not stand well fit where a value is printed. */
     private static final int MOST_SHOWN = 3;
 
@@ -369,10 +372,15 @@ public final class NeckPlan {
     /**
      * Returns the operations and the orders to keep; {@code order().plan()} puts them in order.
      *
+     * <p>Where a joint in the shaft would saw the channel off, gluing the head is kept before cutting the channel.
+     *
      * @return the usual neck's, without what this one lacks, unless told
      */
     public OrderOfWork order() {
-        return order;
+        List<String> names = order.operations().stream().map(Operation::name).toList();
+        return headComesFirst() && names.containsAll(List.of(HEAD, CHANNEL))
+                ? order.keep(HEAD).before(CHANNEL)
+                : order;
     }
 
     /**

@@ -1,19 +1,15 @@
 package org.neckgeom.plan;
 
-import java.util.List;
 import org.neckgeom.plan.PlanCheck.Outcome;
 
 /** The part of a plan that says in which order things are done. */
 final class OrderPart {
 
-    private static final String HEAD = "glue head";
-    private static final String CHANNEL = "cut rod channel";
-
     private OrderPart() {}
 
     static PlanPart of(NeckPlan plan) {
-        OrderPlan order = ordered(plan).plan();
-        PlanSection.Draft draft = PlanSection.titled("Order of work");
+        OrderPlan order = plan.order().plan();
+        PlanSection.Draft draft = PlanSection.titled(PlanSection.ORDER);
         for (OrderPlan.Step step : order.steps()) {
             draft.row(Integer.toString(step.number()), step.operation().name() + "\n" + step.why());
         }
@@ -22,13 +18,6 @@ final class OrderPart {
             draft.row("clashes", clashes);
         }
         return PlanPart.of(draft, check(order, clashes));
-    }
-
-    /** The order told, with the head glued before the channel is cut where the joint asks for it. */
-    private static OrderOfWork ordered(NeckPlan plan) {
-        OrderOfWork work = plan.order();
-        boolean both = work.operations().stream().map(Operation::name).toList().containsAll(List.of(HEAD, CHANNEL));
-        return plan.headComesFirst() && both ? work.keep(HEAD).before(CHANNEL) : work;
     }
 
     private static PlanCheck check(OrderPlan order, Clashes clashes) {

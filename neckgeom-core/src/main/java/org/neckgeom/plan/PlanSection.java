@@ -14,6 +14,12 @@ import org.neckgeom.text.Report;
  */
 public record PlanSection(String title, List<Row> rows, List<String> notes) {
 
+    /** Title of the section that lists the steps of the work. */
+    public static final String ORDER = "Order of work";
+
+    /** Title of the section that lists the frets. */
+    public static final String FRETS = "Frets and stations, from the nut";
+
     /**
      * A label and its value.
      *

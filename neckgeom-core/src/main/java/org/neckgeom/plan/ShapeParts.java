@@ -74,7 +74,7 @@ final class ShapeParts {
 
     private static PlanPart frets(NeckPlan plan) {
         NeckDesign design = plan.design();
-        PlanSection.Draft draft = PlanSection.titled("Frets and stations, from the nut");
+        PlanSection.Draft draft = PlanSection.titled(PlanSection.FRETS);
         for (Fret fret : FretTable.of(design).frets()) {
             double x = fret.fromNutMm();
             draft.row(

@@ -10,7 +10,6 @@ import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
-import org.neckgeom.plan.PlanSection.Row;
 import org.neckgeom.setup.Caution;
 import org.neckgeom.units.LengthStyle;
 
@@ -45,17 +44,11 @@ record Contents(
         budgets = List.copyOf(budgets);
     }
 
-    /** The sheet has a list of its own for what the plan says under this title. */
-    static final String ORDER_TITLE = "Order of work";
-
-    /** Label of a row that the sheet's own table of frets shows. */
-    static boolean isFret(Row row) {
-        return row.label().matches("fret \\d+");
-    }
-
-    private static PlanSection withoutFrets(PlanSection section) {
-        List<Row> rows = section.rows().stream().filter(row -> !isFret(row)).toList();
-        return new PlanSection(section.title(), rows, section.notes());
+    /** The places of the frets stand in a table of the sheet's own; what is noted about them stays. */
+    private static PlanSection withoutTable(PlanSection section) {
+        return section.title().equals(PlanSection.FRETS)
+                ? new PlanSection(section.title(), List.of(), section.notes())
+                : section;
     }
 
     static Contents of(NeckPlan plan) {
@@ -67,8 +60,8 @@ record Contents(
                 plan.checks(),
                 plan.cautions(),
                 plan.sections().stream()
-                        .filter(section -> !section.title().equals(ORDER_TITLE))
-                        .map(Contents::withoutFrets)
+                        .filter(section -> !section.title().equals(PlanSection.ORDER))
+                        .map(Contents::withoutTable)
                         .toList(),
                 Optional.of(plan.order().plan()),
                 BudgetPart.of(plan));

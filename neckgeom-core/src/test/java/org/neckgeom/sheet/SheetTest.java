@@ -202,8 +202,8 @@ class SheetTest {
             for (PlanSection section : plan.sections()) {
                 assertTrue(sheet.contains(words(section.title())), section.title());
                 for (PlanSection.Row row : section.rows()) {
-                    boolean listed = section.title().equals(Contents.ORDER_TITLE);
-                    boolean tabled = Contents.isFret(row);
+                    boolean listed = section.title().equals(PlanSection.ORDER);
+                    boolean tabled = section.title().equals(PlanSection.FRETS);
                     // Steps lose their numbers on the page, where the list has them; places of frets are in the table.
                     String label = listed || tabled ? "" : words(row.label());
                     String value = tabled ? rounded(row) : words(row.value());
@@ -226,7 +226,7 @@ class SheetTest {
 
     /** A fret's place on the scale of 560 mm to two decimals, by the twelfth root of 2. */
     private static String rounded(PlanSection.Row row) {
-        int fret = Integer.parseInt(row.label().split(" ")[1]);
+        int fret = row.label().equals("nut") ? 0 : Integer.parseInt(row.label().split(" ")[1]);
         double place = 560 * (1 - Math.pow(2, -fret / 12.0));
         return new BigDecimal(place).setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
