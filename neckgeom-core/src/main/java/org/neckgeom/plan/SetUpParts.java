@@ -18,6 +18,7 @@ import org.neckgeom.setup.CutterLoad;
 import org.neckgeom.setup.FenceMove;
 import org.neckgeom.setup.HeadAtFence;
 import org.neckgeom.setup.NextStep;
+import org.neckgeom.setup.Offset;
 import org.neckgeom.setup.Pass;
 import org.neckgeom.setup.PassPlan;
 import org.neckgeom.setup.Passes;
@@ -116,7 +117,7 @@ final class SetUpParts {
                 draft.row("stop block", move.at(plan.shop().fence()));
             }
         }
-        return PlanPart.of(draft, centred(verdict, next, limits));
+        return PlanPart.of(draft, centred(rounds.estimate(), verdict, next, limits));
     }
 
     private static PlanCheck misread(Closure closure, Limits<Length> limits) {
@@ -128,8 +129,8 @@ final class SetUpParts {
                 "Read again before moving.");
     }
 
-    private static PlanCheck centred(Verdict<Length> verdict, NextStep next, Limits<Length> limits) {
-        String found = verdict.estimate().toString();
+    private static PlanCheck centred(Offset offset, Verdict<Length> verdict, NextStep next, Limits<Length> limits) {
+        String found = offset.toString();
         return switch (verdict.call()) {
             case WITHIN -> new PlanCheck("channel centred", Outcome.GOOD, found, limits.toString(), "Cut the neck.");
             case OUTSIDE ->

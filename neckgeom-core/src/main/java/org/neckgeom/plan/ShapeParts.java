@@ -81,7 +81,18 @@ final class ShapeParts {
                     fret.number() == 0 ? "nut" : "fret " + fret.number(),
                     plan.style().text(x) + ", board " + plan.style().text(2 * design.halfWidthAtMm(x)) + " wide");
         }
-        return PlanPart.of(draft.note("measure every fret from the nut: steps added up add up their errors"));
+        draft.note("measure every fret from the nut: steps added up add up their errors");
+        if (design.frets() >= design.bodyAtFret()) {
+            return PlanPart.of(draft);
+        }
+        return PlanPart.of(
+                draft,
+                new PlanCheck(
+                        "frets reach the body",
+                        Outcome.OPEN,
+                        design.frets() + " frets, body at fret " + design.bodyAtFret(),
+                        design.bodyAtFret() + " frets or more",
+                        "Is one of the two a slip?"));
     }
 
     private static PlanPart neckSet(NeckSet set) {
