@@ -56,6 +56,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs) {
                 case "--check" -> task = once(task, Task.CHECK, argument);
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
+                case "--all" -> outputs.putAll(all(rest));
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
                 default -> {
                     Optional<Output> output = output(argument);
@@ -84,6 +85,19 @@ record Orders(Task task, String file, Map<Output, Path> outputs) {
         return Arrays.stream(Output.values())
                 .filter(output -> output.option().equals(argument))
                 .findFirst();
+    }
+
+    /** Everything that can be written, under its usual name in one folder. */
+    private static Map<Output, Path> all(Iterator<String> rest) {
+        if (!rest.hasNext()) {
+            throw new IllegalArgumentException("--all must be followed by the folder to write to, but nothing follows");
+        }
+        Path folder = Path.of(rest.next());
+        Map<Output, Path> outputs = new EnumMap<>(Output.class);
+        for (Output output : Output.values()) {
+            outputs.put(output, folder.resolve(output.usualName()));
+        }
+        return outputs;
     }
 
     private static Path path(Output output, Iterator<String> rest) {

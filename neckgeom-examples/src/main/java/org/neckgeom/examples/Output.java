@@ -82,6 +82,19 @@ enum Output {
         return ending;
     }
 
+    /** What its file is called when all are written to one folder. */
+    String usualName() {
+        return switch (this) {
+            case HTML -> "plan.html";
+            case SVG -> "templates.svg";
+            case DXF -> "templates.dxf";
+            case PAGES -> "template-pages.html";
+            case JSON -> "plan.json";
+            case FRETS -> "frets.csv";
+            case STATIONS -> "stations.csv";
+        };
+    }
+
     /** What it is, in words. */
     @Override
     public String toString() {

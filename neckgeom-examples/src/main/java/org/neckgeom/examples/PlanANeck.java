@@ -32,6 +32,7 @@ public final class PlanANeck {
               plan-a-neck                        plans the octave mandolin that comes with the examples
               plan-a-neck my-neck.yaml           plans your neck
               plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
+              plan-a-neck --all sheets           writes all that follows into a folder that is there
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
                                                  --pages neck.html cut into pages of A4 or letter

@@ -222,4 +222,22 @@ class PlanANeckTest {
     private static String text(ByteArrayOutputStream bytes) {
         return bytes.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
     }
+
+    @Test
+    void run_writesAllIntoOneFolder(@TempDir Path sheets) throws IOException {
+        Ended ended = run("--all", sheets.toString());
+
+        assertThat(ended.status()).isZero();
+        try (Stream<Path> files = Files.list(sheets)) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder(
+                            "plan.html",
+                            "templates.svg",
+                            "templates.dxf",
+                            "template-pages.html",
+                            "plan.json",
+                            "frets.csv",
+                            "stations.csv");
+        }
+    }
 }
