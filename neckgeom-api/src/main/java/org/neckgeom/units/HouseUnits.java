@@ -39,7 +39,8 @@ public final class HouseUnits {
         Quantity<?> any = Objects.requireNonNull(quantity, name);
         Objects.requireNonNull(unit, "unit");
         if (any instanceof Amount<?> own) {
-            if (own.unit().kind() != (Class<?>) unit.kind()) {
+            // The same unit is the usual case, and spares the look at both kinds.
+            if (own.unit() != (ShopUnit<?>) unit && own.unit().kind() != (Class<?>) unit.kind()) {
                 throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
             }
             return own.house();
