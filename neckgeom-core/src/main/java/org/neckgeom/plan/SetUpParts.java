@@ -39,6 +39,9 @@ final class SetUpParts {
     /** Under this density a wood cuts like a softwood; between spruce and the lighter maples. */
     private static final double SOFT_KG_PER_M3 = 500;
 
+    /** A stop set by rule and eye: half a millimetre either way (common practice), anywhere alike (GUM 4.3.7). */
+    private static final Amount<Length> RULE_AND_EYE = ShopUnit.MILLIMETRE.of(0.5 / Math.sqrt(3));
+
     private SetUpParts() {}
 
     static List<PlanPart> of(NeckPlan plan) {
@@ -189,20 +192,23 @@ final class SetUpParts {
         if (shop.lastPass().house() > 0) {
             rule = rule.lastPass(shop.lastPass());
         }
+        SlotStops stops = slot.stops(shop.cutter(), plan.blank()).setWithin(RULE_AND_EYE);
         PlanSection.Draft draft = PlanSection.titled("Channel for the rod")
                 .row("channel", channel)
                 .row("depth", slot.depth())
-                .row("passes", slot.passes(rule).table())
+                .row("passes", slot.passes(rule).setWithin(shop.repeatability()).table())
                 .row(
                         "after each pass",
                         "a depth more than "
                                 + plan.style().small(2 * shop.repeatability().house())
                                 + " off its step means that the cutter creeps: stop and clamp it again")
-                .row("stops", slot.stops(shop.cutter(), plan.blank()))
-                .row("", slot.stops(shop.cutter(), plan.blank()).turned());
-        beyondTheFence(plan, slot.stops(shop.cutter(), plan.blank())).ifPresent(draft::note);
+                .row("stops", stops)
+                .row("", stops.turned());
+        beyondTheFence(plan, stops).ifPresent(draft::note);
         if (channel.hasPocket()) {
-            draft.row("pocket", slot.pocketPasses(rule).table());
+            draft.row(
+                    "pocket",
+                    slot.pocketPasses(rule).setWithin(shop.repeatability()).table());
         }
         if (plan.blank().outOfParallelMm() != 0) {
             draft.row("edges", slot.skewFrom(plan.blank()));

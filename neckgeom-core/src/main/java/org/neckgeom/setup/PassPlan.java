@@ -1,8 +1,10 @@
 package org.neckgeom.setup;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -22,12 +24,39 @@ public final class PassPlan {
 
     private final List<Pass> passes;
     private final boolean lightLast;
+    private final double settingMm;
     private final LengthStyle style;
 
     PassPlan(List<Pass> passes, boolean lightLast, LengthStyle style) {
+        this(passes, lightLast, 0, style);
+    }
+
+    private PassPlan(List<Pass> passes, boolean lightLast, double settingMm, LengthStyle style) {
         this.passes = List.copyOf(passes);
         this.lightLast = lightLast;
+        this.settingMm = settingMm;
         this.style = style;
+    }
+
+    /**
+     * Returns this plan with the uncertainty of setting the cutter's height to the block. Each pass is set anew, so the
+     * errors do not add up from pass to pass.
+     *
+     * @param standardUncertainty of one setting, 0 or more
+     * @return the plan
+     */
+    public PassPlan setWithin(Quantity<Length> standardUncertainty) {
+        double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
+        return new PassPlan(passes, lightLast, u, style);
+    }
+
+    /**
+     * Returns the depth of the finished slot with the uncertainty of its last setting.
+     *
+     * @return the depth; u is 0 where none was told
+     */
+    public Estimate<Length> depthAsSet() {
+        return Estimate.of(depth(), style.amount(settingMm));
     }
 
     /**
@@ -70,12 +99,14 @@ public final class PassPlan {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof PassPlan that && passes.equals(that.passes);
+        return other instanceof PassPlan that
+                && passes.equals(that.passes)
+                && Double.compare(settingMm, that.settingMm) == 0;
     }
 
     @Override
     public int hashCode() {
-        return passes.hashCode();
+        return Objects.hash(passes, settingMm);
     }
 
     /** Returns the passes as {@code 3 x 2.9, 0.5 mm} and the height of the cutter for each. */
@@ -109,6 +140,9 @@ public final class PassPlan {
         if (passes.size() > shown) {
             report.note("and " + (passes.size() - shown) + " more, down to "
                     + style.brief(passes.get(passes.size() - 1).heightMm()));
+        }
+        if (settingMm > 0) {
+            report.note("each set within u " + style.small(settingMm) + ", and so is the finished depth");
         }
         return report.toString();
     }

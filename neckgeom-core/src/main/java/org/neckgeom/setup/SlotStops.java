@@ -1,10 +1,14 @@
 package org.neckgeom.setup;
 
 import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.neckgeom.design.End;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -27,6 +31,7 @@ public final class SlotStops {
     private final double endMarkMm;
     private final double radiusMm;
     private final double runApartMm;
+    private final double settingMm;
     private final LengthStyle style;
 
     private SlotStops(
@@ -37,6 +42,7 @@ public final class SlotStops {
             double endMarkMm,
             double radiusMm,
             double runApartMm,
+            double settingMm,
             LengthStyle style) {
         this.leading = leading;
         this.rear = rear;
@@ -45,6 +51,7 @@ public final class SlotStops {
         this.endMarkMm = endMarkMm;
         this.radiusMm = radiusMm;
         this.runApartMm = runApartMm;
+        this.settingMm = settingMm;
         this.style = style;
     }
 
@@ -65,7 +72,7 @@ public final class SlotStops {
         StopPlace rear = new StopPlace(heel - startMm - r, r, openAtHead, style);
         StopPlace front = new StopPlace(endMm - r - head, r, openAtHeel, style);
         double apart = Math.max(0, widthMm - cutter.diameterMm() - cutter.runoutMm());
-        return new SlotStops(End.HEAD, rear, front, startMm, endMm, r, apart, style);
+        return new SlotStops(End.HEAD, rear, front, startMm, endMm, r, apart, 0, style);
     }
 
     /**
@@ -83,7 +90,37 @@ public final class SlotStops {
                 startMarkMm,
                 radiusMm,
                 runApartMm,
+                settingMm,
                 style);
+    }
+
+    /**
+     * Returns these stops with the uncertainty of setting one. The channel's end is off by what its stop is off.
+     *
+     * @param standardUncertainty of one stop, 0 or more
+     * @return the stops
+     */
+    public SlotStops setWithin(Quantity<Length> standardUncertainty) {
+        double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
+        return new SlotStops(leading, rear, front, startMarkMm, endMarkMm, radiusMm, runApartMm, u, style);
+    }
+
+    /**
+     * Returns where the channel begins, seen from the nut, with the uncertainty of its stop.
+     *
+     * @return x of the end cut first; u is 0 where none was told
+     */
+    public Estimate<Length> start() {
+        return Estimate.of(style.amount(startMarkMm), style.amount(settingMm));
+    }
+
+    /**
+     * Returns where the channel ends, seen from the nut, with the uncertainty of its stop.
+     *
+     * @return x of the end cut last; u is 0 where none was told
+     */
+    public Estimate<Length> end() {
+        return Estimate.of(style.amount(endMarkMm), style.amount(settingMm));
     }
 
     /**
@@ -121,12 +158,13 @@ public final class SlotStops {
                 && front.equals(that.front)
                 && Double.compare(startMarkMm, that.startMarkMm) == 0
                 && Double.compare(endMarkMm, that.endMarkMm) == 0
-                && Double.compare(runApartMm, that.runApartMm) == 0;
+                && Double.compare(runApartMm, that.runApartMm) == 0
+                && Double.compare(settingMm, that.settingMm) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(leading, rear, front, startMarkMm, endMarkMm, runApartMm);
+        return Objects.hash(leading, rear, front, startMarkMm, endMarkMm, runApartMm, settingMm);
     }
 
     /** Returns both stops, the marks that do instead of them, and what the round cutter leaves at the ends. */
@@ -142,6 +180,9 @@ public final class SlotStops {
                                 + ":\nstart with the first over the mark in front, stop with the second over the mark behind")
                 .note("the ends come out round, radius " + style.brief(radiusMm)
                         + ": chisel them square, or run that much farther");
+        if (settingMm > 0) {
+            report.note("each stop set within u " + style.small(settingMm) + ", and so is the channel's end");
+        }
         if (runApartMm > OPEN_MM) {
             report.note("the channel is wider than the cutter: two runs, the fence " + style.text(runApartMm / 2)
                     + " either side of the middle");

@@ -3,6 +3,7 @@ package org.neckgeom.setup;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -65,6 +66,16 @@ public final class Spacer {
      */
     public Offset offsetFrom(Quantity<Length> error) {
         return Offset.ofMm(-HouseUnits.mm(error, "thickness error"), 0, LengthStyle.of(error));
+    }
+
+    /**
+     * Returns the offset of a spacer whose thickness is known within an uncertainty, which goes into the offset whole too.
+     *
+     * @param error thickness less what the fence was set for
+     * @return the offset with its uncertainty, negative for a spacer that is too thick
+     */
+    public Offset offsetFrom(Estimate<Length> error) {
+        return Offset.ofMm(-error.valueHouse(), error.uncertaintyHouse(), LengthStyle.of(error.value()));
     }
 
     /**
