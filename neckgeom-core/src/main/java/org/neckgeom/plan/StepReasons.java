@@ -134,8 +134,8 @@ final class StepReasons {
         remedies.forEach(remedy -> parts.add("with " + remedy.name()));
         kept(k, parts);
         Map<Integer, List<String>> needs = new TreeMap<>();
-        Map<Integer, List<String>> losses = new TreeMap<>();
-        Map<Integer, List<String>> ruins = new TreeMap<>();
+        TreeMap<Integer, List<String>> losses = new TreeMap<>();
+        TreeMap<Integer, List<String>> ruins = new TreeMap<>();
         for (int c = 0; c < problem.conditions.size(); c++) {
             String condition = problem.conditions.get(c).name();
             boolean isNeeded = (problem.needs[order[k]] >> c & 1) != 0;
@@ -148,19 +148,26 @@ final class StepReasons {
             if (isNeeded && isHeld || isBlocked && !isHeld) {
                 int loss = firstAfter(k, isNeeded ? problem.takes : problem.puts, c);
                 if (loss >= 0) {
-                    put(losses, loss + 1, isNeeded ? "takes " + condition : condition + " in the way");
+                    put(losses, loss + 1, isNeeded ? "takes " + condition : "puts " + condition + " in the way");
                 }
             }
             int user = lastUserBefore(k, c);
             if (user >= 0) {
                 boolean isTaken = (problem.takes[order[k]] >> c & 1) != 0;
-                put(ruins, user + 1, (isTaken ? "needs " : "no ") + condition);
+                put(ruins, user + 1, isTaken ? "needs " + condition : "wants no " + condition);
             }
         }
-        needs.forEach(
-                (source, what) -> parts.add(String.join(", ", what) + " from " + (source == 0 ? "the start" : source)));
-        losses.forEach((loss, what) -> parts.add("before " + loss + " (" + String.join(", ", what) + ")"));
-        ruins.forEach((user, what) -> parts.add("after " + user + " (" + String.join(", ", what) + ")"));
+        needs.forEach((source, what) ->
+                parts.add("needs " + all(what) + (source == 0 ? " from the start" : " from step " + source)));
+        // The nearest step bites; those behind it would too, and need not be said.
+        if (!losses.isEmpty()) {
+            int loss = losses.firstKey();
+            parts.add("before step " + loss + " " + all(losses.get(loss)));
+        }
+        if (!ruins.isEmpty()) {
+            int user = ruins.lastKey();
+            parts.add("after step " + user + ", which " + all(ruins.get(user)));
+        }
         return parts.isEmpty() ? uses(k) : String.join("; ", parts);
     }
 
@@ -174,8 +181,14 @@ final class StepReasons {
             }
         }
         List<String> parts = new ArrayList<>();
-        uses.forEach((user, what) -> parts.add(String.join(", ", what) + " for " + user));
+        uses.forEach((user, what) -> parts.add(all(what) + " for step " + user));
         return parts.isEmpty() ? "at its usual place, free to move" : String.join("; ", parts);
+    }
+
+    /** {@code flat face}, {@code flat face and marked lines}, {@code a, b and c}. */
+    private static String all(List<String> what) {
+        int last = what.size() - 1;
+        return last == 0 ? what.get(0) : String.join(", ", what.subList(0, last)) + " and " + what.get(last);
     }
 
     private static void put(Map<Integer, List<String>> map, int key, String value) {

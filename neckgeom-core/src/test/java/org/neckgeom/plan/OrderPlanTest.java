@@ -233,8 +233,8 @@ class OrderPlanTest {
 
         assertThat(plan.toString()).isEqualTo("""
                 Order of work: 2 steps, nothing in the way
-                  1 plane  flat face for 2
-                  2 glue   flat face from 1""");
+                  1 plane  flat face for step 2
+                  2 glue   needs flat face from step 1""");
     }
 
     @Test
@@ -256,8 +256,8 @@ class OrderPlanTest {
 
         assertThat(plan.step("cut rod channel").number()).isEqualTo(5);
         assertThat(plan.step("cut rod channel").why())
-                .contains("straight parallel edges, edges square to the face from 3")
-                .contains("before 9 (heel block in the way)");
+                .contains("needs straight parallel edges and edges square to the face from step 3")
+                .contains("before step 9 puts heel block in the way");
         assertThatThrownBy(() -> plan.step("cut rod chanel"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("did you mean \"cut rod channel\"?");
