@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -19,6 +20,8 @@ import org.neckgeom.units.LengthStyle;
  * is from bass to treble, the strings of a course one after the other.
  */
 public final class StringPlaces {
+
+    private static final int MOST_LISTED = 12;
 
     private final double[] centres;
     private final double[] diameters;
@@ -152,11 +155,14 @@ public final class StringPlaces {
         return report.toString();
     }
 
+    /** All in one unit, said once, so that a row can be read along: {@code -13.490, 2.110 mm}. */
     private String words(List<Amount<Length>> amounts) {
-        return amounts.stream()
-                        .limit(12)
-                        .map(amount -> style.text(amount.house()).replace(" mm", ""))
-                        .collect(Collectors.joining(", "))
-                + (style == LengthStyle.MILLIMETRES ? " mm" : "");
+        int places = style == LengthStyle.MILLIMETRES ? 3 : 4;
+        String listed = amounts.stream()
+                .limit(MOST_LISTED)
+                .map(amount -> Numbers.fixed(amount.valueIn(style.unit()), places))
+                .collect(Collectors.joining(", "));
+        int left = amounts.size() - MOST_LISTED;
+        return listed + " " + style.unit().symbol() + (left > 0 ? " and " + left + " more" : "");
     }
 }

@@ -25,7 +25,8 @@ import org.neckgeom.units.ShopUnits;
 /** The parts of a plan that belong to the back of the neck: how it is carved, and what it leaves under the channel. */
 final class BackParts {
 
-    private static final Spread<Length> CARVED_BY_HAND = Spread.rectangular(ShopUnits.mm(0.5));
+    private static final double CARVED_WITHIN_MM = 0.5;
+    private static final Spread<Length> CARVED_BY_HAND = Spread.rectangular(ShopUnits.mm(CARVED_WITHIN_MM));
     private static final double ACCEPTED_CHANCE = 0.05;
 
     private BackParts() {}
@@ -80,8 +81,8 @@ final class BackParts {
                 .row("limit", Limits.atLeast(limit))
                 .row(
                         "chance of less",
-                        Numbers.percent(chance.probability()) + ", depths carved " + CARVED_BY_HAND
-                                + " (common practice)");
+                        Numbers.percent(chance.probability()) + ", depths carved within "
+                                + plan.style().small(CARVED_WITHIN_MM) + ", anywhere alike (common practice)");
         boolean enough = least.woodMm() >= limit.house();
         boolean sure = chance.probability() < ACCEPTED_CHANCE;
         Outcome outcome = !enough ? Outcome.STOP : sure ? Outcome.GOOD : Outcome.OPEN;

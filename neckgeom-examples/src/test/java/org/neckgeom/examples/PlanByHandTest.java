@@ -137,7 +137,7 @@ class PlanByHandTest {
         // -0.686, -0.686 + 0.368375, ...; the last gap 0.338375 - (0.062 + 0.045)/2
         assertThat(section(bass, "Strings across"))
                 .contains("1.4135 in, centre to centre")
-                .contains("-0.6860 in, -0.3176 in")
+                .contains("-0.6860, -0.3176, 0.0408, ")
                 .contains("0.2849 in");
     }
 
