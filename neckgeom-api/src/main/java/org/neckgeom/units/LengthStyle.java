@@ -74,6 +74,21 @@ public enum LengthStyle {
     }
 
     /**
+     * Returns a round length near a millimetre, to quote rates by: 1 mm, 0.04 in, or 1/32 in.
+     *
+     * @return the amount
+     */
+    public Amount<Length> nearMillimetre() {
+        return Amount.of(
+                switch (this) {
+                    case MILLIMETRES -> 1;
+                    case DECIMAL_INCHES -> 0.04;
+                    case INCH_FRACTIONS -> 1.0 / 32;
+                },
+                unit);
+    }
+
+    /**
      * Returns a length to the usual three decimals of a millimetre or four of an inch, zeros kept: {@code 0.710 mm}.
      *
      * @param mm in mm

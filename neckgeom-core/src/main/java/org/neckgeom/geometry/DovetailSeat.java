@@ -19,10 +19,15 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class DovetailSeat {
 
-    private final double taper;
+    /** Of the round length near a millimetre: the thickness of a shim. */
+    private static final double SHIM = 0.1;
 
-    private DovetailSeat(double taper) {
+    private final double taper;
+    private final LengthStyle style;
+
+    private DovetailSeat(double taper, LengthStyle style) {
         this.taper = taper;
+        this.style = style;
     }
 
     /**
@@ -32,7 +37,17 @@ public final class DovetailSeat {
      * @return the dovetail
      */
     public static DovetailSeat tapered(Quantity<Angle> perSide) {
-        return new DovetailSeat(HouseUnits.radBetween(perSide, 0, 45, "dovetail taper"));
+        return new DovetailSeat(HouseUnits.radBetween(perSide, 0, 45, "dovetail taper"), LengthStyle.MILLIMETRES);
+    }
+
+    /**
+     * Returns the same dovetail, printed in another style.
+     *
+     * @param lengths how lengths print; millimetres unless told
+     * @return the dovetail
+     */
+    public DovetailSeat in(LengthStyle lengths) {
+        return new DovetailSeat(taper, Objects.requireNonNull(lengths, "style"));
     }
 
     /**
@@ -75,11 +90,12 @@ public final class DovetailSeat {
         return Objects.hash(taper);
     }
 
-    /** Returns the taper and what a tenth of a millimetre does. */
+    /** Returns the taper and what a thin shim does: 0.1 mm, or 4 thou. */
     @Override
     public String toString() {
+        double shim = SHIM * style.nearMillimetre().house();
         return Report.titled("Dovetail, " + Texts.deg(taper) + " a side")
-                .row("0.1 mm each side", "lifts the neck " + LengthStyle.MILLIMETRES.text(0.1 / StrictMath.sin(taper)))
+                .row(style.small(shim) + " each side", "lifts the neck " + style.text(shim / StrictMath.sin(taper)))
                 .toString();
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -82,6 +83,16 @@ public final class FannedFrets {
     }
 
     /**
+     * Returns the scale on the centreline: half of both outer strings' runs along it, on which frets cross it as they do a
+     * straight scale of this length.
+     *
+     * @return more than 0, a little less than the mean of both scales
+     */
+    public Amount<Length> centrelineScale() {
+        return style.amount((bassRun + trebleRun) / 2);
+    }
+
+    /**
      * Returns where a fret crosses the centreline.
      *
      * @param fret 0 (the nut) or more
@@ -122,6 +133,37 @@ public final class FannedFrets {
         double aside = HouseUnits.mm(y, "distance from the centreline");
         double middle = (bassX(fret) + trebleX(fret)) / 2;
         return style.amount(middle + (trebleX(fret) - bassX(fret)) * aside / spread(fret));
+    }
+
+    /**
+     * Returns where a fret's line meets the board's edge on the bass side.
+     *
+     * @param fret 0 (the nut) or more
+     * @param neck with scale and fingerboard told
+     * @return x
+     */
+    public Amount<Length> onBassEdge(double fret, NeckDesign neck) {
+        return style.amount(edgeX(fret, neck, -1));
+    }
+
+    /**
+     * Returns where a fret's line meets the board's edge on the treble side.
+     *
+     * @param fret 0 (the nut) or more
+     * @param neck with scale and fingerboard told
+     * @return x
+     */
+    public Amount<Length> onTrebleEdge(double fret, NeckDesign neck) {
+        return style.amount(edgeX(fret, neck, 1));
+    }
+
+    /** Fret line {@code x = m + k y} on the edge {@code y = side (a + b x)}: {@code x = (m + k side a)/(1 - k side b)}. */
+    private double edgeX(double fret, NeckDesign neck, int side) {
+        double middle = (bassX(fret) + trebleX(fret)) / 2;
+        double slope = side * (trebleX(fret) - bassX(fret)) / spread(fret);
+        double atNutLine = neck.halfWidthAtMm(0);
+        double growth = (neck.halfWidthAtMm(bass) - atNutLine) / bass;
+        return (middle + slope * atNutLine) / (1 - slope * growth);
     }
 
     /**

@@ -77,6 +77,25 @@ public final class HeadLayout {
     }
 
     /**
+     * Returns the posts.
+     *
+     * @return in the order of the strings, from bass to treble; empty when they have not been told
+     */
+    public List<HeadPost> posts() {
+        return posts;
+    }
+
+    /**
+     * Says whether the outline is the head's own: where neither a taper nor posts have been told there is only the room
+     * that the head's length and greatest width leave it.
+     *
+     * @return true when it is worth sawing to
+     */
+    public boolean hasOutline() {
+        return hasPosts() || atBreak != head.widthMm() || atTip != head.widthMm();
+    }
+
+    /**
      * Says whether the posts have been told.
      *
      * @return true when {@link #breaks} has an answer

@@ -68,6 +68,24 @@ public final class HeadPost {
         return style.amount(along);
     }
 
+    /**
+     * Returns where the string leaves the post, from the head's own axis.
+     *
+     * @return positive toward the treble side
+     */
+    public Amount<Length> aside() {
+        return style.amount(aside);
+    }
+
+    /**
+     * Returns the string's height over the head's face at the post.
+     *
+     * @return negative under the face
+     */
+    public Amount<Length> above() {
+        return style.amount(above);
+    }
+
     double alongMm() {
         return along;
     }

@@ -2,12 +2,16 @@ package org.neckgeom.plan;
 
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.HouseUnits;
 
 /** Whether design, blank and shop can belong to one neck at all. */
 final class Fit {
+
+    /** Rounded to two decimals of a mm or three of an inch the centreline's scale is near enough to be told so. */
+    private static final double SCALE_TOLERANCE_MM = 0.02;
 
     private Fit() {}
 
@@ -18,6 +22,16 @@ final class Fit {
         channelInBlank(channel, blank);
         cutterInChannel(channel, shop);
         neckInBlank(design, blank);
+    }
+
+    static void checkScale(NeckDesign design, FannedFrets fan) {
+        double wanted = fan.centrelineScale().house();
+        if (!(Math.abs(design.scale().lengthMm() - wanted) <= SCALE_TOLERANCE_MM)) {
+            throw HouseUnits.refused(
+                    "scale",
+                    design.style().brief(wanted) + ", that of the fanned frets on the centreline",
+                    design.scale().length());
+        }
     }
 
     private static void channelInBlank(Channel channel, Blank blank) {

@@ -3,11 +3,13 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.FallAway;
+import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.measure.Limits;
@@ -27,6 +29,7 @@ public final class NeckDetails {
 
     private final StringPlaces nut;
     private final StringPlaces saddle;
+    private final FannedFrets fan;
     private final HeadLayout head;
     private final double slot;
     private final double fretHeight;
@@ -43,6 +46,7 @@ public final class NeckDetails {
     private NeckDetails(Parts parts) {
         this.nut = parts.nut;
         this.saddle = parts.saddle;
+        this.fan = parts.fan;
         this.head = parts.head;
         this.slot = parts.slot;
         this.fretHeight = parts.fretHeight;
@@ -61,6 +65,7 @@ public final class NeckDetails {
     private static final class Parts {
         private StringPlaces nut;
         private StringPlaces saddle;
+        private FannedFrets fan;
         private HeadLayout head;
         private double slot;
         private double fretHeight = Double.NaN;
@@ -79,6 +84,7 @@ public final class NeckDetails {
         Parts parts = new Parts();
         parts.nut = nut;
         parts.saddle = saddle;
+        parts.fan = fan;
         parts.head = head;
         parts.slot = slot;
         parts.fretHeight = fretHeight;
@@ -118,6 +124,17 @@ public final class NeckDetails {
             parts.nut = atNut;
             parts.saddle = atSaddle;
         });
+    }
+
+    /**
+     * Returns these details with frets fanned between two scales. The design's scale is then the one on the centreline.
+     *
+     * @param frets the frets, nut and saddle among them
+     * @return the details
+     */
+    public NeckDetails fannedFrets(FannedFrets frets) {
+        Objects.requireNonNull(frets, "fanned frets");
+        return with(parts -> parts.fan = frets);
     }
 
     /**
@@ -232,6 +249,42 @@ public final class NeckDetails {
         return with(parts -> parts.blockLength = mm);
     }
 
+    /**
+     * Returns the strings' places at the nut.
+     *
+     * @return from bass to treble, or nothing when they have not been told
+     */
+    public Optional<StringPlaces> stringsAtNut() {
+        return Optional.ofNullable(nut);
+    }
+
+    /**
+     * Returns the strings' places at the saddle.
+     *
+     * @return from bass to treble, or nothing when they have not been told
+     */
+    public Optional<StringPlaces> stringsAtSaddle() {
+        return Optional.ofNullable(saddle);
+    }
+
+    /**
+     * Returns the fanned frets.
+     *
+     * @return the frets, or nothing where they all stand square
+     */
+    public Optional<FannedFrets> fannedFrets() {
+        return Optional.ofNullable(fan);
+    }
+
+    /**
+     * Returns the head's outline and posts.
+     *
+     * @return the layout, or nothing when it has not been told
+     */
+    public Optional<HeadLayout> headLayout() {
+        return Optional.ofNullable(head);
+    }
+
     boolean hasStrings() {
         return nut != null;
     }
@@ -302,6 +355,7 @@ public final class NeckDetails {
         List<Object> all = new ArrayList<>();
         all.add(nut);
         all.add(saddle);
+        all.add(fan);
         all.add(head);
         all.add(slot);
         all.add(fretHeight);
@@ -333,6 +387,7 @@ public final class NeckDetails {
     public String toString() {
         List<String> told = new ArrayList<>();
         add(told, nut, "strings across");
+        add(told, fan, "fanned frets");
         add(told, head, "head layout");
         add(told, Double.isNaN(fretHeight) ? null : this, "fret height");
         add(told, tuners, "tuners");

@@ -273,9 +273,11 @@ public final class NeckPlan {
      *
      * @param told what has been settled
      * @return the plan
+     * @throws IllegalArgumentException if frets are fanned about another scale than the design's
      */
     public NeckPlan details(NeckDetails told) {
         Objects.requireNonNull(told, "details");
+        told.fannedFrets().ifPresent(fan -> Fit.checkScale(design, fan));
         return with(parts -> parts.details = told);
     }
 

@@ -6,20 +6,20 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.Fret;
 import org.neckgeom.geometry.FretTable;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfBoard;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.geometry.SlantedScarf;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /** The parts of a plan that belong to the neck's shape: scarf, frets, neck angle, heel; and the order of all of them. */
 final class ShapeParts {
-
-    private static final Amount<Length> ONE_AT_BRIDGE = ShopUnits.mm(1);
-    private static final Amount<Length> HALF_AT_BRIDGE = ShopUnits.mm(0.5);
 
     private ShapeParts() {}
 
@@ -29,6 +29,7 @@ final class ShapeParts {
         plan.scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
         HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
+        plan.details().fannedFrets().ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
         parts.addAll(BackParts.of(plan));
         plan.neckSet().ifPresent(set -> parts.add(neckSet(set)));
@@ -95,6 +96,29 @@ final class ShapeParts {
                         "Is one of the two a slip?"));
     }
 
+    /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
+    private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
+        NeckDesign design = plan.design();
+        PlanSection.Draft draft =
+                PlanSection.titled("Fanned frets, at the board's edges").row("frets", fan);
+        for (int fret = 0; fret <= design.frets(); fret++) {
+            draft.row(
+                    fret == 0 ? "nut" : "fret " + fret,
+                    "bass " + plan.style().text(fan.onBassEdge(fret, design).house()) + ", treble "
+                            + plan.style().text(fan.onTrebleEdge(fret, design).house()));
+        }
+        double slant = fan.slant(0).house();
+        design.head()
+                .filter(head -> plan.scarf().isPresent() && slant != 0)
+                .ifPresent(head -> draft.row(
+                        "scarf",
+                        SlantedScarf.of(
+                                Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
+                                Amount.ofHouse(slant, ShopUnit.DEGREE))));
+        return PlanPart.of(draft.note(
+                "all from where the nut line crosses the centreline, along it; less than 0 lies" + " before the nut"));
+    }
+
     private static PlanPart neckSet(NeckSet set) {
         return PlanPart.of(PlanSection.titled("Neck angle")
                 .row("angle", set.angle())
@@ -106,13 +130,15 @@ final class ShapeParts {
     private static PlanPart heel(NeckPlan plan, Heel heel) {
         PlanSection.Draft draft =
                 PlanSection.titled("Heel").row("stack", StockParts.heel(plan).orElseThrow());
+        Amount<Length> low = plan.style().nearMillimetre();
+        Amount<Length> off = low.times(0.5);
         plan.neckSet()
                 .ifPresent(set -> draft.row(
-                                ONE_AT_BRIDGE + " too low at the bridge",
-                                set.wedge(plan.style().amount(heel.heightMm()), ONE_AT_BRIDGE))
+                                plan.style().brief(low.house()) + " too low at the bridge",
+                                set.wedge(plan.style().amount(heel.heightMm()), low))
                         .row(
-                                HALF_AT_BRIDGE + " off its middle",
-                                set.cheek(plan.style().amount(heel.widthMm()), HALF_AT_BRIDGE)));
+                                plan.style().brief(off.house()) + " off its middle",
+                                set.cheek(plan.style().amount(heel.widthMm()), off)));
         return PlanPart.of(draft);
     }
 }

@@ -17,6 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * What a sheet shows, in the order it shows it; both the text and the page are written from this.
  *
  * @param design the neck
+ * @param settled what of its shape the design does not say
  * @param style how lengths print
  * @param scarf the joint, if the head is pitched
  * @param neckSet neck angle, if it is told
@@ -28,6 +29,7 @@ import org.neckgeom.units.LengthStyle;
  */
 record Contents(
         NeckDesign design,
+        Settled settled,
         LengthStyle style,
         Optional<ScarfJoint> scarf,
         Optional<NeckSet> neckSet,
@@ -54,6 +56,7 @@ record Contents(
     static Contents of(NeckPlan plan) {
         return new Contents(
                 plan.design(),
+                Settled.of(plan),
                 plan.style(),
                 plan.scarf(),
                 plan.neckSet(),
@@ -89,6 +92,10 @@ record Contents(
 
     Shown shown() {
         return new Shown(style);
+    }
+
+    NeckShape shape() {
+        return new NeckShape(design, settled);
     }
 
     Stations stations() {

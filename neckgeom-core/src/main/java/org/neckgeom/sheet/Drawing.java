@@ -57,6 +57,12 @@ final class Drawing {
         return this;
     }
 
+    /** A post, seen from above. */
+    Drawing ring(Point at) {
+        body.empty("circle", "class", "post", "cx", n(at.u()), "cy", n(at.v()), "r", "3");
+        return this;
+    }
+
     /** Writes a label; the look says where its anchor is: {@code start}, {@code middle} or {@code end}. */
     Drawing label(String look, String anchor, double u, double v, String text) {
         body.element("text", text, "class", look, "text-anchor", anchor, "x", n(u), "y", n(v));

@@ -2,11 +2,12 @@ package org.neckgeom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.neckgeom.design.Heel;
 import org.neckgeom.geometry.HeelCorners;
 import org.neckgeom.geometry.MatingFace;
 import org.neckgeom.geometry.NeckSet;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 /** The drawings of a sheet, in the order they are shown. */
@@ -15,15 +16,10 @@ final class Figures {
     private Figures() {}
 
     static List<Figure> of(Contents contents) {
-        NeckShape shape = new NeckShape(contents.design());
+        NeckShape shape = contents.shape();
         Shown shown = contents.shown();
         List<Figure> figures = new ArrayList<>();
-        figures.add(new Figure(
-                "plan",
-                PlanDrawing.of(shape, shown),
-                "Bass side to the left. Frets from the nut, in " + shown.unitInWords()
-                        + ". Dashes: the channel under the board, and the room the head's"
-                        + " own outline has. Strings are drawn evenly spaced, to see by and not to cut by."));
+        figures.add(new Figure("plan", PlanDrawing.of(shape, shown), planWords(contents, shape)));
         figures.add(side(contents, shape, shown));
         contents.scarf()
                 .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(joint, head, shown)))
@@ -40,6 +36,20 @@ final class Figures {
         return List.copyOf(figures);
     }
 
+    private static String planWords(Contents contents, NeckShape shape) {
+        boolean room = shape.headShape().map(head -> !head.hasOutline()).orElse(false);
+        boolean ears = shape.headShape()
+                .map(head -> !head.ears(shape.stockMm(), 1).isEmpty())
+                .orElse(false);
+        return "Bass side to the left. Frets from the nut, in "
+                + contents.shown().unitInWords()
+                + (shape.fan().isPresent() ? ", at the bass edge of the board" : "")
+                + ". Dashes: the channel under the board"
+                + (room ? ", and the room the head's own outline has" : "")
+                + "."
+                + (ears ? " Thin lines along the head: the seams of its ears." : "");
+    }
+
     private static Figure side(Contents contents, NeckShape shape, Shown shown) {
         String heel =
                 contents.design().heel().isPresent() ? " The heel's curve stands for any heel: carve your own." : "";
@@ -49,15 +59,17 @@ final class Figures {
                 "Strings to the left. Stations from the nut along the neck, depths from the glue face." + heel);
     }
 
-    /** What a millimetre up at the bridge asks off the heel: the rule to reckon any reading by. */
+    /** What a millimetre, or a round part of an inch, up at the bridge asks off the heel: the rule to reckon any reading by. */
     private static Figure lever(NeckSet set, Heel heel, Shown shown) {
         MatingFace face = MatingFace.of(ShopUnits.mm(heel.heightMm()), ShopUnits.mm(heel.widthMm()));
-        HeelCorners corners = set.correction(face, ShopUnits.mm(1), ShopUnits.mm(0));
+        Amount<Length> rise = shown.style().nearMillimetre();
+        HeelCorners corners = set.correction(face, rise, ShopUnits.mm(0));
         return HeelDrawing.of(
                 heel,
                 corners,
-                "What comes off to raise the line of the frets by " + shown.length(1) + " at the bridge, "
-                        + Numbers.trimmed(set.reach().house(), 1) + " mm away.",
+                "What comes off to raise the line of the frets by "
+                        + shown.length(rise.house()) + " at the bridge, "
+                        + shown.length(set.reach().house()) + " away.",
                 shown);
     }
 }

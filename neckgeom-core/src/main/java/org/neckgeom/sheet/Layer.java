@@ -8,6 +8,8 @@ enum Layer {
     CENTRE(8, "0.15", "6 1.5 1 1.5"),
     /** Fret lines, from edge to edge. */
     FRETS(5, "0.15", ""),
+    /** The middles of the strings. */
+    STRINGS(4, "0.1", ""),
     /** The rod's channel and pocket. */
     CHANNEL(1, "0.2", ""),
     /** The scarf's lines. */

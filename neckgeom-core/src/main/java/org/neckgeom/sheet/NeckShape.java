@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.FannedFrets;
+import org.neckgeom.geometry.StringPlaces;
 
 /**
  * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
@@ -22,9 +24,11 @@ final class NeckShape {
     private static final int SECTION_POINTS = 160;
 
     private final NeckDesign design;
+    private final Settled settled;
 
-    NeckShape(NeckDesign design) {
+    NeckShape(NeckDesign design, Settled settled) {
         this.design = design;
+        this.settled = settled;
     }
 
     NeckDesign design() {
@@ -58,9 +62,58 @@ final class NeckShape {
         return design.halfWidthAtMm(x);
     }
 
-    /** Half the board's width along x, from the nut to its end; the straight taper needs two points. */
+    /** The board's edge of a side, from the nut line to its end; the straight taper needs two points. */
     List<Point> edge(int side) {
-        return List.of(new Point(0, side * halfWidth(0)), new Point(boardEnd(), side * halfWidth(boardEnd())));
+        int end = side < 0 ? 0 : 1;
+        return List.of(fretLine(0).get(end), fretLine(design.frets() + 1).get(end));
+    }
+
+    /** A fret from the board's bass edge to its treble edge: 0 is the nut, one more than there are the board's end. */
+    List<Point> fretLine(int n) {
+        double x = fret(n);
+        double bass = fan().map(fan -> fan.onBassEdge(n, design).house()).orElse(x);
+        double treble = fan().map(fan -> fan.onTrebleEdge(n, design).house()).orElse(x);
+        return List.of(new Point(bass, -halfWidth(bass)), new Point(treble, halfWidth(treble)));
+    }
+
+    Optional<FannedFrets> fan() {
+        return settled.details().fannedFrets();
+    }
+
+    /** The middle of each string from the nut line to the board's end, from bass to treble; none where none are told. */
+    List<List<Point>> strings() {
+        return settled.details()
+                .stringsAtNut()
+                .flatMap(nut -> settled.details().stringsAtSaddle().map(saddle -> strings(nut, saddle)))
+                .orElse(List.of());
+    }
+
+    private List<List<Point>> strings(StringPlaces atNut, StringPlaces atSaddle) {
+        double nutLine = fan().map(fan -> StrictMath.tan(fan.slant(0).house())).orElse(0.0);
+        double saddleLine =
+                fan().map(fan -> StrictMath.tan(fan.saddleSlant().house())).orElse(0.0);
+        List<Point> last = fretLine(design.frets() + 1);
+        double endLine = (last.get(1).u() - last.get(0).u())
+                / (last.get(1).v() - last.get(0).v());
+        double[] nut = atNut.centresMm();
+        double[] saddle = atSaddle.centresMm();
+        List<List<Point>> strings = new ArrayList<>();
+        for (int i = 0; i < nut.length; i++) {
+            Point from = new Point(nutLine * nut[i], nut[i]);
+            Point to = new Point(settled.saddleMm() + saddleLine * saddle[i], saddle[i]);
+            double run = to.u() - from.u();
+            double aside = to.v() - from.v();
+            double share = (last.get(0).u()
+                            - from.u()
+                            + endLine * (from.v() - last.get(0).v()))
+                    / (run - endLine * aside);
+            strings.add(List.of(from, from.plus(share * run, share * aside)));
+        }
+        return strings;
+    }
+
+    double stockMm() {
+        return settled.stockMm();
     }
 
     /** The back on the centreline from the nut to the wood's end, as deep past the body joint as at it. */
@@ -185,6 +238,10 @@ final class NeckShape {
         return design.head();
     }
 
+    Optional<HeadShape> headShape() {
+        return design.head().map(head -> HeadShape.of(head, settled));
+    }
+
     /** A point of the head in side view: so far along its face from the break line, so deep under the face. */
     static Point headSide(Head head, double along, double deep) {
         double sin = StrictMath.sin(head.pitchRad());
@@ -196,21 +253,6 @@ final class NeckShape {
     static double alongHeadWhereBackMeets(Head head, double depth) {
         double sin = StrictMath.sin(head.pitchRad());
         return (depth - head.thicknessMm() * StrictMath.cos(head.pitchRad())) / sin;
-    }
-
-    /** The head in plan as it lies on the drawing board, face turned flat, closed: nut line to tip, swung about the nut. */
-    List<Point> headPlan(Head head, double foreshortening) {
-        double sin = StrictMath.sin(head.swingRad());
-        double cos = StrictMath.cos(head.swingRad());
-        double l = head.lengthMm();
-        double w = head.widthMm() / 2;
-        List<Point> points = new ArrayList<>();
-        for (double[] corner : new double[][] {{0, -w}, {l, -w}, {l, w}, {0, w}}) {
-            double along = corner[0] * cos - corner[1] * sin;
-            double across = corner[0] * sin + corner[1] * cos;
-            points.add(new Point(-along * foreshortening, across));
-        }
-        return points;
     }
 
     /** Points of a line along the neck, one every two millimetres, both ends among them. */

@@ -3,8 +3,8 @@ package org.neckgeom.sheet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 
 /** The neck from the strings' side, head up, bass to the left: taper, frets, strings, channel under the board. */
@@ -13,11 +13,10 @@ final class PlanDrawing {
     /** Frets whose place is printed: those with a marker, and the first. Common practice. */
     private static final List<Integer> MARKED = List.of(1, 3, 5, 7, 9, 12, 15, 17, 19, 21, 24);
 
-    private static final double STRING_INSET_MM = 3;
-
     private final NeckShape shape;
     private final NeckDesign design;
     private final Shown shown;
+    private final Optional<HeadShape> head;
     private final Upright page;
     private final LabelColumn frets = LabelColumn.leftOf(Upright.LEFT_EDGE - 8);
     private final LabelColumn widths = LabelColumn.rightOf(Upright.RIGHT_EDGE + 8);
@@ -26,23 +25,31 @@ final class PlanDrawing {
         this.shape = shape;
         this.design = shape.design();
         this.shown = shown;
-        double half = Math.max(shape.halfWidth(0), shape.halfWidth(shape.boardEnd()));
+        this.head = shape.headShape();
+        double half = 0;
         double tip = -10;
-        for (Point corner : headCorners()) {
+        double end = shape.boardEnd();
+        List<Point> corners = new ArrayList<>(headOutline());
+        corners.addAll(shape.edge(-1));
+        corners.addAll(shape.edge(1));
+        for (Point corner : corners) {
             half = Math.max(half, Math.abs(corner.v()));
             tip = Math.min(tip, corner.u());
+            end = Math.max(end, corner.u());
         }
-        this.page = Upright.fitting(tip, shape.boardEnd(), -half, half, 1);
+        this.page = Upright.fitting(tip, end, -half, half, 1);
     }
 
     static Drawing of(NeckShape shape, Shown shown) {
         return new PlanDrawing(shape, shown).drawn();
     }
 
-    private List<Point> headCorners() {
-        return shape.head()
-                .map(head -> shape.headPlan(head, StrictMath.cos(head.pitchRad())))
-                .orElse(List.of());
+    private List<Point> headOutline() {
+        return head.map(there -> there.outline(foreshortening(there))).orElse(List.of());
+    }
+
+    private static double foreshortening(HeadShape there) {
+        return StrictMath.cos(there.head().pitchRad());
     }
 
     private Drawing drawn() {
@@ -50,9 +57,13 @@ final class PlanDrawing {
                 "Plan",
                 "The neck from the front, head at the top, bass side to the left, at one scale. "
                         + design.fingerboard() + "; " + design.frets() + " frets; the body begins at fret "
-                        + design.bodyAtFret() + ". The channel lies under the board.",
+                        + design.bodyAtFret() + ". The channel lies under the board."
+                        + shape.fan().map(fan -> " The frets are fanned.").orElse("")
+                        + (shape.strings().isEmpty()
+                                ? ""
+                                : " " + shape.strings().size() + " strings, each in its place."),
                 page.height());
-        shape.head().ifPresent(head -> head(drawing, head));
+        head.ifPresent(there -> head(drawing, there));
         board(drawing);
         design.channel().ifPresent(channel -> channel(drawing, channel));
         frets(drawing);
@@ -67,15 +78,24 @@ final class PlanDrawing {
         return page.at(0, 0);
     }
 
-    private void head(Drawing drawing, Head head) {
-        List<Point> corners = page.all(headCorners());
-        drawing.shape("outline", corners);
+    private void head(Drawing drawing, HeadShape there) {
+        List<Point> corners = page.all(headOutline());
+        drawing.shape(there.hasOutline() ? "wood" : "outline", corners);
+        for (List<Point> seam : there.ears(shape.stockMm(), foreshortening(there))) {
+            drawing.through("seam", page.all(seam));
+        }
         // The corners run from the nut line's bass end to the tip and back to its treble end.
         Point tip = corners.get(2);
-        Point side = new Point(
-                (tip.u() + corners.get(3).u()) / 2, (tip.v() + corners.get(3).v()) / 2);
-        widths.add(tip, shown.length(head.widthMm()), "head room wide");
-        widths.add(side, shown.length(head.lengthMm()), "long, on its face");
+        Point nut = corners.get(3);
+        Point side = new Point((tip.u() + nut.u()) / 2, (tip.v() + nut.v()) / 2);
+        widths.add(
+                tip,
+                shown.length(there.widthAtMm(there.head().lengthMm())),
+                there.hasOutline() ? "head wide at tip" : "head room wide");
+        widths.add(side, shown.length(there.head().lengthMm()), "long, on its face");
+        if (there.hasOutline()) {
+            widths.add(nut, shown.length(there.widthAtMm(0)), "at break line");
+        }
     }
 
     private void board(Drawing drawing) {
@@ -85,39 +105,38 @@ final class PlanDrawing {
         outline.addAll(treble);
         drawing.shape("board", page.all(outline));
         width(0, "wide at nut");
-        width(shape.fret(12), "at fret 12");
+        width(12, "at fret 12");
         if (design.bodyAtFret() != 12) {
-            width(shape.bodyJoint(), "body, fret " + design.bodyAtFret());
+            width(design.bodyAtFret(), "body, fret " + design.bodyAtFret());
         }
     }
 
-    private void width(double x, String words) {
+    /** Across the neck, square to it, where the fret crosses its middle. */
+    private void width(int fret, String words) {
+        double x = shape.fret(fret);
         widths.add(page.at(x, shape.halfWidth(x)), shown.length(2 * shape.halfWidth(x)), words);
     }
 
     private void frets(Drawing drawing) {
         for (int n = 0; n <= design.frets(); n++) {
-            double x = shape.fret(n);
-            Point bass = page.at(x, -shape.halfWidth(x));
-            Point treble = page.at(x, shape.halfWidth(x));
-            drawing.line(n == 0 ? "nut" : "fret", bass.u(), bass.v(), treble.u(), treble.v());
+            List<Point> line = shape.fretLine(n);
+            drawing.through(n == 0 ? "nut" : "fret", page.all(line));
             if (n == 0 || MARKED.contains(n)) {
-                frets.add(bass, shown.column(x), n == 0 ? "nut" : "fret " + n);
+                double x = line.get(0).u();
+                frets.add(page.all(line).get(0), shown.column(x), n == 0 ? "nut" : "fret " + n);
             }
         }
     }
 
     private void strings(Drawing drawing) {
-        if (!design.hasStrings()) {
-            return;
-        }
-        int courses = design.strings().courses();
-        for (int i = 0; i < courses; i++) {
-            double share = courses == 1 ? 0 : 2.0 * i / (courses - 1) - 1;
-            Point from = page.at(0, share * (shape.halfWidth(0) - STRING_INSET_MM));
-            double end = shape.boardEnd();
-            Point to = page.at(end, share * (shape.halfWidth(end) - STRING_INSET_MM));
-            drawing.line("string", from.u(), from.v(), to.u(), to.v());
+        List<List<Point>> strings = shape.strings();
+        strings.forEach(string -> drawing.through("string", page.all(string)));
+        List<Point> posts =
+                head.map(there -> there.posts(foreshortening(there))).orElse(List.of());
+        posts.forEach(post -> drawing.ring(page.at(post.u(), post.v())));
+        for (int i = 0; i < strings.size() && strings.size() == posts.size(); i++) {
+            drawing.through(
+                    "string", page.all(List.of(posts.get(i), strings.get(i).get(0))));
         }
     }
 

@@ -85,7 +85,8 @@ final class Style {
             svg .dot{fill:@text@}
             svg .fret{stroke-width:.9}
             svg .nut{stroke-width:2.6}
-            svg .string{stroke-width:.5}
+            svg .string{stroke-width:.6}
+            svg .post{fill:@paper@;stroke:@text@;stroke-width:1}
             svg .glue{stroke-width:2.4;stroke-dasharray:3 2}
             svg .seam{stroke-width:.6}
             svg .least{stroke-width:2.4}

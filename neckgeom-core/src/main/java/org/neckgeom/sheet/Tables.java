@@ -2,6 +2,8 @@ package org.neckgeom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.Fret;
 import org.neckgeom.geometry.FretTable;
 
@@ -18,6 +20,34 @@ final class Tables {
     }
 
     static Table frets(Contents contents) {
+        return contents.settled()
+                .details()
+                .fannedFrets()
+                .map(fan -> fanned(contents, fan))
+                .orElseGet(() -> square(contents));
+    }
+
+    /** Both ends of every slot, as they are marked along the edges of a tapered board. */
+    private static Table fanned(Contents contents, FannedFrets fan) {
+        Shown shown = contents.shown();
+        NeckDesign design = contents.design();
+        List<List<String>> rows = new ArrayList<>();
+        for (int n = 0; n <= design.frets(); n++) {
+            double x = design.scale().fretMm(n);
+            rows.add(List.of(
+                    n == 0 ? "nut" : String.valueOf(n),
+                    shown.column(fan.onBassEdge(n, design).house()),
+                    shown.column(x),
+                    shown.column(fan.onTrebleEdge(n, design).house()),
+                    shown.column(2 * design.halfWidthAtMm(x))));
+        }
+        return new Table(
+                "Fanned frets, from the nut's middle, in " + shown.unitInWords(),
+                List.of("Fret", "bass edge", "middle", "treble edge", "board wide"),
+                rows);
+    }
+
+    private static Table square(Contents contents) {
         Shown shown = contents.shown();
         List<List<String>> rows = new ArrayList<>();
         double before = 0;

@@ -19,7 +19,8 @@ import org.neckgeom.units.LengthStyle;
  * measure the print by. Immutable.
  *
  * <p>Straight lines and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than
- * 0.005 mm. The head is an envelope: its outline is the maker's own.
+ * 0.005 mm. Strings, posts and the head's outline are drawn where they have
+ * been told; a head without outline is the room for the maker's own.
  */
 public final class Template {
 
@@ -34,26 +35,29 @@ public final class Template {
     private static final double TITLE_SIZE = 5;
 
     private final NeckDesign design;
+    private final Settled settled;
     private final ScarfJoint joint;
     private final double heelFace;
     private final List<TemplatePart> parts;
 
-    private Template(NeckDesign design, ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
+    private Template(NeckDesign design, Settled settled, ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
         this.design = design;
+        this.settled = settled;
         this.joint = joint;
         this.heelFace = heelFace;
         this.parts = List.copyOf(parts);
     }
 
     /**
-     * Returns the templates of a plan, with its scarf, and its heel face at the angle of its neck set.
+     * Returns the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
+     * angle of its neck set.
      *
      * @param plan the plan
      * @return all parts the neck has
      */
     public static Template of(NeckPlan plan) {
         double face = plan.neckSet().map(set -> set.heelFace().angle().house()).orElse(StrictMath.PI / 2);
-        return new Template(plan.design(), plan.scarf().orElse(null), face, partsOf(plan.design()));
+        return new Template(plan.design(), Settled.of(plan), plan.scarf().orElse(null), face, partsOf(plan.design()));
     }
 
     /**
@@ -63,7 +67,7 @@ public final class Template {
      * @return all parts the neck has
      */
     public static Template of(NeckDesign design) {
-        return new Template(design, null, StrictMath.PI / 2, partsOf(design));
+        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design));
     }
 
     private static List<TemplatePart> partsOf(NeckDesign design) {
@@ -86,7 +90,7 @@ public final class Template {
         if (wanted.length == 0) {
             throw new IllegalArgumentException("parts of a template must be 1 or more, but there were none");
         }
-        Template some = new Template(design, joint, heelFace, List.of(wanted));
+        Template some = new Template(design, settled, joint, heelFace, List.of(wanted));
         some.sheet();
         return some;
     }
@@ -161,7 +165,8 @@ public final class Template {
                 new Point(left, top), 3, false, "Full size. Print at 100 %, measure the bars both ways, then use it."));
         uprightBar(below, -MARGIN);
         for (TemplatePart part : parts) {
-            List<Mark> view = TemplateViews.of(part, design, Optional.ofNullable(joint), heelFace);
+            List<Mark> view =
+                    TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint), heelFace);
             double[] box = box(view);
             top -= BETWEEN;
             below.add(new Words(new Point(left, top), 4, false, part.toString()));
@@ -224,6 +229,7 @@ public final class Template {
     public boolean equals(Object other) {
         return other instanceof Template that
                 && design.equals(that.design)
+                && settled.equals(that.settled)
                 && Objects.equals(joint, that.joint)
                 && Double.compare(heelFace, that.heelFace) == 0
                 && parts.equals(that.parts);
@@ -231,7 +237,7 @@ public final class Template {
 
     @Override
     public int hashCode() {
-        return Objects.hash(design, joint, heelFace, parts);
+        return Objects.hash(design, settled, joint, heelFace, parts);
     }
 
     /** Returns what is drawn and how large the sheet is. */

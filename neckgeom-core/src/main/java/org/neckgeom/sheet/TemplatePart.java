@@ -4,13 +4,13 @@ import java.util.Locale;
 
 /** One view of a neck's templates. */
 public enum TemplatePart {
-    /** From the front: edges, frets, channel. */
+    /** From the front: edges, frets, strings, channel. */
     PLAN,
     /** From the side: glue face, back, board, channel, scarf, head, heel face. */
     SIDE,
     /** Across at four stations, seen from the body: back, board and channel. */
     SECTIONS,
-    /** The head's face, turned flat: room for the outline, nut line, scarf and veneer lines. */
+    /** The head's face, turned flat: its outline or the room for it, nut line, posts, ears, scarf and veneer lines. */
     HEAD;
 
     /** Returns such as {@code side}. */

@@ -19,6 +19,7 @@ final class TemplateViews {
     private static final double SMALL = 3;
     private static final double BEYOND = 6;
     private static final double BETWEEN_SECTIONS = 24;
+    private static final double CROSS = 3;
 
     private final NeckShape shape;
     private final NeckDesign design;
@@ -27,9 +28,9 @@ final class TemplateViews {
     private final double heelFace;
     private final List<Mark> marks = new ArrayList<>();
 
-    private TemplateViews(NeckDesign design, Optional<ScarfJoint> joint, double heelFace) {
-        this.shape = new NeckShape(design);
-        this.design = design;
+    private TemplateViews(NeckShape shape, Optional<ScarfJoint> joint, double heelFace) {
+        this.shape = shape;
+        this.design = shape.design();
         this.shown = new Shown(design.style());
         this.joint = joint;
         this.heelFace = heelFace;
@@ -40,8 +41,8 @@ final class TemplateViews {
      *
      * @param heelFace the heel's wood angle between shaft and mating face, in rad
      */
-    static List<Mark> of(TemplatePart part, NeckDesign design, Optional<ScarfJoint> joint, double heelFace) {
-        TemplateViews view = new TemplateViews(design, joint, heelFace);
+    static List<Mark> of(TemplatePart part, NeckShape shape, Optional<ScarfJoint> joint, double heelFace) {
+        TemplateViews view = new TemplateViews(shape, joint, heelFace);
         switch (part) {
             case PLAN -> view.plan();
             case SIDE -> view.side();
@@ -56,19 +57,21 @@ final class TemplateViews {
         for (int side : new int[] {-1, 1}) {
             run(Layer.OUTLINE, shape.edge(side));
         }
-        across(Layer.OUTLINE, 0, shape.halfWidth(0));
-        across(Layer.ENVELOPE, end, shape.halfWidth(end));
+        run(Layer.OUTLINE, shape.fretLine(0));
+        run(Layer.ENVELOPE, shape.fretLine(design.frets() + 1));
+        shape.strings().forEach(string -> run(Layer.STRINGS, string));
         line(Layer.CENTRE, -BEYOND, 0, end + BEYOND, 0);
         double joint = shape.bodyJoint();
         line(Layer.CENTRE, joint, -shape.halfWidth(joint) - BEYOND, joint, shape.halfWidth(joint));
         words(joint, -shape.halfWidth(joint) - BEYOND - SMALL - 1, true, "body joint " + shown.length(joint));
         for (int n = 1; n <= design.frets(); n++) {
-            double x = shape.fret(n);
-            across(Layer.FRETS, x, shape.halfWidth(x));
-            words(x, shape.halfWidth(x) + 1.5, true, String.valueOf(n));
+            List<Point> fret = shape.fretLine(n);
+            run(Layer.FRETS, fret);
+            words(fret.get(1).u(), fret.get(1).v() + 1.5, true, String.valueOf(n));
         }
         design.channel().ifPresent(channel -> closed(Layer.CHANNEL, shape.channelPlan(channel)));
-        words(-BEYOND - 1, -shape.halfWidth(0) - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
+        Point nut = shape.fretLine(0).get(0);
+        words(nut.u() - BEYOND - 1, nut.v() - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
     }
 
     private void side() {
@@ -228,27 +231,49 @@ final class TemplateViews {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "\"" + design.name() + "\" must have its head told for this, but has none: add .head(...)"));
         double half = shape.halfWidth(0);
-        closed(Layer.ENVELOPE, shape.headPlan(head, 1));
-        across(Layer.OUTLINE, 0, half);
+        HeadShape there = shape.headShape().orElseThrow();
+        closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
+        there.ears(shape.stockMm(), 1).forEach(seam -> ear(there, seam));
+        strings(there);
+        List<Point> nut = there.nutLine(half);
+        run(Layer.OUTLINE, nut);
         for (int side : new int[] {-1, 1}) {
-            line(Layer.OUTLINE, 0, side * half, 30, side * shape.halfWidth(30));
+            line(Layer.OUTLINE, nut.get(side < 0 ? 0 : 1).u(), side * half, 30, side * shape.halfWidth(30));
         }
         line(Layer.CENTRE, 0, 0, 30 + BEYOND, 0);
         double along = head.lengthMm() + BEYOND;
         line(Layer.CENTRE, 0, 0, -along * StrictMath.cos(head.swingRad()), along * StrictMath.sin(head.swingRad()));
         words(2, half + 2, false, "nut, " + shown.length(2 * half));
-        double wide = head.widthMm() / 2;
         joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
-            across(Layer.SCARF, -glued.frontLineMm(), wide);
+            double wide = there.widthAtMm(glued.frontLineMm()) / 2;
+            run(Layer.SCARF, moved(there.nutLine(wide), -glued.frontLineMm()));
             words(-glued.frontLineMm() + 1, wide - SMALL - 2, false, "scarf " + shown.length(glued.frontLineMm()));
         });
         if (head.veneerMm() > 0 && head.veneerShortOfNutMm() > 0) {
-            across(Layer.ENVELOPE, -head.veneerShortOfNutMm(), wide);
+            double wide = there.widthAtMm(head.veneerShortOfNutMm()) / 2;
+            run(Layer.ENVELOPE, moved(there.nutLine(wide), -head.veneerShortOfNutMm()));
         }
     }
 
-    private void across(Layer layer, double x, double half) {
-        line(layer, x, -half, x, half);
+    private void ear(HeadShape there, List<Point> seam) {
+        run(Layer.ENVELOPE, seam);
+        Point end = seam.get(1);
+        boolean treble = end.v() > 0;
+        words(end.u() + 3, end.v() + (treble ? 1.5 : -SMALL - 1.5), false, "ear");
+    }
+
+    /** Crosses where the strings leave their posts, and the strings down to the nut. */
+    private void strings(HeadShape there) {
+        List<Point> posts = there.posts(1);
+        List<List<Point>> strings = shape.strings();
+        for (int i = 0; i < posts.size(); i++) {
+            Point post = posts.get(i);
+            line(Layer.CENTRE, post.u() - CROSS, post.v(), post.u() + CROSS, post.v());
+            line(Layer.CENTRE, post.u(), post.v() - CROSS, post.u(), post.v() + CROSS);
+            if (strings.size() == posts.size()) {
+                run(Layer.STRINGS, List.of(post, strings.get(i).get(0)));
+            }
+        }
     }
 
     private void line(Layer layer, double u1, double v1, double u2, double v2) {

@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.units.LengthStyle;
 
 /** Dovetail and bolted tenon. */
 class JointPartsTest {
@@ -23,6 +24,16 @@ class JointPartsTest {
         assertThat(normal.dot(side)).isCloseTo(0, offset(1e-15));
         assertThat(DovetailSeat.tapered(deg(4)).shimFor(mm(rise)).house()).isCloseTo(0.3, offset(1e-12));
         assertThat(DovetailSeat.tapered(deg(4)).riseFrom(mm(-0.3)).house()).isNegative();
+    }
+
+    /** 0.1 mm / sin 3 deg = 1.9107 mm; 0.004 in / sin 3 deg = 0.0764 in. */
+    @Test
+    void toString_keepsTheStyleAskedFor() {
+        DovetailSeat seat = DovetailSeat.tapered(deg(3));
+
+        assertThat(seat.toString()).contains("0.10 mm each side", "lifts the neck 1.911 mm");
+        assertThat(seat.in(LengthStyle.DECIMAL_INCHES).toString())
+                .contains("4.0 thou each side", "lifts the neck 76.4 thou");
     }
 
     @Test

@@ -111,6 +111,7 @@ final class Necks {
         NeckDesign neck = octave();
         return new Contents(
                 neck,
+                Settled.nothing(),
                 LengthStyle.MILLIMETRES,
                 Optional.of(Scarf.at(deg(13))
                         .shaft(mm(20))
@@ -153,6 +154,7 @@ final class Necks {
         Contents octave = octaveContents();
         return new Contents(
                 octave.design(),
+                octave.settled(),
                 octave.style(),
                 octave.scarf(),
                 octave.neckSet(),
@@ -207,6 +209,7 @@ final class Necks {
     static Contents bassContents() {
         return new Contents(
                 bass(),
+                Settled.nothing(),
                 LengthStyle.DECIMAL_INCHES,
                 Optional.empty(),
                 Optional.empty(),

@@ -189,7 +189,7 @@ class TemplateTest {
     void section_ofEveryExponent_staysWithinFiveMicrometres() {
         for (double power : new double[] {1, 1.5, 2, 2.5, 3.5, 6, 20}) {
             NeckDesign neck = Necks.octave().back(Necks.octave().back().power(power));
-            NeckShape shape = new NeckShape(neck);
+            NeckShape shape = new NeckShape(neck, Settled.nothing());
             double a = shape.halfWidth(100);
             double b = neck.backDepthAtMm(100);
             List<Point> points = shape.section(100);
