@@ -19,8 +19,8 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class DovetailSeat {
 
-    /** Of the round length near a millimetre: the thickness of a shim. */
-    private static final double SHIM = 0.1;
+    private static final Amount<Length> METRIC_SHIM = Amount.of(0.1, ShopUnit.MILLIMETRE);
+    private static final Amount<Length> INCH_SHIM = Amount.of(4, ShopUnit.THOU);
 
     private final double taper;
     private final LengthStyle style;
@@ -93,9 +93,9 @@ public final class DovetailSeat {
     /** Returns the taper and what a thin shim does: 0.1 mm, or 4 thou. */
     @Override
     public String toString() {
-        double shim = SHIM * style.nearMillimetre().house();
+        Amount<Length> shim = style == LengthStyle.MILLIMETRES ? METRIC_SHIM : INCH_SHIM;
         return Report.titled("Dovetail, " + Texts.deg(taper) + " a side")
-                .row(style.small(shim) + " each side", "lifts the neck " + style.text(shim / StrictMath.sin(taper)))
+                .row(shim + " each side", "lifts the neck " + style.text(shim.house() / StrictMath.sin(taper)))
                 .toString();
     }
 }

@@ -1,5 +1,7 @@
 package org.neckgeom.sheet;
 
+import java.util.Arrays;
+
 /** What a line of a template is; a layer in CAD, a group in SVG. */
 enum Layer {
     /** Edges to cut or carve to. */
@@ -39,6 +41,19 @@ enum Layer {
     /** Width of its lines on paper in mm. */
     String width() {
         return width;
+    }
+
+    double widthMm() {
+        return Double.parseDouble(width);
+    }
+
+    /** The same lengths as numbers; none for an unbroken line. */
+    double[] dashesMm() {
+        return dashes.isEmpty()
+                ? new double[0]
+                : Arrays.stream(dashes.split(" "))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray();
     }
 
     /** Lengths of dashes and gaps in mm, empty for an unbroken line. */

@@ -131,13 +131,23 @@ public final class Template {
     }
 
     /**
-     * Returns the templates cut into pages, to print from any browser at 100 % and join at their crosses. Each part
-     * begins a page of its own, with its own bars; pages overlap by 10 mm; empty ones are left out.
+     * Returns the templates cut into pages, to print from any browser at 100 % and join at their crosses.
      *
      * @param paper the paper in the printer
-     * @return one page of HTML that is well-formed XML too, complete in itself, in UTF-8
+     * @return the {@link #pages} as one page of HTML that is well-formed XML too, complete in itself, in UTF-8
      */
     public String toPages(Paper paper) {
+        return TemplatePages.html(design.name(), pages(paper), paper);
+    }
+
+    /**
+     * Returns the templates cut into pages, to be drawn on anything that prints. The first is a map of the others; each
+     * part begins a page of its own, with its own bars; pages overlap by 10 mm; empty ones are left out.
+     *
+     * @param paper the paper in the printer
+     * @return two or more
+     */
+    public List<TemplatePage> pages(Paper paper) {
         Objects.requireNonNull(paper, "paper");
         Map<TemplatePart, Laid> sheets = new LinkedHashMap<>();
         parts.forEach(part -> sheets.put(part, only(part).sheet()));
@@ -189,7 +199,8 @@ public final class Template {
         return new Laid(marks, right + MARGIN, height);
     }
 
-    private static void bars(List<Mark> marks, double u, double v) {
+    /** Two level bars from a point to the right, the second 8 mm below the first. */
+    static void bars(List<Mark> marks, double u, double v) {
         bar(marks, u, v, METRIC_BAR_MM, "100 mm");
         bar(marks, u, v - 8, INCH_BAR_MM, "4 in");
     }

@@ -31,9 +31,9 @@ class JointPartsTest {
     void toString_keepsTheStyleAskedFor() {
         DovetailSeat seat = DovetailSeat.tapered(deg(3));
 
-        assertThat(seat.toString()).contains("0.10 mm each side", "lifts the neck 1.911 mm");
+        assertThat(seat.toString()).contains("0.1 mm each side", "lifts the neck 1.911 mm");
         assertThat(seat.in(LengthStyle.DECIMAL_INCHES).toString())
-                .contains("4.0 thou each side", "lifts the neck 76.4 thou");
+                .contains("4 thou each side", "lifts the neck 76.4 thou");
     }
 
     @Test

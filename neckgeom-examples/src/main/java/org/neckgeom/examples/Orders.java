@@ -5,12 +5,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.sheet.Paper;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * What the command line of {@link PlanANeck} asks for. Immutable.
@@ -18,8 +22,9 @@ import org.neckgeom.examples.neck.ShippedNecks;
  * @param task what to do
  * @param file the neck file
  * @param outputs what to write of the plan, and where; empty to print it
+ * @param paper the paper to print on; none to take the one usual with the neck's units
  */
-record Orders(Task task, String file, Map<Output, Path> outputs) {
+record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper> paper) {
 
     /** What can be asked for. */
     enum Task {
@@ -49,6 +54,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs) {
     static Orders from(List<String> arguments) {
         Task task = Task.PLAN;
         Map<Output, Path> outputs = new EnumMap<>(Output.class);
+        Optional<Paper> paper = Optional.empty();
         List<String> files = new ArrayList<>();
         for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
             String argument = rest.next();
@@ -57,6 +63,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs) {
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
                 case "--all" -> outputs.putAll(all(rest));
+                case "--paper" -> paper = Optional.of(paper(rest));
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
                 default -> {
                     Optional<Output> output = output(argument);
@@ -78,7 +85,38 @@ record Orders(Task task, String file, Map<Output, Path> outputs) {
             throw new IllegalArgumentException(
                     outputs.keySet().iterator().next().option() + " goes with planning alone");
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs);
+        eachOnce(outputs);
+        if (paper.isPresent() && !outputs.containsKey(Output.PAGES) && !outputs.containsKey(Output.PDF)) {
+            throw new IllegalArgumentException("--paper goes with --pages, --pdf or --all");
+        }
+        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, paper);
+    }
+
+    /** Letter for a neck in inches, A4 for one in millimetres, unless told. */
+    Paper paperFor(NeckPlan plan) {
+        return paper.orElse(plan.style() == LengthStyle.MILLIMETRES ? Paper.A4 : Paper.LETTER);
+    }
+
+    /** Two files of one name would leave one of them. */
+    private static void eachOnce(Map<Output, Path> outputs) {
+        Map<Path, Output> first = new HashMap<>();
+        outputs.forEach((output, path) -> {
+            Output other = first.putIfAbsent(path.toAbsolutePath().normalize(), output);
+            if (other != null) {
+                throw new IllegalArgumentException(
+                        path + " is asked for by both " + other.option() + " and " + output.option());
+            }
+        });
+    }
+
+    private static Paper paper(Iterator<String> rest) {
+        String name = rest.hasNext() ? rest.next() : "";
+        return Arrays.stream(Paper.values())
+                .filter(paper -> paper.name().equalsIgnoreCase(name))
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("--paper must be followed by A4 or letter, but was followed by "
+                                + (name.isEmpty() ? "nothing" : name)));
     }
 
     private static Optional<Output> output(String argument) {

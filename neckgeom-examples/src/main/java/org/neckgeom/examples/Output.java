@@ -1,61 +1,71 @@
 package org.neckgeom.examples;
 
+import java.nio.charset.StandardCharsets;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.Paper;
 import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sheet.Sheet;
 import org.neckgeom.sheet.Template;
-import org.neckgeom.units.LengthStyle;
 
 /** What can be written of a plan besides the text on the terminal. */
 enum Output {
     /** The plan with drawings. */
     HTML("--html", ".html", "the plan with drawings") {
         @Override
-        String of(NeckPlan plan) {
-            return Sheet.of(plan).toHtml();
+        String text(Asked asked) {
+            return Sheet.of(asked.plan()).toHtml();
         }
     },
     /** The templates as one drawing. */
     SVG("--svg", ".svg", "templates at full size") {
         @Override
-        String of(NeckPlan plan) {
-            return Template.of(plan).toSvg();
+        String text(Asked asked) {
+            return Template.of(asked.plan()).toSvg();
         }
     },
     /** The templates for CAD. */
     DXF("--dxf", ".dxf", "templates for CAD") {
         @Override
-        String of(NeckPlan plan) {
-            return Template.of(plan).toDxf();
+        String text(Asked asked) {
+            return Template.of(asked.plan()).toDxf();
         }
     },
-    /** The templates cut into pages: letter for a neck in inches, A4 for one in millimetres. */
+    /** The templates cut into pages. */
     PAGES("--pages", ".html", "templates cut into pages") {
         @Override
-        String of(NeckPlan plan) {
-            return Template.of(plan).toPages(plan.style() == LengthStyle.MILLIMETRES ? Paper.A4 : Paper.LETTER);
+        String text(Asked asked) {
+            return Template.of(asked.plan()).toPages(asked.paper());
+        }
+    },
+    /** The same as a file that any reader prints. */
+    PDF("--pdf", ".pdf", "templates cut into pages, as PDF") {
+        @Override
+        byte[] of(Asked asked) {
+            return TemplatePdf.of(
+                    asked.plan().design().name() + ": templates on " + asked.paper(),
+                    Template.of(asked.plan()).pages(asked.paper()),
+                    asked.progress());
         }
     },
     /** The whole plan for other programs. */
     JSON("--json", ".json", "the plan as data") {
         @Override
-        String of(NeckPlan plan) {
-            return PlanData.of(plan).toJson();
+        String text(Asked asked) {
+            return PlanData.of(asked.plan()).toJson();
         }
     },
     /** The table of frets. */
     FRETS("--frets", ".csv", "table of frets") {
         @Override
-        String of(NeckPlan plan) {
-            return PlanData.of(plan).fretCsv();
+        String text(Asked asked) {
+            return PlanData.of(asked.plan()).fretCsv();
         }
     },
     /** The table of stations. */
     STATIONS("--stations", ".csv", "table of stations") {
         @Override
-        String of(NeckPlan plan) {
-            return PlanData.of(plan).stationCsv();
+        String text(Asked asked) {
+            return PlanData.of(asked.plan()).stationCsv();
         }
     };
 
@@ -69,8 +79,24 @@ enum Output {
         this.what = what;
     }
 
-    /** The text to write. */
-    abstract String of(NeckPlan plan);
+    /**
+     * What a file is made from.
+     *
+     * @param plan the plan
+     * @param paper the paper it is printed on
+     * @param progress who hears how far long work is
+     */
+    record Asked(NeckPlan plan, Paper paper, Progress progress) {}
+
+    /** What to write. */
+    byte[] of(Asked asked) {
+        return text(asked).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The text to write, of a file that is one. */
+    String text(Asked asked) {
+        throw new UnsupportedOperationException(this + " is no text");
+    }
 
     /** How it is asked for on the command line. */
     String option() {
@@ -89,6 +115,7 @@ enum Output {
             case SVG -> "templates.svg";
             case DXF -> "templates.dxf";
             case PAGES -> "template-pages.html";
+            case PDF -> "templates.pdf";
             case JSON -> "plan.json";
             case FRETS -> "frets.csv";
             case STATIONS -> "stations.csv";

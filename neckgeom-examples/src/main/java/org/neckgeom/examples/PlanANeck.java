@@ -2,10 +2,8 @@ package org.neckgeom.examples;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.neckgeom.examples.file.FileRefused;
@@ -32,10 +30,11 @@ public final class PlanANeck {
               plan-a-neck                        plans the octave mandolin that comes with the examples
               plan-a-neck my-neck.yaml           plans your neck
               plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
-              plan-a-neck --all sheets           writes all that follows into a folder that is there
+              plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
-                                                 --pages neck.html cut into pages of A4 or letter
+                                                 --pdf neck.pdf or --pages neck.html cut into pages,
+                                                 on --paper A4 or --paper letter
               plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
@@ -54,7 +53,7 @@ public final class PlanANeck {
      * @param args see {@code --help}
      */
     public static void main(String[] args) {
-        int status = run(List.of(args), System.out, System.err);
+        int status = run(List.of(args), System.out, System.err, Progress.ofThisProcess());
         System.out.flush();
         if (status != DONE) {
             System.exit(status);
@@ -62,7 +61,7 @@ public final class PlanANeck {
     }
 
     /** The same without the end of the JVM. */
-    static int run(List<String> arguments, PrintStream out, PrintStream err) {
+    static int run(List<String> arguments, PrintStream out, PrintStream err, Progress progress) {
         Orders orders;
         try {
             orders = Orders.from(arguments);
@@ -71,10 +70,13 @@ public final class PlanANeck {
             return NOT_UNDERSTOOD;
         }
         try {
-            out.print(answer(orders));
+            out.print(answer(orders, progress));
             return DONE;
         } catch (FileRefused refused) {
             err.println(refused.getMessage());
+            return REFUSED;
+        } catch (OutputFiles.Unwritable unwritable) {
+            err.println(unwritable.getMessage());
             return REFUSED;
         } catch (IOException unwritable) {
             err.println("a file can't be written: " + unwritable);
@@ -83,7 +85,7 @@ public final class PlanANeck {
     }
 
     /** The whole answer before any of it is printed: a refused file prints nothing. */
-    private static String answer(Orders orders) throws IOException {
+    private static String answer(Orders orders, Progress progress) throws IOException {
         return switch (orders.task()) {
             case HELP -> HELP;
             case KEYS -> "Keys of a neck file; those with a star must be there.\n\n" + NeckFile.keys();
@@ -91,35 +93,32 @@ public final class PlanANeck {
             case CHECK ->
                 orders.file() + " can be planned: "
                         + NeckFile.read(orders.file()).design().name() + "\n";
-            case PLAN -> planned(orders, NeckFile.read(orders.file()).plan());
+            case PLAN -> {
+                OutputFiles.check(orders.outputs().values());
+                yield planned(orders, NeckFile.read(orders.file()).plan(), progress);
+            }
         };
     }
 
-    private static String planned(Orders orders, NeckPlan plan) throws IOException {
+    private static String planned(Orders orders, NeckPlan plan, Progress progress) throws IOException {
         Sheet sheet = Sheet.of(plan);
         if (orders.outputs().isEmpty()) {
             return sheet.toText();
         }
-        Map<Output, String> texts = new EnumMap<>(Output.class);
-        orders.outputs().keySet().forEach(output -> texts.put(output, output.of(plan)));
+        Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), progress);
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        for (Map.Entry<Output, Path> order : orders.outputs().entrySet()) {
+            progress.at(order.getKey().toString());
+            files.put(order.getValue(), order.getKey().of(asked));
+        }
+        progress.end();
         StringBuilder said = new StringBuilder(plan.standing()).append('\n');
-        for (Map.Entry<Output, String> text : texts.entrySet()) {
-            Path path = orders.outputs().get(text.getKey());
-            write(path, text.getValue());
-            said.append(text.getKey()).append(": ").append(path).append('\n');
-        }
+        OutputFiles.write(files)
+                .forEach(
+                        folder -> said.append("made the folder ").append(folder).append('\n'));
+        orders.outputs()
+                .forEach((output, path) ->
+                        said.append(output).append(": ").append(path).append('\n'));
         return said.toString();
-    }
-
-    /** Writes beside the place first, so that a failed writing leaves an old file as it was. */
-    private static void write(Path path, String text) throws IOException {
-        // Not a temporary file: those are for their owner's eyes only, and so would be what they become.
-        Path beside = path.resolveSibling("." + path.getFileName() + ".part");
-        try {
-            Files.writeString(beside, text);
-            Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
     }
 }

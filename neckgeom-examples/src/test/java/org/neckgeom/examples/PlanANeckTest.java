@@ -1,6 +1,7 @@
 package org.neckgeom.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -9,7 +10,9 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -154,10 +157,90 @@ class PlanANeckTest {
 
         assertThat(run("--html", page.toString(), own.toString()).status()).isEqualTo(1);
         assertThat(page).hasContent("the old page");
-        Ended nowhere = run("--html", folder.resolve("no/such/page.html").toString());
-        assertThat(nowhere.status()).isEqualTo(1);
-        assertThat(nowhere.out()).isEmpty();
-        assertThat(nowhere.err()).startsWith("a file can't be written: ");
+        Path deep = folder.resolve("no/such");
+        Ended nowhere = run("--html", deep.resolve("page.html").toString());
+        assertThat(nowhere)
+                .isEqualTo(new Ended(
+                        1,
+                        "",
+                        deep + " can't be made, as " + deep.getParent()
+                                + " is not a folder that is there; make that first\n"));
+        assertThat(deep.getParent()).doesNotExist();
+    }
+
+    @Test
+    void run_makesTheFolderItWritesTo_andSaysSo() {
+        Path sheets = folder.resolve("sheets");
+        Path page = sheets.resolve("plan.html");
+
+        Ended ended = run("--html", page.toString());
+
+        assertThat(ended.status()).isZero();
+        assertThat(ended.out()).endsWith("made the folder " + sheets + "\nthe plan with drawings: " + page + "\n");
+        assertThat(page).isNotEmptyFile();
+    }
+
+    @Test
+    void run_refusesAFolderThatIsAFile_andAFileThatIsAFolder() throws IOException {
+        Path file = Files.writeString(folder.resolve("sheets"), "not a folder");
+        Path taken = Files.createDirectory(folder.resolve("plan.html"));
+
+        assertThat(run("--all", file.toString()))
+                .isEqualTo(new Ended(1, "", file + " must be a folder to write to, but is a file\n"));
+        assertThat(run("--html", taken.toString()))
+                .isEqualTo(new Ended(1, "", taken + " must be a file to write, but is a folder\n"));
+        assertThat(file).hasContent("not a folder");
+    }
+
+    /** No file system takes a name of 300 letters (common practice: 255 bytes). */
+    @Test
+    void write_leavesNothingOfSeveralFilesWhenOneCannotBeWritten() throws IOException {
+        Path made = folder.resolve("made");
+        Path good = made.resolve("a.txt");
+        Path bad = made.resolve("x".repeat(300));
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        files.put(good, new byte[] {1});
+        files.put(bad, new byte[] {2});
+
+        assertThatThrownBy(() -> OutputFiles.write(files)).isInstanceOf(IOException.class);
+
+        assertThat(made).doesNotExist();
+    }
+
+    @Test
+    void run_takesThePaperItIsTold() throws IOException {
+        Path pages = folder.resolve("pages.html");
+
+        assertThat(run("--pages", pages.toString(), "--paper", "letter").status())
+                .isZero();
+        assertThat(Files.readString(pages)).contains("size:letter landscape");
+        assertThat(run("--pages", pages.toString(), "short-scale-bass.yaml").status())
+                .isZero();
+        assertThat(Files.readString(pages)).contains("size:letter landscape");
+        assertThat(run("--pages", pages.toString()).status()).isZero();
+        assertThat(Files.readString(pages)).contains("size:A4 landscape");
+    }
+
+    @Test
+    void run_saysHowFarItIsOnATerminalAlone() {
+        ByteArrayOutputStream terminal = new ByteArrayOutputStream();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        List<String> order = List.of("--pdf", folder.resolve("a.pdf").toString());
+
+        PlanANeck.run(order, printer(out), printer(out), Progress.on(printer(terminal)));
+
+        assertThat(text(terminal)).contains("page 1 of ", "page 2 of ").endsWith("\r\u001b[K");
+        assertThat(text(out)).doesNotContain("page 1 of");
+        // The tests run without a terminal: nothing is said then.
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        PrintStream before = System.err;
+        System.setErr(printer(err));
+        try {
+            Progress.ofThisProcess().at("page 1 of 2");
+        } finally {
+            System.setErr(before);
+        }
+        assertThat(text(err)).isEmpty();
     }
 
     @Test
@@ -180,6 +263,10 @@ class PlanANeckTest {
                 "--html my.yaml my.yaml | the file after --html must end in .html, but was my.yaml",
                 "--html a.html --keys | --html goes with planning alone",
                 "--dxf a.svg | the file after --dxf must end in .dxf, but was a.svg",
+                "--paper A4 | --paper goes with --pages, --pdf or --all",
+                "--pdf a.pdf --paper A3 | --paper must be followed by A4 or letter, but was followed by A3",
+                "--pdf a.pdf --paper | --paper must be followed by A4 or letter, but was followed by nothing",
+                "--pages a.html --html a.html | a.html is asked for by both --html and --pages",
                 "--check --keys | --keys does not go with another task; ask for one at a time"
             })
     void run_refusesACommandLineItDoesNotUnderstand(String line, String sentence) {
@@ -211,7 +298,7 @@ class PlanANeckTest {
     private static Ended run(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = PlanANeck.run(List.of(arguments), printer(out), printer(err));
+        int status = PlanANeck.run(List.of(arguments), printer(out), printer(err), Progress.none());
         return new Ended(status, text(out), text(err));
     }
 
@@ -235,6 +322,7 @@ class PlanANeckTest {
                             "templates.svg",
                             "templates.dxf",
                             "template-pages.html",
+                            "templates.pdf",
                             "plan.json",
                             "frets.csv",
                             "stations.csv");
