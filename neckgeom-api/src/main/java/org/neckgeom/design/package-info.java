@@ -8,5 +8,7 @@
  * below the glue face.
  *
  * <p>Open first: {@link org.neckgeom.design.NeckDesign}. No argument may be null.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.design;

@@ -4,5 +4,7 @@
  *
  * <p>A standard uncertainty is one standard deviation, never a half-width or an expanded uncertainty. Open first:
  * {@link org.neckgeom.measure.Estimate}. No argument may be null.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.measure;

@@ -8,5 +8,7 @@
  * only place where one turns into the other. Nothing here depends on the locale.
  *
  * <p>Open first: {@link org.neckgeom.units.ShopUnits}, the words a maker types. No argument may be null.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.units;

@@ -6,5 +6,7 @@
  * <p>Open {@link org.neckgeom.budget.Budget} first, then {@link org.neckgeom.budget.Registration}. Errors count in the
  * house unit of their kind; lateral errors are positive toward the treble side, heights toward the strings, places along
  * the neck toward the body. No argument may be null.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.budget;

@@ -8,5 +8,7 @@
  *
  * <p>Pure functions: the same question gets the same answer, bit for bit, on every machine. Open
  * {@link org.neckgeom.geometry.Scarf} first.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.geometry;

@@ -6,5 +6,7 @@
  * along the centreline from the nut, positive toward the body, y across, z up from the fingerboard's glue face.
  *
  * <p>Open first: {@link org.neckgeom.sheet.Sheet}. No argument may be null.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.sheet;

@@ -8,5 +8,7 @@
  * leave it. No argument may be null.
  *
  * <p>Open first: {@link org.neckgeom.strength.Relief}, then {@link org.neckgeom.strength.Weather}.
+ *
+ * @since 0.1.0
  */
 package org.neckgeom.strength;
