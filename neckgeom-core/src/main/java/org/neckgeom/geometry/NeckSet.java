@@ -202,11 +202,10 @@ public final class NeckSet {
      */
     public ActionChange actionPer(Quantity<Angle> turn) {
         double rad = HouseUnits.radBetween(turn, -10, 10, "turn of the neck");
-        double after = NeckSetKernel.stringFromAngle(riseMm(), reachMm(), angleRad() + rad);
         return ActionChange.of(
                 "for " + Numbers.trimmed(Math.toDegrees(Math.abs(rad)), 4) + " deg more head "
                         + (rad >= 0 ? "back" : "forward"),
-                (after - stringAtSaddleMm()) * shareAtTwelfth(),
+                NeckSetKernel.stringChange(reachMm(), stringAtSaddleMm(), angleRad(), rad) * shareAtTwelfth(),
                 style);
     }
 

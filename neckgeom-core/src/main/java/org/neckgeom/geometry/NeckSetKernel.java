@@ -15,19 +15,35 @@ final class NeckSetKernel {
         return atNutMm + (atTwelfthMm - atNutMm) * ((scaleMm + compensationMm) / (scaleMm / 2));
     }
 
-    /** Angle t with {@code H = S sin t + a_s cos t}: {@code asin(H / sqrt(S^2 + a_s^2)) - atan2(a_s, S)}. */
+    /**
+     * Angle t with {@code H = S sin t + a_s cos t}: {@code asin(H / hyp) - atan2(a_s, S)}, hyp the hypotenuse of S and a_s.
+     *
+     * <p>Written as one arctangent: near a level neck the two angles would cancel. Of {@code h s - c w}, the sine, the
+     * square {@code (h s)^2 - (c w)^2 = h^2 - c^2} is a product of a sum and a difference of what was given.
+     */
     static double angle(double riseMm, double reachMm, double stringMm) {
-        return StrictMath.asin(riseMm / StrictMath.hypot(reachMm, stringMm)) - StrictMath.atan2(stringMm, reachMm);
+        double hyp = StrictMath.hypot(reachMm, stringMm);
+        double h = riseMm / hyp;
+        double s = reachMm / hyp;
+        double c = stringMm / hyp;
+        double w = StrictMath.sqrt((1 - h) * (1 + h));
+        double one = h * s;
+        double two = c * w;
+        double sine = one * two > 0 ? (riseMm - stringMm) / hyp * ((riseMm + stringMm) / hyp) / (one + two) : one - two;
+        return StrictMath.atan2(sine, s * w + h * c);
     }
 
-    /** String over the fret plane at the saddle when the angle is given: {@code (H - S sin t) / cos t}. */
-    static double stringFromAngle(double riseMm, double reachMm, double angleRad) {
-        return (riseMm - reachMm * StrictMath.sin(angleRad)) / StrictMath.cos(angleRad);
-    }
-
-    /** Turn that moves a point at distance S by d square to the arm: {@code asin(sin t + d / S) - t}. */
-    static double turnFor(double changeMm, double reachMm, double angleRad) {
-        return StrictMath.asin(StrictMath.sin(angleRad) + changeMm / reachMm) - angleRad;
+    /**
+     * What a turn d at angle t does to the string's height over the fret plane at the saddle:
+     * {@code 2 sin(d/2) (a_s sin m - S cos m) / cos(t + d)}, {@code m = t + d/2}, which is the difference of
+     * {@code (H - S sin t) / cos t} without the difference.
+     */
+    static double stringChange(double reachMm, double stringMm, double angleRad, double turnRad) {
+        double middle = angleRad + turnRad / 2;
+        return 2
+                * StrictMath.sin(turnRad / 2)
+                * (stringMm * StrictMath.sin(middle) - reachMm * StrictMath.cos(middle))
+                / StrictMath.cos(angleRad + turnRad);
     }
 
     /** Drop of a dome of radius R at distance r from its pole: {@code R - sqrt(R^2 - r^2)}, free of cancellation. */

@@ -23,7 +23,7 @@ final class ScarfKernel {
 
     /** Where the head's back meets the shaft's back: {@code x = t / sin a - T / tan a}; the same for both joints. */
     static double backLineX(double shaftMm, double headMm, double pitchRad) {
-        return (headMm - shaftMm * StrictMath.cos(pitchRad)) / StrictMath.sin(pitchRad);
+        return breakLineShift(headMm, shaftMm, pitchRad);
     }
 
     /**
@@ -31,7 +31,8 @@ final class ScarfKernel {
      * {@code x = head / sin a - shaft / tan a}, positive toward the body. A veneer is a negative planing.
      */
     static double breakLineShift(double headMm, double shaftMm, double pitchRad) {
-        return (headMm - shaftMm * StrictMath.cos(pitchRad)) / StrictMath.sin(pitchRad);
+        // 1/sin a - 1/tan a = tan(a/2): of two near numbers only the thicknesses are subtracted.
+        return (headMm - shaftMm) / StrictMath.sin(pitchRad) + shaftMm * StrictMath.tan(pitchRad / 2);
     }
 
     /** Slope across the neck of a ramp whose saw line stands g out of square in plan: {@code atan(tan a sin g)}. */

@@ -9,21 +9,20 @@ final class Movement {
     private Movement() {}
 
     /**
-     * Returns the factor from the size at one moisture to that at another.
+     * Returns the change from one moisture to another as a share of the size at the first.
      *
-     * <p>{@code (1 - S (30 - M2)/30)/(1 - S (30 - M1)/30)}: Wood Handbook (2010) Eq. 13-3. Going there and back gives 1
-     * exactly, which {@code 1 + C (M2 - M1)} does not. Estimate: straight line from 0 to 30 % moisture.
+     * <p>{@code S (M2 - M1)/30 / (1 - S (30 - M1)/30)}: Wood Handbook (2010) Eq. 13-3. Exactly undone by going back,
+     * which {@code C (M2 - M1)} is not. Estimate: straight line from 0 to 30 % moisture.
      *
      * @param shrinkage S, green to ovendry, a ratio of the green size
      * @param fromPercent M1, moisture in percent
      * @param toPercent M2, moisture in percent
      */
-    static double factor(double shrinkage, double fromPercent, double toPercent) {
-        return sizeOverGreen(shrinkage, toPercent) / sizeOverGreen(shrinkage, fromPercent);
-    }
-
-    private static double sizeOverGreen(double shrinkage, double percent) {
-        return 1 - shrinkage * Math.max(0, FIBRE_SATURATION - percent) / FIBRE_SATURATION;
+    static double change(double shrinkage, double fromPercent, double toPercent) {
+        double from = Math.min(fromPercent, FIBRE_SATURATION);
+        double to = Math.min(toPercent, FIBRE_SATURATION);
+        // Not the ratio of two sizes less 1: a small change would lose its digits.
+        return shrinkage * (to - from) / (FIBRE_SATURATION - shrinkage * (FIBRE_SATURATION - from));
     }
 
     /**

@@ -110,9 +110,9 @@ public final class SizeChange {
     }
 
     private double changeFor(double shrinkage) {
-        double factor = Movement.factor(
+        double share = Movement.change(
                 shrinkage, weather.before().moisturePercent(), weather.after().moisturePercent());
-        return size * (factor - 1) + 0.0;
+        return size * share + 0.0;
     }
 
     /**

@@ -31,13 +31,37 @@ class PropagationTest {
     }
 
     /** JCGM 101:2008, 9.3: mass calibration, mg and kg/m3; exact figures by mpmath beside the model. */
-    private static final Propagation<Dimensionless> MASS = Propagation.to("mass difference", ShopUnit.ONE)
+    static final Propagation<Dimensionless> MASS = Propagation.to("mass difference", ShopUnit.ONE)
             .input("m_Rc", one(100_000.0), normal(0.05))
             .input("dm_Rc", one(1.234), normal(0.02))
             .input("rho_a", one(1.2), rectangular(0.1))
             .input("rho_W", one(8000.0), rectangular(1000.0))
             .input("rho_R", one(8000.0), rectangular(50.0))
             .through(x -> (x[0] + x[1]) * (1.0 + (x[2] - 1.2) * (1.0 / x[3] - 1.0 / x[4])) - 100_000.0);
+
+    /**
+     * JCGM 101:2008, 9.5: gauge block in nm, four inputs of few degrees of freedom drawn from Student's law; the two
+     * curvilinear trapezoids by an input each for their half-width's own width. Exact deviation 35.808 (36 is printed),
+     * half-widths 70.3492 and 93.7319, by characteristic function with mpmath.
+     */
+    static final Propagation<Dimensionless> BLOCK = Propagation.to("length difference", ShopUnit.ONE)
+            .input("L_s", one(50_000_623.0), normal(25.0).degreesOfFreedom(18.0))
+            .input("D", one(215.0), normal(6.0).degreesOfFreedom(24.0))
+            .input("d1", one(0.0), normal(4.0).degreesOfFreedom(5.0))
+            .input("d2", one(0.0), normal(7.0).degreesOfFreedom(8.0))
+            .input("alpha_s", one(11.5e-6), rectangular(2e-6))
+            .input("theta_0", one(-0.1), normal(0.2))
+            .input("Delta", one(0.0), Spread.arcsine(one(0.5)))
+            .input("dalpha", one(0.0), rectangular(1.0))
+            .input("dalpha width", one(1.0e-6), rectangular(0.1e-6))
+            .input("dtheta", one(0.0), rectangular(1.0))
+            .input("dtheta width", one(0.050), rectangular(0.025))
+            .through(x -> x[0]
+                    + x[1]
+                    + x[2]
+                    + x[3]
+                    - x[0] * (x[7] * x[8] * (x[5] + x[6]) + x[4] * x[9] * x[10])
+                    - 50_000_000.0);
 
     @Test
     void firstOrder_agreesWithSupplement1MassCalibration() {
@@ -107,33 +131,9 @@ class PropagationTest {
         assertThat(shortest.highHouse()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
     }
 
-    /**
-     * JCGM 101:2008, 9.5: gauge block in nm, four inputs of few degrees of freedom drawn from Student's law; the two
-     * curvilinear trapezoids by an input each for their half-width's own width. Exact deviation 35.808 (36 is printed),
-     * half-widths 70.3492 and 93.7319, by characteristic function with mpmath.
-     */
     @Test
     void simulate_agreesWithSupplement1GaugeBlock() {
-        Propagation<Dimensionless> block = Propagation.to("length difference", ShopUnit.ONE)
-                .input("L_s", one(50_000_623.0), normal(25.0).degreesOfFreedom(18.0))
-                .input("D", one(215.0), normal(6.0).degreesOfFreedom(24.0))
-                .input("d1", one(0.0), normal(4.0).degreesOfFreedom(5.0))
-                .input("d2", one(0.0), normal(7.0).degreesOfFreedom(8.0))
-                .input("alpha_s", one(11.5e-6), rectangular(2e-6))
-                .input("theta_0", one(-0.1), normal(0.2))
-                .input("Delta", one(0.0), Spread.arcsine(one(0.5)))
-                .input("dalpha", one(0.0), rectangular(1.0))
-                .input("dalpha width", one(1.0e-6), rectangular(0.1e-6))
-                .input("dtheta", one(0.0), rectangular(1.0))
-                .input("dtheta width", one(0.050), rectangular(0.025))
-                .through(x -> x[0]
-                        + x[1]
-                        + x[2]
-                        + x[3]
-                        - x[0] * (x[7] * x[8] * (x[5] + x[6]) + x[4] * x[9] * x[10])
-                        - 50_000_000.0);
-
-        Simulated<Dimensionless> trials = block.simulate(12).trials(2_000_000);
+        Simulated<Dimensionless> trials = BLOCK.simulate(12).trials(2_000_000);
 
         assertThat(trials.mean().valueHouse()).isCloseTo(838.0, within(0.13));
         assertThat(trials.standardDeviation().house()).isCloseTo(35.808078603007, within(0.1));

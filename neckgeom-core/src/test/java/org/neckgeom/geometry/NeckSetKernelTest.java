@@ -24,21 +24,24 @@ class NeckSetKernelTest {
             Vec turned = flat.turned(Vec.Y, -angle);
 
             assertThat(turned.z()).as("seed %d case %d", SEED, i).isCloseTo(rise, offset(1e-10));
-            assertThat(NeckSetKernel.stringFromAngle(rise, reach, angle))
-                    .as("seed %d case %d", SEED, i)
-                    .isCloseTo(string, offset(1e-9));
         }
     }
 
     @Test
-    void turnFor_movesTheProjectionByTheChange() {
-        double angle = Math.toRadians(1.2);
-        double turn = NeckSetKernel.turnFor(-1.4, 250, angle);
+    void angle_keepsItsDigitsOnANeckThatIsAllButLevel() {
+        // H = a_s + d: the angle is d/S to thirteen digits; 3 + 1e-9 itself is rounded, by 2e-16.
+        double rise = 3 + 1e-9;
 
-        Vec before = new Vec(250, 0, 0).turned(Vec.Y, -angle);
-        Vec after = new Vec(250, 0, 0).turned(Vec.Y, -(angle + turn));
+        assertThat(NeckSetKernel.angle(rise, 300, 3)).isCloseTo((rise - 3) / 300, offset(1e-24));
+        assertThat(NeckSetKernel.angle(3, 300, 3)).isZero();
+    }
 
-        assertThat(after.z() - before.z()).isCloseTo(-1.4, offset(1e-11));
+    @Test
+    void stringChange_turnsTheNeckUntilTheStringMeetsTheSaddleAgain() {
+        double angle = NeckSetKernel.angle(8.1, 251.6, 3.6);
+        double string = 3.6 + NeckSetKernel.stringChange(251.6, 3.6, angle, 0.01);
+
+        assertThat(NeckSetKernel.angle(8.1, 251.6, string)).isCloseTo(angle + 0.01, offset(1e-15));
     }
 
     @Test

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** The usual neck against the sequence general trade texts agree on (common practice, see the file's header). */
 class CommonPracticeOrderTest {
 
-    private static List<String[]> rows(String kind) throws IOException {
+    static List<String[]> rows(String kind) throws IOException {
         try (InputStream file = CommonPracticeOrderTest.class.getResourceAsStream("/plan/common-practice-order.csv")) {
             return new String(file.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()

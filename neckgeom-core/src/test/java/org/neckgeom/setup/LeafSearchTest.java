@@ -127,7 +127,7 @@ class LeafSearchTest {
         assertThat(steps).isPositive().isLessThan(16_000);
     }
 
-    private static double[] inchBlocks() {
+    static double[] inchBlocks() {
         return IntStream.concat(
                         IntStream.concat(
                                 IntStream.rangeClosed(1001, 1009),
@@ -139,7 +139,7 @@ class LeafSearchTest {
                 .toArray();
     }
 
-    private static double[] metricBlocks() {
+    static double[] metricBlocks() {
         return IntStream.concat(
                         IntStream.concat(
                                 IntStream.concat(

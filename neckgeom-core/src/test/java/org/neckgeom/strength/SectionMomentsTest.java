@@ -38,7 +38,7 @@ class SectionMomentsTest {
         assertThat(section.bendingStiffness()).isCloseTo(number(row, "EI"), withinPercentage(1e-9));
     }
 
-    private static NeckBeam beam(Map<String, String> row) {
+    static NeckBeam beam(Map<String, String> row) {
         Taper radius = row.get("radius").isEmpty() ? null : Taper.constant(number(row, "radius"));
         List<BondedBar> bars = new ArrayList<>();
         for (int i = 0; i < number(row, "bars"); i++) {

@@ -1,0 +1,359 @@
+package org.neckgeom.strength;
+
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.hertz;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.hipparchus.dfp.Dfp;
+import org.hipparchus.special.Gamma;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+import org.neckgeom.validation.Check;
+import org.neckgeom.validation.Checks;
+import org.neckgeom.validation.Numerics;
+import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.Rows;
+import org.neckgeom.validation.Source;
+import org.neckgeom.validation.Status;
+
+/** Sections, strings, bending and weather against what was published or computed elsewhere. */
+public final class StrengthChecks {
+
+    private StrengthChecks() {}
+
+    @SuppressWarnings("exports") // a package of the tests
+    public static void into(Checks checks) {
+        strings(checks.topic("Strings"));
+        sections(checks.topic("Sections"));
+        bending(checks.topic("Bending"));
+        weather(checks.topic("Wood and weather"));
+    }
+
+    private static void strings(Checks checks) {
+        NeckDesign neck = Necks.mandolin()
+                .scale(mm(650))
+                .strings(StringSet.of(hertz(427.23 / 1.3), hertz(427.23 / 1.3))
+                        .massesPerLength(ShopUnits.gramPerMetre(5.78), ShopUnits.gramPerMetre(0.309)));
+        checks.check("pull of a low and a high string at 427.23 m/s", Source.OPENSTAX, "16.3", Status.PUBLISHED, "N")
+                .figure(1055.00, StringLoad.of(neck).tensions().get(0).house(), 0.005)
+                .figure(56.40, StringLoad.of(neck).tensions().get(1).house(), 0.005)
+                .of("StringLoad.tensions", "StringLoad.total");
+        checks.check("3.50 m, 5 g/m, fifth mode 95.83 Hz", Source.OPENSTAX, "16.6", Status.PUBLISHED, "N")
+                .figure(90.00, StringTension.newton(0.005, 3500, 95.83 / 5), 0.01)
+                .of("StringLoad.tensions");
+        checks.check("copper wire of radius 1.20 mm", Source.OPENSTAX, "16.3", Status.PUBLISHED, "g/m")
+                .figure(40, StringMaterial.COPPER.plain(mm(2.4)).valueIn(ShopUnit.GRAM_PER_METRE), 0.5)
+                .of("StringMaterial.plain", "StringMaterial.density");
+        Check plain = checks.check(
+                "plain steel at 650 mm: E4, B3, G3", Source.MPMATH, "rho pi d^2/4 (2 L f)^2", Status.EXACT, "N");
+        plain.of("StringMaterial.plain", "StringLoad.tensions");
+        double[][] exact = {
+            {0.2286, 329.6275569128699, 59.1623911032033362},
+            {0.3302, 246.94165062806206, 69.2770002493724297},
+            {0.4318, 195.99771799087463, 74.6300183626085253}
+        };
+        for (double[] row : exact) {
+            double kgPerM = StringMaterial.STEEL.plain(mm(row[0])).valueIn(ShopUnit.GRAM_PER_METRE) / 1000;
+            plain.relative(row[2], StringTension.newton(kgPerM, 650, row[1]), 1e-11);
+        }
+        Check pounds = checks.check(".010 and .012 plain steel on the bench", Source.TRADE, "", Status.PRACTICE, "lbf");
+        pounds.of("StringLoad.tensions");
+        double[][] bench = {{0.254, 648, 329.6276, 16.3}, {0.3048, 645, 329.6276, 23.3}, {0.254, 352, 659.2551, 19.3}};
+        for (double[] row : bench) {
+            double pull = StringTension.newton(StringTension.plainKgPerM(7850, row[0]), row[1], row[2]);
+            pounds.figure(row[3], newton(pull).valueIn(ShopUnit.POUND_FORCE), 0.06);
+        }
+    }
+
+    private static void sections(Checks checks) {
+        Check gamma = checks.check("gamma function", Source.MPMATH, "gamma.csv", Status.EXACT, "");
+        for (Map<String, String> row : Rows.of("/strength/gamma.csv")) {
+            gamma.relative(Rows.number(row, "gamma"), GammaFunction.gamma(Rows.number(row, "z")), 1e-12);
+        }
+        Check shape = checks.check(
+                "area, centroid, second moment of carved backs", Source.MPMATH, "superellipse.csv", Status.EXACT, "");
+        shape.of("Sections.at", "Section.neutralAxis");
+        for (Map<String, String> row : Rows.of("/strength/superellipse.csv")) {
+            Superellipse half = Superellipse.of(Rows.number(row, "p"));
+            shape.relative(Rows.number(row, "area"), half.area(), 1e-12)
+                    .relative(Rows.number(row, "centroid"), half.first() / half.area(), 1e-12)
+                    .relative(Rows.number(row, "second_about_flat_side"), half.second(), 1e-12);
+        }
+        Check whole =
+                checks.check("EA, neutral axis, EI of whole sections", Source.MPMATH, "sections.csv", Status.EXACT, "");
+        whole.of("Sections.at", "Section.neutralAxis", "Section.stiffnessNm2");
+        for (Map<String, String> row : Rows.of("/strength/sections.csv")) {
+            SectionMoments section = new SectionMoments();
+            SectionMomentsTest.beam(row).section(100, section);
+            whole.relative(Rows.number(row, "EA"), section.stretchStiffness(), 1e-9)
+                    .relative(Rows.number(row, "neutral_axis"), section.neutralAxis(), 1e-9)
+                    .relative(Rows.number(row, "EI"), section.bendingStiffness(), 1e-9);
+        }
+        SectionMoments composite = new SectionMoments();
+        composite.rectangle(200_000, 150, 0, 20);
+        composite.rectangle(12_000, 150, 20, 170);
+        checks.check("neutral axis of wood on a steel strip", Source.MECHANICS, "composite beams", Status.MEMORY, "mm")
+                .figure(36.38, composite.neutralAxis(), 0.005)
+                .of("Section.neutralAxis");
+        checks.check("second moment of the same, in steel", Source.MECHANICS, "composite beams", Status.MEMORY, "mm4")
+                .figure(9.358e6, composite.bendingStiffness() / 200_000, 500)
+                .of("Section.stiffnessNm2");
+
+        SplittableRandom random = new SplittableRandom(500);
+        Numerics.worst(checks, "area of a carved back by gamma functions", "p from 1 to 50", 1e-9, 10_000)
+                .points(() -> {
+                    double p = random.nextDouble(1, 50);
+                    double q = 1 / p;
+                    double area = 2 * q * Gamma.gamma(q) * Gamma.gamma(1 + q) / Gamma.gamma(1 + 2 * q);
+                    return new Point(Numerics.of(area), Superellipse.of(p).area());
+                })
+                .of("Sections.at");
+        List<Point[]> all = Stream.generate(() -> section(random)).limit(10_000).toList();
+        List<String> parts = List.of("area", "neutral axis", "stiffness");
+        for (int i = 0; i < parts.size(); i++) {
+            int part = i;
+            Iterator<Point[]> next = all.iterator();
+            Numerics.worst(
+                            checks,
+                            parts.get(i) + " of board, half ellipse and slot",
+                            "crown 30 to 1e6 mm",
+                            1e-9,
+                            10_000)
+                    .points(() -> next.next()[part])
+                    .of("Sections.at", "Section.neutralAxis", "Section.stiffnessNm2");
+        }
+    }
+
+    /** A crowned board on a half ellipse with a slot, all sizes at random, by the closed forms. */
+    private static Point[] section(SplittableRandom random) {
+        double half = random.nextDouble(14, 30);
+        double depth = random.nextDouble(12, 22);
+        double thick = random.nextDouble(4, 8);
+        double radius = half * 1.01 + Math.pow(10, random.nextDouble(0, 6));
+        double back = random.nextDouble(8000, 14_000);
+        double board = random.nextDouble(8000, 18_000);
+        double wide = random.nextDouble(3, 8);
+        double deep = random.nextDouble(5, depth - 4);
+        SectionMoments ours = new SectionMoments();
+        ours.superellipse(back, half, depth, Superellipse.of(2));
+        ours.rectangle(-back, wide, -deep, 0);
+        ours.board(board, 2 * half, thick, 1 / radius);
+        Dfp c = Numerics.of(half);
+        // The curvature our board was given is a double: its radius is that one's reciprocal.
+        Dfp r = Numerics.ONE.divide(Numerics.of(1 / radius));
+        Dfp t = Numerics.of(thick);
+        Dfp k = t.subtract(r);
+        // With y = r sin(w) the top is k + r cos(w): integrals of its powers from -c to c.
+        Dfp root = r.multiply(r).subtract(c.multiply(c)).sqrt();
+        Dfp w = Numerics.asin(c.divide(r));
+        Dfp one = c.multiply(root).add(r.multiply(r).multiply(w));
+        Dfp width = c.multiply(2);
+        Dfp two = r.multiply(r)
+                .multiply(width)
+                .subtract(c.multiply(c).multiply(c).multiply(2).divide(3));
+        Dfp three = c.multiply(root)
+                .multiply(root)
+                .multiply(root)
+                .divide(2)
+                .add(r.multiply(r).multiply(one).multiply(3).divide(4));
+        Dfp area = k.multiply(width).add(one);
+        Dfp first = k.multiply(k)
+                .multiply(width)
+                .add(k.multiply(one).multiply(2))
+                .add(two)
+                .divide(2);
+        Dfp second = k.multiply(k)
+                .multiply(k)
+                .multiply(width)
+                .add(k.multiply(k).multiply(one).multiply(3))
+                .add(k.multiply(two).multiply(3))
+                .add(three)
+                .divide(3);
+        Dfp b = Numerics.of(depth);
+        Dfp e = Numerics.of(back);
+        Dfp f = Numerics.of(board);
+        Dfp slot = Numerics.of(wide).multiply(Numerics.of(deep));
+        Dfp d = Numerics.of(deep);
+        Dfp ea = e.multiply(Numerics.PI.multiply(c).multiply(b).divide(2).subtract(slot))
+                .add(f.multiply(area));
+        Dfp eq = e.multiply(slot.multiply(d)
+                        .divide(2)
+                        .subtract(c.multiply(b).multiply(b).multiply(2).divide(3)))
+                .add(f.multiply(first));
+        Dfp ej = e.multiply(Numerics.PI
+                        .multiply(c)
+                        .multiply(b)
+                        .multiply(b)
+                        .multiply(b)
+                        .divide(8)
+                        .subtract(slot.multiply(d).multiply(d).divide(3)))
+                .add(f.multiply(second));
+        return new Point[] {
+            new Point(ea, ours.stretchStiffness()),
+            // The axis may lie in the glue face itself: measured from the back it never is nothing.
+            new Point(eq.divide(ea).add(b), ours.neutralAxis() + depth),
+            new Point(ej.subtract(eq.multiply(eq).divide(ea)), ours.bendingStiffness())
+        };
+    }
+
+    private static void bending(Checks checks) {
+        Check column = checks.check(
+                "top of a column under 0, 100, 150, 200 kip",
+                Source.AISC_360,
+                "benchmark case 2",
+                Status.PUBLISHED,
+                "in");
+        column.of("Relief.underStrings");
+        double[][] printed = {{0, 0.901}, {100, 1.33}, {150, 1.75}, {200, 2.56}};
+        for (double[] row : printed) {
+            column.figure(row[1], BeamScanTest.benchmarkColumn(row[0]), 0.006);
+        }
+        Check closed = checks.check("the same by tan(u)/u", Source.BEAMS, "", Status.EXACT, "in");
+        closed.of("Relief.underStrings");
+        double[][] exact = {
+            {0, 0.900851524650898}, {100, 1.3306733992765}, {150, 1.75102661811157}, {200, 2.56489539774337}
+        };
+        for (double[] row : exact) {
+            closed.relative(row[1], BeamScanTest.benchmarkColumn(row[0]), 1e-8);
+        }
+        Bend plank = BeamScan.of(BeamScanTest.plank(450), StringPull.NONE, BeamScanTest.couple(450), 7)
+                .rod();
+        checks.check("plank under end moments: middle", Source.BEAMS, "M L^2/(8 E I)", Status.EXACT, "mm")
+                .relative(0.62473969179508538109, -12_000 * plank.gapAt(225, 0, 450), 1e-11)
+                .of("Relief.withRodAt");
+        checks.check("its slope at the ends", Source.BEAMS, "M L/(2 E I)", Status.EXACT, "rad")
+                .relative(0.0055532417048452033875, 6000 * (plank.slopeAt(0) - plank.slopeAt(450)), 1e-11)
+                .of("Relief.withRodAt");
+        Bend tip = BeamScan.of(BeamScanTest.plank(100), new StringPull(0, 0, 50, 0), null, 40)
+                .strings()
+                .clampedAtEnd();
+        checks.check("cantilever under an end load", Source.BEAMS, "P L^3/(3 E I)", Status.EXACT, "mm")
+                .relative(0.034279269782995082639, tip.riseAt(0), 1e-9)
+                .of("Relief.underStrings", "Bow.lift");
+        SectionMoments section = new SectionMoments();
+        BeamScanTest.plank(225).section(0, section);
+        Bend leaning = BeamScan.of(
+                        BeamScanTest.plank(225),
+                        new StringPull(700, 12_000 + 700 * section.neutralAxis(), 0, 0),
+                        null,
+                        60)
+                .strings()
+                .clampedAtEnd();
+        checks.check("pinned column bowed by end moments", Source.BEAMS, "(M/P)(sec u - 1)", Status.EXACT, "mm")
+                .relative(0.64429208246930746789, leaning.riseAt(0), 1e-9)
+                .of("Relief.underStrings");
+        SectionMoments rectangle = new SectionMoments();
+        rectangle.rectangle(12_600, 50, 0, 21);
+        checks.check("stress at the face of a plank", Source.BEAMS, "M c/I", Status.EXACT, "MPa")
+                .relative(3.2653061224489795918, 12_600 * rectangle.strain(0, 12_000, 0), 1e-12)
+                .of("Stress.inNeck", "Stress.inFingerboard");
+        SectionMoments rod = new SectionMoments();
+        rod.rectangle(2e5, 30, -0.5, 0.5);
+        checks.check("stretch of a rod: 2 m, 0.3 cm2, 5390 N", Source.OPENSTAX, "12.3", Status.PUBLISHED, "mm")
+                .figure(1.8, 2000 * rod.strain(-550 * 9.8, 0, 0), 0.05)
+                .of("Stress.inNeck");
+
+        Check bow = checks.check(
+                "relief of three necks on a grid of their own",
+                Source.HIPPARCHUS,
+                "linear solver",
+                Status.LIBRARY,
+                "mm");
+        Check pulled = checks.check(
+                "the same with the rod at 400 to 3000 N", Source.HIPPARCHUS, "linear solver", Status.LIBRARY, "mm");
+        bow.of("Relief.underStrings", "Bow.relief", "Bow.lift");
+        pulled.of("Relief.withRodAt", "RodForce.force");
+        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
+            FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
+            double from = neck.scale().fretMm(1);
+            double to = neck.bodyJointMm();
+            Relief relief = Relief.of(neck);
+            bow.relative(other.bow(from, to, 0), relief.underStrings().reliefMm(), 1e-3)
+                    .relative(other.lift(), relief.underStrings().lift().house(), 1e-3);
+            for (double force : new double[] {400, 1500, 3000}) {
+                pulled.figure(
+                        other.bow(from, to, force),
+                        relief.withRodAt(newton(force)).reliefMm(),
+                        0.0005);
+            }
+        }
+    }
+
+    private static void weather(Checks checks) {
+        Check equation = checks.check(
+                "equilibrium moisture", Source.WOOD_HANDBOOK, "Eq. 4-5 by mpmath, wood-emc.csv", Status.EXACT, "%");
+        Check table =
+                checks.check("equilibrium moisture, as printed", Source.WOOD_HANDBOOK, "Table 4-2", Status.MEMORY, "%");
+        equation.of("Climate.moisture", "Weather.moistureChange");
+        table.of("Climate.moisture");
+        for (Map<String, String> row : Rows.of("/strength/wood-emc.csv")) {
+            double ours = Climate.of(
+                            percent(Rows.number(row, "humidity_percent")), celsius(Rows.number(row, "celsius")))
+                    .moisturePercent();
+            if (row.get("kind").equals("computed")) {
+                equation.relative(Rows.number(row, "moisture_percent"), ours, 1e-12);
+            } else {
+                // One decimal is printed, at temperatures rounded from Fahrenheit.
+                table.figure(Rows.number(row, "moisture_percent"), ours, 0.065);
+            }
+        }
+        Check rule = checks.check("moisture at 30, 50, 65, 80 %", Source.TRADE, "", Status.PRACTICE, "%");
+        rule.of("Climate.moisture");
+        for (double[] row : new double[][] {{30, 6}, {50, 9}, {65, 12}, {80, 16}}) {
+            rule.figure(row[1], Climate.of(percent(row[0]), celsius(21)).moisturePercent(), 0.5);
+        }
+        checks.check(
+                        "70 mm of flatsawn maple, 8 to 11 %",
+                        Source.WOOD_HANDBOOK, "Eq. 13-3 by mpmath", Status.EXACT, "mm")
+                .relative(0.747250377399181, 70 * Movement.change(0.099, 8, 11), 1e-12)
+                .of("SizeChange.change");
+        checks.check(
+                        "57 mm of mahogany, radial and tangential",
+                        Source.WOOD_HANDBOOK,
+                        "Eq. 13-3 by mpmath",
+                        Status.EXACT,
+                        "mm")
+                .relative(0.174846625766871, 57 * Movement.change(0.030, 8, 11), 1e-12)
+                .relative(0.240944394803767, 57 * Movement.change(0.041, 8, 11), 1e-12)
+                .of("SizeChange.change");
+        Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
+        double rise = damp.moistureChange().house() * 100;
+        SizeChange maple = damp.across(mm(70), Wood.SUGAR_MAPLE);
+        checks.check(
+                        "70 mm of maple by coefficient",
+                        Source.WOOD_HANDBOOK,
+                        "Eq. 13-2, Table 13-5",
+                        Status.PUBLISHED,
+                        "mm")
+                .relative(70 * 0.00353 * rise, maple.flatsawn().changeMm(), 0.015)
+                .relative(70 * 0.00165 * rise, maple.quartersawn().changeMm(), 0.015)
+                .of("Weather.across", "SizeChange.change");
+
+        SplittableRandom random = new SplittableRandom(600);
+        Numerics.worst(checks, "change of size with moisture", "S 1 to 12 %, changes 1e-9 to 10 %", 1e-9, 10_000)
+                .points(() -> {
+                    double s = random.nextDouble(0.01, 0.12);
+                    double from = random.nextDouble(3, 18);
+                    double to = from + Math.pow(10, random.nextDouble(-9, 1));
+                    Dfp thirty = Numerics.of(30);
+                    Dfp before = Numerics.ONE.subtract(Numerics.of(s)
+                            .multiply(thirty.subtract(Numerics.of(from)))
+                            .divide(thirty));
+                    Dfp after = Numerics.ONE.subtract(Numerics.of(s)
+                            .multiply(thirty.subtract(Numerics.of(to)))
+                            .divide(thirty));
+                    return new Point(after.divide(before).subtract(Numerics.ONE), Movement.change(s, from, to));
+                })
+                .of("SizeChange.change");
+    }
+}
