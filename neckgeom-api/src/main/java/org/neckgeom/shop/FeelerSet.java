@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>The ready-made sets are common practice (no leaf tolerance is claimed for them: state it with {@link #eachWithin}).
  */
-public final class FeelerSet {
+public final class FeelerSet implements SaysLengths<FeelerSet> {
 
     private final double[] leaves;
     private final double leafHalfWidth;
@@ -95,7 +96,8 @@ public final class FeelerSet {
         double mm = HouseUnits.mmNotNegative(halfWidth, "leaf tolerance");
         if (!(mm < leaves[0])) {
             Amount<Length> thinnest = Amount.ofHouse(leaves[0], shownUnit());
-            throw HouseUnits.refused("leaf tolerance", "less than the thinnest leaf of " + thinnest.brief(), halfWidth);
+            throw HouseUnits.refused(
+                    "leaf tolerance", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
         }
         return new FeelerSet(leaves, mm, unit);
     }
@@ -128,7 +130,13 @@ public final class FeelerSet {
     }
 
     private ShopUnit<Length> shownUnit() {
-        return unit == ShopUnit.INCH ? ShopUnit.THOU : unit;
+        return style().fineUnit();
+    }
+
+    @Override
+    public FeelerSet in(LengthStyle other) {
+        return new FeelerSet(
+                leaves, leafHalfWidth, Objects.requireNonNull(other, "style").unit());
     }
 
     @Override
@@ -150,11 +158,11 @@ public final class FeelerSet {
         Amount<Length> least = Amount.ofHouse(leaves[0], shown);
         Amount<Length> most = Amount.ofHouse(leaves[leaves.length - 1], shown);
         String range = leaves.length == 1
-                ? "1 leaf, " + most.brief()
-                : leaves.length + " leaves, " + least.brief() + " to " + most.brief();
+                ? "1 leaf, " + most.toString()
+                : leaves.length + " leaves, " + least + " to " + most.toString();
         return leafHalfWidth == 0
                 ? range
                 : range + ", each within "
-                        + Amount.ofHouse(leafHalfWidth, shown).brief();
+                        + Amount.ofHouse(leafHalfWidth, shown).toString();
     }
 }

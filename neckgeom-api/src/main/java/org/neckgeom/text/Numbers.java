@@ -73,6 +73,20 @@ public final class Numbers {
     }
 
     /**
+     * Returns the number rounded to some digits, without the zeros at its end, with an exponent as {@link #plain} would
+     * write it: {@code 1.235E-9}.
+     *
+     * @param value any double; NaN and the infinities are named
+     * @param digits 1 or more
+     * @return the text
+     */
+    public static String significant(double value, int digits) {
+        return Double.isFinite(value)
+                ? plain(new BigDecimal(value).round(new MathContext(digits)).doubleValue())
+                : special(value);
+    }
+
+    /**
      * Returns how many decimals a value deserves beside its standard uncertainty: two significant digits of the
      * uncertainty (GUM 7.2.6), between 0 and 9.
      *

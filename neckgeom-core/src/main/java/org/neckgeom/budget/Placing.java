@@ -68,7 +68,7 @@ public final class Placing {
             }
             if (x1 == x2) {
                 throw new IllegalArgumentException("the two stations of \"" + feature + "\" must differ, but both were "
-                        + Amount.from(first, "first station").brief());
+                        + Amount.from(first, "first station").toString());
             }
             return new At(this, x1, x2, LengthStyle.of(first));
         }

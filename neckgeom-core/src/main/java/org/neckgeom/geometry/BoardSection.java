@@ -44,7 +44,7 @@ public final class BoardSection {
         if (!(r > w / 2)) {
             throw HouseUnits.refused(
                     "crown radius",
-                    "more than half the width of " + Amount.from(width, "width").brief(),
+                    "more than half the width of " + Amount.from(width, "width").toString(),
                     radius);
         }
         return ofMm(0, w, HouseUnits.mmPositive(middle, "thickness"), r, LengthStyle.of(width));

@@ -59,13 +59,13 @@ public final class ScarfBoard {
             throw new IllegalArgumentException("head length must be more than "
                     + scarf.style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
                     + ", where the joint's line crosses the head, but was "
-                    + Amount.from(headLength, "head length").brief());
+                    + Amount.from(headLength, "head length").toString());
         }
         if (!(faceMark > 0)) {
             throw new IllegalArgumentException("shaft end must be more than "
                     + scarf.style().brief(ScarfKernel.slope(scarf.headMm(), a))
                     + ", where the joint's line lies, but was "
-                    + Amount.from(shaftEnd, "shaft end").brief());
+                    + Amount.from(shaftEnd, "shaft end").toString());
         }
         double thinning = ScarfKernel.run(board - scarf.headMm(), a);
         // Thinning the face lengthens it, so the raw piece may start shorter.

@@ -47,7 +47,7 @@ public final class FenceStep {
         if (!(length > g)) {
             throw HouseUnits.refused(
                     "piece length",
-                    "more than the gap of " + Amount.from(gap, "gap").brief(),
+                    "more than the gap of " + Amount.from(gap, "gap").toString(),
                     pieceLength);
         }
         return new FenceStep(fence.outOfLineMm(), length, g / 2, LengthStyle.of(pieceLength));

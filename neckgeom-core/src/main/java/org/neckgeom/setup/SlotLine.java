@@ -57,7 +57,7 @@ public final class SlotLine {
         if (!(x1 > x0)) {
             throw HouseUnits.refused(
                     "second station",
-                    "more than the first, " + Amount.from(start, "start").brief(),
+                    "more than the first, " + Amount.from(start, "start").toString(),
                     end);
         }
         double u = Math.max(startOffset.uncertaintyMm(), endOffset.uncertaintyMm());
