@@ -133,6 +133,16 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
         return lower <= house && house <= upper;
     }
 
+    /**
+     * Returns the same limits read in another unit.
+     *
+     * @param other the unit
+     * @return limits equal to these
+     */
+    public Limits<Q> in(ShopUnit<Q> other) {
+        return new Limits<>(lower, upper, Objects.requireNonNull(other, "unit"));
+    }
+
     @Override
     public Limits<Q> in(LengthStyle other) {
         return new Limits<>(lower, upper, Objects.requireNonNull(other, "style").unitFor(unit));

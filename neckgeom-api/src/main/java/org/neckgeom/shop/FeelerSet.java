@@ -20,12 +20,14 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
 
     private final double[] leaves;
     private final double leafHalfWidth;
-    private final ShopUnit<Length> unit;
+    private final LengthStyle stamped;
+    private final LengthStyle style;
 
-    private FeelerSet(double[] leaves, double leafHalfWidth, ShopUnit<Length> unit) {
+    private FeelerSet(double[] leaves, double leafHalfWidth, LengthStyle stamped, LengthStyle style) {
         this.leaves = leaves;
         this.leafHalfWidth = leafHalfWidth;
-        this.unit = unit;
+        this.stamped = stamped;
+        this.style = style;
     }
 
     /**
@@ -38,7 +40,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
         for (int i = 0; i < mm.length; i++) {
             mm[i] = (i + 1) / 20.0;
         }
-        return new FeelerSet(mm, 0, ShopUnit.MILLIMETRE);
+        return stamped(mm, LengthStyle.MILLIMETRES);
     }
 
     /**
@@ -49,7 +51,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
      */
     public static FeelerSet metric13() {
         double[] mm = {0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 1.00};
-        return new FeelerSet(mm, 0, ShopUnit.MILLIMETRE);
+        return stamped(mm, LengthStyle.MILLIMETRES);
     }
 
     /**
@@ -65,7 +67,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
         for (int i = 3; i < mm.length; i++) {
             mm[i] = ShopUnit.THOU.toHouse(i);
         }
-        return new FeelerSet(mm, 0, ShopUnit.INCH);
+        return stamped(mm, LengthStyle.DECIMAL_INCHES);
     }
 
     /**
@@ -83,7 +85,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
             mm[i] = HouseUnits.mmPositive(leaves.get(i), "leaf");
         }
         Arrays.sort(mm);
-        return new FeelerSet(mm, 0, LengthStyle.of(leaves.get(0)).unit());
+        return stamped(mm, LengthStyle.of(leaves.get(0)));
     }
 
     /**
@@ -99,7 +101,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
             throw HouseUnits.refused(
                     "leaf tolerance", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
         }
-        return new FeelerSet(leaves, mm, unit);
+        return new FeelerSet(leaves, mm, stamped, style);
     }
 
     /**
@@ -121,22 +123,25 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
     }
 
     /**
-     * Returns the style answers about this set are printed in.
+     * Returns the style its leaves are stamped in, whatever style the set is printed in.
      *
-     * @return the style
+     * @return the style of its first leaf
      */
     public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+        return stamped;
+    }
+
+    private static FeelerSet stamped(double[] mm, LengthStyle stamped) {
+        return new FeelerSet(mm, 0, stamped, stamped);
     }
 
     private ShopUnit<Length> shownUnit() {
-        return style().fineUnit();
+        return style.fineUnit();
     }
 
     @Override
     public FeelerSet in(LengthStyle other) {
-        return new FeelerSet(
-                leaves, leafHalfWidth, Objects.requireNonNull(other, "style").unit());
+        return new FeelerSet(leaves, leafHalfWidth, stamped, Objects.requireNonNull(other, "style"));
     }
 
     @Override

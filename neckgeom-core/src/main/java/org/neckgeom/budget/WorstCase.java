@@ -5,6 +5,8 @@ import javax.measure.Quantity;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class WorstCase<Q extends Quantity<Q>> {
+public final class WorstCase<Q extends Quantity<Q>> implements SaysLengths<WorstCase<Q>> {
 
     private final String title;
     private final double low;
@@ -54,6 +56,16 @@ public final class WorstCase<Q extends Quantity<Q>> {
      */
     public double normalFactor() {
         return normalFactor;
+    }
+
+    @Override
+    public WorstCase<Q> in(LengthStyle other) {
+        return new WorstCase<>(
+                title,
+                low,
+                high,
+                normalFactor,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit));
     }
 
     @Override

@@ -8,6 +8,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The neck at one station: where its neutral axis lies and how stiff it is in bending, such as {@code EI 198 N m2 (95 %:
@@ -16,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
  * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
  */
-public final class Section {
+public final class Section implements SaysLengths<Section> {
 
     private static final double NMM2_PER_NM2 = 1e6;
 
@@ -107,6 +108,11 @@ public final class Section {
     String stiffnessText() {
         return Numbers.fixed(stiffnessNm2(), 0) + " N m2 (95 %: " + Numbers.fixed(leastStiffnessNm2(), 0) + " to "
                 + Numbers.fixed(mostStiffnessNm2(), 0) + ")";
+    }
+
+    @Override
+    public Section in(LengthStyle other) {
+        return new Section(x, axis.in(Objects.requireNonNull(other, "style").unit()), stiffness, other);
     }
 
     @Override
