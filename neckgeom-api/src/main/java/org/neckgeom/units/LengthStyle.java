@@ -77,6 +77,16 @@ public enum LengthStyle {
     }
 
     /**
+     * Returns the style for tables of many lengths, where decimals are easier to compare: this, or decimal inches for
+     * fractions.
+     *
+     * @return millimetres or decimal inches
+     */
+    public LengthStyle inTables() {
+        return this == INCH_FRACTIONS ? DECIMAL_INCHES : this;
+    }
+
+    /**
      * Returns the unit in which this style hands out small differences, such as spreads and budgets.
      *
      * @return mm or thou

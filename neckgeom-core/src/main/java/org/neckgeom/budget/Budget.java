@@ -447,7 +447,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     public boolean equals(Object obj) {
         return obj instanceof Budget<?> other
                 && title.equals(other.title)
-                && unit == (Object) other.unit
+                && unit.kind() == (Class<?>) other.unit.kind()
                 && contributors.equals(other.contributors);
     }
 

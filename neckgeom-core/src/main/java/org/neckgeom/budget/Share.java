@@ -73,7 +73,7 @@ public final class Share<Q extends Quantity<Q>> implements SaysLengths<Share<Q>>
                 && name.equals(other.name)
                 && Double.compare(fraction, other.fraction) == 0
                 && Double.compare(contribution, other.contribution) == 0
-                && unit == (Object) other.unit;
+                && unit.kind() == (Class<?>) other.unit.kind();
     }
 
     @Override

@@ -75,7 +75,7 @@ public final class WorstCase<Q extends Quantity<Q>> implements SaysLengths<Worst
                 && Double.compare(low, other.low) == 0
                 && Double.compare(high, other.high) == 0
                 && Double.compare(normalFactor, other.normalFactor) == 0
-                && unit == (Object) other.unit;
+                && unit.kind() == (Class<?>) other.unit.kind();
     }
 
     @Override

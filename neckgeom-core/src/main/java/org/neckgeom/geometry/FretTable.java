@@ -111,12 +111,13 @@ public final class FretTable implements SaysLengths<FretTable> {
     }
 
     private String text(int rows) {
+        LengthStyle shown = scale.style().inTables();
         Report report = Report.titled("Frets on a " + scale + ", from the nut");
         for (Fret fret : frets.subList(1, Math.min(rows, frets.size() - 1) + 1)) {
             report.row(
                     Integer.toString(fret.number()),
-                    scale.style().text(fret.fromNutMm()) + "  + "
-                            + scale.style().text(fret.fromLast().house()));
+                    shown.text(fret.fromNutMm()) + "  + "
+                            + shown.text(fret.fromLast().house()));
         }
         int rest = frets.size() - 1 - rows;
         if (rest > 0) {

@@ -41,6 +41,9 @@ public final class Closure implements SaysLengths<Closure> {
     private static final double[] MM_DIVISIONS = {10, 5, 1, 0.5};
     private static final double[] INCH_DIVISIONS = {1, 0.1, 0.05, 0.025};
 
+    /** Nobody writes down a longer number: it was converted. */
+    private static final int MOST_WRITTEN = 8;
+
     private final TrialCut trial;
     private final double slotShouldBeMm;
     private final double slotWithinMm;
@@ -323,6 +326,9 @@ public final class Closure implements SaysLengths<Closure> {
         }
         ShopUnit<Length> read = trial.style().unit();
         String text = Numbers.plain(read.fromHouse(mm));
+        if (text.length() > MOST_WRITTEN) {
+            return Optional.empty();
+        }
         for (int i = 0; i + 1 < text.length(); i++) {
             int j = text.charAt(i + 1) == '.' ? i + 2 : i + 1;
             if (text.charAt(i) == '.' || j >= text.length() || text.charAt(i) == text.charAt(j)) {

@@ -368,6 +368,15 @@ public final class Relief implements SaysLengths<Relief> {
                 barOffCentre);
     }
 
+    /** What is to be printed must be printable, even of a neck that could not stand. */
+    private String reliefText() {
+        try {
+            return underStrings().likely().toString();
+        } catch (ArithmeticException none) {
+            return "none: " + none.getMessage();
+        }
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Relief other
@@ -390,7 +399,7 @@ public final class Relief implements SaysLengths<Relief> {
     @Override
     public String toString() {
         Report report = Report.titled("Relief of " + neck.name())
-                .row("under the strings", underStrings().likely())
+                .row("under the strings", reliefText())
                 .row("straightedge", straightedge())
                 .row("strings", heights.in(style()))
                 .row("woods", woods());

@@ -9,6 +9,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * The neck at one station: where its neutral axis lies and how stiff it is in bending, such as {@code EI 198 N m2 (95 %:
@@ -119,13 +120,13 @@ public final class Section implements SaysLengths<Section> {
     public boolean equals(Object obj) {
         return obj instanceof Section other
                 && Double.compare(x, other.x) == 0
-                && axis.equals(other.axis)
+                && axis.in(ShopUnit.MILLIMETRE).equals(other.axis.in(ShopUnit.MILLIMETRE))
                 && Arrays.equals(stiffness, other.stiffness);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(x, axis, Arrays.hashCode(stiffness));
+        return Objects.hash(x, axis.value(), Arrays.hashCode(stiffness));
     }
 
     /** Returns the stiffness and the neutral axis with their intervals. */

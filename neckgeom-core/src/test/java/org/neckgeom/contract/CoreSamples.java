@@ -16,6 +16,7 @@ import org.neckgeom.budget.Dual;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Registration;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -107,13 +108,20 @@ final class CoreSamples {
                 () -> HeadAtFence.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
                 () -> HeadAtFence.of(head(), blank(), fence()).rocking(mm(6), mm(0)),
                 () -> RodSlot.of(channel()),
-                () -> RodSlot.of(Channel.forRod(rod())).passes(Passes.noDeeperThan(mm(2))).creepCheck(mm(0.05)),
+                () -> RodSlot.of(Channel.forRod(rod()))
+                        .passes(Passes.noDeeperThan(mm(2)))
+                        .creepCheck(mm(0.05)),
                 () -> SlotLine.of(Offset.of(mm(0.1), mm(0.01)), mm(20), Offset.of(mm(0.2), mm(0.01)), mm(300)),
                 () -> TurnedPass.widened(mm(6.02), mm(6.31)),
                 () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> Scarf.at(deg(13)),
+                () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
+                () -> OuterStrings.of(mm(35), mm(52)),
+                () -> HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)),
+                () -> StringBreak.over(deg(13)),
+                Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
                 this::set,
                 () -> NeckSet.scale(mm(560)),
@@ -133,20 +141,27 @@ final class CoreSamples {
                 () -> spacing().equalGaps(),
                 () -> StringSpacing.diameters(mm(1), mm(0.7)),
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
-                () -> HeadLayout.of(head()).posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8))),
+                () -> HeadLayout.of(head())
+                        .posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8))),
                 () -> HeadLayout.of(head()).posts(posts()).breaks(spacing().equalGaps(), mm(7)),
                 () -> HeadLayout.of(head()).posts(posts()).nutForces(spacing().equalGaps(), mm(7), newton(95)),
                 () -> StringBreak.over(deg(13)).post(mm(60), mm(8)),
-                () -> StringBreak.over(deg(13)).post(mm(60), mm(8)).nutSlot(mm(7.5)).sideways(mm(2)),
+                () -> StringBreak.over(deg(13))
+                        .post(mm(60), mm(8))
+                        .nutSlot(mm(7.5))
+                        .sideways(mm(2)),
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
                 () -> BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(290), mm(30)),
                 () -> BlankNeeds.onePiece(mm(600), mm(70), mm(20)).spare(mm(10), mm(2), mm(1)),
-                () -> CuttingList.from(blank()).kerf(mm(2)).piece("shaft", mm(400)).piece("head", mm(200)),
+                () -> CuttingList.from(blank())
+                        .kerf(mm(2))
+                        .piece("shaft", mm(400))
+                        .piece("head", mm(200)),
                 () -> WoodLeft.under(neck()),
                 () -> WoodAt.of(mm(38), mm(-0.2)),
                 () -> WoodSpreads.ofDepth(Spread.normal(mm(0.1))).carving(Spread.rectangular(mm(0.3))),
                 () -> Relief.of(neck()),
-                () -> Relief.of(neck()).addingBars(Rod.carbonBar(mm(300), mm(3), mm(9)), mm(12)),
+                () -> Relief.of(neck()).addingBars(Rod.carbonBar(mm(280), mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
                 () -> StringLoad.of(neck()),
                 () -> StringHeights.usual().action(mm(2)),
@@ -156,6 +171,9 @@ final class CoreSamples {
                 () -> new Contributor("fence", "fence", 1, Spread.normal(mm(0.05))),
                 () -> NeckTree.fromTheChannel(neck()),
                 () -> Registration.from("rod channel", Spread.normal(mm(0.05))).place("heel"),
+                () -> Registration.from("rod channel", Spread.normal(mm(0.05)))
+                        .place("heel")
+                        .on("rod channel"),
                 () -> Registration.from("rod channel", Spread.normal(mm(0.05)))
                         .place("heel")
                         .on("rod channel")
@@ -173,19 +191,28 @@ final class CoreSamples {
                 Map.entry("javax.measure.Quantity<javax.measure.quantity.Angle>", List.of(deg(0.5))),
                 Map.entry("javax.measure.Quantity<javax.measure.quantity.Force>", List.of(newton(200.0 / 3))),
                 Map.entry("javax.measure.Quantity<javax.measure.quantity.Dimensionless>", List.of(percent(95))),
-                Map.entry("javax.measure.Quantity<javax.measure.quantity.Speed>", List.of(ShopUnit.MM_PER_MINUTE.of(1800))),
+                Map.entry(
+                        "javax.measure.Quantity<javax.measure.quantity.Speed>",
+                        List.of(ShopUnit.MM_PER_MINUTE.of(1800))),
                 Map.entry("javax.measure.Quantity<javax.measure.quantity.Frequency>", List.of(ShopUnit.RPM.of(16000))),
-                Map.entry("org.neckgeom.measure.Spread<javax.measure.quantity.Length>", List.of(Spread.triangular(mm(0.15)))),
-                Map.entry("org.neckgeom.measure.Limits<javax.measure.quantity.Length>", List.of(Limits.within(mm(0.8)))),
+                Map.entry(
+                        "org.neckgeom.measure.Spread<javax.measure.quantity.Length>",
+                        List.of(Spread.triangular(mm(0.15)))),
+                Map.entry(
+                        "org.neckgeom.measure.Limits<javax.measure.quantity.Length>", List.of(Limits.within(mm(0.8)))),
                 Map.entry("org.neckgeom.measure.Limits<Q>", List.of(Limits.within(mm(0.8)))),
-                Map.entry("org.neckgeom.measure.Estimate<javax.measure.quantity.Length>", List.of(Estimate.of(mm(67), mm(0.02)))),
+                Map.entry(
+                        "org.neckgeom.measure.Estimate<javax.measure.quantity.Length>",
+                        List.of(Estimate.of(mm(67), mm(0.02)))),
                 Map.entry("org.neckgeom.shop.FeelerSet", List.of(FeelerSet.metric20(), FeelerSet.inch26())),
                 Map.entry("org.neckgeom.shop.Fence", List.of(Fence.pivoting(mm(700), mm(350), mm(650)))),
                 Map.entry("org.neckgeom.shop.Cutter", List.of(cutter())),
                 Map.entry("org.neckgeom.shop.TestPiece", List.of(TestPiece.copied(mm(0.05)))),
                 Map.entry("org.neckgeom.stock.Blank", List.of(blank())),
                 Map.entry("org.neckgeom.stock.Wood", List.of(Wood.BLACK_WALNUT)),
-                Map.entry("org.neckgeom.setup.Passes", List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
+                Map.entry(
+                        "org.neckgeom.setup.Passes",
+                        List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
                 Map.entry("org.neckgeom.geometry.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
                 Map.entry("org.neckgeom.geometry.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
@@ -204,7 +231,10 @@ final class CoreSamples {
     }
 
     private Blank blank() {
-        return Blank.of(mm(640), mm(61), mm(20)).wood(Wood.BLACK_WALNUT).outOfParallel(mm(0.06)).nutAt(mm(20));
+        return Blank.of(mm(640), mm(61), mm(20))
+                .wood(Wood.BLACK_WALNUT)
+                .outOfParallel(mm(0.06))
+                .nutAt(mm(20));
     }
 
     private Fence fence() {
@@ -212,7 +242,11 @@ final class CoreSamples {
     }
 
     private Cutter cutter() {
-        return Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide();
+        return Cutter.straight(mm(6))
+                .flutes(2, mm(22))
+                .shank(mm(12.7))
+                .standOut(mm(30))
+                .carbide();
     }
 
     private Rod rod() {
@@ -228,12 +262,18 @@ final class CoreSamples {
     }
 
     private Head head() {
-        return Head.pitched(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15)).veneer(mm(2), mm(1));
+        return Head.pitched(deg(13))
+                .length(mm(185))
+                .width(mm(76))
+                .thickness(mm(15))
+                .veneer(mm(2), mm(1));
     }
 
     private HeadPost[] posts() {
         return new HeadPost[] {
-            HeadPost.at(mm(60)).aside(mm(20)), HeadPost.at(mm(90)).aside(mm(20)), HeadPost.at(mm(60)).aside(mm(-20))
+            HeadPost.at(mm(60)).aside(mm(20)),
+            HeadPost.at(mm(90)).aside(mm(20)),
+            HeadPost.at(mm(60)).aside(mm(-20))
         };
     }
 

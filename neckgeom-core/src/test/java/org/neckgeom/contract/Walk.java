@@ -49,7 +49,9 @@ final class Walk {
             perhaps.ifPresent(this::take);
         } else if (answer instanceof Collection<?> several) {
             several.stream().limit(3).forEach(this::take);
-        } else if (answer != null && answer.getClass().getName().startsWith("org.neckgeom.") && isPublic(answer.getClass())) {
+        } else if (answer != null
+                && answer.getClass().getName().startsWith("org.neckgeom.")
+                && isPublic(answer.getClass())) {
             List<Object> ofType = found.computeIfAbsent(answer.getClass(), type -> new ArrayList<>());
             if (ofType.size() < MOST_OF_A_TYPE) {
                 ofType.add(answer);
