@@ -7,6 +7,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  * each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and b the depth: p = 2 is half an ellipse, larger is
  * fuller, smaller more pointed. Unless told the frets are the 1st and the 12th, and the back is rounded.
  */
-public final class BackProfile {
+public final class BackProfile implements SaysLengths<BackProfile> {
 
     /** Exponent of a rounded back: half an ellipse. */
     public static final double ROUNDED = 2;
@@ -240,6 +241,18 @@ public final class BackProfile {
     }
 
     @Override
+    public BackProfile in(LengthStyle other) {
+        return new BackProfile(
+                firstDepth,
+                secondDepth,
+                firstFret,
+                secondFret,
+                bassPower,
+                treblePower,
+                Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof BackProfile other
                 && Double.compare(firstDepth, other.firstDepth) == 0
@@ -261,8 +274,8 @@ public final class BackProfile {
         String shape = bassPower == treblePower
                 ? shape(bassPower)
                 : shape(bassPower) + " on the bass side, " + shape(treblePower) + " on the treble side";
-        return "back " + Amount.ofHouse(firstDepth, unit).brief() + " deep at fret " + (int) firstFret + ", "
-                + Amount.ofHouse(secondDepth, unit).brief() + " at fret " + (int) secondFret + ", " + shape;
+        return "back " + Amount.ofHouse(firstDepth, unit) + " deep at fret " + (int) firstFret + ", "
+                + Amount.ofHouse(secondDepth, unit) + " at fret " + (int) secondFret + ", " + shape;
     }
 
     private static String shape(double p) {

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past. Whatever is told in
  * whatever order, arch and pocket keep their room: what would take it is refused.
  */
-public final class Channel {
+public final class Channel implements SaysLengths<Channel> {
 
     private final Rod rod;
     private final double start;
@@ -169,11 +170,11 @@ public final class Channel {
             throw HouseUnits.refused(
                     "arch",
                     "less than half the channel's length of "
-                            + amount(lengthMm()).brief(),
+                            + amount(lengthMm()).toString(),
                     told);
         }
         if (!(depthMm() + extraMiddleDepth > 0)) {
-            throw HouseUnits.refused("arch", "more than -" + amount(depthMm()).brief(), told);
+            throw HouseUnits.refused("arch", "more than -" + amount(depthMm()).toString(), told);
         }
     }
 
@@ -205,16 +206,14 @@ public final class Channel {
         if (!(pocketLength <= lengthMm())) {
             throw HouseUnits.refused(
                     "pocket length",
-                    "no more than the channel's " + amount(lengthMm()).brief(),
+                    "no more than the channel's " + amount(lengthMm()).toString(),
                     length);
         }
         if (!(pocketWidth >= widthMm())) {
-            throw HouseUnits.refused(
-                    "pocket width", "the channel's " + amount(widthMm()).brief() + " or more", width);
+            throw HouseUnits.refused("pocket width", "the channel's " + amount(widthMm()) + " or more", width);
         }
         if (!(pocketDepth >= depthMm())) {
-            throw HouseUnits.refused(
-                    "pocket depth", "the channel's " + amount(depthMm()).brief() + " or more", depth);
+            throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
         }
     }
 
@@ -423,6 +422,7 @@ public final class Channel {
      * @param style how to print lengths
      * @return an equal channel
      */
+    @Override
     public Channel in(LengthStyle style) {
         return with(parts -> parts.rod = rod.in(style));
     }
@@ -461,16 +461,16 @@ public final class Channel {
     @Override
     public String toString() {
         ShopUnit<Length> unit = style().unit();
-        String text = "channel " + Amount.ofHouse(start, unit).brief() + " to "
-                + Amount.ofHouse(endMm(), unit).brief() + " from the nut, "
-                + amount(widthMm()).brief() + " wide, " + amount(depthMm()).brief() + " deep";
+        String text = "channel " + Amount.ofHouse(start, unit) + " to "
+                + Amount.ofHouse(endMm(), unit) + " from the nut, "
+                + amount(widthMm()) + " wide, " + amount(depthMm()) + " deep";
         if (extraMiddleDepth != 0) {
-            text += " at its ends, " + amount(depthMm() + extraMiddleDepth).brief() + " in the middle";
+            text += " at its ends, " + amount(depthMm() + extraMiddleDepth) + " in the middle";
         }
         return hasPocket()
-                ? text + ", pocket " + amount(pocketLength).brief() + " x "
-                        + amount(pocketWidth).brief() + " x "
-                        + amount(pocketDepth).brief() + " at the " + rod.adjustedAt()
+                ? text + ", pocket " + amount(pocketLength) + " x "
+                        + amount(pocketWidth) + " x "
+                        + amount(pocketDepth) + " at the " + rod.adjustedAt()
                 : text;
     }
 }

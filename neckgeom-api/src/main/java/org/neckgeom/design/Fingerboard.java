@@ -8,6 +8,7 @@ import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Width is linear between the nut and the second place, and beyond. Unless told, the second place is the body joint,
  * the board is 6 mm thick on its centreline all along, and flat.
  */
-public final class Fingerboard {
+public final class Fingerboard implements SaysLengths<Fingerboard> {
 
     /** How the crown's radius runs along the board. */
     public enum Crown {
@@ -148,7 +149,7 @@ public final class Fingerboard {
         if (!(mm > width / 2)) {
             throw HouseUnits.refused(
                     name,
-                    "more than half the width of " + Amount.ofHouse(width, unit).brief(),
+                    "more than half the width of " + Amount.ofHouse(width, unit).toString(),
                     radius);
         }
         return mm;
@@ -261,6 +262,20 @@ public final class Fingerboard {
     }
 
     @Override
+    public Fingerboard in(LengthStyle other) {
+        return new Fingerboard(
+                nutWidth,
+                secondWidth,
+                secondFret,
+                nutThickness,
+                secondThickness,
+                nutRadius,
+                secondRadius,
+                wood,
+                Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Fingerboard other
                 && Double.compare(nutWidth, other.nutWidth) == 0
@@ -285,15 +300,15 @@ public final class Fingerboard {
         String second = Double.isNaN(secondFret) ? "the body joint" : "fret " + (int) secondFret;
         String thick = range(nutThickness, secondThickness);
         String crown = crown() == Crown.FLAT ? "flat" : "radius " + range(nutRadius, secondRadius);
-        String text = "fingerboard " + Amount.ofHouse(nutWidth, unit).brief() + " at the nut, "
-                + Amount.ofHouse(secondWidth, unit).brief() + " at " + second + ", " + thick + " thick, " + crown;
+        String text = "fingerboard " + Amount.ofHouse(nutWidth, unit) + " at the nut, "
+                + Amount.ofHouse(secondWidth, unit) + " at " + second + ", " + thick + " thick, " + crown;
         return wood == null ? text : text + ", " + wood.name();
     }
 
     private String range(double nut, double second) {
         return nut == second
-                ? Amount.ofHouse(nut, unit).brief()
-                : Amount.ofHouse(nut, unit).brief() + " to "
-                        + Amount.ofHouse(second, unit).brief();
+                ? Amount.ofHouse(nut, unit).toString()
+                : Amount.ofHouse(nut, unit) + " to "
+                        + Amount.ofHouse(second, unit).toString();
     }
 }

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Its length runs along its face from the nut line. Unless told it is 180 mm long, 75 mm wide and 15 mm thick, in
  * line with the shaft, without veneers.
  */
-public final class Head {
+public final class Head implements SaysLengths<Head> {
 
     private static final double USUAL_LENGTH_MM = 180;
     private static final double USUAL_WIDTH_MM = 75;
@@ -243,6 +244,7 @@ public final class Head {
      * @param style how to print lengths
      * @return an equal head
      */
+    @Override
     public Head in(LengthStyle style) {
         ShopUnit<Length> shown = Objects.requireNonNull(style, "style").unit();
         return new Head(pitch, length, width, thickness, swing, veneer, veneerShortOfNut, backVeneer, shown);
@@ -270,19 +272,19 @@ public final class Head {
     @Override
     public String toString() {
         String text = (pitch == 0 ? "flat head, " : "head pitched " + pitch() + ", ")
-                + Amount.ofHouse(length, unit).brief() + " long, "
-                + Amount.ofHouse(width, unit).brief() + " wide, "
-                + Amount.ofHouse(thickness, unit).brief() + " thick";
+                + Amount.ofHouse(length, unit) + " long, "
+                + Amount.ofHouse(width, unit) + " wide, "
+                + Amount.ofHouse(thickness, unit) + " thick";
         if (swing != 0) {
             text += ", swung "
-                    + Amount.ofHouse(Math.abs(swing), ShopUnit.DEGREE).brief() + " toward the "
+                    + Amount.ofHouse(Math.abs(swing), ShopUnit.DEGREE) + " toward the "
                     + (swing > 0 ? "treble" : "bass") + " side";
         }
         if (veneer > 0) {
-            text += ", veneer " + Amount.ofHouse(veneer, unit).brief();
+            text += ", veneer " + Amount.ofHouse(veneer, unit).toString();
         }
         return backVeneer > 0
-                ? text + ", back veneer " + Amount.ofHouse(backVeneer, unit).brief()
+                ? text + ", back veneer " + Amount.ofHouse(backVeneer, unit).toString()
                 : text;
     }
 }

@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -14,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Height runs down the mating face from the glue face to the cap; width is that of the face at its top. Unless told,
  * blocks are as thick as the shaft.
  */
-public final class Heel {
+public final class Heel implements SaysLengths<Heel> {
 
     private final double height;
     private final double width;
@@ -91,6 +92,15 @@ public final class Heel {
     }
 
     @Override
+    public Heel in(LengthStyle other) {
+        return new Heel(
+                height,
+                width,
+                blockThickness,
+                Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Heel other
                 && Double.compare(height, other.height) == 0
@@ -106,10 +116,10 @@ public final class Heel {
     /** Returns such as {@code heel 78 mm high, 54 mm wide at the top}. */
     @Override
     public String toString() {
-        String text = "heel " + Amount.ofHouse(height, unit).brief() + " high, "
-                + Amount.ofHouse(width, unit).brief() + " wide at the top";
+        String text =
+                "heel " + Amount.ofHouse(height, unit) + " high, " + Amount.ofHouse(width, unit) + " wide at the top";
         return Double.isNaN(blockThickness)
                 ? text
-                : text + ", blocks of " + Amount.ofHouse(blockThickness, unit).brief();
+                : text + ", blocks of " + Amount.ofHouse(blockThickness, unit).toString();
     }
 }

@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A neck as designed: scale, frets, body joint, and whatever parts have been decided so far. Immutable.
@@ -15,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Parts may be told in any order. A question that needs a part which has not been told refuses with one sentence that
  * names it. Unless told there are 20 frets, and the body joint is at the 12th.
  */
-public final class NeckDesign {
+public final class NeckDesign implements SaysLengths<NeckDesign> {
 
     private static final int USUAL_FRETS = 20;
     private static final int USUAL_BODY_FRET = 12;
@@ -428,6 +429,23 @@ public final class NeckDesign {
     }
 
     @Override
+    public NeckDesign in(LengthStyle other) {
+        return with(parts -> {
+            parts.scale = said(scale, other);
+            parts.fingerboard = said(fingerboard, other);
+            parts.back = said(back, other);
+            parts.channel = said(channel, other);
+            parts.strings = said(strings, other);
+            parts.head = said(head, other);
+            parts.heel = said(heel, other);
+        });
+    }
+
+    private static <T extends SaysLengths<T>> T said(T part, LengthStyle style) {
+        return part == null ? null : part.in(style);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof NeckDesign other
                 && name.equals(other.name)
@@ -453,27 +471,25 @@ public final class NeckDesign {
     public String toString() {
         Report report = Report.titled(name);
         if (scale != null) {
-            report.row("scale", scale.length().brief() + ", " + frets + " frets, body at fret " + bodyAtFret);
+            report.row("scale", scale.length() + ", " + frets + " frets, body at fret " + bodyAtFret);
         }
         row(report, "fingerboard", fingerboard);
         row(report, "back", back);
         if (wood != null) {
             report.row("wood", wood.name());
         }
-        if (channel != null) {
-            report.row("rod", channel.rod().in(style()));
-        }
-        row(report, "channel", channel == null ? null : channel.in(style()));
-        row(report, "head", head == null ? null : head.in(style()));
+        row(report, "rod", channel == null ? null : channel.rod());
+        row(report, "channel", channel);
+        row(report, "head", head);
         row(report, "heel", heel);
         row(report, "strings", strings);
-        return report.toString();
+        return report.fitted();
     }
 
-    private static void row(Report report, String label, Object part) {
+    private void row(Report report, String label, SaysLengths<?> part) {
         if (part != null) {
             // "heel 78 mm high" needs no second heel before it.
-            String text = part.toString();
+            String text = (scale == null ? part : part.in(style())).toString();
             report.row(label, text.startsWith(label + " ") ? text.substring(label.length() + 1) : text);
         }
     }

@@ -7,13 +7,14 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The rod or bar that goes into the channel, such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}.
  * Immutable.
  */
-public final class Rod {
+public final class Rod implements SaysLengths<Rod> {
 
     /** What the rod can do. */
     public enum Kind {
@@ -194,6 +195,7 @@ public final class Rod {
      * @param style how to print lengths
      * @return an equal rod
      */
+    @Override
     public Rod in(LengthStyle style) {
         boolean already = Objects.requireNonNull(style, "style").unit() == style().unit();
         return already ? this : new Rod(kind, length, width, height, adjustedAt, style.unit());
@@ -217,9 +219,9 @@ public final class Rod {
     /** Returns such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}. */
     @Override
     public String toString() {
-        String size = Amount.ofHouse(length, unit).brief() + " x "
-                + Amount.ofHouse(width, unit).brief() + " x "
-                + Amount.ofHouse(height, unit).brief();
+        String size = Amount.ofHouse(length, unit) + " x "
+                + Amount.ofHouse(width, unit) + " x "
+                + Amount.ofHouse(height, unit).toString();
         return kind + ", " + size + (isAdjustable() ? ", adjusted at the " + adjustedAt : "");
     }
 }

@@ -6,13 +6,14 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The scale: the string length the frets divide, without compensation, such as {@code 560 mm, 12 to the octave}.
  * Immutable.
  */
-public final class Scale {
+public final class Scale implements SaysLengths<Scale> {
 
     private final double length;
     private final int divisions;
@@ -103,6 +104,12 @@ public final class Scale {
     }
 
     @Override
+    public Scale in(LengthStyle other) {
+        return new Scale(
+                length, divisions, Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Scale other && Double.compare(length, other.length) == 0 && divisions == other.divisions;
     }
@@ -115,6 +122,6 @@ public final class Scale {
     /** Returns such as {@code scale 560 mm, 12 to the octave}. */
     @Override
     public String toString() {
-        return "scale " + length().brief() + ", " + divisions + " to the octave";
+        return "scale " + length() + ", " + divisions + " to the octave";
     }
 }

@@ -12,7 +12,9 @@ import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LinearDensity;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,7 +23,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Each course has a pitch. Its pull is told, or follows from its mass per length or its plain-wire diameter. Unless
  * told, courses are single.
  */
-public final class StringSet {
+public final class StringSet implements SaysLengths<StringSet> {
 
     private static final double[] NOT_TOLD = {};
     private static final int MOST_SHOWN = 12;
@@ -192,6 +194,19 @@ public final class StringSet {
     }
 
     @Override
+    public StringSet in(LengthStyle other) {
+        return new StringSet(
+                hertz,
+                inCourse,
+                tensions,
+                gramsPerMetre,
+                diameters,
+                Objects.requireNonNull(other, "style") == LengthStyle.MILLIMETRES
+                        ? ShopUnit.MILLIMETRE
+                        : ShopUnit.INCH);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof StringSet other
                 && Arrays.equals(hertz, other.hertz)
@@ -223,7 +238,7 @@ public final class StringSet {
         }
         if (diameters.length > 0) {
             text += alike(diameters)
-                    ? ", " + Amount.ofHouse(diameters[0], gaugeUnit).brief() + " thick"
+                    ? ", " + Amount.ofHouse(diameters[0], gaugeUnit) + " thick"
                     : ", " + listed(diameters, this::gauge) + " " + gaugeUnit + " thick";
         }
         return text;
@@ -234,7 +249,7 @@ public final class StringSet {
     }
 
     private String gauge(double mm) {
-        String text = Amount.ofHouse(mm, gaugeUnit).brief();
+        String text = Amount.ofHouse(mm, gaugeUnit).toString();
         return text.substring(0, text.lastIndexOf(' '));
     }
 

@@ -8,6 +8,8 @@ import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -19,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Estimate<Q extends Quantity<Q>> {
+public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estimate<Q>> {
 
     private final double value;
     private final double uncertainty;
@@ -232,6 +234,11 @@ public final class Estimate<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Estimate<Q> in(LengthStyle other) {
+        return in(Objects.requireNonNull(other, "style").unitFor(unit));
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Estimate<?> other
                 && unit.kind() == (Class<?>) other.unit.kind()
@@ -248,14 +255,22 @@ public final class Estimate<Q extends Quantity<Q>> {
     /** Returns such as {@code 0.710 mm, u 0.014 mm}, rounded to two digits of the uncertainty. */
     @Override
     public String toString() {
+        if ((ShopUnit<?>) unit == ShopUnit.INCH_FRACTION && uncertainty > 0) {
+            LengthStyle style = LengthStyle.INCH_FRACTIONS;
+            return withDegrees(style.text(value, uncertainty) + ", u " + style.small(uncertainty));
+        }
         String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
         if (uncertainty == 0) {
-            return value().brief() + ", u 0" + symbol;
+            return value() + ", u 0" + symbol;
         }
         double u = unit.fromHouse(uncertainty) - unit.fromHouse(0);
         int places = Numbers.decimalsFor(u, 0);
         String text =
                 Numbers.fixed(unit.fromHouse(value), places) + symbol + ", u " + Numbers.fixed(u, places) + symbol;
+        return withDegrees(text);
+    }
+
+    private String withDegrees(String text) {
         return Double.isInfinite(degreesOfFreedom)
                 ? text
                 : text + ", " + Numbers.trimmed(degreesOfFreedom, 1) + " degrees of freedom";

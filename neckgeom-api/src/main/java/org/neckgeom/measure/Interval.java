@@ -5,6 +5,8 @@ import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Interval<Q extends Quantity<Q>> {
+public final class Interval<Q extends Quantity<Q>> implements SaysLengths<Interval<Q>> {
 
     private static final int DIGITS_OF_WIDTH = 3;
 
@@ -40,7 +42,7 @@ public final class Interval<Q extends Quantity<Q>> {
         Amount<Q> from = Amount.from(low, "low");
         Amount<Q> to = Amount.from(high, from.unit(), "high");
         if (!(from.house() <= to.house())) {
-            throw HouseUnits.refused("high", from.brief() + " or more", to);
+            throw HouseUnits.refused("high", from + " or more", to);
         }
         return new Interval<>(from.house(), to.house(), from.unit());
     }
@@ -107,6 +109,11 @@ public final class Interval<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Interval<Q> in(LengthStyle other) {
+        return new Interval<>(low, high, Objects.requireNonNull(other, "style").unitFor(unit));
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Interval<?> other
                 && unit.kind() == (Class<?>) other.unit.kind()
@@ -122,10 +129,11 @@ public final class Interval<Q extends Quantity<Q>> {
     /** Returns such as {@code -0.691 to 0.722 mm}, to three digits of the half-width. */
     @Override
     public String toString() {
-        double from = unit.fromHouse(low);
-        double to = unit.fromHouse(high);
+        ShopUnit<Q> shown = unit.sideBySide(Math.max(Math.abs(low), Math.abs(high)));
+        double from = shown.fromHouse(low);
+        double to = shown.fromHouse(high);
         int places = Numbers.decimalsFor((to - from) / 2, DIGITS_OF_WIDTH) + 1;
         String text = Numbers.fixed(from, places) + " to " + Numbers.fixed(to, places);
-        return unit.symbol().isEmpty() ? text : text + " " + unit.symbol();
+        return shown.symbol().isEmpty() ? text : text + " " + shown.symbol();
     }
 }

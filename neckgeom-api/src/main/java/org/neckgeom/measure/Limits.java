@@ -4,6 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -12,7 +14,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Limits<Q extends Quantity<Q>> {
+public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q>> {
 
     private final double lower;
     private final double upper;
@@ -52,7 +54,7 @@ public final class Limits<Q extends Quantity<Q>> {
         Amount<Q> high = Amount.from(upper, low.unit(), "upper limit");
         if (!(low.house() < high.house())) {
             IllegalArgumentException refused =
-                    HouseUnits.refused("upper limit", "more than " + low.brief() + ", the lower one", high);
+                    HouseUnits.refused("upper limit", "more than " + low + ", the lower one", high);
             throw high.house() < low.house()
                     ? new IllegalArgumentException(refused.getMessage() + ": are the two swapped?")
                     : refused;
@@ -131,6 +133,21 @@ public final class Limits<Q extends Quantity<Q>> {
         return lower <= house && house <= upper;
     }
 
+    /**
+     * Returns the same limits read in another unit.
+     *
+     * @param other the unit
+     * @return limits equal to these
+     */
+    public Limits<Q> in(ShopUnit<Q> other) {
+        return new Limits<>(lower, upper, Objects.requireNonNull(other, "unit"));
+    }
+
+    @Override
+    public Limits<Q> in(LengthStyle other) {
+        return new Limits<>(lower, upper, Objects.requireNonNull(other, "style").unitFor(unit));
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Limits<?> other
@@ -156,12 +173,18 @@ public final class Limits<Q extends Quantity<Q>> {
         if (Double.isInfinite(upper)) {
             return text(lower) + " or more";
         }
-        String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+        String symbol = unit.symbol().isEmpty() ? "" : " " + shownUnit().symbol();
         String from = text(lower);
         return from.substring(0, from.length() - symbol.length()) + " to " + text(upper);
     }
 
     private String text(double house) {
-        return Amount.ofHouse(house, unit).brief();
+        return Amount.ofHouse(house, shownUnit()).toString();
+    }
+
+    private ShopUnit<Q> shownUnit() {
+        boolean oneEnd = Double.isInfinite(lower) || Double.isInfinite(upper);
+        return unit.sideBySide(
+                oneEnd ? Math.min(Math.abs(lower), Math.abs(upper)) : Math.max(Math.abs(lower), Math.abs(upper)));
     }
 }

@@ -7,6 +7,8 @@ import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Spread<Q extends Quantity<Q>> {
+public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q>> {
 
     /** The laws a spread can have. */
     public enum Law {
@@ -123,7 +125,7 @@ public final class Spread<Q extends Quantity<Q>> {
         Amount<Q> base = notNegative(Amount.from(halfBase, "half-base"), "half-base");
         Amount<Q> top = notNegative(Amount.from(halfTop, base.unit(), "half-top"), "half-top");
         if (!(top.differenceHouse() <= base.differenceHouse())) {
-            throw HouseUnits.refused("half-top", base.brief() + " or less", top);
+            throw HouseUnits.refused("half-top", base + " or less", top);
         }
         return of(Law.TRAPEZOIDAL, 0, base.differenceHouse(), top.differenceHouse(), base.unit());
     }
@@ -324,6 +326,18 @@ public final class Spread<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Spread<Q> in(LengthStyle other) {
+        return new Spread<>(
+                law,
+                shift,
+                scale,
+                topScale,
+                degreesOfFreedom,
+                samples,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Spread<?> other
                 && law == other.law
@@ -344,22 +358,22 @@ public final class Spread<Q extends Quantity<Q>> {
     @Override
     public String toString() {
         String text = switch (law) {
-            case NORMAL -> "normal, u " + Amount.ofHouse(scale, unit).brief();
+            case NORMAL -> "normal, u " + Amount.ofHouse(scale, unit).toString();
             case TRAPEZOIDAL ->
-                "trapezoidal, half-base " + Amount.ofHouse(scale, unit).brief() + ", half-top "
-                        + Amount.ofHouse(topScale, unit).brief();
-            case BIAS -> "bias " + Amount.ofHouse(shift, unit).brief();
+                "trapezoidal, half-base " + Amount.ofHouse(scale, unit) + ", half-top "
+                        + Amount.ofHouse(topScale, unit).toString();
+            case BIAS -> "bias " + Amount.ofHouse(shift, unit).toString();
             case SAMPLES ->
                 samples.length + " samples, mean "
                         + Estimate.ofHouse(shift, Math.sqrt(varianceHouse()), degreesOfFreedom, unit);
             default ->
                 law.name().toLowerCase(java.util.Locale.ROOT) + ", half-width "
-                        + Amount.ofHouse(scale, unit).brief();
+                        + Amount.ofHouse(scale, unit).toString();
         };
         boolean saidAlready = law == Law.BIAS || law == Law.SAMPLES;
         return shift == 0 || saidAlready
                 ? text
-                : text + ", shifted by " + Amount.ofHouse(shift, unit).brief();
+                : text + ", shifted by " + Amount.ofHouse(shift, unit).toString();
     }
 
     private static <Q extends Quantity<Q>> Spread<Q> symmetric(Law law, Quantity<Q> scale, String name) {

@@ -6,6 +6,8 @@ import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Whether an estimate keeps its limits: a call, and the chance that the true value lies within. Immutable.
@@ -20,7 +22,7 @@ import org.neckgeom.units.Amount;
  *
  * @param <Q> the kind of quantity
  */
-public final class Verdict<Q extends Quantity<Q>> {
+public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict<Q>> {
 
     /** The usual guard factor k of ISO 14253-1: a guard band of twice the standard uncertainty. */
     public static final double USUAL_GUARD_FACTOR = 2;
@@ -149,6 +151,11 @@ public final class Verdict<Q extends Quantity<Q>> {
     public Amount<Q> guardBand() {
         return Amount.ofHouse(
                 guardFactor * estimate.uncertaintyHouse(), estimate.unit().forDifferences());
+    }
+
+    @Override
+    public Verdict<Q> in(LengthStyle other) {
+        return new Verdict<>(estimate.in(other), limits.in(other), guardFactor);
     }
 
     @Override

@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -14,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Unless told: two flutes, fluted for three diameters, a shank as thick as the cutter, standing out of the collet by
  * its flutes and one diameter, of steel, running true.
  */
-public final class Cutter {
+public final class Cutter implements SaysLengths<Cutter> {
 
     /** What the cutter's body is made of. */
     public enum Material {
@@ -119,9 +120,7 @@ public final class Cutter {
         double mm = HouseUnits.mmPositive(length, "stand-out");
         if (!(mm >= fluteLength)) {
             throw HouseUnits.refused(
-                    "stand-out",
-                    "the flute length of " + Amount.ofHouse(fluteLength, unit).brief() + " or more",
-                    length);
+                    "stand-out", "the flute length of " + Amount.ofHouse(fluteLength, unit) + " or more", length);
         }
         return new Cutter(diameter, flutes, fluteLength, shank, mm, material, runout, unit);
     }
@@ -237,6 +236,19 @@ public final class Cutter {
     }
 
     @Override
+    public Cutter in(LengthStyle other) {
+        return new Cutter(
+                diameter,
+                flutes,
+                fluteLength,
+                shank,
+                standOut,
+                material,
+                runout,
+                Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Cutter other
                 && Double.compare(diameter, other.diameter) == 0
@@ -256,11 +268,11 @@ public final class Cutter {
     /** Returns such as {@code 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stands out 30 mm, carbide}. */
     @Override
     public String toString() {
-        return diameter().brief() + " straight cutter, " + flutes + (flutes == 1 ? " flute of " : " flutes of ")
-                + Amount.ofHouse(fluteLength, unit).brief() + ", shank "
-                + Amount.ofHouse(shank, unit).brief() + ", stands out "
-                + Amount.ofHouse(standOut, unit).brief() + ", "
+        return diameter() + " straight cutter, " + flutes + (flutes == 1 ? " flute of " : " flutes of ")
+                + Amount.ofHouse(fluteLength, unit) + ", shank "
+                + Amount.ofHouse(shank, unit) + ", stands out "
+                + Amount.ofHouse(standOut, unit) + ", "
                 + material.name().toLowerCase(java.util.Locale.ROOT)
-                + (runout > 0 ? ", runout " + Amount.ofHouse(runout, unit).brief() : "");
+                + (runout > 0 ? ", runout " + Amount.ofHouse(runout, unit).toString() : "");
     }
 }

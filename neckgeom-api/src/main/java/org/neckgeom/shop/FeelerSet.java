@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,16 +16,18 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>The ready-made sets are common practice (no leaf tolerance is claimed for them: state it with {@link #eachWithin}).
  */
-public final class FeelerSet {
+public final class FeelerSet implements SaysLengths<FeelerSet> {
 
     private final double[] leaves;
     private final double leafHalfWidth;
-    private final ShopUnit<Length> unit;
+    private final LengthStyle stamped;
+    private final LengthStyle style;
 
-    private FeelerSet(double[] leaves, double leafHalfWidth, ShopUnit<Length> unit) {
+    private FeelerSet(double[] leaves, double leafHalfWidth, LengthStyle stamped, LengthStyle style) {
         this.leaves = leaves;
         this.leafHalfWidth = leafHalfWidth;
-        this.unit = unit;
+        this.stamped = stamped;
+        this.style = style;
     }
 
     /**
@@ -37,7 +40,7 @@ public final class FeelerSet {
         for (int i = 0; i < mm.length; i++) {
             mm[i] = (i + 1) / 20.0;
         }
-        return new FeelerSet(mm, 0, ShopUnit.MILLIMETRE);
+        return stamped(mm, LengthStyle.MILLIMETRES);
     }
 
     /**
@@ -48,7 +51,7 @@ public final class FeelerSet {
      */
     public static FeelerSet metric13() {
         double[] mm = {0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 1.00};
-        return new FeelerSet(mm, 0, ShopUnit.MILLIMETRE);
+        return stamped(mm, LengthStyle.MILLIMETRES);
     }
 
     /**
@@ -64,7 +67,7 @@ public final class FeelerSet {
         for (int i = 3; i < mm.length; i++) {
             mm[i] = ShopUnit.THOU.toHouse(i);
         }
-        return new FeelerSet(mm, 0, ShopUnit.INCH);
+        return stamped(mm, LengthStyle.DECIMAL_INCHES);
     }
 
     /**
@@ -82,7 +85,7 @@ public final class FeelerSet {
             mm[i] = HouseUnits.mmPositive(leaves.get(i), "leaf");
         }
         Arrays.sort(mm);
-        return new FeelerSet(mm, 0, LengthStyle.of(leaves.get(0)).unit());
+        return stamped(mm, LengthStyle.of(leaves.get(0)));
     }
 
     /**
@@ -95,9 +98,10 @@ public final class FeelerSet {
         double mm = HouseUnits.mmNotNegative(halfWidth, "leaf tolerance");
         if (!(mm < leaves[0])) {
             Amount<Length> thinnest = Amount.ofHouse(leaves[0], shownUnit());
-            throw HouseUnits.refused("leaf tolerance", "less than the thinnest leaf of " + thinnest.brief(), halfWidth);
+            throw HouseUnits.refused(
+                    "leaf tolerance", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
         }
-        return new FeelerSet(leaves, mm, unit);
+        return new FeelerSet(leaves, mm, stamped, style);
     }
 
     /**
@@ -119,16 +123,25 @@ public final class FeelerSet {
     }
 
     /**
-     * Returns the style answers about this set are printed in.
+     * Returns the style its leaves are stamped in, whatever style the set is printed in.
      *
-     * @return the style
+     * @return the style of its first leaf
      */
     public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+        return stamped;
+    }
+
+    private static FeelerSet stamped(double[] mm, LengthStyle stamped) {
+        return new FeelerSet(mm, 0, stamped, stamped);
     }
 
     private ShopUnit<Length> shownUnit() {
-        return unit == ShopUnit.INCH ? ShopUnit.THOU : unit;
+        return style.fineUnit();
+    }
+
+    @Override
+    public FeelerSet in(LengthStyle other) {
+        return new FeelerSet(leaves, leafHalfWidth, stamped, Objects.requireNonNull(other, "style"));
     }
 
     @Override
@@ -150,11 +163,11 @@ public final class FeelerSet {
         Amount<Length> least = Amount.ofHouse(leaves[0], shown);
         Amount<Length> most = Amount.ofHouse(leaves[leaves.length - 1], shown);
         String range = leaves.length == 1
-                ? "1 leaf, " + most.brief()
-                : leaves.length + " leaves, " + least.brief() + " to " + most.brief();
+                ? "1 leaf, " + most.toString()
+                : leaves.length + " leaves, " + least + " to " + most.toString();
         return leafHalfWidth == 0
                 ? range
                 : range + ", each within "
-                        + Amount.ofHouse(leafHalfWidth, shown).brief();
+                        + Amount.ofHouse(leafHalfWidth, shown).toString();
     }
 }

@@ -6,13 +6,14 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
  * pivoting about one end. Immutable.
  */
-public final class Fence {
+public final class Fence implements SaysLengths<Fence> {
 
     /** How a fence is built. */
     public enum Build {
@@ -87,7 +88,7 @@ public final class Fence {
             throw HouseUnits.refused(
                     "cutter's distance from the pivot",
                     "no more than the fence's length of "
-                            + Amount.from(length, "fence length").brief(),
+                            + Amount.from(length, "fence length").toString(),
                     cutterFromPivot);
         }
         return new Fence(
@@ -149,6 +150,17 @@ public final class Fence {
     }
 
     @Override
+    public Fence in(LengthStyle other) {
+        return new Fence(
+                build,
+                length,
+                outOfLine,
+                cutterFromPivot,
+                stopFromPivot,
+                Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Fence other
                 && build == other.build
@@ -166,16 +178,16 @@ public final class Fence {
     /** Returns such as {@code one-piece fence, 600 mm}. */
     @Override
     public String toString() {
-        String size = Amount.ofHouse(length, unit).brief();
+        String size = Amount.ofHouse(length, unit).toString();
         return switch (build) {
             case ONE_PIECE -> "one-piece fence, " + size;
             case SPLIT ->
                 "split fence, " + size + ", halves out of line by "
-                        + Amount.ofHouse(outOfLine, unit).brief();
+                        + Amount.ofHouse(outOfLine, unit).toString();
             case PIVOTING ->
                 "pivoting fence, " + size + ", cutter "
-                        + Amount.ofHouse(cutterFromPivot, unit).brief() + " and stop "
-                        + Amount.ofHouse(stopFromPivot, unit).brief() + " from the pivot";
+                        + Amount.ofHouse(cutterFromPivot, unit) + " and stop "
+                        + Amount.ofHouse(stopFromPivot, unit) + " from the pivot";
         };
     }
 }

@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -20,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
  * last pass, and feed and speed of rotation not told.
  */
-public final class Shop {
+public final class Shop implements SaysLengths<Shop> {
 
     private static final double USUAL_FENCE_MM = 600;
     private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
@@ -65,11 +66,11 @@ public final class Shop {
      * @return the shop
      */
     public static Shop with(Cutter cutter) {
-        boolean inches = Objects.requireNonNull(cutter, "cutter").style() == LengthStyle.DECIMAL_INCHES;
+        boolean inches = Objects.requireNonNull(cutter, "cutter").style() != LengthStyle.MILLIMETRES;
         FeelerSet usual = inches ? FeelerSet.inch26() : FeelerSet.metric20();
         return new Shop(
                 cutter,
-                Fence.onePiece(ShopUnit.MILLIMETRE.of(USUAL_FENCE_MM)),
+                Fence.onePiece(cutter.style().amount(USUAL_FENCE_MM)),
                 usual,
                 TrialCut.USUAL_REPEATABILITY_MM,
                 DEEPEST_PASS_IN_DIAMETERS * cutter.diameterMm(),
@@ -124,7 +125,7 @@ public final class Shop {
         if (!(light <= most)) {
             throw HouseUnits.refused(
                     "last pass",
-                    "no deeper than " + Amount.from(deepest, "deepest pass").brief(),
+                    "no deeper than " + Amount.from(deepest, "deepest pass").toString(),
                     last);
         }
         return new Shop(cutter, fence, leaves, repeatability, most, light, feed, turning);
@@ -209,8 +210,7 @@ public final class Shop {
      * @return more than 0, or nothing
      */
     public Optional<Amount<Speed>> feed() {
-        boolean inches = cutter.style() == LengthStyle.DECIMAL_INCHES;
-        ShopUnit<Speed> shown = inches ? ShopUnit.INCH_PER_MINUTE : ShopUnit.MM_PER_MINUTE;
+        ShopUnit<Speed> shown = cutter.style().unitFor(ShopUnit.MM_PER_MINUTE);
         return Double.isNaN(feed) ? Optional.empty() : Optional.of(Amount.ofHouse(feed, shown));
     }
 
@@ -221,6 +221,19 @@ public final class Shop {
      */
     public Optional<Amount<Frequency>> turning() {
         return Double.isNaN(turning) ? Optional.empty() : Optional.of(Amount.ofHouse(turning, ShopUnit.RPM));
+    }
+
+    @Override
+    public Shop in(LengthStyle other) {
+        return new Shop(
+                cutter.in(other),
+                fence.in(other),
+                leaves.in(other),
+                repeatability,
+                deepestPass,
+                lastPass,
+                feed,
+                turning);
     }
 
     @Override
@@ -248,10 +261,10 @@ public final class Shop {
                 .row("cutter", cutter)
                 .row("fence", fence)
                 .row("leaves", leaves)
-                .row("reads within", repeatability().brief() + ", one standard deviation")
-                .row("deepest pass", deepestPass().brief());
+                .row("reads within", repeatability() + ", one standard deviation")
+                .row("deepest pass", deepestPass().toString());
         if (lastPass > 0) {
-            report.row("last pass", lastPass().brief());
+            report.row("last pass", lastPass().toString());
         }
         feed().ifPresent(speed -> report.row("feed", speed + " at " + turning().orElseThrow()));
         return report.toString();

@@ -6,13 +6,14 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * A piece of waste as wide as the neck blank, for the trial cut: measured, or copied by ripping it at the setting the
  * blank was ripped at, such as {@code copied, each rip within 0.04 mm}. Immutable.
  */
-public final class TestPiece {
+public final class TestPiece implements SaysLengths<TestPiece> {
 
     private final double width;
     private final double uncertainty;
@@ -79,6 +80,15 @@ public final class TestPiece {
         double rest = u > 0 ? neck.uncertaintyHouse() / u : 0;
         double doubt = StrictMath.pow(share, 4) / degreesOfFreedom + StrictMath.pow(rest, 4) / neck.degreesOfFreedom();
         return Estimate.ofHouse(width - neck.valueHouse(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
+    }
+
+    @Override
+    public TestPiece in(LengthStyle other) {
+        return new TestPiece(
+                width,
+                uncertainty,
+                degreesOfFreedom,
+                Objects.requireNonNull(other, "style").unit());
     }
 
     @Override

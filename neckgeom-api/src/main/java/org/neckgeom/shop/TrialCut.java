@@ -12,6 +12,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,7 +23,7 @@ import org.neckgeom.units.ShopUnit;
  * may be read several times. Unless told, a single reading on wood repeats to {@link #USUAL_REPEATABILITY_MM}, and
  * several readings speak for themselves (GUM 4.2, Type A).
  */
-public final class TrialCut {
+public final class TrialCut implements SaysLengths<TrialCut> {
 
     /**
      * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
@@ -237,6 +238,18 @@ public final class TrialCut {
             mm[i] = HouseUnits.mmPositive(lengths.get(i), name);
         }
         return mm;
+    }
+
+    @Override
+    public TrialCut in(LengthStyle other) {
+        return new TrialCut(
+                fence,
+                far,
+                slot,
+                piece,
+                repeatability,
+                correlation,
+                Objects.requireNonNull(other, "style").unit());
     }
 
     @Override

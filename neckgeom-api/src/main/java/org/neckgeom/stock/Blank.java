@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -14,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Its length runs along the neck. Unless told, its edges are parallel and the nut line lies at its head end.
  */
-public final class Blank {
+public final class Blank implements SaysLengths<Blank> {
 
     private final double length;
     private final double width;
@@ -81,7 +82,7 @@ public final class Blank {
         double mm = HouseUnits.mm(widerAtHeelEnd, "edges out of parallel");
         if (!(Math.abs(mm) < width)) {
             throw HouseUnits.refused(
-                    "edges out of parallel", "less than the blank's width of " + width().brief(), widerAtHeelEnd);
+                    "edges out of parallel", "less than the blank's width of " + width().toString(), widerAtHeelEnd);
         }
         return new Blank(length, width, thickness, mm, nutFromHeadEnd, wood, unit);
     }
@@ -97,7 +98,7 @@ public final class Blank {
         if (!(mm < length)) {
             throw HouseUnits.refused(
                     "nut line's distance from the head end",
-                    "less than the blank's length of " + length().brief(),
+                    "less than the blank's length of " + length().toString(),
                     fromHeadEnd);
         }
         return new Blank(length, width, thickness, outOfParallel, mm, wood, unit);
@@ -204,6 +205,18 @@ public final class Blank {
     }
 
     @Override
+    public Blank in(LengthStyle other) {
+        return new Blank(
+                length,
+                width,
+                thickness,
+                outOfParallel,
+                nutFromHeadEnd,
+                wood,
+                Objects.requireNonNull(other, "style").unit());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Blank other
                 && Double.compare(length, other.length) == 0
@@ -222,14 +235,14 @@ public final class Blank {
     /** Returns such as {@code blank 640 mm x 61 mm x 20 mm, black walnut}. */
     @Override
     public String toString() {
-        String text = "blank " + length().brief() + " x " + width().brief() + " x "
-                + thickness().brief();
+        String text =
+                "blank " + length() + " x " + width() + " x " + thickness().toString();
         if (wood != null) {
             text += ", " + wood.name();
         }
         if (outOfParallel != 0) {
             text += ", edges out of parallel by "
-                    + Amount.ofHouse(Math.abs(outOfParallel), unit).brief() + ", wider at the "
+                    + Amount.ofHouse(Math.abs(outOfParallel), unit) + ", wider at the "
                     + (outOfParallel > 0 ? "heel" : "head") + " end";
         }
         return text;

@@ -12,6 +12,7 @@ public final class Numbers {
     public static final int PLAIN_DIGITS = 12;
 
     private static final MathContext PLAIN = new MathContext(PLAIN_DIGITS, RoundingMode.HALF_EVEN);
+    private static final int HUGE_DIGITS = 6;
     private static final int MOST_DECIMALS = 9;
     private static final double EXPONENT_FROM = 1e15;
     private static final double NEGLIGIBLE = 5e-7;
@@ -43,7 +44,7 @@ public final class Numbers {
 
     /**
      * Returns the number with a fixed count of decimals, halves away from zero as on a calliper card: {@code 0.710}.
-     * Numbers of 1e15 and more print as {@link #plain} ones.
+     * Numbers of 1e15 and more keep {@value #HUGE_DIGITS} digits and an exponent.
      *
      * @param value any double; NaN and the infinities are named
      * @param decimals 0 or more
@@ -51,7 +52,7 @@ public final class Numbers {
      */
     public static String fixed(double value, int decimals) {
         if (!(Math.abs(value) < EXPONENT_FROM)) {
-            return plain(value);
+            return significant(value, HUGE_DIGITS);
         }
         BigDecimal rounded = denoised(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
@@ -66,10 +67,24 @@ public final class Numbers {
      */
     public static String trimmed(double value, int mostDecimals) {
         if (!(Math.abs(value) < EXPONENT_FROM)) {
-            return plain(value);
+            return significant(value, HUGE_DIGITS);
         }
         BigDecimal rounded = denoised(value).setScale(mostDecimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * Returns the number rounded to some digits, without the zeros at its end, with an exponent as {@link #plain} would
+     * write it: {@code 1.235E-9}.
+     *
+     * @param value any double; NaN and the infinities are named
+     * @param digits 1 or more
+     * @return the text
+     */
+    public static String significant(double value, int digits) {
+        return Double.isFinite(value)
+                ? plain(new BigDecimal(value).round(new MathContext(digits)).doubleValue())
+                : special(value);
     }
 
     /**

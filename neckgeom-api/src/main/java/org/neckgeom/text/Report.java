@@ -18,6 +18,8 @@ import java.util.Objects;
  */
 public final class Report {
 
+    private static final int MOST = 999;
+
     private final String title;
     private final List<String[]> rows = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
@@ -58,6 +60,20 @@ public final class Report {
     public Report note(String note) {
         notes.add(Objects.requireNonNull(note, "note"));
         return this;
+    }
+
+    /**
+     * Returns the lines as {@link #toString}, cut at the end of a line where JShell would cut a longer text in its middle.
+     *
+     * @return at most {@value #MOST} characters
+     */
+    public String fitted() {
+        String text = toString();
+        if (text.length() <= MOST) {
+            return text;
+        }
+        int end = text.lastIndexOf('\n', MOST - 6);
+        return end > 0 ? text.substring(0, end) + "\n  ..." : text.substring(0, MOST - 4) + " ...";
     }
 
     /** Returns the lines, parted by line feeds, without one at the end. */

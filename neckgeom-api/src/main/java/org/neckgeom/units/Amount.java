@@ -3,7 +3,6 @@ package org.neckgeom.units;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
 import tech.units.indriya.quantity.Quantities;
 
@@ -20,7 +19,7 @@ import tech.units.indriya.quantity.Quantities;
  *
  * @param <Q> the kind of quantity
  */
-public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>> {
+public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Comparable<Amount<Q>>, SaysLengths<Amount<Q>> {
 
     private final double value;
     private final double house;
@@ -149,6 +148,18 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public Amount<Q> in(ShopUnit<Q> other) {
         return other == unit ? this : ofHouse(house, other);
+    }
+
+    /**
+     * Returns the same amount read in the unit of a style; what is no length, and has no unit of the style, stays as it
+     * is.
+     *
+     * @param style how lengths are printed
+     * @return an amount equal to this one
+     */
+    @Override
+    public Amount<Q> in(LengthStyle style) {
+        return in(Objects.requireNonNull(style, "style").unitFor(unit));
     }
 
     /**
@@ -424,44 +435,23 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns this as a person reads it: a length to 3 decimals of a millimetre or 4 of an inch, zeros left off, though
-     * never to fewer than two digits of what is not 0; anything else as {@link #toString}. A length that is itself
-     * so short that someone may have typed it, such as {@code 0.0254 mm} or {@code 0.015625 in}, stays whole.
+     * Returns number, space, unit with up to twelve digits, for sentences that must tell two near amounts apart.
      *
-     * @return such as {@code 0.2362 in} for 6 mm read in inches
+     * @return such as {@code 0.236220472441 in} for 6 mm read in inches
      */
-    public String brief() {
-        String number = Numbers.plain(value);
-        int most = briefDecimals();
-        // A binary part of an inch such as 1/128 takes 7 decimals; of a millimetre, only a small one is typed with 4.
-        int typed = unit == ShopUnit.INCH ? most + 3 : Math.abs(value) < 1 ? most + 1 : most;
-        if (most < 0 || number.contains("E") || decimals(number) <= typed) {
-            return toString();
-        }
-        int twoDigits = 1 - (int) Math.floor(StrictMath.log10(Math.abs(value)));
-        return Numbers.trimmed(value, Math.max(most, twoDigits)) + " " + unit.symbol();
-    }
-
-    /** Decimals that a person reads of a length in this unit, negative for other kinds. */
-    private int briefDecimals() {
-        if (unit.kind() != (Class<?>) Length.class) {
-            return -1;
-        }
-        // Micrometres, or tenths of a thou.
-        boolean inches = LengthStyle.ofUnit(ShopUnit.sameKind(unit, Length.class)) != LengthStyle.MILLIMETRES;
-        double finest = inches ? 0.00254 : 0.001;
-        return Math.max(0, (int) Math.round(StrictMath.log10(unit.toHouse(1) / finest)));
-    }
-
-    private static int decimals(String number) {
-        int point = number.indexOf('.');
-        return point < 0 ? 0 : number.length() - point - 1;
-    }
-
-    /** Returns number, space, unit, such as {@code 1.75 in}: at most twelve significant digits, the same everywhere. */
-    @Override
-    public String toString() {
+    public String exactly() {
         String number = Numbers.plain(value);
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+
+    /**
+     * Returns this as a person reads it, the same everywhere: a length to 3 decimals of a millimetre or 4 of an inch, an
+     * angle to 2 of a degree, never to fewer than two digits of what is not 0, anything else to four digits; zeros at the
+     * end left off. What is so short that someone may have typed it, such as {@code 0.0254 mm} or {@code 0.015625 in},
+     * stays whole. {@link #exactly} has more digits, {@link #value} all.
+     */
+    @Override
+    public String toString() {
+        return AmountText.of(value, house, unit);
     }
 }

@@ -256,9 +256,9 @@ public final class HouseUnits {
      */
     public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
         Objects.requireNonNull(given, "given");
-        String value = given instanceof Amount<?> own ? own.brief() : Border.inWords(given);
+        String value = given instanceof Amount<?> own ? own.toString() : Border.inWords(given);
         if (given instanceof Amount<?> own && rule.contains(value)) {
-            value = own.toString(); // rounded, it would read as what is allowed
+            value = own.exactly(); // rounded, it would read as what is allowed
         }
         return new IllegalArgumentException(name + " must be " + rule + ", but was " + value);
     }

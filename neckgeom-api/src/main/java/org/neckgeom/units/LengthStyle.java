@@ -1,14 +1,17 @@
 package org.neckgeom.units;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
 import org.neckgeom.text.Numbers;
 
 /**
  * How lengths are printed for people: in millimetres, in decimal inches with thou for small ones, or in fractions of an
  * inch to the nearest 1/64 with the remainder stated.
  *
- * <p>An answer keeps the style of the first length it was asked with; nothing is set globally.
+ * <p>An answer keeps the style of the first length it was asked with, or is asked for another with {@code in(style)}, see
+ * {@link SaysLengths}; nothing is set globally.
  */
 public enum LengthStyle {
 
@@ -18,12 +21,18 @@ public enum LengthStyle {
     /** {@code 1.2030 in}, and {@code 0.8 thou} for what is under a tenth of an inch. */
     DECIMAL_INCHES(ShopUnit.INCH, 4),
 
-    /** {@code 1 3/4 in + 2.0 thou}. */
-    INCH_FRACTIONS(ShopUnit.INCH, 4);
+    /**
+     * {@code 1 3/4 in + 2.0 thou}, and {@code 2.0 thou} for what is nearest to no 64th. Numbers to be compared with others
+     * stay decimal: uncertainties, lengths under a tenth of an inch beside their uncertainty, spreads and budgets are in
+     * thou; intervals, limits, gauges and tables in thou or decimal inches.
+     */
+    INCH_FRACTIONS(ShopUnit.INCH_FRACTION, 4);
+
+    /** A tenth of an inch: what is shorter is said in thou beside its uncertainty. */
+    static final double SMALL_MM = 2.54;
 
     private static final int FINEST = 64;
     private static final double MM_PER_INCH = 25.4;
-    private static final double SMALL_INCHES = 0.1;
 
     private final ShopUnit<Length> unit;
     private final int decimals;
@@ -44,12 +53,16 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns the style of a unit: decimal inches for inch, thou and foot, otherwise millimetres.
+     * Returns the style of a unit: that of {@link ShopUnit#INCH_FRACTION} its own, decimal inches for inch, thou and foot,
+     * otherwise millimetres.
      *
      * @param unit of length
      * @return its style
      */
     public static LengthStyle ofUnit(ShopUnit<Length> unit) {
+        if (unit == ShopUnit.INCH_FRACTION) {
+            return INCH_FRACTIONS;
+        }
         boolean inches = unit == ShopUnit.INCH || unit == ShopUnit.THOU || unit == ShopUnit.FOOT;
         return inches ? DECIMAL_INCHES : MILLIMETRES;
     }
@@ -61,6 +74,58 @@ public enum LengthStyle {
      */
     public ShopUnit<Length> unit() {
         return unit;
+    }
+
+    /**
+     * Returns the style for tables of many lengths, where decimals are easier to compare: this, or decimal inches for
+     * fractions.
+     *
+     * @return millimetres or decimal inches
+     */
+    public LengthStyle inTables() {
+        return this == INCH_FRACTIONS ? DECIMAL_INCHES : this;
+    }
+
+    /**
+     * Returns the unit in which this style hands out small differences, such as spreads and budgets.
+     *
+     * @return mm or thou
+     */
+    public ShopUnit<Length> fineUnit() {
+        return this == MILLIMETRES ? ShopUnit.MILLIMETRE : ShopUnit.THOU;
+    }
+
+    /**
+     * Returns the unit in which this style hands out amounts of any kind: its own for a length, mm or in a minute for a
+     * speed in one of them, and for anything else the unit given.
+     *
+     * @param <Q> the kind of quantity
+     * @param given the unit it is in
+     * @return the unit to read it in
+     */
+    public <Q extends Quantity<Q>> ShopUnit<Q> unitFor(ShopUnit<Q> given) {
+        if (Objects.requireNonNull(given, "unit").kind() == (Class<?>) Length.class) {
+            return ShopUnit.sameKind(unit, given.kind());
+        }
+        boolean feed = (ShopUnit<?>) given == ShopUnit.MM_PER_MINUTE || (ShopUnit<?>) given == ShopUnit.INCH_PER_MINUTE;
+        return feed ? ShopUnit.sameKind(feedUnit(), given.kind()) : given;
+    }
+
+    /**
+     * Returns the unit in which this style hands out small differences of any kind: {@link #fineUnit} for a length, and for
+     * anything else the unit given.
+     *
+     * @param <Q> the kind of quantity
+     * @param given the unit it is in
+     * @return the unit to read it in
+     */
+    public <Q extends Quantity<Q>> ShopUnit<Q> fineUnitFor(ShopUnit<Q> given) {
+        boolean length = Objects.requireNonNull(given, "unit").kind() == (Class<?>) Length.class;
+        return length ? ShopUnit.sameKind(fineUnit(), given.kind()) : given;
+    }
+
+    private ShopUnit<Speed> feedUnit() {
+        return this == MILLIMETRES ? ShopUnit.MM_PER_MINUTE : ShopUnit.INCH_PER_MINUTE;
     }
 
     /**
@@ -125,7 +190,7 @@ public enum LengthStyle {
      * @return the text with its unit
      */
     public String text(double mm, double standardUncertaintyMm) {
-        if (!(standardUncertaintyMm > 0) || this == INCH_FRACTIONS) {
+        if (!(standardUncertaintyMm > 0) || this == INCH_FRACTIONS && !isSmall(mm)) {
             return text(mm);
         }
         ShopUnit<Length> shown = isSmall(mm) ? ShopUnit.THOU : unit;
@@ -140,14 +205,13 @@ public enum LengthStyle {
      * @return the text with its unit
      */
     public String small(double mm) {
-        ShopUnit<Length> shown =
-                unit == ShopUnit.INCH && Math.abs(mm) < SMALL_INCHES * MM_PER_INCH ? ShopUnit.THOU : unit;
+        ShopUnit<Length> shown = Math.abs(mm) < SMALL_MM ? fineUnit() : unit;
         double value = shown.fromHouse(mm);
         return Numbers.fixed(value, Numbers.decimalsFor(Math.abs(value), 0)) + " " + shown.symbol();
     }
 
     private boolean isSmall(double mm) {
-        return unit == ShopUnit.INCH && mm != 0 && Math.abs(mm) < SMALL_INCHES * MM_PER_INCH;
+        return this != MILLIMETRES && mm != 0 && Math.abs(mm) < SMALL_MM;
     }
 
     private static String thou(double mm, int decimals) {
@@ -160,6 +224,10 @@ public enum LengthStyle {
             return Numbers.plain(ShopUnit.INCH.fromHouse(mm)) + " in";
         }
         long parts = Math.round(inches * FINEST);
+        if (parts == 0) {
+            String small = thou(mm, 1);
+            return small.equals("0.0 thou") ? "0 in" : small;
+        }
         String remainder = remainder((inches - (double) parts / FINEST) * MM_PER_INCH);
         long whole = parts / FINEST;
         long over = parts % FINEST;
@@ -170,7 +238,7 @@ public enum LengthStyle {
         }
         String text = over == 0 ? Long.toString(whole) : (whole == 0 ? "" : whole + " ") + over + "/" + under;
         String inWords = text + " in" + remainder;
-        if (mm >= 0 || parts == 0 && remainder.isEmpty()) {
+        if (mm >= 0) {
             return inWords;
         }
         return remainder.isEmpty() ? "-" + inWords : "-(" + inWords + ")";

@@ -47,6 +47,10 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     public static final ShopUnit<Length> INCH =
             unit(Length.class, "in", "a length", Factor.ratio(254, 10), () -> Jsr385.INCH);
 
+    /** The international inch of which amounts are said in fractions: {@code 1 3/4 in + 2.0 thou}. */
+    public static final ShopUnit<Length> INCH_FRACTION =
+            unit(Length.class, "in", "a length", Factor.ratio(254, 10), () -> Jsr385.INCH);
+
     /** Thousandth of an inch, 0.0254 mm exactly. */
     public static final ShopUnit<Length> THOU =
             unit(Length.class, "thou", "a length", Factor.ratio(254, 10_000), () -> Jsr385.THOU);
@@ -184,7 +188,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             KG_PER_M3,
             GRAM_PER_METRE);
 
-    /** Every unit, for look-up by symbol or by the JSR 385 unit. */
+    /** Every unit but the one that is another in print, for look-up by symbol or by the JSR 385 unit. */
     static final List<ShopUnit<?>> ALL = List.of(
             MILLIMETRE,
             CENTIMETRE,
@@ -305,12 +309,31 @@ public final class ShopUnit<Q extends Quantity<Q>> {
 
     /**
      * Returns the unit that differences of this unit are read in, such as uncertainties: a difference of temperatures
-     * has no zero elsewhere, so degrees Fahrenheit and kelvins give way to degrees Celsius.
+     * has no zero elsewhere, so degrees Fahrenheit and kelvins give way to degrees Celsius; and a fraction of an inch
+     * gives way to thou.
      *
-     * @return this unit, or the house unit of its kind where {@link #hasOffset}
+     * @return this unit, or the house unit of its kind where {@link #hasOffset}, or thou for {@link #INCH_FRACTION}
      */
     public ShopUnit<Q> forDifferences() {
+        if ((ShopUnit<?>) this == INCH_FRACTION) {
+            return sameKind(THOU, kind);
+        }
         return hasOffset() ? house() : this;
+    }
+
+    /**
+     * Returns the unit for numbers that stand side by side, such as the ends of an interval, where fractions would be
+     * hard to compare: for {@link #INCH_FRACTION} thou while they are under a tenth of an inch and decimal inches from
+     * there on, for any other unit itself.
+     *
+     * @param largest the largest of them in the house unit
+     * @return the unit to say them in
+     */
+    public ShopUnit<Q> sideBySide(double largest) {
+        if ((ShopUnit<?>) this != INCH_FRACTION) {
+            return this;
+        }
+        return sameKind(Math.abs(largest) < LengthStyle.SMALL_MM ? THOU : INCH, kind);
     }
 
     Factor factor() {

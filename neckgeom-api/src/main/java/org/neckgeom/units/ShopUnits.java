@@ -225,12 +225,28 @@ public final class ShopUnits {
     /**
      * Returns a length from text with its unit.
      *
-     * @param text such as {@code 1 3/4 in}, {@code 44.5 mm}, {@code 3/8"}, {@code 12 thou}, {@code 25 ft}
+     * @param text such as {@code 1 3/4 in}, {@code 44.5 mm}, {@code 3/8"}, {@code 12 thou}, {@code 25 ft},
+     *     {@code 1 3/4 in + 2.0 thou}, {@code -(1 3/4 in + 2.0 thou)}
      * @return the length, remembering its unit
      * @throws IllegalArgumentException if it cannot be read: the text is quoted, and a good one shown
      */
     public static Amount<Length> length(String text) {
-        return parse(text, Length.class, "44.5 mm", "1 3/4 in");
+        int remainder = Objects.requireNonNull(text, "text").indexOf(" in ");
+        return remainder < 0 ? parse(text, Length.class, "44.5 mm", "1 3/4 in") : withRemainder(text, remainder);
+    }
+
+    /** A fraction of an inch with its remainder in thou. */
+    private static Amount<Length> withRemainder(String text, int atUnit) {
+        if (text.startsWith("-(") && text.endsWith(")")) {
+            return length(text.substring(2, text.length() - 1)).negated();
+        }
+        String rest = text.substring(atUnit + " in ".length());
+        if (!rest.startsWith("+ ") && !rest.startsWith("- ")) {
+            return parse(text, Length.class, "44.5 mm", "1 3/4 in");
+        }
+        Amount<Length> inches = length(text.substring(0, atUnit + " in".length()));
+        Amount<Length> thou = length(rest.substring(2));
+        return rest.startsWith("+") ? inches.plus(thou) : inches.minus(thou);
     }
 
     /**

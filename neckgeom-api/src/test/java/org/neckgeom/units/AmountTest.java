@@ -170,7 +170,7 @@ class AmountTest {
     @Test
     void toString_isShortAndWithoutNoise() {
         assertThat(inch(25.5).in(ShopUnit.MILLIMETRE)).hasToString("647.7 mm");
-        assertThat(mm(1.0 / 3)).hasToString("0.333333333333 mm");
+        assertThat(mm(1.0 / 3)).hasToString("0.333 mm");
         assertThat(mm(0.1 + 0.2)).hasToString("0.3 mm");
         assertThat(ShopUnit.ONE.of(0.25)).hasToString("0.25");
         assertThat(mm(1e300)).hasToString("1E+300 mm");
@@ -180,39 +180,77 @@ class AmountTest {
 
     /** By hand: 6 mm are 0.23622 in, 0.1 mm 0.003937 in or 3.937 thou, 1/64 in 0.015625 in or 0.396875 mm. */
     @Test
-    void brief_leavesOutWhatNobodyReads() {
-        assertThat(mm(6).in(ShopUnit.INCH).brief()).isEqualTo("0.2362 in");
-        assertThat(mm(270.2).in(ShopUnit.INCH).brief()).isEqualTo("10.6378 in");
-        assertThat(mm(0.1).in(ShopUnit.INCH).brief()).isEqualTo("0.0039 in");
-        assertThat(mm(0.1).in(ShopUnit.THOU).brief()).isEqualTo("3.9 thou");
-        assertThat(mm(1000.0 / 3).brief()).isEqualTo("333.333 mm");
-        assertThat(inch(1 / 64.0).in(ShopUnit.MILLIMETRE).brief()).isEqualTo("0.397 mm");
-        assertThat(inch(0.079).in(ShopUnit.MILLIMETRE).brief()).isEqualTo("2.007 mm");
-        assertThat(mm(-6).in(ShopUnit.INCH).brief()).isEqualTo("-0.2362 in");
-        assertThat(mm(100).in(ShopUnit.FOOT).brief()).isEqualTo("0.32808 ft");
+    void toString_leavesOutWhatNobodyReads() {
+        assertThat(mm(6).in(ShopUnit.INCH)).hasToString("0.2362 in");
+        assertThat(mm(270.2).in(ShopUnit.INCH)).hasToString("10.6378 in");
+        assertThat(mm(0.1).in(ShopUnit.INCH)).hasToString("0.0039 in");
+        assertThat(mm(0.1).in(ShopUnit.THOU)).hasToString("3.9 thou");
+        assertThat(mm(1000.0 / 3)).hasToString("333.333 mm");
+        assertThat(inch(1 / 64.0).in(ShopUnit.MILLIMETRE)).hasToString("0.397 mm");
+        assertThat(inch(0.079).in(ShopUnit.MILLIMETRE)).hasToString("2.007 mm");
+        assertThat(mm(-6).in(ShopUnit.INCH)).hasToString("-0.2362 in");
+        assertThat(mm(100).in(ShopUnit.FOOT)).hasToString("0.32808 ft");
     }
 
     @Test
-    void brief_keepsWhatMayHaveBeenTyped() {
-        assertThat(inch(1 / 64.0).brief()).isEqualTo("0.015625 in");
-        assertThat(inch(1 / 128.0).brief()).isEqualTo("0.0078125 in");
-        assertThat(mm(0.0254).brief()).isEqualTo("0.0254 mm");
-        assertThat(mm(25.4).brief()).isEqualTo("25.4 mm");
-        assertThat(mm(0).brief()).isEqualTo("0 mm");
-        assertThat(mm(12345678.5).brief()).isEqualTo("12345678.5 mm");
+    void toString_keepsWhatMayHaveBeenTyped() {
+        assertThat(inch(1 / 64.0)).hasToString("0.015625 in");
+        assertThat(inch(1 / 128.0)).hasToString("0.0078125 in");
+        assertThat(mm(0.0254)).hasToString("0.0254 mm");
+        assertThat(mm(25.4)).hasToString("25.4 mm");
+        assertThat(mm(0)).hasToString("0 mm");
+        assertThat(mm(12345678.5)).hasToString("12345678.5 mm");
     }
 
     @Test
-    void brief_neverRoundsASizeAway() {
-        assertThat(mm(0.0000123).brief()).isEqualTo("0.000012 mm");
-        assertThat(mm(-4e-9).brief()).isEqualTo("-4E-9 mm");
-        assertThat(mm(1e300).brief()).isEqualTo("1E+300 mm");
-        assertThat(mm(0.002).in(ShopUnit.INCH).brief()).isEqualTo("0.000079 in");
+    void toString_neverRoundsASizeAway() {
+        assertThat(mm(0.0000123)).hasToString("0.000012 mm");
+        assertThat(mm(-4e-9)).hasToString("-4E-9 mm");
+        assertThat(mm(1e300)).hasToString("1E+300 mm");
+        assertThat(mm(0.002).in(ShopUnit.INCH)).hasToString("0.000079 in");
+    }
+
+    /** By hand: atan(19/76) is 14.03624 deg, E2 is 82.40689 Hz, 1 kgf 9.80665 N, 2/3 of a degree 0.011636 rad. */
+    @Test
+    void toString_roundsOtherKindsToo() {
+        assertThat(deg(100.0 / 3)).hasToString("33.33 deg");
+        assertThat(ShopUnit.DEGREE.of(Math.toDegrees(Math.atan2(19, 76)))).hasToString("14.04 deg");
+        assertThat(deg(0.003456)).hasToString("0.0035 deg");
+        assertThat(deg(0.625)).hasToString("0.625 deg");
+        assertThat(deg(2.0 / 3).in(ShopUnit.RADIAN)).hasToString("0.0116 rad");
+        assertThat(ShopUnits.pitch("E2")).hasToString("82.41 Hz");
+        assertThat(ShopUnit.KILOGRAM_FORCE.of(1).in(ShopUnit.NEWTON)).hasToString("9.80665 N");
+        assertThat(ShopUnit.NEWTON.of(12345.6789)).hasToString("12346 N");
+        assertThat(ShopUnit.ONE.of(0.25)).hasToString("0.25");
+        assertThat(ShopUnit.PERCENT.of(200.0 / 3)).hasToString("66.67 %");
+        assertThat(ShopUnit.PERCENT.of(99.9999999)).hasToString("99.9999999 %");
+        assertThat(ShopUnit.NEWTON.of(1.23456789e-9)).hasToString("1.235E-9 N");
+        assertThat(mm(1.23456789e-9)).hasToString("1.235E-9 mm");
     }
 
     @Test
-    void brief_leavesOtherKindsAlone() {
-        assertThat(deg(100.0 / 3).brief()).isEqualTo("33.3333333333 deg");
-        assertThat(ShopUnit.ONE.of(0.25).brief()).isEqualTo("0.25");
+    void exactly_hasUpToTwelveDigits() {
+        assertThat(mm(6).in(ShopUnit.INCH).exactly()).isEqualTo("0.236220472441 in");
+        assertThat(mm(1.0 / 3).exactly()).isEqualTo("0.333333333333 mm");
+        assertThat(ShopUnit.ONE.of(2.0 / 3).exactly()).isEqualTo("0.666666666667");
+    }
+
+    /** By hand: 44.45 mm are 1 3/4 in, 44.5008 mm 2 thou more, and 0.3 mm 11.8 thou, nearest to 1/64 in less 3.8 thou. */
+    @Test
+    void in_saysALengthInAStyle_andEqualsIt() {
+        for (double value : new double[] {44.45, 44.5008, 0.3, -44.45, 0, 1e-9, 1e9}) {
+            for (LengthStyle style : LengthStyle.values()) {
+                assertThat(mm(value).in(style)).isEqualTo(mm(value)).hasSameHashCodeAs(mm(value));
+                assertThat(LengthStyle.of(mm(value).in(style))).isEqualTo(style);
+            }
+        }
+        assertThat(mm(44.45).in(LengthStyle.INCH_FRACTIONS)).hasToString("1 3/4 in");
+        assertThat(mm(44.5008).in(LengthStyle.INCH_FRACTIONS)).hasToString("1 3/4 in + 2.0 thou");
+        assertThat(mm(0.3).in(LengthStyle.INCH_FRACTIONS)).hasToString("1/64 in - 3.8 thou");
+        assertThat(mm(44.45).in(LengthStyle.DECIMAL_INCHES)).hasToString("1.75 in");
+        assertThat(inch(1.75).in(LengthStyle.MILLIMETRES)).hasToString("44.45 mm");
+        assertThat(mm(44.45).in(LengthStyle.INCH_FRACTIONS).plus(mm(12.7))).hasToString("2 1/4 in");
+        assertThat(ShopUnits.newton(82.1).in(LengthStyle.INCH_FRACTIONS)).hasToString("82.1 N");
+        assertThat(ShopUnits.mmPerMinute(254).in(LengthStyle.DECIMAL_INCHES)).hasToString("10 in/min");
     }
 }

@@ -95,7 +95,7 @@ class ConversionTest {
         for (int i = 0; i < 200_000; i++) {
             BigDecimal written = BigDecimal.valueOf(random.nextInt(1, 4_000_000), random.nextInt(0, 5));
             double value = written.doubleValue();
-            String inMm = ShopUnits.inch(value).in(ShopUnit.MILLIMETRE).toString();
+            String inMm = ShopUnits.inch(value).in(ShopUnit.MILLIMETRE).exactly();
             String exact = written.multiply(MM_IN_INCH)
                             .round(new MathContext(12))
                             .stripTrailingZeros()
@@ -103,7 +103,7 @@ class ConversionTest {
             String andBack = ShopUnits.inch(value)
                     .in(ShopUnit.MILLIMETRE)
                     .in(ShopUnit.INCH)
-                    .toString();
+                    .exactly();
 
             if (!inMm.equals(exact)
                     || !andBack.equals(written.stripTrailingZeros().toPlainString() + " in")) {

@@ -32,8 +32,8 @@ class LengthStyleTest {
         "44.3992, 1 3/4 in - 2.0 thou",
         "-44.45, -1 3/4 in",
         "-44.5008, -(1 3/4 in + 2.0 thou)",
-        "0.0508, 0 in + 2.0 thou",
-        "-0.0508, -(0 in + 2.0 thou)",
+        "0.0508, 2.0 thou",
+        "-0.0508, -2.0 thou",
         "0, 0 in",
         "-0.0, 0 in",
         "-0.0001, 0 in",
@@ -42,14 +42,16 @@ class LengthStyleTest {
     void fractions_areInLowestTermsWithTheirRemainder(double mm, String text) {
         assertThat(INCH_FRACTIONS.text(mm)).isEqualTo(text);
         assertThat(INCH_FRACTIONS.brief(mm)).isEqualTo(text);
-        assertThat(INCH_FRACTIONS.text(mm, 0.01)).isEqualTo(text);
+        if (Math.abs(mm) >= 2.54) {
+            assertThat(INCH_FRACTIONS.text(mm, 0.01)).isEqualTo(text);
+        }
     }
 
     @Test
     void fractions_readBackToAFewHundredthsOfAThou() {
         SplittableRandom random = new SplittableRandom(17);
         for (int i = 0; i < 20_000; i++) {
-            double mm = (random.nextDouble() - 0.5) * 2000;
+            double mm = Math.copySign(0.2 + random.nextDouble() * 1000, random.nextDouble() - 0.5);
 
             String text = INCH_FRACTIONS.text(mm);
 
@@ -68,7 +70,28 @@ class LengthStyleTest {
             double size = inches + ("-".equals(parts.group(6)) ? -thou : thou) / 1000;
             double read = 25.4 * (parts.group(1).isEmpty() ? size : -size);
             assertThat(read).as("seed 17, trial %d, %s", i, text).isCloseTo(mm, within(0.05 * 0.0254 + 1e-9));
+            assertThat(ShopUnits.length(text).house())
+                    .as("seed 17, trial %d, %s", i, text)
+                    .isCloseTo(read, within(1e-9));
         }
+    }
+
+    @Test
+    void fractions_giveWayToThouBesideAnUncertainty() {
+        assertThat(INCH_FRACTIONS.text(0.71, 0.014142)).isEqualTo("27.95 thou");
+        assertThat(INCH_FRACTIONS.text(0, 0.014142)).isEqualTo("0 in");
+        assertThat(INCH_FRACTIONS.text(44.45, 0.014142)).isEqualTo("1 3/4 in");
+    }
+
+    @Test
+    void unitFor_changesLengthsAndFeedsAlone() {
+        assertThat(INCH_FRACTIONS.unitFor(ShopUnit.MILLIMETRE)).isSameAs(ShopUnit.INCH_FRACTION);
+        assertThat(DECIMAL_INCHES.unitFor(ShopUnit.FOOT)).isSameAs(ShopUnit.INCH);
+        assertThat(MILLIMETRES.unitFor(ShopUnit.INCH_PER_MINUTE)).isSameAs(ShopUnit.MM_PER_MINUTE);
+        assertThat(DECIMAL_INCHES.unitFor(ShopUnit.NEWTON)).isSameAs(ShopUnit.NEWTON);
+        assertThat(INCH_FRACTIONS.fineUnitFor(ShopUnit.MILLIMETRE)).isSameAs(ShopUnit.THOU);
+        assertThat(MILLIMETRES.fineUnitFor(ShopUnit.THOU)).isSameAs(ShopUnit.MILLIMETRE);
+        assertThat(DECIMAL_INCHES.fineUnitFor(ShopUnit.DEGREE)).isSameAs(ShopUnit.DEGREE);
     }
 
     @ParameterizedTest

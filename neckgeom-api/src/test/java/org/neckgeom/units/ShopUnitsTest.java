@@ -67,6 +67,9 @@ class ShopUnitsTest {
                 "0 mm | 0 mm",
                 "-0 mm | 0 mm",
                 "63/64 in | 0.984375 in",
+                "1 3/4 in + 2.0 thou | 1.752 in",
+                "1 in - 3 thou | 0.997 in",
+                "-(1 3/4 in + 2.0 thou) | -1.752 in",
             })
     void length_readsWhatMakersWrite(String text, String read) {
         assertThat(ShopUnits.length(text)).hasToString(read);

@@ -9,6 +9,8 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,7 +23,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Allocation<Q extends Quantity<Q>> {
+public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allocation<Q>> {
 
     private static final int PRINTED = 8;
 
@@ -165,6 +167,18 @@ public final class Allocation<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Allocation<Q> in(LengthStyle other) {
+        return new Allocation<>(
+                title,
+                commonScale.in(other),
+                leastEffort.in(other),
+                commonFactor,
+                saving,
+                limits.in(other.fineUnitFor(limits.unit())),
+                probability);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Allocation<?> other
                 && commonScale.equals(other.commonScale)
@@ -195,7 +209,7 @@ public final class Allocation<Q extends Quantity<Q>> {
             report.note("and " + (one.size() - PRINTED) + " more, in commonScale() and leastEffort()");
         }
         report.note("least effort saves " + Numbers.fixed(100.0 * saving, 0) + " % where 1/width is the effort");
-        return Shown.fitted(report);
+        return report.fitted();
     }
 
     static String brief(Spread<?> spread) {

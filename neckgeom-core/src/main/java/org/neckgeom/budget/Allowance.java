@@ -9,6 +9,8 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How wide one contributor, or all of a step together, may be while the rest stay as they are, such as {@code body joint:
@@ -16,7 +18,7 @@ import org.neckgeom.text.Report;
  *
  * @param <Q> the kind of the result
  */
-public final class Allowance<Q extends Quantity<Q>> {
+public final class Allowance<Q extends Quantity<Q>> implements SaysLengths<Allowance<Q>> {
 
     private final String name;
     private final double factor;
@@ -123,6 +125,16 @@ public final class Allowance<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Allowance<Q> in(LengthStyle other) {
+        return new Allowance<>(
+                name,
+                factor,
+                allowed.stream().map(one -> one.in(other)).toList(),
+                limits.in(Objects.requireNonNull(other, "style").fineUnitFor(limits.unit())),
+                probability);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Allowance<?> other
                 && name.equals(other.name)
@@ -143,6 +155,6 @@ public final class Allowance<Q extends Quantity<Q>> {
         Report report = Report.titled(name + ": up to " + Shown.factor(factor) + " times as wide as now, to keep "
                 + Yield.words(limits) + " " + Numbers.percent(probability) + " of the time");
         allowed.stream().limit(8).forEach(one -> report.row(one.name(), Allocation.brief(one.spread())));
-        return Shown.fitted(report);
+        return report.fitted();
     }
 }

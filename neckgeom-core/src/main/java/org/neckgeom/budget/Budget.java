@@ -18,6 +18,8 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -32,7 +34,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Budget<Q extends Quantity<Q>> {
+public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q>> {
 
     /** Standard deviations at which the worst case takes a normal part, unless told. */
     public static final double USUAL_NORMAL_FACTOR = 3.0;
@@ -433,10 +435,19 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Budget<Q> in(LengthStyle other) {
+        return new Budget<>(
+                title,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit),
+                contributors.stream().map(one -> one.in(other)).toList(),
+                note);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Budget<?> other
                 && title.equals(other.title)
-                && unit == (Object) other.unit
+                && unit.kind() == (Class<?>) other.unit.kind()
                 && contributors.equals(other.contributors);
     }
 
@@ -458,6 +469,6 @@ public final class Budget<Q extends Quantity<Q>> {
         if (rest > 0) {
             report.note("and " + rest + " smaller ones");
         }
-        return Shown.fitted(note.isEmpty() ? report : report.note(note));
+        return (note.isEmpty() ? report : report.note(note)).fitted();
     }
 }

@@ -6,6 +6,8 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Comparison<Q extends Quantity<Q>> {
+public final class Comparison<Q extends Quantity<Q>> implements SaysLengths<Comparison<Q>> {
 
     /** Coverage of the intervals that are compared, in percent. */
     static final double COVERAGE_PERCENT = 95.0;
@@ -25,6 +27,23 @@ public final class Comparison<Q extends Quantity<Q>> {
     private final double highOff;
     private final double tolerance;
     private final ShopUnit<Q> unit;
+
+    private Comparison(
+            String title,
+            Estimate<Q> firstOrder,
+            Simulated<Q> trials,
+            double lowOff,
+            double highOff,
+            double tolerance,
+            ShopUnit<Q> unit) {
+        this.title = title;
+        this.firstOrder = firstOrder;
+        this.trials = trials;
+        this.lowOff = lowOff;
+        this.highOff = highOff;
+        this.tolerance = tolerance;
+        this.unit = unit;
+    }
 
     Comparison(String title, Estimate<Q> firstOrder, Simulated<Q> trials, int digits, ShopUnit<Q> unit) {
         if (digits < 1 || digits > 2) {
@@ -89,6 +108,12 @@ public final class Comparison<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Comparison<Q> in(LengthStyle other) {
+        return new Comparison<>(
+                title, firstOrder.in(other), trials.in(other), lowOff, highOff, tolerance, other.fineUnitFor(unit));
+    }
+
+    @Override
     public String toString() {
         Quantity<Dimensionless> coverage = Amount.of(COVERAGE_PERCENT, ShopUnit.PERCENT);
         Report report = Report.titled(title + ": first order "
@@ -99,6 +124,6 @@ public final class Comparison<Q extends Quantity<Q>> {
                 .row("95 % by trials", trials.interval(coverage))
                 .row("largest difference", Shown.size(Math.max(lowOff, highOff), unit))
                 .row("let pass", Shown.size(tolerance, unit));
-        return Shown.fitted(report);
+        return report.fitted();
     }
 }

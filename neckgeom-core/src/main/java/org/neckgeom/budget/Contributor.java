@@ -3,6 +3,8 @@ package org.neckgeom.budget;
 import java.util.Objects;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * One named cause of error in a budget, such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. Immutable.
@@ -12,7 +14,8 @@ import org.neckgeom.text.Numbers;
  * @param sensitivity how much the result moves, in its house unit, when this moves by one house unit of its own
  * @param spread how the error spreads, in its own kind of quantity
  */
-public record Contributor(String name, String step, double sensitivity, Spread<?> spread) {
+public record Contributor(String name, String step, double sensitivity, Spread<?> spread)
+        implements SaysLengths<Contributor> {
 
     /** Largest error that can be budgeted, as its square must still be a number. */
     private static final double MOST = 1e100;
@@ -124,6 +127,11 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
                 draws.addSamples(out, n, samples);
             }
         }
+    }
+
+    @Override
+    public Contributor in(LengthStyle other) {
+        return new Contributor(name, step, sensitivity, spread.in(other));
     }
 
     /** Returns such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. */

@@ -1,5 +1,6 @@
 package org.neckgeom.budget;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.measure.Interval;
@@ -8,6 +9,8 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Distribution<Q extends Quantity<Q>> {
+public final class Distribution<Q extends Quantity<Q>> implements SaysLengths<Distribution<Q>> {
 
     private static final int SHORTEST_GRID = 64;
 
@@ -171,6 +174,12 @@ public final class Distribution<Q extends Quantity<Q>> {
         return Amount.from(value, "value").house() - mean;
     }
 
+    @Override
+    public Distribution<Q> in(LengthStyle other) {
+        return new Distribution<>(
+                title, law, mean, Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    }
+
     /** Returns mean, deviation, the usual intervals and the utmost ends. */
     @Override
     public String toString() {
@@ -186,6 +195,6 @@ public final class Distribution<Q extends Quantity<Q>> {
         if (law.highest() < Double.POSITIVE_INFINITY) {
             report.row("never outside", Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit));
         }
-        return Shown.fitted(report);
+        return report.fitted();
     }
 }

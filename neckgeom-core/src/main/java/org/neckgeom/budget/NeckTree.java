@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The usual neck's registration, ready made, and the budgets a maker asks of it first. Immutable.
@@ -23,7 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * edge; the joint's cheeks reach {@value #CHEEK_MM} mm past the body's edge; the bridge stands at the scale length; the
  * heel's face is as high as the heel, {@value #USUAL_HEEL_MM} mm where the design tells none.
  */
-public final class NeckTree {
+public final class NeckTree implements SaysLengths<NeckTree> {
 
     /** Reach of the body joint's cheeks along the neck, in mm: an assumption. */
     public static final double CHEEK_MM = 40.0;
@@ -214,6 +215,11 @@ public final class NeckTree {
     }
 
     @Override
+    public NeckTree in(LengthStyle other) {
+        return new NeckTree(design.in(other), work.in(other), edge);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof NeckTree other
                 && design.equals(other.design)
@@ -236,6 +242,6 @@ public final class NeckTree {
                     budget.title(),
                     "u " + Shown.deviation(budget.rootSumSquare().uncertaintyHouse(), budget.unit()));
         }
-        return Shown.fitted(report);
+        return report.fitted();
     }
 }

@@ -1,12 +1,14 @@
 package org.neckgeom.budget;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A sentence that places a feature, begun by {@link Registration#place}: {@code place("heel").on("rod channel")}, then
@@ -68,7 +70,7 @@ public final class Placing {
             }
             if (x1 == x2) {
                 throw new IllegalArgumentException("the two stations of \"" + feature + "\" must differ, but both were "
-                        + Amount.from(first, "first station").brief());
+                        + Amount.from(first, "first station").toString());
             }
             return new At(this, x1, x2, LengthStyle.of(first));
         }
@@ -90,7 +92,7 @@ public final class Placing {
     }
 
     /** The sentence once the stations are known. Immutable. */
-    public final class At {
+    public final class At implements SaysLengths<At> {
 
         private final On on;
         private final double x1;
@@ -134,6 +136,11 @@ public final class Placing {
 
         private String named(double x) {
             return feature + " at " + style.brief(x);
+        }
+
+        @Override
+        public At in(LengthStyle other) {
+            return new At(on, x1, x2, Objects.requireNonNull(other, "style"));
         }
 
         @Override

@@ -11,6 +11,8 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -28,7 +30,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Propagation<Q extends Quantity<Q>> {
+public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Propagation<Q>> {
 
     private static final double RELATIVE_STEP = 6e-6;
 
@@ -62,6 +64,10 @@ public final class Propagation<Q extends Quantity<Q>> {
 
         double mean() {
             return value + spread.meanHouse();
+        }
+
+        Input in(LengthStyle style) {
+            return new Input(name, value, spread.in(style));
         }
     }
 
@@ -288,12 +294,22 @@ public final class Propagation<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Propagation<Q> in(LengthStyle other) {
+        return new Propagation<>(
+                title,
+                Objects.requireNonNull(other, "style").unitFor(unit),
+                inputs.stream().map(input -> input.in(other)).toList(),
+                formula,
+                dual);
+    }
+
+    @Override
     public String toString() {
         Report report = Report.titled(title + " of " + inputs.size() + " inputs");
         if (formula != null) {
             report.row("first order", firstOrder());
         }
         inputs.stream().limit(8).forEach(input -> report.row(input.name(), input.spread()));
-        return Shown.fitted(report);
+        return report.fitted();
     }
 }

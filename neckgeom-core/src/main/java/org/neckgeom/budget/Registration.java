@@ -257,7 +257,7 @@ public final class Registration {
         to.stream().filter(name -> !from.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
         from.stream().filter(name -> !to.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
         Budget<Length> whole = budget.withAll(all);
-        return asked == null ? whole : whole.in(LengthStyle.of(asked).unit());
+        return asked == null ? whole : whole.in(LengthStyle.of(asked));
     }
 
     private void add(List<Contributor> all, Direction direction, String name, double sign, double x) {

@@ -4,6 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -11,7 +13,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Share<Q extends Quantity<Q>> {
+public final class Share<Q extends Quantity<Q>> implements SaysLengths<Share<Q>> {
 
     private final String name;
     private final double fraction;
@@ -57,12 +59,21 @@ public final class Share<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Share<Q> in(LengthStyle other) {
+        return new Share<>(
+                name,
+                fraction,
+                contribution,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Share<?> other
                 && name.equals(other.name)
                 && Double.compare(fraction, other.fraction) == 0
                 && Double.compare(contribution, other.contribution) == 0
-                && unit == (Object) other.unit;
+                && unit.kind() == (Class<?>) other.unit.kind();
     }
 
     @Override

@@ -9,6 +9,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -16,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Shares<Q extends Quantity<Q>> {
+public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q>> {
 
     private static final int PRINTED = 10;
 
@@ -82,6 +84,11 @@ public final class Shares<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Shares<Q> in(LengthStyle other) {
+        return new Shares<>(title, list.stream().map(share -> share.in(other)).toList());
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Shares<?> other && title.equals(other.title) && list.equals(other.list);
     }
@@ -104,6 +111,6 @@ public final class Shares<Q extends Quantity<Q>> {
         if (list.size() > PRINTED) {
             report.note("and " + (list.size() - PRINTED) + " smaller ones");
         }
-        return Shown.fitted(report);
+        return report.fitted();
     }
 }

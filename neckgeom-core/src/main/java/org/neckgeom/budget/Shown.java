@@ -2,13 +2,10 @@ package org.neckgeom.budget;
 
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.ShopUnit;
 
 /** Quantities as text, to as many decimals as an uncertainty or their own size leaves sense in. */
 final class Shown {
-
-    private static final int MOST = 1000;
 
     private Shown() {}
 
@@ -31,16 +28,6 @@ final class Shown {
 
     static <Q extends Quantity<Q>> String symbol(ShopUnit<Q> unit) {
         return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
-    }
-
-    /** A report, cut at a line where JShell would cut it in the middle. */
-    static String fitted(Report report) {
-        String text = report.toString();
-        if (text.length() <= MOST) {
-            return text;
-        }
-        int end = text.lastIndexOf('\n', MOST - 6);
-        return end > 0 ? text.substring(0, end) + "\n  ..." : text.substring(0, MOST - 4) + " ...";
     }
 
     /** A factor such as {@code 0.73}. */

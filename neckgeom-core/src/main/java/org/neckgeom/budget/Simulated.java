@@ -2,6 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.measure.Estimate;
@@ -11,6 +12,8 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -19,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Simulated<Q extends Quantity<Q>> {
+public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simulated<Q>> {
 
     private final String title;
     private final BlockEngine.Tally tally;
@@ -163,6 +166,17 @@ public final class Simulated<Q extends Quantity<Q>> {
         return new double[] {reference + ends[0], reference + ends[1]};
     }
 
+    @Override
+    public Simulated<Q> in(LengthStyle other) {
+        return new Simulated<>(
+                title,
+                tally,
+                reference,
+                limits == null ? null : limits.in(other.fineUnitFor(limits.unit())),
+                how,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    }
+
     /** Returns mean, deviation and the usual intervals. */
     @Override
     public String toString() {
@@ -180,7 +194,7 @@ public final class Simulated<Q extends Quantity<Q>> {
         if (limits != null) {
             report.row(Yield.words(limits), Numbers.percent(this.yield().probability()));
         }
-        return Shown.fitted(how.isEmpty() ? report : report.note(how));
+        return (how.isEmpty() ? report : report.note(how)).fitted();
     }
 
     private static String grouped(long count) {

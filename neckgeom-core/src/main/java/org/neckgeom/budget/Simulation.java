@@ -1,10 +1,13 @@
 package org.neckgeom.budget;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Simulation<Q extends Quantity<Q>> {
+public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simulation<Q>> {
 
     /** Most trials whose values are kept. */
     public static final int MOST_KEPT = 100_000_000;
@@ -139,5 +142,25 @@ public final class Simulation<Q extends Quantity<Q>> {
         String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after "
                 + batches + " batches of " + Numbers.plain(run.batchSize());
         return new Simulated<>(title, run.tallyWithValues(), reference, limits, how, unit);
+    }
+
+    @Override
+    public Simulation<Q> in(LengthStyle other) {
+        return new Simulation<>(
+                title,
+                source,
+                reference,
+                seed,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit),
+                threads,
+                keep,
+                limits == null ? null : limits.in(other.fineUnitFor(limits.unit())));
+    }
+
+    /** Returns what is ready to run, as {@code string line: trials from seed 42, not run yet}. */
+    @Override
+    public String toString() {
+        return title + ": trials from seed " + seed + ", not run yet: ask trials(...)"
+                + (limits == null ? "" : ", limits " + limits);
     }
 }

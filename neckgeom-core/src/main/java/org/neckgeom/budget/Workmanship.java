@@ -5,6 +5,8 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>The defaults are examples of careful work by hand and router, not figures of any standard: put your own readings in
  * their place, above all for the steps that turn out to matter.
  */
-public final class Workmanship {
+public final class Workmanship implements SaysLengths<Workmanship> {
 
     private final Spread<Length> centring;
     private final Spread<Length> edge;
@@ -158,6 +160,18 @@ public final class Workmanship {
 
     Spread<Length> stopping() {
         return stopping;
+    }
+
+    @Override
+    public Workmanship in(LengthStyle other) {
+        return new Workmanship(
+                centring.in(other),
+                edge.in(other),
+                locating.in(other),
+                cutting.in(other),
+                gluing.in(other),
+                fitting.in(other),
+                stopping.in(other));
     }
 
     @Override

@@ -5,6 +5,8 @@ import javax.measure.Quantity;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class WorstCase<Q extends Quantity<Q>> {
+public final class WorstCase<Q extends Quantity<Q>> implements SaysLengths<WorstCase<Q>> {
 
     private final String title;
     private final double low;
@@ -57,13 +59,23 @@ public final class WorstCase<Q extends Quantity<Q>> {
     }
 
     @Override
+    public WorstCase<Q> in(LengthStyle other) {
+        return new WorstCase<>(
+                title,
+                low,
+                high,
+                normalFactor,
+                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof WorstCase<?> other
                 && title.equals(other.title)
                 && Double.compare(low, other.low) == 0
                 && Double.compare(high, other.high) == 0
                 && Double.compare(normalFactor, other.normalFactor) == 0
-                && unit == (Object) other.unit;
+                && unit.kind() == (Class<?>) other.unit.kind();
     }
 
     @Override

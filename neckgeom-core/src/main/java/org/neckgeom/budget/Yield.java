@@ -7,6 +7,8 @@ import javax.measure.Quantity;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How often a result keeps its limits, such as {@code 97.3 % within 1 mm}, with the uncertainty of that figure.
@@ -17,7 +19,7 @@ import org.neckgeom.text.Report;
  *
  * @param <Q> the kind of the result
  */
-public final class Yield<Q extends Quantity<Q>> {
+public final class Yield<Q extends Quantity<Q>> implements SaysLengths<Yield<Q>> {
 
     private static final double STEP = 0.01;
 
@@ -116,6 +118,16 @@ public final class Yield<Q extends Quantity<Q>> {
     }
 
     @Override
+    public Yield<Q> in(LengthStyle other) {
+        return new Yield<>(
+                title,
+                limits.in(Objects.requireNonNull(other, "style").fineUnitFor(limits.unit())),
+                outside,
+                uncertainty,
+                counted);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Yield<?> other
                 && title.equals(other.title)
@@ -140,7 +152,7 @@ public final class Yield<Q extends Quantity<Q>> {
                     Numbers.fixed(100.0 * uncertainty, Numbers.decimalsFor(100.0 * uncertainty, 1))
                             + (counted ? " % from the number of trials" : " % from spreads known by few readings"));
         }
-        return Shown.fitted(report);
+        return report.fitted();
     }
 
     private String percent() {

@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The curve of the neck's back at one station, such as 40 mm wide and 15.5 mm deep, rounded. Immutable.
@@ -18,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * exponent; the two meet on the centreline at the full depth. Depths are those of the wood, the fingerboard not
  * counted, positive below the glue face. Exact.
  */
-public final class BackCurve {
+public final class BackCurve implements SaysLengths<BackCurve> {
 
     private final double station;
     private final SuperellipseArc bass;
@@ -184,6 +185,11 @@ public final class BackCurve {
 
     private double[] parts() {
         return new double[] {station, bass.exponent(), treble.exponent(), a, b};
+    }
+
+    @Override
+    public BackCurve in(LengthStyle other) {
+        return new BackCurve(station, bass, treble, a, b, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same curve at the same station. */

@@ -10,6 +10,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into
@@ -19,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes
  * first, and is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
  */
-public final class BackShape {
+public final class BackShape implements SaysLengths<BackShape> {
 
     private final BackProfile back;
     private final Scale scale;
@@ -52,8 +53,8 @@ public final class BackShape {
         this.style = style;
     }
 
-    private BackShape(BackShape from, BackTransitions transitions) {
-        this.back = from.back;
+    private BackShape(BackShape from, BackTransitions transitions, LengthStyle style) {
+        this.back = from.back.in(style);
         this.scale = from.scale;
         this.widthKey = from.widthKey;
         this.halfWidth = from.halfWidth;
@@ -62,7 +63,7 @@ public final class BackShape {
         this.transitions = transitions;
         this.bass = from.bass;
         this.treble = from.treble;
-        this.style = from.style;
+        this.style = style;
     }
 
     /**
@@ -76,7 +77,7 @@ public final class BackShape {
         neck.fingerboard();
         Head head = neck.head().orElse(null);
         return new BackShape(
-                neck.back(),
+                neck.back().in(neck.style()),
                 neck.scale(),
                 neck,
                 neck::halfWidthAtMm,
@@ -109,7 +110,8 @@ public final class BackShape {
         return new BackShape(
                 this,
                 transitions.volute(
-                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")));
+                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")),
+                style);
     }
 
     /**
@@ -123,7 +125,8 @@ public final class BackShape {
     public BackShape heelFrom(Quantity<Length> start, Quantity<Length> radius) {
         return new BackShape(
                 this,
-                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")));
+                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")),
+                style);
     }
 
     /**
@@ -167,6 +170,11 @@ public final class BackShape {
             return Math.min(deep, headBack);
         }
         return deep;
+    }
+
+    @Override
+    public BackShape in(LengthStyle other) {
+        return new BackShape(this, transitions, other);
     }
 
     /** True for the same profile, widths, head and transitions. */

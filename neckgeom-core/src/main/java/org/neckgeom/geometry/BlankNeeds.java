@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.stock.Blank;
@@ -8,6 +9,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The least blank a neck comes out of, such as 802 mm by 66 mm by 22 mm with its allowances. Immutable.
@@ -16,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * edge. Thickness: the shaft's and a planing allowance on each face. Exact sums; the spares are yours to choose, common
  * practice is 25 to 50 mm at each end and 1 to 3 mm at each edge.
  */
-public final class BlankNeeds {
+public final class BlankNeeds implements SaysLengths<BlankNeeds> {
 
     private final double length;
     private final double width;
@@ -139,6 +141,11 @@ public final class BlankNeeds {
 
     private double[] parts() {
         return new double[] {length, width, thickness, endSpare, edgeSpare, planing};
+    }
+
+    @Override
+    public BlankNeeds in(LengthStyle other) {
+        return new BlankNeeds(parts(), Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same sizes and spares. */

@@ -1,12 +1,14 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge.
@@ -14,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>The crown is an arc of a circle: {@code drop(y) = R - sqrt(R^2 - y^2)} below the middle. Exact.
  */
-public final class BoardSection {
+public final class BoardSection implements SaysLengths<BoardSection> {
 
     private final double station;
     private final double width;
@@ -44,7 +46,7 @@ public final class BoardSection {
         if (!(r > w / 2)) {
             throw HouseUnits.refused(
                     "crown radius",
-                    "more than half the width of " + Amount.from(width, "width").brief(),
+                    "more than half the width of " + Amount.from(width, "width").toString(),
                     radius);
         }
         return ofMm(0, w, HouseUnits.mmPositive(middle, "thickness"), r, LengthStyle.of(width));
@@ -133,6 +135,11 @@ public final class BoardSection {
 
     private double[] parts() {
         return new double[] {station, width, middle, radius};
+    }
+
+    @Override
+    public BoardSection in(LengthStyle other) {
+        return new BoardSection(station, width, middle, radius, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same section. */

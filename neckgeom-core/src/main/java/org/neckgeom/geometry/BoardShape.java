@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
@@ -16,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left
  * there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
  */
-public final class BoardShape {
+public final class BoardShape implements SaysLengths<BoardShape> {
 
     private final NeckDesign neck;
     private final boolean equalEdges;
@@ -123,6 +124,11 @@ public final class BoardShape {
 
     private LengthStyle style() {
         return neck.style();
+    }
+
+    @Override
+    public BoardShape in(LengthStyle other) {
+        return new BoardShape(neck.in(other), equalEdges);
     }
 
     /** True for an equal design with edges alike. */

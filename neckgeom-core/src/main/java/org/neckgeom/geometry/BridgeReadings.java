@@ -1,10 +1,12 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a straightedge along the neck shows at the bridge, such as 0.587 mm of air over the bridge from the frets.
@@ -14,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * bridge's top without its saddle, and from the bare glue face over the top itself, before the fingerboard is on.
  * Exact.
  */
-public final class BridgeReadings {
+public final class BridgeReadings implements SaysLengths<BridgeReadings> {
 
     private final double air;
     private final double bareFace;
@@ -50,6 +52,11 @@ public final class BridgeReadings {
 
     private double[] parts() {
         return new double[] {air, bareFace};
+    }
+
+    @Override
+    public BridgeReadings in(LengthStyle other) {
+        return new BridgeReadings(air, bareFace, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same readings. */

@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Pieces to be cut one after another from a board, with a saw kerf after each, and what is left over. Immutable.
@@ -17,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Every cut is square across; a scarf's slanted cut is part of its own piece, {@link ScarfBoard}. Kerf and ends are
  * counted: {@code used = trim + sum of (length + kerf)}; a last piece that just reaches the board's end needs no cut.
  */
-public final class CuttingList {
+public final class CuttingList implements SaysLengths<CuttingList> {
 
     private static final double HAIR = 1e-9;
 
@@ -154,6 +155,11 @@ public final class CuttingList {
 
     private LengthStyle style() {
         return board.style();
+    }
+
+    @Override
+    public CuttingList in(LengthStyle other) {
+        return new CuttingList(board.in(other), kerf, trim, pieces);
     }
 
     /** True for the same pieces from an equal board. */

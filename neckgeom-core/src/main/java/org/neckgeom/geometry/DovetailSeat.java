@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  * direction in which the neck goes home. {@code rise = shim / sin(taper)}. Exact. Wood planed off a side lowers the
  * seat by as much.
  */
-public final class DovetailSeat {
+public final class DovetailSeat implements SaysLengths<DovetailSeat> {
 
     private static final Amount<Length> METRIC_SHIM = Amount.of(0.1, ShopUnit.MILLIMETRE);
     private static final Amount<Length> INCH_SHIM = Amount.of(4, ShopUnit.THOU);
@@ -40,14 +41,9 @@ public final class DovetailSeat {
         return new DovetailSeat(HouseUnits.radBetween(perSide, 0, 45, "dovetail taper"), LengthStyle.MILLIMETRES);
     }
 
-    /**
-     * Returns the same dovetail, printed in another style.
-     *
-     * @param lengths how lengths print; millimetres unless told
-     * @return the dovetail
-     */
-    public DovetailSeat in(LengthStyle lengths) {
-        return new DovetailSeat(taper, Objects.requireNonNull(lengths, "style"));
+    @Override
+    public DovetailSeat in(LengthStyle other) {
+        return new DovetailSeat(taper, Objects.requireNonNull(other, "style"));
     }
 
     /**

@@ -1,11 +1,13 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -14,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Marks are given by y from the middle, positive outward on the side asked about, and by z below the glue face,
  * positive. The slope is the flat's angle from the glue face's plane: 0 for the back itself, 90 deg for the side.
  */
-public final class FacetLine {
+public final class FacetLine implements SaysLengths<FacetLine> {
 
     private final double slope;
     private final double innerY;
@@ -88,6 +90,11 @@ public final class FacetLine {
 
     private double[] parts() {
         return new double[] {slope, innerY, innerZ, outerY, outerZ};
+    }
+
+    @Override
+    public FacetLine in(LengthStyle other) {
+        return new FacetLine(slope, innerY, innerZ, outerY, outerZ, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same flat. */

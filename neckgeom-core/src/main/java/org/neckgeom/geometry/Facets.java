@@ -10,6 +10,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The flats by which a back is carved from its squared blank at one station: one tangent flat to each side first, then
@@ -20,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
  * finished back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
  */
-public final class Facets {
+public final class Facets implements SaysLengths<Facets> {
 
     private static final double HALF_TURN = StrictMath.PI / 2;
 
@@ -102,6 +103,11 @@ public final class Facets {
 
     private double[] parts() {
         return new double[] {arc.exponent(), a, b, first};
+    }
+
+    @Override
+    public Facets in(LengthStyle other) {
+        return new Facets(arc, a, b, first, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same section and first flat. */

@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -8,6 +9,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -16,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>A plane: nothing at its start, the whole drop at its end, straight between. Heights are square to the glue face.
  */
-public final class FallAway {
+public final class FallAway implements SaysLengths<FallAway> {
 
     private final double start;
     private final double end;
@@ -69,6 +71,11 @@ public final class FallAway {
 
     private double[] parts() {
         return new double[] {start, end, drop};
+    }
+
+    @Override
+    public FallAway in(LengthStyle other) {
+        return new FallAway(start, end, drop, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures. */

@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -11,6 +12,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -23,7 +25,7 @@ import org.neckgeom.units.ShopUnit;
  * crosses the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the
  * body.
  */
-public final class FannedFrets {
+public final class FannedFrets implements SaysLengths<FannedFrets> {
 
     private final double bass;
     private final double treble;
@@ -211,6 +213,14 @@ public final class FannedFrets {
 
     private double[] parts() {
         return new double[] {bass, treble, divisions, atNut, atSaddle, straight};
+    }
+
+    @Override
+    public FannedFrets in(LengthStyle other) {
+        return new FannedFrets(
+                new double[] {bass, treble, atNut, atSaddle, straight},
+                divisions,
+                Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same scales, spread and square fret. */

@@ -7,9 +7,10 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
-public final class Fret {
+public final class Fret implements SaysLengths<Fret> {
 
     private final int number;
     private final double fromNut;
@@ -91,6 +92,11 @@ public final class Fret {
 
     private double[] parts() {
         return new double[] {number, fromNut, fromLast, sounding};
+    }
+
+    @Override
+    public Fret in(LengthStyle other) {
+        return new Fret(number, fromNut, fromLast, sounding, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same fret at the same place. */

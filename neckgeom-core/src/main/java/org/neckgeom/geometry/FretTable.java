@@ -9,6 +9,8 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The places of the frets on a scale, each measured from the nut. Immutable.
@@ -16,7 +18,7 @@ import org.neckgeom.units.HouseUnits;
  * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
  * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
  */
-public final class FretTable {
+public final class FretTable implements SaysLengths<FretTable> {
 
     /** Greatest error of a place, relative to the scale; the tests hold the table to it. */
     public static final double ACCURACY = 4e-16;
@@ -109,18 +111,25 @@ public final class FretTable {
     }
 
     private String text(int rows) {
+        LengthStyle shown = scale.style().inTables();
         Report report = Report.titled("Frets on a " + scale + ", from the nut");
         for (Fret fret : frets.subList(1, Math.min(rows, frets.size() - 1) + 1)) {
             report.row(
                     Integer.toString(fret.number()),
-                    scale.style().text(fret.fromNutMm()) + "  + "
-                            + scale.style().text(fret.fromLast().house()));
+                    shown.text(fret.fromNutMm()) + "  + "
+                            + shown.text(fret.fromLast().house()));
         }
         int rest = frets.size() - 1 - rows;
         if (rest > 0) {
             report.note("and " + rest + " more: see table()");
         }
         return report.toString();
+    }
+
+    @Override
+    public FretTable in(LengthStyle other) {
+        return new FretTable(
+                scale.in(other), frets.stream().map(fret -> fret.in(other)).toList());
     }
 
     /** True for the table of an equal scale with as many frets. */

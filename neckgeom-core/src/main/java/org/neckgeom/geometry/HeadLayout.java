@@ -13,6 +13,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A head with its outline, ears and posts. Immutable.
@@ -21,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
  * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
  */
-public final class HeadLayout {
+public final class HeadLayout implements SaysLengths<HeadLayout> {
 
     private final Head head;
     private final double atBreak;
@@ -212,6 +213,15 @@ public final class HeadLayout {
 
     private LengthStyle style() {
         return head.style();
+    }
+
+    @Override
+    public HeadLayout in(LengthStyle other) {
+        return new HeadLayout(
+                head.in(other),
+                atBreak,
+                atTip,
+                posts.stream().map(post -> post.in(other)).toList());
     }
 
     /** True for an equal head with the same outline and posts. */

@@ -1,11 +1,13 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Where a string meets its post, such as 60 mm from the break line, 25 mm toward the bass, 8 mm over the head's face.
@@ -14,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Along the head's own axis from the break line; to the side from that axis, positive toward the treble side; above
  * the head's visible face, veneer included.
  */
-public final class HeadPost {
+public final class HeadPost implements SaysLengths<HeadPost> {
 
     private final double along;
     private final double aside;
@@ -100,6 +102,11 @@ public final class HeadPost {
 
     private double[] parts() {
         return new double[] {along, aside, above};
+    }
+
+    @Override
+    public HeadPost in(LengthStyle other) {
+        return new HeadPost(along, aside, above, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same place. */

@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -8,6 +9,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The height of the heel and the blocks that are stacked for it, such as 94.2 mm from four blocks of 20 mm under a 20
@@ -25,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * Exact. A square end gives {@code (D + o) cos t}; an end that leans with the neck gives {@code (D + o) / cos t}.
  */
-public final class HeelBlocks {
+public final class HeelBlocks implements SaysLengths<HeelBlocks> {
 
     private static final double HAIR = 1e-9;
 
@@ -143,6 +145,11 @@ public final class HeelBlocks {
 
     private double[] parts() {
         return new double[] {depth, overstand, angle, lean, shaft, block};
+    }
+
+    @Override
+    public HeelBlocks in(LengthStyle other) {
+        return new HeelBlocks(depth, overstand, angle, lean, shaft, block, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures. */

@@ -1,12 +1,14 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What comes off one cheek of the heel to bring the centreline back to the middle of the bridge, such as 0.172 mm off
@@ -16,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * the head to that side and the line at the bridge to the other, so a centreline that lies too far to the treble side
  * wants wood off the treble cheek. Estimate: the lever rule for small turns.
  */
-public final class HeelCheek {
+public final class HeelCheek implements SaysLengths<HeelCheek> {
 
     private final double width;
     private final double offset;
@@ -67,6 +69,11 @@ public final class HeelCheek {
 
     private double[] parts() {
         return new double[] {width, offset, reach};
+    }
+
+    @Override
+    public HeelCheek in(LengthStyle other) {
+        return new HeelCheek(width, offset, reach, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures. */

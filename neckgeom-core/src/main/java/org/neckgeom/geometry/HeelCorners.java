@@ -1,12 +1,14 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Height and side alignment corrected at once: what comes off at the four corners of the heel's mating face. Immutable.
@@ -16,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * plane keeps one correction from spoiling the other. Estimate: small turns, as {@link HeelWedge} and
  * {@link HeelCheek}.
  */
-public final class HeelCorners {
+public final class HeelCorners implements SaysLengths<HeelCorners> {
 
     private final double topBass;
     private final double topTreble;
@@ -99,6 +101,12 @@ public final class HeelCorners {
 
     private double[] parts() {
         return new double[] {topBass, topTreble, capBass, capTreble, shortening};
+    }
+
+    @Override
+    public HeelCorners in(LengthStyle other) {
+        return new HeelCorners(
+                topBass, topTreble, capBass, capTreble, shortening, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same cuts. */

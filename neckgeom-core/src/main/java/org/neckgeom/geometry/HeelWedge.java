@@ -1,12 +1,14 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What comes off the heel's mating face to raise or lower the fret plane at the bridge, such as 0.310 mm at the top
@@ -17,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * the top edge and the head tips forward about the cap. Estimate: the lever rule for small turns, with S from the joint
  * to the saddle; within 2 % of the change for neck angles up to 5 deg.
  */
-public final class HeelWedge {
+public final class HeelWedge implements SaysLengths<HeelWedge> {
 
     private final double heel;
     private final double change;
@@ -82,6 +84,11 @@ public final class HeelWedge {
 
     private double[] parts() {
         return new double[] {heel, change, reach, plane};
+    }
+
+    @Override
+    public HeelWedge in(LengthStyle other) {
+        return new HeelWedge(heel, change, reach, plane, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures. */

@@ -1,16 +1,18 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The size of the heel's face that meets the body, such as 78 mm high, 54 mm wide at its top edge and 20 mm at the cap.
  * Immutable.
  */
-public final class MatingFace {
+public final class MatingFace implements SaysLengths<MatingFace> {
 
     private final double height;
     private final double top;
@@ -60,6 +62,11 @@ public final class MatingFace {
 
     private double[] parts() {
         return new double[] {height, top, cap};
+    }
+
+    @Override
+    public MatingFace in(LengthStyle other) {
+        return new MatingFace(height, top, cap, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same sizes. */

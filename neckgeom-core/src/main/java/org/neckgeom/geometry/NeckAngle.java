@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
  * square to the reference plane, over the top there. Exact.
  */
-public final class NeckAngle {
+public final class NeckAngle implements SaysLengths<NeckAngle> {
 
     private final NeckSet set;
 
@@ -127,6 +128,11 @@ public final class NeckAngle {
 
     private LengthStyle style() {
         return set.style();
+    }
+
+    @Override
+    public NeckAngle in(LengthStyle other) {
+        return new NeckAngle(set.in(other));
     }
 
     /** True for the angle of an equal neck set. */

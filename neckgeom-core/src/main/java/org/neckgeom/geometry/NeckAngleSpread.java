@@ -10,6 +10,8 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>The angle grows with the rise, so the ends of an interval of the rise are those of the angle's interval: exact, no
  * slope is taken. Only this one error is counted.
  */
-public final class NeckAngleSpread {
+public final class NeckAngleSpread implements SaysLengths<NeckAngleSpread> {
 
     private final NeckSet set;
     private final Spread<Length> rise;
@@ -36,7 +38,9 @@ public final class NeckAngleSpread {
      * @return the angle's spread
      */
     public static NeckAngleSpread of(NeckSet set, Spread<Length> rise) {
-        return new NeckAngleSpread(Objects.requireNonNull(set, "set"), Objects.requireNonNull(rise, "spread"));
+        return new NeckAngleSpread(
+                Objects.requireNonNull(set, "set"),
+                Objects.requireNonNull(rise, "spread").in(set.style()));
     }
 
     /**
@@ -66,6 +70,11 @@ public final class NeckAngleSpread {
         double t = set.angleRad();
         double slope = set.reachMm() * StrictMath.cos(t) - set.stringAtSaddleMm() * StrictMath.sin(t);
         return StrictMath.sqrt(rise.varianceHouse()) / slope;
+    }
+
+    @Override
+    public NeckAngleSpread in(LengthStyle other) {
+        return new NeckAngleSpread(set.in(other), rise.in(other));
     }
 
     /** True for an equal neck set and spread. */

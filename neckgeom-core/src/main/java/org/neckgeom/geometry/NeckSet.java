@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -11,6 +12,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back.
@@ -30,7 +32,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * Exact.
  */
-public final class NeckSet {
+public final class NeckSet implements SaysLengths<NeckSet> {
 
     private final double scale;
     private final double fret;
@@ -218,8 +220,7 @@ public final class NeckSet {
      */
     public ActionChange actionPerSaddle(Quantity<Length> change) {
         double mm = HouseUnits.mm(change, "change of the saddle");
-        return ActionChange.of(
-                "for " + style.brief(mm) + " at the saddle", mm / StrictMath.cos(angleRad()) * shareAtTwelfth(), style);
+        return ActionChange.per(mm, "at the saddle", mm / StrictMath.cos(angleRad()) * shareAtTwelfth(), style);
     }
 
     /**
@@ -231,10 +232,7 @@ public final class NeckSet {
      */
     public ActionChange actionPerThickness(Quantity<Length> change) {
         double mm = HouseUnits.mm(change, "change of the fret plane");
-        return ActionChange.of(
-                "for " + style.brief(mm) + " at the fret plane",
-                -mm / StrictMath.cos(angleRad()) * shareAtTwelfth(),
-                style);
+        return ActionChange.per(mm, "at the fret plane", -mm / StrictMath.cos(angleRad()) * shareAtTwelfth(), style);
     }
 
     /**
@@ -379,6 +377,11 @@ public final class NeckSet {
         return new double[] {
             scale, fret, divisions, plane, saddle, atNut, action, compensation, domeRadius, poleToJoint, poleToBridge
         };
+    }
+
+    @Override
+    public NeckSet in(LengthStyle other) {
+        return with(parts -> parts.style = Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures, in whatever style they print. */

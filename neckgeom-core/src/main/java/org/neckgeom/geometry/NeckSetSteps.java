@@ -2,7 +2,6 @@ package org.neckgeom.geometry;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -178,7 +177,7 @@ public final class NeckSetSteps {
         /** Returns the parts so far in words. */
         @Override
         public String toString() {
-            return unfinished("action") + ", string at the nut " + Numbers.trimmed(atNut, 3) + " mm";
+            return unfinished("action");
         }
     }
 }

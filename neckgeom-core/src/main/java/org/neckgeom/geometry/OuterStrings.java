@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How far apart the centres of the two outermost strings lie, such as 36 mm at the nut and 54 mm at the saddle.
@@ -13,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>Measured square to the centreline, half to each side of it; straight between nut and saddle.
  */
-public final class OuterStrings {
+public final class OuterStrings implements SaysLengths<OuterStrings> {
 
     private final double atNut;
     private final double atSaddle;
@@ -73,6 +74,11 @@ public final class OuterStrings {
 
     LengthStyle style() {
         return style;
+    }
+
+    @Override
+    public OuterStrings in(LengthStyle other) {
+        return new OuterStrings(atNut, atSaddle, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same spread. */

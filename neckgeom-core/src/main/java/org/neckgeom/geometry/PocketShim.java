@@ -1,12 +1,14 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The shim under a neck that lies in a pocket, such as 0.30 mm for 1.2 mm at the bridge. Immutable.
@@ -17,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * from the saddle. Estimate: the lever rule for small turns; a full-length tapered shim has this thickness at
  * its thick end.
  */
-public final class PocketShim {
+public final class PocketShim implements SaysLengths<PocketShim> {
 
     private final double pocket;
     private final double change;
@@ -69,6 +71,11 @@ public final class PocketShim {
 
     private double[] parts() {
         return new double[] {pocket, change, reach};
+    }
+
+    @Override
+    public PocketShim in(LengthStyle other) {
+        return new PocketShim(pocket, change, reach, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures. */

@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead()}
  */
-public final class Scarf {
+public final class Scarf implements SaysLengths<Scarf> {
 
     /** Least pitch taken, in degrees: under it the slope is longer than any head. */
     public static final double LEAST_PITCH_DEGREES = 1;
@@ -105,7 +106,7 @@ public final class Scarf {
     }
 
     /** A pitch and a shaft, without the head yet. Immutable. */
-    public static final class WithShaft {
+    public static final class WithShaft implements SaysLengths<WithShaft> {
 
         private final double pitch;
         private final double shaft;
@@ -125,6 +126,11 @@ public final class Scarf {
          */
         public Scarf head(Quantity<Length> thickness) {
             return new Scarf(pitch, shaft, HouseUnits.mmPositive(thickness, "head thickness"), 0, 0, 0, style);
+        }
+
+        @Override
+        public WithShaft in(LengthStyle other) {
+            return new WithShaft(pitch, shaft, Objects.requireNonNull(other, "style"));
         }
 
         /** Returns the parts so far in words. */
@@ -171,6 +177,7 @@ public final class Scarf {
      * @param other the style
      * @return the scarf
      */
+    @Override
     public Scarf in(LengthStyle other) {
         return new Scarf(pitch, shaft, head, kerf, cleaning, ledge, Objects.requireNonNull(other, "style"));
     }

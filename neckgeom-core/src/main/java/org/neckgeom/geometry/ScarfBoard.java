@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The board that one saw cut turns into shaft and head piece, with the marks for the cut. Immutable.
@@ -26,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * and {@code (B - t) / tan a} less when it is thinned on its face. Exact; no allowance for the ends.
  */
-public final class ScarfBoard {
+public final class ScarfBoard implements SaysLengths<ScarfBoard> {
 
     private final ScarfJoint joint;
     private final HeadSide thinned;
@@ -59,13 +60,13 @@ public final class ScarfBoard {
             throw new IllegalArgumentException("head length must be more than "
                     + scarf.style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
                     + ", where the joint's line crosses the head, but was "
-                    + Amount.from(headLength, "head length").brief());
+                    + Amount.from(headLength, "head length").toString());
         }
         if (!(faceMark > 0)) {
             throw new IllegalArgumentException("shaft end must be more than "
                     + scarf.style().brief(ScarfKernel.slope(scarf.headMm(), a))
                     + ", where the joint's line lies, but was "
-                    + Amount.from(shaftEnd, "shaft end").brief());
+                    + Amount.from(shaftEnd, "shaft end").toString());
         }
         double thinning = ScarfKernel.run(board - scarf.headMm(), a);
         // Thinning the face lengthens it, so the raw piece may start shorter.
@@ -154,6 +155,11 @@ public final class ScarfBoard {
 
     private double[] parts() {
         return new double[] {faceMark, backMark, headFrom, least};
+    }
+
+    @Override
+    public ScarfBoard in(LengthStyle other) {
+        return new ScarfBoard(joint.in(other), thinned, faceMark, backMark, headFrom, least);
     }
 
     /** True for the same marks of the same joint. */

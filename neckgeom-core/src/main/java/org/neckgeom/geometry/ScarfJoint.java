@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * One of the two scarf joints, with its lines where they lie now: after whatever has been planed off and glued on.
@@ -28,7 +29,7 @@ import org.neckgeom.units.LengthStyle;
  * glue face             in the head:  (t - d - f) / sin a;  in the shaft: (T - e) / sin a
  * </pre>
  */
-public final class ScarfJoint {
+public final class ScarfJoint implements SaysLengths<ScarfJoint> {
 
     private final Scarf scarf;
     private final JointPlace place;
@@ -286,6 +287,11 @@ public final class ScarfJoint {
 
     private double[] parts() {
         return new double[] {offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer};
+    }
+
+    @Override
+    public ScarfJoint in(LengthStyle other) {
+        return new ScarfJoint(scarf.in(other), place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer);
     }
 
     /** True for the same joint of an equal scarf in the same state. */

@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>{@code pitch = atan(thickness / run)}. Exact. Shows a layout that is not the angle it claims to be.
  */
-public final class ScarfRun {
+public final class ScarfRun implements SaysLengths<ScarfRun> {
 
     private final double thickness;
     private final double run;
@@ -74,6 +75,11 @@ public final class ScarfRun {
 
     private double pitchRad() {
         return StrictMath.atan2(thickness, run);
+    }
+
+    @Override
+    public ScarfRun in(LengthStyle other) {
+        return new ScarfRun(thickness, run, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same thickness and run. */

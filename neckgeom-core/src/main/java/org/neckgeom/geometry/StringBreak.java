@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
@@ -9,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -29,7 +31,7 @@ import org.neckgeom.units.ShopUnit;
  * unless its rise toward the body is given. Forces take the nut without friction, so the tension is the same on both
  * sides: an estimate that a sticking slot can double or lose.
  */
-public final class StringBreak {
+public final class StringBreak implements SaysLengths<StringBreak> {
 
     /** Angle under which a nut is commonly said to need a retainer, in degrees; common practice. */
     public static final double FEW_DEGREES = 5;
@@ -105,7 +107,7 @@ public final class StringBreak {
     }
 
     /** A pitch and a post, without the nut yet. Immutable. */
-    public static final class ToPost {
+    public static final class ToPost implements SaysLengths<ToPost> {
 
         private final double pitch;
         private final double along;
@@ -133,6 +135,11 @@ public final class StringBreak {
                         + style.brief(-run) + " behind the break line");
             }
             return new StringBreak(pitch, along, above, slot, 0, 0, style);
+        }
+
+        @Override
+        public ToPost in(LengthStyle other) {
+            return new ToPost(pitch, along, above, Objects.requireNonNull(other, "style"));
         }
 
         /** Returns the parts so far in words. */
@@ -248,6 +255,11 @@ public final class StringBreak {
 
     private double[] parts() {
         return new double[] {pitch, along, above, slot, sideways, rise};
+    }
+
+    @Override
+    public StringBreak in(LengthStyle other) {
+        return new StringBreak(pitch, along, above, slot, sideways, rise, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures, in whatever style they print. */

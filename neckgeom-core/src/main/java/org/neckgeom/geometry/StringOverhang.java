@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
@@ -16,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
  * string lies beyond the board.
  */
-public final class StringOverhang {
+public final class StringOverhang implements SaysLengths<StringOverhang> {
 
     private final NeckDesign neck;
     private final StringPlaces nut;
@@ -97,6 +98,11 @@ public final class StringOverhang {
 
     private LengthStyle style() {
         return neck.style();
+    }
+
+    @Override
+    public StringOverhang in(LengthStyle other) {
+        return new StringOverhang(neck.in(other), nut.in(other), saddle.in(other), length);
     }
 
     /** True for an equal design with the same strings. */

@@ -12,6 +12,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Where the strings lie across the nut or the saddle, such as six from -18.2 mm to 18.3 mm. Immutable.
@@ -19,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Each place is that of a string's centre, measured from the centreline, positive toward the treble side; the order
  * is from bass to treble, the strings of a course one after the other.
  */
-public final class StringPlaces {
+public final class StringPlaces implements SaysLengths<StringPlaces> {
 
     private static final int MOST_LISTED = 12;
 
@@ -128,6 +129,11 @@ public final class StringPlaces {
             all.add(style.amount(one));
         }
         return List.copyOf(all);
+    }
+
+    @Override
+    public StringPlaces in(LengthStyle other) {
+        return new StringPlaces(centres, diameters, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same places and diameters. */

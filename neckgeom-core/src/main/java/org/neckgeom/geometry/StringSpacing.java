@@ -5,9 +5,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.StringSet;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Strings to be spread over a width, such as six between edges 44.5 mm apart, 3 mm in from each. Immutable.
@@ -15,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of
  * the centreline. A course of two counts as one string as wide as its pair.
  */
-public final class StringSpacing {
+public final class StringSpacing implements SaysLengths<StringSpacing> {
 
     private final double[] diameters;
     private final double pair;
@@ -189,6 +189,11 @@ public final class StringSpacing {
         return diameters[course] + pair;
     }
 
+    @Override
+    public StringSpacing in(LengthStyle other) {
+        return new StringSpacing(diameters, pair, span, Objects.requireNonNull(other, "style"));
+    }
+
     /** True for the same strings and span. */
     @Override
     public boolean equals(Object other) {
@@ -207,7 +212,7 @@ public final class StringSpacing {
     @Override
     public String toString() {
         return diameters.length
-                + (pair == 0 ? " strings" : " courses of 2, " + Numbers.trimmed(pair, 3) + " mm in a pair") + " across "
+                + (pair == 0 ? " strings" : " courses of 2, " + style.brief(pair) + " in a pair") + " across "
                 + style.brief(span) + ", outer edge to outer edge";
     }
 }

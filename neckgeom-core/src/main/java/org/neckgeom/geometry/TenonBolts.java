@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A bolted tenon: where its barrels or inserts sit and how much wood stands around them, such as two 10 mm barrels 28.5
@@ -18,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Depths are measured from the glue face down the mating face to each hole's centre; the holes lie across the tenon,
  * set back from its shoulder. Edge distances are from the hole's wall, not its centre. Exact.
  */
-public final class TenonBolts {
+public final class TenonBolts implements SaysLengths<TenonBolts> {
 
     private final double height;
     private final double length;
@@ -138,6 +139,11 @@ public final class TenonBolts {
 
     private double[] parts() {
         return new double[] {height, length, diameter, setBack};
+    }
+
+    @Override
+    public TenonBolts in(LengthStyle other) {
+        return new TenonBolts(height, length, diameter, setBack, depths, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same tenon and holes. */

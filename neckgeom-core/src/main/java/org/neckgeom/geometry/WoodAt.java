@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
@@ -8,6 +9,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The wood left under the channel at one station, such as {@code 5.098 mm at 31.4 mm from the nut}. Immutable.
@@ -15,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It
  * is negative, by how much the channel has come through, where there is no wood left.
  */
-public final class WoodAt {
+public final class WoodAt implements SaysLengths<WoodAt> {
 
     private final double station;
     private final double wood;
@@ -105,6 +107,11 @@ public final class WoodAt {
 
     private double[] parts() {
         return new double[] {station, wood, straightDown, lean};
+    }
+
+    @Override
+    public WoodAt in(LengthStyle other) {
+        return new WoodAt(station, wood, straightDown, lean, Objects.requireNonNull(other, "style"));
     }
 
     /** True for the same figures. */

@@ -6,9 +6,10 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /** The chance that less wood is left under the channel than a limit, such as 0.8 % under 4 mm. Immutable. */
-public final class WoodChance {
+public final class WoodChance implements SaysLengths<WoodChance> {
 
     private final double probability;
     private final double limit;
@@ -70,6 +71,11 @@ public final class WoodChance {
         return percent > 0 && percent < 0.1
                 ? Numbers.fixed(percent, Numbers.decimalsFor(percent, 1)) + " %"
                 : Numbers.percent(probability);
+    }
+
+    @Override
+    public WoodChance in(LengthStyle other) {
+        return new WoodChance(probability, limit, least.in(other), other);
     }
 
     /** True for the same chance, limit and place. */

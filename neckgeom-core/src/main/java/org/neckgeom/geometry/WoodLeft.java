@@ -14,6 +14,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The wood left between the rod's channel and the back of the neck, along the whole channel. Immutable.
@@ -26,7 +27,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile,
  * and what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
  */
-public final class WoodLeft {
+public final class WoodLeft implements SaysLengths<WoodLeft> {
 
     private final Channel channel;
     private final BackShape back;
@@ -284,6 +285,11 @@ public final class WoodLeft {
 
     private LengthStyle style() {
         return back.style();
+    }
+
+    @Override
+    public WoodLeft in(LengthStyle other) {
+        return new WoodLeft(channel.in(other), back.in(other), offset, skew, rounding);
     }
 
     /** True for the same channel under an equal back, off centre alike. */

@@ -6,6 +6,8 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -14,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Whatever is not told is exact. The three are taken as independent, and alike along the whole channel.
  */
-public final class WoodSpreads {
+public final class WoodSpreads implements SaysLengths<WoodSpreads> {
 
     private static final WoodSpreads EXACT = new WoodSpreads(zero(), zero(), zero());
 
@@ -83,6 +85,11 @@ public final class WoodSpreads {
     private static Spread<Length> zero() {
         Quantity<Length> none = Amount.ofHouse(0, ShopUnit.MILLIMETRE);
         return Spread.bias(none);
+    }
+
+    @Override
+    public WoodSpreads in(LengthStyle other) {
+        return new WoodSpreads(depth.in(other), offset.in(other), carving.in(other));
     }
 
     /** True for equal spreads. */

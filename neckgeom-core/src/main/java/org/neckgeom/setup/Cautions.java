@@ -39,7 +39,7 @@ public final class Cautions implements Iterable<Caution> {
     static final Caution NARROW_STOCK = new Caution(
             "NARROW_STOCK",
             "Hold narrow or short stock in a carrier, or leave it wide until it is slotted",
-            "hands belong 75 to 100 mm from the cutter");
+            "hands belong 75 to 100 mm (3 to 4 in) from the cutter");
     static final Caution TAPE = new Caution(
             "TAPE_SLIPS",
             "Where tape holds the work: clean faces, enough of it, and screws or pins in the waste besides",
@@ -62,11 +62,11 @@ public final class Cautions implements Iterable<Caution> {
             "the shank rubs, burns and spoils the walls");
     static final Caution CUTTER_TOO_WIDE = new Caution(
             "CUTTER_TOO_WIDE",
-            "This cutter makes the slot wider than the rod by more than 0.2 mm",
+            "This cutter makes the slot wider than the rod by more than 0.2 mm (8 thou)",
             "a loose rod rattles; tape, heat-shrink or a cover strip holds it");
     static final Caution THIN_FLOOR = new Caution(
             "THIN_FLOOR",
-            "Less than 3 mm of the blank is left under the channel",
+            "Less than 3 mm (1/8 in) of the blank is left under the channel",
             "it breaks through, or bulges and splits at the adjuster");
 
     private static final double LOOSE_MM = 0.2;

@@ -12,6 +12,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a trial cut says of the fence: how far the slot is off the middle, what to do about it, and whether it is good
@@ -23,7 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * Welch-Satterthwaite (JCGM 100, G.4). Slot and piece, read as well and as often as the walls, add nothing to this
  * estimate: their closure is not correlated with it. They check it, and they carry it over to another width.
  */
-public final class Centring {
+public final class Centring implements SaysLengths<Centring> {
 
     private static final double UNKNOWN = Double.NaN;
 
@@ -100,7 +101,7 @@ public final class Centring {
      */
     public FenceMove move() {
         Closure closure = closure();
-        return closure.closes() ? FenceMove.of(offset) : FenceMove.refused(offset, closure.objection());
+        return closure.closes() ? FenceMove.of(offset) : FenceMove.refused(offset, closure);
     }
 
     /**
@@ -138,7 +139,7 @@ public final class Centring {
      * @return the check
      */
     public Closure closure() {
-        return Closure.of(trial);
+        return Closure.of(trial).in(offset.style());
     }
 
     /**
@@ -250,6 +251,7 @@ public final class Centring {
      * @param style how to print lengths
      * @return the centring
      */
+    @Override
     public Centring in(LengthStyle style) {
         return new Centring(offset.in(style), centreMm, centreUncertaintyMm, trial, singleReadingMm);
     }

@@ -12,6 +12,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -26,7 +27,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>A fence moved on leaves against a block is taken to come to rest within {@link #USUAL_MOVE_MM}, one standard
  * deviation, unless {@link #movesWithin} says otherwise.
  */
-public final class CentringRounds {
+public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     /** How well a fence moved on leaves against a stop repeats, one standard deviation; common practice, from memory. */
     public static final double USUAL_MOVE_MM = 0.02;
@@ -206,9 +207,7 @@ public final class CentringRounds {
      */
     public Chance chanceWithin(Quantity<Length> limit) {
         double mm = limitMm(limit);
-        return new Chance(
-                within(mm, filter.mean(), filter.u()),
-                "being within " + LengthStyle.of(limit).brief(mm));
+        return new Chance(within(mm, filter.mean(), filter.u()), mm, false, LengthStyle.of(limit));
     }
 
     /**
@@ -220,7 +219,7 @@ public final class CentringRounds {
      */
     public Chance chanceAfterOneMore(Quantity<Length> limit) {
         double mm = limitMm(limit);
-        return new Chance(afterMove(mm), "being within " + LengthStyle.of(limit).brief(mm) + " after one more move");
+        return new Chance(afterMove(mm), mm, true, LengthStyle.of(limit));
     }
 
     private double afterMove(double limitMm) {
@@ -299,6 +298,7 @@ public final class CentringRounds {
      * @param style how to print lengths
      * @return the rounds
      */
+    @Override
     public CentringRounds in(LengthStyle style) {
         return new CentringRounds(
                 filter, toldMoveMm, lastReadingMm, readings, moves, surprise, Objects.requireNonNull(style, "style"));

@@ -4,17 +4,23 @@ import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
-/** How likely something is, such as {@code 92.3 % chance of being within 0.05 mm}. Immutable. */
-public final class Chance {
+/** How likely a slot is within its limit, such as {@code 92.3 % chance of being within 0.05 mm}. Immutable. */
+public final class Chance implements SaysLengths<Chance> {
 
     private final double ratio;
-    private final String of;
+    private final double limitMm;
+    private final boolean afterOneMore;
+    private final LengthStyle style;
 
-    Chance(double ratio, String of) {
+    Chance(double ratio, double limitMm, boolean afterOneMore, LengthStyle style) {
         this.ratio = Math.min(1, Math.max(0, ratio));
-        this.of = of;
+        this.limitMm = limitMm;
+        this.afterOneMore = afterOneMore;
+        this.style = style;
     }
 
     /**
@@ -36,18 +42,27 @@ public final class Chance {
     }
 
     @Override
+    public Chance in(LengthStyle other) {
+        return new Chance(ratio, limitMm, afterOneMore, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
     public boolean equals(Object other) {
-        return other instanceof Chance that && Double.compare(ratio, that.ratio) == 0 && of.equals(that.of);
+        return other instanceof Chance that
+                && Double.compare(ratio, that.ratio) == 0
+                && Double.compare(limitMm, that.limitMm) == 0
+                && afterOneMore == that.afterOneMore;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(ratio, of);
+        return Objects.hash(ratio, limitMm, afterOneMore);
     }
 
     /** Returns it in words, such as {@code 92.3 % chance of being within 0.05 mm}. */
     @Override
     public String toString() {
-        return Numbers.percent(ratio) + " chance of " + of;
+        return Numbers.percent(ratio) + " chance of being within " + style.brief(limitMm)
+                + (afterOneMore ? " after one more move" : "");
     }
 }

@@ -7,6 +7,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The floor of a channel along its length, as a template for it is laid out: radius and depths at nine stations, such as
@@ -15,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>An arched floor is the circle through both ends and the middle: with length L and sagitta s its radius is
  * {@code R = (L^2/4 + s^2)/(2 s)}. Exact. The pocket is not counted.
  */
-public final class ChannelFloor {
+public final class ChannelFloor implements SaysLengths<ChannelFloor> {
 
     private static final int PARTS = 8;
 
@@ -53,6 +54,11 @@ public final class ChannelFloor {
         double s = channel.archMm();
         double half = channel.lengthMm() / 2;
         return (half * half + s * s) / (2 * s);
+    }
+
+    @Override
+    public ChannelFloor in(LengthStyle other) {
+        return new ChannelFloor(channel, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -15,6 +15,8 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * Whether the readings of a trial cut agree with each other, such as
@@ -28,7 +30,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Which reading is wrong cannot be told from four single readings: any one of them could be. Repeated readings tell,
  * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
  */
-public final class Closure {
+public final class Closure implements SaysLengths<Closure> {
 
     private static final double K = 2;
     private static final double K_REPEATED = 3;
@@ -38,6 +40,9 @@ public final class Closure {
 
     private static final double[] MM_DIVISIONS = {10, 5, 1, 0.5};
     private static final double[] INCH_DIVISIONS = {1, 0.1, 0.05, 0.025};
+
+    /** Nobody writes down a longer number: it was converted. */
+    private static final int MOST_WRITTEN = 8;
 
     private final TrialCut trial;
     private final double slotShouldBeMm;
@@ -49,13 +54,19 @@ public final class Closure {
     private final boolean wallsExceedPiece;
     private final LengthStyle style;
 
-    private Closure(TrialCut trial, double slotMm, double slotWithinMm, double pieceMm, double pieceWithinMm) {
+    private Closure(
+            TrialCut trial,
+            double slotMm,
+            double slotWithinMm,
+            double pieceMm,
+            double pieceWithinMm,
+            LengthStyle style) {
         this.trial = trial;
         this.slotShouldBeMm = slotMm;
         this.slotWithinMm = slotWithinMm;
         this.pieceShouldBeMm = pieceMm;
         this.pieceWithinMm = pieceWithinMm;
-        this.style = trial.style();
+        this.style = style;
         Estimate<Length> a = trial.fenceWall();
         Estimate<Length> b = trial.farWall();
         if (isComplete()) {
@@ -83,7 +94,7 @@ public final class Closure {
      * @return the check
      */
     public static Closure of(TrialCut trial) {
-        return new Closure(Objects.requireNonNull(trial, "trial"), 0, Double.NaN, 0, Double.NaN);
+        return new Closure(Objects.requireNonNull(trial, "trial"), 0, Double.NaN, 0, Double.NaN, trial.style());
     }
 
     /**
@@ -100,7 +111,8 @@ public final class Closure {
                 HouseUnits.mmPositive(width, "expected slot width"),
                 HouseUnits.mmPositive(within, "expected slot width's uncertainty"),
                 pieceShouldBeMm,
-                pieceWithinMm);
+                pieceWithinMm,
+                style);
     }
 
     /**
@@ -111,7 +123,7 @@ public final class Closure {
      */
     public Closure cutBy(Cutter cutter) {
         double width = cutter.diameterMm() + cutter.runoutMm();
-        return new Closure(trial, width, CUTTER_WITHIN_MM, pieceShouldBeMm, pieceWithinMm);
+        return new Closure(trial, width, CUTTER_WITHIN_MM, pieceShouldBeMm, pieceWithinMm, style);
     }
 
     /**
@@ -128,7 +140,8 @@ public final class Closure {
                 slotShouldBeMm,
                 slotWithinMm,
                 HouseUnits.mmPositive(width, "expected piece width"),
-                HouseUnits.mmPositive(within, "expected piece width's uncertainty"));
+                HouseUnits.mmPositive(within, "expected piece width's uncertainty"),
+                style);
     }
 
     /**
@@ -291,8 +304,9 @@ public final class Closure {
     /** Explanations of the misfit by slips of the eye or the pen, for single readings under suspicion. */
     private List<String> slips() {
         List<String> found = new ArrayList<>();
-        boolean inches = style != LengthStyle.MILLIMETRES;
-        double scale = inches ? style.unit().toHouse(1) : 1;
+        // Slips are made in the unit that was read.
+        boolean inches = trial.style() != LengthStyle.MILLIMETRES;
+        double scale = inches ? trial.style().unit().toHouse(1) : 1;
         for (double division : inches ? INCH_DIVISIONS : MM_DIVISIONS) {
             if (found.isEmpty() && Math.abs(Math.abs(misfitMm) - division * scale) <= allowedMm) {
                 found.add("the misfit is about " + style.brief(division * scale) + ", a whole division misread?");
@@ -310,7 +324,11 @@ public final class Closure {
         if (readings(reading) > 1) {
             return Optional.empty();
         }
-        String text = Numbers.plain(style.unit().fromHouse(mm));
+        ShopUnit<Length> read = trial.style().unit();
+        String text = Numbers.plain(read.fromHouse(mm));
+        if (text.length() > MOST_WRITTEN) {
+            return Optional.empty();
+        }
         for (int i = 0; i + 1 < text.length(); i++) {
             int j = text.charAt(i + 1) == '.' ? i + 2 : i + 1;
             if (text.charAt(i) == '.' || j >= text.length() || text.charAt(i) == text.charAt(j)) {
@@ -319,7 +337,7 @@ public final class Closure {
             StringBuilder other = new StringBuilder(text);
             other.setCharAt(i, text.charAt(j));
             other.setCharAt(j, text.charAt(i));
-            double change = style.unit().toHouse(Double.parseDouble(other.toString())) - mm;
+            double change = read.toHouse(Double.parseDouble(other.toString())) - mm;
             if (Math.abs(misfitMm + sign * change) <= allowedMm) {
                 return Optional.of(
                         "the " + reading + " written as " + text + " instead of " + other + " would explain it");
@@ -343,6 +361,17 @@ public final class Closure {
             case SLOT -> trial.slot().orElseThrow().valueHouse();
             case PIECE -> trial.piece().orElseThrow().valueHouse();
         };
+    }
+
+    @Override
+    public Closure in(LengthStyle other) {
+        return new Closure(
+                trial,
+                slotShouldBeMm,
+                slotWithinMm,
+                pieceShouldBeMm,
+                pieceWithinMm,
+                Objects.requireNonNull(other, "style"));
     }
 
     @Override

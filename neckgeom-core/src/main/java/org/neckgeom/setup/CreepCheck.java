@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The slot's depth read after each pass, held against what was set: does the cutter creep out of its collet?
@@ -15,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * whose excess has grown, over all passes read, by more than 3 standard uncertainties of a difference. Three and not
  * two, because the check is made after every pass and must not cry wolf.
  */
-public final class CreepCheck {
+public final class CreepCheck implements SaysLengths<CreepCheck> {
 
     /** What the readings say. */
     public enum Call {
@@ -88,6 +89,11 @@ public final class CreepCheck {
      */
     public double excessMm() {
         return excessesMm.isEmpty() ? 0 : excessesMm.get(excessesMm.size() - 1);
+    }
+
+    @Override
+    public CreepCheck in(LengthStyle other) {
+        return new CreepCheck(plan.in(other), uncertaintyMm, excessesMm, other);
     }
 
     /** Returns the call and what to do, such as {@code cutter creeps: pass 2 is 0.15 mm deeper than set; stop …}. */

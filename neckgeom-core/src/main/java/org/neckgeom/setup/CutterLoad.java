@@ -18,6 +18,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -31,7 +32,7 @@ import org.neckgeom.units.ShopUnit;
  * (Palubicki, Materials 14, 2021, 2208) over its usual density; solid wood spreads from half to twice that, and a dull
  * edge doubles it again.
  */
-public final class CutterLoad {
+public final class CutterLoad implements SaysLengths<CutterLoad> {
 
     /** Diameter that counts for the bend of the fluted part, as a ratio of the cutter's. */
     static final double FLUTED_RATIO = 0.8;
@@ -89,7 +90,7 @@ public final class CutterLoad {
     }
 
     /** A cutter in a wood, not yet fed. */
-    public static final class Cutting {
+    public static final class Cutting implements SaysLengths<Cutting> {
         private final Cutter cutter;
         private final double specificForce;
 
@@ -124,6 +125,11 @@ public final class CutterLoad {
                     HouseUnits.positive(turning, ShopUnit.HERTZ, "cutter speed"));
         }
 
+        @Override
+        public Cutting in(LengthStyle other) {
+            return new Cutting(cutter.in(other), specificForce);
+        }
+
         /** Returns what is cut with. */
         @Override
         public String toString() {
@@ -132,7 +138,7 @@ public final class CutterLoad {
     }
 
     /** A cutter fed at a speed, its depth not yet told. */
-    public static final class Feeding {
+    public static final class Feeding implements SaysLengths<Feeding> {
         private final Cutting cutting;
         private final double feed;
         private final double turns;
@@ -162,11 +168,17 @@ public final class CutterLoad {
             return new CutterLoad(cutter, cutting.specificForce, feed, turns, mm, LengthStyle.of(depth));
         }
 
+        @Override
+        public Feeding in(LengthStyle other) {
+            return new Feeding(cutting.in(other), feed, turns);
+        }
+
         /** Returns what is cut with and how fast. */
         @Override
         public String toString() {
-            return cutting.cutter + ", " + Numbers.fixed(turns * 60, 0) + " rpm, feed " + Numbers.fixed(feed * 60, 0)
-                    + " mm/min; tell the depth of the pass";
+            return cutting.cutter + ", " + Numbers.fixed(turns * 60, 0) + " rpm, feed "
+                    + Amount.ofHouse(feed, cutting.cutter.style().unitFor(ShopUnit.MM_PER_MINUTE))
+                    + "; tell the depth of the pass";
         }
     }
 
@@ -299,16 +311,21 @@ public final class CutterLoad {
             all.add(new Caution(
                     "RUBS",
                     "Feed faster or turn slower: each edge takes " + style.small(chipMm()),
-                    "an edge that takes under 0.05 mm rubs and burns"));
+                    "an edge that takes under 0.05 mm (2 thou) rubs and burns"));
         } else if (chipMm() > GREATEST_CHIP_MM) {
             all.add(new Caution(
                     "BITES",
                     "Feed slower: each edge takes " + style.small(chipMm()),
-                    "more than about 0.25 mm an edge snatches and tears with a small cutter"));
+                    "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
         }
         all.add(Cautions.CLIMB_FEED);
         all.add(Cautions.DUST);
         return Cautions.of(all);
+    }
+
+    @Override
+    public CutterLoad in(LengthStyle other) {
+        return new CutterLoad(cutter.in(other), specificForce, feed, turns, depthMm, other);
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How far the fence is to be moved and which way, such as {@code fence away from the cutter by 0.710 mm}. Immutable.
@@ -13,20 +14,20 @@ import org.neckgeom.units.LengthStyle;
  * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
  * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
  */
-public final class FenceMove {
+public final class FenceMove implements SaysLengths<FenceMove> {
 
     /** The most leaves in a stack unless told: more bind and spring. */
     public static final int USUAL_LEAVES = 4;
 
     private final double offsetMm;
     private final double uncertaintyMm;
-    private final String refusal;
+    private final Closure contradiction;
     private final LengthStyle style;
 
-    private FenceMove(double offsetMm, double uncertaintyMm, String refusal, LengthStyle style) {
+    private FenceMove(double offsetMm, double uncertaintyMm, Closure contradiction, LengthStyle style) {
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
-        this.refusal = refusal;
+        this.contradiction = contradiction;
         this.style = style;
     }
 
@@ -37,11 +38,11 @@ public final class FenceMove {
      * @return the move, as uncertain as the offset
      */
     public static FenceMove of(Offset offset) {
-        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), "", offset.style());
+        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), null, offset.style());
     }
 
-    static FenceMove refused(Offset offset, String reason) {
-        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), reason, offset.style());
+    static FenceMove refused(Offset offset, Closure contradiction) {
+        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), contradiction, offset.style());
     }
 
     /**
@@ -50,7 +51,7 @@ public final class FenceMove {
      * @return false when the readings contradict each other
      */
     public boolean isAdvised() {
-        return refusal.isEmpty();
+        return contradiction == null;
     }
 
     /**
@@ -159,14 +160,19 @@ public final class FenceMove {
      * @param style how to print lengths
      * @return the move
      */
+    @Override
     public FenceMove in(LengthStyle style) {
-        return new FenceMove(offsetMm, uncertaintyMm, refusal, Objects.requireNonNull(style, "style"));
+        return new FenceMove(offsetMm, uncertaintyMm, contradiction, Objects.requireNonNull(style, "style"));
     }
 
     private void requireAdvice() {
         if (!isAdvised()) {
-            throw new ArithmeticException(refusal);
+            throw new ArithmeticException(refusal());
         }
+    }
+
+    private String refusal() {
+        return contradiction.in(style).objection();
     }
 
     @Override
@@ -174,19 +180,19 @@ public final class FenceMove {
         return other instanceof FenceMove that
                 && Double.compare(offsetMm, that.offsetMm) == 0
                 && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
-                && refusal.equals(that.refusal);
+                && Objects.equals(contradiction, that.contradiction);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(offsetMm, uncertaintyMm, refusal);
+        return Objects.hash(offsetMm, uncertaintyMm, contradiction);
     }
 
     /** Returns it in words, such as {@code fence away from the cutter by 0.710 mm}. */
     @Override
     public String toString() {
         if (!isAdvised()) {
-            return "no move advised: " + refusal;
+            return "no move advised: " + refusal();
         }
         if (offsetMm == 0) {
             return "fence stays where it is";

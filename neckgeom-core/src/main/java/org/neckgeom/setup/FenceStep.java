@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a split fence does whose halves are out of line by s: where along the piece the slot shifts, and by how much.
@@ -18,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * back, it shifts away by {@code |s| g/(g + l)}, l what is past. While an end is in the gap the piece rides one half
  * alone. Exact for a straight edge. A one-piece fence has no step, and its angle has no say for one round cutter.
  */
-public final class FenceStep {
+public final class FenceStep implements SaysLengths<FenceStep> {
 
     private final double stepMm;
     private final double lengthMm;
@@ -47,7 +48,7 @@ public final class FenceStep {
         if (!(length > g)) {
             throw HouseUnits.refused(
                     "piece length",
-                    "more than the gap of " + Amount.from(gap, "gap").brief(),
+                    "more than the gap of " + Amount.from(gap, "gap").toString(),
                     pieceLength);
         }
         return new FenceStep(fence.outOfLineMm(), length, g / 2, LengthStyle.of(pieceLength));
@@ -73,6 +74,11 @@ public final class FenceStep {
 
     private Offset shift(double alongMm) {
         return Offset.ofMm(SplitFence.shift(alongMm, lengthMm, halfGapMm, stepMm), 0, style);
+    }
+
+    @Override
+    public FenceStep in(LengthStyle other) {
+        return new FenceStep(stepMm, lengthMm, halfGapMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A neck at the fence whose head is already on and in the way: what has to stand between shaft and fence, what happens
@@ -21,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  * shaft's width at the nut to its own at the tip. The fence is taken to
  * be on the side the head is swung to, where it matters most, until {@link #fenceOnTheOtherSide}.
  */
-public final class HeadAtFence {
+public final class HeadAtFence implements SaysLengths<HeadAtFence> {
 
     private final Head head;
     private final Blank blank;
@@ -47,11 +48,12 @@ public final class HeadAtFence {
      */
     public static HeadAtFence of(Head head, Blank blank, Fence fence) {
         return new HeadAtFence(
-                Objects.requireNonNull(head, "head"),
-                Objects.requireNonNull(blank, "blank"),
-                Objects.requireNonNull(fence, "fence"),
-                false,
-                blank.style());
+                        Objects.requireNonNull(head, "head"),
+                        Objects.requireNonNull(blank, "blank"),
+                        Objects.requireNonNull(fence, "fence"),
+                        false,
+                        blank.style())
+                .in(blank.style());
     }
 
     /**
@@ -149,8 +151,9 @@ public final class HeadAtFence {
      * @param style how to print lengths
      * @return the neck at the fence
      */
+    @Override
     public HeadAtFence in(LengthStyle style) {
-        return new HeadAtFence(head, blank, fence, otherSide, Objects.requireNonNull(style, "style"));
+        return new HeadAtFence(head.in(style), blank.in(style), fence.in(style), otherSide, style);
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -19,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * at station x. Exact for a fence that reaches from the corner to the far end; where the fence is shorter, its ends are
  * the contacts, and the slot bends.
  */
-public final class HeadSkew {
+public final class HeadSkew implements SaysLengths<HeadSkew> {
 
     private final double proudMm;
     private final double reachMm;
@@ -69,6 +70,11 @@ public final class HeadSkew {
             throw HouseUnits.refused("station", "no farther than the shaft's end at " + style.brief(shaftMm), station);
         }
         return Offset.ofMm(-HeadContact.shift(x, proudMm, reachMm, shaftMm, halfFenceMm), 0, style);
+    }
+
+    @Override
+    public HeadSkew in(LengthStyle other) {
+        return new HeadSkew(proudMm, reachMm, shaftMm, halfFenceMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

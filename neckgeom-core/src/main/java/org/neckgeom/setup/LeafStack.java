@@ -10,6 +10,7 @@ import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The leaves that come nearest a wanted gap, each used at most once, such as {@code 0.70 leaf, 0.010 mm short}.
@@ -19,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
  * sqrt(3), as nothing is known of it but its limits.
  */
-public final class LeafStack {
+public final class LeafStack implements SaysLengths<LeafStack> {
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
     static final double FINE_ENOUGH_MM = 0.02;
@@ -29,28 +30,30 @@ public final class LeafStack {
 
     private static final int MOST_MOVES = 9;
 
+    private final FeelerSet set;
+    private final int most;
     private final double[] leavesMm;
     private final double wantedMm;
+    private final double wantedUncertaintyMm;
     private final double uncertaintyMm;
-    private final boolean close;
-    private final String remedy;
-    private final LengthStyle setStyle;
+    private final boolean toward;
     private final LengthStyle style;
 
     private LeafStack(
+            FeelerSet set,
+            int most,
             double[] leavesMm,
             double wantedMm,
-            double uncertaintyMm,
-            boolean close,
-            String remedy,
-            LengthStyle setStyle,
+            double wantedUncertaintyMm,
+            boolean toward,
             LengthStyle style) {
+        this.set = set;
+        this.most = most;
         this.leavesMm = leavesMm;
         this.wantedMm = wantedMm;
-        this.uncertaintyMm = uncertaintyMm;
-        this.close = close;
-        this.remedy = remedy;
-        this.setStyle = setStyle;
+        this.wantedUncertaintyMm = wantedUncertaintyMm;
+        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
+        this.toward = toward;
         this.style = style;
     }
 
@@ -68,30 +71,13 @@ public final class LeafStack {
             FeelerSet set, int most, double wantedMm, double wantedUncertaintyMm, boolean toward, LengthStyle style) {
         double[] all = set.leavesMm();
         int[] places = LeafSearch.nearest(all, wantedMm, most);
-        double[] leaves = new double[places.length];
-        double sum = 0;
-        for (int i = 0; i < places.length; i++) {
-            leaves[i] = all[places[i]];
-            sum += leaves[i];
-        }
-        Arrays.sort(leaves);
-        double u = set.leafHalfWidthMm() * Math.sqrt(leaves.length / 3.0);
-        double residual = Math.abs(wantedMm - sum);
-        double enough = Math.max(FINE_ENOUGH_MM, 2 * Math.sqrt(wantedUncertaintyMm * wantedUncertaintyMm + u * u));
-        boolean close = residual <= enough + 1e-9;
-        LengthStyle setStyle = set.style();
-        String remedy = close ? "" : remedy(all, most, wantedMm, wantedMm - sum, toward, setStyle, style);
-        return new LeafStack(leaves, wantedMm, u, close, remedy, setStyle, style);
+        return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, toward, style);
     }
 
-    private static String remedy(
-            double[] all,
-            int most,
-            double wanted,
-            double residual,
-            boolean toward,
-            LengthStyle setStyle,
-            LengthStyle style) {
+    private String farther() {
+        double[] all = set.leavesMm();
+        double wanted = wantedMm;
+        double residual = residualMm();
         double[] thick = all.clone();
         Arrays.sort(thick);
         double[] top = Arrays.copyOfRange(thick, Math.max(0, thick.length - most), thick.length);
@@ -103,8 +89,8 @@ public final class LeafStack {
             }
             double[] rest = pick(all, LeafSearch.nearest(all, wanted - full * reach, most));
             double left = wanted - full * reach - Arrays.stream(rest).sum();
-            return "in " + (full + 1) + " moves: " + (full > 1 ? full + " times " : "") + names(top, setStyle, style)
-                    + ", then " + names(rest, setStyle, style) + residual(left, style);
+            return "in " + (full + 1) + " moves: " + (full > 1 ? full + " times " : "") + names(top) + ", then "
+                    + names(rest) + residual(left);
         }
         LeafSwap swap = LeafSwap.nearest(all, wanted);
         double[] taken = pick(all, swap.taken());
@@ -117,8 +103,8 @@ public final class LeafStack {
         }
         double[] first = toward ? put : taken;
         double[] second = toward ? taken : put;
-        return "in two moves: set the block over " + names(first, setStyle, style) + ", then put "
-                + names(second, setStyle, style) + " in its place" + residual(left, style) + "; or " + paper;
+        return "in two moves: set the block over " + names(first) + ", then put " + names(second) + " in its place"
+                + residual(left) + "; or " + paper;
     }
 
     private static double[] pick(double[] all, int[] places) {
@@ -138,7 +124,7 @@ public final class LeafStack {
     public List<Amount<Length>> leaves() {
         List<Amount<Length>> leaves = new ArrayList<>();
         for (double leaf : leavesMm) {
-            leaves.add(setStyle.amount(leaf));
+            leaves.add(set.style().amount(leaf));
         }
         return List.copyOf(leaves);
     }
@@ -213,7 +199,8 @@ public final class LeafStack {
      * @return true when nothing more needs doing
      */
     public boolean isClose() {
-        return close;
+        double u = StrictMath.hypot(wantedUncertaintyMm, uncertaintyMm);
+        return Math.abs(residualMm()) <= Math.max(FINE_ENOUGH_MM, 2 * u) + 1e-9;
     }
 
     /**
@@ -222,7 +209,12 @@ public final class LeafStack {
      * @return a sentence, empty when the stack is close
      */
     public String remedy() {
-        return remedy;
+        return isClose() ? "" : farther();
+    }
+
+    @Override
+    public LeafStack in(LengthStyle other) {
+        return nearest(set, most, wantedMm, wantedUncertaintyMm, toward, Objects.requireNonNull(other, "style"));
     }
 
     @Override
@@ -241,36 +233,34 @@ public final class LeafStack {
     /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
     @Override
     public String toString() {
-        String stack = names(leavesMm, setStyle, style)
-                + residual(residualMm(), style)
-                + Words.uncertainty(uncertaintyMm, style);
-        return remedy.isEmpty() ? stack : stack + "\n  " + remedy;
+        String stack = names(leavesMm) + residual(residualMm()) + Words.uncertainty(uncertaintyMm, style);
+        return isClose() ? stack : stack + "\n  " + farther();
     }
 
     /** Leaves as stamped; where the move is told in another unit, their height in that one as well. */
-    private static String names(double[] leaves, LengthStyle setStyle, LengthStyle style) {
+    private String names(double[] leaves) {
         if (leaves.length == 0) {
             return "no leaf";
         }
-        String unit = setStyle == style ? "" : setStyle.unit().symbol() + " ";
+        LengthStyle stamped = set.style();
+        boolean alike = stamped.unit().symbol().equals(style.unit().symbol());
+        String unit = alike ? "" : stamped.unit().symbol() + " ";
         return Arrays.stream(leaves)
-                        .mapToObj(leaf -> leafName(setStyle.unit().fromHouse(leaf), setStyle))
+                        .mapToObj(leaf -> leafName(stamped.unit().fromHouse(leaf), stamped))
                         .collect(Collectors.joining(" + "))
                 + " " + unit + (leaves.length == 1 ? "leaf" : "leaves")
-                + (setStyle == style
-                        ? ""
-                        : " (" + style.text(Arrays.stream(leaves).sum()) + ")");
+                + (alike ? "" : " (" + style.text(Arrays.stream(leaves).sum()) + ")");
     }
 
     /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */
-    private static String leafName(double value, LengthStyle setStyle) {
-        int places = setStyle == LengthStyle.MILLIMETRES ? 2 : 3;
+    private static String leafName(double value, LengthStyle stamped) {
+        int places = stamped == LengthStyle.MILLIMETRES ? 2 : 3;
         String exact = Numbers.trimmed(value, 5);
         String usual = Numbers.fixed(value, places);
         return exact.length() > usual.length() ? exact : usual;
     }
 
-    private static String residual(double mm, LengthStyle style) {
+    private String residual(double mm) {
         String size = style.text(Math.abs(mm));
         if (Math.abs(mm) < 5e-7) {
             return ", exact";

@@ -3,11 +3,12 @@ package org.neckgeom.setup;
 import java.util.Objects;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What to do next at the fence, such as {@code cut the neck: 96.1 % chance of being within 0.05 mm}. Immutable.
  */
-public final class NextStep {
+public final class NextStep implements SaysLengths<NextStep> {
 
     /** The four things there are to do. */
     public enum Kind {
@@ -92,6 +93,11 @@ public final class NextStep {
      */
     public double bestChance() {
         return best;
+    }
+
+    @Override
+    public NextStep in(LengthStyle other) {
+        return new NextStep(kind, consistent, move.in(other), now, afterMove, best, limitMm, other);
     }
 
     @Override

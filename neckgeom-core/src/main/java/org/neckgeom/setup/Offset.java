@@ -8,6 +8,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How far a slot's middle lies from the middle of the piece, with its standard uncertainty, such as
@@ -17,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>{@code centring.offset()} is an {@code Offset}; the quantity in it, for JSR 385 code, is {@link #amount()}, and the
  * value with its uncertainty and degrees of freedom {@link #estimate()}.
  */
-public final class Offset {
+public final class Offset implements SaysLengths<Offset> {
 
     private static final double SQRT_2 = Math.sqrt(2);
     private static final Pattern PRINTS_AS_NOTHING = Pattern.compile("^0(\\.0*)? ");
@@ -147,6 +148,7 @@ public final class Offset {
      * @param style how to print lengths
      * @return the offset
      */
+    @Override
     public Offset in(LengthStyle style) {
         return new Offset(mm, uncertaintyMm, degreesOfFreedom, Objects.requireNonNull(style, "style"));
     }

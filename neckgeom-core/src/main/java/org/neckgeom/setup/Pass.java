@@ -4,12 +4,13 @@ import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * One pass of a slot: what it takes off and the cutter's height for it, such as {@code pass 2: 2.9 mm, cutter at
  * 5.8 mm}. Immutable.
  */
-public final class Pass {
+public final class Pass implements SaysLengths<Pass> {
 
     private final int number;
     private final double stepMm;
@@ -66,6 +67,11 @@ public final class Pass {
      */
     public double heightMm() {
         return heightMm;
+    }
+
+    @Override
+    public Pass in(LengthStyle other) {
+        return new Pass(number, stepMm, heightMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

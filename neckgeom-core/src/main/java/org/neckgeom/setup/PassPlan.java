@@ -10,12 +10,13 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
  * {@code 3 x 2.9, 0.5 mm}. Immutable.
  */
-public final class PassPlan {
+public final class PassPlan implements SaysLengths<PassPlan> {
 
     /** More passes than this is a slip of the unit, not a plan. */
     static final int MOST_PASSES = 100;
@@ -95,6 +96,15 @@ public final class PassPlan {
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {
         return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style);
+    }
+
+    @Override
+    public PassPlan in(LengthStyle other) {
+        return new PassPlan(
+                passes.stream().map(pass -> pass.in(other)).toList(),
+                lightLast,
+                settingMm,
+                Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -2,17 +2,19 @@ package org.neckgeom.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
  * {@code no pass deeper than 3 mm, last pass 0.5 mm}. Immutable.
  */
-public final class Passes {
+public final class Passes implements SaysLengths<Passes> {
 
     private final double mostMm;
     private final double lastMm;
@@ -103,6 +105,11 @@ public final class Passes {
      */
     public double deepestMm() {
         return mostMm;
+    }
+
+    @Override
+    public Passes in(LengthStyle other) {
+        return new Passes(mostMm, lastMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -7,6 +7,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a veneer on the head's face does to the slot's depth: the neck, face down on the table, stands on the veneer's
@@ -16,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * {@code h = max(0, t cos alpha - q sin alpha)}, at {@code x_v = q cos alpha + t sin alpha} in front of the nut. The slot
  * is shallow by {@code h (L_c - x)/(L_c + x_v)} at station x, L_c the far contact. Exact but for the cosine of the tilt.
  */
-public final class Rocking {
+public final class Rocking implements SaysLengths<Rocking> {
 
     private final double heightMm;
     private final double reachMm;
@@ -57,6 +58,11 @@ public final class Rocking {
     public Amount<Length> shallowAt(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
         return style.amount(HeadContact.shallow(x, heightMm, reachMm, farMm));
+    }
+
+    @Override
+    public Rocking in(LengthStyle other) {
+        return new Rocking(heightMm, reachMm, farMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

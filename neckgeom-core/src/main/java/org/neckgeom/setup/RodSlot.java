@@ -10,6 +10,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Cutting a channel for a rod: depth, passes, stops, what the blank does to it, and what to beware of. Immutable.
@@ -17,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The slot is cut from the glue face, a fence against one edge of the blank. Stations are in x from the nut, positive
  * toward the body.
  */
-public final class RodSlot {
+public final class RodSlot implements SaysLengths<RodSlot> {
 
     private static final double LENGTH_SLACK_MM = 1e-9;
 
@@ -240,8 +241,9 @@ public final class RodSlot {
      * @param style how to print lengths
      * @return the job
      */
+    @Override
     public RodSlot in(LengthStyle style) {
-        return new RodSlot(channel, Objects.requireNonNull(style, "style"));
+        return new RodSlot(channel.in(style), style);
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How deep a rod slot is, and of what its depth is made, such as {@code 9.2 mm deep: rod 9, clearance 0.2}. Immutable.
@@ -13,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Depth is rod height + cover strip + clearance, at the ends; an arched floor adds its sagitta in the middle. Exact:
  * the uncertainty comes with the gauge block and the reading, see {@link CreepCheck}.
  */
-public final class SlotDepth {
+public final class SlotDepth implements SaysLengths<SlotDepth> {
 
     private final Channel channel;
     private final LengthStyle style;
@@ -57,6 +58,11 @@ public final class SlotDepth {
      */
     public double deepestMm() {
         return Math.max(channel.depthMm(), channel.depthMm() + channel.archMm());
+    }
+
+    @Override
+    public SlotDepth in(LengthStyle other) {
+        return new SlotDepth(channel, Objects.requireNonNull(other, "style"));
     }
 
     @Override

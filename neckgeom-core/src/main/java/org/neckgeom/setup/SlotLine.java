@@ -8,6 +8,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +18,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Offsets are positive where the slot lies too far from the fence. Stations are in mm from the nut, positive toward
  * the body.
  */
-public final class SlotLine {
+public final class SlotLine implements SaysLengths<SlotLine> {
 
     private final double startOffsetMm;
     private final double endOffsetMm;
@@ -57,7 +58,7 @@ public final class SlotLine {
         if (!(x1 > x0)) {
             throw HouseUnits.refused(
                     "second station",
-                    "more than the first, " + Amount.from(start, "start").brief(),
+                    "more than the first, " + Amount.from(start, "start").toString(),
                     end);
         }
         double u = Math.max(startOffset.uncertaintyMm(), endOffset.uncertaintyMm());
@@ -113,6 +114,12 @@ public final class SlotLine {
 
     private double slope() {
         return (endOffsetMm - startOffsetMm) / (endMm - startMm);
+    }
+
+    @Override
+    public SlotLine in(LengthStyle other) {
+        return new SlotLine(
+                startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Where the stop blocks sit that begin and end a slot: distances along the fence from the cutter's centre and from both
@@ -20,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  * a cutter of radius r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact.
  * Where the slot runs out of the blank there is no stop.
  */
-public final class SlotStops {
+public final class SlotStops implements SaysLengths<SlotStops> {
 
     private static final double OPEN_MM = 1e-9;
 
@@ -148,6 +149,20 @@ public final class SlotStops {
      */
     public StopPlace front() {
         return front;
+    }
+
+    @Override
+    public SlotStops in(LengthStyle other) {
+        return new SlotStops(
+                leading,
+                rear.in(other),
+                front.in(other),
+                startMarkMm,
+                endMarkMm,
+                radiusMm,
+                runApartMm,
+                settingMm,
+                other);
     }
 
     @Override

@@ -8,6 +8,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A parallel strip between shaft and fence that keeps the head clear, such as
@@ -17,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * t. Its lack of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the
  * same spacer takes both the thickness and its error out again.
  */
-public final class Spacer {
+public final class Spacer implements SaysLengths<Spacer> {
 
     private final double proudMm;
     private final double clearanceMm;
@@ -87,6 +88,11 @@ public final class Spacer {
     public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
         double delta = HouseUnits.mm(thickerAtTheNut, "lack of parallelism");
         return new SlotLine(-delta, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
+    }
+
+    @Override
+    public Spacer in(LengthStyle other) {
+        return new Spacer(proudMm, clearanceMm, lengthMm, Objects.requireNonNull(other, "style"));
     }
 
     @Override

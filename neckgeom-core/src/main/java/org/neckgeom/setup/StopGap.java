@@ -6,6 +6,7 @@ import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The gap between a fence and its stop block that makes a wanted move at the cutter, such as
@@ -14,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A fence that pivots at one end moves by {@code m} at the cutter, a distance C from the pivot, and by
  * {@code m B / C} at a block a distance B from it. Exact for distances measured square to the fence as it stood.
  */
-public final class StopGap {
+public final class StopGap implements SaysLengths<StopGap> {
 
     private final double moveMm;
     private final double ratio;
@@ -80,6 +81,11 @@ public final class StopGap {
                 moveUncertaintyMm * ratio,
                 toward,
                 style);
+    }
+
+    @Override
+    public StopGap in(LengthStyle other) {
+        return new StopGap(moveMm, ratio, moveUncertaintyMm, toward, Objects.requireNonNull(other, "style"));
     }
 
     @Override

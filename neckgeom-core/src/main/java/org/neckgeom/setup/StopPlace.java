@@ -4,12 +4,13 @@ import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Where one stop block sits along the fence, such as {@code 300 mm from the cutter's centre, 297 from its near edge, 303
  * from its far edge}. Immutable.
  */
-public final class StopPlace {
+public final class StopPlace implements SaysLengths<StopPlace> {
 
     private final double fromCentreMm;
     private final double radiusMm;
@@ -66,6 +67,11 @@ public final class StopPlace {
      */
     public Amount<Length> fromFarEdge() {
         return style.amount(fromCentreMm + radiusMm);
+    }
+
+    @Override
+    public StopPlace in(LengthStyle other) {
+        return new StopPlace(fromCentreMm, radiusMm, open, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -1,11 +1,13 @@
 package org.neckgeom.setup;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * A slot run twice, the second time with the piece turned end for end so that its other edge rides the fence. It
@@ -14,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A slot d off the middle by e widens to {@code d + 2 |e|}, so {@code |e| = (second - first)/2}. Exact while the
  * two runs overlap, that is while {@code 2 |e| <= d}; and it leaves a widened slot, so it is for a test piece.
  */
-public final class TurnedPass {
+public final class TurnedPass implements SaysLengths<TurnedPass> {
 
     /** A reading that narrows the slot by more than this many standard uncertainties is refused. */
     private static final double K = 3;
@@ -78,6 +80,11 @@ public final class TurnedPass {
                     + style.text(secondMm) + ": read both again");
         }
         return new UnsidedOffset(Math.max(0, size), u, style);
+    }
+
+    @Override
+    public TurnedPass in(LengthStyle other) {
+        return new TurnedPass(firstMm, secondMm, readWithinMm, Objects.requireNonNull(other, "style"));
     }
 
     /** Returns the widths and what they say, such as {@code slot 6.02 mm, turned 6.31 mm: 0.145 mm one way or …}. */

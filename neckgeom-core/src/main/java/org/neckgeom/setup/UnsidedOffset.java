@@ -4,12 +4,13 @@ import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How far a slot lies from the middle when the side is not known, such as
  * {@code 0.145 mm one way or the other, u 0.014 mm}. Immutable.
  */
-public final class UnsidedOffset {
+public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
 
     private final double sizeMm;
     private final double uncertaintyMm;
@@ -81,6 +82,7 @@ public final class UnsidedOffset {
      * @param style how to print lengths
      * @return the offset
      */
+    @Override
     public UnsidedOffset in(LengthStyle style) {
         return new UnsidedOffset(sizeMm, uncertaintyMm, Objects.requireNonNull(style, "style"));
     }

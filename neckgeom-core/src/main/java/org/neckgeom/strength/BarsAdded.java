@@ -7,6 +7,8 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a pair of bonded bars does to a neck, such as {@code 1.9 times as stiff, relief 0.55 mm without and 0.29 mm with
@@ -15,7 +17,7 @@ import org.neckgeom.units.Amount;
  * <p>Estimate, with the assumptions of {@link Relief}; bars of carbon 130 GPa (110 to 180 occur, from memory), of steel
  * 200 GPa.
  */
-public final class BarsAdded {
+public final class BarsAdded implements SaysLengths<BarsAdded> {
 
     private final Relief without;
     private final Relief with;
@@ -108,6 +110,11 @@ public final class BarsAdded {
      */
     public Amount<Length> difference() {
         return without.style().amount(before.reliefMm() - after.reliefMm());
+    }
+
+    @Override
+    public BarsAdded in(LengthStyle other) {
+        return new BarsAdded(without.in(other), with.in(other));
     }
 
     @Override

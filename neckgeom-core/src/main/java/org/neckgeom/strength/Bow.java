@@ -6,6 +6,8 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How a neck bows under its strings and its rod, such as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the
@@ -14,7 +16,7 @@ import org.neckgeom.units.Amount;
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
  * Estimate, with the assumptions of {@link Relief}; its interval holds for 95 of 100 pairs of woods.
  */
-public final class Bow {
+public final class Bow implements SaysLengths<Bow> {
 
     private final Relief question;
     private final double force;
@@ -130,6 +132,11 @@ public final class Bow {
     private double nearestFret(double x) {
         double scale = question.neck().scale().lengthMm();
         return -question.neck().scale().divisions() * Math.log(1 - x / scale) / Math.log(2);
+    }
+
+    @Override
+    public Bow in(LengthStyle other) {
+        return new Bow(question.in(other), force);
     }
 
     @Override

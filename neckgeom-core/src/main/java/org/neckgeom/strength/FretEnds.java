@@ -4,6 +4,8 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud on each side}: positive when the
@@ -11,7 +13,7 @@ import org.neckgeom.units.Amount;
  *
  * <p>Half the change of the board's width, with the other sign; the metal keeps its length. Estimate, as the change is.
  */
-public final class FretEnds {
+public final class FretEnds implements SaysLengths<FretEnds> {
 
     private final SizeChange board;
 
@@ -79,6 +81,11 @@ public final class FretEnds {
 
     Likely<Length> likely() {
         return board.likely().times(-0.5);
+    }
+
+    @Override
+    public FretEnds in(LengthStyle other) {
+        return new FretEnds(board.in(other));
     }
 
     @Override

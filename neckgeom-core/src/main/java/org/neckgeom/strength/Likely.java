@@ -44,6 +44,10 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
         return new Likely<>(value * factor, low * factor, high * factor, unit);
     }
 
+    Likely<Q> in(ShopUnit<Q> other) {
+        return new Likely<>(value, low, high, other);
+    }
+
     Likely<Q> plus(double house) {
         return new Likely<>(value + house, low + house, high + house, unit);
     }
@@ -55,7 +59,8 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
             return number(unit, value, 3) + symbol(unit);
         }
         // Small parts of an inch are thou to a maker.
-        boolean small = (ShopUnit<?>) unit == ShopUnit.INCH && Math.max(Math.abs(low), Math.abs(high)) < 2.54;
+        boolean inches = (ShopUnit<?>) unit == ShopUnit.INCH || (ShopUnit<?>) unit == ShopUnit.INCH_FRACTION;
+        boolean small = inches && Math.max(Math.abs(low), Math.abs(high)) < 2.54;
         return small ? text(ShopUnit.THOU) : text(unit);
     }
 
@@ -79,6 +84,6 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
     /** A place along the neck, to a millimetre or a tenth of an inch. */
     static String place(LengthStyle style, double mm) {
         ShopUnit<Length> unit = style.unit();
-        return Numbers.fixed(unit.fromHouse(mm), unit == ShopUnit.INCH ? 1 : 0) + " " + unit.symbol();
+        return Numbers.fixed(unit.fromHouse(mm), style == LengthStyle.MILLIMETRES ? 0 : 1) + " " + unit.symbol();
     }
 }

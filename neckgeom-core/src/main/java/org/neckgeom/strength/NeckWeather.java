@@ -7,13 +7,14 @@ import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a change of weather does to a neck: fret ends, neck against board, rod in its channel. Immutable.
  *
  * <p>Estimate, as {@link Weather}: parts are taken to move freely.
  */
-public final class NeckWeather {
+public final class NeckWeather implements SaysLengths<NeckWeather> {
 
     private final Weather weather;
     private final NeckDesign neck;
@@ -73,6 +74,11 @@ public final class NeckWeather {
         return neck.channel()
                 .map(channel -> SlotFit.of(
                         across(channel.widthMm(), neck.wood()), channel.rod().widthMm()));
+    }
+
+    @Override
+    public NeckWeather in(LengthStyle other) {
+        return new NeckWeather(weather, neck.in(other));
     }
 
     @Override

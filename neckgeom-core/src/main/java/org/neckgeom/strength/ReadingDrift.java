@@ -4,6 +4,8 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Test piece read on one day, blank cut on another: how far the slot comes to lie off the middle, such as
@@ -12,7 +14,7 @@ import org.neckgeom.units.Amount;
  * <p>A fence set to the middle of a piece of width Wt puts the slot of a blank of width W at {@code (Wt - W)/2}: positive
  * too far from the fence. So it is half the change of width, with the other sign. Estimate, as the change is.
  */
-public final class ReadingDrift {
+public final class ReadingDrift implements SaysLengths<ReadingDrift> {
 
     private final SizeChange width;
 
@@ -80,6 +82,11 @@ public final class ReadingDrift {
 
     private Likely<Length> likely() {
         return width.likely().times(-0.5);
+    }
+
+    @Override
+    public ReadingDrift in(LengthStyle other) {
+        return new ReadingDrift(width.in(other));
     }
 
     @Override

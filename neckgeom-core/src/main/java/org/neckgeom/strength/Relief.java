@@ -11,6 +11,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -23,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
  * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
  */
-public final class Relief {
+public final class Relief implements SaysLengths<Relief> {
 
     /** What a threaded rod of mild steel carries, MPa on the core of its thread; from memory, on the safe side. */
     private static final double ROD_MPA = 300;
@@ -355,6 +356,28 @@ public final class Relief {
     }
 
     @Override
+    public Relief in(LengthStyle other) {
+        return new Relief(
+                neck.in(other),
+                heights.in(other),
+                fromFret,
+                toFret,
+                arm,
+                limit,
+                bar == null ? null : bar.in(other),
+                barOffCentre);
+    }
+
+    /** What is to be printed must be printable, even of a neck that could not stand. */
+    private String reliefText() {
+        try {
+            return underStrings().likely().toString();
+        } catch (ArithmeticException none) {
+            return "none: " + none.getMessage();
+        }
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Relief other
                 && neck.equals(other.neck)
@@ -376,12 +399,12 @@ public final class Relief {
     @Override
     public String toString() {
         Report report = Report.titled("Relief of " + neck.name())
-                .row("under the strings", underStrings().likely())
+                .row("under the strings", reliefText())
                 .row("straightedge", straightedge())
-                .row("strings", heights)
+                .row("strings", heights.in(style()))
                 .row("woods", woods());
         if (bar != null) {
-            report.row("bars", "a pair, " + bar);
+            report.row("bars", "a pair, " + bar.in(style()));
         }
         if (hasRod()) {
             report.row("rod stands", limitText());

@@ -9,6 +9,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -19,7 +20,7 @@ import org.neckgeom.units.Torque;
  * <p>Estimate, with the assumptions of {@link Relief}. A two-way rod bends the neck by its force times the distance of its
  * bars; a single-action rod by its force times its distance from the neutral axis, station by station.
  */
-public final class RodForce {
+public final class RodForce implements SaysLengths<RodForce> {
 
     /** Whether the rod can leave the wanted relief. */
     public enum Reach {
@@ -158,6 +159,11 @@ public final class RodForce {
     }
 
     @Override
+    public RodForce in(LengthStyle other) {
+        return new RodForce(question.in(other), wanted, other);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof RodForce other
                 && question.equals(other.question)
@@ -189,8 +195,7 @@ public final class RodForce {
         report.row("straightedge", question.straightedge())
                 .note("Estimate: "
                         + (question.isTwoWay()
-                                ? "bars " + question.style().brief(question.armMm())
-                                        + " apart, whole moment passed to the wood;"
+                                ? "bars " + style.brief(question.armMm()) + " apart, whole moment passed to the wood;"
                                 : "rod on the channel's floor, no friction;"))
                 .note("interval for 95 of 100 pairs of woods.");
         if (question.hasRod()) {

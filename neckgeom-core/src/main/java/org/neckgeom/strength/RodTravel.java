@@ -4,6 +4,8 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How far a rod can take the relief under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
@@ -11,7 +13,7 @@ import org.neckgeom.units.Amount;
  * <p>Estimate, with the assumptions of {@link Relief}, at the force the rod stands: both ways for a two-way rod, from slack
  * for a single-action rod.
  */
-public final class RodTravel {
+public final class RodTravel implements SaysLengths<RodTravel> {
 
     private final Relief question;
     private final Likely<Length> most;
@@ -69,6 +71,11 @@ public final class RodTravel {
      */
     public Interval<Length> leastInterval() {
         return least.interval();
+    }
+
+    @Override
+    public RodTravel in(LengthStyle other) {
+        return new RodTravel(question.in(other));
     }
 
     @Override

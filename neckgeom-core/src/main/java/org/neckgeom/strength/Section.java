@@ -8,6 +8,8 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * The neck at one station: where its neutral axis lies and how stiff it is in bending, such as {@code EI 198 N m2 (95 %:
@@ -16,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
  * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
  */
-public final class Section {
+public final class Section implements SaysLengths<Section> {
 
     private static final double NMM2_PER_NM2 = 1e6;
 
@@ -110,16 +112,21 @@ public final class Section {
     }
 
     @Override
+    public Section in(LengthStyle other) {
+        return new Section(x, axis.in(Objects.requireNonNull(other, "style").unit()), stiffness, other);
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Section other
                 && Double.compare(x, other.x) == 0
-                && axis.equals(other.axis)
+                && axis.in(ShopUnit.MILLIMETRE).equals(other.axis.in(ShopUnit.MILLIMETRE))
                 && Arrays.equals(stiffness, other.stiffness);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(x, axis, Arrays.hashCode(stiffness));
+        return Objects.hash(x, axis.value(), Arrays.hashCode(stiffness));
     }
 
     /** Returns the stiffness and the neutral axis with their intervals. */

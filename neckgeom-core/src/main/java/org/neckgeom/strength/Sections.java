@@ -9,6 +9,8 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The sections of a neck from the nut to the body joint: {@code Sections.of(neck).atFret(7)}. Immutable.
@@ -16,7 +18,7 @@ import org.neckgeom.units.HouseUnits;
  * <p>Fingerboard, wood less channel, strip and bonded bars as one transformed section; an unbonded rod adds nothing and
  * its channel is a void.
  */
-public final class Sections {
+public final class Sections implements SaysLengths<Sections> {
 
     private static final int STATIONS = 241;
     private static final int PRINTED = 6;
@@ -119,6 +121,11 @@ public final class Sections {
                 .map(s -> neck.style().text(s.station().house()) + "  EI " + s.stiffnessText() + "  axis "
                         + neck.style().text(s.neutralAxis().house()))
                 .collect(Collectors.joining("\n"));
+    }
+
+    @Override
+    public Sections in(LengthStyle other) {
+        return new Sections(neck.in(other), beam);
     }
 
     @Override

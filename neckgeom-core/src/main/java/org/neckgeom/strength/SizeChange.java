@@ -11,6 +11,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How much a size across the grain changes with the weather, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
@@ -21,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  * Estimate. Its interval takes pieces of a species to vary by 15 % in shrinkage (coefficient of variation, Wood Handbook
  * chapter 4, from memory), and as long as the rings are not known, any way they can lie.
  */
-public final class SizeChange {
+public final class SizeChange implements SaysLengths<SizeChange> {
 
     /** Coefficient of variation of shrinkage between pieces of a species. */
     static final double SHRINKAGE_VARIATION = 0.15;
@@ -100,6 +101,7 @@ public final class SizeChange {
      * @param other how lengths are printed
      * @return the change in that style
      */
+    @Override
     public SizeChange in(LengthStyle other) {
         return new SizeChange(
                 weather, size, wood, radial, tangential, ringAngle, Objects.requireNonNull(other, "style"));

@@ -5,12 +5,14 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
  * where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size. Immutable.
  */
-public final class SlotFit {
+public final class SlotFit implements SaysLengths<SlotFit> {
 
     /** How the rod fits afterwards. */
     public enum Fit {
@@ -96,6 +98,11 @@ public final class SlotFit {
             return Fit.FREE;
         }
         return play.high() < 0 ? Fit.BINDS : Fit.MAY_BIND;
+    }
+
+    @Override
+    public SlotFit in(LengthStyle other) {
+        return new SlotFit(slot.in(other), rod);
     }
 
     @Override

@@ -10,6 +10,8 @@ import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -20,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * strings and of a single-action rod, M their moment on the bent neck. Estimate: clear straight-grained wood under a
  * steady load. Runout, knots, the short grain of a head sawn from the plank, and a fall are not in it.
  */
-public final class Stress {
+public final class Stress implements SaysLengths<Stress> {
 
     /** Coefficient of variation of bending strength, Wood Handbook (2010) Table 5-6; from memory. */
     private static final double STRENGTH_VARIATION = 0.16;
@@ -163,6 +165,11 @@ public final class Stress {
         return Numbers.fixed(share, 1) + " % of its bending strength (95 %: "
                 + Numbers.fixed(share * Math.exp(-spread), 1) + " to " + Numbers.fixed(share * Math.exp(spread), 1)
                 + " %)";
+    }
+
+    @Override
+    public Stress in(LengthStyle other) {
+        return new Stress(question.in(other), force);
     }
 
     @Override

@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How high the strings lie, such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}: what
@@ -13,7 +14,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>{@link #usual()} is common practice: frets 1.1 mm, 0.4 mm at the nut, 2 mm over the middle of the scale.
  */
-public final class StringHeights {
+public final class StringHeights implements SaysLengths<StringHeights> {
 
     private static final StringHeights USUAL = new StringHeights(1.1, 0.4, 2, LengthStyle.MILLIMETRES);
 
@@ -104,6 +105,11 @@ public final class StringHeights {
 
     double overBoardAtMiddleMm() {
         return frets + action;
+    }
+
+    @Override
+    public StringHeights in(LengthStyle other) {
+        return new StringHeights(frets, atNut, action, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -9,6 +9,8 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -20,7 +22,7 @@ import org.neckgeom.units.Torque;
  * {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral axis, on the
  * straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
  */
-public final class StringLoad {
+public final class StringLoad implements SaysLengths<StringLoad> {
 
     private final NeckDesign neck;
     private final StringHeights heights;
@@ -128,6 +130,11 @@ public final class StringLoad {
     }
 
     @Override
+    public StringLoad in(LengthStyle other) {
+        return new StringLoad(neck.in(other), heights.in(other));
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof StringLoad other && neck.equals(other.neck) && heights.equals(other.heights);
     }
@@ -155,7 +162,7 @@ public final class StringLoad {
                 .row("moment at the nut", likelyAtFret(0))
                 .row("at fret " + middle, likelyAtFret(middle))
                 .row("at fret " + neck.bodyAtFret(), likelyAtFret(neck.bodyAtFret()))
-                .row("heights", heights)
+                .row("heights", heights.in(neck.style()))
                 .note("Estimate of the moment: about the neutral axis, whose place rests on the woods' moduli.")
                 .toString();
     }

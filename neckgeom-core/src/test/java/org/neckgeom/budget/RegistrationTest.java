@@ -213,8 +213,8 @@ class RegistrationTest {
     }
 
     @Test
-    void across_printsInTheUnitOfTheStation() {
-        assertThat(WORK.across("fingerboard", "body joint", inch(22)).unit()).isEqualTo(ShopUnit.INCH);
+    void across_printsInTheStyleOfTheStation() {
+        assertThat(WORK.across("fingerboard", "body joint", inch(22)).unit()).isEqualTo(ShopUnit.THOU);
     }
 
     /** By hand: 12.7 mm are half an inch. */

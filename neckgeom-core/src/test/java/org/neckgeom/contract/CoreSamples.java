@@ -1,0 +1,316 @@
+package org.neckgeom.contract;
+
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Contributor;
+import org.neckgeom.budget.Dual;
+import org.neckgeom.budget.NeckTree;
+import org.neckgeom.budget.Propagation;
+import org.neckgeom.budget.Registration;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.geometry.ActionChange;
+import org.neckgeom.geometry.BackCurve;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.BlankNeeds;
+import org.neckgeom.geometry.BoardSection;
+import org.neckgeom.geometry.BoardShape;
+import org.neckgeom.geometry.CuttingList;
+import org.neckgeom.geometry.DovetailSeat;
+import org.neckgeom.geometry.FallAway;
+import org.neckgeom.geometry.FannedFrets;
+import org.neckgeom.geometry.FretTable;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.HeadPost;
+import org.neckgeom.geometry.HeelBlocks;
+import org.neckgeom.geometry.HeelFace;
+import org.neckgeom.geometry.MatingFace;
+import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.geometry.OuterStrings;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.geometry.ScarfRun;
+import org.neckgeom.geometry.StringBreak;
+import org.neckgeom.geometry.StringOverhang;
+import org.neckgeom.geometry.StringSpacing;
+import org.neckgeom.geometry.TenonBolts;
+import org.neckgeom.geometry.WoodAt;
+import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.geometry.WoodSpreads;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.setup.Centring;
+import org.neckgeom.setup.CentringRounds;
+import org.neckgeom.setup.Closure;
+import org.neckgeom.setup.CutterLoad;
+import org.neckgeom.setup.FenceMove;
+import org.neckgeom.setup.FenceStep;
+import org.neckgeom.setup.HeadAtFence;
+import org.neckgeom.setup.Offset;
+import org.neckgeom.setup.Passes;
+import org.neckgeom.setup.RodSlot;
+import org.neckgeom.setup.SlotLine;
+import org.neckgeom.setup.TurnedPass;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.TestPiece;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.Sections;
+import org.neckgeom.strength.StringHeights;
+import org.neckgeom.strength.StringLoad;
+import org.neckgeom.strength.StringMaterial;
+import org.neckgeom.strength.Weather;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/** Answers to begin a walk with, all of lengths made by one function: in millimetres, in inches, very small, very large. */
+final class CoreSamples {
+
+    private final DoubleFunction<Amount<Length>> mm;
+
+    CoreSamples(DoubleFunction<Amount<Length>> mm) {
+        this.mm = mm;
+    }
+
+    List<Supplier<Object>> roots() {
+        return List.of(
+                () -> Centring.of(trial()),
+                () -> Centring.of(trial().slot(mm(6.02)).piece(mm(67.1))),
+                () -> Centring.of(trial().slot(mm(6.02)).piece(mm(68.1))),
+                () -> Closure.of(trial().slot(mm(6.02)).piece(mm(72.1))).cutBy(Cutter.straight(mm(6))),
+                () -> CentringRounds.start(Centring.of(trial())).moved(mm(0.7)),
+                () -> FenceMove.of(Offset.of(mm(0.213), mm(0.003))),
+                () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),
+                () -> FenceMove.of(Offset.of(mm(0.0001), mm(0.02))),
+                () -> Offset.fromWalls(mm(29.84), mm(31.26), mm(0.02)),
+                () -> FenceStep.of(Fence.split(mm(600), mm(0.3)), mm(560), mm(40)),
+                () -> HeadAtFence.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
+                () -> HeadAtFence.of(head(), blank(), fence()).rocking(mm(6), mm(0)),
+                () -> RodSlot.of(channel()),
+                () -> RodSlot.of(Channel.forRod(rod()))
+                        .passes(Passes.noDeeperThan(mm(2)))
+                        .creepCheck(mm(0.05)),
+                () -> SlotLine.of(Offset.of(mm(0.1), mm(0.01)), mm(20), Offset.of(mm(0.2), mm(0.01)), mm(300)),
+                () -> TurnedPass.widened(mm(6.02), mm(6.31)),
+                () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT),
+                () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
+                () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
+                () -> Scarf.at(deg(13)),
+                () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
+                () -> OuterStrings.of(mm(35), mm(52)),
+                () -> HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)),
+                () -> StringBreak.over(deg(13)),
+                Workmanship::withDefaults,
+                () -> ScarfRun.of(mm(22.2), mm(63.5)),
+                this::set,
+                () -> NeckSet.scale(mm(560)),
+                () -> set().overDome(mm(9000), mm(240), mm(30)),
+                () -> ActionChange.of("for a trial", mm(0.1)),
+                () -> DovetailSeat.tapered(deg(3)),
+                () -> HeelFace.at(deg(1.02)),
+                () -> MatingFace.of(mm(78), mm(54)).atCap(mm(20)),
+                () -> set().correction(MatingFace.of(mm(78), mm(54)), mm(1), mm(0.5)),
+                () -> HeelBlocks.of(mm(85), mm(2), mm(20)),
+                () -> TenonBolts.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
+                () -> FretTable.of(Scale.of(mm(560)), 20),
+                () -> FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(35), mm(52)), 7),
+                () -> BoardShape.of(neck()),
+                () -> BoardSection.of(mm(40), mm(6), mm(300)),
+                () -> FallAway.of(mm(310), mm(384), mm(0.3)),
+                () -> spacing().equalGaps(),
+                () -> StringSpacing.diameters(mm(1), mm(0.7)),
+                () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
+                () -> HeadLayout.of(head())
+                        .posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8))),
+                () -> HeadLayout.of(head()).posts(posts()).breaks(spacing().equalGaps(), mm(7)),
+                () -> HeadLayout.of(head()).posts(posts()).nutForces(spacing().equalGaps(), mm(7), newton(95)),
+                () -> StringBreak.over(deg(13)).post(mm(60), mm(8)),
+                () -> StringBreak.over(deg(13))
+                        .post(mm(60), mm(8))
+                        .nutSlot(mm(7.5))
+                        .sideways(mm(2)),
+                () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
+                () -> BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(290), mm(30)),
+                () -> BlankNeeds.onePiece(mm(600), mm(70), mm(20)).spare(mm(10), mm(2), mm(1)),
+                () -> CuttingList.from(blank())
+                        .kerf(mm(2))
+                        .piece("shaft", mm(400))
+                        .piece("head", mm(200)),
+                () -> WoodLeft.under(neck()),
+                () -> WoodAt.of(mm(38), mm(-0.2)),
+                () -> WoodSpreads.ofDepth(Spread.normal(mm(0.1))).carving(Spread.rectangular(mm(0.3))),
+                () -> Relief.of(neck()),
+                () -> Relief.of(neck()).addingBars(Rod.carbonBar(mm(280), mm(3), mm(6)), mm(9)),
+                () -> Sections.of(neck()),
+                () -> StringLoad.of(neck()),
+                () -> StringHeights.usual().action(mm(2)),
+                () -> StringMaterial.STEEL.plain(mm(0.3)),
+                () -> Weather.from(percent(45), ShopUnit.CELSIUS.of(21)).to(percent(25), ShopUnit.CELSIUS.of(21)),
+                () -> budget(),
+                () -> new Contributor("fence", "fence", 1, Spread.normal(mm(0.05))),
+                () -> NeckTree.fromTheChannel(neck()),
+                () -> Registration.from("rod channel", Spread.normal(mm(0.05))).place("heel"),
+                () -> Registration.from("rod channel", Spread.normal(mm(0.05)))
+                        .place("heel")
+                        .on("rod channel"),
+                () -> Registration.from("rod channel", Spread.normal(mm(0.05)))
+                        .place("heel")
+                        .on("rod channel")
+                        .at(mm(30), mm(290)),
+                () -> Propagation.to("area's side", ShopUnit.MILLIMETRE)
+                        .input("wide", mm(40), Spread.normal(mm(0.1)))
+                        .through(x -> x[0] / 3),
+                () -> Dual.input(1.0 / 3, 1).sin());
+    }
+
+    /** What methods that ask something are asked with. */
+    Map<String, List<Object>> arguments() {
+        return Map.ofEntries(
+                Map.entry("javax.measure.Quantity<javax.measure.quantity.Length>", List.of(mm(40), mm(0.5))),
+                Map.entry("javax.measure.Quantity<javax.measure.quantity.Angle>", List.of(deg(0.5))),
+                Map.entry("javax.measure.Quantity<javax.measure.quantity.Force>", List.of(newton(200.0 / 3))),
+                Map.entry("javax.measure.Quantity<javax.measure.quantity.Dimensionless>", List.of(percent(95))),
+                Map.entry(
+                        "javax.measure.Quantity<javax.measure.quantity.Speed>",
+                        List.of(ShopUnit.MM_PER_MINUTE.of(1800))),
+                Map.entry("javax.measure.Quantity<javax.measure.quantity.Frequency>", List.of(ShopUnit.RPM.of(16000))),
+                Map.entry(
+                        "org.neckgeom.measure.Spread<javax.measure.quantity.Length>",
+                        List.of(Spread.triangular(mm(0.15)))),
+                Map.entry(
+                        "org.neckgeom.measure.Limits<javax.measure.quantity.Length>", List.of(Limits.within(mm(0.8)))),
+                Map.entry("org.neckgeom.measure.Limits<Q>", List.of(Limits.within(mm(0.8)))),
+                Map.entry(
+                        "org.neckgeom.measure.Estimate<javax.measure.quantity.Length>",
+                        List.of(Estimate.of(mm(67), mm(0.02)))),
+                Map.entry("org.neckgeom.shop.FeelerSet", List.of(FeelerSet.metric20(), FeelerSet.inch26())),
+                Map.entry("org.neckgeom.shop.Fence", List.of(Fence.pivoting(mm(700), mm(350), mm(650)))),
+                Map.entry("org.neckgeom.shop.Cutter", List.of(cutter())),
+                Map.entry("org.neckgeom.shop.TestPiece", List.of(TestPiece.copied(mm(0.05)))),
+                Map.entry("org.neckgeom.stock.Blank", List.of(blank())),
+                Map.entry("org.neckgeom.stock.Wood", List.of(Wood.BLACK_WALNUT)),
+                Map.entry(
+                        "org.neckgeom.setup.Passes",
+                        List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
+                Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
+                Map.entry("org.neckgeom.geometry.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
+                Map.entry("org.neckgeom.geometry.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
+                Map.entry("java.lang.String", List.of("fence")),
+                Map.entry("int", List.of(5, 1)),
+                Map.entry("long", List.of(1000L)),
+                Map.entry("boolean", List.of(true)));
+    }
+
+    private Amount<Length> mm(double value) {
+        return mm.apply(value);
+    }
+
+    private TrialCut trial() {
+        return TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02));
+    }
+
+    private Blank blank() {
+        return Blank.of(mm(640), mm(61), mm(20))
+                .wood(Wood.BLACK_WALNUT)
+                .outOfParallel(mm(0.06))
+                .nutAt(mm(20));
+    }
+
+    private Fence fence() {
+        return Fence.onePiece(mm(600));
+    }
+
+    private Cutter cutter() {
+        return Cutter.straight(mm(6))
+                .flutes(2, mm(22))
+                .shank(mm(12.7))
+                .standOut(mm(30))
+                .carbide();
+    }
+
+    private Rod rod() {
+        return Rod.twoWay(mm(300), mm(6), mm(9));
+    }
+
+    private Channel channel() {
+        return Channel.forRod(rod())
+                .startingAt(mm(3))
+                .clearance(mm(0.2))
+                .arched(mm(1))
+                .pocket(mm(40), mm(11), mm(12));
+    }
+
+    private Head head() {
+        return Head.pitched(deg(13))
+                .length(mm(185))
+                .width(mm(76))
+                .thickness(mm(15))
+                .veneer(mm(2), mm(1));
+    }
+
+    private HeadPost[] posts() {
+        return new HeadPost[] {
+            HeadPost.at(mm(60)).aside(mm(20)),
+            HeadPost.at(mm(90)).aside(mm(20)),
+            HeadPost.at(mm(60)).aside(mm(-20))
+        };
+    }
+
+    private StringSpacing spacing() {
+        return StringSpacing.diameters(mm(1), mm(0.7), mm(0.4)).across(mm(29));
+    }
+
+    private NeckSet set() {
+        return NeckSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.1))
+                .saddle(mm(15.2))
+                .atNut(mm(0.4))
+                .action(mm(2.0))
+                .compensation(mm(2.2));
+    }
+
+    private NeckDesign neck() {
+        return NeckDesign.named("Walnut neck")
+                .scale(mm(560))
+                .frets(20)
+                .bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46))
+                        .thickness(mm(6))
+                        .radius(mm(400))
+                        .wood(Wood.INDIAN_ROSEWOOD))
+                .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
+                .wood(Wood.BLACK_WALNUT)
+                .channel(Channel.forRod(rod()).startingAt(mm(3)).clearance(mm(0.2)))
+                .head(head())
+                .heel(Heel.of(mm(78), mm(54)))
+                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));
+    }
+
+    private Budget<Length> budget() {
+        return Budget.named("string line")
+                .with("fence", Spread.normal(mm(0.05)))
+                .with("joint", 1.7, Spread.rectangular(mm(0.08)));
+    }
+}

@@ -1,0 +1,221 @@
+package org.neckgeom.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.lang.reflect.Method;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.DoubleFunction;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Dual;
+import org.neckgeom.geometry.NeckSetSteps;
+import org.neckgeom.setup.Caution;
+import org.neckgeom.setup.Cautions;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+
+/** One walk over all answers: each is written for people, and says its lengths in the style asked for. */
+class EveryAnswerTest {
+
+    private static final Pattern MILLIMETRES = Pattern.compile("\\d mm\\b");
+    private static final Pattern INCHES = Pattern.compile("\\d (in(?! \\d)|thou)\\b");
+    private static final Pattern NOISE = Pattern.compile("\\d\\.\\d{11,}|\\d{14,}");
+    private static final Pattern CODE =
+            Pattern.compile("@[0-9a-f]{5,}|org\\.neckgeom|\\bNaN\\b|\\bnull\\b|-0(\\.0+)? ");
+
+    /** Leaves are called by what is stamped on them. */
+    private static final Pattern STAMPED = Pattern.compile("[\\d.]+( \\+ [\\d.]+)* (mm|in) lea(f|ves)");
+
+    /** What is added up is called by where it was placed, in the unit that was said in. */
+    private static final Pattern PLACED = Pattern.compile("(?<=\\b(at|its)) -?[\\d.]+ (mm|in)\\b");
+
+    /** Safety is said in both units. */
+    private static final Set<Class<?>> BOTH = Set.of(Caution.class, Cautions.class);
+
+    /** Holds types of its own, is none. */
+    private static final Set<Class<?>> HOLDERS = Set.of(NeckSetSteps.class);
+
+    /** A way to make lengths, by which a walk begins. */
+    enum Made {
+        MILLIMETRES(ShopUnits::mm),
+        INCHES(value -> ShopUnits.mm(value).in(ShopUnit.INCH)),
+        TINY(value -> ShopUnits.mm(value * 1e-3)),
+        VAST(value -> ShopUnits.mm(value * 1e6).in(ShopUnit.INCH));
+
+        private final DoubleFunction<Amount<Length>> length;
+
+        Made(DoubleFunction<Amount<Length>> length) {
+            this.length = length;
+        }
+
+        Map<Class<?>, List<Object>> walk() {
+            CoreSamples samples = new CoreSamples(length);
+            return Walk.from(samples.roots(), samples.arguments());
+        }
+    }
+
+    static Stream<Made> made() {
+        return Stream.of(Made.values());
+    }
+
+    @Test
+    void walk_reachesEveryPublicType() throws IOException, URISyntaxException {
+        Set<String> missed = new TreeSet<>();
+        Set<Class<?>> reached = Made.MILLIMETRES.walk().keySet();
+        for (Class<?> type : publicTypes()) {
+            boolean answer = !type.isInterface() && !type.isEnum() && !HOLDERS.contains(type);
+            boolean later = type.getPackageName().matches("org.neckgeom.(plan|sheet)");
+            if (answer && !later && !reached.contains(type)) {
+                missed.add(type.getName());
+            }
+        }
+
+        assertThat(missed).as("public types no sample leads to").isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("made")
+    void texts_areWrittenForPeople(Made made) {
+        List<String> faults = new ArrayList<>();
+        made.walk()
+                .forEach((type, answers) -> answers.forEach(answer -> {
+                    String text = answer.toString();
+                    if (text.isEmpty()
+                            || text.length() > 999
+                            || CODE.matcher(text).find()
+                            || isNoisy(answer, text)) {
+                        faults.add(type.getSimpleName() + ": " + text);
+                    }
+                }));
+
+        assertThat(faults).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("made")
+    void lengths_areSaidInTheStyleAskedFor(Made made) {
+        List<String> faults = new ArrayList<>();
+        made.walk()
+                .forEach((type, answers) -> answers.forEach(answer -> {
+                    String own = answer.toString();
+                    if (answer instanceof SaysLengths<?> speaker) {
+                        for (LengthStyle style : LengthStyle.values()) {
+                            hold(speaker, style, faults);
+                        }
+                    } else if (!BOTH.contains(type)
+                            && (MILLIMETRES.matcher(own).find()
+                                    || INCHES.matcher(own).find())) {
+                        faults.add(type.getSimpleName() + " says a length but takes no style: " + own);
+                    }
+                }));
+
+        assertThat(faults).isEmpty();
+    }
+
+    private static void hold(SaysLengths<?> answer, LengthStyle style, List<String> faults) {
+        Object said = answer.in(style);
+        String where = answer.getClass().getSimpleName() + " in " + style + ": ";
+        String text = said.toString();
+        if (isInAnotherStyle(named(answer, text), style) || text.length() > 999 || isNoisy(answer, text)) {
+            faults.add(where + text);
+        }
+        if (saysItsEquals(answer.getClass()) && (!said.equals(answer) || said.hashCode() != answer.hashCode())) {
+            faults.add(where + "is another value");
+        }
+        for (LengthStyle first : LengthStyle.values()) {
+            Object there = ((SaysLengths<?>) answer.in(first)).in(style);
+            if (!there.toString().equals(text)) {
+                faults.add(where + "by way of " + first + " it is " + there);
+            }
+        }
+        if (answer instanceof Amount<?>) {
+            return;
+        }
+        for (Method method : answer.getClass().getMethods()) {
+            if (method.getParameterCount() == 0 && method.getDeclaringClass() == answer.getClass()) {
+                holdPart(answer, said, method, style, faults, where);
+            }
+        }
+    }
+
+    /** What an answer hands out follows its style, and is the same value. */
+    private static void holdPart(
+            Object answer, Object said, Method method, LengthStyle style, List<String> faults, String where) {
+        Object before = Walk.result(answer, method);
+        Object after = Walk.result(said, method);
+        if (after instanceof Amount<?> amount && amount.unit().kind() == (Class<?>) Length.class) {
+            String text = amount.toString();
+            if (isInAnotherStyle(text, style)) {
+                faults.add(where + method.getName() + " is " + text);
+            }
+        }
+        boolean value = after instanceof Double || after instanceof Amount<?>;
+        if (value && !after.equals(before)) {
+            faults.add(where + method.getName() + " is another value: " + before + ", " + after);
+        }
+    }
+
+    /** A number with its slopes is for programs, and has all twelve digits. */
+    private static boolean isNoisy(Object answer, String text) {
+        return !(answer instanceof Dual) && NOISE.matcher(text).find();
+    }
+
+    private static String named(Object answer, String text) {
+        boolean addsUp = answer.getClass().getPackage() == Budget.class.getPackage();
+        return addsUp ? PLACED.matcher(text).replaceAll(" its place") : text;
+    }
+
+    private static boolean isInAnotherStyle(String text, LengthStyle style) {
+        String unstamped = STAMPED.matcher(text).replaceAll("leaf");
+        return (style == LengthStyle.MILLIMETRES ? INCHES : MILLIMETRES)
+                .matcher(unstamped)
+                .find();
+    }
+
+    private static boolean saysItsEquals(Class<?> type) {
+        try {
+            return type.getMethod("equals", Object.class).getDeclaringClass() != Object.class;
+        } catch (NoSuchMethodException impossible) {
+            throw new AssertionError(impossible);
+        }
+    }
+
+    private static List<Class<?>> publicTypes() throws IOException, URISyntaxException {
+        Path root = Path.of(
+                Budget.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        try (Stream<Path> files = Files.walk(root.resolve("org/neckgeom"))) {
+            return files.map(file -> root.relativize(file).toString().replace('\\', '/'))
+                    .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
+                    .map(name ->
+                            name.substring(0, name.length() - ".class".length()).replace('/', '.'))
+                    .sorted()
+                    .<Class<?>>map(EveryAnswerTest::load)
+                    .filter(Walk::isPublic)
+                    .toList();
+        }
+    }
+
+    private static Class<?> load(String name) {
+        try {
+            return Class.forName(name, false, Budget.class.getClassLoader());
+        } catch (ClassNotFoundException e) {
+            throw new AssertionError(e);
+        }
+    }
+}
