@@ -9,6 +9,32 @@
  *
  * <p>Open first: {@link org.neckgeom.design.NeckDesign}. No argument may be null.
  *
+ * <h2>Formulas</h2>
+ *
+ * <pre>
+ * fret n               scale (1 - 2^(-n/12)) from the nut
+ * width, thickness     straight along the board between two places
+ * crown at y           R - sqrt(R^2 - y^2) below the middle, R straight along the board
+ * back, across         |y/a|^p + |z/b|^p = 1, half as wide as the board (a), as deep as told (b)
+ * arched channel       s = middle - ends, R = (L^2/4 + s^2) / (2 s)
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * println("fret 12 at " + Scale.of(mm(648)).fretMm(12) + " mm");
+ * println(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)));
+ * println(BackProfile.between(mm(14.5), mm(16.5)).rounded());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * fret 12 at 324.0 mm
+ * fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm
+ * back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded
+ * }</pre>
+ *
  * @since 0.1.0
  */
 package org.neckgeom.design;

@@ -5,6 +5,33 @@
  * <p>A standard uncertainty is one standard deviation, never a half-width or an expanded uncertainty. Open first:
  * {@link org.neckgeom.measure.Estimate}. No argument may be null.
  *
+ * <h2>Formulas</h2>
+ *
+ * <pre>
+ * mean of n readings        u = s / sqrt(n), with n - 1 degrees of freedom     GUM 4.2
+ * within +/- a, no more     u = a / sqrt(3)                                    GUM 4.3.7
+ * chance of keeping limits  Phi((b - y)/u) - Phi((a - y)/u)                    JCGM 106, 7
+ * within                    a + 2 u &lt;= y &lt;= b - 2 u                            ISO 14253-1, guard factor 2
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * var width = Estimate.repeated(List.of(mm(61.02), mm(61.06), mm(61.04)));
+ * println(width);
+ * println(Verdict.of(Estimate.of(mm(0.06), mm(0.014)), Limits.within(mm(0.1))));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 61.040 mm, u 0.012 mm, 2 degrees of freedom
+ * WITHIN: chance of being within 0.1 mm is 99.8 %
+ *   estimate  0.060 mm, u 0.014 mm
+ *   allowed   within 0.1 mm
+ *   guard     2 u on the safe side
+ * }</pre>
+ *
  * @since 0.1.0
  */
 package org.neckgeom.measure;

@@ -4,6 +4,33 @@
  * <p>The fence side of a piece is the edge that rides the fence; the far side is the other one. Open first: {@link
  * org.neckgeom.shop.TrialCut}. No argument may be null.
  *
+ * <h2>What belongs together</h2>
+ *
+ * <pre>
+ * trial cut    wall on the fence side + slot + wall on the far side = width of the piece
+ * leaves       a stack is as thick as its leaves together; each leaf is used once
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * println(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6.01)).piece(mm(67.11)).readWithin(mm(0.02)));
+ * println(Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide());
+ * println(Fence.pivoting(mm(600), mm(300), mm(450)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Trial cut
+ *   fence wall  29.840 mm, u 0.020 mm
+ *   far wall    31.260 mm, u 0.020 mm
+ *   slot        6.010 mm, u 0.020 mm
+ *   piece       67.110 mm, u 0.020 mm
+ * 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stands out 30 mm, carbide
+ * pivoting fence, 600 mm, cutter 300 mm and stop 450 mm from the pivot
+ * }</pre>
+ *
  * @since 0.1.0
  */
 package org.neckgeom.shop;

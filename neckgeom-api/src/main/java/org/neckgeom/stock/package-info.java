@@ -7,6 +7,27 @@
  *
  * <p>Open first: {@link org.neckgeom.stock.Blank}, then {@link org.neckgeom.stock.Wood}. No argument may be null.
  *
+ * <h2>Formulas</h2>
+ *
+ * <pre>
+ * width along a blank out of parallel    straight from one end to the other
+ * change of a size with moisture         size times C times (M2 - M1), C in one part per percent of moisture
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * println(Blank.of(mm(640), mm(61), mm(20)).wood(Wood.BLACK_WALNUT).outOfParallel(mm(0.06)));
+ * println(Wood.BLACK_WALNUT.modulus());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * blank 640 mm x 61 mm x 20 mm, black walnut, edges out of parallel by 0.06 mm, wider at the heel end
+ * 11.6 GPa
+ * }</pre>
+ *
  * @since 0.1.0
  */
 package org.neckgeom.stock;

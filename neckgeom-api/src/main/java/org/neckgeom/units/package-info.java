@@ -9,6 +9,31 @@
  *
  * <p>Open first: {@link org.neckgeom.units.ShopUnits}, the words a maker types. No argument may be null.
  *
+ * <h2>Formulas</h2>
+ *
+ * <pre>
+ * 1 in = 25.4 mm     1 thou = 0.001 in     1 ft = 12 in          exactly, by definition
+ * 1 lbf = 4.4482216152605 N                                      exactly: 0.45359237 kg times 9.80665 m/s2
+ * 1 deg = pi/180 rad
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * var width = inch("1 3/4");
+ * println(width);
+ * println(width.in(ShopUnit.MILLIMETRE));
+ * println(width.equals(mm(44.45)));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * 1.75 in
+ * 44.45 mm
+ * true
+ * }</pre>
+ *
  * @since 0.1.0
  */
 package org.neckgeom.units;

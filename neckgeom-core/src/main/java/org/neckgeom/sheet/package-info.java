@@ -7,6 +7,36 @@
  *
  * <p>Open first: {@link org.neckgeom.sheet.Sheet}. No argument may be null.
  *
+ * <h2>What it writes</h2>
+ *
+ * <pre>
+ * text        one section after another, as wide as a terminal
+ * page        HTML with drawings, for a browser or a printer
+ * templates   1 mm is 1 mm: SVG, PDF in pages, DXF with layers; a line to measure after printing
+ * data        JSON whose design reads back, tables as comma-separated values
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * var neck = NeckDesign.named("Practice neck")
+ *     .scale(mm(560)).frets(20).bodyAtFret(14)
+ *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
+ *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded());
+ * var plan = NeckPlan.of(neck, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+ * println(Sheet.of(plan));
+ * println(Template.of(plan).toSvg().lines().findFirst().get());
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Practice neck
+ *   scale        560 mm, 20 frets, body at fret 14
+ *   fingerboard  34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm
+ *   back         14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded
+ * }</pre>
+ *
  * @since 0.1.0
  */
 package org.neckgeom.sheet;
