@@ -22,7 +22,8 @@
  * var neck = NeckDesign.named("Practice neck")
  *     .scale(mm(560)).frets(20).bodyAtFret(14)
  *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
- *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded());
+ *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
+ *     .rod(Rod.twoWay(mm(300), mm(6), mm(9)));
  * var plan = NeckPlan.of(neck, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
  * println(Sheet.of(plan));
  * println(Template.of(plan).toSvg().lines().findFirst().get());
@@ -31,10 +32,11 @@
  * <p>prints
  *
  * <pre>{@code
- * Practice neck
- *   scale        560 mm, 20 frets, body at fret 14
- *   fingerboard  34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm
- *   back         14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded
+ * Sheet: Practice neck
+ *   checks    0 to stop for, 1 open, 4 good
+ *   settings  7 sections
+ *   toText() for a terminal, toHtml() for a page with drawings
+ * <?xml version="1.0" encoding="UTF-8"?>
  * }</pre>
  *
  * @since 0.1.0

@@ -29,6 +29,12 @@
  * <p>prints
  *
  * <pre>{@code
+ * 46 mm across Indian rosewood: smaller
+ *   change    -0.21 mm (95 %: -0.38 to -0.09 mm)
+ *   moisture  8.5 % to 5.4 %
+ *   rings     not known: any way from along the rays to along the rings
+ *   Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,
+ *   shrinkage of a piece within 29 % of its species' at 95 %.
  * }</pre>
  *
  * @since 0.1.0
