@@ -1,0 +1,101 @@
+package org.neckgeom.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+
+/** Laws that amounts keep whatever their units, each at 1,000 places or more. */
+class UnitPropertiesTest {
+
+    private static final long SEED = 20_261_126;
+    private static final int CASES = 2_000;
+    private static final List<ShopUnit<Length>> LENGTHS = List.of(
+            ShopUnit.MILLIMETRE, ShopUnit.CENTIMETRE, ShopUnit.METRE, ShopUnit.INCH, ShopUnit.THOU, ShopUnit.FOOT);
+
+    private final SplittableRandom random = new SplittableRandom(SEED);
+
+    private ShopUnit<Length> unit() {
+        return LENGTHS.get(random.nextInt(LENGTHS.size()));
+    }
+
+    private Amount<Length> amount() {
+        return Amount.of(random.nextDouble(-50, 50), unit());
+    }
+
+    private static double slack(Amount<Length> a, Amount<Length> b) {
+        return 4 * Math.ulp(Math.abs(a.house()) + Math.abs(b.house()));
+    }
+
+    /** The same length read in another unit and back is the same length. */
+    @Test
+    void in_thereAndBackIsTheSameLength() {
+        for (int i = 0; i < CASES; i++) {
+            Amount<Length> a = amount();
+
+            Amount<Length> back = a.in(unit()).in(a.unit());
+
+            assertThat(back.house()).as("seed %d, case %d, %s", SEED, i, a).isEqualTo(a.house());
+        }
+    }
+
+    /** a + b = b + a, whichever units the two are in. */
+    @Test
+    void plus_doesNotCareForOrderOrUnits() {
+        for (int i = 0; i < CASES; i++) {
+            Amount<Length> a = amount();
+            Amount<Length> b = amount();
+
+            double one = a.plus(b).house();
+
+            assertThat(one).as("seed %d, case %d", SEED, i).isCloseTo(b.plus(a).house(), within(slack(a, b)));
+            assertThat(one)
+                    .as("seed %d, case %d", SEED, i)
+                    .isCloseTo(a.in(unit()).plus(b.in(unit())).house(), within(slack(a, b)));
+        }
+    }
+
+    /** a + b - b = a. */
+    @Test
+    void minus_undoesPlus() {
+        for (int i = 0; i < CASES; i++) {
+            Amount<Length> a = amount();
+            Amount<Length> b = amount();
+
+            assertThat(a.plus(b).minus(b).house())
+                    .as("seed %d, case %d, %s and %s", SEED, i, a, b)
+                    .isCloseTo(a.house(), within(slack(a, b)));
+        }
+    }
+
+    /** (a k)/k = a and a k is to a as k is to 1. */
+    @Test
+    void times_scales() {
+        for (int i = 0; i < CASES; i++) {
+            Amount<Length> a = amount();
+            double k = Math.pow(10, random.nextDouble(-3, 3));
+
+            assertThat(a.times(k).dividedBy(k).house())
+                    .as("seed %d, case %d", SEED, i)
+                    .isCloseTo(a.house(), within(3 * Math.ulp(Math.abs(a.house()))));
+            assertThat(a.times(k).ratioTo(a)).as("seed %d, case %d", SEED, i).isCloseTo(k, within(1e-14 * k));
+        }
+    }
+
+    /** What an amount prints reads back as the same to twelve digits. */
+    @Test
+    void parse_readsWhatWasPrinted() {
+        for (int i = 0; i < CASES; i++) {
+            Amount<Length> a = amount();
+
+            Amount<Length> back = ShopUnits.length(a.toString());
+
+            assertThat(back.house())
+                    .as("seed %d, case %d, %s", SEED, i, a)
+                    .isCloseTo(a.house(), within(1e-11 * Math.abs(a.house())));
+        }
+    }
+}
