@@ -38,6 +38,8 @@ public final class Spread<Q extends Quantity<Q>> {
         SAMPLES
     }
 
+    private static final double[] NO_SAMPLES = {};
+
     private final Law law;
     private final double shift;
     private final double scale;
@@ -179,7 +181,7 @@ public final class Spread<Q extends Quantity<Q>> {
                 estimate.uncertaintyHouse(),
                 0,
                 estimate.degreesOfFreedom(),
-                null,
+                NO_SAMPLES,
                 estimate.unit().forDifferences());
     }
 
@@ -204,9 +206,7 @@ public final class Spread<Q extends Quantity<Q>> {
         if (!(factor >= 0) || Double.isInfinite(factor)) {
             throw new IllegalArgumentException("factor must be 0 or more, but was " + Numbers.plain(factor));
         }
-        double[] wider = samples == null
-                ? null
-                : Arrays.stream(samples).map(x -> x * factor + 0.0).toArray();
+        double[] wider = Arrays.stream(samples).map(x -> x * factor + 0.0).toArray();
         return new Spread<>(law, shift, scale * factor, topScale * factor, degreesOfFreedom, wider, unit);
     }
 
@@ -267,7 +267,7 @@ public final class Spread<Q extends Quantity<Q>> {
      * @return a fresh array, empty for every other law
      */
     public double[] centredSamplesHouse() {
-        return samples == null ? new double[0] : samples.clone();
+        return samples.clone();
     }
 
     /**
@@ -369,7 +369,7 @@ public final class Spread<Q extends Quantity<Q>> {
 
     private static <Q extends Quantity<Q>> Spread<Q> of(
             Law law, double shift, double scale, double top, ShopUnit<Q> unit) {
-        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, null, unit.forDifferences());
+        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, NO_SAMPLES, unit.forDifferences());
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> notNegative(Amount<Q> size, String name) {

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -21,7 +22,7 @@ public final class Blank {
     private final double thickness;
     private final double outOfParallel;
     private final double nutFromHeadEnd;
-    private final Wood wood;
+    private final @Nullable Wood wood;
     private final ShopUnit<Length> unit;
 
     private Blank(
@@ -30,7 +31,7 @@ public final class Blank {
             double thickness,
             double outOfParallel,
             double nutFromHeadEnd,
-            Wood wood,
+            @Nullable Wood wood,
             ShopUnit<Length> unit) {
         this.length = length;
         this.width = width;

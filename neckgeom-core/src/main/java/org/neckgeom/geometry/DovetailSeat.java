@@ -1,6 +1,5 @@
 package org.neckgeom.geometry;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -87,7 +86,7 @@ public final class DovetailSeat {
 
     @Override
     public int hashCode() {
-        return Objects.hash(taper);
+        return Double.hashCode(taper);
     }
 
     /** Returns the taper and what a thin shim does: 0.1 mm, or 4 thou. */

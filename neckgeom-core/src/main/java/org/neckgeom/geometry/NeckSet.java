@@ -77,7 +77,7 @@ public final class NeckSet {
 
     static NeckSet ofMm(
             NeckSetSteps.AtJoint joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
-        Parts parts = new Parts();
+        Parts parts = new Parts(style);
         parts.scale = joint.scale;
         parts.fret = joint.fret;
         parts.divisions = joint.divisions;
@@ -85,7 +85,6 @@ public final class NeckSet {
         parts.saddle = saddle;
         parts.atNut = atNut;
         parts.action = action;
-        parts.style = style;
         return new NeckSet(parts);
     }
 
@@ -102,11 +101,15 @@ public final class NeckSet {
         private double domeRadius = Double.POSITIVE_INFINITY;
         private double poleToJoint;
         private double poleToBridge;
-        private LengthStyle style;
+        private final LengthStyle style;
+
+        private Parts(LengthStyle style) {
+            this.style = style;
+        }
     }
 
     private NeckSet with(Consumer<Parts> change) {
-        Parts parts = new Parts();
+        Parts parts = new Parts(style);
         parts.scale = scale;
         parts.fret = fret;
         parts.divisions = divisions;
@@ -118,7 +121,6 @@ public final class NeckSet {
         parts.domeRadius = domeRadius;
         parts.poleToJoint = poleToJoint;
         parts.poleToBridge = poleToBridge;
-        parts.style = style;
         change.accept(parts);
         return new NeckSet(parts);
     }

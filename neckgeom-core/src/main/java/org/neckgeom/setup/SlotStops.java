@@ -81,6 +81,7 @@ public final class SlotStops {
      *
      * @return the stops
      */
+    @SuppressWarnings("ArgumentSelectionDefectChecker") // the ends do change places
     public SlotStops turned() {
         return new SlotStops(
                 leading == End.HEAD ? End.HEEL : End.HEAD,

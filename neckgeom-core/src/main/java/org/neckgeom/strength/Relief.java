@@ -4,6 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.text.Numbers;
@@ -37,7 +38,7 @@ public final class Relief {
     private final int toFret;
     private final double arm;
     private final double limit;
-    private final Rod bar;
+    private final @Nullable Rod bar;
     private final double barOffCentre;
 
     private Relief(
@@ -47,7 +48,7 @@ public final class Relief {
             int toFret,
             double arm,
             double limit,
-            Rod bar,
+            @Nullable Rod bar,
             double barOffCentre) {
         this.neck = neck;
         this.heights = heights;
@@ -289,6 +290,7 @@ public final class Relief {
         return isTwoWay() ? Double.NEGATIVE_INFINITY : 0;
     }
 
+    @Nullable
     RodPull rodPull() {
         if (!hasRod()) {
             return null;
