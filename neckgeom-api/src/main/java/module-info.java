@@ -8,6 +8,7 @@ module org.neckgeom.api {
     requires static org.jspecify;
 
     exports org.neckgeom.design;
+    exports org.neckgeom.fixture;
     exports org.neckgeom.measure;
     exports org.neckgeom.numeric to
             org.neckgeom.core;

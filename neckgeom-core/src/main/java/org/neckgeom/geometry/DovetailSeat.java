@@ -1,5 +1,6 @@
 package org.neckgeom.geometry;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
