@@ -41,7 +41,8 @@ public final class Template {
     private final double heelFace;
     private final List<TemplatePart> parts;
 
-    private Template(NeckDesign design, Settled settled, @Nullable ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
+    private Template(
+            NeckDesign design, Settled settled, @Nullable ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
         this.design = design;
         this.settled = settled;
         this.joint = joint;

@@ -63,7 +63,8 @@ class SettledShapeTest {
     private static NeckPlan fanned() {
         StringPlaces nut = StringPlaces.of(List.of(mm(-13.25), mm(0), mm(13.25)), List.of(mm(1), mm(1), mm(1)));
         StringPlaces saddle = StringPlaces.of(List.of(mm(-21.5), mm(0), mm(21.5)), List.of(mm(1), mm(1), mm(1)));
-        NeckPlan square = NeckPlan.of(SampleNecks.octaveMandolin().scale(FAN.centrelineScale()), PLAN.blank(), PLAN.shop());
+        NeckPlan square =
+                NeckPlan.of(SampleNecks.octaveMandolin().scale(FAN.centrelineScale()), PLAN.blank(), PLAN.shop());
         return square.details(NeckDetails.none().strings(nut, saddle).fannedFrets(FAN));
     }
 
