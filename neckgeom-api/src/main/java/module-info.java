@@ -1,9 +1,14 @@
+import org.jspecify.annotations.NullMarked;
+
 /** What a neck maker has: units, readings, tolerances, and the nouns of the bench and of the design. */
+@NullMarked
 module org.neckgeom.api {
     requires transitive java.measure;
     requires tech.units.indriya;
+    requires static org.jspecify;
 
     exports org.neckgeom.design;
+    exports org.neckgeom.fixture;
     exports org.neckgeom.measure;
     exports org.neckgeom.numeric to
             org.neckgeom.core;

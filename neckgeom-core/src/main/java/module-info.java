@@ -1,6 +1,10 @@
+import org.jspecify.annotations.NullMarked;
+
 /** What a neck maker asks: pure functions of the nouns in {@code org.neckgeom.api}, and their answers as values. */
+@NullMarked
 module org.neckgeom.core {
     requires transitive org.neckgeom.api;
+    requires static org.jspecify;
 
     exports org.neckgeom.budget;
     exports org.neckgeom.geometry;

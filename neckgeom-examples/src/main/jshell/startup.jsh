@@ -2,6 +2,7 @@
 
 import org.neckgeom.budget.*;
 import org.neckgeom.design.*;
+import org.neckgeom.fixture.*;
 import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
 import org.neckgeom.plan.*;

@@ -56,6 +56,10 @@ public final class Channel implements SaysLengths<Channel> {
         private double pocketLength;
         private double pocketWidth;
         private double pocketDepth;
+
+        private Parts(Rod rod) {
+            this.rod = rod;
+        }
     }
 
     /** A changed channel in which arch and pocket still have their room, whatever was told after them. */
@@ -69,8 +73,7 @@ public final class Channel implements SaysLengths<Channel> {
     }
 
     private Channel unchecked(Consumer<Parts> change) {
-        Parts parts = new Parts();
-        parts.rod = rod;
+        Parts parts = new Parts(rod);
         parts.start = start;
         parts.endPlay = endPlay;
         parts.sidePlay = sidePlay;
@@ -91,9 +94,7 @@ public final class Channel implements SaysLengths<Channel> {
      * @return the channel
      */
     public static Channel forRod(Rod rod) {
-        Parts parts = new Parts();
-        parts.rod = Objects.requireNonNull(rod, "rod");
-        return new Channel(parts);
+        return new Channel(new Parts(Objects.requireNonNull(rod, "rod")));
     }
 
     /**

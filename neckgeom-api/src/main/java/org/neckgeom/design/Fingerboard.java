@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -39,7 +40,7 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
     private final double secondThickness;
     private final double nutRadius;
     private final double secondRadius;
-    private final Wood wood;
+    private final @Nullable Wood wood;
     private final ShopUnit<Length> unit;
 
     private Fingerboard(
@@ -50,7 +51,7 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
             double secondThickness,
             double nutRadius,
             double secondRadius,
-            Wood wood,
+            @Nullable Wood wood,
             ShopUnit<Length> unit) {
         this.nutWidth = nutWidth;
         this.secondWidth = secondWidth;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -24,16 +25,16 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
     private static final int LONGEST_NAME = 100;
 
     private final String name;
-    private final Scale scale;
+    private final @Nullable Scale scale;
     private final int frets;
     private final int bodyAtFret;
-    private final Fingerboard fingerboard;
-    private final BackProfile back;
-    private final Wood wood;
-    private final Channel channel;
-    private final StringSet strings;
-    private final Head head;
-    private final Heel heel;
+    private final @Nullable Fingerboard fingerboard;
+    private final @Nullable BackProfile back;
+    private final @Nullable Wood wood;
+    private final @Nullable Channel channel;
+    private final @Nullable StringSet strings;
+    private final @Nullable Head head;
+    private final @Nullable Heel heel;
 
     private NeckDesign(Parts parts) {
         this.name = parts.name;
@@ -51,22 +52,25 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
 
     /** The parts on their way from one design to the next; never leaves this class. */
     private static final class Parts {
-        private String name;
-        private Scale scale;
+        private final String name;
+        private @Nullable Scale scale;
         private int frets = USUAL_FRETS;
         private int bodyAtFret = USUAL_BODY_FRET;
-        private Fingerboard fingerboard;
-        private BackProfile back;
-        private Wood wood;
-        private Channel channel;
-        private StringSet strings;
-        private Head head;
-        private Heel heel;
+        private @Nullable Fingerboard fingerboard;
+        private @Nullable BackProfile back;
+        private @Nullable Wood wood;
+        private @Nullable Channel channel;
+        private @Nullable StringSet strings;
+        private @Nullable Head head;
+        private @Nullable Heel heel;
+
+        private Parts(String name) {
+            this.name = name;
+        }
     }
 
     private NeckDesign with(Consumer<Parts> change) {
-        Parts parts = new Parts();
-        parts.name = name;
+        Parts parts = new Parts(name);
         parts.scale = scale;
         parts.frets = frets;
         parts.bodyAtFret = bodyAtFret;
@@ -95,9 +99,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
             throw new IllegalArgumentException(
                     "a neck's name must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
         }
-        Parts parts = new Parts();
-        parts.name = name;
-        return new NeckDesign(parts);
+        return new NeckDesign(new Parts(name));
     }
 
     /**
@@ -351,7 +353,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
         return woods && strings != null;
     }
 
-    private <T> T told(T part, String what) {
+    private <T> T told(@Nullable T part, String what) {
         if (part == null) {
             throw new IllegalArgumentException(
                     "\"" + name + "\" needs its " + what + " for this, but has none: add ." + what + "(...)");
@@ -486,7 +488,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
         return report.fitted();
     }
 
-    private void row(Report report, String label, SaysLengths<?> part) {
+    private void row(Report report, String label, @Nullable SaysLengths<?> part) {
         if (part != null) {
             // "heel 78 mm high" needs no second heel before it.
             String text = (scale == null ? part : part.in(style())).toString();

@@ -40,6 +40,8 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         SAMPLES
     }
 
+    private static final double[] NO_SAMPLES = {};
+
     private final Law law;
     private final double shift;
     private final double scale;
@@ -181,7 +183,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
                 estimate.uncertaintyHouse(),
                 0,
                 estimate.degreesOfFreedom(),
-                null,
+                NO_SAMPLES,
                 estimate.unit().forDifferences());
     }
 
@@ -206,9 +208,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         if (!(factor >= 0) || Double.isInfinite(factor)) {
             throw new IllegalArgumentException("factor must be 0 or more, but was " + Numbers.plain(factor));
         }
-        double[] wider = samples == null
-                ? null
-                : Arrays.stream(samples).map(x -> x * factor + 0.0).toArray();
+        double[] wider = Arrays.stream(samples).map(x -> x * factor + 0.0).toArray();
         return new Spread<>(law, shift, scale * factor, topScale * factor, degreesOfFreedom, wider, unit);
     }
 
@@ -269,7 +269,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
      * @return a fresh array, empty for every other law
      */
     public double[] centredSamplesHouse() {
-        return samples == null ? new double[0] : samples.clone();
+        return samples.clone();
     }
 
     /**
@@ -383,7 +383,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
 
     private static <Q extends Quantity<Q>> Spread<Q> of(
             Law law, double shift, double scale, double top, ShopUnit<Q> unit) {
-        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, null, unit.forDifferences());
+        return new Spread<>(law, shift, scale, top, Double.POSITIVE_INFINITY, NO_SAMPLES, unit.forDifferences());
     }
 
     private static <Q extends Quantity<Q>> Amount<Q> notNegative(Amount<Q> size, String name) {

@@ -190,10 +190,9 @@ public final class StudentLaw {
     private static double tailByFraction(double t, double n) {
         double a = 0.5 * n;
         double x = 1.0 / (1.0 + (t / n) * t);
-        double f = 1.0;
         double c = 1.0;
         double d = 1.0 / (1.0 - (a + 0.5) / (a + 1.0) * x);
-        f = d;
+        double f = d;
         for (int m = 1; m < 100_000; m++) {
             double even = m * (0.5 - m) * x / ((a + 2.0 * m - 1.0) * (a + 2.0 * m));
             d = 1.0 / (1.0 + even * d);

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -22,7 +23,7 @@ public final class Blank implements SaysLengths<Blank> {
     private final double thickness;
     private final double outOfParallel;
     private final double nutFromHeadEnd;
-    private final Wood wood;
+    private final @Nullable Wood wood;
     private final ShopUnit<Length> unit;
 
     private Blank(
@@ -31,7 +32,7 @@ public final class Blank implements SaysLengths<Blank> {
             double thickness,
             double outOfParallel,
             double nutFromHeadEnd,
-            Wood wood,
+            @Nullable Wood wood,
             ShopUnit<Length> unit) {
         this.length = length;
         this.width = width;

@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
 import tech.units.indriya.function.RationalNumber;
 
@@ -34,7 +35,11 @@ final class Border {
 
     private static volatile Entry[] known = new Entry[0];
 
-    private record Entry(Unit<?> unit, ShopUnit<?> house, Factor factor, ShopUnit<?> same) {}
+    private record Entry(
+            Unit<?> unit,
+            ShopUnit<?> house,
+            Factor factor,
+            @Nullable ShopUnit<?> same) {}
 
     private Border() {}
 
@@ -97,7 +102,7 @@ final class Border {
     }
 
     /** The shop unit that equals a unit of any provider, or null. */
-    static <Q extends Quantity<Q>> ShopUnit<Q> shopUnit(Unit<Q> unit, Class<Q> kind) {
+    static <Q extends Quantity<Q>> @Nullable ShopUnit<Q> shopUnit(Unit<Q> unit, Class<Q> kind) {
         for (ShopUnit<?> house : ShopUnit.HOUSE) {
             if (house.kind() == kind) {
                 Entry entry = entry(unit, house);
@@ -108,7 +113,7 @@ final class Border {
     }
 
     /** The entry of whichever kind the unit is of, or null; a unit converts into the house unit of one kind at most. */
-    private static Entry entry(Unit<?> unit) {
+    private static @Nullable Entry entry(Unit<?> unit) {
         for (Entry entry : known) {
             if (entry.unit.equals(unit)) {
                 return entry;
@@ -123,7 +128,8 @@ final class Border {
         return null;
     }
 
-    private static Entry entry(Unit<?> unit, ShopUnit<?> house) {
+    @SuppressWarnings("ReferenceEquality") // the same unit is the usual case, and found without asking its equals
+    private static @Nullable Entry entry(Unit<?> unit, ShopUnit<?> house) {
         Entry[] list = known;
         for (Entry entry : list) {
             if (entry.unit == unit && entry.house == house) {
@@ -150,7 +156,7 @@ final class Border {
         }
     }
 
-    private static Entry make(Unit<?> unit, ShopUnit<?> house) {
+    private static @Nullable Entry make(Unit<?> unit, ShopUnit<?> house) {
         Unit<?> target = house.jsr385();
         if (!unit.isCompatible(target) || isPlainRatio(unit) != isPlainRatio(target)) {
             return null;
@@ -169,7 +175,7 @@ final class Border {
     }
 
     /** The conversion as a zero and a factor, or null where it is no straight line, as for decibels. */
-    private static Factor factor(UnitConverter converter) {
+    private static @Nullable Factor factor(UnitConverter converter) {
         try {
             BigDecimal zero = exact(converter.inverse().convert((Number) 0));
             BigDecimal once = exact(converter.convert((Number) zero.add(MANY)));
@@ -184,7 +190,7 @@ final class Border {
         }
     }
 
-    private static ShopUnit<?> sameUnit(Unit<?> unit, ShopUnit<?> house) {
+    private static @Nullable ShopUnit<?> sameUnit(Unit<?> unit, ShopUnit<?> house) {
         for (ShopUnit<?> candidate : ShopUnit.ALL) {
             if (candidate.kind() == (Class<?>) house.kind()
                     && candidate.jsr385().equals(unit)) {

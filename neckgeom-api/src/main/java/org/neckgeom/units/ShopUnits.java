@@ -11,6 +11,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
 
 /**
@@ -284,6 +285,7 @@ public final class ShopUnits {
             throw unreadable(text, inWords, "\"" + example + "\" or \"" + other + "\"");
         }
         // A ratio needs no unit: 0.95 is 95 %.
+        @Nullable
         ShopUnit<?> unit =
                 word.isEmpty() && kind == (Class<?>) Dimensionless.class ? ShopUnit.ONE : UnitWords.unit(word);
         if (unit == null || unit.kind() != (Class<?>) kind) {
@@ -293,7 +295,7 @@ public final class ShopUnits {
     }
 
     private static IllegalArgumentException wrongUnit(
-            String text, double value, String word, ShopUnit<?> unit, Class<?> kind, String inWords) {
+            String text, double value, String word, @Nullable ShopUnit<?> unit, Class<?> kind, String inWords) {
         String allowed = "use " + String.join(", ", UnitWords.symbols(kind));
         String quoted = "\"" + text + "\"";
         if (word.isEmpty()) {

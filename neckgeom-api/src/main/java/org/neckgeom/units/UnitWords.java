@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** What makers write after a number, and the unit it means. */
 final class UnitWords {
@@ -35,7 +36,7 @@ final class UnitWords {
 
     private UnitWords() {}
 
-    static ShopUnit<?> unit(String word) {
+    static @Nullable ShopUnit<?> unit(String word) {
         return WORDS.get(word);
     }
 

@@ -2,6 +2,8 @@ package org.neckgeom.budget;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** The stopping rule of JCGM 101:2008, 7.9.4, over batches of equal size. */
 final class AdaptiveRun {
@@ -16,8 +18,8 @@ final class AdaptiveRun {
     private final double[] sums = new double[4];
 
     private final double[] squares = new double[4];
-    private double[] first;
-    private BlockEngine.Tally cached;
+    private double @Nullable [] first;
+    private BlockEngine.@Nullable Tally cached;
 
     AdaptiveRun(double coverage, int digits) {
         this.coverage = coverage;
@@ -32,7 +34,7 @@ final class AdaptiveRun {
 
     void add(BlockEngine.Tally tally) {
         tallies.add(tally);
-        double[] ends = Simulated.ends(tally.values(), coverage);
+        double[] ends = Simulated.ends(Objects.requireNonNull(tally.values(), "values of a batch"), coverage);
         double[] now = {tally.mean(), Math.sqrt(tally.variance()), ends[0], ends[1]};
         if (first == null) {
             first = now.clone();
@@ -103,7 +105,7 @@ final class AdaptiveRun {
     BlockEngine.Tally tallyWithValues() {
         double[] values = new double[tallies.size() * batch];
         for (int i = 0; i < tallies.size(); i++) {
-            System.arraycopy(tallies.get(i).values(), 0, values, i * batch, batch);
+            System.arraycopy(Objects.requireNonNull(tallies.get(i).values()), 0, values, i * batch, batch);
         }
         BlockEngine.Tally all = tally();
         return new BlockEngine.Tally(

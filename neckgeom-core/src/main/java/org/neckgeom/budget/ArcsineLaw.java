@@ -1,6 +1,7 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The exact distribution where an arcsine part is hardly smoothed by the others, so that its characteristic function
@@ -29,17 +30,18 @@ final class ArcsineLaw extends ExactLaw {
     }
 
     private final double halfWidth;
-    private final ExactLaw rest;
-    private final ExactLaw turned;
+    private final @Nullable ExactLaw rest;
+    private final @Nullable ExactLaw turned;
     private final double[] breaks;
 
     ArcsineLaw(Parts parts) {
         super(parts);
         this.halfWidth = parts.arcsines[0];
         Parts others = parts.withoutLargestArcsine();
-        this.rest = others.variance() > 0.0 ? ExactLaw.of(others) : null;
-        this.turned = parts.isSymmetric() || rest == null ? rest : ExactLaw.of(others.mirrored());
-        this.breaks = rest == null ? new double[] {0.0} : rest.breaks();
+        ExactLaw besides = others.variance() > 0.0 ? ExactLaw.of(others) : null;
+        this.rest = besides;
+        this.turned = parts.isSymmetric() || besides == null ? besides : ExactLaw.of(others.mirrored());
+        this.breaks = besides == null ? new double[] {0.0} : besides.breaks();
     }
 
     @Override
@@ -67,7 +69,7 @@ final class ArcsineLaw extends ExactLaw {
         return all;
     }
 
-    private double over(ExactLaw law, double y, double sign, boolean density) {
+    private double over(@Nullable ExactLaw law, double y, double sign, boolean density) {
         if (law == null) {
             return alone(y, density);
         }

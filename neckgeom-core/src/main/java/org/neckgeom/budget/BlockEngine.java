@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs trials in blocks of {@value #BLOCK}, each seeded by its own number and summed in their order, so that the bits do
@@ -32,7 +33,15 @@ final class BlockEngine {
     }
 
     /** What a run came to; mean and deviation are of the results less the reference. */
-    record Tally(long trials, double mean, double variance, long inside, double least, double most, double[] values) {}
+    @SuppressWarnings("ArrayRecordComponent") // stays in this package and is never compared
+    record Tally(
+            long trials,
+            double mean,
+            double variance,
+            long inside,
+            double least,
+            double most,
+            double @Nullable [] values) {}
 
     private final FillerSource source;
     private final long seed;
@@ -46,7 +55,7 @@ final class BlockEngine {
 
     /** Runs the trials; counts those in [low, high]; keeps the values when asked. */
     Tally run(long trials, double low, double high, boolean keep) {
-        double[] values = keep ? new double[Math.toIntExact(trials)] : null;
+        double @Nullable [] values = keep ? new double[Math.toIntExact(trials)] : null;
         long blocks = (trials + BLOCK - 1) / BLOCK;
         int workers = (int) Math.min(threads, blocks);
         Totals totals = new Totals();
@@ -92,7 +101,7 @@ final class BlockEngine {
             long start,
             int count,
             long trials,
-            double[] values) {
+            double @Nullable [] values) {
         List<Callable<Void>> tasks = new ArrayList<>();
         for (int w = 0; w < crew.size(); w++) {
             Worker worker = crew.get(w);
@@ -131,7 +140,7 @@ final class BlockEngine {
             this.high = high;
         }
 
-        void run(long block, long trials, double[] values, Part part) {
+        void run(long block, long trials, double @Nullable [] values, Part part) {
             long start = block * BLOCK;
             int n = (int) Math.min(BLOCK, trials - start);
             filler.fill(new Draws(seed, block), out, n);
@@ -201,7 +210,7 @@ final class BlockEngine {
             most = Math.max(most, part.most);
         }
 
-        Tally tally(double[] values) {
+        Tally tally(double @Nullable [] values) {
             double mean = sum / n;
             double variance = n > 1 ? Math.max(0.0, (square - sum * mean) / (n - 1)) : 0.0;
             return new Tally(n, mean, variance, inside, least, most, values);

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -392,7 +393,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     }
 
     /** The parts of the sum, contributor i taken factor i times as wide, or as it is. */
-    Parts parts(double[] factors) {
+    Parts parts(double @Nullable [] factors) {
         Parts.Builder parts = new Parts.Builder();
         for (int i = 0; i < contributors.size(); i++) {
             contributors.get(i).addTo(parts, factors == null ? 1.0 : factors[i]);
@@ -401,7 +402,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     }
 
     /** Chance of breaking the limits. */
-    double outside(Limits<Q> limits, double[] factors) {
+    double outside(Limits<Q> limits, double @Nullable [] factors) {
         Parts parts = parts(factors);
         return ExactLaw.of(parts).outside(limits.lowerHouse() - parts.mean, limits.upperHouse() - parts.mean);
     }

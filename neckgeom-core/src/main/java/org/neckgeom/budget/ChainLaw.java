@@ -1,6 +1,7 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The exact distribution of a linear chain: {@code F(y) = sum_j w_j G(y + s_j)}.
@@ -40,7 +41,7 @@ final class ChainLaw extends ExactLaw {
         0.0
     };
 
-    private final ChainLaw mirror;
+    private final @Nullable ChainLaw mirror;
     private final double inverseUnit;
     private final double edge;
     private final double[] knots;
@@ -140,7 +141,7 @@ final class ChainLaw extends ExactLaw {
     @Override
     void tailAndDensity(double y, boolean above, double[] out) {
         boolean turn = y > 0.0 && mirror != null;
-        ChainLaw side = turn ? mirror : this;
+        ChainLaw side = y > 0.0 && mirror != null ? mirror : this;
         side.sumAndSlope(turn ? -y : y, turn, out);
         if (turn != above) {
             out[0] = 1.0 - out[0];

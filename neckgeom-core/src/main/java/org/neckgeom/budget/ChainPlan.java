@@ -1,5 +1,7 @@
 package org.neckgeom.budget;
 
+import java.util.Objects;
+
 /**
  * How the exact distribution of a sum is best computed: which of the large rectangles are taken out in closed form, how
  * far the rest reaches, and how many nodes its characteristic function then needs.
@@ -138,7 +140,8 @@ final class ChainPlan {
                 rough = new ChainPlan(p, samplesOut, reach, nodes);
             }
         }
-        return best == null || !best.isCheap() ? rough : best;
+        // With no rectangle taken out nothing is amplified, so there is always a rough plan.
+        return best == null || !best.isCheap() ? Objects.requireNonNull(rough) : best;
     }
 
     /**

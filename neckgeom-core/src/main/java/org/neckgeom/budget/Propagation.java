@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
@@ -74,10 +75,11 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
     private final String title;
     private final ShopUnit<Q> unit;
     private final List<Input> inputs;
-    private final Formula formula;
-    private final DualFormula dual;
+    private final @Nullable Formula formula;
+    private final @Nullable DualFormula dual;
 
-    private Propagation(String title, ShopUnit<Q> unit, List<Input> inputs, Formula formula, DualFormula dual) {
+    private Propagation(
+            String title, ShopUnit<Q> unit, List<Input> inputs, @Nullable Formula formula, @Nullable DualFormula dual) {
         this.title = title;
         this.unit = unit;
         this.inputs = inputs;
@@ -242,7 +244,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
     public Simulation<Q> simulate(long seed) {
         double reference = at(means());
         List<Input> all = inputs;
-        Formula function = formula;
+        Formula function = formula();
         return new Simulation<>(
                 title,
                 () -> {
@@ -282,15 +284,20 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
         return new Comparison<>(title, first, trials, digits, unit);
     }
 
-    private double[] means() {
+    private Formula formula() {
         if (formula == null) {
             throw new IllegalStateException(title + " has no function yet: say through(...)");
         }
+        return formula;
+    }
+
+    private double[] means() {
+        formula();
         return inputs.stream().mapToDouble(Input::mean).toArray();
     }
 
     private double at(double[] x) {
-        return HouseUnits.finite(formula.at(x), title, unit.symbol());
+        return HouseUnits.finite(formula().at(x), title, unit.symbol());
     }
 
     @Override

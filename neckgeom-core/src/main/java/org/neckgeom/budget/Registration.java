@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.HouseUnits;
@@ -75,7 +76,7 @@ public final class Registration {
      * @return the tree
      */
     public Registration skewed(Spread<Angle> turn, Quantity<Length> about) {
-        Place place = trees.get(lastDirection).get(lastFeature);
+        Place place = place(lastDirection, lastFeature);
         List<Term> terms = new ArrayList<>(place.terms());
         terms.add(new Term(lastFeature + " skew", turn, -HouseUnits.mm(about, "about"), 1.0));
         return with(lastDirection, lastFeature, place.parent(), terms);
@@ -118,7 +119,7 @@ public final class Registration {
      * @return the tree
      */
     public Registration cut(Spread<Length> error) {
-        Place place = trees.get(lastDirection).get(lastFeature);
+        Place place = place(lastDirection, lastFeature);
         List<Term> terms = new ArrayList<>(place.terms());
         terms.add(Term.constant(lastFeature + " cut", error));
         return with(lastDirection, lastFeature, place.parent(), terms);
@@ -247,7 +248,7 @@ public final class Registration {
     }
 
     private Budget<Length> between(
-            Direction direction, String feature, String other, double x, Quantity<Length> asked) {
+            Direction direction, String feature, String other, double x, @Nullable Quantity<Length> asked) {
         List<String> from = path(direction, feature);
         List<String> to = path(direction, other);
         String where = asked == null ? "" : " at " + LengthStyle.of(asked).brief(x);

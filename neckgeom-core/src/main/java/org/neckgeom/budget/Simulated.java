@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -27,11 +28,17 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     private final String title;
     private final BlockEngine.Tally tally;
     private final double reference;
-    private final Limits<Q> limits;
+    private final @Nullable Limits<Q> limits;
     private final String how;
     private final ShopUnit<Q> unit;
 
-    Simulated(String title, BlockEngine.Tally tally, double reference, Limits<Q> limits, String how, ShopUnit<Q> unit) {
+    Simulated(
+            String title,
+            BlockEngine.Tally tally,
+            double reference,
+            @Nullable Limits<Q> limits,
+            String how,
+            ShopUnit<Q> unit) {
         this.title = title;
         this.tally = tally;
         this.reference = reference;
@@ -143,10 +150,11 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     }
 
     private double[] values() {
-        if (tally.values() == null) {
+        double[] values = tally.values();
+        if (values == null) {
             throw new IllegalStateException("the values of " + title + " were not kept; run it with quantiles");
         }
-        return tally.values();
+        return values;
     }
 
     /** 7.7.1: q is p M rounded half up; r the middle of what is left, rounded half up where M - q is odd. */
@@ -181,7 +189,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     @Override
     public String toString() {
         double sd = Math.sqrt(tally.variance());
-        double ofMean = sd / Math.sqrt(tally.trials());
+        double ofMean = sd / Math.sqrt((double) tally.trials());
         Report report = Report.titled(title + ": " + grouped(tally.trials()) + " trials")
                 .row("mean", Shown.value(reference + tally.mean(), ofMean, unit))
                 .row("standard deviation", Shown.value(sd, ofMean, unit));

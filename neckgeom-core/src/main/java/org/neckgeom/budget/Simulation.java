@@ -3,6 +3,7 @@ package org.neckgeom.budget;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
@@ -32,7 +33,7 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
     private final ShopUnit<Q> unit;
     private final int threads;
     private final boolean keep;
-    private final Limits<Q> limits;
+    private final @Nullable Limits<Q> limits;
 
     Simulation(String title, BlockEngine.FillerSource source, double reference, long seed, ShopUnit<Q> unit) {
         this(title, source, reference, seed, unit, Runtime.getRuntime().availableProcessors(), true, null);
@@ -46,7 +47,7 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
             ShopUnit<Q> unit,
             int threads,
             boolean keep,
-            Limits<Q> limits) {
+            @Nullable Limits<Q> limits) {
         this.title = title;
         this.source = source;
         this.reference = reference;

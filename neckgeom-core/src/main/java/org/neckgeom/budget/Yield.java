@@ -74,7 +74,6 @@ public final class Yield<Q extends Quantity<Q>> implements SaysLengths<Yield<Q>>
 
     /** As counted in trials, with the deviation of a count. */
     static <Q extends Quantity<Q>> Yield<Q> counted(String title, Limits<Q> limits, long inside, long trials) {
-        double p = (double) inside / trials;
         // Laplace's rule keeps the uncertainty above 0 when none, or all, were inside.
         double smooth = (inside + 1.0) / (trials + 2.0);
         return new Yield<>(

@@ -1,7 +1,6 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
@@ -200,7 +199,7 @@ public final class BackCurve implements SaysLengths<BackCurve> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(Arrays.hashCode(parts()));
+        return Arrays.hashCode(parts());
     }
 
     /** Returns width and depth, and the depth half way out on either side. */

@@ -83,7 +83,7 @@ public final class DovetailSeat implements SaysLengths<DovetailSeat> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(taper);
+        return Double.hashCode(taper);
     }
 
     /** Returns the taper and what a thin shim does: 0.1 mm, or 4 thou. */

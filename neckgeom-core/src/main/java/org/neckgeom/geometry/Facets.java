@@ -2,7 +2,6 @@ package org.neckgeom.geometry;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -118,7 +117,7 @@ public final class Facets implements SaysLengths<Facets> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(Arrays.hashCode(parts()));
+        return Arrays.hashCode(parts());
     }
 
     /** Returns the flats in the order they are planed. */

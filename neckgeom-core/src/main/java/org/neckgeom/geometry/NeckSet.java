@@ -79,7 +79,7 @@ public final class NeckSet implements SaysLengths<NeckSet> {
 
     static NeckSet ofMm(
             NeckSetSteps.AtJoint joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
-        Parts parts = new Parts();
+        Parts parts = new Parts(style);
         parts.scale = joint.scale;
         parts.fret = joint.fret;
         parts.divisions = joint.divisions;
@@ -87,7 +87,6 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         parts.saddle = saddle;
         parts.atNut = atNut;
         parts.action = action;
-        parts.style = style;
         return new NeckSet(parts);
     }
 
@@ -104,11 +103,15 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         private double domeRadius = Double.POSITIVE_INFINITY;
         private double poleToJoint;
         private double poleToBridge;
-        private LengthStyle style;
+        private final LengthStyle style;
+
+        private Parts(LengthStyle style) {
+            this.style = style;
+        }
     }
 
     private NeckSet with(Consumer<Parts> change) {
-        Parts parts = new Parts();
+        Parts parts = new Parts(style);
         parts.scale = scale;
         parts.fret = fret;
         parts.divisions = divisions;
@@ -120,7 +123,6 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         parts.domeRadius = domeRadius;
         parts.poleToJoint = poleToJoint;
         parts.poleToBridge = poleToBridge;
-        parts.style = style;
         change.accept(parts);
         return new NeckSet(parts);
     }

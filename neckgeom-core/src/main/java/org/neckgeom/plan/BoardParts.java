@@ -24,8 +24,9 @@ final class BoardParts {
         if (crowned || plan.details().fallAway() != null) {
             parts.add(board(plan));
         }
-        if (plan.details().hasStrings()) {
-            parts.add(strings(plan));
+        NeckDetails.Across across = plan.details().across();
+        if (across != null) {
+            parts.add(strings(plan, across));
         }
         return parts;
     }
@@ -51,13 +52,12 @@ final class BoardParts {
                 : "radius " + plan.style().brief(at.radiusMm());
     }
 
-    private static PlanPart strings(NeckPlan plan) {
+    private static PlanPart strings(NeckPlan plan, NeckDetails.Across across) {
         NeckDesign design = plan.design();
-        NeckDetails told = plan.details();
-        StringOverhang overhang = overhang(plan);
+        StringOverhang overhang = overhang(plan, across);
         PlanSection.Draft draft = PlanSection.titled("Strings across, bass to treble from the centreline")
-                .row("at the nut", told.nut())
-                .row("at the saddle", told.saddle())
+                .row("at the nut", across.nut())
+                .row("at the saddle", across.saddle())
                 .row("over the board", overhang);
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
@@ -81,10 +81,9 @@ final class BoardParts {
     }
 
     /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */
-    private static StringOverhang overhang(NeckPlan plan) {
+    private static StringOverhang overhang(NeckPlan plan, NeckDetails.Across across) {
         NeckDesign design = plan.design();
-        NeckDetails told = plan.details();
-        StringOverhang plain = StringOverhang.of(design, told.nut(), told.saddle());
+        StringOverhang plain = StringOverhang.of(design, across.nut(), across.saddle());
         double back = plan.neckSet()
                 .map(set -> set.reach().house()
                         + design.bodyJointMm()

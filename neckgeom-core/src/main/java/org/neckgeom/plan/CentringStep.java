@@ -1,5 +1,6 @@
 package org.neckgeom.plan;
 
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.shop.TrialCut;
 
 /**
@@ -8,4 +9,4 @@ import org.neckgeom.shop.TrialCut;
  * @param cut the trial cut, or null for a move
  * @param moveMm the move in mm, positive toward the cutter; without meaning for a cut
  */
-record CentringStep(TrialCut cut, double moveMm) {}
+record CentringStep(@Nullable TrialCut cut, double moveMm) {}

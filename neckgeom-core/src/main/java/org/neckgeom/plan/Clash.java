@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Report;
 
 /**
@@ -44,7 +45,7 @@ public final class Clash {
 
     private final Kind kind;
     private final List<String> operations;
-    private final Condition condition;
+    private final @Nullable Condition condition;
     private final List<String> reasons;
     private final List<KeptOrder> kept;
     private final List<Remedy> remedies;
@@ -52,7 +53,7 @@ public final class Clash {
     private Clash(
             Kind kind,
             List<String> operations,
-            Condition condition,
+            @Nullable Condition condition,
             List<String> reasons,
             List<KeptOrder> kept,
             List<Remedy> remedies) {

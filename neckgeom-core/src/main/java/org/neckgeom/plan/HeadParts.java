@@ -11,6 +11,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.StringBreak;
+import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.StringLoad;
@@ -37,17 +38,18 @@ final class HeadParts {
                         ? plan.style().text(ears) + " wide, one glued to each side of the blank"
                         : "none, the blank is wide enough");
         List<PlanCheck> checks = new ArrayList<>();
-        if (told.tuners() != null) {
-            checks.add(tuners(plan, draft, layout));
+        Limits<Length> tuners = told.tuners();
+        if (tuners != null) {
+            checks.add(tuners(plan, draft, layout, tuners));
         }
-        if (told.head() != null && told.hasStrings() && layout.hasPosts()) {
-            checks.add(breaks(plan, draft, layout));
+        NeckDetails.Across across = told.across();
+        if (told.head() != null && across != null && layout.hasPosts()) {
+            checks.add(breaks(plan, draft, layout, across.nut()));
         }
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
-        Limits<Length> tuners = plan.details().tuners();
+    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, Limits<Length> tuners) {
         draft.row("wood for the tuners", layout.woodFor(tuners));
         double thick = layout.thickness().house();
         boolean fits = thick >= tuners.lowerHouse() && thick <= tuners.upperHouse();
@@ -60,9 +62,9 @@ final class HeadParts {
     }
 
     /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
-    private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
+    private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, StringPlaces nut) {
         Amount<Length> slot = plan.style().amount(plan.details().slotMm());
-        List<StringBreak> breaks = layout.breaks(plan.details().nut(), slot);
+        List<StringBreak> breaks = layout.breaks(nut, slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {
             double down = Math.toDegrees(breaks.get(i).angle().house());
@@ -71,7 +73,7 @@ final class HeadParts {
             draft.row("string " + (i + 1), deg(down) + " down" + side(aside));
         }
         if (plan.design().isReadyForLoad()) {
-            draft.row("on the nut", layout.nutForces(plan.details().nut(), slot, pulls(plan.design())));
+            draft.row("on the nut", layout.nutForces(nut, slot, pulls(plan.design())));
         }
         boolean enough = least >= StringBreak.FEW_DEGREES;
         return new PlanCheck(

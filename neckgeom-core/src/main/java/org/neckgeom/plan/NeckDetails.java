@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.FallAway;
 import org.neckgeom.geometry.FannedFrets;
@@ -27,15 +28,14 @@ public final class NeckDetails {
     /** Nothing more than the design. */
     private static final NeckDetails NONE = new NeckDetails(new Parts());
 
-    private final StringPlaces nut;
-    private final StringPlaces saddle;
-    private final FannedFrets fan;
-    private final HeadLayout head;
+    private final @Nullable Across across;
+    private final @Nullable FannedFrets fan;
+    private final @Nullable HeadLayout head;
     private final double slot;
     private final double fretHeight;
-    private final Limits<Length> tuners;
-    private final FallAway fallAway;
-    private final BackShape back;
+    private final @Nullable Limits<Length> tuners;
+    private final @Nullable FallAway fallAway;
+    private final @Nullable BackShape back;
     private final double overstand;
     private final double endSpare;
     private final double edgeSpare;
@@ -44,8 +44,7 @@ public final class NeckDetails {
     private final double blockLength;
 
     private NeckDetails(Parts parts) {
-        this.nut = parts.nut;
-        this.saddle = parts.saddle;
+        this.across = parts.across;
         this.fan = parts.fan;
         this.head = parts.head;
         this.slot = parts.slot;
@@ -61,17 +60,19 @@ public final class NeckDetails {
         this.blockLength = parts.blockLength;
     }
 
+    /** Where the strings lie, bass to treble. */
+    record Across(StringPlaces nut, StringPlaces saddle) {}
+
     /** The parts on their way from one value to the next; never leaves this class. */
     private static final class Parts {
-        private StringPlaces nut;
-        private StringPlaces saddle;
-        private FannedFrets fan;
-        private HeadLayout head;
+        private @Nullable Across across;
+        private @Nullable FannedFrets fan;
+        private @Nullable HeadLayout head;
         private double slot;
         private double fretHeight = Double.NaN;
-        private Limits<Length> tuners;
-        private FallAway fallAway;
-        private BackShape back;
+        private @Nullable Limits<Length> tuners;
+        private @Nullable FallAway fallAway;
+        private @Nullable BackShape back;
         private double overstand;
         private double endSpare = Double.NaN;
         private double edgeSpare;
@@ -82,8 +83,7 @@ public final class NeckDetails {
 
     private NeckDetails with(Consumer<Parts> change) {
         Parts parts = new Parts();
-        parts.nut = nut;
-        parts.saddle = saddle;
+        parts.across = across;
         parts.fan = fan;
         parts.head = head;
         parts.slot = slot;
@@ -120,10 +120,7 @@ public final class NeckDetails {
     public NeckDetails strings(StringPlaces atNut, StringPlaces atSaddle) {
         Objects.requireNonNull(atNut, "places at the nut");
         Objects.requireNonNull(atSaddle, "places at the saddle");
-        return with(parts -> {
-            parts.nut = atNut;
-            parts.saddle = atSaddle;
-        });
+        return with(parts -> parts.across = new Across(atNut, atSaddle));
     }
 
     /**
@@ -255,7 +252,7 @@ public final class NeckDetails {
      * @return from bass to treble, or nothing when they have not been told
      */
     public Optional<StringPlaces> stringsAtNut() {
-        return Optional.ofNullable(nut);
+        return Optional.ofNullable(across).map(Across::nut);
     }
 
     /**
@@ -264,7 +261,7 @@ public final class NeckDetails {
      * @return from bass to treble, or nothing when they have not been told
      */
     public Optional<StringPlaces> stringsAtSaddle() {
-        return Optional.ofNullable(saddle);
+        return Optional.ofNullable(across).map(Across::saddle);
     }
 
     /**
@@ -285,18 +282,12 @@ public final class NeckDetails {
         return Optional.ofNullable(head);
     }
 
-    boolean hasStrings() {
-        return nut != null;
+    @Nullable
+    Across across() {
+        return across;
     }
 
-    StringPlaces nut() {
-        return nut;
-    }
-
-    StringPlaces saddle() {
-        return saddle;
-    }
-
+    @Nullable
     HeadLayout head() {
         return head;
     }
@@ -310,10 +301,12 @@ public final class NeckDetails {
         return fretHeight;
     }
 
+    @Nullable
     Limits<Length> tuners() {
         return tuners;
     }
 
+    @Nullable
     FallAway fallAway() {
         return fallAway;
     }
@@ -351,10 +344,9 @@ public final class NeckDetails {
         return blockLength;
     }
 
-    private List<Object> all() {
-        List<Object> all = new ArrayList<>();
-        all.add(nut);
-        all.add(saddle);
+    private List<@Nullable Object> all() {
+        List<@Nullable Object> all = new ArrayList<>();
+        all.add(across);
         all.add(fan);
         all.add(head);
         all.add(slot);
@@ -386,7 +378,7 @@ public final class NeckDetails {
     @Override
     public String toString() {
         List<String> told = new ArrayList<>();
-        add(told, nut, "strings across");
+        add(told, across, "strings across");
         add(told, fan, "fanned frets");
         add(told, head, "head layout");
         add(told, Double.isNaN(fretHeight) ? null : this, "fret height");
@@ -398,7 +390,7 @@ public final class NeckDetails {
         return told.isEmpty() ? "details: none told" : "details: " + String.join(", ", told);
     }
 
-    private static void add(List<String> told, Object part, String name) {
+    private static void add(List<String> told, @Nullable Object part, String name) {
         if (part != null) {
             told.add(name);
         }

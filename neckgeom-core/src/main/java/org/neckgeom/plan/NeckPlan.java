@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Workmanship;
@@ -69,8 +70,8 @@ public final class NeckPlan {
     private final double centredWithin;
     private final double woodLeft;
     private final double bridgeWithin;
-    private final ScarfJoint scarf;
-    private final NeckSet neckSet;
+    private final @Nullable ScarfJoint scarf;
+    private final @Nullable NeckSet neckSet;
     private final double relief;
     private final Weather weather;
     private final OrderOfWork order;
@@ -94,26 +95,30 @@ public final class NeckPlan {
 
     /** The parts on their way from one plan to the next; never leaves this class. */
     private static final class Parts {
-        private NeckDesign design;
-        private Blank blank;
-        private Shop shop;
+        private final NeckDesign design;
+        private final Blank blank;
+        private final Shop shop;
         private List<CentringStep> steps = new ArrayList<>();
         private double centredWithin = USUAL_CENTRED_MM;
         private double woodLeft = USUAL_WOOD_LEFT_MM;
         private double bridgeWithin = USUAL_BRIDGE_MM;
-        private ScarfJoint scarf;
-        private NeckSet neckSet;
+        private @Nullable ScarfJoint scarf;
+        private @Nullable NeckSet neckSet;
         private double relief = USUAL_RELIEF_MM;
         private Weather weather = HEATED_WINTER;
         private OrderOfWork order;
         private NeckDetails details = NeckDetails.none();
+
+        private Parts(NeckDesign design, Blank blank, Shop shop, OrderOfWork order) {
+            this.design = design;
+            this.blank = blank;
+            this.shop = shop;
+            this.order = order;
+        }
     }
 
     private NeckPlan with(Consumer<Parts> change) {
-        Parts parts = new Parts();
-        parts.design = design;
-        parts.blank = blank;
-        parts.shop = shop;
+        Parts parts = new Parts(design, blank, shop, order);
         parts.steps = new ArrayList<>(steps);
         parts.centredWithin = centredWithin;
         parts.woodLeft = woodLeft;
@@ -122,7 +127,6 @@ public final class NeckPlan {
         parts.neckSet = neckSet;
         parts.relief = relief;
         parts.weather = weather;
-        parts.order = order;
         parts.details = details;
         change.accept(parts);
         return new NeckPlan(parts);
@@ -138,11 +142,12 @@ public final class NeckPlan {
      * @throws IllegalArgumentException if the channel does not fit the blank, or the cutter the channel
      */
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
-        Parts parts = new Parts();
-        parts.design = Objects.requireNonNull(design, "design");
-        parts.order = OrderOfWork.forNeck(design);
-        parts.blank = Objects.requireNonNull(blank, "blank");
-        parts.shop = Objects.requireNonNull(shop, "shop");
+        Objects.requireNonNull(design, "design");
+        Parts parts = new Parts(
+                design,
+                Objects.requireNonNull(blank, "blank"),
+                Objects.requireNonNull(shop, "shop"),
+                OrderOfWork.forNeck(design));
         if (design.style() != LengthStyle.MILLIMETRES) {
             parts.centredWithin = ShopUnit.THOU.toHouse(USUAL_CENTRED_THOU);
             parts.woodLeft = ShopUnit.INCH.toHouse(USUAL_WOOD_LEFT_IN);

@@ -47,7 +47,7 @@ public final class Operation {
 
     /** The parts on their way from one operation to the next; never leaves this class. */
     private static final class Parts {
-        private String name;
+        private final String name;
         private Set<Condition> needs = new LinkedHashSet<>();
         private Set<Condition> blockers = new LinkedHashSet<>();
         private Set<Condition> takes = new LinkedHashSet<>();
@@ -55,11 +55,14 @@ public final class Operation {
         private Map<Condition, String> reasons = new LinkedHashMap<>();
         private Map<Condition, List<Remedy>> remedies = new LinkedHashMap<>();
         private List<String> cautions = new ArrayList<>();
+
+        private Parts(String name) {
+            this.name = name;
+        }
     }
 
     private Operation changed(Consumer<Parts> change) {
-        Parts parts = new Parts();
-        parts.name = name;
+        Parts parts = new Parts(name);
         parts.needs.addAll(needs);
         parts.blockers.addAll(blockers);
         parts.takes.addAll(takes);
@@ -89,9 +92,7 @@ public final class Operation {
      * @return the operation
      */
     public static Operation named(String name) {
-        Parts parts = new Parts();
-        parts.name = Names.checked(name, "an operation's name");
-        return new Operation(parts);
+        return new Operation(new Parts(Names.checked(name, "an operation's name")));
     }
 
     /**

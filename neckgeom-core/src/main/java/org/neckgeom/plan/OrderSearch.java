@@ -30,8 +30,8 @@ final class OrderSearch {
     private final long all;
     private final int[] order;
     private final Map<State, Integer> failed = new HashMap<>();
-    private long[] before;
-    private long[] after;
+    private long[] before = {};
+    private long[] after = {};
     private int bound;
     private int nextBound;
     private int mostTrouble;

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.AddedError.Way;
 import org.neckgeom.text.Report;
@@ -25,16 +26,21 @@ public final class Remedy {
 
     private final String name;
     private final String how;
-    private final String errorName;
-    private final Way way;
-    private final Spread<Length> spread;
+    private final @Nullable Adds adds;
 
-    private Remedy(String name, String how, String errorName, Way way, Spread<Length> spread) {
+    private Remedy(String name, String how, @Nullable Adds adds) {
         this.name = name;
         this.how = how;
-        this.errorName = errorName;
-        this.way = way;
-        this.spread = spread;
+        this.adds = adds;
+    }
+
+    /** The error a remedy adds, whatever the operation. */
+    private record Adds(String errorName, Way way, Spread<Length> spread) {
+
+        @Override
+        public String toString() {
+            return errorName + ", " + way + ": " + spread;
+        }
     }
 
     /**
@@ -44,7 +50,7 @@ public final class Remedy {
      * @return the remedy
      */
     public static Remedy named(String name) {
-        return new Remedy(Names.checked(name, "a remedy's name"), "", null, null, null);
+        return new Remedy(Names.checked(name, "a remedy's name"), "", null);
     }
 
     /**
@@ -151,7 +157,7 @@ public final class Remedy {
 
     private static Remedy usual(String name, String how, String errorName, Way way, double halfWidthMm) {
         Quantity<Length> halfWidth = ShopUnits.mm(halfWidthMm);
-        return new Remedy(name, how, errorName, way, Spread.rectangular(halfWidth));
+        return new Remedy(name, how, new Adds(errorName, way, Spread.rectangular(halfWidth)));
     }
 
     /**
@@ -161,7 +167,7 @@ public final class Remedy {
      * @return the remedy
      */
     public Remedy how(String words) {
-        return new Remedy(name, Names.sentence(words, "how a remedy is done"), errorName, way, spread);
+        return new Remedy(name, Names.sentence(words, "how a remedy is done"), adds);
     }
 
     /**
@@ -175,7 +181,7 @@ public final class Remedy {
     public Remedy adding(String name, Way direction, Spread<Length> size) {
         Objects.requireNonNull(direction, "way");
         Objects.requireNonNull(size, "spread");
-        return new Remedy(this.name, how, Names.checked(name, "an added error's name"), direction, size);
+        return new Remedy(this.name, how, new Adds(Names.checked(name, "an added error's name"), direction, size));
     }
 
     /**
@@ -186,11 +192,11 @@ public final class Remedy {
      * @throws IllegalArgumentException if the remedy adds no error yet: then name it
      */
     public Remedy adding(Spread<Length> size) {
-        if (way == null) {
+        if (adds == null) {
             throw new IllegalArgumentException("remedy \"" + name
                     + "\" must have its error named first: add .adding(\"...\", AddedError.Way.ACROSS, spread)");
         }
-        return adding(errorName, way, size);
+        return adding(adds.errorName(), adds.way(), size);
     }
 
     /**
@@ -218,7 +224,8 @@ public final class Remedy {
      * @return the error, or nothing if the remedy adds none
      */
     public Optional<AddedError> addsTo(String operation) {
-        return way == null ? Optional.empty() : Optional.of(new AddedError(errorName, way, operation, spread));
+        return Optional.ofNullable(adds)
+                .map(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));
     }
 
     @Override
@@ -226,14 +233,12 @@ public final class Remedy {
         return obj instanceof Remedy other
                 && name.equals(other.name)
                 && how.equals(other.how)
-                && Objects.equals(errorName, other.errorName)
-                && way == other.way
-                && Objects.equals(spread, other.spread);
+                && Objects.equals(adds, other.adds);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, how, errorName, way, spread);
+        return Objects.hash(name, how, adds);
     }
 
     /** Returns the name, how it is done, and what it adds. */
@@ -243,7 +248,6 @@ public final class Remedy {
         if (!how.isEmpty()) {
             report.row("how", how);
         }
-        return report.row("adds", way == null ? "no error told" : errorName + ", " + way + ": " + spread)
-                .toString();
+        return report.row("adds", adds == null ? "no error told" : adds).toString();
     }
 }

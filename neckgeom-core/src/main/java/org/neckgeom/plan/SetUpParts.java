@@ -2,8 +2,10 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.measure.Call;
@@ -102,7 +104,9 @@ final class SetUpParts {
             draft.note("that cut is left out: its readings contradict each other, so it says nothing of the fence");
         }
         if (session.rounds == null) {
-            return PlanPart.of(draft.row("limit", limits), misread(session.lastMisread, limits));
+            // Every cut so far contradicts itself, the last one too.
+            return PlanPart.of(
+                    draft.row("limit", limits), misread(Objects.requireNonNull(session.lastMisread), limits));
         }
         CentringRounds rounds = session.rounds;
         Verdict<Length> verdict = Verdict.of(rounds.estimate().estimate(), limits);
@@ -147,8 +151,8 @@ final class SetUpParts {
     private static final class Session {
 
         private final List<PlanSection.Row> told = new ArrayList<>();
-        private CentringRounds rounds;
-        private Closure lastMisread;
+        private @Nullable CentringRounds rounds;
+        private @Nullable Closure lastMisread;
 
         Session(NeckPlan plan) {
             int cuts = 0;

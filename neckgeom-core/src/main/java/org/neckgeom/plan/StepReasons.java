@@ -161,12 +161,12 @@ final class StepReasons {
                 parts.add("needs " + all(what) + (source == 0 ? " from the start" : " from step " + source)));
         // The nearest step bites; those behind it would too, and need not be said.
         if (!losses.isEmpty()) {
-            int loss = losses.firstKey();
-            parts.add("before step " + loss + " " + all(losses.get(loss)));
+            Map.Entry<Integer, List<String>> loss = losses.firstEntry();
+            parts.add("before step " + loss.getKey() + " " + all(loss.getValue()));
         }
         if (!ruins.isEmpty()) {
-            int user = ruins.lastKey();
-            parts.add("after step " + user + ", which " + all(ruins.get(user)));
+            Map.Entry<Integer, List<String>> user = ruins.lastEntry();
+            parts.add("after step " + user.getKey() + ", which " + all(user.getValue()));
         }
         return parts.isEmpty() ? uses(k) : String.join("; ", parts);
     }

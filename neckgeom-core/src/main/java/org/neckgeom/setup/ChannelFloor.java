@@ -1,6 +1,5 @@
 package org.neckgeom.setup;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.text.Numbers;
@@ -68,7 +67,7 @@ public final class ChannelFloor implements SaysLengths<ChannelFloor> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(channel);
+        return channel.hashCode();
     }
 
     /** Returns the radius and the depths at nine stations, end to end. */

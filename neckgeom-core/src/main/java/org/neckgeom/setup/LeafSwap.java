@@ -1,7 +1,10 @@
 package org.neckgeom.setup;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -41,26 +44,36 @@ final class LeafSwap {
      * @param targetMm the wanted difference in mm, 0 or more
      */
     static LeafSwap nearest(double[] leavesMm, double targetMm) {
-        TreeMap<Long, int[]> stacks = stacks(leavesMm);
+        NavigableMap<Long, int[]> stacks = stacks(leavesMm);
         long target = Math.round(targetMm * PER_MM);
         LeafSwap best = null;
         long bestMiss = Long.MAX_VALUE;
         for (Map.Entry<Long, int[]> first : stacks.entrySet()) {
             long wanted = first.getKey() - target;
-            for (Map.Entry<Long, int[]> second :
-                    Arrays.asList(stacks.floorEntry(wanted), stacks.ceilingEntry(wanted))) {
-                if (second == null) {
-                    continue;
-                }
+            for (Map.Entry<Long, int[]> second : neighbours(stacks, wanted)) {
                 long miss = Math.abs(second.getKey() - wanted);
                 LeafSwap swap = new LeafSwap(first.getValue(), second.getValue());
-                if (miss < bestMiss || miss == bestMiss && swap.count() < best.count()) {
+                if (best == null || miss < bestMiss || miss == bestMiss && swap.count() < best.count()) {
                     best = swap;
                     bestMiss = miss;
                 }
             }
         }
-        return best;
+        return Objects.requireNonNull(best, "leaves");
+    }
+
+    /** The stacks next below and next above a height; both the same where one is as high as that. */
+    private static List<Map.Entry<Long, int[]>> neighbours(NavigableMap<Long, int[]> stacks, long height) {
+        List<Map.Entry<Long, int[]>> near = new ArrayList<>(2);
+        Map.Entry<Long, int[]> below = stacks.floorEntry(height);
+        if (below != null) {
+            near.add(below);
+        }
+        Map.Entry<Long, int[]> above = stacks.ceilingEntry(height);
+        if (above != null) {
+            near.add(above);
+        }
+        return near;
     }
 
     private int count() {
@@ -68,7 +81,7 @@ final class LeafSwap {
     }
 
     /** Every height of one or two leaves, each with the fewest leaves that make it. */
-    private static TreeMap<Long, int[]> stacks(double[] leavesMm) {
+    private static NavigableMap<Long, int[]> stacks(double[] leavesMm) {
         TreeMap<Long, int[]> stacks = new TreeMap<>();
         for (int i = 0; i < leavesMm.length; i++) {
             stacks.putIfAbsent(Math.round(leavesMm[i] * PER_MM), new int[] {i});

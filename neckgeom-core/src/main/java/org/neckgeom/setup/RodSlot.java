@@ -253,7 +253,7 @@ public final class RodSlot implements SaysLengths<RodSlot> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(channel);
+        return channel.hashCode();
     }
 
     /** Returns the slot in rows: rod, depth, where it runs. */

@@ -1,6 +1,5 @@
 package org.neckgeom.setup;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.text.Numbers;
@@ -72,7 +71,7 @@ public final class SlotDepth implements SaysLengths<SlotDepth> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(channel);
+        return channel.hashCode();
     }
 
     /** Returns the depth and its parts, such as {@code 9.2 mm deep: rod 9, cover strip 0, clearance 0.2}. */

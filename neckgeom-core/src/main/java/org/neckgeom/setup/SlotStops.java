@@ -82,6 +82,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
      *
      * @return the stops
      */
+    @SuppressWarnings("ArgumentSelectionDefectChecker") // the ends do change places
     public SlotStops turned() {
         return new SlotStops(
                 leading == End.HEAD ? End.HEEL : End.HEAD,

@@ -45,7 +45,8 @@ final class PageMap {
         int i = 0;
         for (Map.Entry<TemplatePart, PageGrid> grid : grids.entrySet()) {
             double u = i % 2 * (cellAcross + COLUMN_GAP);
-            double top = v - (i / 2) * cellDown;
+            int row = i / 2;
+            double top = v - row * cellDown;
             part(grid.getKey(), grid.getValue(), new Cell(u, top, cellAcross, cellDown));
             i++;
         }

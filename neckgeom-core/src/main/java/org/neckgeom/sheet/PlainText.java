@@ -157,7 +157,7 @@ final class PlainText {
         String indent = " ".repeat(Math.min(MOST_INDENT, lead.length()));
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
-        for (String word : sentence.strip().split("\\s+")) {
+        for (String word : sentence.strip().split("\\s+", -1)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 out.append(line).append('\n');
                 line.setLength(0);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
@@ -36,11 +37,12 @@ public final class Template {
 
     private final NeckDesign design;
     private final Settled settled;
-    private final ScarfJoint joint;
+    private final @Nullable ScarfJoint joint;
     private final double heelFace;
     private final List<TemplatePart> parts;
 
-    private Template(NeckDesign design, Settled settled, ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
+    private Template(
+            NeckDesign design, Settled settled, @Nullable ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
         this.design = design;
         this.settled = settled;
         this.joint = joint;

@@ -233,7 +233,7 @@ final class TemplateViews {
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
         closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
-        there.ears(shape.stockMm(), 1).forEach(seam -> ear(there, seam));
+        there.ears(shape.stockMm(), 1).forEach(seam -> ear(seam));
         strings(there);
         List<Point> nut = there.nutLine(half);
         run(Layer.OUTLINE, nut);
@@ -255,7 +255,7 @@ final class TemplateViews {
         }
     }
 
-    private void ear(HeadShape there, List<Point> seam) {
+    private void ear(List<Point> seam) {
         run(Layer.ENVELOPE, seam);
         Point end = seam.get(1);
         boolean treble = end.v() > 0;

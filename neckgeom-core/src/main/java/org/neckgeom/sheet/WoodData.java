@@ -38,16 +38,15 @@ final class WoodData {
         if (told.containsKey("bending_strength")) {
             wood = wood.bendingStrength(Amount.of(told.get("bending_strength"), ShopUnit.MEGAPASCAL));
         }
-        boolean shrinks = told.containsKey("radial_shrinkage") && told.containsKey("tangential_shrinkage");
-        if (shrinks && !changeGiven) {
-            wood = wood.shrinkage(
-                    ShopUnits.percent(told.get("radial_shrinkage")),
-                    ShopUnits.percent(told.get("tangential_shrinkage")));
+        Double radial = told.get("radial_shrinkage");
+        Double tangential = told.get("tangential_shrinkage");
+        if (radial != null && tangential != null && !changeGiven) {
+            return wood.shrinkage(ShopUnits.percent(radial), ShopUnits.percent(tangential));
         }
-        boolean changes = told.containsKey("radial_change") && told.containsKey("tangential_change");
-        if (changes && (changeGiven || !shrinks)) {
-            wood = wood.changePerPercent(told.get("radial_change"), told.get("tangential_change"));
-        }
-        return wood;
+        Double radialChange = told.get("radial_change");
+        Double tangentialChange = told.get("tangential_change");
+        return radialChange == null || tangentialChange == null
+                ? wood
+                : wood.changePerPercent(radialChange, tangentialChange);
     }
 }

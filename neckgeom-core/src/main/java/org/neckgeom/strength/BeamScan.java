@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The bent neck under its strings, and for one newton in the rod, from the nut to the clamped body joint.
  *
@@ -24,9 +26,9 @@ final class BeamScan {
     private static final double A21 = 1 / 8.0 + ROOT / 12;
 
     private final Bend strings;
-    private final Bend rod;
+    private final @Nullable Bend rod;
 
-    private BeamScan(Bend strings, Bend rod) {
+    private BeamScan(Bend strings, @Nullable Bend rod) {
         this.strings = strings;
         this.rod = rod;
     }
@@ -38,7 +40,7 @@ final class BeamScan {
      * @param panels about how many; two stations each
      * @throws ArithmeticException if the pull of the strings would buckle the neck
      */
-    static BeamScan of(NeckBeam beam, StringPull pull, RodPull rodPull, int panels) {
+    static BeamScan of(NeckBeam beam, StringPull pull, @Nullable RodPull rodPull, int panels) {
         double[] x = nodes(rodPull == null ? beam.breaks() : beam.breaks(rodPull.start(), rodPull.end()), panels);
         Track byStrings = new Track(x);
         Track byRamp = new Track(x);
@@ -162,6 +164,7 @@ final class BeamScan {
     }
 
     /** The line for one newton in the rod while the strings pull, or null if there is no rod. */
+    @Nullable
     Bend rod() {
         return rod;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 
 /**
@@ -21,7 +22,8 @@ import org.neckgeom.design.Channel;
  * @param filling modulus of a bar bonded into the channel, 0 for an unbonded rod
  * @param bars bonded bars beside the channel
  */
-record NeckBeam(double length, Board board, Back back, Channel channel, double filling, List<BondedBar> bars) {
+record NeckBeam(
+        double length, Board board, Back back, @Nullable Channel channel, double filling, List<BondedBar> bars) {
 
     /**
      * The fingerboard.
@@ -31,7 +33,7 @@ record NeckBeam(double length, Board board, Back back, Channel channel, double f
      * @param radius of the crown, mm; null for a flat board
      * @param modulus along the grain, MPa
      */
-    record Board(Taper width, Taper thickness, Taper radius, double modulus) {}
+    record Board(Taper width, Taper thickness, @Nullable Taper radius, double modulus) {}
 
     /**
      * The wood below the glue face, half a superellipse on each side.
@@ -90,7 +92,7 @@ record NeckBeam(double length, Board board, Back back, Channel channel, double f
             into.superellipse(back.modulus / 2, halfWidth, depth, back.treble);
         }
         if (channel != null && x >= channel.startMm() && x <= channel.endMm()) {
-            channelAt(x, into);
+            channelAt(channel, x, into);
         }
         for (BondedBar bar : bars) {
             if (bar.covers(x)) {
@@ -103,24 +105,21 @@ record NeckBeam(double length, Board board, Back back, Channel channel, double f
         }
     }
 
-    private void channelAt(double x, SectionMoments into) {
-        double width = channel.widthAtMm(x);
-        double depth = channel.depthAtMm(x);
+    private void channelAt(Channel cut, double x, SectionMoments into) {
+        double width = cut.widthAtMm(x);
+        double depth = cut.depthAtMm(x);
         if (!back.holds(width / 2, depth, x) || (!back.isEven() && !back.holds(-width / 2, depth, x))) {
             throw brokenThrough("the rod channel", x);
         }
         into.rectangle(-back.modulus, width, -depth, 0);
-        if (channel.coverMm() > 0 && width == channel.widthMm()) {
-            double top = -channel.clearanceMm();
-            into.rectangle(back.modulus, width, top - channel.coverMm(), top);
+        if (cut.coverMm() > 0 && width == cut.widthMm()) {
+            double top = -cut.clearanceMm();
+            into.rectangle(back.modulus, width, top - cut.coverMm(), top);
         }
         if (filling > 0) {
-            double floor = -channel.floorDepthAtMm(x);
+            double floor = -cut.floorDepthAtMm(x);
             into.rectangle(
-                    filling,
-                    channel.rod().widthMm(),
-                    floor,
-                    floor + channel.rod().heightMm());
+                    filling, cut.rod().widthMm(), floor, floor + cut.rod().heightMm());
         }
     }
 

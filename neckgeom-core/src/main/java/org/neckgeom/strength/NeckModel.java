@@ -43,10 +43,10 @@ final class NeckModel {
         for (double x : new double[] {0, length}) {
             requirePositive(halfWidth.at(x), "half-width", x, neck.style());
             requirePositive(depth.at(x), "depth of the back", x, neck.style());
-            if (!flat) {
+            if (radius != null) {
                 requirePositive(radius.at(x) - halfWidth.at(x), "crown's radius less the half-width", x, neck.style());
             }
-            double drop = flat ? 0 : crownDrop(radius.at(x), halfWidth.at(x));
+            double drop = radius == null ? 0 : crownDrop(radius.at(x), halfWidth.at(x));
             requirePositive(thickness.at(x) - drop, "fingerboard's thickness at its edge", x, neck.style());
         }
         BackProfile back = neck.back();

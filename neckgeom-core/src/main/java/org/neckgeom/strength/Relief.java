@@ -4,6 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.text.Numbers;
@@ -38,7 +39,7 @@ public final class Relief implements SaysLengths<Relief> {
     private final int toFret;
     private final double arm;
     private final double limit;
-    private final Rod bar;
+    private final @Nullable Rod bar;
     private final double barOffCentre;
 
     private Relief(
@@ -48,7 +49,7 @@ public final class Relief implements SaysLengths<Relief> {
             int toFret,
             double arm,
             double limit,
-            Rod bar,
+            @Nullable Rod bar,
             double barOffCentre) {
         this.neck = neck;
         this.heights = heights;
@@ -290,6 +291,7 @@ public final class Relief implements SaysLengths<Relief> {
         return isTwoWay() ? Double.NEGATIVE_INFINITY : 0;
     }
 
+    @Nullable
     RodPull rodPull() {
         if (!hasRod()) {
             return null;

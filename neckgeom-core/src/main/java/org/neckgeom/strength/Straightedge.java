@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A straightedge laid over the bent neck from one place to another, the rod pulling with any force.
  *
@@ -11,13 +13,13 @@ package org.neckgeom.strength;
  * @param from x of one end, mm
  * @param to x of the other end, mm
  */
-record Straightedge(Bend strings, Bend rod, double from, double to) {
+record Straightedge(Bend strings, @Nullable Bend rod, double from, double to) {
 
     private static final int MOST_STEPS = 200;
     private static final double LARGEST_FORCE = 1e6;
 
     Bend under(double force) {
-        return force == 0 ? strings : strings.plus(rod, force);
+        return rod == null || force == 0 ? strings : strings.plus(rod, force);
     }
 
     /** Greatest gap under the straightedge, 0 or more. */
@@ -47,22 +49,25 @@ record Straightedge(Bend strings, Bend rod, double from, double to) {
 
     /** Returns the force nearest to none that leaves the wanted bow, NaN where no force does it. */
     double forceFor(double wanted) {
-        double force = wanted > 0 ? forceForGap(wanted) : Double.NaN;
+        if (rod == null) {
+            return Double.NaN;
+        }
+        double force = wanted > 0 ? forceForGap(rod, wanted) : Double.NaN;
         // A rod never undoes the strings exactly: near 0 what is left is an S, and gap and rise both count.
         boolean hangsAllAlong = !Double.isNaN(force) && hump(force) == 0;
         return hangsAllAlong ? force : forceByHalving(wanted);
     }
 
-    private double forceForGap(double wanted) {
+    private double forceForGap(Bend byOneNewton, double wanted) {
         double force = 0;
         for (int i = 0; i < MOST_STEPS; i++) {
             Bend bend = under(force);
             double at = bend.deepest(from, to);
             double gap = bend.gapAt(at, from, to);
             if (gap == 0) {
-                at = rod.highest(from, to);
+                at = byOneNewton.highest(from, to);
             }
-            double perNewton = rod.gapAt(at, from, to);
+            double perNewton = byOneNewton.gapAt(at, from, to);
             double step = (wanted - gap) / perNewton;
             // A rod whose pull opens the gap there cannot close it.
             if (!(perNewton < 0) || Math.abs(force + step) > LARGEST_FORCE) {

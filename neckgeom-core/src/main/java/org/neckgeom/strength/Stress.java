@@ -66,7 +66,8 @@ public final class Stress implements SaysLengths<Stress> {
         StringPull pull = question.pull();
         RodPull rod = force == 0 ? null : question.rodPull();
         BeamScan scan = BeamScan.of(other, pull, rod, BeamScan.USUAL_PANELS);
-        Bend bent = (rod == null ? scan.strings() : scan.strings().plus(scan.rod(), force)).clampedAtEnd();
+        Bend byOneNewton = scan.rod();
+        Bend bent = (byOneNewton == null ? scan.strings() : scan.strings().plus(byOneNewton, force)).clampedAtEnd();
         SectionMoments section = new SectionMoments();
         Peak peak = new Peak();
         for (int i = 0; i < STATIONS; i++) {

@@ -3,8 +3,6 @@ package org.neckgeom.sheet;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
-import static org.neckgeom.units.ShopUnits.newton;
-import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
 import java.util.Optional;
@@ -14,10 +12,10 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
-import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
-import org.neckgeom.design.StringSet;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.Scarf;
 import org.neckgeom.measure.Limits;
@@ -31,7 +29,6 @@ import org.neckgeom.setup.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -39,27 +36,6 @@ import org.neckgeom.units.LengthStyle;
 final class Necks {
 
     private Necks() {}
-
-    static NeckDesign octave() {
-        return NeckDesign.named("Octave mandolin, walnut")
-                .scale(mm(560))
-                .frets(20)
-                .bodyAtFret(14)
-                .fingerboard(Fingerboard.tapered(mm(34), mm(46))
-                        .thickness(mm(6))
-                        .radius(mm(400))
-                        .wood(Wood.INDIAN_ROSEWOOD))
-                .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
-                .wood(Wood.BLACK_WALNUT)
-                .channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)).adjustedAt(End.HEAD))
-                        .startingAt(mm(3))
-                        .clearance(mm(0.2)))
-                .head(Head.pitched(deg(13)).length(mm(185)).width(mm(76)).thickness(mm(15)))
-                .heel(Heel.of(mm(78), mm(54)))
-                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
-                        .doubled()
-                        .tensions(newton(95)));
-    }
 
     /** A neck in inches with a flat head, an arched channel, a pocket and unlike sides; no heel, no strings. */
     static NeckDesign bass() {
@@ -79,10 +55,8 @@ final class Necks {
 
     static NeckPlan octavePlan() {
         return NeckPlan.of(
-                        octave(),
-                        Blank.of(mm(640), mm(61), mm(20))
-                                .wood(Wood.BLACK_WALNUT)
-                                .outOfParallel(mm(0.06)),
+                        SampleNecks.octaveMandolin(),
+                        SampleBench.octaveBlank(),
                         Shop.with(Cutter.straight(mm(6))
                                 .flutes(2, mm(22))
                                 .shank(mm(12.7))
@@ -108,7 +82,7 @@ final class Necks {
     }
 
     static Contents octaveContents() {
-        NeckDesign neck = octave();
+        NeckDesign neck = SampleNecks.octaveMandolin();
         return new Contents(
                 neck,
                 Settled.nothing(),

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.HeadPost;
@@ -37,7 +38,7 @@ class SettledShapeTest {
 
     /** The plan's neck set puts the saddle 2.2 mm behind the scale of 560 mm. */
     private static final NeckPlan PLAN = NeckPlan.of(
-                    Necks.octave()
+                    SampleNecks.octaveMandolin()
                             .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                                     .tensions(newton(95))),
                     Necks.octavePlan().blank(),
@@ -46,7 +47,7 @@ class SettledShapeTest {
             .details(NeckDetails.none()
                     .strings(NUT, AT_SADDLE)
                     .head(
-                            HeadLayout.of(Necks.octave().head().orElseThrow())
+                            HeadLayout.of(SampleNecks.octaveMandolin().head().orElseThrow())
                                     .tapered(mm(60), mm(76))
                                     .posts(post(40, -22), post(75, -20), post(75, 20), post(40, 22)),
                             mm(7)));
@@ -62,7 +63,8 @@ class SettledShapeTest {
     private static NeckPlan fanned() {
         StringPlaces nut = StringPlaces.of(List.of(mm(-13.25), mm(0), mm(13.25)), List.of(mm(1), mm(1), mm(1)));
         StringPlaces saddle = StringPlaces.of(List.of(mm(-21.5), mm(0), mm(21.5)), List.of(mm(1), mm(1), mm(1)));
-        NeckPlan square = NeckPlan.of(Necks.octave().scale(FAN.centrelineScale()), PLAN.blank(), PLAN.shop());
+        NeckPlan square =
+                NeckPlan.of(SampleNecks.octaveMandolin().scale(FAN.centrelineScale()), PLAN.blank(), PLAN.shop());
         return square.details(NeckDetails.none().strings(nut, saddle).fannedFrets(FAN));
     }
 

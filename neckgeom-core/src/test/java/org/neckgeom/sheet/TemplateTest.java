@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fixture.SampleNecks;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -27,13 +28,17 @@ class TemplateTest {
 
     @Test
     void toSvg_isTheApprovedOne() {
-        Approved.hold(
-                Map.of("octave-template.svg", Template.of(Necks.octave()).toSvg(), "bass-template.svg", BASS.toSvg()));
+        Approved.hold(Map.of(
+                "octave-template.svg",
+                Template.of(SampleNecks.octaveMandolin()).toSvg(),
+                "bass-template.svg",
+                BASS.toSvg()));
     }
 
     @Test
     void toDxf_isTheApprovedOne() {
-        Approved.hold(Map.of("octave-template.dxf", Template.of(Necks.octave()).toDxf()));
+        Approved.hold(Map.of(
+                "octave-template.dxf", Template.of(SampleNecks.octaveMandolin()).toDxf()));
     }
 
     @Test
@@ -188,7 +193,8 @@ class TemplateTest {
     @Test
     void section_ofEveryExponent_staysWithinFiveMicrometres() {
         for (double power : new double[] {1, 1.5, 2, 2.5, 3.5, 6, 20}) {
-            NeckDesign neck = Necks.octave().back(Necks.octave().back().power(power));
+            NeckDesign neck = SampleNecks.octaveMandolin()
+                    .back(SampleNecks.octaveMandolin().back().power(power));
             NeckShape shape = new NeckShape(neck, Settled.nothing());
             double a = shape.halfWidth(100);
             double b = neck.backDepthAtMm(100);
@@ -329,8 +335,8 @@ class TemplateTest {
                 assertThrows(IllegalArgumentException.class, OCTAVE::only).getMessage());
         Template headless = Template.of(NeckDesign.named("stick")
                 .scale(mm(500))
-                .fingerboard(Necks.octave().fingerboard())
-                .back(Necks.octave().back()));
+                .fingerboard(SampleNecks.octaveMandolin().fingerboard())
+                .back(SampleNecks.octaveMandolin().back()));
         assertEquals(List.of(TemplatePart.PLAN, TemplatePart.SIDE, TemplatePart.SECTIONS), headless.parts());
         assertEquals(
                 "\"stick\" must have its head told for this, but has none: add .head(...)",
@@ -342,7 +348,7 @@ class TemplateTest {
     void of_refusesADesignWithoutABack() {
         NeckDesign bare = NeckDesign.named("bare")
                 .scale(mm(500))
-                .fingerboard(Necks.octave().fingerboard());
+                .fingerboard(SampleNecks.octaveMandolin().fingerboard());
 
         assertEquals(
                 "\"bare\" needs its back for this, but has none: add .back(...)",
@@ -356,16 +362,17 @@ class TemplateTest {
 
         assertTrue(Xml.all(svg, "text").stream()
                 .anyMatch(text -> text.getTextContent().equals("Bass <four> & \"flat\" head")));
-        assertTrue(new DxfFile(Template.of(Necks.octave().frets(12)).toDxf()).entities.size() > 100);
+        assertTrue(
+                new DxfFile(Template.of(SampleNecks.octaveMandolin().frets(12)).toDxf()).entities.size() > 100);
     }
 
     @Test
     void equals_isByWhatIsDrawn() {
-        assertEquals(Template.of(Necks.octave()), Template.of(Necks.octave()));
+        assertEquals(Template.of(SampleNecks.octaveMandolin()), Template.of(SampleNecks.octaveMandolin()));
         assertEquals(
-                Template.of(Necks.octave()).hashCode(),
-                Template.of(Necks.octave()).hashCode());
-        assertNotEquals(Template.of(Necks.octave()), OCTAVE);
+                Template.of(SampleNecks.octaveMandolin()).hashCode(),
+                Template.of(SampleNecks.octaveMandolin()).hashCode());
+        assertNotEquals(Template.of(SampleNecks.octaveMandolin()), OCTAVE);
         assertFalse(OCTAVE.equals(OCTAVE.only(TemplatePart.PLAN)));
         assertTrue(OCTAVE.toString().contains("plan, side, sections, head"), OCTAVE.toString());
     }

@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
+import org.neckgeom.fixture.SampleNecks;
 
 /** Bars beside the rod against the parallel-axis theorem on a neck summed from layers. */
 class BarsAddedTest {
@@ -16,7 +17,7 @@ class BarsAddedTest {
 
     @Test
     void stifferRatio_isThatOfTheParallelAxisTheorem() {
-        NeckDesign neck = Necks.guitar();
+        NeckDesign neck = SampleNecks.guitar();
         BarsAdded bars = Relief.of(neck).addingBars(BAR, mm(9));
         double x = bars.before().place().house();
         double[] bare = FiniteDifferenceNeck.layers(neck, x);
@@ -52,26 +53,26 @@ class BarsAddedTest {
 
     @Test
     void after_hasLessReliefThanBefore() {
-        BarsAdded bars = Relief.of(Necks.guitar()).addingBars(BAR, mm(9));
+        BarsAdded bars = Relief.of(SampleNecks.guitar()).addingBars(BAR, mm(9));
 
         assertThat(bars.stifferRatio()).isGreaterThan(1.1);
         assertThat(bars.after().reliefMm()).isLessThan(bars.before().reliefMm());
         assertThat(bars.difference().house())
                 .isCloseTo(bars.before().reliefMm() - bars.after().reliefMm(), withinPercentage(1e-9));
-        assertThat(bars.relief()).isEqualTo(Relief.of(Necks.guitar()).withBars(BAR, mm(9)));
+        assertThat(bars.relief()).isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)));
     }
 
     @Test
     void rodForceFor_saysWhenTheReliefIsGone() {
-        double slack = Relief.of(Necks.guitar()).underStrings().reliefMm();
-        BarsAdded bars = Relief.of(Necks.guitar()).addingBars(Rod.carbonBar(mm(400), mm(6), mm(11)), mm(10));
+        double slack = Relief.of(SampleNecks.guitar()).underStrings().reliefMm();
+        BarsAdded bars = Relief.of(SampleNecks.guitar()).addingBars(Rod.carbonBar(mm(400), mm(6), mm(11)), mm(10));
 
         assertThat(bars.rodForceFor(mm(slack * 1.3)).reach()).isEqualTo(RodForce.Reach.CANNOT);
     }
 
     @Test
     void addingBars_refusesWhatIsNoBarOrNoPlace() {
-        Relief relief = Relief.of(Necks.guitar());
+        Relief relief = Relief.of(SampleNecks.guitar());
 
         assertThatThrownBy(() -> relief.addingBars(Rod.twoWay(mm(300), mm(6), mm(9)), mm(9)))
                 .hasMessage("bars must be a steel bar or a carbon bar, but were a two-way rod");

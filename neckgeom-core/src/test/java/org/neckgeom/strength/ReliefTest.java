@@ -18,6 +18,7 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 
 /** Relief of whole necks against a finite-difference neck solved by Hipparchus, and what must hold for any neck. */
@@ -25,7 +26,7 @@ class ReliefTest {
 
     @Test
     void underStrings_agreesWithAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
+        for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
@@ -49,15 +50,16 @@ class ReliefTest {
         // mm;
         // greatest near the 6th or 7th fret.
         Bow mandolin = Relief.of(Necks.mandolin()).underStrings();
-        Bow guitar = Relief.of(Necks.guitar()).underStrings();
+        Bow guitar = Relief.of(SampleNecks.guitar()).underStrings();
 
         assertThat(mandolin.reliefMm()).isBetween(0.2, 0.45);
         assertThat(guitar.reliefMm()).isBetween(0.15, 0.45);
-        assertThat(Relief.of(Necks.bass()).underStrings().reliefMm()).isBetween(0.3, 1.0);
+        assertThat(Relief.of(SampleNecks.shortScaleBass()).underStrings().reliefMm())
+                .isBetween(0.3, 1.0);
         assertThat(guitar.place().house())
                 .isBetween(
-                        Necks.guitar().scale().fretMm(5.5),
-                        Necks.guitar().scale().fretMm(8.5));
+                        SampleNecks.guitar().scale().fretMm(5.5),
+                        SampleNecks.guitar().scale().fretMm(8.5));
     }
 
     @Test
@@ -67,7 +69,7 @@ class ReliefTest {
         // the more: 3 % for a pinned column of 450 mm under 700 N (M/P (sec u - 1) against M L^2/(8 E I)).
         for (NeckDesign neck : List.of(
                 Necks.mandolin(),
-                Necks.guitar().strings(Necks.guitar().strings().tensions(newton(75))))) {
+                SampleNecks.guitar().strings(SampleNecks.guitar().strings().tensions(newton(75))))) {
             double real = Relief.of(neck).underStrings().reliefMm();
             double told = neck.strings().tensionsN()[0];
             NeckDesign slack = neck.strings(neck.strings().tensions(newton(told / 1e5)));
@@ -79,7 +81,7 @@ class ReliefTest {
 
     @Test
     void liftInterval_holdsTheLift() {
-        Bow bow = Relief.of(Necks.guitar()).underStrings();
+        Bow bow = Relief.of(SampleNecks.guitar()).underStrings();
 
         assertThat(bow.liftInterval().contains(bow.lift())).isTrue();
         assertThat(bow.liftInterval().lowHouse()).isPositive();
@@ -105,7 +107,7 @@ class ReliefTest {
 
     @Test
     void underStrings_isTheSameInInchesAndMillimetres() {
-        NeckDesign inches = Necks.guitar();
+        NeckDesign inches = SampleNecks.guitar();
         NeckDesign metric = inches.scale(mm(647.7))
                 .fingerboard(Fingerboard.tapered(mm(42.8625), mm(55.88))
                         .thickness(mm(6.35))
@@ -194,7 +196,7 @@ class ReliefTest {
 
     @Test
     void withRodAt_refusesWhatTheRodCannot() {
-        assertThatThrownBy(() -> Relief.of(Necks.guitar()).withRodAt(newton(-10)))
+        assertThatThrownBy(() -> Relief.of(SampleNecks.guitar()).withRodAt(newton(-10)))
                 .hasMessage("rod force must be 0 N or more in a single-action rod, but was -10 N");
         NeckDesign barred = Necks.mandolin().rod(Rod.carbonBar(mm(300), mm(6), mm(9)));
         assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.strength.RodForce.Reach;
 
 /** The rod's force put back into the neck and into a finite-difference neck; what a rod cannot do. */
@@ -20,7 +21,7 @@ class RodForceTest {
 
     @Test
     void force_leavesTheWantedReliefInAFiniteDifferenceNeck() {
-        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
+        for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             for (double wanted : new double[] {0.15, 0.05, 0, -0.05}) {
@@ -65,7 +66,7 @@ class RodForceTest {
 
     @Test
     void reach_isCannotWhenASingleRodWouldHaveToPush() {
-        RodForce rod = Relief.of(Necks.guitar()).rodForceFor(mm(1.5));
+        RodForce rod = Relief.of(SampleNecks.guitar()).rodForceFor(mm(1.5));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);
         assertThat(rod.obstacle().orElseThrow())
@@ -119,7 +120,7 @@ class RodForceTest {
     @Test
     void hump_isWhatRodAndStringsLeave() {
         // Common practice: a rod and strings never add to a straight line, there is a slight S.
-        RodForce straight = Relief.of(Necks.guitar()).rodForceFor(mm(0));
+        RodForce straight = Relief.of(SampleNecks.guitar()).rodForceFor(mm(0));
 
         assertThat(straight.hump().house()).isPositive().isLessThan(0.1);
         assertThat(straight.toString()).contains("the neck is an S");
@@ -127,9 +128,10 @@ class RodForceTest {
 
     @Test
     void toString_speaksTheUnitsOfTheQuestion() {
-        assertThat(Relief.of(Necks.guitar()).rodForceFor(inch(0.004)).toString())
+        assertThat(Relief.of(SampleNecks.guitar()).rodForceFor(inch(0.004)).toString())
                 .contains("thou");
-        assertThat(Relief.of(Necks.guitar()).rodForceFor(mm(0.1)).toString()).doesNotContain("thou");
+        assertThat(Relief.of(SampleNecks.guitar()).rodForceFor(mm(0.1)).toString())
+                .doesNotContain("thou");
     }
 
     @Test
@@ -142,7 +144,7 @@ class RodForceTest {
         assertThat(travel.least().house())
                 .isLessThan(relief.underStrings().reliefMm())
                 .isLessThan(travel.most().house());
-        assertThat(Relief.of(Necks.guitar()).rodTravel().most())
-                .isEqualTo(Relief.of(Necks.guitar()).underStrings().relief());
+        assertThat(Relief.of(SampleNecks.guitar()).rodTravel().most())
+                .isEqualTo(Relief.of(SampleNecks.guitar()).underStrings().relief());
     }
 }

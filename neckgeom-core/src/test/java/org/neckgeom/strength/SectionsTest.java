@@ -10,6 +10,7 @@ import static org.neckgeom.units.ShopUnits.percent;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 
 /** Sections of whole necks against layers summed from the design's outlines. */
@@ -19,7 +20,8 @@ class SectionsTest {
     void at_isTheSumOfItsLayers() {
         NeckDesign crooked =
                 Necks.mandolin().back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2, 3.2));
-        for (NeckDesign neck : new NeckDesign[] {Necks.mandolin(), Necks.guitar(), Necks.bass(), crooked}) {
+        for (NeckDesign neck :
+                new NeckDesign[] {Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass(), crooked}) {
             for (double x : new double[] {0, 55, 171, 270, 305}) {
                 Section section = Sections.of(neck).at(mm(x));
                 double[] layers = FiniteDifferenceNeck.layers(neck, x);
@@ -51,7 +53,7 @@ class SectionsTest {
 
     @Test
     void atFret_hasAnIntervalThatHoldsTheValue() {
-        Section section = Sections.of(Necks.guitar()).atFret(7);
+        Section section = Sections.of(SampleNecks.guitar()).atFret(7);
 
         assertThat(section.stiffnessNm2()).isBetween(section.leastStiffnessNm2(), section.mostStiffnessNm2());
         assertThat(section.neutralAxisInterval().contains(section.neutralAxis()))
@@ -61,8 +63,8 @@ class SectionsTest {
     @Test
     void atFret_intervalGrowsWithTheVariation() {
         Wood tested = Wood.SUGAR_MAPLE.withName("tested").modulus(gigapascal(12.6));
-        Section wide = Sections.of(Necks.guitar().wood(tested)).atFret(5);
-        Section narrow = Sections.of(Necks.guitar().wood(tested.modulusVariation(percent(3))))
+        Section wide = Sections.of(SampleNecks.guitar().wood(tested)).atFret(5);
+        Section narrow = Sections.of(SampleNecks.guitar().wood(tested.modulusVariation(percent(3))))
                 .atFret(5);
 
         assertThat(narrow.mostStiffnessNm2() - narrow.leastStiffnessNm2())

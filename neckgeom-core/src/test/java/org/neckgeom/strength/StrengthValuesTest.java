@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 
 /** What every answer of this package keeps: equality by what was asked, short text, the word estimate. */
@@ -20,7 +21,8 @@ class StrengthValuesTest {
 
     /** Each makes a new object for the same question; two questions of a kind stand next to each other. */
     static Stream<Supplier<Object>> questions() {
-        return Stream.of(Necks.mandolin(), Necks.guitar(), Necks.bass()).flatMap(StrengthValuesTest::about);
+        return Stream.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())
+                .flatMap(StrengthValuesTest::about);
     }
 
     private static Stream<Supplier<Object>> about(NeckDesign neck) {
@@ -63,7 +65,7 @@ class StrengthValuesTest {
     void answers_differWhenTheQuestionDoes() {
         assertThat(about(Necks.mandolin()).map(Supplier::get))
                 .doesNotContainAnyElementsOf(
-                        about(Necks.guitar()).map(Supplier::get).toList());
+                        about(SampleNecks.guitar()).map(Supplier::get).toList());
         assertThat(weather(25)).isNotEqualTo(weather(26)).isEqualTo(weather(25)).hasSameHashCodeAs(weather(25));
         assertThat(StringHeights.usual()).isNotEqualTo(StringHeights.usual().frets(mm(1)));
         assertThat(StringHeights.usual().frets(mm(1.1)))

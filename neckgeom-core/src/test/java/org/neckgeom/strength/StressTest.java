@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.newton;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 
 /** Stress against the textbook's M c/I, against statics, and beside the strength of the wood. */
@@ -96,7 +97,7 @@ class StressTest {
 
     @Test
     void stressWithRodAt_addsTheRodsPush() {
-        Relief relief = Relief.of(Necks.guitar());
+        Relief relief = Relief.of(SampleNecks.guitar());
 
         assertThat(relief.stressWithRodAt(newton(0))).isEqualTo(relief.stress());
         assertThat(relief.stressWithRodAt(newton(3000)).inNeck().house())

@@ -14,6 +14,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fixture.SampleNecks;
 
 /** String pull against worked examples and common practice; moments by hand. */
 class StringLoadTest {
@@ -55,11 +56,11 @@ class StringLoadTest {
     @Test
     void momentAtFret_isPullTimesLever() {
         // Common practice: 11 to 13 mm of lever on a guitar, so 8 to 9 N m for 720 N; the lever here by hand.
-        StringLoad load = StringLoad.of(Necks.guitar());
+        StringLoad load = StringLoad.of(SampleNecks.guitar());
         double[] layers = FiniteDifferenceNeck.layers(
-                Necks.guitar(), Necks.guitar().scale().fretMm(7));
+                SampleNecks.guitar(), SampleNecks.guitar().scale().fretMm(7));
         double lever = load.momentAtFret(7).house() / load.totalNewton();
-        double x = Necks.guitar().scale().fretMm(7);
+        double x = SampleNecks.guitar().scale().fretMm(7);
         // 6.35 mm of board, frets 1.1 mm, 0.4 mm at the nut and 1.6 mm more at half the scale; strings over the crown
         // lie
         // lower at the edges, by 0.35 mm on average at most.
