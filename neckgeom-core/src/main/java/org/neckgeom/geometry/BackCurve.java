@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Arrays;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;

@@ -2,6 +2,7 @@ package org.neckgeom.geometry;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;

@@ -103,7 +103,7 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         private double domeRadius = Double.POSITIVE_INFINITY;
         private double poleToJoint;
         private double poleToBridge;
-        private final LengthStyle style;
+        private LengthStyle style;
 
         private Parts(LengthStyle style) {
             this.style = style;

@@ -1,5 +1,6 @@
 package org.neckgeom.setup;
 
+import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.text.Numbers;

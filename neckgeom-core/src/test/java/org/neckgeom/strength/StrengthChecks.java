@@ -15,6 +15,7 @@ import org.hipparchus.dfp.Dfp;
 import org.hipparchus.special.Gamma;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
@@ -273,7 +274,7 @@ public final class StrengthChecks {
                 "the same with the rod at 400 to 3000 N", Source.HIPPARCHUS, "linear solver", Status.LIBRARY, "mm");
         bow.of("Relief.underStrings", "Bow.relief", "Bow.lift");
         pulled.of("Relief.withRodAt", "RodForce.force");
-        for (NeckDesign neck : List.of(Necks.mandolin(), Necks.guitar(), Necks.bass())) {
+        for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             double to = neck.bodyJointMm();
