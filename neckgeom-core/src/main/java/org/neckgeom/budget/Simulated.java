@@ -93,7 +93,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      * @throws IllegalStateException if the values were not kept
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
-        double[] ends = ends(values(), HouseUnits.probability(coverage, "coverage"));
+        double[] ends = ends(kept(), HouseUnits.probability(coverage, "coverage"));
         return Interval.ofHouse(reference + ends[0], reference + ends[1], unit);
     }
 
@@ -157,12 +157,18 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
         return values;
     }
 
+    private BlockEngine.Tally kept() {
+        values();
+        return tally;
+    }
+
     /** 7.7.1: q is p M rounded half up; r the middle of what is left, rounded half up where M - q is odd. */
-    static double[] ends(double[] values, double p) {
+    static double[] ends(BlockEngine.Tally tally, double p) {
+        double[] values = Objects.requireNonNull(tally.values(), "kept values");
         int inside = inside(values.length, p);
         int low = Math.max(1, (values.length - inside + 1) / 2);
         int high = Math.min(values.length, low + inside);
-        return OrderStatistics.of(values, low - 1, high - 1);
+        return OrderStatistics.of(values, tally.least(), tally.most(), low - 1, high - 1);
     }
 
     private static int inside(int count, double p) {
@@ -170,7 +176,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     }
 
     double[] endsHouse(double p) {
-        double[] ends = ends(values(), p);
+        double[] ends = ends(kept(), p);
         return new double[] {reference + ends[0], reference + ends[1]};
     }
 
