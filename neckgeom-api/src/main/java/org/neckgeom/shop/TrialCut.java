@@ -31,28 +31,38 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public static final double USUAL_REPEATABILITY_MM = 0.05;
 
-    private static final double[] NOT_READ = {};
+    private static final double[] READ_ONCE = {};
+    private static final double NOT_READ = Double.NaN;
+    private static final double NOT_TOLD = Double.NaN;
 
+    private final double fenceMm;
+    private final double farMm;
+    private final double slotMm;
+    private final double pieceMm;
+    /** The readings of a wall that was read several times; a wall read once has its reading in its mean alone. */
     private final double[] fence;
+
     private final double[] far;
-    private final double[] slot;
-    private final double[] piece;
     private final double repeatability;
     private final double correlation;
     private final ShopUnit<Length> unit;
 
     private TrialCut(
+            double fenceMm,
+            double farMm,
+            double slotMm,
+            double pieceMm,
             double[] fence,
             double[] far,
-            double[] slot,
-            double[] piece,
             double repeatability,
             double correlation,
             ShopUnit<Length> unit) {
+        this.fenceMm = fenceMm;
+        this.farMm = farMm;
+        this.slotMm = slotMm;
+        this.pieceMm = pieceMm;
         this.fence = fence;
         this.far = far;
-        this.slot = slot;
-        this.piece = piece;
         this.repeatability = repeatability;
         this.correlation = correlation;
         this.unit = unit;
@@ -69,7 +79,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double a = HouseUnits.mmPositive(fenceSide, "fence wall");
         double b = HouseUnits.mmPositive(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide).unit();
-        return new TrialCut(new double[] {a}, new double[] {b}, NOT_READ, NOT_READ, Double.NaN, 0, unit);
+        return new TrialCut(a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, NOT_TOLD, 0, unit);
     }
 
     /**
@@ -83,7 +93,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
-        TrialCut cut = new TrialCut(a, b, NOT_READ, NOT_READ, Double.NaN, 0, unit);
+        TrialCut cut = new TrialCut(
+                mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, unit);
         // Readings too far apart to have a scatter are refused here, not when they are printed.
         cut.fenceWall();
         cut.farWall();
@@ -98,7 +109,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut slot(Quantity<Length> width) {
         double d = HouseUnits.mmPositive(width, "slot width");
-        return new TrialCut(fence, far, new double[] {d}, piece, repeatability, correlation, unit);
+        return new TrialCut(fenceMm, farMm, d, pieceMm, fence, far, repeatability, correlation, unit);
     }
 
     /**
@@ -109,7 +120,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut piece(Quantity<Length> width) {
         double w = HouseUnits.mmPositive(width, "piece width");
-        return new TrialCut(fence, far, slot, new double[] {w}, repeatability, correlation, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, w, fence, far, repeatability, correlation, unit);
     }
 
     /**
@@ -121,7 +132,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut readWithin(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
-        return new TrialCut(fence, far, slot, piece, u, correlation, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, u, correlation, unit);
     }
 
     /**
@@ -136,7 +147,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             throw new IllegalArgumentException(
                     "correlation of the walls must be between -1 and 1, but was " + Numbers.plain(coefficient));
         }
-        return new TrialCut(fence, far, slot, piece, repeatability, coefficient + 0.0, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, coefficient + 0.0, unit);
     }
 
     /**
@@ -145,7 +156,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @return the mean of its readings with its standard uncertainty
      */
     public Estimate<Length> fenceWall() {
-        return estimate(fence);
+        return estimate(fenceMm, fence);
     }
 
     /**
@@ -154,7 +165,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @return the mean of its readings with its standard uncertainty
      */
     public Estimate<Length> farWall() {
-        return estimate(far);
+        return estimate(farMm, far);
     }
 
     /**
@@ -163,7 +174,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @return the reading with its standard uncertainty, or nothing
      */
     public Optional<Estimate<Length>> slot() {
-        return slot.length == 0 ? Optional.empty() : Optional.of(estimate(slot));
+        return Double.isNaN(slotMm) ? Optional.empty() : Optional.of(readOnce(slotMm));
     }
 
     /**
@@ -172,7 +183,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @return the reading with its standard uncertainty, or nothing
      */
     public Optional<Estimate<Length>> piece() {
-        return piece.length == 0 ? Optional.empty() : Optional.of(estimate(piece));
+        return Double.isNaN(pieceMm) ? Optional.empty() : Optional.of(readOnce(pieceMm));
     }
 
     /**
@@ -181,7 +192,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @return a fresh array, at least one
      */
     public double[] fenceReadingsMm() {
-        return fence.clone();
+        return fence.length == 0 ? new double[] {fenceMm} : fence.clone();
     }
 
     /**
@@ -190,7 +201,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @return a fresh array, at least one
      */
     public double[] farReadingsMm() {
-        return far.clone();
+        return far.length == 0 ? new double[] {farMm} : far.clone();
     }
 
     /**
@@ -211,13 +222,16 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         return LengthStyle.ofUnit(unit);
     }
 
-    private Estimate<Length> estimate(double[] readings) {
-        int n = readings.length;
-        double mean = readings[0];
-        for (int i = 1; i < n; i++) {
-            mean += (readings[i] - mean) / (i + 1);
-        }
-        if (Double.isNaN(repeatability) && n > 1) {
+    private Estimate<Length> estimate(double mean, double[] several) {
+        return several.length == 0 ? readOnce(mean) : readSeveralTimes(mean, several);
+    }
+
+    private Estimate<Length> readOnce(double mm) {
+        return Estimate.ofHouse(mm, single(), Double.POSITIVE_INFINITY, unit);
+    }
+
+    private Estimate<Length> readSeveralTimes(double mean, double[] readings) {
+        if (Double.isNaN(repeatability)) {
             Estimate<Length> own = Estimate.repeated(
                     Arrays.stream(readings).mapToObj(ShopUnit.MILLIMETRE::of).toList());
             if (own.uncertaintyHouse() > 0) {
@@ -225,8 +239,23 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             }
         }
         // Readings that all agree say more about the instrument's steps than about its scatter.
-        double single = Double.isNaN(repeatability) ? USUAL_REPEATABILITY_MM : repeatability;
-        return Estimate.ofHouse(mean, single / Math.sqrt(n), Double.POSITIVE_INFINITY, unit);
+        return Estimate.ofHouse(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, unit);
+    }
+
+    private double single() {
+        return Double.isNaN(repeatability) ? USUAL_REPEATABILITY_MM : repeatability;
+    }
+
+    private static double mean(double[] readings) {
+        double mean = readings[0];
+        for (int i = 1; i < readings.length; i++) {
+            mean += (readings[i] - mean) / (i + 1);
+        }
+        return mean;
+    }
+
+    private static double[] several(double[] readings) {
+        return readings.length > 1 ? readings : READ_ONCE;
     }
 
     private static double[] readings(List<? extends Quantity<Length>> lengths, String name) {
@@ -255,10 +284,12 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     @Override
     public boolean equals(Object obj) {
         return obj instanceof TrialCut other
+                && Double.compare(fenceMm, other.fenceMm) == 0
+                && Double.compare(farMm, other.farMm) == 0
+                && Double.compare(slotMm, other.slotMm) == 0
+                && Double.compare(pieceMm, other.pieceMm) == 0
                 && Arrays.equals(fence, other.fence)
                 && Arrays.equals(far, other.far)
-                && Arrays.equals(slot, other.slot)
-                && Arrays.equals(piece, other.piece)
                 && Double.compare(repeatability, other.repeatability) == 0
                 && Double.compare(correlation, other.correlation) == 0;
     }
@@ -266,12 +297,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     @Override
     public int hashCode() {
         return Objects.hash(
-                Arrays.hashCode(fence),
-                Arrays.hashCode(far),
-                Arrays.hashCode(slot),
-                Arrays.hashCode(piece),
-                repeatability,
-                correlation);
+                fenceMm, farMm, slotMm, pieceMm, Arrays.hashCode(fence), Arrays.hashCode(far), repeatability, correlation);
     }
 
     /** Returns the readings, a row each. */

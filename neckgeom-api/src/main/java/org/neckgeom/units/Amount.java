@@ -60,7 +60,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     public static <Q extends Quantity<Q>> Amount<Q> ofHouse(double house, ShopUnit<Q> unit) {
         double value = Objects.requireNonNull(unit, "unit").fromHouse(house);
-        if (!Double.isFinite(value) || !Double.isFinite(house)) {
+        // A house value that is not finite has no finite value in any unit.
+        if (!Double.isFinite(value)) {
             throw new IllegalArgumentException("an amount must be a finite number, but was " + Numbers.plain(house)
                     + " in the house unit of " + unit);
         }

@@ -60,6 +60,9 @@ public enum LengthStyle {
      * @return its style
      */
     public static LengthStyle ofUnit(ShopUnit<Length> unit) {
+        if (unit == ShopUnit.MILLIMETRE) {
+            return MILLIMETRES; // asked first, as the border has just asked the same of most lengths
+        }
         if (unit == ShopUnit.INCH_FRACTION) {
             return INCH_FRACTIONS;
         }

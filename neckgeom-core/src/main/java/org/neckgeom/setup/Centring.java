@@ -13,6 +13,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * What a trial cut says of the fence: how far the slot is off the middle, what to do about it, and whether it is good
@@ -26,21 +27,28 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class Centring implements SaysLengths<Centring> {
 
-    private static final double UNKNOWN = Double.NaN;
+    private static final double KNOWN = Double.POSITIVE_INFINITY;
 
-    private final Offset offset;
-    private final double centreMm;
-    private final double centreUncertaintyMm;
+    /** The offset's parts and not the offset, so that a centring asked once and dropped costs no memory. */
+    private final double offsetMm;
+
+    private final double uncertaintyMm;
+    private final Offset.Background background;
     private final TrialCut trial;
-    private final double singleReadingMm;
+    /** Whether the trial piece's own edge still says where the slot runs, so that another width can be answered for. */
+    private final boolean fromTheEdge;
 
     private Centring(
-            Offset offset, double centreMm, double centreUncertaintyMm, TrialCut trial, double singleReadingMm) {
-        this.offset = offset;
-        this.centreMm = centreMm;
-        this.centreUncertaintyMm = centreUncertaintyMm;
+            double offsetMm,
+            double uncertaintyMm,
+            Offset.Background background,
+            TrialCut trial,
+            boolean fromTheEdge) {
+        this.offsetMm = offsetMm;
+        this.uncertaintyMm = uncertaintyMm;
+        this.background = background;
         this.trial = trial;
-        this.singleReadingMm = singleReadingMm;
+        this.fromTheEdge = fromTheEdge;
     }
 
     /**
@@ -57,20 +65,7 @@ public final class Centring implements SaysLengths<Centring> {
         double e = (a.valueHouse() - b.valueHouse()) / 2;
         double u = Math.sqrt(Math.max(0, ua * ua + ub * ub - 2 * trial.wallCorrelation() * ua * ub)) / 2;
         double nu = degreesOfFreedom(u, ua / 2, a.degreesOfFreedom(), ub / 2, b.degreesOfFreedom());
-        double centre = UNKNOWN;
-        double uCentre = UNKNOWN;
-        if (trial.piece().isPresent()) {
-            // The middle of the slot from the fence's edge: the offset and half the piece.
-            Estimate<Length> w = trial.piece().get();
-            centre = e + w.valueHouse() / 2;
-            uCentre = StrictMath.hypot(u, w.uncertaintyHouse() / 2);
-        } else if (trial.slot().isPresent()) {
-            Estimate<Length> d = trial.slot().get();
-            centre = a.valueHouse() + d.valueHouse() / 2;
-            uCentre = StrictMath.hypot(ua, d.uncertaintyHouse() / 2);
-        }
-        double single = trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
-        return new Centring(Offset.ofMm(e, u, nu, trial.style()), centre, uCentre, trial, single);
+        return new Centring(e, u, Offset.Background.of(nu, trial.style()), trial, true);
     }
 
     private static double degreesOfFreedom(double u, double u1, double nu1, double u2, double nu2) {
@@ -91,7 +86,7 @@ public final class Centring implements SaysLengths<Centring> {
      * @return the offset with its uncertainty
      */
     public Offset offset() {
-        return offset;
+        return new Offset(offsetMm, uncertaintyMm, background);
     }
 
     /**
@@ -101,7 +96,7 @@ public final class Centring implements SaysLengths<Centring> {
      */
     public FenceMove move() {
         Closure closure = closure();
-        return closure.closes() ? FenceMove.of(offset) : FenceMove.refused(offset, closure);
+        return closure.closes() ? FenceMove.of(offset()) : FenceMove.refused(offset(), closure);
     }
 
     /**
@@ -117,11 +112,11 @@ public final class Centring implements SaysLengths<Centring> {
         if (!closure().closes()) {
             throw new ArithmeticException("no verdict: " + closure().objection());
         }
-        Verdict<Length> verdict = Verdict.of(offset.estimate(), limits);
+        Verdict<Length> verdict = Verdict.of(offset().estimate(), limits);
         if (!verdict.isReachable()) {
             double guard = verdict.guardBand().house();
             double room = (limits.upperHouse() - limits.lowerHouse()) / 2;
-            LengthStyle style = offset.style();
+            LengthStyle style = background.style();
             String remedy = room > 0
                     ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))
                             + " times as often, or better"
@@ -154,8 +149,8 @@ public final class Centring implements SaysLengths<Centring> {
         double w = HouseUnits.mmPositive(width, "piece width");
         return onWidth(Estimate.ofHouse(
                 w,
-                singleReadingMm,
-                Double.POSITIVE_INFINITY,
+                singleReadingMm(),
+                KNOWN,
                 LengthStyle.of(width).unit()));
     }
 
@@ -168,18 +163,18 @@ public final class Centring implements SaysLengths<Centring> {
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */
     public Centring onWidth(Estimate<Length> width) {
-        double centre = requireCentre();
+        Estimate<Length> slot = slotFromTheEdge();
+        double centre = slot.valueHouse();
         double w = width.valueHouse();
         if (!(w > centre)) {
             throw HouseUnits.refused(
                     "piece width",
                     "more than the slot's distance from the fence, "
-                            + offset.style().text(centre),
+                            + background.style().text(centre),
                     width.value());
         }
-        double u = StrictMath.hypot(centreUncertaintyMm, width.uncertaintyHouse() / 2);
-        Offset there = Offset.ofMm(centre - w / 2, u, offset.style());
-        return new Centring(there, centreMm, centreUncertaintyMm, trial, singleReadingMm);
+        double u = StrictMath.hypot(slot.uncertaintyHouse(), width.uncertaintyHouse() / 2);
+        return with(centre - w / 2, u, true);
     }
 
     /**
@@ -195,7 +190,7 @@ public final class Centring implements SaysLengths<Centring> {
             throw new IllegalArgumentException(
                     "piece must be a copy of the neck, but was measured: give the neck's width as well, by onNeck");
         }
-        return shifted(piece.widerThan(offset.estimate()));
+        return shifted(piece.widerThan(offset().estimate()));
     }
 
     /**
@@ -210,11 +205,15 @@ public final class Centring implements SaysLengths<Centring> {
     }
 
     private Centring shifted(Estimate<Length> wider) {
-        Offset there = Offset.ofMm(
-                offset.amountMm() + wider.valueHouse() / 2,
-                StrictMath.hypot(offset.uncertaintyMm(), wider.uncertaintyHouse() / 2),
-                offset.style());
-        return new Centring(there, UNKNOWN, UNKNOWN, trial, singleReadingMm);
+        return with(
+                offsetMm + wider.valueHouse() / 2,
+                StrictMath.hypot(uncertaintyMm, wider.uncertaintyHouse() / 2),
+                false);
+    }
+
+    /** Another offset, its uncertainty taken as known. */
+    private Centring with(double mm, double itsUncertaintyMm, boolean itsEdge) {
+        return new Centring(mm + 0.0, itsUncertaintyMm, Offset.Background.of(KNOWN, background.style()), trial, itsEdge);
     }
 
     /**
@@ -229,20 +228,41 @@ public final class Centring implements SaysLengths<Centring> {
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */
     public SlotLine along(Quantity<Length> widthAtNut, Quantity<Length> widthAtEnd, Quantity<Length> distance) {
-        double centre = requireCentre();
+        Estimate<Length> slot = slotFromTheEdge();
+        double centre = slot.valueHouse();
         double w0 = HouseUnits.mmPositive(widthAtNut, "width at the nut");
         double w1 = HouseUnits.mmPositive(widthAtEnd, "width at the end");
         double length = HouseUnits.mmPositive(distance, "distance");
-        double u = StrictMath.hypot(centreUncertaintyMm, singleReadingMm / 2);
-        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, offset.style());
+        double u = StrictMath.hypot(slot.uncertaintyHouse(), singleReadingMm() / 2);
+        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, background.style());
     }
 
-    private double requireCentre() {
-        if (Double.isNaN(centreMm)) {
+    /** The middle of the slot from the fence's edge. */
+    private Estimate<Length> slotFromTheEdge() {
+        if (!fromTheEdge || trial.piece().isEmpty() && trial.slot().isEmpty()) {
             throw new ArithmeticException(
                     "another width needs the trial piece's own: read the piece or the slot as well");
         }
-        return centreMm;
+        if (trial.piece().isPresent()) {
+            // The offset and half the piece.
+            Centring seen = of(trial);
+            Estimate<Length> w = trial.piece().get();
+            return known(
+                    seen.offsetMm + w.valueHouse() / 2,
+                    StrictMath.hypot(seen.uncertaintyMm, w.uncertaintyHouse() / 2));
+        }
+        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> d = trial.slot().orElseThrow();
+        return known(
+                a.valueHouse() + d.valueHouse() / 2, StrictMath.hypot(a.uncertaintyHouse(), d.uncertaintyHouse() / 2));
+    }
+
+    private static Estimate<Length> known(double mm, double uncertaintyMm) {
+        return Estimate.ofHouse(mm, uncertaintyMm, KNOWN, ShopUnit.MILLIMETRE);
+    }
+
+    private double singleReadingMm() {
+        return trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
     }
 
     /**
@@ -253,29 +273,29 @@ public final class Centring implements SaysLengths<Centring> {
      */
     @Override
     public Centring in(LengthStyle style) {
-        return new Centring(offset.in(style), centreMm, centreUncertaintyMm, trial, singleReadingMm);
+        Offset.Background in = Offset.Background.of(background.degreesOfFreedom(), Objects.requireNonNull(style, "style"));
+        return new Centring(offsetMm, uncertaintyMm, in, trial, fromTheEdge);
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Centring that
-                && offset.equals(that.offset)
-                && Double.compare(centreMm, that.centreMm) == 0
-                && Double.compare(centreUncertaintyMm, that.centreUncertaintyMm) == 0
+                && offset().equals(that.offset())
+                && fromTheEdge == that.fromTheEdge
                 && trial.equals(that.trial);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(offset, centreMm, centreUncertaintyMm, trial);
+        return Objects.hash(offset(), trial, fromTheEdge);
     }
 
     /** Returns the offset, the move, the check of the readings, and what was assumed of them where nothing was told. */
     @Override
     public String toString() {
         Closure closure = closure();
-        Report report = Report.titled("Centring: " + offset).row("do", move()).row("check", closure.finding());
-        String assumed = closure.assumed(offset.style());
+        Report report = Report.titled("Centring: " + offset()).row("do", move()).row("check", closure.finding());
+        String assumed = closure.assumed(background.style());
         return (assumed.isEmpty() ? report : report.note(assumed)).toString();
     }
 }

@@ -250,6 +250,9 @@ public final class Closure implements SaysLengths<Closure> {
     }
 
     private boolean isScattered(double[] readings, double mean) {
+        if (readings.length == 1) {
+            return false;
+        }
         double share = Math.sqrt((readings.length - 1.0) / readings.length);
         for (double reading : readings) {
             if (Math.abs(reading - mean) > K_REPEATED * singleReadingMm() * share + 1e-9) {
