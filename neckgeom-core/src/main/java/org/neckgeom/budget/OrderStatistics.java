@@ -2,7 +2,10 @@ package org.neckgeom.budget;
 
 import java.util.Arrays;
 
-/** Exact order statistics of many values without sorting them all: a histogram, then only the bins that are hit. */
+/**
+ * Exact order statistics of many values without sorting them all: a histogram, then one more look at the values for the
+ * bins that are hit, and only those are sorted.
+ */
 final class OrderStatistics {
 
     private static final int BINS = 4096;
@@ -18,20 +21,16 @@ final class OrderStatistics {
             least = Math.min(least, x);
             most = Math.max(most, x);
         }
-        double[] found = new double[ranks.length];
-        find(values, least, most, ranks, found);
-        return found;
+        return of(values, least, most, ranks);
     }
 
-    private static void find(double[] values, double least, double most, int[] ranks, double[] found) {
+    /** The same of values whose least and most are known; NaN for both where there is a NaN among them. */
+    static double[] of(double[] values, double least, double most, int... ranks) {
         double scale = BINS / (most - least);
         if (values.length <= SORT_BELOW || !(scale < Double.POSITIVE_INFINITY)) {
             double[] sorted = values.clone();
             Arrays.sort(sorted);
-            for (int i = 0; i < ranks.length; i++) {
-                found[i] = sorted[ranks[i]];
-            }
-            return;
+            return picked(sorted, ranks);
         }
         int[] counts = new int[BINS];
         for (double x : values) {
@@ -39,6 +38,7 @@ final class OrderStatistics {
         }
         int[] bins = new int[ranks.length];
         int[] before = new int[ranks.length];
+        double[][] hit = new double[BINS][];
         for (int i = 0; i < ranks.length; i++) {
             int sum = 0;
             int bin = 0;
@@ -47,28 +47,35 @@ final class OrderStatistics {
             }
             bins[i] = bin;
             before[i] = sum;
+            hit[bin] = hit[bin] == null ? new double[counts[bin]] : hit[bin];
         }
+        fill(hit, values, least, scale);
+        double[] found = new double[ranks.length];
         for (int i = 0; i < ranks.length; i++) {
-            found[i] = within(values, least, scale, bins[i], counts[bins[i]], ranks[i] - before[i]);
+            // All values in one bin again means a few far outliers: narrow the histogram to where the bulk is.
+            found[i] = of(hit[bins[i]], ranks[i] - before[i])[0];
+        }
+        return found;
+    }
+
+    /** Puts the values of each bin that is hit into its array, in their order. */
+    private static void fill(double[][] hit, double[] values, double least, double scale) {
+        int[] next = new int[BINS];
+        for (double x : values) {
+            int bin = bin(x, least, scale);
+            double[] some = hit[bin];
+            if (some != null) {
+                some[next[bin]++] = x;
+            }
         }
     }
 
-    private static double within(double[] values, double least, double scale, int bin, int count, int rank) {
-        double[] some = new double[count];
-        int n = 0;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (double x : values) {
-            if (bin(x, least, scale) == bin) {
-                some[n++] = x;
-                low = Math.min(low, x);
-                high = Math.max(high, x);
-            }
+    private static double[] picked(double[] sorted, int[] ranks) {
+        double[] found = new double[ranks.length];
+        for (int i = 0; i < ranks.length; i++) {
+            found[i] = sorted[ranks[i]];
         }
-        double[] found = new double[1];
-        // All values in one bin again means a few far outliers: narrow the histogram to where the bulk is.
-        find(some, low, high, new int[] {rank}, found);
-        return found[0];
+        return found;
     }
 
     private static int bin(double x, double least, double scale) {

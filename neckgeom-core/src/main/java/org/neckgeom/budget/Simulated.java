@@ -93,7 +93,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      * @throws IllegalStateException if the values were not kept
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
-        double[] ends = ends(values(), HouseUnits.probability(coverage, "coverage"));
+        double[] ends = ends(values(), tally, HouseUnits.probability(coverage, "coverage"));
         return Interval.ofHouse(reference + ends[0], reference + ends[1], unit);
     }
 
@@ -158,11 +158,11 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     }
 
     /** 7.7.1: q is p M rounded half up; r the middle of what is left, rounded half up where M - q is odd. */
-    static double[] ends(double[] values, double p) {
+    static double[] ends(double[] values, BlockEngine.Tally tally, double p) {
         int inside = inside(values.length, p);
         int low = Math.max(1, (values.length - inside + 1) / 2);
         int high = Math.min(values.length, low + inside);
-        return OrderStatistics.of(values, low - 1, high - 1);
+        return OrderStatistics.of(values, tally.least(), tally.most(), low - 1, high - 1);
     }
 
     private static int inside(int count, double p) {
@@ -170,7 +170,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     }
 
     double[] endsHouse(double p) {
-        double[] ends = ends(values(), p);
+        double[] ends = ends(values(), tally, p);
         return new double[] {reference + ends[0], reference + ends[1]};
     }
 

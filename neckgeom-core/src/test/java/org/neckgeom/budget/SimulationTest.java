@@ -90,7 +90,9 @@ class SimulationTest {
     void ends_followTheRanksOfSupplement1() {
         double[] values = {5, 3, 9, 1, 7, 2, 8, 10, 4, 6};
 
-        assertThat(Simulated.ends(values, 0.8)).containsExactly(1.0, 9.0);
+        BlockEngine.Tally tally = new BlockEngine.Tally(10, 5.5, 0.0, 10, 1.0, 10.0, values);
+
+        assertThat(Simulated.ends(values, tally, 0.8)).containsExactly(1.0, 9.0);
     }
 
     @Test

@@ -11,13 +11,12 @@ public final class BenchKernels {
     private static final double[] TRIANGLES = {0.06, 0.09, 0.04};
 
     private final ExactLaw law = ExactLaw.of(twelve());
-    private final double[] values;
+    private final BlockEngine.Tally million;
 
     /** Keeps a million trials for the percentiles. */
     public BenchKernels() {
-        this.values = new BlockEngine(() -> BenchKernels::fill, 1, 2)
-                .run(1_000_000, -0.1, 0.1, true)
-                .values();
+        this.million = new BlockEngine(() -> BenchKernels::fill, 1, 2)
+                .run(1_000_000, -0.1, 0.1, true);
     }
 
     private static Parts twelve() {
@@ -84,17 +83,17 @@ public final class BenchKernels {
     /** Trials for mean, deviation, yield and both ends of the 95 % interval. */
     public double fullJob(int count, int threads) {
         BlockEngine.Tally tally = new BlockEngine(() -> BenchKernels::fill, 1, threads).run(count, -0.2, 0.2, true);
-        return tally.variance() + Simulated.ends(tally.values(), 0.95)[1];
+        return tally.variance() + Simulated.ends(tally.values(), tally, 0.95)[1];
     }
 
     /** Two exact percentiles of a million values. */
     public double percentiles() {
-        return Simulated.ends(values, 0.95)[1];
+        return Simulated.ends(million.values(), million, 0.95)[1];
     }
 
     /** The same by sorting a copy. */
     public double percentilesBySorting() {
-        double[] sorted = values.clone();
+        double[] sorted = million.values().clone();
         Arrays.sort(sorted);
         return sorted[974_999];
     }
