@@ -93,8 +93,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
-        TrialCut cut = new TrialCut(
-                mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, unit);
+        TrialCut cut = new TrialCut(mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, unit);
         // Readings too far apart to have a scatter are refused here, not when they are printed.
         cut.fenceWall();
         cut.farWall();
@@ -297,7 +296,14 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     @Override
     public int hashCode() {
         return Objects.hash(
-                fenceMm, farMm, slotMm, pieceMm, Arrays.hashCode(fence), Arrays.hashCode(far), repeatability, correlation);
+                fenceMm,
+                farMm,
+                slotMm,
+                pieceMm,
+                Arrays.hashCode(fence),
+                Arrays.hashCode(far),
+                repeatability,
+                correlation);
     }
 
     /** Returns the readings, a row each. */

@@ -13,6 +13,7 @@ public final class Dual {
 
     private static final double[] NONE = {};
     private static final int FIELDS = 8;
+    private static final double[] SEED = {0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0};
 
     private final double value;
     private final double d0;
@@ -69,26 +70,24 @@ public final class Dual {
         if (index < 0) {
             throw new IllegalArgumentException("index must be 0 or more, but was " + index);
         }
-        double[] more = NONE;
         if (index >= FIELDS) {
-            more = new double[index - FIELDS + 1];
+            double[] more = new double[index - FIELDS + 1];
             more[index - FIELDS] = 1.0;
+            return new Dual(value, 0, 0, 0, 0, 0, 0, 0, 0, more);
         }
+        // A row of zeros with a one in it, read from where the one falls on the input's own field.
+        int from = FIELDS - 1 - index;
         return new Dual(
                 value,
-                one(index, 0),
-                one(index, 1),
-                one(index, 2),
-                one(index, 3),
-                one(index, 4),
-                one(index, 5),
-                one(index, 6),
-                one(index, 7),
-                more);
-    }
-
-    private static double one(int index, int field) {
-        return index == field ? 1.0 : 0.0;
+                SEED[from],
+                SEED[from + 1],
+                SEED[from + 2],
+                SEED[from + 3],
+                SEED[from + 4],
+                SEED[from + 5],
+                SEED[from + 6],
+                SEED[from + 7],
+                NONE);
     }
 
     /**
@@ -126,13 +125,6 @@ public final class Dual {
 
     /** A function of this with the given value and slope. */
     private Dual chain(double to, double slope) {
-        double[] rest = NONE;
-        if (more.length > 0) {
-            rest = more.clone();
-            for (int i = 0; i < rest.length; i++) {
-                rest[i] *= slope;
-            }
-        }
         return new Dual(
                 to,
                 slope * d0,
@@ -143,18 +135,11 @@ public final class Dual {
                 slope * d5,
                 slope * d6,
                 slope * d7,
-                rest);
+                more == NONE ? NONE : times(more, slope));
     }
 
     /** A function of two with the given value and slopes. */
     private Dual chain(double to, double slope, Dual y, double slopeY) {
-        double[] rest = NONE;
-        if (more.length > 0 || y.more.length > 0) {
-            rest = Arrays.copyOf(more, Math.max(more.length, y.more.length));
-            for (int i = 0; i < rest.length; i++) {
-                rest[i] = slope * rest[i] + (i < y.more.length ? slopeY * y.more[i] : 0.0);
-            }
-        }
         return new Dual(
                 to,
                 slope * d0 + slopeY * y.d0,
@@ -165,7 +150,23 @@ public final class Dual {
                 slope * d5 + slopeY * y.d5,
                 slope * d6 + slopeY * y.d6,
                 slope * d7 + slopeY * y.d7,
-                rest);
+                more == NONE && y.more == NONE ? NONE : sum(more, slope, y.more, slopeY));
+    }
+
+    private static double[] times(double[] x, double slope) {
+        double[] all = x.clone();
+        for (int i = 0; i < all.length; i++) {
+            all[i] *= slope;
+        }
+        return all;
+    }
+
+    private static double[] sum(double[] x, double slope, double[] y, double slopeY) {
+        double[] all = Arrays.copyOf(x, Math.max(x.length, y.length));
+        for (int i = 0; i < all.length; i++) {
+            all[i] = slope * all[i] + (i < y.length ? slopeY * y[i] : 0.0);
+        }
+        return all;
     }
 
     /**
@@ -175,7 +176,17 @@ public final class Dual {
      * @return this + y
      */
     public Dual plus(Dual y) {
-        return chain(value + y.value, 1.0, y, 1.0);
+        return new Dual(
+                value + y.value,
+                d0 + y.d0,
+                d1 + y.d1,
+                d2 + y.d2,
+                d3 + y.d3,
+                d4 + y.d4,
+                d5 + y.d5,
+                d6 + y.d6,
+                d7 + y.d7,
+                more == NONE && y.more == NONE ? NONE : sum(more, 1.0, y.more, 1.0));
     }
 
     /**
@@ -185,7 +196,7 @@ public final class Dual {
      * @return this + y
      */
     public Dual plus(double y) {
-        return chain(value + y, 1.0);
+        return new Dual(value + y, d0, d1, d2, d3, d4, d5, d6, d7, more);
     }
 
     /**
@@ -195,7 +206,17 @@ public final class Dual {
      * @return this - y
      */
     public Dual minus(Dual y) {
-        return chain(value - y.value, 1.0, y, -1.0);
+        return new Dual(
+                value - y.value,
+                d0 - y.d0,
+                d1 - y.d1,
+                d2 - y.d2,
+                d3 - y.d3,
+                d4 - y.d4,
+                d5 - y.d5,
+                d6 - y.d6,
+                d7 - y.d7,
+                more == NONE && y.more == NONE ? NONE : sum(more, 1.0, y.more, -1.0));
     }
 
     /**
@@ -205,7 +226,7 @@ public final class Dual {
      * @return this - y
      */
     public Dual minus(double y) {
-        return chain(value - y, 1.0);
+        return new Dual(value - y, d0, d1, d2, d3, d4, d5, d6, d7, more);
     }
 
     /**

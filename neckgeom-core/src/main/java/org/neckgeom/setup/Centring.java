@@ -39,11 +39,7 @@ public final class Centring implements SaysLengths<Centring> {
     private final boolean fromTheEdge;
 
     private Centring(
-            double offsetMm,
-            double uncertaintyMm,
-            Offset.Background background,
-            TrialCut trial,
-            boolean fromTheEdge) {
+            double offsetMm, double uncertaintyMm, Offset.Background background, TrialCut trial, boolean fromTheEdge) {
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
         this.background = background;
@@ -148,10 +144,7 @@ public final class Centring implements SaysLengths<Centring> {
     public Centring onWidth(Quantity<Length> width) {
         double w = HouseUnits.mmPositive(width, "piece width");
         return onWidth(Estimate.ofHouse(
-                w,
-                singleReadingMm(),
-                KNOWN,
-                LengthStyle.of(width).unit()));
+                w, singleReadingMm(), KNOWN, LengthStyle.of(width).unit()));
     }
 
     /**
@@ -213,7 +206,8 @@ public final class Centring implements SaysLengths<Centring> {
 
     /** Another offset, its uncertainty taken as known. */
     private Centring with(double mm, double itsUncertaintyMm, boolean itsEdge) {
-        return new Centring(mm + 0.0, itsUncertaintyMm, Offset.Background.of(KNOWN, background.style()), trial, itsEdge);
+        return new Centring(
+                mm + 0.0, itsUncertaintyMm, Offset.Background.of(KNOWN, background.style()), trial, itsEdge);
     }
 
     /**
@@ -248,8 +242,7 @@ public final class Centring implements SaysLengths<Centring> {
             Centring seen = of(trial);
             Estimate<Length> w = trial.piece().get();
             return known(
-                    seen.offsetMm + w.valueHouse() / 2,
-                    StrictMath.hypot(seen.uncertaintyMm, w.uncertaintyHouse() / 2));
+                    seen.offsetMm + w.valueHouse() / 2, StrictMath.hypot(seen.uncertaintyMm, w.uncertaintyHouse() / 2));
         }
         Estimate<Length> a = trial.fenceWall();
         Estimate<Length> d = trial.slot().orElseThrow();
@@ -273,7 +266,8 @@ public final class Centring implements SaysLengths<Centring> {
      */
     @Override
     public Centring in(LengthStyle style) {
-        Offset.Background in = Offset.Background.of(background.degreesOfFreedom(), Objects.requireNonNull(style, "style"));
+        Offset.Background in =
+                Offset.Background.of(background.degreesOfFreedom(), Objects.requireNonNull(style, "style"));
         return new Centring(offsetMm, uncertaintyMm, in, trial, fromTheEdge);
     }
 

@@ -30,8 +30,7 @@ public final class Offset implements SaysLengths<Offset> {
     /** What few ask an offset for, in an object of its own: an offset then fits 32 bytes, of which many are kept. */
     record Background(double degreesOfFreedom, LengthStyle style) {
 
-        private static final Background MILLIMETRES =
-                new Background(Double.POSITIVE_INFINITY, LengthStyle.MILLIMETRES);
+        private static final Background MILLIMETRES = new Background(Double.POSITIVE_INFINITY, LengthStyle.MILLIMETRES);
         private static final Background INCHES = new Background(Double.POSITIVE_INFINITY, LengthStyle.DECIMAL_INCHES);
 
         static Background of(double degreesOfFreedom, LengthStyle style) {
@@ -80,8 +79,7 @@ public final class Offset implements SaysLengths<Offset> {
         double a = HouseUnits.mmPositive(fenceWall, "fence wall");
         double b = HouseUnits.mmPositive(farWall, "far wall");
         double u = HouseUnits.mmNotNegative(readWithin, "repeatability");
-        return new Offset(
-                (a - b) / 2, u / SQRT_2, Background.of(Double.POSITIVE_INFINITY, LengthStyle.of(fenceWall)));
+        return new Offset((a - b) / 2, u / SQRT_2, Background.of(Double.POSITIVE_INFINITY, LengthStyle.of(fenceWall)));
     }
 
     static Offset ofMm(double mm, double uncertaintyMm, LengthStyle style) {

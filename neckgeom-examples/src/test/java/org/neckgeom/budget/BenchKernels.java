@@ -15,8 +15,7 @@ public final class BenchKernels {
 
     /** Keeps a million trials for the percentiles. */
     public BenchKernels() {
-        this.million = new BlockEngine(() -> BenchKernels::fill, 1, 2)
-                .run(1_000_000, -0.1, 0.1, true);
+        this.million = new BlockEngine(() -> BenchKernels::fill, 1, 2).run(1_000_000, -0.1, 0.1, true);
     }
 
     private static Parts twelve() {
