@@ -270,14 +270,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
 
     @Override
     public TrialCut in(LengthStyle other) {
-        return new TrialCut(
-                fence,
-                far,
-                slot,
-                piece,
-                repeatability,
-                correlation,
-                Objects.requireNonNull(other, "style").unit());
+        ShopUnit<Length> itsUnit = Objects.requireNonNull(other, "style").unit();
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, itsUnit);
     }
 
     @Override
