@@ -42,13 +42,13 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
 
     private final String title;
     private final ShopUnit<Q> unit;
-    private final List<Contributor> contributors;
+    private final Named<Contributor> named;
     private final String note;
 
-    private Budget(String title, ShopUnit<Q> unit, List<Contributor> contributors, String note) {
+    private Budget(String title, ShopUnit<Q> unit, Named<Contributor> named, String note) {
         this.title = title;
         this.unit = unit;
-        this.contributors = contributors;
+        this.named = named;
         this.note = note;
     }
 
@@ -72,7 +72,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
         return new Budget<>(
-                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of(), "");
+                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
     }
 
     /**
@@ -108,32 +108,32 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @throws IllegalArgumentException if the name is taken
      */
     public Budget<Q> with(Contributor contributor) {
-        for (Contributor other : contributors) {
-            if (other.name().equals(contributor.name())) {
-                throw new IllegalArgumentException("contributors must have different names, but \"" + contributor.name()
-                        + "\" was given twice in " + title);
-            }
+        if (named.find(contributor.name()) != null) {
+            throw givenTwice(contributor);
         }
-        List<Contributor> more = new ArrayList<>(contributors);
-        more.add(contributor);
-        return new Budget<>(title, unit, List.copyOf(more), note);
+        return new Budget<>(title, unit, named.with(contributor.name(), contributor), note);
+    }
+
+    private IllegalArgumentException givenTwice(Contributor contributor) {
+        return new IllegalArgumentException("contributors must have different names, but \"" + contributor.name()
+                + "\" was given twice in " + title);
     }
 
     /** The same budget under a shorter title, what it says exactly in a note. */
     Budget<Q> titled(String shorter, String exactly) {
-        return new Budget<>(shorter, unit, contributors, exactly);
+        return new Budget<>(shorter, unit, named, exactly);
     }
 
     /** The same budget with all its contributors at once, their names known to differ. */
     Budget<Q> withAll(List<Contributor> all) {
-        Set<String> names = new HashSet<>();
+        Named<Contributor> fresh = Named.none();
         for (Contributor one : all) {
-            if (!names.add(one.name())) {
-                throw new IllegalArgumentException("contributors must have different names, but \"" + one.name()
-                        + "\" was given twice in " + title);
+            if (fresh.find(one.name()) != null) {
+                throw givenTwice(one);
             }
+            fresh = fresh.with(one.name(), one);
         }
-        return new Budget<>(title, unit, List.copyOf(all), note);
+        return new Budget<>(title, unit, fresh, note);
     }
 
     /**
@@ -143,7 +143,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return the budget
      */
     public Budget<Q> in(ShopUnit<Q> other) {
-        return new Budget<>(title, other, contributors, note);
+        return new Budget<>(title, other, named, note);
     }
 
     /**
@@ -155,17 +155,20 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @throws IllegalArgumentException if nothing is called so, or the kind differs
      */
     public Budget<Q> replaced(String name, Spread<?> spread) {
-        Set<Integer> which = find(name);
-        List<Contributor> all = new ArrayList<>(contributors);
-        for (int i : which) {
-            Contributor old = all.get(i);
-            if (old.spread().unit().kind() != (Class<?>) spread.unit().kind()) {
-                throw new IllegalArgumentException("spread of " + old.name() + " must be "
-                        + old.spread().unit().kindInWords() + ", but was " + spread);
-            }
-            all.set(i, old.with(spread));
+        List<Contributor> old = contributors();
+        Named<Contributor> all = named;
+        for (int i : find(name)) {
+            all = all.with(old.get(i).name(), replaced(old.get(i), spread));
         }
-        return new Budget<>(title, unit, List.copyOf(all), note);
+        return new Budget<>(title, unit, all, note);
+    }
+
+    private static Contributor replaced(Contributor old, Spread<?> spread) {
+        if (old.spread().unit().kind() != (Class<?>) spread.unit().kind()) {
+            throw new IllegalArgumentException("spread of " + old.name() + " must be "
+                    + old.spread().unit().kindInWords() + ", but was " + spread);
+        }
+        return old.with(spread);
     }
 
     /**
@@ -213,7 +216,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return an unmodifiable list
      */
     public List<Contributor> contributors() {
-        return contributors;
+        return named.values();
     }
 
     /**
@@ -239,7 +242,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         double low = 0.0;
         double high = 0.0;
         boolean unbounded = false;
-        for (Contributor one : contributors) {
+        for (Contributor one : contributors()) {
             double[] range = one.range(normalFactor);
             low += range[0];
             high += range[1];
@@ -262,7 +265,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         double mean = 0.0;
         double variance = 0.0;
         double fourth = 0.0;
-        for (Contributor one : contributors) {
+        for (Contributor one : contributors()) {
             double square = one.contribution() * one.contribution();
             mean += one.sensitivity() * one.spread().meanHouse();
             variance += square;
@@ -305,7 +308,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return the shares
      */
     public Shares<Q> shares() {
-        return Shares.of(title, contributors, false, unit);
+        return Shares.of(title, contributors(), false, unit);
     }
 
     /**
@@ -314,7 +317,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return the shares
      */
     public Shares<Q> sharesByStep() {
-        return Shares.of(title, contributors, true, unit);
+        return Shares.of(title, contributors(), true, unit);
     }
 
     /**
@@ -358,7 +361,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      */
     public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
         double p = HouseUnits.probability(probability, "probability");
-        double[] k = new double[contributors.size()];
+        double[] k = new double[named.size()];
         Arrays.fill(k, 1.0);
         efforts.forEach((name, effort) -> {
             if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
@@ -378,7 +381,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      */
     public Simulation<Q> simulate(long seed) {
         double mean = rootSumSquare().valueHouse();
-        List<Contributor> all = contributors;
+        List<Contributor> all = contributors();
         return new Simulation<>(
                 title,
                 () -> (draws, out, n) -> {
@@ -395,8 +398,9 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     /** The parts of the sum, contributor i taken factor i times as wide, or as it is. */
     Parts parts(double @Nullable [] factors) {
         Parts.Builder parts = new Parts.Builder();
-        for (int i = 0; i < contributors.size(); i++) {
-            contributors.get(i).addTo(parts, factors == null ? 1.0 : factors[i]);
+        int i = 0;
+        for (Contributor one : contributors()) {
+            one.addTo(parts, factors == null ? 1.0 : factors[i++]);
         }
         return parts.build();
     }
@@ -408,6 +412,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     }
 
     private Set<Integer> find(String name) {
+        List<Contributor> contributors = contributors();
         Set<Integer> found = new TreeSet<>();
         for (int i = 0; i < contributors.size(); i++) {
             if (contributors.get(i).name().equals(name)) {
@@ -429,6 +434,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     }
 
     private String namesOf(Set<Integer> which) {
+        List<Contributor> contributors = contributors();
         return which.stream()
                 .limit(10)
                 .map(i -> "\"" + contributors.get(i).name() + "\"")
@@ -437,10 +443,14 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
 
     @Override
     public Budget<Q> in(LengthStyle other) {
+        Named<Contributor> restyled = Named.none();
+        for (Contributor one : contributors()) {
+            restyled = restyled.with(one.name(), one.in(other));
+        }
         return new Budget<>(
                 title,
                 Objects.requireNonNull(other, "style").fineUnitFor(unit),
-                contributors.stream().map(one -> one.in(other)).toList(),
+                restyled,
                 note);
     }
 
@@ -449,12 +459,12 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         return obj instanceof Budget<?> other
                 && title.equals(other.title)
                 && unit.kind() == (Class<?>) other.unit.kind()
-                && contributors.equals(other.contributors);
+                && contributors().equals(other.contributors());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(title, contributors);
+        return Objects.hash(title, contributors());
     }
 
     /** Returns the combined figure first, then the largest contributors. */
@@ -466,7 +476,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         shares().list().stream()
                 .limit(6)
                 .forEach(share -> report.row(share.name(), Shown.deviation(share.contributionHouse(), unit)));
-        int rest = contributors.size() - 6;
+        int rest = named.size() - 6;
         if (rest > 0) {
             report.note("and " + rest + " smaller ones");
         }

@@ -2,10 +2,13 @@ package org.neckgeom.budget;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -32,6 +35,8 @@ public final class Registration {
     /** The feature every tree grows from: the blank itself, its centreline, its glue face, its nut line. */
     public static final String BLANK = "blank";
 
+    private static final int MOST_TEXT = 900;
+
     /** The three directions a feature can be placed in. */
     enum Direction {
         ACROSS("across"),
@@ -45,11 +50,11 @@ public final class Registration {
         }
     }
 
-    private final Map<Direction, Map<String, Place>> trees;
+    private final Map<Direction, Named<Place>> trees;
     private final Direction lastDirection;
     private final String lastFeature;
 
-    private Registration(Map<Direction, Map<String, Place>> trees, Direction lastDirection, String lastFeature) {
+    private Registration(Map<Direction, Named<Place>> trees, Direction lastDirection, String lastFeature) {
         this.trees = trees;
         this.lastDirection = lastDirection;
         this.lastFeature = lastFeature;
@@ -63,7 +68,7 @@ public final class Registration {
      * @return the tree
      */
     public static Registration from(String feature, Spread<Length> offset) {
-        Map<Direction, Map<String, Place>> trees = new EnumMap<>(Direction.class);
+        Map<Direction, Named<Place>> trees = new EnumMap<>(Direction.class);
         Registration empty = new Registration(trees, Direction.ACROSS, BLANK);
         return empty.with(Direction.ACROSS, feature, BLANK, List.of(Term.constant(feature, offset)));
     }
@@ -239,11 +244,8 @@ public final class Registration {
      * @return an unmodifiable list
      */
     public List<String> features() {
-        List<String> names = new ArrayList<>(List.of(BLANK));
-        trees.values()
-                .forEach(tree -> tree.keySet().stream()
-                        .filter(name -> !names.contains(name))
-                        .forEach(names::add));
+        Set<String> names = new LinkedHashSet<>(List.of(BLANK));
+        trees.values().forEach(tree -> names.addAll(tree.names()));
         return List.copyOf(names);
     }
 
@@ -255,8 +257,10 @@ public final class Registration {
         Budget<Length> budget = Budget.named(other + " as seen from " + feature + ", " + direction.words + where);
         List<Contributor> all = new ArrayList<>();
         // What both stand on cancels.
-        to.stream().filter(name -> !from.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
-        from.stream().filter(name -> !to.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
+        Set<String> under = new HashSet<>(from);
+        Set<String> over = new HashSet<>(to);
+        to.stream().filter(name -> !under.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
+        from.stream().filter(name -> !over.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
         Budget<Length> whole = budget.withAll(all);
         return asked == null ? whole : whole.in(LengthStyle.of(asked));
     }
@@ -279,7 +283,7 @@ public final class Registration {
     }
 
     private Place place(Direction direction, String feature) {
-        Place place = tree(direction).get(Objects.requireNonNull(feature, "feature"));
+        Place place = tree(direction).find(Objects.requireNonNull(feature, "feature"));
         if (place != null) {
             return place;
         }
@@ -287,27 +291,27 @@ public final class Registration {
             throw new IllegalArgumentException(
                     "\"" + feature + "\" is not placed " + direction.words + "; there are " + quoted(tree(direction)));
         }
-        String nearest = NearestName.of(feature, tree(direction).keySet());
+        String nearest = NearestName.of(feature, tree(direction).names());
         throw new IllegalArgumentException("there is no feature \"" + feature + "\" " + direction.words
                 + (nearest.isEmpty() ? "" : " (did you mean \"" + nearest + "\"?)") + "; there are "
                 + quoted(tree(direction)));
     }
 
-    private static String quoted(Map<String, Place> tree) {
-        return tree.keySet().stream()
+    private static String quoted(Named<Place> tree) {
+        return tree.names().stream()
                 .map(name -> ", \"" + name + "\"")
                 .collect(Collectors.joining("", "\"" + BLANK + "\"", ""));
     }
 
-    private Map<String, Place> tree(Direction direction) {
-        return trees.getOrDefault(direction, Map.of());
+    private Named<Place> tree(Direction direction) {
+        return trees.getOrDefault(direction, Named.none());
     }
 
     private String fresh(Direction direction, String feature) {
         if (feature.isBlank()) {
             throw new IllegalArgumentException("a feature must have a name, but it was blank");
         }
-        if (feature.equals(BLANK) || tree(direction).containsKey(feature)) {
+        if (feature.equals(BLANK) || tree(direction).find(feature) != null) {
             throw new IllegalArgumentException(
                     "features must have different names, but \"" + feature + "\" was placed twice " + direction.words);
         }
@@ -321,11 +325,9 @@ public final class Registration {
     }
 
     Registration with(Direction direction, String feature, String parent, List<Term> terms) {
-        Map<Direction, Map<String, Place>> copy = new EnumMap<>(Direction.class);
+        Map<Direction, Named<Place>> copy = new EnumMap<>(Direction.class);
         copy.putAll(trees);
-        Map<String, Place> tree = new LinkedHashMap<>(tree(direction));
-        tree.put(feature, new Place(parent, List.copyOf(terms)));
-        copy.put(direction, tree);
+        copy.put(direction, tree(direction).with(feature, new Place(parent, List.copyOf(terms))));
         return new Registration(copy, direction, feature);
     }
 
@@ -355,18 +357,24 @@ public final class Registration {
     public String toString() {
         StringBuilder out = new StringBuilder("Registration from the blank");
         trees.forEach((direction, tree) -> {
+            Map<String, List<String>> onIt = new HashMap<>();
+            for (String name : tree.names()) {
+                onIt.computeIfAbsent(tree.find(name).parent(), parent -> new ArrayList<>())
+                        .add(name);
+            }
             out.append("\n  ").append(direction.words);
-            branch(out, tree, BLANK, "\n    ");
+            branch(out, onIt, BLANK, "\n    ");
         });
-        return out.length() <= 900 ? out.toString() : out.substring(0, 900) + " ...";
+        return out.length() <= MOST_TEXT ? out.toString() : out.substring(0, MOST_TEXT) + " ...";
     }
 
-    private static void branch(StringBuilder out, Map<String, Place> tree, String parent, String indent) {
-        tree.forEach((name, place) -> {
-            if (place.parent().equals(parent)) {
-                out.append(indent).append(name);
-                branch(out, tree, name, indent + "  ");
+    private static void branch(StringBuilder out, Map<String, List<String>> onIt, String parent, String indent) {
+        for (String name : onIt.getOrDefault(parent, List.of())) {
+            if (out.length() > MOST_TEXT) {
+                return;
             }
-        });
+            out.append(indent).append(name);
+            branch(out, onIt, name, indent + "  ");
+        }
     }
 }

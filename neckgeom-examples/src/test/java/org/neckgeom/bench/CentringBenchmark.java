@@ -2,6 +2,10 @@ package org.neckgeom.bench;
 
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import javax.measure.MetricPrefix;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.Offset;
@@ -17,85 +21,194 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import tech.units.indriya.quantity.Quantities;
+import tech.units.indriya.unit.Units;
 
-/** Offset and uncertainty from two walls, a thousand times: plain doubles, quantities in and a value out, the whole check. */
+/**
+ * Offset and uncertainty from two walls, time of one. So few inputs that all of them stay in the nearest cache: it is the
+ * arithmetic that is compared, not the memory.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
 @OperationsPerInvocation(CentringBenchmark.COUNT)
-@Fork(jvmArgsAppend = {"-Xms256m", "-Xmx256m", "-XX:+AlwaysPreTouch"})
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xms256m", "-Xmx256m", "-XX:+AlwaysPreTouch"})
 public class CentringBenchmark {
 
-    static final int COUNT = 1000;
+    static final int COUNT = 256;
+
+    private static final Unit<Length> MM = MetricPrefix.MILLI(Units.METRE);
 
     private final PlainWalls[] plain = new PlainWalls[COUNT];
     private final Walls[] walls = new Walls[COUNT];
+    private final ForeignWalls[] foreign = new ForeignWalls[COUNT];
     private final TrialCut[] trials = new TrialCut[COUNT];
-    private Amount<Length> u;
+    private final TrialCut[] fullTrials = new TrialCut[COUNT];
+    private final Object[] kept = new Object[COUNT];
 
     private record PlainWalls(double fence, double far, double u) {}
 
-    private record PlainOffset(double offset, double uncertainty) {}
+    private record PlainOffset(double offset, double uncertainty) {
 
-    private record Walls(Amount<Length> fence, Amount<Length> far) {}
+        static PlainOffset of(PlainWalls in) {
+            return new PlainOffset((in.fence() - in.far()) / 2, Math.sqrt(in.u() * in.u() + in.u() * in.u()) / 2);
+        }
+
+        /** With what the library looks at too: walls more than 0, all finite, and so is what comes out. */
+        static PlainOffset checked(PlainWalls in) {
+            if (!(in.fence() > 0 && in.far() > 0 && in.u() >= 0)) {
+                throw new IllegalArgumentException("a wall must be more than 0");
+            }
+            double offset = (in.fence() - in.far()) / 2;
+            double u = in.u() / SQRT_2;
+            if (!(Double.isFinite(offset) && Double.isFinite(u))) {
+                throw new IllegalArgumentException("a reading must be finite");
+            }
+            return new PlainOffset(offset + 0.0, u + 0.0);
+        }
+
+        private static final double SQRT_2 = Math.sqrt(2);
+    }
+
+    private record Walls(Amount<Length> fence, Amount<Length> far, Amount<Length> u) {}
+
+    private record ForeignWalls(Quantity<Length> fence, Quantity<Length> far, Quantity<Length> u) {}
 
     /** Fills the readings. */
     @Setup
     public void readings() {
         SplittableRandom random = new SplittableRandom(1);
-        u = ShopUnits.mm(0.02);
         for (int i = 0; i < COUNT; i++) {
             double a = random.nextDouble(29, 31);
             double b = random.nextDouble(29, 31);
-            plain[i] = new PlainWalls(a, b, 0.02);
-            walls[i] = new Walls(ShopUnits.mm(a), ShopUnits.mm(b));
-            trials[i] = TrialCut.walls(walls[i].fence(), walls[i].far())
-                    .slot(ShopUnits.mm(6))
-                    .piece(ShopUnits.mm(a + b + 6))
-                    .readWithin(u);
+            double u = random.nextDouble(0.01, 0.03);
+            plain[i] = new PlainWalls(a, b, u);
+            walls[i] = new Walls(ShopUnits.mm(a), ShopUnits.mm(b), ShopUnits.mm(u));
+            foreign[i] = new ForeignWalls(
+                    Quantities.getQuantity(a, MM), Quantities.getQuantity(b, MM), Quantities.getQuantity(u, MM));
+            trials[i] = TrialCut.walls(walls[i].fence(), walls[i].far()).readWithin(walls[i].u());
+            fullTrials[i] = trials[i].slot(ShopUnits.mm(6)).piece(ShopUnits.mm(a + b + 6));
         }
     }
 
     /** The baseline: records of doubles in and out. */
     @Benchmark
-    public double plainDoubles() {
+    public double plain() {
         double sum = 0;
-        for (int i = 0; i < COUNT; i++) {
-            PlainWalls in = plain[i];
-            PlainOffset out = new PlainOffset((in.fence() - in.far()) / 2, Math.sqrt(2 * in.u() * in.u()) / 2);
+        for (PlainWalls in : plain) {
+            PlainOffset out = PlainOffset.of(in);
             sum += out.offset() + out.uncertainty();
         }
         return sum;
     }
 
-    /** Quantities in, an offset out. */
+    /** The baseline with the same checks. */
     @Benchmark
-    public double offsetFromWalls() {
+    public double plainChecked() {
         double sum = 0;
-        for (int i = 0; i < COUNT; i++) {
-            Offset offset = Offset.fromWalls(walls[i].fence(), walls[i].far(), u);
-            sum += offset.amountMm() + offset.uncertaintyMm();
+        for (PlainWalls in : plain) {
+            PlainOffset out = PlainOffset.checked(in);
+            sum += out.offset() + out.uncertainty();
         }
         return sum;
     }
 
-    /** A trial cut in, all four readings at hand, the offset out. */
+    /** Quantities in, quantities out. */
     @Benchmark
-    public double centring() {
+    public double quantities() {
         double sum = 0;
-        for (int i = 0; i < COUNT; i++) {
-            Offset offset = Centring.of(trials[i]).offset();
-            sum += offset.amountMm() + offset.uncertaintyMm();
+        for (Walls in : walls) {
+            Offset out = Offset.fromWalls(in.fence(), in.far(), in.u());
+            sum += out.amount().house() + out.uncertainty().house();
         }
         return sum;
     }
 
-    /** The same with the check of the readings and the move. */
+    /** Quantities in, doubles out. */
     @Benchmark
-    public double centringCheckedMove() {
+    public double quantitiesToDoubles() {
         double sum = 0;
+        for (Walls in : walls) {
+            Offset out = Offset.fromWalls(in.fence(), in.far(), in.u());
+            sum += out.amountMm() + out.uncertaintyMm();
+        }
+        return sum;
+    }
+
+    /** Doubles in, made into quantities on the spot, doubles out. */
+    @Benchmark
+    public double doubles() {
+        double sum = 0;
+        for (PlainWalls in : plain) {
+            Offset out =
+                    Offset.fromWalls(ShopUnits.mm(in.fence()), ShopUnits.mm(in.far()), ShopUnits.mm(in.u()));
+            sum += out.amountMm() + out.uncertaintyMm();
+        }
+        return sum;
+    }
+
+    /** Indriya's quantities in, doubles out. */
+    @Benchmark
+    public double foreignQuantities() {
+        double sum = 0;
+        for (ForeignWalls in : foreign) {
+            Offset out = Offset.fromWalls(in.fence(), in.far(), in.u());
+            sum += out.amountMm() + out.uncertaintyMm();
+        }
+        return sum;
+    }
+
+    /** The difference and its half by Indriya's own operations; the uncertainty, which needs a root, in doubles. */
+    @Benchmark
+    public double indriyaOperations() {
+        double sum = 0;
+        for (ForeignWalls in : foreign) {
+            Quantity<Length> offset = in.fence().subtract(in.far()).divide(2);
+            Quantity<Area> square = in.u().multiply(in.u()).asType(Area.class);
+            sum += offset.getValue().doubleValue()
+                    + Math.sqrt(square.add(square).getValue().doubleValue()) / 2;
+        }
+        return sum;
+    }
+
+    /** The baseline of keeping: a record for each. */
+    @Benchmark
+    public Object[] plainKept() {
         for (int i = 0; i < COUNT; i++) {
-            sum += Centring.of(trials[i]).move().amountMm();
+            kept[i] = PlainOffset.of(plain[i]);
+        }
+        return kept;
+    }
+
+    /** Quantities in, the answers kept. */
+    @Benchmark
+    public Object[] quantitiesKept() {
+        for (int i = 0; i < COUNT; i++) {
+            Walls in = walls[i];
+            kept[i] = Offset.fromWalls(in.fence(), in.far(), in.u());
+        }
+        return kept;
+    }
+
+    /** A trial cut that is there, its walls alone, the offset out. */
+    @Benchmark
+    public double trialCut() {
+        double sum = 0;
+        for (TrialCut trial : trials) {
+            Offset out = Centring.of(trial).offset();
+            sum += out.amountMm() + out.uncertaintyMm();
+        }
+        return sum;
+    }
+
+    /** The sentence a maker writes, from quantities to the move, all four widths read and checked against each other. */
+    @Benchmark
+    public double trialCutCheckedMove() {
+        double sum = 0;
+        for (TrialCut trial : fullTrials) {
+            sum += Centring.of(trial).move().amountMm();
         }
         return sum;
     }

@@ -14,11 +14,13 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.geometry.FretTable;
+import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.Scarf;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.geometry.WoodLeft;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
@@ -32,6 +34,9 @@ import org.openjdk.jmh.annotations.State;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xms256m", "-Xmx256m", "-XX:+AlwaysPreTouch"})
 public class GeometryBenchmark {
 
     private static final int STATIONS = 200;
@@ -49,6 +54,7 @@ public class GeometryBenchmark {
     private double shaftMm;
     private double headMm;
     private double kerfMm;
+    private double scaleMm = 560;
     private WoodLeft wood;
 
     @Setup
@@ -92,6 +98,28 @@ public class GeometryBenchmark {
         double sin = StrictMath.sin(pitchRad);
         double cos = StrictMath.cos(pitchRad);
         return (shaftMm + headMm - shaftMm * cos + headMm) / sin + 0 * kerfMm;
+    }
+
+    /** The angle of a neck at the fourteenth fret, from the readings to the answer. */
+    @Benchmark
+    public double neckSet() {
+        return NeckSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.1))
+                .saddle(mm(15.2))
+                .atNut(mm(0.4))
+                .action(mm(2.0))
+                .compensation(mm(2.2))
+                .angle()
+                .degrees();
+    }
+
+    @Benchmark
+    public double neckSetPlain() {
+        double reach = scaleMm * StrictMath.pow(2, -14 / 12.0) + 2.2;
+        double string = 0.4 + (2.0 - 0.4) * (scaleMm + 2.2) / (scaleMm / 2);
+        double hyp = Math.sqrt(reach * reach + string * string);
+        return (StrictMath.asin((15.2 - 7.1) / hyp) - StrictMath.atan2(string, reach)) * (180 / Math.PI);
     }
 
     @Benchmark

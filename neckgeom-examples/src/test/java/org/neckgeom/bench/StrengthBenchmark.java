@@ -22,6 +22,7 @@ import org.neckgeom.strength.SizeChange;
 import org.neckgeom.strength.Weather;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
@@ -35,6 +36,9 @@ import org.openjdk.jmh.annotations.State;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(
+        value = 1,
+        jvmArgsAppend = {"-Xms256m", "-Xmx256m", "-XX:+AlwaysPreTouch"})
 public class StrengthBenchmark {
 
     private static final int STATIONS = 1000;

@@ -1,43 +1,52 @@
 package org.neckgeom.bench;
 
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
 import java.util.concurrent.TimeUnit;
+import javax.measure.quantity.Length;
 import org.hipparchus.analysis.differentiation.Gradient;
-import org.neckgeom.budget.BenchKernels;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.BudgetKernels;
+import org.neckgeom.budget.Distribution;
 import org.neckgeom.budget.Dual;
+import org.neckgeom.measure.Limits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
-/**
- * Budgets of twelve mixed contributors: the exact distribution against a million trials, the trials against a bare
- * generator that draws the same variates, percentiles against sorting, gradients against plain evaluation.
- */
+/** Budgets of twelve mixed contributors, exactly; gradients beside plain evaluation, differences and Hipparchus. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(
         value = 1,
-        jvmArgsAppend = {"-Xms512m", "-Xmx512m", "-XX:+AlwaysPreTouch"})
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-public class BudgetBench {
+        jvmArgsAppend = {"-Xms256m", "-Xmx256m", "-XX:+AlwaysPreTouch"})
+public class BudgetBenchmark {
 
-    private static final int MILLION = 1_000_000;
-
-    private final BenchKernels kernels = new BenchKernels();
+    private final BudgetKernels kernels = new BudgetKernels();
+    private final Budget<Length> budget = BudgetKernels.budget();
+    private final Distribution<Length> distribution = budget.distribution();
+    private final Limits<Length> limits = Limits.within(mm(0.2));
     private double p = 0.975;
     private double y = 0.13;
     private final double[] x = {648.0, 2.5, 9.0, 4.0, 6.5, 1.2, 0.5, 2.3};
 
+    /** From bare parts: build, two quantiles, chance inside. */
     @Benchmark
     public double exactCold() {
         return kernels.cold();
+    }
+
+    /** From the budget a user holds: two quantiles and the yield. */
+    @Benchmark
+    public double exactBudget() {
+        Distribution<Length> fresh = budget.distribution();
+        return fresh.interval(percent(95)).lowHouse() + fresh.chance(limits);
     }
 
     @Benchmark
@@ -50,39 +59,15 @@ public class BudgetBench {
         return kernels.quantile(p);
     }
 
+    /** The chance of keeping limits, the distribution there already. */
     @Benchmark
-    public double trialsBareGenerator() {
-        return kernels.bareDraws(MILLION);
-    }
-
-    @Benchmark
-    public double trialsOneThread() {
-        return kernels.trials(MILLION, 1);
-    }
-
-    @Benchmark
-    public double trialsTwoThreads() {
-        return kernels.trials(MILLION, 2);
-    }
-
-    @Benchmark
-    public double trialsFullJobOneThread() {
-        return kernels.fullJob(MILLION, 1);
-    }
-
-    @Benchmark
-    public double percentilesOfAMillion() {
-        return kernels.percentiles();
-    }
-
-    @Benchmark
-    public double percentilesOfAMillionBySorting() {
-        return kernels.percentilesBySorting();
+    public double exactYield() {
+        return distribution.chance(limits);
     }
 
     @Benchmark
     public double gradientPlainFunction() {
-        return neckAngle(x);
+        return BudgetKernels.neckAngle(x);
     }
 
     @Benchmark
@@ -123,19 +108,11 @@ public class BudgetBench {
             double middle = at[i];
             double h = 6e-6 * middle;
             at[i] = middle + h;
-            double above = neckAngle(at);
+            double above = BudgetKernels.neckAngle(at);
             at[i] = middle - h;
-            sum += (above - neckAngle(at)) / (2.0 * h);
+            sum += (above - BudgetKernels.neckAngle(at)) / (2.0 * h);
             at[i] = middle;
         }
         return sum;
-    }
-
-    /** Scale, compensation, bridge and saddle over the body, board and stand-off, string over nut and twelfth fret. */
-    private static double neckAngle(double[] v) {
-        double reach = 0.5 * v[0] + v[1];
-        double rise = v[2] + v[3] - (v[4] + v[5]);
-        double action = v[6] + (v[7] - v[6]) * (v[0] + v[1]) / (0.5 * v[0]);
-        return StrictMath.asin(rise / Math.sqrt(reach * reach + action * action)) - StrictMath.atan2(action, reach);
     }
 }

@@ -1,0 +1,163 @@
+package org.neckgeom.bench;
+
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.Locale;
+import java.util.function.IntToDoubleFunction;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.BudgetKernels;
+import org.neckgeom.budget.Registration;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.strength.ReliefScan;
+
+/** Time and memory of a single thread against the size of the question; prints {@code subject;size;microseconds;bytes}. */
+final class Growth {
+
+    private static final int[] CONTRIBUTORS = {2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000};
+    private static final int[] STATIONS = {10, 30, 100, 300, 1_000, 3_000, 10_000, 30_000, 100_000};
+    private static final int[] TRIALS = {10_000, 100_000, 1_000_000, 10_000_000, 100_000_000};
+    private static final int[] FEATURES = {2, 5, 10, 20, 50, 100, 200, 500, 1_000, 2_000, 5_000};
+    private static final long ENOUGH_NANOS = 250_000_000L;
+    private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+
+    private static double sink;
+
+    private Growth() {}
+
+    /**
+     * Measures all subjects.
+     *
+     * @param args none
+     */
+    public static void main(String[] args) {
+        measure("budget made one contributor at a time", CONTRIBUTORS, n -> budget(n)
+                .contributors()
+                .size());
+        Budget<Length>[] budgets = budgets();
+        measure(
+                "exact distribution, interval and yield of contributors",
+                CONTRIBUTORS,
+                n -> answer(budgets[indexOf(CONTRIBUTORS, n)]));
+        WoodLeft wood = wood();
+        measure("wood left at stations", STATIONS, n -> wood.alongMm(n)[n / 2]);
+        ReliefScan scan = new ReliefScan(channel(), 2.4);
+        measure("relief at stations", STATIONS, scan::relief);
+        BudgetKernels kernels = new BudgetKernels();
+        measure("trials", TRIALS, n -> kernels.trials(n, 1));
+        measure("trials with percentiles", TRIALS, n -> kernels.fullJob(n, 1));
+        measure("tree made one feature at a time", FEATURES, n -> tree(n).hashCode());
+        Registration[] trees = trees();
+        measure("budget of two features of a tree, exactly", FEATURES, n -> answer(trees[indexOf(FEATURES, n)]
+                .across("feature 1", "feature " + n, mm(100))));
+        if (Double.isNaN(sink)) {
+            throw new AssertionError("an answer was no number");
+        }
+    }
+
+    /** The best of as many runs as fit a quarter of a second, two at least, after as long a warming up. */
+    private static void measure(String subject, int[] sizes, IntToDoubleFunction work) {
+        int warm = sizes[Math.min(2, sizes.length - 1)];
+        long end = System.nanoTime() + ENOUGH_NANOS;
+        while (System.nanoTime() < end) {
+            sink += work.applyAsDouble(warm);
+        }
+        for (int size : sizes) {
+            long best = Long.MAX_VALUE;
+            long bytes = Long.MAX_VALUE;
+            long spent = 0;
+            for (int run = 0; run < 2 || spent < ENOUGH_NANOS && run < 20_000; run++) {
+                long before = THREADS.getCurrentThreadAllocatedBytes();
+                long start = System.nanoTime();
+                sink += work.applyAsDouble(size);
+                long nanos = System.nanoTime() - start;
+                bytes = Math.min(bytes, THREADS.getCurrentThreadAllocatedBytes() - before);
+                best = Math.min(best, nanos);
+                spent += nanos;
+            }
+            System.out.println(String.format(Locale.ROOT, "%s;%d;%.3f;%d", subject, size, best * 1e-3, bytes));
+        }
+    }
+
+    private static int indexOf(int[] sizes, int size) {
+        int i = 0;
+        while (sizes[i] != size) {
+            i++;
+        }
+        return i;
+    }
+
+    private static double answer(Budget<Length> budget) {
+        var law = budget.distribution();
+        return law.interval(percent(95)).lowHouse() + law.chance(Limits.within(mm(0.1)));
+    }
+
+    private static Budget<Length> budget(int count) {
+        Budget<Length> budget = Budget.named("many");
+        for (int i = 0; i < count; i++) {
+            double size = 0.01 * (1 + i % 7);
+            budget = budget.with("error " + i, switch (i % 3) {
+                case 0 -> Spread.normal(mm(size));
+                case 1 -> Spread.rectangular(mm(size));
+                default -> Spread.triangular(mm(size));
+            });
+        }
+        return budget;
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type cannot be made otherwise
+    private static Budget<Length>[] budgets() {
+        Budget<Length>[] all = new Budget[CONTRIBUTORS.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = budget(CONTRIBUTORS[i]);
+        }
+        return all;
+    }
+
+    /** Each feature on the one before: the longest way there is. */
+    private static Registration tree(int count) {
+        Registration tree = Registration.from("feature 1", Spread.normal(mm(0.05)));
+        for (int i = 2; i <= count; i++) {
+            tree = tree.place("feature " + i)
+                    .on("feature " + (i - 1))
+                    .at(mm(10), mm(400))
+                    .each(Spread.normal(mm(0.05)))
+                    .cut(Spread.rectangular(mm(0.02)));
+        }
+        return tree;
+    }
+
+    private static Registration[] trees() {
+        Registration[] all = new Registration[FEATURES.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = tree(FEATURES[i]);
+        }
+        return all;
+    }
+
+    private static Channel channel() {
+        return Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                .startingAt(mm(3))
+                .clearance(mm(0.2));
+    }
+
+    private static WoodLeft wood() {
+        return WoodLeft.under(NeckDesign.named("growth")
+                .scale(Scale.of(mm(560)))
+                .bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)))
+                .channel(channel()));
+    }
+}
