@@ -1,8 +1,6 @@
 package org.neckgeom.budget;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -447,11 +445,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         for (Contributor one : contributors()) {
             restyled = restyled.with(one.name(), one.in(other));
         }
-        return new Budget<>(
-                title,
-                Objects.requireNonNull(other, "style").fineUnitFor(unit),
-                restyled,
-                note);
+        return new Budget<>(title, Objects.requireNonNull(other, "style").fineUnitFor(unit), restyled, note);
     }
 
     @Override

@@ -58,8 +58,7 @@ final class Named<T> {
     /** A copy with the value under the name: last when the name is new, otherwise in the place of the old value. */
     Named<T> with(String name, T value) {
         Node<T> old = node(name);
-        Node<T> fresh =
-                new Node<>(name, value, old == null ? size : old.place, Draws.mix(name.hashCode()), null, null);
+        Node<T> fresh = new Node<>(name, value, old == null ? size : old.place, Draws.mix(name.hashCode()), null, null);
         return new Named<>(put(root, fresh), old == null ? size + 1 : size);
     }
 

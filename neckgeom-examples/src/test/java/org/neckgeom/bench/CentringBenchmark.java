@@ -142,8 +142,7 @@ public class CentringBenchmark {
     public double doubles() {
         double sum = 0;
         for (PlainWalls in : plain) {
-            Offset out =
-                    Offset.fromWalls(ShopUnits.mm(in.fence()), ShopUnits.mm(in.far()), ShopUnits.mm(in.u()));
+            Offset out = Offset.fromWalls(ShopUnits.mm(in.fence()), ShopUnits.mm(in.far()), ShopUnits.mm(in.u()));
             sum += out.amountMm() + out.uncertaintyMm();
         }
         return sum;

@@ -19,12 +19,11 @@ final class FirstResult {
      * @param args {@code own}, {@code foreign} or {@code nothing}
      */
     public static void main(String[] args) {
-        TrialCut cut =
-                switch (args[0]) {
-                    case "own" -> TrialCut.walls(mm(29.84), mm(31.26));
-                    case "foreign" -> Foreign.cut();
-                    default -> null;
-                };
+        TrialCut cut = switch (args[0]) {
+            case "own" -> TrialCut.walls(mm(29.84), mm(31.26));
+            case "foreign" -> Foreign.cut();
+            default -> null;
+        };
         System.out.println(cut == null ? "" : Centring.of(cut).move());
     }
 

@@ -61,10 +61,10 @@ final class FreshJvm {
         Process process = new ProcessBuilder(command)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
-        List<String> lines =
-                new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)
-                        .lines()
-                        .toList();
+        List<String> lines = new String(
+                        process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8)
+                .lines()
+                .toList();
         if (!process.waitFor(10, TimeUnit.MINUTES) || process.exitValue() != 0) {
             throw new IOException(command.get(command.size() - 1) + " failed: " + String.join("\n", lines));
         }

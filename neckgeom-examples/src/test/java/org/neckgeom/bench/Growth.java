@@ -42,9 +42,10 @@ final class Growth {
      * @param args none
      */
     public static void main(String[] args) {
-        measure("budget made one contributor at a time", CONTRIBUTORS, n -> budget(n)
-                .contributors()
-                .size());
+        measure(
+                "budget made one contributor at a time",
+                CONTRIBUTORS,
+                n -> budget(n).contributors().size());
         Budget<Length>[] budgets = budgets();
         measure(
                 "exact distribution, interval and yield of contributors",
@@ -59,8 +60,10 @@ final class Growth {
         measure("trials with percentiles", TRIALS, n -> kernels.fullJob(n, 1));
         measure("tree made one feature at a time", FEATURES, n -> tree(n).hashCode());
         Registration[] trees = trees();
-        measure("budget of two features of a tree, exactly", FEATURES, n -> answer(trees[indexOf(FEATURES, n)]
-                .across("feature 1", "feature " + n, mm(100))));
+        measure(
+                "budget of two features of a tree, exactly",
+                FEATURES,
+                n -> answer(trees[indexOf(FEATURES, n)].across("feature 1", "feature " + n, mm(100))));
         if (Double.isNaN(sink)) {
             throw new AssertionError("an answer was no number");
         }
@@ -107,11 +110,13 @@ final class Growth {
         Budget<Length> budget = Budget.named("many");
         for (int i = 0; i < count; i++) {
             double size = 0.01 * (1 + i % 7);
-            budget = budget.with("error " + i, switch (i % 3) {
-                case 0 -> Spread.normal(mm(size));
-                case 1 -> Spread.rectangular(mm(size));
-                default -> Spread.triangular(mm(size));
-            });
+            budget = budget.with(
+                    "error " + i,
+                    switch (i % 3) {
+                        case 0 -> Spread.normal(mm(size));
+                        case 1 -> Spread.rectangular(mm(size));
+                        default -> Spread.triangular(mm(size));
+                    });
         }
         return budget;
     }
