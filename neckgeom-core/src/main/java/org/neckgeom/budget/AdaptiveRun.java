@@ -34,7 +34,7 @@ final class AdaptiveRun {
 
     void add(BlockEngine.Tally tally) {
         tallies.add(tally);
-        double[] ends = Simulated.ends(tally, coverage);
+        double[] ends = Simulated.ends(Objects.requireNonNull(tally.values(), "values of a batch"), tally, coverage);
         double[] now = {tally.mean(), Math.sqrt(tally.variance()), ends[0], ends[1]};
         if (first == null) {
             first = now.clone();

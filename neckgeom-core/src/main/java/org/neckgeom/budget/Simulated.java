@@ -93,7 +93,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      * @throws IllegalStateException if the values were not kept
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
-        double[] ends = ends(kept(), HouseUnits.probability(coverage, "coverage"));
+        double[] ends = ends(values(), tally, HouseUnits.probability(coverage, "coverage"));
         return Interval.ofHouse(reference + ends[0], reference + ends[1], unit);
     }
 
@@ -157,14 +157,8 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
         return values;
     }
 
-    private BlockEngine.Tally kept() {
-        values();
-        return tally;
-    }
-
     /** 7.7.1: q is p M rounded half up; r the middle of what is left, rounded half up where M - q is odd. */
-    static double[] ends(BlockEngine.Tally tally, double p) {
-        double[] values = Objects.requireNonNull(tally.values(), "kept values");
+    static double[] ends(double[] values, BlockEngine.Tally tally, double p) {
         int inside = inside(values.length, p);
         int low = Math.max(1, (values.length - inside + 1) / 2);
         int high = Math.min(values.length, low + inside);
@@ -176,7 +170,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     }
 
     double[] endsHouse(double p) {
-        double[] ends = ends(kept(), p);
+        double[] ends = ends(values(), tally, p);
         return new double[] {reference + ends[0], reference + ends[1]};
     }
 

@@ -92,7 +92,7 @@ class SimulationTest {
 
         BlockEngine.Tally tally = new BlockEngine.Tally(10, 5.5, 0.0, 10, 1.0, 10.0, values);
 
-        assertThat(Simulated.ends(tally, 0.8)).containsExactly(1.0, 9.0);
+        assertThat(Simulated.ends(values, tally, 0.8)).containsExactly(1.0, 9.0);
     }
 
     @Test
