@@ -76,7 +76,7 @@ final class BudgetDrawings {
         Scale scale = new Scale(low - margin, high + margin);
         String dashed = part.limits()
                 .map(limits -> "what is allowed, " + limits)
-                .orElse("95 of 100 results lie between, " + usual);
+                .orElse("95 of 100 results, " + usual);
         String deviation = "Standard deviation "
                 + shown.style().small(law.standardDeviation().house()) + ".";
         Drawing drawing = new Drawing(

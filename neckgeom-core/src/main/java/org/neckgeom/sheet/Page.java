@@ -195,6 +195,7 @@ final class Page {
         int i = 0;
         for (BudgetPart part : contents.budgets()) {
             i++;
+            page.open("section", "class", "budget");
             page.element("h3", part.title());
             page.open("dl");
             for (PlanSection.Row row : part.rows()) {
@@ -206,7 +207,7 @@ final class Page {
             page.open("div", "class", "figures");
             BudgetDrawings.shares(part, "shares-" + i).writeOn(page);
             BudgetDrawings.curve(part, contents.shown(), "spread-" + i).writeOn(page);
-            page.close();
+            page.close().close();
         }
         page.close();
     }

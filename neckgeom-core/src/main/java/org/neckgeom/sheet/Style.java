@@ -115,12 +115,12 @@ final class Style {
             html{font-size:10.5pt}
             body{max-width:none;padding:0}
             nav{display:none}
-            h2,h3{break-after:avoid}
+            h2,h3{break-after:avoid;break-inside:avoid}
             section.sheet{break-before:page}
             .checks,.settings{display:block;columns:2;column-gap:8mm}
             .figures{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm;align-items:start}
             .scroll{overflow:visible}
-            .checks li,figure,dl div,tr{break-inside:avoid}
+            .checks li,figure,dl div,tr,.budget{break-inside:avoid}
             svg{max-height:200mm}
             .tables{display:grid;grid-template-columns:2fr 3fr;gap:0 8mm;align-items:start}
             table{font-size:9.5pt}

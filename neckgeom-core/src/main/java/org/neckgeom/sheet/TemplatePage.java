@@ -15,6 +15,9 @@ public final class TemplatePage {
     /** Edge that printers leave white. */
     static final double MARGIN = 10;
 
+    /** Room for the lines that frame the window. */
+    private static final double EDGE = 0.2;
+
     private static final double HEADING = 2.6;
     private static final double HEADING_BELOW_EDGE = 6.5;
 
@@ -87,7 +90,8 @@ public final class TemplatePage {
      */
     public void drawOn(TemplateCanvas canvas) {
         Objects.requireNonNull(canvas, "canvas");
-        canvas.window(MARGIN, MARGIN, windowAcross(paper), windowDown(paper));
+        canvas.window(
+                MARGIN - EDGE, MARGIN - EDGE, windowAcross(paper) + 2 * EDGE, windowDown(paper) + 2 * EDGE);
         for (Layer layer : Layer.values()) {
             List<Mark> own =
                     marks.stream().filter(mark -> mark.layer() == layer).toList();

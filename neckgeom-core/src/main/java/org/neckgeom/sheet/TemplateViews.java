@@ -247,7 +247,7 @@ final class TemplateViews {
         joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
             double wide = there.widthAtMm(glued.frontLineMm()) / 2;
             run(Layer.SCARF, moved(there.nutLine(wide), -glued.frontLineMm()));
-            words(-glued.frontLineMm() + 1, wide - SMALL - 2, false, "scarf " + shown.length(glued.frontLineMm()));
+            words(-glued.frontLineMm() + 1, 1.5, false, "scarf " + shown.length(glued.frontLineMm()));
         });
         if (head.veneerMm() > 0 && head.veneerShortOfNutMm() > 0) {
             double wide = there.widthAtMm(head.veneerShortOfNutMm()) / 2;
