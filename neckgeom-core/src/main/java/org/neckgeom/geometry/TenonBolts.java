@@ -89,6 +89,15 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
     }
 
     /**
+     * Returns the height of the tenon.
+     *
+     * @return from the glue face down to its lower end
+     */
+    public Amount<Length> height() {
+        return style.amount(height);
+    }
+
+    /**
      * Returns the holes' depths in order, from the top.
      *
      * @return the depths of their centres

@@ -9,10 +9,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FallAway;
 import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.HouseUnits;
 
@@ -31,6 +33,8 @@ public final class NeckDetails {
     private final @Nullable Across across;
     private final @Nullable FannedFrets fan;
     private final @Nullable HeadLayout head;
+    private final @Nullable DovetailSeat dovetail;
+    private final @Nullable TenonBolts tenon;
     private final double slot;
     private final double fretHeight;
     private final @Nullable Limits<Length> tuners;
@@ -47,6 +51,8 @@ public final class NeckDetails {
         this.across = parts.across;
         this.fan = parts.fan;
         this.head = parts.head;
+        this.dovetail = parts.dovetail;
+        this.tenon = parts.tenon;
         this.slot = parts.slot;
         this.fretHeight = parts.fretHeight;
         this.tuners = parts.tuners;
@@ -68,6 +74,8 @@ public final class NeckDetails {
         private @Nullable Across across;
         private @Nullable FannedFrets fan;
         private @Nullable HeadLayout head;
+        private @Nullable DovetailSeat dovetail;
+        private @Nullable TenonBolts tenon;
         private double slot;
         private double fretHeight = Double.NaN;
         private @Nullable Limits<Length> tuners;
@@ -86,6 +94,8 @@ public final class NeckDetails {
         parts.across = across;
         parts.fan = fan;
         parts.head = head;
+        parts.dovetail = dovetail;
+        parts.tenon = tenon;
         parts.slot = slot;
         parts.fretHeight = fretHeight;
         parts.tuners = tuners;
@@ -247,6 +257,46 @@ public final class NeckDetails {
     }
 
     /**
+     * Returns these details with a heel that goes home in a dovetail.
+     *
+     * @param seat its taper
+     * @return the details
+     */
+    public NeckDetails dovetail(DovetailSeat seat) {
+        Objects.requireNonNull(seat, "dovetail");
+        return with(parts -> parts.dovetail = seat);
+    }
+
+    /**
+     * Returns these details with a heel held by a bolted tenon.
+     *
+     * @param bolts the tenon and its holes
+     * @return the details
+     */
+    public NeckDetails tenon(TenonBolts bolts) {
+        Objects.requireNonNull(bolts, "tenon");
+        return with(parts -> parts.tenon = bolts);
+    }
+
+    /**
+     * Returns the dovetail.
+     *
+     * @return its taper, or nothing when there is none
+     */
+    public Optional<DovetailSeat> dovetail() {
+        return Optional.ofNullable(dovetail);
+    }
+
+    /**
+     * Returns the bolted tenon.
+     *
+     * @return the tenon and its holes, or nothing when there is none
+     */
+    public Optional<TenonBolts> tenon() {
+        return Optional.ofNullable(tenon);
+    }
+
+    /**
      * Returns the strings' places at the nut.
      *
      * @return from bass to treble, or nothing when they have not been told
@@ -349,6 +399,8 @@ public final class NeckDetails {
         all.add(across);
         all.add(fan);
         all.add(head);
+        all.add(dovetail);
+        all.add(tenon);
         all.add(slot);
         all.add(fretHeight);
         all.add(tuners);
@@ -386,6 +438,8 @@ public final class NeckDetails {
         add(told, fallAway, "fall-away");
         add(told, back, "back");
         add(told, hasSpare() ? this : null, "spare of the blank");
+        add(told, dovetail, "dovetail");
+        add(told, tenon, "tenon");
         add(told, Double.isNaN(blockLength) ? null : this, "heel blocks");
         return told.isEmpty() ? "details: none told" : "details: " + String.join(", ", told);
     }

@@ -13,6 +13,7 @@ import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfBoard;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.geometry.SlantedScarf;
+import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -115,8 +116,12 @@ final class ShapeParts {
                         SlantedScarf.of(
                                 Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
                                 Amount.ofHouse(slant, ShopUnit.DEGREE))));
-        return PlanPart.of(draft.note(
-                "all from where the nut line crosses the centreline, along it; less than 0 lies" + " before the nut"));
+        if (design.hasStrings() && design.strings().tensionsN().length == 0) {
+            draft.note(
+                    "the strings' pull is reckoned on the centreline's scale: tell tensions to have each on its own");
+        }
+        return PlanPart.of(
+                draft.note("all along the centreline from where the nut line crosses it; less than 0 before the nut"));
     }
 
     private static PlanPart neckSet(NeckSet set) {
@@ -139,6 +144,28 @@ final class ShapeParts {
                         .row(
                                 plan.style().brief(off.house()) + " off its middle",
                                 set.cheek(plan.style().amount(heel.widthMm()), off)));
-        return PlanPart.of(draft);
+        plan.details().dovetail().ifPresent(seat -> draft.row("dovetail", seat.in(plan.style())));
+        List<PlanCheck> checks = plan.details()
+                .tenon()
+                .map(tenon -> List.of(tenon(plan, heel, draft.row("tenon", tenon), tenon)))
+                .orElse(List.of());
+        return new PlanPart(draft.done(), checks);
+    }
+
+    private static PlanCheck tenon(NeckPlan plan, Heel heel, PlanSection.Draft draft, TenonBolts tenon) {
+        double wood = tenon.leastWood().house();
+        boolean inHeel = tenon.height().house() <= heel.heightMm();
+        draft.note("the bolts' holes in the body are wide enough for the neck to shift; finger tight is enough (common"
+                + " practice)");
+        return new PlanCheck(
+                "bolts inside tenon and heel",
+                wood > 0 && inHeel ? Outcome.GOOD : Outcome.STOP,
+                plan.style().text(wood) + " of wood around a hole, tenon "
+                        + plan.style().brief(tenon.height().house()) + " high",
+                "some wood around every hole, tenon no higher than the heel's "
+                        + plan.style().brief(heel.heightMm()),
+                wood > 0 && inHeel
+                        ? "Drill while the heel is square."
+                        : "Move the holes, or make the tenon longer or lower.");
     }
 }

@@ -74,9 +74,8 @@ final class BudgetDrawings {
         double high = Math.max(mean + reach, Double.isFinite(upper) ? upper : mean);
         double margin = 0.04 * (high - low);
         Scale scale = new Scale(low - margin, high + margin);
-        String dashed = part.limits()
-                .map(limits -> "what is allowed, " + limits)
-                .orElse("95 of 100 results, " + usual);
+        String dashed =
+                part.limits().map(limits -> "what is allowed, " + limits).orElse("95 of 100 results, " + usual);
         String deviation = "Standard deviation "
                 + shown.style().small(law.standardDeviation().house()) + ".";
         Drawing drawing = new Drawing(

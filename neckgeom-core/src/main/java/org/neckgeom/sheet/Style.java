@@ -98,8 +98,8 @@ final class Style {
 
     private static final String WIDE = """
             @media (max-width:40rem){
-            table{font-size:.82rem}
-            th,td{padding:.3rem .2rem}
+            table{font-size:.78rem}
+            th,td{padding:.3rem .13rem}
             th:first-child,td:first-child{white-space:normal}
             }
             @media (min-width:52rem){

@@ -90,8 +90,7 @@ public final class TemplatePage {
      */
     public void drawOn(TemplateCanvas canvas) {
         Objects.requireNonNull(canvas, "canvas");
-        canvas.window(
-                MARGIN - EDGE, MARGIN - EDGE, windowAcross(paper) + 2 * EDGE, windowDown(paper) + 2 * EDGE);
+        canvas.window(MARGIN - EDGE, MARGIN - EDGE, windowAcross(paper) + 2 * EDGE, windowDown(paper) + 2 * EDGE);
         for (Layer layer : Layer.values()) {
             List<Mark> own =
                     marks.stream().filter(mark -> mark.layer() == layer).toList();

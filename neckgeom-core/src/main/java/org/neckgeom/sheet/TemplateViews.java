@@ -19,6 +19,7 @@ final class TemplateViews {
     private static final double SMALL = 3;
     private static final double BEYOND = 6;
     private static final double BETWEEN_SECTIONS = 24;
+    private static final double BETWEEN_ROWS = 26;
     private static final double CROSS = 3;
 
     private final NeckShape shape;
@@ -174,52 +175,67 @@ final class TemplateViews {
         return angle < 0 ? angle + 2 * StrictMath.PI : angle;
     }
 
+    /** Two in a row, so that they come together on one page. */
     private void sections() {
-        double at = 0;
-        for (Stations.Station station : new Stations(design).cuts()) {
-            double x = station.x();
-            double a = shape.halfWidth(x);
-            double middle = at + a;
-            section(x, middle);
-            double low = -design.backDepthAtMm(x) - 3 * SMALL;
-            words(middle, low, true, station.name());
-            words(middle, low - 1.5 * SMALL, true, shown.length(x) + " from the nut");
-            at = middle + a + BETWEEN_SECTIONS;
+        List<Stations.Station> cuts = new Stations(design).cuts();
+        double deepest = cuts.stream()
+                .mapToDouble(cut -> design.backDepthAtMm(cut.x()))
+                .max()
+                .orElse(0);
+        double highest = cuts.stream()
+                .mapToDouble(cut -> design.boardThicknessAtMm(cut.x()))
+                .max()
+                .orElse(0);
+        double widest = 2
+                * cuts.stream()
+                        .mapToDouble(cut -> shape.halfWidth(cut.x()))
+                        .max()
+                        .orElse(0);
+        double row = deepest + highest + BETWEEN_ROWS;
+        for (int i = 0; i < cuts.size(); i++) {
+            Stations.Station cut = cuts.get(i);
+            Point middle = new Point(i % 2 * (widest + BETWEEN_SECTIONS), -(i / 2) * row);
+            section(cut.x(), middle);
+            double low = middle.v() - design.backDepthAtMm(cut.x()) - 3 * SMALL;
+            words(middle.u(), low, true, cut.name());
+            words(middle.u(), low - 1.5 * SMALL, true, shown.length(cut.x()) + " from the nut");
         }
     }
 
-    private void section(double x, double middle) {
+    private void section(double x, Point middle) {
         double a = shape.halfWidth(x);
         double top = design.boardThicknessAtMm(x);
-        run(Layer.OUTLINE, moved(shape.section(x), middle));
-        line(Layer.OUTLINE, middle - a, 0, middle + a, 0);
+        List<Mark> here = new ArrayList<>();
+        here.add(new Run(Layer.OUTLINE, shape.section(x)));
+        here.add(Run.line(Layer.OUTLINE, -a, 0, a, 0));
         double edge = top - shape.crownDrop(x);
-        line(Layer.OUTLINE, middle - a, 0, middle - a, edge);
-        line(Layer.OUTLINE, middle + a, 0, middle + a, edge);
+        here.add(Run.line(Layer.OUTLINE, -a, 0, -a, edge));
+        here.add(Run.line(Layer.OUTLINE, a, 0, a, edge));
         double radius = design.crownRadiusAtMm(x);
         if (Double.isInfinite(radius)) {
-            line(Layer.OUTLINE, middle - a, top, middle + a, top);
+            here.add(Run.line(Layer.OUTLINE, -a, top, a, top));
         } else {
             double open = StrictMath.asin(a / radius);
-            marks.add(new Arc(
+            here.add(new Arc(
                     Layer.OUTLINE,
-                    new Point(middle, top - radius),
+                    new Point(0, top - radius),
                     radius,
                     StrictMath.PI / 2 - open,
                     StrictMath.PI / 2 + open));
         }
-        line(Layer.CENTRE, middle, -design.backDepthAtMm(x) - 3, middle, top + 3);
+        here.add(Run.line(Layer.CENTRE, 0, -design.backDepthAtMm(x) - 3, 0, top + 3));
         design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
             double half = channel.widthAtMm(x) / 2;
             double depth = channel.depthAtMm(x);
-            run(
+            here.add(new Run(
                     Layer.CHANNEL,
                     List.of(
-                            new Point(middle - half, 0),
-                            new Point(middle - half, -depth),
-                            new Point(middle + half, -depth),
-                            new Point(middle + half, 0)));
+                            new Point(-half, 0),
+                            new Point(-half, -depth),
+                            new Point(half, -depth),
+                            new Point(half, 0))));
         });
+        here.forEach(mark -> marks.add(mark.moved(middle.u(), middle.v())));
     }
 
     private static List<Point> moved(List<Point> points, double du) {
@@ -243,7 +259,8 @@ final class TemplateViews {
         line(Layer.CENTRE, 0, 0, 30 + BEYOND, 0);
         double along = head.lengthMm() + BEYOND;
         line(Layer.CENTRE, 0, 0, -along * StrictMath.cos(head.swingRad()), along * StrictMath.sin(head.swingRad()));
-        words(2, half + 2, false, "nut, " + shown.length(2 * half));
+        double corner = Math.max(0, there.outline(1).get(3).u());
+        words(corner + 2, half + 2, false, "nut, " + shown.length(2 * half));
         joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
             double wide = there.widthAtMm(glued.frontLineMm()) / 2;
             run(Layer.SCARF, moved(there.nutLine(wide), -glued.frontLineMm()));

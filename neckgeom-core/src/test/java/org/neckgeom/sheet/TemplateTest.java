@@ -162,8 +162,11 @@ class TemplateTest {
         double a = (34 + 12 * fret5 / joint) / 2;
         double b = 14.5 + 2 * (fret5 - fret1) / (fret12 - fret1);
         DxfFile dxf = new DxfFile(OCTAVE.only(TemplatePart.SECTIONS).toDxf());
-        // The second section from the left is that of fret 5; its middle is the second upright centreline.
-        List<DxfFile.Entity> middles = sortedByX(dxf.all("LINE", Layer.CENTRE));
+        // The second section of the upper row is that of fret 5; its middle is the upper right upright centreline.
+        List<DxfFile.Entity> middles = sortedByX(dxf.all("LINE", Layer.CENTRE).stream()
+                .sorted(Comparator.comparingDouble(e -> -e.number(20)))
+                .limit(2)
+                .toList());
         double middle = middles.get(1).number(10);
         double face = middles.get(1).number(20) + b + 3;
         double worst = 0;
@@ -173,7 +176,9 @@ class TemplateTest {
             double z1 = line.number(20) - face;
             double y2 = line.number(11) - middle;
             double z2 = line.number(21) - face;
-            boolean other = Math.max(Math.abs(y1), Math.abs(y2)) > a + READ || Math.max(z1, z2) > 1e-5;
+            boolean other = Math.max(Math.abs(y1), Math.abs(y2)) > a + READ
+                    || Math.max(z1, z2) > 1e-5
+                    || Math.min(z1, z2) < -b - READ;
             boolean glueFace = Math.abs(z1) < 1e-5 && Math.abs(z2) < 1e-5;
             if (other || glueFace) {
                 continue;

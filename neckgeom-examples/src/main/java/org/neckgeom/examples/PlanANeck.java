@@ -41,7 +41,8 @@ public final class PlanANeck {
               plan-a-neck --help                 prints this
 
             From the project's folder plan-a-neck is: mvn -q compile exec:java -Dexec.args="..."
-            Two necks come with it: octave-mandolin.yaml, short-scale-bass.yaml, in neckgeom-examples/src/main/necks.
+            Three necks come with it, in neckgeom-examples/src/main/necks: octave-mandolin.yaml, metric;
+            short-scale-bass.yaml, in inches; fanned-baritone.yaml, with fanned frets and a bolted heel.
             Ends with 0 when done, 1 when the file can't be used, 2 when the command line can't be understood.
             """;
 

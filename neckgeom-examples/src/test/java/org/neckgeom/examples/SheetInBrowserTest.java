@@ -108,7 +108,9 @@ class SheetInBrowserTest {
         "octave-mandolin.yaml, 360",
         "octave-mandolin.yaml, 1280",
         "short-scale-bass.yaml, 360",
-        "short-scale-bass.yaml, 1280"
+        "short-scale-bass.yaml, 1280",
+        "fanned-baritone.yaml, 360",
+        "fanned-baritone.yaml, 1280"
     })
     void page_hasNoLabelOnAnother_andNothingPastItsEdge(String neck, int width) throws Exception {
         NeckPlan plan = NeckFile.read(neck).plan();

@@ -32,8 +32,10 @@ final class DetailsPart {
                 .then(part::fallAway)
                 .then(part::overstand)
                 .then(part::strings)
+                .then(part::fan)
                 .then(part::head)
-                .then(part::stock);
+                .then(part::stock)
+                .then(part::heel);
     }
 
     private Found<NeckDetails> back() {
@@ -82,6 +84,12 @@ final class DetailsPart {
                 .then(section -> AcrossPart.of(section, design, details));
     }
 
+    private Found<NeckDetails> fan(NeckDetails details) {
+        return top.at(NeckKeys.FANNED_FRETS).isAbsent()
+                ? Found.of(details)
+                : top.at(NeckKeys.FANNED_FRETS).then(section -> FanPart.of(section, design, details));
+    }
+
     /** The nut's slots lie as high as the frets and what the strings clear them by. */
     private Found<NeckDetails> head(NeckDetails details) {
         if (top.at(NeckKeys.HEAD).isAbsent()) {
@@ -105,16 +113,13 @@ final class DetailsPart {
 
     private Found<NeckDetails> stock(NeckDetails details) {
         Section blank = top.at(NeckKeys.BLANK).value();
-        return blank.make(() -> {
-            NeckDetails told = BlankPart.spares(blank, details);
-            if (top.at(NeckKeys.HEEL).isAbsent()) {
-                return told;
-            }
-            Section heel = top.at(NeckKeys.HEEL).value();
-            return heel.at(HeelPart.BLOCK_LENGTH).isAbsent()
-                    ? told
-                    : told.heelBlocks(heel.at(HeelPart.BLOCK_LENGTH).value());
-        });
+        return blank.make(() -> BlankPart.spares(blank, details));
+    }
+
+    private Found<NeckDetails> heel(NeckDetails details) {
+        return top.at(NeckKeys.HEEL).isAbsent()
+                ? Found.of(details)
+                : top.at(NeckKeys.HEEL).then(section -> section.make(() -> HeelPart.details(section, details)));
     }
 
     private Found<Amount<Length>> fretHeight() {

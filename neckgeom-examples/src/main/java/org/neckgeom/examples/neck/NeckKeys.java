@@ -18,6 +18,10 @@ final class NeckKeys {
     static final Key<Integer> DIVISIONS =
             Key.optional("frets to the octave", Kinds.wholeNumber(1, 100), "steps of the octave; 12 when left out");
     static final Key<Integer> FRETS = Key.needed("frets", Kinds.wholeNumber(1, 200), "how many frets there are");
+    static final Key<Section> FANNED_FRETS = Key.optional(
+            "fanned frets",
+            FanPart.SHAPE,
+            "frets fanned between two scales; the scale is then that on the centreline; square when left out");
     static final Key<Integer> BODY_AT_FRET =
             Key.needed("body at fret", Kinds.wholeNumber(1, 200), "the fret at which the body begins");
     static final Key<Wood> WOOD = Key.needed("wood", WoodKind.WOOD, "the wood of the neck");
@@ -57,6 +61,7 @@ final class NeckKeys {
             SCALE,
             DIVISIONS,
             FRETS,
+            FANNED_FRETS,
             BODY_AT_FRET,
             WOOD,
             FINGERBOARD,

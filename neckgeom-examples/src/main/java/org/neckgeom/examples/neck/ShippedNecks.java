@@ -12,7 +12,7 @@ public final class ShippedNecks {
     /** The neck that is planned when none is named. */
     public static final String DEFAULT = "octave-mandolin.yaml";
 
-    private static final List<String> NAMES = List.of(DEFAULT, "short-scale-bass.yaml");
+    private static final List<String> NAMES = List.of(DEFAULT, "short-scale-bass.yaml", "fanned-baritone.yaml");
 
     private ShippedNecks() {}
 

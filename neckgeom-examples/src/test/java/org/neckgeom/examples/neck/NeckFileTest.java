@@ -33,6 +33,7 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.HeadPost;
 import org.neckgeom.geometry.NeckSet;
@@ -122,6 +123,7 @@ class NeckFileTest {
         StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
         assertThat(file.plan().details())
                 .isEqualTo(NeckDetails.none()
+                        .dovetail(DovetailSeat.tapered(deg(3)))
                         .back(BackShape.of(file.design()))
                         .strings(
                                 courses.across(mm(28)).equalGaps(),

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Assumptions;
  * such a run never counts as passed. Read the change before keeping it: an approved file is a claim that the text is
  * right, and its numbers must be checked against something other than the code.
  */
-final class Approved {
+public final class Approved {
 
     /** The system property that approves anew. */
     static final String PROPERTY = "neckgeom.approve";
@@ -22,7 +22,7 @@ final class Approved {
     private Approved() {}
 
     /** Fails with the first differing line when the text is not the approved one. */
-    static void check(Path approved, String printed) throws IOException {
+    public static void check(Path approved, String printed) throws IOException {
         if (Boolean.getBoolean(PROPERTY)) {
             Files.createDirectories(approved.toAbsolutePath().getParent());
             Files.writeString(approved, printed);
