@@ -95,6 +95,60 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
     }
 
     /**
+     * Returns the scale along the outermost bass string.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> bassScale() {
+        return style.amount(bass);
+    }
+
+    /**
+     * Returns the scale along the outermost treble string.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> trebleScale() {
+        return style.amount(treble);
+    }
+
+    /**
+     * Returns the steps of the octave.
+     *
+     * @return 1 or more
+     */
+    public int divisions() {
+        return divisions;
+    }
+
+    /**
+     * Returns the distance between the outer strings' centres at the nut.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> spreadAtNut() {
+        return style.amount(atNut);
+    }
+
+    /**
+     * Returns the distance between the outer strings' centres at the saddle.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> spreadAtSaddle() {
+        return style.amount(atSaddle);
+    }
+
+    /**
+     * Returns the fret that stands square to the centreline.
+     *
+     * @return 0 (the nut) or more; need not be whole
+     */
+    public double straightFret() {
+        return straight;
+    }
+
+    /**
      * Returns where a fret crosses the centreline.
      *
      * @param fret 0 (the nut) or more
