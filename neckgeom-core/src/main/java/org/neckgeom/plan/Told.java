@@ -36,6 +36,7 @@ final class Told {
     double woodLeft = USUAL_WOOD_LEFT_MM;
     double bridgeWithin = USUAL_BRIDGE_MM;
     double relief = USUAL_RELIEF_MM;
+
     @Nullable
     ScarfJoint scarf;
 

@@ -48,7 +48,7 @@ class PlanRoundTripTest {
     private static final String JSON = PlanData.of(OCTAVE).toJson();
 
     static LongStream seeds() {
-        return LongStream.range(0, 12);
+        return LongStream.range(0, 6);
     }
 
     @ParameterizedTest
@@ -219,7 +219,7 @@ class PlanRoundTripTest {
     void planFrom_withOneCharacterChanged_readsOrRefuses(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int end = JSON.indexOf("\"answers\"");
-        for (int i = 0; i < 50; i++) {
+        for (int i = 0; i < 20; i++) {
             int at = random.nextInt(end);
             char c = "{}[]\",:0aE-. ".charAt(random.nextInt(13));
             String changed = JSON.substring(0, at) + c + JSON.substring(at + 1);
