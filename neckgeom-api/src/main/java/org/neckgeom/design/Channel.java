@@ -153,6 +153,49 @@ public final class Channel implements SaysLengths<Channel> {
     }
 
     /**
+     * Returns this channel as it was cut, ending elsewhere: it may have become too short for its rod.
+     *
+     * @param x of its heel end, positive toward the body, more than that of its head end
+     * @return the channel
+     */
+    public Channel cutTo(Quantity<Length> x) {
+        double mm = HouseUnits.mm(x, "channel end");
+        if (!(mm > start)) {
+            throw HouseUnits.refused("channel end", "more than its start at " + amount(start), x);
+        }
+        return asCut(parts -> parts.endPlay = mm - start - rod.lengthMm());
+    }
+
+    /**
+     * Returns this channel as it was cut, in another width: it may have become too narrow for its rod.
+     *
+     * @param width of the channel, its pocket not counted, more than 0
+     * @return the channel
+     */
+    public Channel cutWide(Quantity<Length> width) {
+        double mm = HouseUnits.mmPositive(width, "channel width");
+        return asCut(parts -> parts.sidePlay = mm - rod.widthMm());
+    }
+
+    /**
+     * Returns this channel as it was cut, in another depth: it may have become too shallow for its rod.
+     *
+     * @param depth at its ends, the whole depth where the floor is flat, more than 0
+     * @return the channel
+     */
+    public Channel cutDeep(Quantity<Length> depth) {
+        double mm = HouseUnits.mmPositive(depth, "channel depth");
+        return asCut(parts -> parts.clearance = mm - rod.heightMm() - cover);
+    }
+
+    /** What was cut may leave the pocket shallower or narrower than the channel; the arch must still have its room. */
+    private Channel asCut(Consumer<Parts> change) {
+        Channel cut = unchecked(change);
+        cut.requireRoomForArch(amount(extraMiddleDepth));
+        return cut;
+    }
+
+    /**
      * Returns this channel with an arched floor, a circle through both ends and the middle.
      *
      * @param deeperInTheMiddle sagitta: middle depth less end depth; positive for a rod laid from the front, negative for
@@ -252,6 +295,24 @@ public final class Channel implements SaysLengths<Channel> {
      */
     public double lengthMm() {
         return rod.lengthMm() + endPlay;
+    }
+
+    /**
+     * Returns how much longer the channel is than the rod, in mm.
+     *
+     * @return 0 or more; negative when it was cut too short
+     */
+    public double endPlayMm() {
+        return endPlay;
+    }
+
+    /**
+     * Returns how much wider the channel is than the rod, in mm.
+     *
+     * @return 0 or more; negative when it was cut too narrow
+     */
+    public double sidePlayMm() {
+        return sidePlay;
     }
 
     /**
@@ -425,7 +486,7 @@ public final class Channel implements SaysLengths<Channel> {
      */
     @Override
     public Channel in(LengthStyle style) {
-        return with(parts -> parts.rod = rod.in(style));
+        return unchecked(parts -> parts.rod = rod.in(style));
     }
 
     @Override

@@ -193,6 +193,17 @@ public final class StringSet implements SaysLengths<StringSet> {
         return diameters.clone();
     }
 
+    /**
+     * Returns the diameters of a single string of each course.
+     *
+     * @return from bass to treble, in the unit they were told in; empty when not told
+     */
+    public List<Amount<Length>> diameters() {
+        return Arrays.stream(diameters)
+                .mapToObj(mm -> Amount.ofHouse(mm, gaugeUnit))
+                .toList();
+    }
+
     @Override
     public StringSet in(LengthStyle other) {
         return new StringSet(

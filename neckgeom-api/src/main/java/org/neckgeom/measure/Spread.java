@@ -170,6 +170,38 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
+     * Returns a spread from samples whose mean has been taken off: one read back from a record of it.
+     *
+     * @param <Q> the kind of quantity
+     * @param fromTheirMean one or more, ascending, adding up to nothing; the first one's unit is the one the spread is read
+     *     in
+     * @return the spread, its shift 0
+     */
+    public static <Q extends Quantity<Q>> Spread<Q> centredSamples(List<? extends Quantity<Q>> fromTheirMean) {
+        if (Objects.requireNonNull(fromTheirMean, "samples").isEmpty()) {
+            throw new IllegalArgumentException("samples must be 1 or more, but were 0");
+        }
+        ShopUnit<Q> unit = Amount.from(fromTheirMean.get(0), "sample").unit();
+        double[] values = new double[fromTheirMean.size()];
+        double sum = 0;
+        double size = 0;
+        for (int i = 0; i < values.length; i++) {
+            values[i] = Amount.from(fromTheirMean.get(i), unit, "sample").differenceHouse();
+            sum += values[i];
+            size += Math.abs(values[i]);
+            if (i > 0 && !(values[i] >= values[i - 1])) {
+                throw HouseUnits.refused("sample", "as large as the one before or larger", fromTheirMean.get(i));
+            }
+        }
+        // As near to nothing as rounding leaves a mean that was taken off.
+        if (!(Math.abs(sum) <= 1e-9 * size)) {
+            throw HouseUnits.refused("sum of the samples", "nothing", Amount.ofHouse(sum, unit.forDifferences()));
+        }
+        double largest = Math.max(-values[0], values[values.length - 1]);
+        return new Spread<>(Law.SAMPLES, 0, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
+    }
+
+    /**
      * Returns what an estimate leaves open: normal about its value, with its degrees of freedom.
      *
      * @param <Q> the kind of quantity

@@ -149,6 +149,15 @@ public final class Fence implements SaysLengths<Fence> {
         return stopFromPivot;
     }
 
+    /**
+     * Returns the style answers about this fence are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
+    }
+
     @Override
     public Fence in(LengthStyle other) {
         return new Fence(

@@ -1,5 +1,6 @@
 package org.neckgeom.stock;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -131,6 +132,28 @@ public final class Wood {
      */
     public static List<Wood> listed() {
         return WoodTable.ALL.stream().map(Wood::new).toList();
+    }
+
+    /**
+     * Returns a wood from its figures, each with its source: one read back from a record of it.
+     *
+     * @param name not blank, up to 100 characters
+     * @param botanicalName empty where it has none
+     * @param figures no two of a kind
+     * @return the wood, with these figures only
+     */
+    public static Wood of(String name, String botanicalName, List<WoodFigure> figures) {
+        Map<Kind, WoodFigure> byKind = new EnumMap<>(Kind.class);
+        for (WoodFigure figure : figures) {
+            if (byKind.put(figure.kind(), figure) != null) {
+                throw new IllegalArgumentException(
+                        figure.kind().label() + " of " + name + " must be told once, but was told twice");
+            }
+        }
+        return new Wood(new Row(
+                requireName(name),
+                Objects.requireNonNull(botanicalName, "botanicalName").strip(),
+                byKind));
     }
 
     private static String requireName(String name) {

@@ -1,11 +1,14 @@
 package org.neckgeom.budget;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -39,10 +42,14 @@ public final class NeckTree implements SaysLengths<NeckTree> {
     private final Workmanship work;
     private final boolean edge;
 
-    private NeckTree(NeckDesign design, Workmanship work, boolean edge) {
+    /** What has been read across, by feature. */
+    private final Map<String, Estimate<Length>> measured;
+
+    private NeckTree(NeckDesign design, Workmanship work, boolean edge, Map<String, Estimate<Length>> measured) {
         this.design = Objects.requireNonNull(design, "design");
         this.work = Objects.requireNonNull(work, "workmanship");
         this.edge = edge;
+        this.measured = measured;
     }
 
     /**
@@ -52,7 +59,7 @@ public final class NeckTree implements SaysLengths<NeckTree> {
      * @return the tree, with the default workmanship
      */
     public static NeckTree fromTheChannel(NeckDesign design) {
-        return new NeckTree(design, Workmanship.withDefaults(), false);
+        return new NeckTree(design, Workmanship.withDefaults(), false, Map.of());
     }
 
     /**
@@ -62,7 +69,7 @@ public final class NeckTree implements SaysLengths<NeckTree> {
      * @return the tree, with the default workmanship
      */
     public static NeckTree fromAnEdge(NeckDesign design) {
-        return new NeckTree(design, Workmanship.withDefaults(), true);
+        return new NeckTree(design, Workmanship.withDefaults(), true, Map.of());
     }
 
     /**
@@ -72,7 +79,22 @@ public final class NeckTree implements SaysLengths<NeckTree> {
      * @return the tree
      */
     public NeckTree with(Workmanship itsWork) {
-        return new NeckTree(design, itsWork, edge);
+        return new NeckTree(design, itsWork, edge, measured);
+    }
+
+    /**
+     * Returns the same tree with a feature's place across measured, as {@link Registration#measured} takes it.
+     *
+     * @param feature such as {@code fingerboard}
+     * @param reading its error against what it is located on, positive toward the treble side
+     * @return the tree
+     * @throws IllegalArgumentException if the tree has no such feature across
+     */
+    public NeckTree measured(String feature, Estimate<Length> reading) {
+        registration().measured(feature, reading);
+        Map<String, Estimate<Length>> more = new TreeMap<>(measured);
+        more.put(feature, reading);
+        return new NeckTree(design, work, edge, more);
     }
 
     /**
@@ -81,6 +103,14 @@ public final class NeckTree implements SaysLengths<NeckTree> {
      * @return the registration
      */
     public Registration registration() {
+        Registration tree = drawn();
+        for (Map.Entry<String, Estimate<Length>> reading : measured.entrySet()) {
+            tree = tree.measured(reading.getKey(), reading.getValue());
+        }
+        return tree;
+    }
+
+    private Registration drawn() {
         double joint = design.bodyJointMm();
         Amount<Length> near = mm(NEAR_NUT * joint);
         Amount<Length> far = mm(NEAR_JOINT * joint);
@@ -216,7 +246,7 @@ public final class NeckTree implements SaysLengths<NeckTree> {
 
     @Override
     public NeckTree in(LengthStyle other) {
-        return new NeckTree(design.in(other), work.in(other), edge);
+        return new NeckTree(design.in(other), work.in(other), edge, measured);
     }
 
     @Override
@@ -224,12 +254,13 @@ public final class NeckTree implements SaysLengths<NeckTree> {
         return obj instanceof NeckTree other
                 && design.equals(other.design)
                 && work.equals(other.work)
-                && edge == other.edge;
+                && edge == other.edge
+                && measured.equals(other.measured);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(design, work, edge);
+        return Objects.hash(design, work, edge, measured);
     }
 
     /** Returns the standard deviation of each of the usual budgets. */

@@ -134,31 +134,66 @@ public final class Workmanship implements SaysLengths<Workmanship> {
         return new Workmanship(centring, edge, locating, cutting, gluing, fitting, spread);
     }
 
-    Spread<Length> centring() {
+    /**
+     * Returns how well the channel is centred on the blank.
+     *
+     * @return the spread
+     */
+    public Spread<Length> centring() {
         return centring;
     }
 
-    Spread<Length> edge() {
+    /**
+     * Returns how well true the blank's edges are, at each station.
+     *
+     * @return the spread
+     */
+    public Spread<Length> edge() {
         return edge;
     }
 
-    Spread<Length> locating() {
+    /**
+     * Returns how well a step is located on a channel or an edge, at each station.
+     *
+     * @return the spread
+     */
+    public Spread<Length> locating() {
         return locating;
     }
 
-    Spread<Length> cutting() {
+    /**
+     * Returns how well heel and taper are cut.
+     *
+     * @return the spread
+     */
+    public Spread<Length> cutting() {
         return cutting;
     }
 
-    Spread<Length> gluing() {
+    /**
+     * Returns how well the fingerboard is glued, at each station.
+     *
+     * @return the spread
+     */
+    public Spread<Length> gluing() {
         return gluing;
     }
 
-    Spread<Length> fitting() {
+    /**
+     * Returns how well the body joint is fitted, at each end.
+     *
+     * @return the spread
+     */
+    public Spread<Length> fitting() {
         return fitting;
     }
 
-    Spread<Length> stopping() {
+    /**
+     * Returns how well stops and lines along the neck are set.
+     *
+     * @return the spread
+     */
+    public Spread<Length> stopping() {
         return stopping;
     }
 

@@ -130,6 +130,76 @@ public final class BackShape implements SaysLengths<BackShape> {
     }
 
     /**
+     * Returns a copy as it was carved: at a station the depth that was read there. Between two stations read the
+     * difference from the drawing runs straight, beyond the first and the last it stays.
+     *
+     * @param station from the nut, in no reading before
+     * @param depth from the glue face to the back, more than 0
+     * @return the back
+     */
+    public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
+        double x = HouseUnits.mm(station, "station");
+        double mm = HouseUnits.mmPositive(depth, "carved depth");
+        return new BackShape(this, transitions.carved(x, mm - drawnDepthMm(x)), style);
+    }
+
+    /**
+     * Returns the same volute, heel and carving on another design.
+     *
+     * @param neck with scale, fingerboard and back told
+     * @return the back
+     */
+    public BackShape on(NeckDesign neck) {
+        return new BackShape(of(neck), transitions, style);
+    }
+
+    /**
+     * Says whether this is the back of a design, with or without volute, heel and carving.
+     *
+     * @param neck the design
+     * @return true if it was made of an equal design
+     */
+    public boolean isOf(NeckDesign neck) {
+        return widthKey.equals(Objects.requireNonNull(neck, "neck"));
+    }
+
+    /**
+     * Returns how much deeper the volute is at the nut, in mm.
+     *
+     * @return 0 without a volute
+     */
+    public double voluteMm() {
+        return transitions.voluteMm();
+    }
+
+    /**
+     * Returns how far from the nut the volute has run out, in mm.
+     *
+     * @return more than 0; without meaning where there is no volute
+     */
+    public double voluteLengthMm() {
+        return transitions.voluteLengthMm();
+    }
+
+    /**
+     * Returns the station from which the back turns down into the heel, in mm.
+     *
+     * @return infinite where it does not
+     */
+    public double heelStartMm() {
+        return transitions.heelStartMm();
+    }
+
+    /**
+     * Returns the radius of the turn into the heel, in mm.
+     *
+     * @return more than 0; without meaning where there is no turn
+     */
+    public double heelRadiusMm() {
+        return transitions.heelRadiusMm();
+    }
+
+    /**
      * Returns the curve across at a station.
      *
      * @param station from the nut, negative in the head
@@ -163,6 +233,10 @@ public final class BackShape implements SaysLengths<BackShape> {
     }
 
     private double depthMm(double x) {
+        return drawnDepthMm(x) + transitions.carvedAt(x);
+    }
+
+    private double drawnDepthMm(double x) {
         double deep = back.depthAtMm(x, scale) + transitions.extraAt(x);
         if (x < 0 && headThickness < Double.POSITIVE_INFINITY) {
             // The head's back lies t below its face, which falls away from the nut line by tan(pitch).

@@ -50,6 +50,33 @@ public final class FallAway implements SaysLengths<FallAway> {
     }
 
     /**
+     * Returns the station at which it begins.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> start() {
+        return style.amount(start);
+    }
+
+    /**
+     * Returns the station at which the drop is reached.
+     *
+     * @return more than the start
+     */
+    public Amount<Length> end() {
+        return style.amount(end);
+    }
+
+    /**
+     * Returns the drop at the end.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> drop() {
+        return style.amount(drop);
+    }
+
+    /**
      * Returns the drop at a station, past the end too.
      *
      * @param station from the nut

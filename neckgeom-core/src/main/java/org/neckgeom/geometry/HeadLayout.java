@@ -106,6 +106,44 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
     }
 
     /**
+     * Returns the head that is laid out.
+     *
+     * @return the head
+     */
+    public Head head() {
+        return head;
+    }
+
+    /**
+     * Returns the same outline and posts on another head.
+     *
+     * @param other the head, no post past its end
+     * @return the layout
+     */
+    public HeadLayout on(Head other) {
+        return new HeadLayout(Objects.requireNonNull(other, "head"), atBreak, atTip, List.of())
+                .posts(posts.toArray(HeadPost[]::new));
+    }
+
+    /**
+     * Returns the width of the outline at the break line.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> widthAtBreakLine() {
+        return style().amount(atBreak);
+    }
+
+    /**
+     * Returns the width of the outline at the tip.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> widthAtTip() {
+        return style().amount(atTip);
+    }
+
+    /**
      * Returns the width of the outline.
      *
      * @param along distance from the break line along the face, 0 to the head's length

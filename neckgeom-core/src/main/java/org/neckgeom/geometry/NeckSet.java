@@ -2,6 +2,7 @@ package org.neckgeom.geometry;
 
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -326,6 +327,87 @@ public final class NeckSet implements SaysLengths<NeckSet> {
      */
     public Amount<Length> stringAtSaddle() {
         return style.amount(stringAtSaddleMm());
+    }
+
+    /**
+     * Returns the scale, without compensation.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> scale() {
+        return style.amount(scale);
+    }
+
+    /**
+     * Returns the fret at which the body begins.
+     *
+     * @return 1 or more
+     */
+    public int bodyAtFret() {
+        return (int) fret;
+    }
+
+    /**
+     * Returns the steps of the octave.
+     *
+     * @return 1 or more
+     */
+    public int divisions() {
+        return (int) divisions;
+    }
+
+    /**
+     * Returns the height of the fret plane at the joint over the body's reference plane.
+     *
+     * @return negative where the fingerboard is let in
+     */
+    public Amount<Length> fretPlane() {
+        return style.amount(plane);
+    }
+
+    /**
+     * Returns the height of the strings' top at the saddle, as it was told.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> saddle() {
+        return style.amount(saddle);
+    }
+
+    /**
+     * Returns how far the saddle stands back from the scale's end.
+     *
+     * @return either sign
+     */
+    public Amount<Length> compensation() {
+        return style.amount(compensation);
+    }
+
+    /**
+     * Returns the radius of the domed top.
+     *
+     * @return the radius, or nothing over a flat top
+     */
+    public Optional<Amount<Length>> domeRadius() {
+        return isDomed() ? Optional.of(style.amount(domeRadius)) : Optional.empty();
+    }
+
+    /**
+     * Returns the distance from the dome's highest point to the joint.
+     *
+     * @return 0 over a flat top
+     */
+    public Amount<Length> poleToJoint() {
+        return style.amount(poleToJoint);
+    }
+
+    /**
+     * Returns the distance from the dome's highest point to the saddle.
+     *
+     * @return 0 over a flat top
+     */
+    public Amount<Length> poleToBridge() {
+        return style.amount(poleToBridge);
     }
 
     double reachMm() {

@@ -255,27 +255,57 @@ public final class Scarf implements SaysLengths<Scarf> {
         return pitch;
     }
 
-    double shaftMm() {
+    /**
+     * Returns the thickness of the shaft's wood at the head end in mm.
+     *
+     * @return more than 0
+     */
+    public double shaftMm() {
         return shaft;
     }
 
-    double headMm() {
+    /**
+     * Returns the thickness of the head piece's wood when it is glued, in mm.
+     *
+     * @return more than 0
+     */
+    public double headMm() {
         return head;
     }
 
-    double kerfMm() {
+    /**
+     * Returns the width of the saw cut in mm.
+     *
+     * @return 0 or more
+     */
+    public double kerfMm() {
         return kerf;
     }
 
-    double cleaningMm() {
+    /**
+     * Returns what is planed off each slope after sawing, in mm.
+     *
+     * @return 0 or more
+     */
+    public double cleaningMm() {
         return cleaning;
     }
 
-    double ledgeMm() {
+    /**
+     * Returns the length of the flat the nut stands on, in mm.
+     *
+     * @return 0 or more; 0 where the break line is at the fingerboard side of the nut
+     */
+    public double ledgeMm() {
         return ledge;
     }
 
-    LengthStyle style() {
+    /**
+     * Returns the style answers about this scarf are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
         return style;
     }
 

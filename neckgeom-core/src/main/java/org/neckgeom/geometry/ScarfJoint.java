@@ -267,6 +267,51 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
         return style().amount(shaftWoodMm());
     }
 
+    /**
+     * Returns how much has been planed off the head's face, in mm.
+     *
+     * @return 0 or more
+     */
+    public double offHeadFaceMm() {
+        return offHeadFace;
+    }
+
+    /**
+     * Returns how much has been planed off the shaft's face, in mm.
+     *
+     * @return 0 or more
+     */
+    public double offShaftFaceMm() {
+        return offShaftFace;
+    }
+
+    /**
+     * Returns how much has been planed off the head's back, in mm.
+     *
+     * @return 0 or more
+     */
+    public double offHeadBackMm() {
+        return offHeadBack;
+    }
+
+    /**
+     * Returns the thickness of the veneer on the head's face, in mm.
+     *
+     * @return 0 or more
+     */
+    public double veneerMm() {
+        return veneer;
+    }
+
+    /**
+     * Returns the thickness of the veneer on the head's back, in mm.
+     *
+     * @return 0 or more
+     */
+    public double backVeneerMm() {
+        return backVeneer;
+    }
+
     double headWoodMm() {
         return scarf.headMm() - offHeadFace - offHeadBack;
     }

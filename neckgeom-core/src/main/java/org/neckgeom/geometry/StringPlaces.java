@@ -88,6 +88,15 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
     }
 
     /**
+     * Returns the strings' diameters.
+     *
+     * @return from bass to treble
+     */
+    public List<Amount<Length>> diameters() {
+        return amounts(diameters);
+    }
+
+    /**
      * Returns the clear gaps between neighbours, wall to wall.
      *
      * @return one fewer than the strings, from bass to treble

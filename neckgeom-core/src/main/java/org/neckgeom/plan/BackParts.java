@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
@@ -12,11 +13,11 @@ import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.WoodAt;
 import org.neckgeom.geometry.WoodChance;
 import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.geometry.WoodSpreads;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.setup.RodSlot;
-import org.neckgeom.setup.SlotLine;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -35,15 +36,13 @@ final class BackParts {
         return List.of(back(plan), woodLeft(plan));
     }
 
-    /** One back for both parts: what is carved is what the wood left is measured to. */
-    private static BackShape shape(NeckPlan plan) {
-        return plan.details().backOr(BackShape.of(plan.design()));
-    }
-
     private static PlanPart back(NeckPlan plan) {
         NeckDesign design = plan.design();
-        BackShape shape = shape(plan);
+        BackShape shape = AsMade.of(plan).back();
         PlanSection.Draft draft = PlanSection.titled("Back and its flats").row("back", shape);
+        if (plan.isDone("carve the neck")) {
+            return PlanPart.of(draft.row("done", "carved; its depths stand with what has been read"));
+        }
         for (double fret :
                 new double[] {design.back().firstFret(), design.back().secondFret()}) {
             BackCurve curve = shape.at(plan.style().amount(design.scale().fretMm(fret)));
@@ -64,15 +63,17 @@ final class BackParts {
 
     /** Common practice: a back carved by hand comes out within half a millimetre of the drawing. */
     private static PlanPart woodLeft(NeckPlan plan) {
-        Channel channel = plan.design().channel().orElseThrow();
-        SlotLine askew = RodSlot.of(channel).skewFrom(plan.blank());
-        double offset = SetUpParts.offsetNow(plan).valueHouse() + askew.offsetMmAt(channel.startMm());
-        WoodLeft wood = wood(plan, channel, offset, askew.skew());
+        AsMade made = AsMade.of(plan);
+        Channel channel = made.channel();
+        double offset = made.offsetAtMm(channel.startMm());
+        Amount<Angle> skew = Amount.ofHouse(made.skewRad(), ShopUnit.DEGREE);
+        WoodLeft wood = wood(plan, made, offset, skew);
         Amount<Length> limit = plan.woodLeftAtLeast();
         WoodAt least = wood.least();
-        WoodChance chance = wood.chanceBelow(limit, CARVED_BY_HAND);
+        Optional<Estimate<Length>> carved = made.carvedAt(least.stationMm());
+        WoodChance chance = chance(plan, wood, limit, carved);
         PlanSection.Draft draft = PlanSection.titled("Wood left under the channel");
-        if (offset != 0 || askew.skew().house() != 0) {
+        if (offset != 0 || skew.house() != 0) {
             draft.row(
                     "channel off the middle",
                     plan.style().text(Math.abs(offset)) + " at its head end, as it stands now");
@@ -81,14 +82,22 @@ final class BackParts {
                 .row("limit", Limits.atLeast(limit))
                 .row(
                         "chance of less",
-                        Numbers.percent(chance.probability()) + ", depths carved within "
-                                + plan.style().small(CARVED_WITHIN_MM) + ", anywhere alike (common practice)");
+                        Numbers.percent(chance.probability())
+                                + carved.map(depth -> ", the carved depth as read, u "
+                                                + plan.style().small(depth.uncertaintyHouse()))
+                                        .orElse(", depths carved within "
+                                                + plan.style().small(CARVED_WITHIN_MM)
+                                                + ", anywhere alike (common practice)"));
         boolean enough = least.woodMm() >= limit.house();
         boolean sure = chance.probability() < ACCEPTED_CHANCE;
         Outcome outcome = !enough ? Outcome.STOP : sure ? Outcome.GOOD : Outcome.OPEN;
-        String todo = !enough
-                ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
-                : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
+        String todo = carved.isPresent()
+                ? !enough
+                        ? "Take no more off there: say what the rod may pull before it does."
+                        : sure ? "Leave it at that." : "Take no more off there."
+                : !enough
+                        ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
+                        : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
         return PlanPart.of(
                 draft,
                 new PlanCheck(
@@ -100,9 +109,35 @@ final class BackParts {
                         todo));
     }
 
+    /** What was read is as uncertain as its reading, what was not as practice has it. */
+    private static WoodChance chance(
+            NeckPlan plan, WoodLeft wood, Amount<Length> limit, Optional<Estimate<Length>> carved) {
+        Spread<Length> carving = carved.map(Spread::of).orElse(CARVED_BY_HAND);
+        Optional<Spread<Length>> depth = open(plan, NeckFeature.CHANNEL_DEPTH);
+        Optional<Spread<Length>> offset = open(plan, NeckFeature.SLOT_OFFSET);
+        if (depth.isEmpty() && offset.isEmpty()) {
+            return wood.chanceBelow(limit, carving);
+        }
+        WoodSpreads spreads = WoodSpreads.ofDepth(
+                        depth.orElse(Spread.bias(plan.style().amount(0))))
+                .carving(carving);
+        return wood.chanceBelow(limit, offset.isPresent() ? spreads.offset(offset.get()) : spreads);
+    }
+
+    /** What a reading leaves open, about its value. */
+    private static Optional<Spread<Length>> open(NeckPlan plan, NeckFeature feature) {
+        return plan.readings()
+                .of(feature)
+                .map(reading -> Spread.of(Estimate.ofHouse(
+                        0,
+                        reading.uncertaintyHouse(),
+                        reading.degreesOfFreedom(),
+                        plan.style().unit())));
+    }
+
     /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts. */
-    private static WoodLeft wood(NeckPlan plan, Channel channel, double offset, Amount<Angle> skew) {
-        WoodLeft centred = WoodLeft.under(channel, shape(plan));
+    private static WoodLeft wood(NeckPlan plan, AsMade made, double offset, Amount<Angle> skew) {
+        WoodLeft centred = WoodLeft.under(made.channel(), made.back());
         List<WoodLeft> ways = new ArrayList<>();
         for (int way : new int[] {1, -1}) {
             ways.add(centred.offCentre(plan.style().amount(way * offset))

@@ -21,12 +21,11 @@ final class BoardParts {
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
         boolean crowned = plan.design().fingerboard().crown() != Fingerboard.Crown.FLAT;
-        if (crowned || plan.details().fallAway() != null) {
+        if (crowned || plan.details().fallAway().isPresent()) {
             parts.add(board(plan));
         }
-        NeckDetails.Across across = plan.details().across();
-        if (across != null) {
-            parts.add(strings(plan, across));
+        if (plan.details().hasStrings()) {
+            parts.add(strings(plan));
         }
         return parts;
     }
@@ -40,9 +39,7 @@ final class BoardParts {
             BoardSection at = shape.atFret(fret);
             draft.row(name(fret), plan.style().text(at.edgeMm()) + " thick at the edges, " + crown(plan, at));
         }
-        if (plan.details().fallAway() != null) {
-            draft.row("extension", plan.details().fallAway());
-        }
+        plan.details().fallAway().ifPresent(slope -> draft.row("extension", slope));
         return PlanPart.of(draft);
     }
 
@@ -52,12 +49,13 @@ final class BoardParts {
                 : "radius " + plan.style().brief(at.radiusMm());
     }
 
-    private static PlanPart strings(NeckPlan plan, NeckDetails.Across across) {
+    private static PlanPart strings(NeckPlan plan) {
         NeckDesign design = plan.design();
-        StringOverhang overhang = overhang(plan, across);
+        NeckDetails told = plan.details();
+        StringOverhang overhang = overhang(plan);
         PlanSection.Draft draft = PlanSection.titled("Strings across, bass to treble from the centreline")
-                .row("at the nut", across.nut())
-                .row("at the saddle", across.saddle())
+                .row("at the nut", told.stringsAtNut().orElseThrow())
+                .row("at the saddle", told.stringsAtSaddle().orElseThrow())
                 .row("over the board", overhang);
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
@@ -81,9 +79,13 @@ final class BoardParts {
     }
 
     /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */
-    private static StringOverhang overhang(NeckPlan plan, NeckDetails.Across across) {
+    private static StringOverhang overhang(NeckPlan plan) {
         NeckDesign design = plan.design();
-        StringOverhang plain = StringOverhang.of(design, across.nut(), across.saddle());
+        NeckDetails told = plan.details();
+        StringOverhang plain = StringOverhang.of(
+                design,
+                told.stringsAtNut().orElseThrow(),
+                told.stringsAtSaddle().orElseThrow());
         double back = plan.neckSet()
                 .map(set -> set.reach().house()
                         + design.bodyJointMm()

@@ -1,11 +1,16 @@
 package org.neckgeom.plan;
 
+import java.util.Optional;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.FannedFrets;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 
 /** Whether design, blank and shop can belong to one neck at all. */
 final class Fit {
@@ -24,7 +29,7 @@ final class Fit {
         neckInBlank(design, blank);
     }
 
-    static void checkScale(NeckDesign design, FannedFrets fan) {
+    private static void checkScale(NeckDesign design, FannedFrets fan) {
         double wanted = fan.centrelineScale().house();
         if (!(Math.abs(design.scale().lengthMm() - wanted) <= SCALE_TOLERANCE_MM)) {
             throw HouseUnits.refused(
@@ -32,6 +37,60 @@ final class Fit {
                     design.style().brief(wanted) + ", that of the fanned frets on the centreline",
                     design.scale().length());
         }
+    }
+
+    static void check(NeckDesign design, ScarfJoint joint) {
+        LengthStyle style = design.style();
+        design.head().ifPresent(head -> joint.board(style.amount(design.bodyJointMm()), style.amount(head.lengthMm())));
+    }
+
+    static void check(NeckDesign design, NeckDetails details) {
+        details.fannedFrets().ifPresent(fan -> checkScale(design, fan));
+        details.back().filter(back -> !back.isOf(design)).ifPresent(back -> {
+            throw new IllegalArgumentException(
+                    "back in the details must be that of the plan's design, but was " + back);
+        });
+        details.headLayout()
+                .filter(layout -> !design.head().equals(Optional.of(layout.head())))
+                .ifPresent(layout -> {
+                    throw new IllegalArgumentException(
+                            "head layout in the details must be of the design's own head, but" + " was of "
+                                    + layout.head());
+                });
+        details.stringsAtNut()
+                .ifPresent(nut -> details.headLayout()
+                        .filter(HeadLayout::hasPosts)
+                        .ifPresent(layout -> postsAgree(design, details, layout, nut)));
+    }
+
+    /** Each string at the nut has its post, and its pull. */
+    private static void postsAgree(NeckDesign design, NeckDetails details, HeadLayout layout, StringPlaces nut) {
+        layout.breaks(nut, design.style().amount(details.slotMm()));
+        int told = nut.centres().size();
+        int strings = design.hasStrings()
+                ? design.strings().courses() * design.strings().inCourse()
+                : told;
+        if (told != strings) {
+            throw new IllegalArgumentException(
+                    "strings at the nut must be as many as the neck's " + strings + ", but were " + told);
+        }
+    }
+
+    static void check(NeckDesign design, NeckReadings readings) {
+        if (design.head().isEmpty()
+                && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
+            throw new IllegalArgumentException("\"" + design.name()
+                    + "\" must have its head told for a reading of it, but has none: add .head(...)");
+        }
+        double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
+        readings.backDepths().keySet().forEach(x -> {
+            if (!(x >= 0 && x <= end)) {
+                throw HouseUnits.refused(
+                        "station of a back depth",
+                        "on the neck, from the nut to " + design.style().brief(end),
+                        design.style().amount(x));
+            }
+        });
     }
 
     private static void channelInBlank(Channel channel, Blank blank) {

@@ -11,8 +11,9 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.StringBreak;
-import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.text.Numbers;
@@ -24,12 +25,12 @@ final class HeadParts {
     private HeadParts() {}
 
     static Optional<PlanPart> of(NeckPlan plan) {
-        return plan.design().head().map(head -> head(plan, head));
+        return AsMade.of(plan).design().head().map(head -> head(plan, head));
     }
 
     private static PlanPart head(NeckPlan plan, Head head) {
         NeckDetails told = plan.details();
-        HeadLayout layout = told.head() == null ? HeadLayout.of(head) : told.head();
+        HeadLayout layout = told.headLayout().map(drawn -> drawn.on(head)).orElse(HeadLayout.of(head));
         PlanSection.Draft draft = PlanSection.titled("Head").row("layout", layout);
         double ears = layout.ears(plan.blank().width()).house();
         draft.row(
@@ -38,33 +39,41 @@ final class HeadParts {
                         ? plan.style().text(ears) + " wide, one glued to each side of the blank"
                         : "none, the blank is wide enough");
         List<PlanCheck> checks = new ArrayList<>();
-        Limits<Length> tuners = told.tuners();
-        if (tuners != null) {
-            checks.add(tuners(plan, draft, layout, tuners));
+        if (told.tuners().isPresent()) {
+            checks.add(tuners(plan, draft, layout));
         }
-        NeckDetails.Across across = told.across();
-        if (told.head() != null && across != null && layout.hasPosts()) {
-            checks.add(breaks(plan, draft, layout, across.nut()));
+        if (told.headLayout().isPresent() && told.hasStrings() && layout.hasPosts()) {
+            checks.add(breaks(plan, draft, layout));
         }
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, Limits<Length> tuners) {
+    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
+        Limits<Length> tuners = plan.details().tuners().orElseThrow();
         draft.row("wood for the tuners", layout.woodFor(tuners));
         double thick = layout.thickness().house();
-        boolean fits = thick >= tuners.lowerHouse() && thick <= tuners.upperHouse();
+        Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.HEAD_THICKNESS);
+        double u = read.map(Estimate::uncertaintyHouse).orElse(0.0);
+        Estimate<Length> made = Estimate.ofHouse(
+                thick, u, Double.POSITIVE_INFINITY, plan.style().unit());
+        Outcome outcome = AsMade.outcome(Verdict.of(made, tuners));
+        String todo = switch (outcome) {
+            case GOOD -> read.isPresent() ? "Leave it at that." : "Plane the head to it.";
+            case OPEN -> "Not sure: read again, or try a tuner in a hole.";
+            case STOP -> "Another thickness of wood or veneer, or other tuners.";
+        };
         return new PlanCheck(
                 "head fits the tuners",
-                fits ? Outcome.GOOD : Outcome.STOP,
-                plan.style().brief(thick) + " with veneers",
+                outcome,
+                (read.isPresent() ? made.toString() : plan.style().brief(thick)) + " with veneers",
                 tuners.toString(),
-                fits ? "Plane the head to it." : "Another thickness of wood or veneer, or other tuners.");
+                todo);
     }
 
     /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
-    private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, StringPlaces nut) {
+    private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
         Amount<Length> slot = plan.style().amount(plan.details().slotMm());
-        List<StringBreak> breaks = layout.breaks(nut, slot);
+        List<StringBreak> breaks = layout.breaks(plan.details().stringsAtNut().orElseThrow(), slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {
             double down = Math.toDegrees(breaks.get(i).angle().house());
@@ -73,7 +82,9 @@ final class HeadParts {
             draft.row("string " + (i + 1), deg(down) + " down" + side(aside));
         }
         if (plan.design().isReadyForLoad()) {
-            draft.row("on the nut", layout.nutForces(nut, slot, pulls(plan.design())));
+            draft.row(
+                    "on the nut",
+                    layout.nutForces(plan.details().stringsAtNut().orElseThrow(), slot, pulls(plan.design())));
         }
         boolean enough = least >= StringBreak.FEW_DEGREES;
         return new PlanCheck(

@@ -8,7 +8,7 @@ import java.util.List;
 final class Names {
 
     private static final int LONGEST = 50;
-    private static final int LONGEST_SENTENCE = 80;
+    private static final int LONGEST_SENTENCE = 100;
     private static final int LONGEST_LIST = 120;
     private static final int FARTHEST_GUESS = 4;
 
@@ -19,7 +19,7 @@ final class Names {
         return checked(name, what, LONGEST);
     }
 
-    /** Returns the words without spaces around them, or refuses them: 1 to 80 characters on one line. */
+    /** Returns the words without spaces around them, or refuses them: 1 to 100 characters on one line. */
     static String sentence(String words, String what) {
         return checked(words, what, LONGEST_SENTENCE);
     }

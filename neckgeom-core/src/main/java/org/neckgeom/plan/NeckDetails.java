@@ -30,7 +30,8 @@ public final class NeckDetails {
     /** Nothing more than the design. */
     private static final NeckDetails NONE = new NeckDetails(new Parts());
 
-    private final @Nullable Across across;
+    private final @Nullable StringPlaces nut;
+    private final @Nullable StringPlaces saddle;
     private final @Nullable FannedFrets fan;
     private final @Nullable HeadLayout head;
     private final @Nullable DovetailSeat dovetail;
@@ -48,7 +49,8 @@ public final class NeckDetails {
     private final double blockLength;
 
     private NeckDetails(Parts parts) {
-        this.across = parts.across;
+        this.nut = parts.nut;
+        this.saddle = parts.saddle;
         this.fan = parts.fan;
         this.head = parts.head;
         this.dovetail = parts.dovetail;
@@ -66,12 +68,10 @@ public final class NeckDetails {
         this.blockLength = parts.blockLength;
     }
 
-    /** Where the strings lie, bass to treble. */
-    record Across(StringPlaces nut, StringPlaces saddle) {}
-
     /** The parts on their way from one value to the next; never leaves this class. */
     private static final class Parts {
-        private @Nullable Across across;
+        private @Nullable StringPlaces nut;
+        private @Nullable StringPlaces saddle;
         private @Nullable FannedFrets fan;
         private @Nullable HeadLayout head;
         private @Nullable DovetailSeat dovetail;
@@ -91,7 +91,8 @@ public final class NeckDetails {
 
     private NeckDetails with(Consumer<Parts> change) {
         Parts parts = new Parts();
-        parts.across = across;
+        parts.nut = nut;
+        parts.saddle = saddle;
         parts.fan = fan;
         parts.head = head;
         parts.dovetail = dovetail;
@@ -130,7 +131,10 @@ public final class NeckDetails {
     public NeckDetails strings(StringPlaces atNut, StringPlaces atSaddle) {
         Objects.requireNonNull(atNut, "places at the nut");
         Objects.requireNonNull(atSaddle, "places at the saddle");
-        return with(parts -> parts.across = new Across(atNut, atSaddle));
+        return with(parts -> {
+            parts.nut = atNut;
+            parts.saddle = atSaddle;
+        });
     }
 
     /**
@@ -302,7 +306,7 @@ public final class NeckDetails {
      * @return from bass to treble, or nothing when they have not been told
      */
     public Optional<StringPlaces> stringsAtNut() {
-        return Optional.ofNullable(across).map(Across::nut);
+        return Optional.ofNullable(nut);
     }
 
     /**
@@ -311,7 +315,7 @@ public final class NeckDetails {
      * @return from bass to treble, or nothing when they have not been told
      */
     public Optional<StringPlaces> stringsAtSaddle() {
-        return Optional.ofNullable(across).map(Across::saddle);
+        return Optional.ofNullable(saddle);
     }
 
     /**
@@ -332,71 +336,129 @@ public final class NeckDetails {
         return Optional.ofNullable(head);
     }
 
-    @Nullable
-    Across across() {
-        return across;
+    /**
+     * Says whether the strings' places have been told.
+     *
+     * @return true when {@link #stringsAtNut} and {@link #stringsAtSaddle} have an answer
+     */
+    public boolean hasStrings() {
+        return nut != null;
     }
 
-    @Nullable
-    HeadLayout head() {
-        return head;
-    }
-
-    double slotMm() {
+    /**
+     * Returns the height of the floor of the nut's slots over the glue face, in mm.
+     *
+     * @return 0 or more; 0 where no head was told
+     */
+    public double slotMm() {
         return slot;
     }
 
-    /** NaN when it has not been told. */
-    double fretHeightMm() {
-        return fretHeight;
+    /**
+     * Returns the height of the frets over the board in mm.
+     *
+     * @param otherwise what to return when it has not been told
+     * @return the height
+     */
+    public double fretHeightMm(double otherwise) {
+        return Double.isNaN(fretHeight) ? otherwise : fretHeight;
     }
 
-    @Nullable
-    Limits<Length> tuners() {
-        return tuners;
+    /**
+     * Returns the head thickness the tuners take, if it was told.
+     *
+     * @return least and greatest, or nothing
+     */
+    public Optional<Limits<Length>> tuners() {
+        return Optional.ofNullable(tuners);
     }
 
-    @Nullable
-    FallAway fallAway() {
-        return fallAway;
+    /**
+     * Returns the slope of the fingerboard past the body joint, if it was told.
+     *
+     * @return the slope, or nothing
+     */
+    public Optional<FallAway> fallAway() {
+        return Optional.ofNullable(fallAway);
     }
 
-    BackShape backOr(BackShape plain) {
-        return back == null ? plain : back;
+    /**
+     * Returns the back with its volute and its turn into the heel, if it was told.
+     *
+     * @return the back, or nothing
+     */
+    public Optional<BackShape> back() {
+        return Optional.ofNullable(back);
     }
 
-    double overstandMm() {
+    /**
+     * Returns how high the glue face stands over the body's top at the joint, in mm.
+     *
+     * @return 0 unless told
+     */
+    public double overstandMm() {
         return overstand;
     }
 
-    boolean hasSpare() {
+    /**
+     * Says whether it was told what the blank shall have to spare.
+     *
+     * @return true when {@link #endSpareMm}, {@link #edgeSpareMm} and {@link #planingMm} have an answer
+     */
+    public boolean hasSpare() {
         return !Double.isNaN(endSpare);
     }
 
-    double endSpareMm() {
+    /**
+     * Returns what the blank shall have to spare at each end, in mm.
+     *
+     * @return 0 or more; NaN unless {@link #hasSpare}
+     */
+    public double endSpareMm() {
         return endSpare;
     }
 
-    double edgeSpareMm() {
+    /**
+     * Returns what the blank shall have to spare at each edge, in mm.
+     *
+     * @return 0 or more
+     */
+    public double edgeSpareMm() {
         return edgeSpare;
     }
 
-    double planingMm() {
+    /**
+     * Returns what is planed off each face of the blank, in mm.
+     *
+     * @return 0 or more
+     */
+    public double planingMm() {
         return planing;
     }
 
-    double kerfMm() {
+    /**
+     * Returns what a saw cut square across takes, in mm.
+     *
+     * @return 0 unless told
+     */
+    public double kerfMm() {
         return kerf;
     }
 
-    /** NaN when it has not been told. */
-    double blockLengthMm() {
-        return blockLength;
+    /**
+     * Returns the length along the grain of a heel block, in mm.
+     *
+     * @param otherwise what to return when it has not been told
+     * @return the length
+     */
+    public double blockLengthMm(double otherwise) {
+        return Double.isNaN(blockLength) ? otherwise : blockLength;
     }
 
     private List<@Nullable Object> all() {
         List<@Nullable Object> all = new ArrayList<>();
-        all.add(across);
+        all.add(nut);
+        all.add(saddle);
         all.add(fan);
         all.add(head);
         all.add(dovetail);
@@ -430,7 +492,7 @@ public final class NeckDetails {
     @Override
     public String toString() {
         List<String> told = new ArrayList<>();
-        add(told, across, "strings across");
+        add(told, nut, "strings across");
         add(told, fan, "fanned frets");
         add(told, head, "head layout");
         add(told, Double.isNaN(fretHeight) ? null : this, "fret height");

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.HeelCorners;
 import org.neckgeom.geometry.JointPlace;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
@@ -28,8 +28,6 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.ShopUnit;
-import org.neckgeom.units.ShopUnits;
 
 /**
  * The whole neck at once: what to set, what to cut, what to check, from a design, a blank, a shop and the readings taken
@@ -47,89 +45,26 @@ import org.neckgeom.units.ShopUnits;
 public final class NeckPlan {
 
     private static final String HEAD = "glue head";
-    private static final String CHANNEL = "cut rod channel";
+    static final String CHANNEL = "cut rod channel";
 
     /** So many checks that do not stand well fit where a value is printed. */
     private static final int MOST_SHOWN = 3;
 
-    private static final double USUAL_CENTRED_MM = 0.1;
-    private static final double USUAL_WOOD_LEFT_MM = 3;
-    private static final double USUAL_BRIDGE_MM = 1;
-    private static final double USUAL_RELIEF_MM = 0.2;
-    private static final double USUAL_CENTRED_THOU = 4;
-    private static final double USUAL_WOOD_LEFT_IN = 0.125;
-    private static final double USUAL_BRIDGE_THOU = 40;
-    private static final double USUAL_RELIEF_THOU = 8;
-    private static final Weather HEATED_WINTER =
-            Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21));
+    private final Told told;
 
-    private final NeckDesign design;
-    private final Blank blank;
-    private final Shop shop;
-    private final List<CentringStep> steps;
-    private final double centredWithin;
-    private final double woodLeft;
-    private final double bridgeWithin;
-    private final @Nullable ScarfJoint scarf;
-    private final @Nullable NeckSet neckSet;
-    private final double relief;
-    private final Weather weather;
-    private final OrderOfWork order;
-    private final NeckDetails details;
-
-    private NeckPlan(Parts parts) {
-        this.design = parts.design;
-        this.blank = parts.blank;
-        this.shop = parts.shop;
-        this.steps = List.copyOf(parts.steps);
-        this.centredWithin = parts.centredWithin;
-        this.woodLeft = parts.woodLeft;
-        this.bridgeWithin = parts.bridgeWithin;
-        this.scarf = parts.scarf;
-        this.neckSet = parts.neckSet;
-        this.relief = parts.relief;
-        this.weather = parts.weather;
-        this.order = parts.order;
-        this.details = parts.details;
+    private NeckPlan(Told told) {
+        this.told = told;
     }
 
-    /** The parts on their way from one plan to the next; never leaves this class. */
-    private static final class Parts {
-        private final NeckDesign design;
-        private final Blank blank;
-        private final Shop shop;
-        private List<CentringStep> steps = new ArrayList<>();
-        private double centredWithin = USUAL_CENTRED_MM;
-        private double woodLeft = USUAL_WOOD_LEFT_MM;
-        private double bridgeWithin = USUAL_BRIDGE_MM;
-        private @Nullable ScarfJoint scarf;
-        private @Nullable NeckSet neckSet;
-        private double relief = USUAL_RELIEF_MM;
-        private Weather weather = HEATED_WINTER;
-        private OrderOfWork order;
-        private NeckDetails details = NeckDetails.none();
-
-        private Parts(NeckDesign design, Blank blank, Shop shop, OrderOfWork order) {
-            this.design = design;
-            this.blank = blank;
-            this.shop = shop;
-            this.order = order;
-        }
-    }
-
-    private NeckPlan with(Consumer<Parts> change) {
-        Parts parts = new Parts(design, blank, shop, order);
-        parts.steps = new ArrayList<>(steps);
-        parts.centredWithin = centredWithin;
-        parts.woodLeft = woodLeft;
-        parts.bridgeWithin = bridgeWithin;
-        parts.scarf = scarf;
-        parts.neckSet = neckSet;
-        parts.relief = relief;
-        parts.weather = weather;
-        parts.details = details;
+    private NeckPlan with(Consumer<Told> change) {
+        Told parts = told.copy();
         change.accept(parts);
         return new NeckPlan(parts);
+    }
+
+    private NeckPlan with(CentringStep step) {
+        return with(parts -> parts.steps =
+                Stream.concat(parts.steps.stream(), Stream.of(step)).toList());
     }
 
     /**
@@ -142,18 +77,10 @@ public final class NeckPlan {
      * @throws IllegalArgumentException if the channel does not fit the blank, or the cutter the channel
      */
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
-        Objects.requireNonNull(design, "design");
-        Parts parts = new Parts(
-                design,
+        Told parts = new Told(
+                Objects.requireNonNull(design, "design"),
                 Objects.requireNonNull(blank, "blank"),
-                Objects.requireNonNull(shop, "shop"),
-                OrderOfWork.forNeck(design));
-        if (design.style() != LengthStyle.MILLIMETRES) {
-            parts.centredWithin = ShopUnit.THOU.toHouse(USUAL_CENTRED_THOU);
-            parts.woodLeft = ShopUnit.INCH.toHouse(USUAL_WOOD_LEFT_IN);
-            parts.bridgeWithin = ShopUnit.THOU.toHouse(USUAL_BRIDGE_THOU);
-            parts.relief = ShopUnit.THOU.toHouse(USUAL_RELIEF_THOU);
-        }
+                Objects.requireNonNull(shop, "shop"));
         Fit.check(design, blank, shop);
         return new NeckPlan(parts);
     }
@@ -165,8 +92,7 @@ public final class NeckPlan {
      * @return the plan
      */
     public NeckPlan trialCut(TrialCut cut) {
-        Objects.requireNonNull(cut, "trial cut");
-        return with(parts -> parts.steps.add(new CentringStep(cut, 0)));
+        return with(CentringStep.read(cut));
     }
 
     /**
@@ -177,12 +103,11 @@ public final class NeckPlan {
      * @throws IllegalArgumentException if no trial cut came before
      */
     public NeckPlan fenceMoved(Quantity<Length> towardTheCutter) {
-        double mm = HouseUnits.mm(towardTheCutter, "fence move");
-        if (steps.isEmpty()) {
+        if (told.steps.isEmpty()) {
             throw new IllegalArgumentException("a fence move must follow a trial cut, but "
                     + Amount.from(towardTheCutter, "fence move") + " came first");
         }
-        return with(parts -> parts.steps.add(new CentringStep(null, mm)));
+        return with(CentringStep.moved(towardTheCutter));
     }
 
     /**
@@ -223,9 +148,11 @@ public final class NeckPlan {
      *
      * @param joint the joint, in the head or in the shaft
      * @return the plan
+     * @throws IllegalArgumentException if the design's head is too short for the joint
      */
     public NeckPlan scarf(ScarfJoint joint) {
         Objects.requireNonNull(joint, "scarf");
+        Fit.check(told.design, joint);
         return with(parts -> parts.scarf = joint);
     }
 
@@ -276,14 +203,41 @@ public final class NeckPlan {
     /**
      * Returns this plan with more of the neck's shape told: strings across, posts, tuners, fall-away, volute, spares.
      *
-     * @param told what has been settled
+     * @param settled what has been settled, back and head of this very design, as many strings as it has
      * @return the plan
-     * @throws IllegalArgumentException if frets are fanned about another scale than the design's
+     * @throws IllegalArgumentException if it is of another neck, or its frets are fanned about another scale
      */
-    public NeckPlan details(NeckDetails told) {
-        Objects.requireNonNull(told, "details");
-        told.fannedFrets().ifPresent(fan -> Fit.checkScale(design, fan));
-        return with(parts -> parts.details = told);
+    public NeckPlan details(NeckDetails settled) {
+        Objects.requireNonNull(settled, "details");
+        Fit.check(told.design, settled);
+        return with(parts -> parts.details = settled);
+    }
+
+    /**
+     * Returns this plan with how well each kind of step is done in this shop, instead of common practice.
+     *
+     * @param work the workmanship; its centring gives way to what trial cuts and readings say
+     * @return the plan
+     */
+    public NeckPlan workmanship(Workmanship work) {
+        Objects.requireNonNull(work, "workmanship");
+        return with(parts -> parts.work = work);
+    }
+
+    /**
+     * Returns this plan with what has been read on the neck itself: what was read is done, and the rest is judged on it.
+     *
+     * @param asMade the readings, all of them so far
+     * @return the plan
+     * @throws IllegalArgumentException if they are of a part that the design lacks, or of a station off the neck
+     */
+    public NeckPlan readings(NeckReadings asMade) {
+        Objects.requireNonNull(asMade, "readings");
+        NeckPlan read = with(parts -> parts.readings = asMade);
+        Fit.check(told.design, asMade);
+        // What no neck can look like is refused here, not when it is printed.
+        AsMade.of(read).design();
+        return read;
     }
 
     /**
@@ -292,7 +246,7 @@ public final class NeckPlan {
      * @return the design
      */
     public NeckDesign design() {
-        return design;
+        return told.design;
     }
 
     /**
@@ -301,7 +255,7 @@ public final class NeckPlan {
      * @return the blank
      */
     public Blank blank() {
-        return blank;
+        return told.blank;
     }
 
     /**
@@ -310,7 +264,7 @@ public final class NeckPlan {
      * @return the shop
      */
     public Shop shop() {
-        return shop;
+        return told.shop;
     }
 
     /**
@@ -319,7 +273,7 @@ public final class NeckPlan {
      * @return the joint, or nothing
      */
     public Optional<ScarfJoint> scarf() {
-        return Optional.ofNullable(scarf);
+        return Optional.ofNullable(told.scarf);
     }
 
     /**
@@ -328,7 +282,7 @@ public final class NeckPlan {
      * @return the neck set, or nothing
      */
     public Optional<NeckSet> neckSet() {
-        return Optional.ofNullable(neckSet);
+        return Optional.ofNullable(told.neckSet);
     }
 
     /**
@@ -337,7 +291,7 @@ public final class NeckPlan {
      * @return more than 0
      */
     public Amount<Length> centredWithin() {
-        return style().amount(centredWithin);
+        return style().amount(told.centredWithin);
     }
 
     /**
@@ -346,7 +300,7 @@ public final class NeckPlan {
      * @return more than 0
      */
     public Amount<Length> woodLeftAtLeast() {
-        return style().amount(woodLeft);
+        return style().amount(told.woodLeft);
     }
 
     /**
@@ -355,7 +309,7 @@ public final class NeckPlan {
      * @return more than 0
      */
     public Amount<Length> bridgeWithin() {
-        return style().amount(bridgeWithin);
+        return style().amount(told.bridgeWithin);
     }
 
     /**
@@ -364,7 +318,7 @@ public final class NeckPlan {
      * @return 0 or more
      */
     public Amount<Length> relief() {
-        return style().amount(relief);
+        return style().amount(told.relief);
     }
 
     /**
@@ -373,21 +327,42 @@ public final class NeckPlan {
      * @return from the shop's air to the worst the neck shall meet
      */
     public Weather weather() {
-        return weather;
+        return told.weather;
     }
 
     /**
      * Returns the operations and the orders to keep; {@code order().plan()} puts them in order.
      *
-     * <p>Where a joint in the shaft would saw the channel off, gluing the head is kept before cutting the channel.
+     * <p>Where a joint in the shaft would saw the channel off, gluing the head is kept before cutting the channel. What has
+     * been read on the neck is done, and what stands before it in the order is taken as done.
      *
-     * @return the usual neck's, without what this one lacks, unless told
+     * @return what is left to do, of the usual neck's work unless told
      */
     public OrderOfWork order() {
+        return DoneWork.of(orderToldWhole(), told.readings).left();
+    }
+
+    /** As told, with the head kept before the channel where the joint asks for it. */
+    OrderOfWork orderToldWhole() {
+        OrderOfWork order = told.order;
         List<String> names = order.operations().stream().map(Operation::name).toList();
         return headComesFirst() && names.containsAll(List.of(HEAD, CHANNEL))
                 ? order.keep(HEAD).before(CHANNEL)
                 : order;
+    }
+
+    /** True for an operation that was told or read as done, and for what stands before one that was read. */
+    boolean isDone(String operation) {
+        return order().finished().stream().anyMatch(done -> done.name().equals(operation));
+    }
+
+    /**
+     * Returns the order of work as it was told, before what follows from joint and readings.
+     *
+     * @return the usual neck's, without what this one lacks, unless told
+     */
+    public OrderOfWork orderAsTold() {
+        return told.order;
     }
 
     /**
@@ -397,9 +372,9 @@ public final class NeckPlan {
      * @return true for such a joint and channel
      */
     boolean headComesFirst() {
-        return scarf != null
-                && scarf.place() == JointPlace.IN_THE_SHAFT
-                && design.channel().orElseThrow().startMm() < scarf.frontLineMm();
+        return told.scarf != null
+                && told.scarf.place() == JointPlace.IN_THE_SHAFT
+                && told.design.channel().orElseThrow().startMm() < told.scarf.frontLineMm();
     }
 
     /**
@@ -408,31 +383,65 @@ public final class NeckPlan {
      * @return nothing more than the design, unless told
      */
     public NeckDetails details() {
-        return details;
+        return told.details;
     }
 
     /**
-     * Returns how well each kind of step is done: common practice, and the channel's centring as it is known now.
+     * Returns how well each kind of step is done: as told, common practice unless told, and the channel's centring as it is
+     * known now.
      *
      * @return the workmanship
      */
     public Workmanship workmanship() {
-        return Workmanship.withDefaults().withCentring(Spread.of(SetUpParts.offsetNow(this)));
+        return told.work.withCentring(Spread.of(SetUpParts.offsetNow(this)));
+    }
+
+    /**
+     * Returns how well each kind of step is done, as it was told.
+     *
+     * @return common practice unless told
+     */
+    public Workmanship workmanshipAsTold() {
+        return told.work;
+    }
+
+    /**
+     * Returns what has been read on the neck so far.
+     *
+     * @return nothing, unless told
+     */
+    public NeckReadings readings() {
+        return told.readings;
+    }
+
+    /**
+     * Returns what comes off at the corners of the heel's mating face, where height or centreline have been read at the
+     * bridge.
+     *
+     * @return the four cuts, or nothing without such a reading, without heel or neck set
+     */
+    public Optional<HeelCorners> heelCorners() {
+        return AsMade.of(this).heelCorners();
     }
 
     /**
      * Returns the budgets of this neck made from its channel: string line at the bridge, board on the neck, wood on each
-     * side of the channel, projection height at the bridge.
+     * side of the channel, projection height at the bridge. A step that was read is no longer a guess in them, and what was
+     * read at the bridge leaves only its own uncertainty.
      *
      * @return four, in this order
      */
     public List<Budget<Length>> budgets() {
-        return NeckTree.fromTheChannel(design).with(workmanship()).budgets();
+        return AsMade.of(this).budgets();
     }
 
-    /** Trial cuts and fence moves in the order they were made. */
-    List<CentringStep> steps() {
-        return steps;
+    /**
+     * Returns the trial cuts and fence moves in the order in which they were made.
+     *
+     * @return the steps, none before the first cut
+     */
+    public List<CentringStep> steps() {
+        return told.steps;
     }
 
     /**
@@ -441,7 +450,7 @@ public final class NeckPlan {
      * @return the style
      */
     public LengthStyle style() {
-        return design.style();
+        return told.design.style();
     }
 
     /**
@@ -468,13 +477,15 @@ public final class NeckPlan {
      * @return one or more
      */
     public List<Caution> cautions() {
-        return RodSlot.of(design.channel().orElseThrow())
-                .cautions(shop.cutter(), blank)
+        return RodSlot.of(told.design.channel().orElseThrow())
+                .cautions(told.shop.cutter(), told.blank)
                 .list();
     }
 
     private List<PlanPart> parts() {
-        List<PlanPart> parts = new ArrayList<>(SetUpParts.of(this));
+        List<PlanPart> parts = new ArrayList<>();
+        ReadParts.of(this).ifPresent(parts::add);
+        parts.addAll(SetUpParts.of(this));
         parts.addAll(ShapeParts.of(this));
         parts.addAll(StrengthParts.of(this));
         parts.add(BudgetParts.of(this));
@@ -492,7 +503,7 @@ public final class NeckPlan {
         long good = checks.stream().filter(c -> c.outcome() == Outcome.GOOD).count();
         long open = checks.stream().filter(c -> c.outcome() == Outcome.OPEN).count();
         long stop = checks.size() - good - open;
-        return "Plan of " + design.name() + ": " + good + " of " + checks.size() + " checks good"
+        return "Plan of " + told.design.name() + ": " + good + " of " + checks.size() + " checks good"
                 + (open > 0 ? ", " + open + " open" : "") + (stop > 0 ? ", " + stop + " to stop for" : "");
     }
 
@@ -513,39 +524,14 @@ public final class NeckPlan {
         return report.note("sections() and checks() have the rest").toString();
     }
 
+    /** True for a plan that was told the same. */
     @Override
     public boolean equals(Object obj) {
-        return obj instanceof NeckPlan other
-                && design.equals(other.design)
-                && blank.equals(other.blank)
-                && shop.equals(other.shop)
-                && steps.equals(other.steps)
-                && Double.compare(centredWithin, other.centredWithin) == 0
-                && Double.compare(woodLeft, other.woodLeft) == 0
-                && Double.compare(bridgeWithin, other.bridgeWithin) == 0
-                && Objects.equals(scarf, other.scarf)
-                && Objects.equals(neckSet, other.neckSet)
-                && Double.compare(relief, other.relief) == 0
-                && weather.equals(other.weather)
-                && order.equals(other.order)
-                && details.equals(other.details);
+        return obj instanceof NeckPlan other && told.all().equals(other.told.all());
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(
-                design,
-                blank,
-                shop,
-                steps,
-                centredWithin,
-                woodLeft,
-                bridgeWithin,
-                scarf,
-                neckSet,
-                relief,
-                weather,
-                order,
-                details);
+        return told.all().hashCode();
     }
 }

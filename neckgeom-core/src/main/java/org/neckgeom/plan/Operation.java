@@ -162,7 +162,7 @@ public final class Operation {
      * Returns this operation with the reason why a condition matters to it.
      *
      * @param condition one that it needs or that is in its way
-     * @param reason a sentence of 1 to 80 characters without full stop
+     * @param reason a sentence of 1 to 100 characters without full stop
      * @return the operation
      */
     public Operation because(Condition condition, String reason) {

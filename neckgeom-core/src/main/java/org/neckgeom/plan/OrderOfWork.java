@@ -2,11 +2,13 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.text.Report;
 
@@ -44,7 +46,10 @@ public final class OrderOfWork {
         this.operations = List.copyOf(operations);
         this.dropped = List.copyOf(dropped);
         this.done = List.copyOf(done);
-        this.start = Collections.unmodifiableSet(new LinkedHashSet<>(start));
+        // By name, so that it does not matter in which order they were told.
+        Set<Condition> byName = new TreeSet<>(Comparator.comparing(Condition::name));
+        byName.addAll(start);
+        this.start = Collections.unmodifiableSet(byName);
         this.kept = List.copyOf(kept);
     }
 
@@ -329,12 +334,30 @@ public final class OrderOfWork {
     }
 
     /**
-     * Returns what holds before the first operation.
+     * Returns what holds before the first operation left to do.
      *
-     * @return the conditions
+     * @return the conditions, by name
      */
     public List<Condition> start() {
         return List.copyOf(start);
+    }
+
+    /**
+     * Returns the operations that this neck does not have.
+     *
+     * @return in the order in which they were left out
+     */
+    public List<Operation> leftOut() {
+        return dropped;
+    }
+
+    /**
+     * Returns the operations that are done.
+     *
+     * @return in the order in which they were done
+     */
+    public List<Operation> finished() {
+        return done;
     }
 
     /**

@@ -1,5 +1,8 @@
 package org.neckgeom.plan;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.neckgeom.plan.PlanCheck.Outcome;
 
 /** The part of a plan that says in which order things are done. */
@@ -8,8 +11,10 @@ final class OrderPart {
     private OrderPart() {}
 
     static PlanPart of(NeckPlan plan) {
-        OrderPlan order = plan.order().plan();
+        OrderOfWork left = plan.order();
+        OrderPlan order = left.plan();
         PlanSection.Draft draft = PlanSection.titled(PlanSection.ORDER);
+        done(plan, left).ifPresent(done -> draft.row("done", done));
         for (OrderPlan.Step step : order.steps()) {
             draft.row(Integer.toString(step.number()), step.operation().name() + "\n" + step.why());
         }
@@ -18,6 +23,19 @@ final class OrderPart {
             draft.row("clashes", clashes);
         }
         return PlanPart.of(draft, check(order, clashes));
+    }
+
+    /** What is done, by its name; what nothing was read on is said apart. */
+    private static Optional<String> done(NeckPlan plan, OrderOfWork left) {
+        Set<String> taken = DoneWork.of(plan.orderToldWhole(), plan.readings()).taken();
+        List<String> names = left.finished().stream().map(Operation::name).toList();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        String known = String.join(
+                ", ", names.stream().filter(name -> !taken.contains(name)).toList());
+        String before = String.join(", ", names.stream().filter(taken::contains).toList());
+        return Optional.of(before.isEmpty() ? known : known + "\ntaken as done, standing before: " + before);
     }
 
     private static PlanCheck check(OrderPlan order, Clashes clashes) {

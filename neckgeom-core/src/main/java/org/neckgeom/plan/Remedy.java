@@ -163,7 +163,7 @@ public final class Remedy {
     /**
      * Returns this remedy with how it is done.
      *
-     * @param words one short sentence of 1 to 80 characters
+     * @param words one short sentence of 1 to 100 characters
      * @return the remedy
      */
     public Remedy how(String words) {

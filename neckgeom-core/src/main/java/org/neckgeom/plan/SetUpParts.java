@@ -25,6 +25,7 @@ import org.neckgeom.setup.Pass;
 import org.neckgeom.setup.PassPlan;
 import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
+import org.neckgeom.setup.SlotLine;
 import org.neckgeom.setup.SlotStops;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.WoodFigure;
@@ -36,6 +37,8 @@ import org.neckgeom.units.ShopUnit;
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
 final class SetUpParts {
 
+    static final String CHANNEL_TITLE = "Channel for the rod";
+    private static final String CENTRING_TITLE = "Centring the cutter";
     private static final double ROUNDING = 1e-9;
 
     /** Under this density a wood cuts like a softwood; between spruce and the lighter maples. */
@@ -49,6 +52,11 @@ final class SetUpParts {
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
         parts.add(centring(plan));
+        Channel channel = AsMade.of(plan).channel();
+        if (plan.isDone(NeckPlan.CHANNEL)) {
+            parts.add(CutParts.channel(plan, pastTheJoint(plan, channel)));
+            return parts;
+        }
         parts.add(channel(plan));
         cutterLoad(plan).ifPresent(parts::add);
         plan.design().head().ifPresent(head -> parts.add(headAtFence(plan, head)));
@@ -56,7 +64,13 @@ final class SetUpParts {
     }
 
     private static PlanPart centring(NeckPlan plan) {
-        return plan.steps().isEmpty() ? beforeCuts(plan) : afterCuts(plan, new Session(plan));
+        Session session = new Session(plan);
+        if (plan.isDone(NeckPlan.CHANNEL)) {
+            PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE);
+            session.told.forEach(row -> draft.row(row.label(), row.value()));
+            return CutParts.centring(plan, draft, promised(plan));
+        }
+        return plan.steps().isEmpty() ? beforeCuts(plan) : afterCuts(plan, session);
     }
 
     /** Nothing has been cut: what the shop's instrument can promise. */
@@ -67,7 +81,7 @@ final class SetUpParts {
         Estimate<Length> promised =
                 Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit());
         Verdict<Length> best = Verdict.of(promised, Limits.within(plan.centredWithin()));
-        PlanSection.Draft draft = PlanSection.titled("Centring the cutter")
+        PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE)
                 .row("now", "no trial cut has been read yet")
                 .row("do", "run a test piece as wide as the blank, read both walls, fence side first")
                 .row("one cut tells", "the offset to u " + plan.style().small(u))
@@ -86,18 +100,30 @@ final class SetUpParts {
                                 "No single cut can prove this limit: read better or more often, or widen it."));
     }
 
-    /** Where the slot lies now, all readings and moves taken together; the instrument's promise before the first cut. */
+    /** Where trial cuts and moves, all taken together, put the slot; nothing before the first cut. */
+    static Optional<Estimate<Length>> promised(NeckPlan plan) {
+        return Optional.ofNullable(new Session(plan).rounds)
+                .map(rounds -> rounds.estimate().estimate());
+    }
+
+    /** How the blank's edges make the slot lie askew. */
+    static SlotLine askew(NeckPlan plan) {
+        return RodSlot.of(plan.design().channel().orElseThrow()).skewFrom(plan.blank());
+    }
+
+    /** Where the slot lies: as read on the neck, else by the trial cuts, else as well as the instrument can promise. */
     static Estimate<Length> offsetNow(NeckPlan plan) {
-        Session session = new Session(plan);
-        if (session.rounds != null) {
-            return session.rounds.estimate().estimate();
+        Optional<Estimate<Length>> known =
+                plan.readings().of(NeckFeature.SLOT_OFFSET).or(() -> promised(plan));
+        if (known.isPresent()) {
+            return known.get().in(plan.style().unit());
         }
         double u = plan.shop().repeatability().house() / Math.sqrt(2);
         return Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit());
     }
 
     private static PlanPart afterCuts(NeckPlan plan, Session session) {
-        PlanSection.Draft draft = PlanSection.titled("Centring the cutter");
+        PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE);
         session.told.forEach(row -> draft.row(row.label(), row.value()));
         Limits<Length> limits = Limits.within(plan.centredWithin());
         if (session.lastMisread != null) {
@@ -157,11 +183,11 @@ final class SetUpParts {
         Session(NeckPlan plan) {
             int cuts = 0;
             for (CentringStep step : plan.steps()) {
-                if (step.cut() == null) {
+                if (step.cut().isEmpty()) {
                     moved(plan, step.moveMm());
                 } else {
                     cuts++;
-                    read("cut " + cuts, Centring.of(step.cut()));
+                    read("cut " + cuts, Centring.of(step.cut().get()));
                 }
             }
         }
@@ -197,7 +223,7 @@ final class SetUpParts {
             rule = rule.lastPass(shop.lastPass());
         }
         SlotStops stops = slot.stops(shop.cutter(), plan.blank()).setWithin(RULE_AND_EYE);
-        PlanSection.Draft draft = PlanSection.titled("Channel for the rod")
+        PlanSection.Draft draft = PlanSection.titled(CHANNEL_TITLE)
                 .row("channel", channel)
                 .row("depth", slot.depth())
                 .row("passes", slot.passes(rule).setWithin(shop.repeatability()).table())

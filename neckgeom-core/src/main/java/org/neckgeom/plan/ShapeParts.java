@@ -14,20 +14,29 @@ import org.neckgeom.geometry.ScarfBoard;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.geometry.SlantedScarf;
 import org.neckgeom.geometry.TenonBolts;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
 /** The parts of a plan that belong to the neck's shape: scarf, frets, neck angle, heel; and the order of all of them. */
 final class ShapeParts {
 
+    /** How far the line of the frets may miss its height at the bridge; common practice, from memory. */
+    private static final double PROJECTION_MM = 0.5;
+
+    private static final double PROJECTION_THOU = 20;
+
     private ShapeParts() {}
 
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
         StockParts.of(plan).ifPresent(parts::add);
-        plan.scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
+        AsMade.of(plan).scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
         HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
         plan.details().fannedFrets().ifPresent(fan -> parts.add(fanned(plan, fan)));
@@ -41,6 +50,9 @@ final class ShapeParts {
     private static PlanPart scarf(NeckPlan plan, ScarfJoint joint) {
         PlanSection.Draft draft = PlanSection.titled("Scarf").row("joint", joint);
         Head head = plan.design().head().orElse(null);
+        if (plan.isDone("cut scarf")) {
+            return PlanPart.of(draft.row("done", sawn(plan)));
+        }
         if (head == null) {
             return PlanPart.of(draft);
         }
@@ -57,6 +69,14 @@ final class ShapeParts {
                         plan.style().brief(board.lengthMm()) + " or more",
                         reaches ? "One saw cut does it." : "Take a longer blank, or the head from another board."),
                 nutLine(plan, board));
+    }
+
+    private static String sawn(NeckPlan plan) {
+        return plan.readings()
+                .scarfAngle()
+                .map(angle -> "sawn: " + angle + "; drawn "
+                        + plan.design().head().orElseThrow().pitch() + ", the lines above are those of the angle read")
+                .orElse("sawn; its angle has not been read and is taken as drawn");
     }
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
@@ -144,10 +164,9 @@ final class ShapeParts {
                                 plan.style().brief(off.house()) + " off its middle",
                                 set.cheek(plan.style().amount(heel.widthMm()), off)));
         plan.details().dovetail().ifPresent(seat -> draft.row("dovetail", seat.in(plan.style())));
-        List<PlanCheck> checks = plan.details()
-                .tenon()
-                .map(tenon -> List.of(tenon(plan, heel, draft.row("tenon", tenon), tenon)))
-                .orElse(List.of());
+        List<PlanCheck> checks = new ArrayList<>();
+        plan.details().tenon().ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", tenon), tenon)));
+        checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
     }
 
@@ -166,5 +185,28 @@ final class ShapeParts {
                 wood > 0 && inHeel
                         ? "Drill while the heel is square."
                         : "Move the holes, or make the tenon longer or lower.");
+    }
+
+    /** What was read at the bridge with a straightedge or a string, and what it asks off the heel. */
+    private static List<PlanCheck> atBridge(NeckPlan plan, PlanSection.Draft draft) {
+        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("take off", corners));
+        return plan.readings()
+                .of(NeckFeature.HEIGHT_AT_BRIDGE)
+                .map(high -> List.of(projection(plan, high)))
+                .orElse(List.of());
+    }
+
+    private static PlanCheck projection(NeckPlan plan, Estimate<Length> high) {
+        double limit = plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toHouse(PROJECTION_THOU);
+        Limits<Length> limits = Limits.within(plan.style().amount(limit));
+        Outcome outcome = AsMade.outcome(Verdict.of(high, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
+        return new PlanCheck(
+                "projection height at the bridge",
+                outcome,
+                high + (high.valueHouse() < 0 ? ", too low" : ", too high"),
+                limits + " (common practice: the saddle takes up the rest)",
+                outcome == Outcome.GOOD
+                        ? "Leave the heel at that."
+                        : "Take off what the heel's corners ask for, a part at a time, and read again.");
     }
 }

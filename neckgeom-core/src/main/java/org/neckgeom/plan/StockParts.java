@@ -40,7 +40,7 @@ final class StockParts {
                 .piece(plan.scarf().isPresent() ? "shaft and head" : "neck", style.amount(lengthMm(plan)));
         int blocks = blocksFromBlank(plan);
         if (blocks > 0) {
-            list = list.pieces(blocks, "heel block", style.amount(told.blockLengthMm()));
+            list = list.pieces(blocks, "heel block", style.amount(told.blockLengthMm(Double.NaN)));
         }
         PlanSection.Draft draft = PlanSection.titled("Blank and cutting list")
                 .row("the neck", needs)
@@ -95,7 +95,7 @@ final class StockParts {
 
     private static double deepestBackMm(NeckPlan plan) {
         NeckDesign design = plan.design();
-        BackShape back = plan.details().backOr(BackShape.of(design));
+        BackShape back = plan.details().back().orElse(BackShape.of(design));
         double end = heelStartMm(plan);
         double deepest = 0;
         for (int i = 0; i <= STATIONS; i++) {
@@ -134,7 +134,7 @@ final class StockParts {
                 .heel()
                 .filter(heel -> heel.blockThicknessMm(blank.thicknessMm()) <= blank.thicknessMm() * (1 + HAIR))
                 .isPresent();
-        return fromIt && !Double.isNaN(plan.details().blockLengthMm())
+        return fromIt && !Double.isNaN(plan.details().blockLengthMm(Double.NaN))
                 ? heel(plan).orElseThrow().count()
                 : 0;
     }

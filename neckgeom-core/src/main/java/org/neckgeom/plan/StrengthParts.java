@@ -30,7 +30,7 @@ final class StrengthParts {
 
     private static PlanPart relief(NeckPlan plan) {
         StringHeights heights = heights(plan);
-        Relief relief = Relief.of(plan.design()).heights(heights);
+        Relief relief = Relief.of(AsMade.of(plan).design()).heights(heights);
         PlanSection.Draft draft = PlanSection.titled("Strings and relief, estimated")
                 .row("load", StringLoad.of(plan.design()).heights(heights))
                 .row("rod slack", relief.underStrings());
@@ -53,7 +53,7 @@ final class StrengthParts {
 
     /** A rod that grips its channel cannot be set and may split the neck. */
     private static PlanPart weather(NeckPlan plan) {
-        NeckWeather then = plan.weather().on(plan.design());
+        NeckWeather then = plan.weather().on(AsMade.of(plan).design());
         PlanSection.Draft draft = PlanSection.titled("Weather, estimated")
                 .row("from and to", plan.weather())
                 .row("then", then);
@@ -69,7 +69,7 @@ final class StrengthParts {
     }
 
     private static StringHeights heights(NeckPlan plan) {
-        double frets = plan.details().fretHeightMm();
+        double frets = plan.details().fretHeightMm(Double.NaN);
         StringHeights usual = Double.isNaN(frets)
                 ? StringHeights.usual()
                 : StringHeights.usual().frets(plan.style().amount(frets));

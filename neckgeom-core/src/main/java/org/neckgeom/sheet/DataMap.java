@@ -3,42 +3,31 @@ package org.neckgeom.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A map of named data on its way to or from JSON: written in the order told; read with a sentence that names what is
- * missing or of the wrong kind. A quantity is a map of value and unit.
+ * A map of named data on its way to JSON, written in the order told. A quantity is a map of value and unit, written so that
+ * it reads back as the same number in its house unit and prints in the same unit.
  */
 final class DataMap {
 
-    private static final String VALUE = "value";
-    private static final String UNIT = "unit";
+    static final String VALUE = "value";
+    static final String UNIT = "unit";
 
-    private final String name;
-    private final Map<String, Object> map;
+    /** Only where the unit it is printed in is not the one that gives the number back, or is inches in fractions. */
+    static final String PRINTED_IN = "printedIn";
 
-    private DataMap(String name, Map<String, Object> map) {
-        this.name = name;
-        this.map = map;
-    }
+    private final Map<String, Object> map = new LinkedHashMap<>();
+
+    private DataMap() {}
 
     static DataMap empty() {
-        return new DataMap("", new LinkedHashMap<>());
-    }
-
-    /** Reads what should be a map. */
-    static DataMap of(Object value, String name) {
-        if (!(value instanceof Map<?, ?> given)) {
-            throw new IllegalArgumentException(name + " must be an object, but was " + value);
-        }
-        Map<String, Object> map = new LinkedHashMap<>();
-        given.forEach((key, part) -> map.put(key.toString(), part));
-        return new DataMap(name, map);
+        return new DataMap();
     }
 
     DataMap put(String key, Object value) {
@@ -51,102 +40,76 @@ final class DataMap {
         return this;
     }
 
-    /** A length in a style's unit, or in mm where only that says it in few figures. */
+    <T> DataMap putAll(String key, List<T> values, Function<T, DataMap> one) {
+        return putAll(key, values.stream().map(one).toList());
+    }
+
+    /** A number to twelve digits where that gives it back, and else in all its digits. */
+    DataMap number(String key, double value) {
+        return put(key, figure(value));
+    }
+
     DataMap length(String key, double mm, LengthStyle style) {
-        boolean inMm = !isExact(Numbers.plain(style.unit().fromHouse(mm)), mm, style.unit())
-                && isExact(Numbers.plain(mm), mm, ShopUnit.MILLIMETRE);
-        return put(key, quantity(mm, inMm ? ShopUnit.MILLIMETRE : style.unit()));
+        return put(key, quantity(style.amount(mm)));
     }
 
-    /** A length that comes out of a subtraction, without its rounding noise. */
-    DataMap lengthToTwelveDigits(String key, double mm, LengthStyle style) {
-        return put(key, quantity(style.unit().toHouse(twelveDigits(style.unit().fromHouse(mm))), style.unit()));
+    /** An answer, to twelve digits in the unit of a style. */
+    DataMap answer(String key, double mm, LengthStyle style) {
+        return answer(key, style.inTables().amount(mm));
     }
 
-    private static double twelveDigits(double value) {
-        return Double.parseDouble(Numbers.plain(value));
+    DataMap answer(String key, Amount<?> amount) {
+        return put(key, written(Numbers.plain(amount.value()), amount.unit(), amount.unit()));
     }
 
-    /** A quantity in the shortest figures of a unit that give back the same number in its house unit. */
-    static DataMap quantity(double house, ShopUnit<?> unit) {
-        double value = unit.fromHouse(house);
-        String text = Numbers.plain(value);
-        // A last digit may be lost on the way to the unit and back; a neighbour then gives it back.
-        double[] candidates = {value, Math.nextUp(value), Math.nextDown(value)};
-        for (int i = 0; i < candidates.length && !isExact(text, house, unit); i++) {
-            text = Double.toString(candidates[i]);
+    <Q extends Quantity<Q>> DataMap quantity(String key, Amount<Q> amount) {
+        return put(key, quantity(amount));
+    }
+
+    static <Q extends Quantity<Q>> DataMap quantity(Amount<Q> amount) {
+        return quantity(amount.house(), amount.unit());
+    }
+
+    /**
+     * In the unit it is printed in where that gives the number back, and else in the house unit, which always does; in the
+     * house unit as well where only that says it in few figures.
+     */
+    static <Q extends Quantity<Q>> DataMap quantity(double house, ShopUnit<Q> unit) {
+        String plain = Numbers.plain(unit.fromHouse(house));
+        if (isExact(plain, house, unit)) {
+            return written(plain, unit, unit);
         }
-        return empty().put(VALUE, new Json.Figure(text)).put(UNIT, unit.symbol());
+        ShopUnit<?> base = DataUnits.ofUnit(unit).house();
+        String inHouse = figure(house).text();
+        String inUnit = shortest(house, unit);
+        boolean isFew = base != unit && Numbers.plain(house).equals(inHouse);
+        return isFew || !isExact(inUnit, house, unit) ? written(inHouse, base, unit) : written(inUnit, unit, unit);
+    }
+
+    private static DataMap written(String value, ShopUnit<?> in, ShopUnit<?> printedIn) {
+        ShopUnit<?> unit = in == (ShopUnit<?>) ShopUnit.INCH_FRACTION ? ShopUnit.INCH : in;
+        DataMap data = empty().put(VALUE, new Json.Figure(value)).put(UNIT, DataUnits.name(unit));
+        return unit == printedIn ? data : data.put(PRINTED_IN, DataUnits.name(printedIn));
+    }
+
+    /** The digits of a unit that give the number back; a last digit may be lost on the way, and a neighbour has it. */
+    private static String shortest(double house, ShopUnit<?> unit) {
+        double value = unit.fromHouse(house);
+        String text = Double.toString(value);
+        double[] neighbours = {Math.nextUp(value), Math.nextDown(value)};
+        for (int i = 0; i < neighbours.length && !isExact(text, house, unit); i++) {
+            text = Double.toString(neighbours[i]);
+        }
+        return text;
+    }
+
+    private static Json.Figure figure(double value) {
+        String text = Numbers.plain(value);
+        return new Json.Figure(Double.parseDouble(text) == value ? text : Double.toString(value));
     }
 
     private static boolean isExact(String text, double house, ShopUnit<?> unit) {
         return unit.toHouse(Double.parseDouble(text)) == house;
-    }
-
-    boolean has(String key) {
-        return map.containsKey(key);
-    }
-
-    DataMap inner(String key) {
-        return of(told(key), path(key));
-    }
-
-    List<?> list(String key) {
-        if (told(key) instanceof List<?> list) {
-            return list;
-        }
-        throw new IllegalArgumentException(path(key) + " must be a list, but was " + map.get(key));
-    }
-
-    String text(String key) {
-        if (told(key) instanceof String text) {
-            return text;
-        }
-        throw new IllegalArgumentException(path(key) + " must be a text, but was " + map.get(key));
-    }
-
-    double number(String key) {
-        if (told(key) instanceof Double number) {
-            return number;
-        }
-        throw new IllegalArgumentException(path(key) + " must be a number, but was " + map.get(key));
-    }
-
-    int count(String key) {
-        double number = number(key);
-        if (number != Math.rint(number) || Math.abs(number) > 1e6) {
-            throw new IllegalArgumentException(path(key) + " must be a whole number, but was " + Numbers.plain(number));
-        }
-        return (int) number;
-    }
-
-    Amount<Length> length(String key) {
-        DataMap part = inner(key);
-        return part.quantityIn(
-                part.has(UNIT) && part.text(UNIT).equals(ShopUnit.INCH.symbol()) ? ShopUnit.INCH : ShopUnit.MILLIMETRE);
-    }
-
-    <Q extends Quantity<Q>> Amount<Q> quantity(String key, ShopUnit<Q> unit) {
-        return inner(key).quantityIn(unit);
-    }
-
-    <Q extends Quantity<Q>> Amount<Q> quantityIn(ShopUnit<Q> unit) {
-        if (!text(UNIT).equals(unit.symbol())) {
-            throw new IllegalArgumentException(
-                    path(UNIT) + " must be \"" + unit.symbol() + "\", but was \"" + text(UNIT) + "\"");
-        }
-        return Amount.of(number(VALUE), unit);
-    }
-
-    private Object told(String key) {
-        if (!map.containsKey(key)) {
-            throw new IllegalArgumentException(path(key) + " must be told, but is missing");
-        }
-        return map.get(key);
-    }
-
-    private String path(String key) {
-        return name.isEmpty() ? key : name + "." + key;
     }
 
     String toJson() {

@@ -25,7 +25,12 @@ final class Figures {
                 .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(joint, head, shown)))
                 .ifPresent(figures::add);
         contents.neckSet()
-                .flatMap(set -> contents.design().heel().map(heel -> lever(set, heel, shown)))
+                .flatMap(set -> contents.design()
+                        .heel()
+                        .map(heel -> contents.settled()
+                                .offHeel()
+                                .map(corners -> asRead(heel, corners, shown))
+                                .orElseGet(() -> lever(set, heel, shown))))
                 .ifPresent(figures::add);
         int i = 0;
         Stations stations = contents.stations();
@@ -57,6 +62,15 @@ final class Figures {
                 "side",
                 SideDrawing.of(shape, shown, contents.scarf()),
                 "Strings to the left. Stations from the nut along the neck, depths from the glue face." + heel);
+    }
+
+    /** What comes off by the readings at the bridge. */
+    private static Figure asRead(Heel heel, HeelCorners corners, Shown shown) {
+        return HeelDrawing.of(
+                heel,
+                corners,
+                "What comes off by what was read at the bridge, so that frets and centreline meet it where they belong.",
+                shown);
     }
 
     /** What a millimetre, or a round part of an inch, up at the bridge asks off the heel: the rule to reckon any reading by. */

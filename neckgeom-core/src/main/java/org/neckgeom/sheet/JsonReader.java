@@ -8,12 +8,24 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads JSON (RFC 8259) into maps, lists, texts, doubles and booleans; {@code null} becomes the empty text. Refuses what
- * the grammar refuses, and names told twice.
+ * Reads JSON (RFC 8259) into maps, lists, texts, doubles, booleans and {@link #NULL}. Refuses what the grammar refuses,
+ * names told twice, and what no plan is: numbers beyond a double, nesting deeper than {@value #DEEPEST} levels, a text of
+ * more than {@value #LONGEST_TEXT} characters, a document of more than {@value #LONGEST}.
  */
 final class JsonReader {
 
+    /** What {@code null} is read as. */
+    static final Object NULL = new Object() {
+        @Override
+        public String toString() {
+            return "null";
+        }
+    };
+
     private static final int DEEPEST = 100;
+    private static final int LONGEST_NUMBER = 1000;
+    private static final int LONGEST_TEXT = 100_000;
+    private static final int LONGEST = 10_000_000;
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private final String text;
@@ -30,6 +42,10 @@ final class JsonReader {
      * @throws IllegalArgumentException with line and column of the first mistake
      */
     static Object read(String text) {
+        if (text.length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "JSON must have " + LONGEST + " characters or fewer, but has " + text.length());
+        }
         JsonReader reader = new JsonReader(text);
         Object value = reader.value();
         reader.space();
@@ -50,7 +66,7 @@ final class JsonReader {
             case '"' -> string();
             case 't' -> word("true", true);
             case 'f' -> word("false", false);
-            case 'n' -> word("null", "");
+            case 'n' -> word("null", NULL);
             default -> number();
         };
     }
@@ -75,7 +91,7 @@ final class JsonReader {
                 throw wrong("a colon");
             }
             if (map.put(name, value()) != null) {
-                throw wrong("\"" + name + "\" once only");
+                throw wrong("\"" + name.substring(0, Math.min(40, name.length())) + "\" once only");
             }
             space();
         } while (take(','));
@@ -116,6 +132,9 @@ final class JsonReader {
                 throw wrong("no bare control character");
             }
             out.append(c == '\\' ? escape() : c);
+            if (out.length() > LONGEST_TEXT) {
+                throw wrong("no text of more than " + LONGEST_TEXT + " characters");
+            }
         }
         if (!take('"')) {
             throw wrong("closing quotes");
@@ -149,8 +168,15 @@ final class JsonReader {
         if (!number.lookingAt()) {
             throw wrong("a value");
         }
+        if (number.end() - at > LONGEST_NUMBER) {
+            throw wrong("no number of more than " + LONGEST_NUMBER + " characters");
+        }
+        Double value = Double.valueOf(number.group());
+        if (value.isInfinite()) {
+            throw wrong("no number beyond " + Double.MAX_VALUE);
+        }
         at = number.end();
-        return Double.valueOf(number.group());
+        return value + 0.0;
     }
 
     private void deeper() {

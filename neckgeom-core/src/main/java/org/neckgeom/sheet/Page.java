@@ -167,6 +167,9 @@ final class Page {
         if (order.steps().isEmpty()) {
             page.element("p", Wording.NO_ORDER, "class", "first");
         }
+        if (!contents.settled().done().isEmpty()) {
+            page.element("p", "Done: " + String.join(", ", contents.settled().done()) + ".", "class", "quiet");
+        }
         page.open("ol", "class", "steps");
         for (OrderPlan.Step step : order.steps()) {
             page.open("li");

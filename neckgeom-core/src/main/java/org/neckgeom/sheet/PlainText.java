@@ -94,6 +94,9 @@ final class PlainText {
         if (order.steps().isEmpty()) {
             wrapped("", Wording.NO_ORDER);
         }
+        if (!contents.settled().done().isEmpty()) {
+            wrapped("", "Done: " + String.join(", ", contents.settled().done()) + ".");
+        }
         for (OrderPlan.Step step : order.steps()) {
             wrapped(
                     String.format(Locale.ROOT, "%3d  ", step.number()),

@@ -1,48 +1,49 @@
 package org.neckgeom.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
-import org.neckgeom.budget.Share;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.Fret;
 import org.neckgeom.geometry.FretTable;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.OrderPlan;
-import org.neckgeom.plan.PlanCheck;
-import org.neckgeom.plan.PlanSection;
-import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * The whole plan as data for other programs: JSON with a unit beside every figure, and tables of frets and stations as
  * comma-separated values. Immutable.
  *
- * <p>The JSON is one object (RFC 8259). Every quantity is {@code {"value": 34, "unit": "mm"}}; units are {@code mm} or
- * {@code in}, {@code deg}, {@code N}, {@code Hz}, {@code g/m}. Its parts:
+ * <p>The JSON is one object (RFC 8259). What the plan was told stands first and reads back as it was, {@link #planFrom}; what
+ * it answers stands in {@code answers}, is not read back, and may be left out by a program that writes such a document.
  *
  * <pre>
  * format      "neckgeom plan"
- * version     1; a reader should refuse a number it does not know
- * design      name, scale, frets, bodyAtFret, fingerboard, back, and wood, channel, head, heel, strings as told
+ * version     1
+ * design      name, frets, bodyAtFret, and scale, fingerboard, back, wood, channel, head, heel, strings as told
  * blank       length, width, thickness, nutFromHeadEnd, outOfParallel, wood
- * shop        what it is made with, in words
- * scarf       place, pitch, glueFace, frontLine, backLine, breakLineShift, if the head is scarfed on
- * neckSet     angle, heelFace, reach, if told
- * checks      name, outcome (good, open, stop), found, allowed, todo
- * cautions    code, text, why
- * sections    title, rows of label and value, notes
- * order       steps of number, operation, why; clashes in words
- * budgets     title, contents, limits where told, standardDeviation, low95, high95, shares of the variance
- * fretTable   fret, fromNut, fromLast, width
- * stations    name, fromNut, width, woodDepth, and channelDepth, woodLeft where the channel reaches
+ * shop        cutter, fence, leaves, repeatability, deepestPass, lastPass, feed, turning
+ * steps       trial cuts and fence moves, in the order in which they were made
+ * limits      centredWithin, woodLeftAtLeast, bridgeWithin, relief
+ * scarf       place, pitch, thicknesses, what was planed off and glued on; left out where the head is not scarfed on
+ * neckSet     heights, action, compensation, dome; left out where not told
+ * weather     before and after: humidity and temperature
+ * order       operations, leftOut, done, start, kept
+ * details     strings, head layout, tuners, fall-away, back, spares
+ * workmanship a spread for each kind of step
+ * readings    what has been read on the neck, each value with its standardUncertainty
+ * answers     standing, checks, cautions, sections, order, budgets, fretTable, stations
  * </pre>
  *
- * <p>The design reads back as it was: {@link #designFrom}.
+ * <p>A quantity is {@code {"value": 34, "unit": "mm"}}, in one of the units of its kind: {@code mm, in, thou, ft, cm, m};
+ * {@code deg, rad}; {@code N, lbf, kgf}; {@code Hz, rpm}; {@code mm/s, mm/min, in/min, m/s}; {@code %, 1};
+ * {@code degC, degF, K}; {@code g/m, lb/in}; {@code MPa, GPa, psi}. Where only another unit gives a number back exactly,
+ * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
+ *
+ * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key told
+ * twice, nesting deeper than 100 levels, a text of more than 100,000 characters, a number beyond a
+ * double or of more than 1,000 characters and a document of
+ * more than 10,000,000 characters are refused in one sentence with the place.
  */
 public final class PlanData {
 
@@ -66,23 +67,25 @@ public final class PlanData {
     }
 
     /**
-     * Returns the design that a JSON text written by {@link #toJson} holds.
+     * Returns the plan that a JSON text written by {@link #toJson} holds.
      *
      * @param json the text
-     * @return a design equal to the one it was written from; figures of a wood that is not listed keep their values, not
-     *     their sources
+     * @return a plan equal to the one it was written from, whose JSON is the same text
+     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
+     */
+    public static NeckPlan planFrom(String json) {
+        return DataSource.read(Objects.requireNonNull(json, "json"), FORMAT, VERSION, PlanMap::from);
+    }
+
+    /**
+     * Returns the design alone of the plan that a JSON text holds.
+     *
+     * @param json a text as {@link #planFrom} reads it
+     * @return a design equal to that of the plan it was written from
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckDesign designFrom(String json) {
-        DataMap data = DataMap.of(JsonReader.read(Objects.requireNonNull(json, "json")), "");
-        if (!data.text("format").equals(FORMAT)) {
-            throw new IllegalArgumentException(
-                    "format must be \"" + FORMAT + "\", but was \"" + data.text("format") + "\"");
-        }
-        if (data.count("version") != VERSION) {
-            throw new IllegalArgumentException("version must be " + VERSION + ", but was " + data.count("version"));
-        }
-        return DesignData.from(data.inner("design"));
+        return planFrom(json).design();
     }
 
     /**
@@ -92,147 +95,8 @@ public final class PlanData {
      */
     public String toJson() {
         DataMap data = DataMap.empty().put("format", FORMAT).put("version", VERSION);
-        data.put("design", DesignData.of(plan.design()));
-        data.put("blank", blank());
-        data.put("shop", plan.shop().toString());
-        plan.scarf()
-                .ifPresent(joint -> data.put(
-                        "scarf",
-                        DataMap.empty()
-                                .put("place", joint.place().toString())
-                                .put(
-                                        "pitch",
-                                        DataMap.quantity(joint.scarf().pitch().house(), ShopUnit.DEGREE))
-                                .length("glueFace", joint.glueFaceMm(), plan.style())
-                                .length("frontLine", joint.frontLineMm(), plan.style())
-                                .length("backLine", joint.backLineMm(), plan.style())
-                                .length("breakLineShift", joint.breakLineShiftMm(), plan.style())));
-        plan.neckSet()
-                .ifPresent(set -> data.put(
-                        "neckSet",
-                        DataMap.empty()
-                                .put(
-                                        "angle",
-                                        DataMap.quantity(set.angle().angle().house(), ShopUnit.DEGREE))
-                                .put(
-                                        "heelFace",
-                                        DataMap.quantity(set.heelFace().angle().house(), ShopUnit.DEGREE))
-                                .length("reach", set.reach().house(), plan.style())));
-        data.putAll("checks", plan.checks().stream().map(PlanData::check).toList());
-        data.putAll(
-                "cautions",
-                plan.cautions().stream()
-                        .map(caution -> DataMap.empty()
-                                .put("code", caution.code())
-                                .put("text", caution.text())
-                                .put("why", caution.why()))
-                        .toList());
-        data.putAll("sections", plan.sections().stream().map(PlanData::section).toList());
-        data.put("order", order(plan.order().plan()));
-        data.putAll("budgets", BudgetPart.of(plan).stream().map(this::budget).toList());
-        data.putAll("fretTable", frets());
-        data.putAll("stations", stations());
-        return data.toJson();
-    }
-
-    private DataMap blank() {
-        Blank blank = plan.blank();
-        LengthStyle style = blank.style();
-        DataMap data = DataMap.empty()
-                .length("length", blank.lengthMm(), style)
-                .length("width", blank.widthMm(), style)
-                .length("thickness", blank.thicknessMm(), style)
-                .length("nutFromHeadEnd", blank.nutFromHeadEndMm(), style)
-                .length("outOfParallel", blank.outOfParallelMm(), style);
-        blank.wood().ifPresent(wood -> data.put("wood", wood.name()));
-        return data;
-    }
-
-    private static DataMap check(PlanCheck check) {
-        return DataMap.empty()
-                .put("name", check.name())
-                .put("outcome", check.outcome().toString())
-                .put("found", check.found())
-                .put("allowed", check.allowed())
-                .put("todo", check.todo());
-    }
-
-    private static DataMap section(PlanSection section) {
-        return DataMap.empty()
-                .put("title", section.title())
-                .putAll(
-                        "rows",
-                        section.rows().stream()
-                                .map(row -> DataMap.empty()
-                                        .put("label", row.label())
-                                        .put("value", row.value()))
-                                .toList())
-                .put("notes", section.notes());
-    }
-
-    private static DataMap order(OrderPlan order) {
-        List<String> clashes = new ArrayList<>();
-        order.clashes().forEach(clash -> clashes.add(clash.toString()));
-        return DataMap.empty()
-                .putAll(
-                        "steps",
-                        order.steps().stream()
-                                .map(step -> DataMap.empty()
-                                        .put("number", step.number())
-                                        .put("operation", step.operation().name())
-                                        .put("why", step.why()))
-                                .toList())
-                .put("clashes", clashes);
-    }
-
-    private DataMap budget(BudgetPart part) {
-        LengthStyle style = plan.style();
-        DataMap data = DataMap.empty()
-                .put("title", part.title())
-                .put("contents", part.budget().title());
-        part.limits().ifPresent(limits -> data.put("limits", limits.toString()));
-        data.length(
-                        "standardDeviation",
-                        part.budget().distribution().standardDeviation().house(),
-                        style)
-                .length("low95", part.usual().lowHouse(), style)
-                .length("high95", part.usual().highHouse(), style);
-        List<DataMap> shares = new ArrayList<>();
-        for (Share<?> share : part.budget().sharesByStep().list()) {
-            shares.add(DataMap.empty().put("step", share.name()).put("fraction", share.fraction()));
-        }
-        return data.putAll("shares", shares);
-    }
-
-    private List<DataMap> frets() {
-        List<DataMap> rows = new ArrayList<>();
-        LengthStyle style = plan.style();
-        for (Fret fret : FretTable.of(plan.design()).frets()) {
-            rows.add(DataMap.empty()
-                    .put("fret", fret.number())
-                    .length("fromNut", fret.fromNutMm(), style)
-                    .length("fromLast", fret.fromLast().house(), style)
-                    .length("width", 2 * plan.design().halfWidthAtMm(fret.fromNutMm()), style));
-        }
-        return rows;
-    }
-
-    private List<DataMap> stations() {
-        List<DataMap> rows = new ArrayList<>();
-        LengthStyle style = plan.style();
-        Stations stations = new Stations(plan.design());
-        for (Stations.Station station : stations.listed()) {
-            double x = station.x();
-            DataMap row = DataMap.empty()
-                    .put("name", station.name())
-                    .length("fromNut", x, style)
-                    .length("width", 2 * plan.design().halfWidthAtMm(x), style)
-                    .length("woodDepth", plan.design().backDepthAtMm(x), style);
-            stations.channelDepth(x).ifPresent(depth -> row.length("channelDepth", depth, style));
-            stations.woodAt(x).ifPresent(wood -> row.length("woodLeft", wood.woodMm(), style));
-            rows.add(row);
-        }
-        return rows;
+        PlanMap.tell(plan, data);
+        return data.put("answers", AnswerMap.of(plan)).toJson();
     }
 
     /**

@@ -1,7 +1,11 @@
 package org.neckgeom.sheet;
 
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.geometry.HeelCorners;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Operation;
 
 /**
  * What has been settled of a neck's shape beyond its design, as drawings need it.
@@ -9,17 +13,24 @@ import org.neckgeom.plan.NeckPlan;
  * @param details strings across, posts, fanned frets
  * @param saddleMm station of the saddle on the centreline; used where strings are told
  * @param stockMm width of the blank, of which ears make up what the head is wider; 0 when it is not known
+ * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
+ * @param done the operations that are done, in their order
  */
-record Settled(NeckDetails details, double saddleMm, double stockMm) {
+record Settled(NeckDetails details, double saddleMm, double stockMm, Optional<HeelCorners> offHeel, List<String> done) {
 
     static Settled nothing() {
-        return new Settled(NeckDetails.none(), 0, 0);
+        return new Settled(NeckDetails.none(), 0, 0, Optional.empty(), List.of());
     }
 
     static Settled of(NeckPlan plan) {
         double saddle = plan.neckSet()
                 .map(set -> plan.design().bodyJointMm() + set.reach().house())
                 .orElse(plan.design().scale().lengthMm());
-        return new Settled(plan.details(), saddle, plan.blank().widthMm());
+        return new Settled(
+                plan.details(),
+                saddle,
+                plan.blank().widthMm(),
+                plan.heelCorners(),
+                plan.order().finished().stream().map(Operation::name).toList());
     }
 }

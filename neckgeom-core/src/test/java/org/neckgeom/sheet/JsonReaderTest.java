@@ -19,7 +19,9 @@ class JsonReaderTest {
         Object read =
                 JsonReader.read(" {\"a\": [1, -0.5e+2, true, false, null], \"b\": {\"c\": \"x\"}, \"d\": []}\r\n\t");
 
-        assertEquals(Map.of("a", List.of(1.0, -50.0, true, false, ""), "b", Map.of("c", "x"), "d", List.of()), read);
+        assertEquals(
+                Map.of("a", List.of(1.0, -50.0, true, false, JsonReader.NULL), "b", Map.of("c", "x"), "d", List.of()),
+                read);
     }
 
     @Test

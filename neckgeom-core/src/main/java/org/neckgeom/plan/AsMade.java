@@ -1,0 +1,252 @@
+package org.neckgeom.plan;
+
+import static org.neckgeom.plan.NeckFeature.CHANNEL_DEPTH;
+import static org.neckgeom.plan.NeckFeature.CHANNEL_END;
+import static org.neckgeom.plan.NeckFeature.CHANNEL_START;
+import static org.neckgeom.plan.NeckFeature.CHANNEL_WIDTH;
+import static org.neckgeom.plan.NeckFeature.FINGERBOARD_OFFSET;
+import static org.neckgeom.plan.NeckFeature.HEAD_THICKNESS;
+import static org.neckgeom.plan.NeckFeature.HEIGHT_AT_BRIDGE;
+import static org.neckgeom.plan.NeckFeature.OFFSET_AT_BRIDGE;
+import static org.neckgeom.plan.NeckFeature.SLOT_OFFSET;
+import static org.neckgeom.plan.NeckFeature.SLOT_OFFSET_AT_HEEL;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.NeckTree;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.HeadSide;
+import org.neckgeom.geometry.HeelCorners;
+import org.neckgeom.geometry.JointPlace;
+import org.neckgeom.geometry.MatingFace;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.SlotLine;
+import org.neckgeom.units.Amount;
+
+/** A plan's neck with what has been read on it put in the place of what was drawn. */
+final class AsMade {
+
+    /** The places of two of the budgets among the four of a plan. */
+    private static final int STRING_LINE = 0;
+
+    private static final int PROJECTION = 3;
+
+    private final NeckPlan plan;
+    private final NeckReadings read;
+
+    private AsMade(NeckPlan plan) {
+        this.plan = plan;
+        this.read = plan.readings();
+    }
+
+    static AsMade of(NeckPlan plan) {
+        return new AsMade(plan);
+    }
+
+    /** The design, its channel as cut, its head and its back as they have become. */
+    NeckDesign design() {
+        NeckDesign design = withHead();
+        return read.backDepths().isEmpty() ? design : design.back(profile(design));
+    }
+
+    private NeckDesign withHead() {
+        NeckDesign design = plan.design().channel(channel());
+        return design.head()
+                .map(head -> plan.design().channel(channel()).head(head(head)))
+                .orElse(design);
+    }
+
+    Channel channel() {
+        Channel drawn = plan.design().channel().orElseThrow();
+        Channel cut = drawn;
+        if (read.has(CHANNEL_START)) {
+            cut = cut.startingAt(value(CHANNEL_START)).cutTo(amount(drawn.endMm()));
+        }
+        if (read.has(CHANNEL_END)) {
+            cut = cut.cutTo(value(CHANNEL_END));
+        }
+        if (read.has(CHANNEL_WIDTH)) {
+            cut = cut.cutWide(value(CHANNEL_WIDTH));
+        }
+        return read.has(CHANNEL_DEPTH) ? cut.cutDeep(value(CHANNEL_DEPTH)) : cut;
+    }
+
+    private Head head(Head drawn) {
+        Head made = drawn;
+        if (read.scarfAngle().isPresent()) {
+            made = Head.pitched(read.scarfAngle().get().value())
+                    .length(drawn.style().amount(drawn.lengthMm()))
+                    .width(amount(drawn.widthMm()))
+                    .thickness(amount(drawn.thicknessMm()))
+                    .swung(Amount.ofHouse(drawn.swingRad(), drawn.pitch().unit()))
+                    .veneer(amount(drawn.veneerMm()), amount(drawn.veneerShortOfNutMm()))
+                    .backVeneer(amount(drawn.backVeneerMm()));
+        }
+        return read.has(HEAD_THICKNESS) ? made.thickness(value(HEAD_THICKNESS)) : made;
+    }
+
+    /** The straight line through the two depths as they have become, for what bends. */
+    private BackProfile profile(NeckDesign design) {
+        BackProfile drawn = plan.design().back();
+        return BackProfile.between(
+                        amount(carvedMm(design, drawn.firstFret())), amount(carvedMm(design, drawn.secondFret())))
+                .atFrets((int) drawn.firstFret(), (int) drawn.secondFret())
+                .asymmetric(drawn.bassPower(), drawn.treblePower());
+    }
+
+    private double carvedMm(NeckDesign design, double fret) {
+        double x = design.scale().fretMm(fret);
+        BackShape plain = drawnBack().on(design);
+        double more = depthMm(carved(plain), x) - depthMm(plain, x);
+        return design.back().depthAtMm(x, design.scale()) + more;
+    }
+
+    private double depthMm(BackShape back, double x) {
+        return back.at(amount(x)).depth().house();
+    }
+
+    /** How far the slot lies off the middle at a station: as read on the neck, and else as it stands at the machine. */
+    double offsetAtMm(double x) {
+        double start = channel().startMm();
+        SlotLine askew = SetUpParts.askew(plan);
+        double head = read.of(SLOT_OFFSET)
+                .map(Estimate::valueHouse)
+                .orElseGet(() -> SetUpParts.offsetNow(plan).valueHouse() + askew.offsetMmAt(start));
+        return head + (x - start) * StrictMath.tan(skewRad());
+    }
+
+    /** The angle of the slot to the centreline: by its two ends, and else as the blank's edges make it. */
+    double skewRad() {
+        if (!read.has(SLOT_OFFSET_AT_HEEL)) {
+            return SetUpParts.askew(plan).skew().house();
+        }
+        double head = read.of(SLOT_OFFSET).map(Estimate::valueHouse).orElse(0.0);
+        double heel = value(SLOT_OFFSET_AT_HEEL).house();
+        return StrictMath.atan2(heel - head, channel().lengthMm());
+    }
+
+    /** How far the drawing's back lies under the glue face at a station. */
+    double drawnDepthMm(double x) {
+        return depthMm(drawnBack(), x);
+    }
+
+    /** Where the back begins to turn into the heel. */
+    double heelStartMm() {
+        return Math.min(drawnBack().heelStartMm(), plan.design().bodyJointMm());
+    }
+
+    /** How well the depths that were carved are known at a station: nothing where none was read near enough. */
+    Optional<Estimate<Length>> carvedAt(double x) {
+        SortedMap<Double, Estimate<Length>> depths = read.backDepths();
+        if (depths.isEmpty() || x < depths.firstKey() || x > depths.lastKey()) {
+            return Optional.empty();
+        }
+        double u = Math.max(
+                depths.headMap(Math.nextUp(x)).values().stream()
+                        .reduce((one, later) -> later)
+                        .orElseThrow()
+                        .uncertaintyHouse(),
+                depths.tailMap(x).values().stream().findFirst().orElseThrow().uncertaintyHouse());
+        return Optional.of(
+                Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit()));
+    }
+
+    /** GOOD within its limits, STOP outside, OPEN where the reading cannot tell. */
+    static Outcome outcome(Verdict<?> verdict) {
+        return switch (verdict.call()) {
+            case WITHIN -> Outcome.GOOD;
+            case UNDECIDED -> Outcome.OPEN;
+            case OUTSIDE -> Outcome.STOP;
+        };
+    }
+
+    /** The back with its transitions, through the depths read. */
+    BackShape back() {
+        return carved(drawnBack().on(withHead()));
+    }
+
+    private BackShape drawnBack() {
+        return plan.details().back().orElse(BackShape.of(plan.design()));
+    }
+
+    private BackShape carved(BackShape back) {
+        BackShape carved = back;
+        for (Map.Entry<Double, Estimate<Length>> depth : read.backDepths().entrySet()) {
+            carved = carved.carved(amount(depth.getKey()), depth.getValue().value());
+        }
+        return carved;
+    }
+
+    /** The joint at the angle that was read. */
+    Optional<ScarfJoint> scarf() {
+        return plan.scarf().map(joint -> read.scarfAngle().isEmpty() ? joint : turned(joint));
+    }
+
+    private ScarfJoint turned(ScarfJoint joint) {
+        Scarf drawn = joint.scarf();
+        Scarf made = Scarf.at(read.scarfAngle().orElseThrow().value())
+                .shaft(amount(drawn.shaftMm()))
+                .head(amount(drawn.headMm()))
+                .kerf(amount(drawn.kerfMm()))
+                .cleaning(amount(drawn.cleaningMm()))
+                .nutLedge(amount(drawn.ledgeMm()))
+                .in(drawn.style());
+        ScarfJoint turned = joint.place() == JointPlace.IN_THE_HEAD ? made.inTheHead() : made.inTheShaft();
+        return turned.planingHeadFace(amount(joint.offHeadFaceMm()))
+                .planingShaftFace(amount(joint.offShaftFaceMm()))
+                .planingHeadBack(amount(joint.offHeadBackMm()))
+                .veneered(HeadSide.FACE, amount(joint.veneerMm()))
+                .veneered(HeadSide.BACK, amount(joint.backVeneerMm()));
+    }
+
+    /** What comes off the heel so that height and centreline come to where they belong at the bridge. */
+    Optional<HeelCorners> heelCorners() {
+        Heel heel = plan.design().heel().orElse(null);
+        if (heel == null || plan.neckSet().isEmpty() || !(read.has(HEIGHT_AT_BRIDGE) || read.has(OFFSET_AT_BRIDGE))) {
+            return Optional.empty();
+        }
+        MatingFace face = MatingFace.of(amount(heel.heightMm()), amount(heel.widthMm()));
+        double tooHigh = read.of(HEIGHT_AT_BRIDGE).map(Estimate::valueHouse).orElse(0.0);
+        double aside = read.of(OFFSET_AT_BRIDGE).map(Estimate::valueHouse).orElse(0.0);
+        return Optional.of(plan.neckSet().get().correction(face, amount(-tooHigh), amount(aside)));
+    }
+
+    /** The four budgets: what was read on the way in the place of its guess, what was read at the bridge in that of all. */
+    List<Budget<Length>> budgets() {
+        NeckTree tree = NeckTree.fromTheChannel(plan.design()).with(plan.workmanship());
+        if (read.has(FINGERBOARD_OFFSET)) {
+            tree = tree.measured("fingerboard", read.of(FINGERBOARD_OFFSET).orElseThrow());
+        }
+        List<Budget<Length>> budgets = new ArrayList<>(tree.budgets());
+        read.of(OFFSET_AT_BRIDGE).ifPresent(line -> budgets.set(STRING_LINE, asRead(budgets.get(STRING_LINE), line)));
+        read.of(HEIGHT_AT_BRIDGE).ifPresent(high -> budgets.set(PROJECTION, asRead(budgets.get(PROJECTION), high)));
+        return List.copyOf(budgets);
+    }
+
+    private static Budget<Length> asRead(Budget<Length> guess, Estimate<Length> reading) {
+        return Budget.of(guess.title(), guess.unit()).with("reading at the bridge", Spread.of(reading));
+    }
+
+    private Amount<Length> value(NeckFeature feature) {
+        return read.of(feature).orElseThrow().value();
+    }
+
+    private Amount<Length> amount(double mm) {
+        return plan.style().amount(mm);
+    }
+}
