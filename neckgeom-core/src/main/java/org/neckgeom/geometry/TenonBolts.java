@@ -98,6 +98,33 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
     }
 
     /**
+     * Returns the length of the tenon.
+     *
+     * @return how far it reaches past the shoulder
+     */
+    public Amount<Length> length() {
+        return style.amount(length);
+    }
+
+    /**
+     * Returns the diameter of the holes.
+     *
+     * @return 0 when none have been told
+     */
+    public Amount<Length> holeDiameter() {
+        return style.amount(diameter);
+    }
+
+    /**
+     * Returns how far the holes' walls stand back from the shoulder.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> setBack() {
+        return style.amount(setBack);
+    }
+
+    /**
      * Returns the holes' depths in order, from the top.
      *
      * @return the depths of their centres

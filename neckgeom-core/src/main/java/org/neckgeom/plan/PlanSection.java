@@ -20,6 +20,9 @@ public record PlanSection(String title, List<Row> rows, List<String> notes) {
     /** Title of the section that lists the frets. */
     public static final String FRETS = "Frets and stations, from the nut";
 
+    /** Title of the section that lists both ends of fanned frets. */
+    public static final String FANNED = "Fanned frets, at the board's edges";
+
     /**
      * A label and its value.
      *

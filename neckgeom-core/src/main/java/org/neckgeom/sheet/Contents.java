@@ -48,9 +48,13 @@ record Contents(
 
     /** The places of the frets stand in a table of the sheet's own; what is noted about them stays. */
     private static PlanSection withoutTable(PlanSection section) {
-        return section.title().equals(PlanSection.FRETS)
-                ? new PlanSection(section.title(), List.of(), section.notes())
-                : section;
+        if (section.title().equals(PlanSection.FRETS) || section.title().equals(PlanSection.FANNED)) {
+            List<PlanSection.Row> rest = section.rows().stream()
+                    .filter(row -> !row.label().matches("nut|fret \\d+"))
+                    .toList();
+            return new PlanSection(section.title(), rest, section.notes());
+        }
+        return section;
     }
 
     static Contents of(NeckPlan plan) {

@@ -126,17 +126,24 @@ final class Page {
         for (PlanSection section : contents.sections()) {
             page.open("section");
             page.element("h3", section.title());
-            page.open("dl");
-            for (PlanSection.Row row : section.rows()) {
-                page.open("div").element("dt", row.label()).open("dd");
-                value(row.value());
-                page.close().close();
-            }
-            page.close();
+            rows(section.rows());
             section.notes().forEach(note -> page.element("p", note, "class", "quiet"));
             page.close();
         }
         page.close().close();
+    }
+
+    private void rows(List<PlanSection.Row> rows) {
+        if (rows.isEmpty()) {
+            return;
+        }
+        page.open("dl");
+        for (PlanSection.Row row : rows) {
+            page.open("div").element("dt", row.label()).open("dd");
+            value(row.value());
+            page.close().close();
+        }
+        page.close();
     }
 
     /** The first line large, what explains it under it; columns made for a terminal become label and text. */
@@ -197,13 +204,7 @@ final class Page {
             i++;
             page.open("section", "class", "budget");
             page.element("h3", part.title());
-            page.open("dl");
-            for (PlanSection.Row row : part.rows()) {
-                page.open("div").element("dt", row.label()).open("dd");
-                value(row.value());
-                page.close().close();
-            }
-            page.close();
+            rows(part.rows());
             page.open("div", "class", "figures");
             BudgetDrawings.shares(part, "shares-" + i).writeOn(page);
             BudgetDrawings.curve(part, contents.shown(), "spread-" + i).writeOn(page);

@@ -13,6 +13,9 @@ final class PageGrid {
     /** How far neighbouring pages show the same. */
     static final double OVERLAP = 10;
 
+    /** Of the sheet's own white edge, which a page has too. */
+    private static final double TRIM = 9;
+
     private static final double CROSS = 4;
 
     /** A page's place: its name, and its window's left and upper edge on the sheet, v downwards. */
@@ -67,11 +70,11 @@ final class PageGrid {
     }
 
     private int columns() {
-        return (int) Math.max(1, Math.ceil((sheet.width() - OVERLAP) / (across - OVERLAP)));
+        return (int) Math.max(1, Math.ceil((sheet.width() - 2 * TRIM - OVERLAP) / (across - OVERLAP)));
     }
 
     private int rows() {
-        return (int) Math.max(1, Math.ceil((sheet.height() - OVERLAP) / (down - OVERLAP)));
+        return (int) Math.max(1, Math.ceil((sheet.height() - 2 * TRIM - OVERLAP) / (down - OVERLAP)));
     }
 
     private List<Tile> tiles() {
@@ -79,7 +82,7 @@ final class PageGrid {
         for (int row = 0; row < rows(); row++) {
             for (int column = 0; column < columns(); column++) {
                 String name = (char) ('A' + row) + String.valueOf(column + 1);
-                Tile tile = new Tile(name, column * (across - OVERLAP), row * (down - OVERLAP));
+                Tile tile = new Tile(name, TRIM + column * (across - OVERLAP), TRIM + row * (down - OVERLAP));
                 if (sheet.marks().stream().anyMatch(mark -> isOn(mark, tile))) {
                     all.add(tile);
                 }
@@ -93,8 +96,8 @@ final class PageGrid {
         List<Mark> crosses = new ArrayList<>();
         for (int row = 0; row <= rows(); row++) {
             for (int column = 0; column <= columns(); column++) {
-                double u = column * (across - OVERLAP) + OVERLAP / 2;
-                double v = sheet.height() - (row * (down - OVERLAP) + OVERLAP / 2);
+                double u = TRIM + column * (across - OVERLAP) + OVERLAP / 2;
+                double v = sheet.height() - (TRIM + row * (down - OVERLAP) + OVERLAP / 2);
                 crosses.add(Run.line(Layer.CHECK, u - CROSS, v, u + CROSS, v));
                 crosses.add(Run.line(Layer.CHECK, u, v - CROSS, u, v + CROSS));
             }

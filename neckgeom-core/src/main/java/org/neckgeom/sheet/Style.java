@@ -118,6 +118,7 @@ final class Style {
             h2,h3{break-after:avoid;break-inside:avoid}
             section.sheet{break-before:page}
             .checks,.settings{display:block;columns:2;column-gap:8mm}
+            .budget dl{display:grid;grid-template-columns:repeat(3,1fr);gap:0 8mm}
             .figures{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm;align-items:start}
             .scroll{overflow:visible}
             .checks li,figure,dl div,tr,.budget{break-inside:avoid}
