@@ -100,8 +100,7 @@ final class ShapeParts {
     /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
     private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
         NeckDesign design = plan.design();
-        PlanSection.Draft draft =
-                PlanSection.titled(PlanSection.FANNED).row("frets", fan);
+        PlanSection.Draft draft = PlanSection.titled(PlanSection.FANNED).row("frets", fan);
         for (int fret = 0; fret <= design.frets(); fret++) {
             draft.row(
                     fret == 0 ? "nut" : "fret " + fret,
