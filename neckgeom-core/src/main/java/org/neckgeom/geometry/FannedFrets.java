@@ -85,42 +85,6 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
     }
 
     /**
-     * Returns the scale along the outermost bass string, with its divisions.
-     *
-     * @return the scale
-     */
-    public Scale bassScale() {
-        return Scale.of(style.amount(bass)).divisions(divisions);
-    }
-
-    /**
-     * Returns the scale along the outermost treble string, with its divisions.
-     *
-     * @return the scale
-     */
-    public Scale trebleScale() {
-        return Scale.of(style.amount(treble)).divisions(divisions);
-    }
-
-    /**
-     * Returns how far apart the outer strings run.
-     *
-     * @return their centres at nut and saddle
-     */
-    public OuterStrings outerStrings() {
-        return OuterStrings.ofMm(atNut, atSaddle, style);
-    }
-
-    /**
-     * Returns the fret that stands square to the centreline.
-     *
-     * @return 0 (the nut) or more, need not be whole
-     */
-    public double squareFret() {
-        return straight;
-    }
-
-    /**
      * Returns the scale on the centreline: half of both outer strings' runs along it, on which frets cross it as they do a
      * straight scale of this length.
      *

@@ -63,18 +63,6 @@ class FannedFretsTest {
         assertThat(plain.onCentreline(12).house()).isCloseTo(325, offset(1e-12));
     }
 
-    @Test
-    void of_takesBackWhatItTells() {
-        FannedFrets fan = FannedFrets.of(
-                Scale.of(mm(686)).divisions(19), Scale.of(mm(648)).divisions(19), SPREAD, 7.5);
-
-        assertThat(FannedFrets.of(fan.bassScale(), fan.trebleScale(), fan.outerStrings(), fan.squareFret()))
-                .isEqualTo(fan);
-        assertThat(fan.bassScale().lengthMm()).isEqualTo(686);
-        assertThat(fan.trebleScale().lengthMm()).isEqualTo(648);
-        assertThat(fan.squareFret()).isEqualTo(7.5);
-    }
-
     /** Fret lines through both outer strings' points, cut by JTS with the board's edges, 45 to 57 mm wide at fret 12. */
     @Test
     void onEdges_isWhereTheLineMeetsTheBoardByJts() {
