@@ -1,0 +1,150 @@
+package org.neckgeom.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+import org.openjdk.jmh.runner.options.VerboseMode;
+
+/**
+ * Measures all there is to measure in one go, some ten minutes, and writes it into a folder: {@code table.md} with the
+ * costs, the targets and the growth, {@code results.json}, {@code growth.svg}.
+ *
+ * <p>Every benchmark runs twice, with all the others in between, in many slices of 10 ms; the best slice counts, so that
+ * what else the machine does matters little. The heap is small and touched beforehand: on a large untouched one the price
+ * of an allocation is a matter of luck.
+ */
+final class Measure {
+
+    private static final int ROUNDS = 2;
+    private static final int SLICES = 80;
+    private static final int LONG_SLICES = 25;
+
+    private Measure() {}
+
+    /**
+     * Measures and writes.
+     *
+     * @param args the folder
+     * @throws Exception if a benchmark fails or the folder can't be written
+     */
+    public static void main(String[] args) throws Exception {
+        Path folder = Files.createDirectories(Path.of(args[0]));
+        long start = System.nanoTime();
+        Scores scores = new Scores();
+        for (int round = 0; round < ROUNDS; round++) {
+            run(scores, "CentringBenchmark|UnitsBenchmark|StrengthBenchmark|BudgetBenchmark|PlanBenchmark", SLICES);
+            run(scores, "LeavesBenchmark", SLICES, "leaves", "40", "most", "4");
+            run(scores, "GeometryBenchmark", SLICES, "power", "2");
+            run(scores, "GeometryBenchmark.woodLeft", SLICES, "power", "2.5");
+            run(scores, "TrialsBenchmark", LONG_SLICES);
+            said("round " + (round + 1) + " of " + ROUNDS, start);
+        }
+        List<Double> chains = FreshJvm.lines(heap("256m"), RandomChains.class).stream()
+                .map(Double::valueOf)
+                .toList();
+        said("random chains", start);
+        GrowthTable growth = new GrowthTable(FreshJvm.lines(heap("1500m"), Growth.class));
+        said("growth", start);
+        Measured run = new Measured(
+                scores,
+                FreshJvm.times(),
+                FreshJvm.indriyaClasses("own"),
+                FreshJvm.indriyaClasses("foreign"),
+                chains,
+                growth,
+                numpy(),
+                where());
+        said("fresh JVMs and numpy", start);
+        write(folder, run);
+        System.out.println(Files.readString(folder.resolve("table.md")));
+    }
+
+    private static void run(Scores scores, String which, int slices, String... parameters) throws RunnerException {
+        ChainedOptionsBuilder options = new OptionsBuilder()
+                .include("org\\.neckgeom\\.bench\\.(" + which + ")")
+                .warmupIterations(6)
+                .warmupTime(TimeValue.milliseconds(200))
+                .measurementIterations(slices)
+                .measurementTime(TimeValue.milliseconds(10))
+                .forks(1)
+                .verbosity(VerboseMode.SILENT)
+                .shouldFailOnError(true)
+                .addProfiler(GCProfiler.class);
+        for (int i = 0; i < parameters.length; i += 2) {
+            options.param(parameters[i], parameters[i + 1]);
+        }
+        scores.add(new Runner(options.build()).run());
+    }
+
+    private static List<String> heap(String size) {
+        return List.of("-Xms" + size, "-Xmx" + size, "-XX:+AlwaysPreTouch");
+    }
+
+    /** What the script finds, or nothing where there is no numpy. */
+    private static Map<String, String> numpy() throws IOException, InterruptedException {
+        Path script = Files.createTempFile("trials", ".py");
+        try (var text = Measure.class.getResourceAsStream("/bench/numpy_trials.py")) {
+            Files.write(script, text.readAllBytes());
+            Map<String, String> found = new HashMap<>();
+            for (String line : FreshJvm.lines(List.of("python3", script.toString()))) {
+                String[] words = line.split(" ");
+                found.put(words[0], words[1]);
+            }
+            return found;
+        } catch (IOException absent) {
+            System.err.println("numpy is left out: " + absent.getMessage());
+            return Map.of();
+        } finally {
+            Files.delete(script);
+        }
+    }
+
+    /** Machine and JVM, as far as they matter. */
+    private static String where() throws IOException {
+        Path cpus = Path.of("/proc/cpuinfo");
+        String processor = Files.exists(cpus)
+                ? Files.readAllLines(cpus).stream()
+                        .filter(line -> line.startsWith("model name"))
+                        .map(line -> line.substring(line.indexOf(':') + 1).strip())
+                        .findFirst()
+                        .orElse("unknown")
+                : System.getProperty("os.arch");
+        return String.format(
+                Locale.ROOT,
+                "%s %s, %d processors, %s",
+                System.getProperty("java.vm.name"),
+                System.getProperty("java.version"),
+                Runtime.getRuntime().availableProcessors(),
+                processor);
+    }
+
+    private static void write(Path folder, Measured run) throws IOException {
+        TargetTable targets = new TargetTable(run);
+        String numpy = run.hasNumpy() ? "; numpy " + run.numpy().get("version") : "";
+        Files.writeString(
+                folder.resolve("table.md"),
+                "Measured on " + run.where() + numpy + ".\n\n## Costs\n\n" + new CostTable(run).toMarkdown()
+                        + "\n## Targets\n\n" + targets.toMarkdown() + "\n## Growth\n\n"
+                        + run.growth().toMarkdown());
+        Files.writeString(folder.resolve("growth.svg"), run.growth().toSvg());
+        Files.writeString(
+                folder.resolve("results.json"),
+                "{\n  \"where\": \"" + run.where() + numpy + "\",\n  \"scores\": {\n"
+                        + run.scores().toJson() + "\n  },\n  \"targets\": [\n" + targets.toJson()
+                        + "\n  ],\n  \"growth\": {\n" + run.growth().toJson() + "\n  }\n}\n");
+    }
+
+    private static void said(String what, long start) {
+        System.err.printf(Locale.ROOT, "%s done after %.0f s%n", what, (System.nanoTime() - start) * 1e-9);
+    }
+}
