@@ -29,9 +29,12 @@ final class PomCheck {
             "scm/url",
             "scm/connection");
 
+    /** Says to compilers what may be null; a user gets no further jar. */
+    private static final String JSPECIFY = "org.jspecify:jspecify";
+
     /** What an embedder takes on; more is a decision, not an accident. */
-    private static final Set<String> ALLOWED = Set.of(
-            "org.neckgeom:neckgeom-api", "javax.measure:unit-api", "tech.units:indriya", "org.jspecify:jspecify");
+    private static final Set<String> ALLOWED =
+            Set.of("org.neckgeom:neckgeom-api", "javax.measure:unit-api", "tech.units:indriya", JSPECIFY);
 
     private final Element project;
     private final String text;
@@ -77,7 +80,9 @@ final class PomCheck {
             if (!ALLOWED.contains(name)) {
                 problems.add("brings " + name);
             }
-            if (!at(dependency, "scope").matches("|compile|runtime")) {
+            boolean forCompilersOnly =
+                    name.equals(JSPECIFY) && at(dependency, "scope").equals("provided");
+            if (!at(dependency, "scope").matches("|compile|runtime") && !forCompilersOnly) {
                 problems.add("has " + name + " in scope " + at(dependency, "scope"));
             }
             if (at(dependency, "version").isBlank()) {
