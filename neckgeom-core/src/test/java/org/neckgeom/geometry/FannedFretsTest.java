@@ -96,27 +96,6 @@ class FannedFretsTest {
         assertThat(fan.squareFret()).isEqualTo(7.5);
     }
 
-    /** Fret lines through both outer strings' points, cut by JTS with the board's edges, 45 to 57 mm wide at fret 12. */
-    @Test
-    void onEdges_isWhereTheLineMeetsTheBoardByJts() {
-        NeckDesign neck = NeckDesign.named("fan")
-                .scale(FRETS.centrelineScale())
-                .fingerboard(Fingerboard.tapered(mm(45), mm(57)).secondAtFret(12));
-        double half = FRETS.centrelineScale().house() / 2;
-        for (int n : new int[] {0, 3, 7, 12, 20}) {
-            double share = 1 - Math.pow(2, -n / 12.0);
-            double y = (38 + 22 * share) / 2;
-            LineSegment fret = new LineSegment(
-                    at(FRETS.onBass(n).house(), -y), at(FRETS.onTreble(n).house(), y));
-            LineSegment bassEdge = new LineSegment(at(0, -22.5), at(half, -28.5));
-            LineSegment trebleEdge = new LineSegment(at(0, 22.5), at(half, 28.5));
-
-            assertThat(FRETS.onBassEdge(n, neck).house()).isCloseTo(fret.lineIntersection(bassEdge).x, offset(1e-9));
-            assertThat(FRETS.onTrebleEdge(n, neck).house())
-                    .isCloseTo(fret.lineIntersection(trebleEdge).x, offset(1e-9));
-        }
-    }
-
     @Test
     void of_rejectsScalesThatDivideTheOctaveDifferently() {
         assertThatThrownBy(() ->
