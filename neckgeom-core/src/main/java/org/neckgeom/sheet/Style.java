@@ -99,6 +99,7 @@ final class Style {
     private static final String WIDE = """
             @media (max-width:40rem){
             table{font-size:.78rem}
+            th{font-size:.68rem}
             th,td{padding:.3rem .13rem}
             th:first-child,td:first-child{white-space:normal}
             }
