@@ -130,7 +130,7 @@ public final class Centring implements SaysLengths<Centring> {
      * @return the check
      */
     public Closure closure() {
-        return Closure.of(trial).in(background.style());
+        return Closure.of(trial, background.style());
     }
 
     /**

@@ -94,7 +94,11 @@ public final class Closure implements SaysLengths<Closure> {
      * @return the check
      */
     public static Closure of(TrialCut trial) {
-        return new Closure(Objects.requireNonNull(trial, "trial"), 0, Double.NaN, 0, Double.NaN, trial.style());
+        return of(Objects.requireNonNull(trial, "trial"), trial.style());
+    }
+
+    static Closure of(TrialCut trial, LengthStyle style) {
+        return new Closure(trial, 0, Double.NaN, 0, Double.NaN, style);
     }
 
     /**
