@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class ArcsineLaw extends ExactLaw {
 
+    /** Most that a chance may be off; the double exponential rule itself is better. */
+    static final double ARCSINE_ACCURACY = 1e-10;
+
     private static final int MOST_BREAKS = 64;
     private static final double STEP = 1.0 / 11.0;
     private static final int HALF_POINTS = 36;
@@ -42,6 +45,11 @@ final class ArcsineLaw extends ExactLaw {
         this.rest = besides;
         this.turned = parts.isSymmetric() || besides == null ? besides : ExactLaw.of(others.mirrored());
         this.breaks = besides == null ? new double[] {0.0} : besides.breaks();
+    }
+
+    @Override
+    double accuracy() {
+        return ARCSINE_ACCURACY;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.neckgeom.budget;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,7 @@ import org.neckgeom.units.ShopUnit;
  * Named errors that add up to one result, each with its sensitivity and spread, such as the slot's offset out of fence,
  * depth gauge and blank. Immutable; every {@code with...} returns another budget.
  *
- * <p>The result is {@code sum of c_i e_i}, the errors e_i independent of each other. Worst case, root sum of squares,
+ * <p>The result is {@code sum of c_i e_i}, the errors e_i independent of each other unless {@link #correlated}. Worst case, root sum of squares,
  * exact distribution and trials answer the same sum, each in its own way.
  *
  * <p>The distribution and the trials take a normal spread as normal, however few degrees of freedom its deviation has;
@@ -167,6 +168,52 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
                     + old.spread().unit().kindInWords() + ", but was " + spread);
         }
         return old.with(spread);
+    }
+
+    /**
+     * Returns this budget with some of its contributors correlated, all correlations told at once. Each of them gives way
+     * to an independent one that stands for itself and for what later ones share with it, so that every answer adds up as
+     * {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
+     *
+     * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
+     * signs and all. A {@link Registration} does that by itself.
+     *
+     * @param correlations pairs of contributors; those not named are independent
+     * @return the budget
+     * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, or no errors can be
+     *     correlated like that
+     */
+    public Budget<Q> correlated(Correlation... correlations) {
+        List<Correlation> pairs = List.of(correlations);
+        List<Contributor> contributors = contributors();
+        List<Contributor> group = contributors.stream()
+                .filter(one -> pairs.stream().anyMatch(pair -> pair.isOf(one.name())))
+                .toList();
+        for (Correlation pair : pairs) {
+            if (pairs.stream()
+                            .filter(other -> other.isOf(pair.one()) && other.isOf(pair.other()))
+                            .count()
+                    > 1) {
+                throw new IllegalArgumentException("correlations must each be of another pair, but that of "
+                        + pair.one() + " and " + pair.other() + " was given twice");
+            }
+            for (String name : List.of(pair.one(), pair.other())) {
+                Contributor one = contributors.get(find(name).iterator().next());
+                if (!one.name().equals(name)) {
+                    throw new IllegalArgumentException("\"" + name + "\" must be a contributor, but is a step of \""
+                            + one.name() + "\"; tell all correlations at once");
+                }
+                if (one.spread().law() != Spread.Law.NORMAL || one.contribution() == 0.0) {
+                    throw new IllegalArgumentException("correlated contributors must have a normal spread that reaches"
+                            + " the result, but " + name + " was " + one);
+                }
+            }
+        }
+        List<Contributor> independent = new ArrayList<>(Correlation.independent(group, pairs));
+        List<Contributor> all = contributors.stream()
+                .map(one -> group.contains(one) ? independent.remove(0) : one)
+                .toList();
+        return withAll(all);
     }
 
     /**

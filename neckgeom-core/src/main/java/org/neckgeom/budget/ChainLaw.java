@@ -42,6 +42,7 @@ final class ChainLaw extends ExactLaw {
     };
 
     private final @Nullable ChainLaw mirror;
+    private final double accuracy;
     private final double inverseUnit;
     private final double edge;
     private final double[] knots;
@@ -57,6 +58,7 @@ final class ChainLaw extends ExactLaw {
 
     private ChainLaw(Parts parts, ChainPlan plan, boolean withMirror) {
         super(parts);
+        this.accuracy = plan.accuracy;
         int p = plan.out;
         double unit = plan.reach > 0.0 ? plan.reach : parts.rectangles.length > 0 ? parts.rectangles[0] : 1.0;
         this.inverseUnit = 1.0 / unit;
@@ -93,6 +95,11 @@ final class ChainLaw extends ExactLaw {
         } else {
             this.mirror = withMirror ? new ChainLaw(parts.mirrored(), plan, false) : null;
         }
+    }
+
+    @Override
+    double accuracy() {
+        return accuracy;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.neckgeom.budget;
 
+import java.util.Arrays;
 import java.util.Objects;
 
 /**
@@ -11,11 +12,14 @@ final class ChainPlan {
     /** Terms of the inversion are dropped where their envelope is below {@code exp(-35) = 6e-16}. */
     private static final double LOG_DROP = -35.0;
 
-    /** The same, 1e-12, where several arcsines fall so slowly that more would not be worth its time. */
-    private static final double ROUGH_LOG_DROP = -27.6;
-
     private static final int CHEAP_NODES = 20_000;
-    private static final int BEARABLE_NODES = 500_000;
+
+    /** Where several arcsines fall too slowly, the inversion stops here and says how far it may be off. */
+    private static final int MOST_NODES = 50_000;
+
+    /** Sines and cosines that samples may cost in all. */
+    private static final int MOST_SAMPLE_TERMS = 2_000_000;
+
     private static final int MOST_OUT = 14;
     private static final int MOST_KNOTS = 1 << 14;
     private static final int FEW_SAMPLES = 256;
@@ -34,27 +38,43 @@ final class ChainPlan {
     /** Nodes of the characteristic function of what stays in. */
     final int nodes;
 
+    /** Most that a chance may be off. */
+    final double accuracy;
+
     private ChainPlan(int out, boolean samplesOut, double reach, double nodes) {
+        this(out, samplesOut, reach, reach == 0.0 ? 0 : (int) Math.min(Math.ceil(nodes), 1e7), ExactLaw.ACCURACY);
+    }
+
+    private ChainPlan(int out, boolean samplesOut, double reach, int nodes, double accuracy) {
         this.out = out;
         this.samplesOut = samplesOut;
         this.reach = reach;
-        this.nodes = reach == 0.0 ? 0 : (int) Math.min(Math.ceil(nodes), 1e7);
+        this.nodes = nodes;
+        this.accuracy = accuracy;
     }
 
     boolean isCheap() {
         return nodes <= CHEAP_NODES;
     }
 
-    boolean isBearable() {
-        return nodes <= BEARABLE_NODES;
-    }
-
     static ChainPlan of(Parts parts) {
         return of(parts, LOG_DROP);
     }
 
-    static ChainPlan rough(Parts parts) {
-        return of(parts, ROUGH_LOG_DROP);
+    /**
+     * Everything stays in and the inversion is cut off, for several arcsines hardly smoothed. Past the highest frequency T
+     * the envelope e falls at least as {@code t^-q}, q half the number of arcsines over their first bend; the terms left
+     * out are {@code |phi|/(k pi)} and so add up to no more than {@code e(T)/(q pi)}.
+     */
+    static ChainPlan cut(Parts parts) {
+        int samples = parts.samples.stream().mapToInt(set -> set.length).sum();
+        int nodes = Math.min(MOST_NODES, MOST_SAMPLE_TERMS / Math.max(1, samples));
+        double bounded = Math.max(parts.bounded(), parts.mirrored().bounded());
+        double reach = bounded * (1.0 + 1e-12) + ExactLaw.FARTHEST_SDS * Math.sqrt(parts.normalVariance);
+        double top = nodes * Math.PI / reach;
+        long bent = Arrays.stream(parts.arcsines).filter(a -> a * top > 1.0).count();
+        double left = StrictMath.exp(logEnvelope(top, parts, logs(parts), squares(parts)));
+        return new ChainPlan(0, false, reach, nodes, ExactLaw.ACCURACY + left / (0.5 * bent * Math.PI));
     }
 
     private static ChainPlan of(Parts parts, double logDrop) {
@@ -151,14 +171,8 @@ final class ChainPlan {
      */
     private static double highestFrequency(Parts parts, double logDrop) {
         double[] a = parts.rectangles;
-        double[] logs = new double[a.length + 1];
-        double[] squares = new double[a.length + 1];
-        for (int i = 0; i < a.length; i++) {
-            logs[i + 1] = logs[i] + Math.log(a[i]);
-        }
-        for (int i = a.length - 1; i >= 0; i--) {
-            squares[i] = squares[i + 1] + a[i] * a[i] / 3.0;
-        }
+        double[] logs = logs(parts);
+        double[] squares = squares(parts);
         if (parts.normalVariance == 0.0 && a.length == 0 && parts.arcsines.length == 0) {
             return 0.0;
         }
@@ -178,6 +192,24 @@ final class ChainPlan {
             }
         }
         return over;
+    }
+
+    /** Sums of the logarithms of the largest rectangles. */
+    private static double[] logs(Parts parts) {
+        double[] logs = new double[parts.rectangles.length + 1];
+        for (int i = 0; i < parts.rectangles.length; i++) {
+            logs[i + 1] = logs[i] + Math.log(parts.rectangles[i]);
+        }
+        return logs;
+    }
+
+    /** Variances of the smallest rectangles, from each one on. */
+    private static double[] squares(Parts parts) {
+        double[] squares = new double[parts.rectangles.length + 1];
+        for (int i = parts.rectangles.length - 1; i >= 0; i--) {
+            squares[i] = squares[i + 1] + parts.rectangles[i] * parts.rectangles[i] / 3.0;
+        }
+        return squares;
     }
 
     private static double logEnvelope(double t, Parts parts, double[] logs, double[] squares) {

@@ -16,8 +16,12 @@ import org.neckgeom.units.ShopUnit;
 /**
  * The exact distribution of a budget's result, computed and not simulated. Immutable, safe to share between threads.
  *
- * <p>Probabilities are right to 1e-12, to 1e-10 where several arcsine parts stand out with little to smooth them. Chances
- * smaller than that are right to 1e-14 absolute, not relative.
+ * <p>Chances are right to {@link #accuracy}, absolute and not relative: 1e-12; 1e-10 where one arcsine part, or nothing but
+ * two, stands out; less where several stand out with little to smooth them, as more digits would take seconds.
+ *
+ * <p>A normal part is taken as normal, however few degrees of freedom its deviation has. Student's law has no place here:
+ * its tails reach so far that no bound of this method holds. Its factor for the effective degrees of freedom (Welch and
+ * Satterthwaite, JCGM 100:2008, G.4) is in {@link Budget#rootSumSquare}, its draws are in {@link Propagation}.
  *
  * @param <Q> the kind of the result
  */
@@ -35,6 +39,15 @@ public final class Distribution<Q extends Quantity<Q>> implements SaysLengths<Di
         this.law = law;
         this.mean = mean;
         this.unit = unit;
+    }
+
+    /**
+     * Returns how far a chance may be off at most.
+     *
+     * @return a chance, more than 0
+     */
+    public double accuracy() {
+        return law.accuracy();
     }
 
     /**

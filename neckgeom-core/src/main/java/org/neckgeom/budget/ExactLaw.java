@@ -36,16 +36,18 @@ abstract class ExactLaw {
     }
 
     static ExactLaw of(Parts parts) {
-        if (parts.arcsines.length > 0) {
-            ChainPlan plan = ChainPlan.of(parts);
-            if (plan.isCheap()) {
-                return new ChainLaw(parts, plan);
-            }
-            ChainPlan rough = parts.arcsines.length > 1 ? ChainPlan.rough(parts) : plan;
-            return parts.arcsines.length > 1 && rough.isBearable() ? new ChainLaw(parts, rough) : new ArcsineLaw(parts);
+        ChainPlan plan = ChainPlan.of(parts);
+        if (parts.arcsines.length == 0 || plan.isCheap()) {
+            return new ChainLaw(parts, plan);
         }
-        return new ChainLaw(parts, ChainPlan.of(parts));
+        // One arcsine over a law that is quick by itself, or over another one alone; more would multiply the work.
+        return parts.arcsines.length == 1 || parts.isArcsinePair()
+                ? new ArcsineLaw(parts)
+                : new ChainLaw(parts, ChainPlan.cut(parts));
     }
+
+    /** Most that a chance may be off. */
+    abstract double accuracy();
 
     /** Chance of a value up to y. */
     abstract double lower(double y);

@@ -54,6 +54,11 @@ final class Parts {
         return samples.isEmpty();
     }
 
+    /** Whether there is nothing but two arcsines. */
+    boolean isArcsinePair() {
+        return arcsines.length == 2 && rectangles.length == 0 && samples.isEmpty() && normalVariance == 0.0;
+    }
+
     /** The same sum with its sign turned. */
     Parts mirrored() {
         List<double[]> turned = new ArrayList<>();

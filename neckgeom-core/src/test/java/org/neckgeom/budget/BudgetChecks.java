@@ -111,6 +111,7 @@ public final class BudgetChecks {
         checks.check("the same, inputs of the document", Source.EA_4_02, "S2", Status.MEMORY, "mg")
                 .figure(29.3, weight(25 / Math.sqrt(3)), 0.05)
                 .of("Budget.rootSumSquare");
+        correlated(checks);
         Propagation<Dimensionless> expansion = Propagation.to("coefficient", ShopUnit.ONE)
                 .input("L0", one(1.4999), normal(0.0001))
                 .input("L1", one(1.5021), normal(0.0002))
@@ -123,6 +124,36 @@ public final class BudgetChecks {
         checks.check("its uncertainty, first order", Source.NIST_TN_1900, "E13", Status.PUBLISHED, "1/K")
                 .figure(1.76e-6, expansion.firstOrder().uncertaintyHouse(), 5e-9)
                 .of("Propagation.firstOrder");
+    }
+
+    /** Voltage, current and phase measured together five times. */
+    private static void correlated(Checks checks) {
+        double v = 4.9990;
+        double i = 0.019661;
+        double phi = 1.04446;
+        double cos = StrictMath.cos(phi);
+        double sin = StrictMath.sin(phi);
+        Check check = checks.check(
+                "resistance and reactance from correlated readings",
+                Source.GUM,
+                "H.2, Table H.4",
+                Status.PUBLISHED,
+                "ohm");
+        check.of("Budget.rootSumSquare");
+        double[][] rows = {
+            {cos / i, -v * cos / (i * i), -v * sin / i, 0.071}, {sin / i, -v * sin / (i * i), v * cos / i, 0.295}
+        };
+        for (double[] row : rows) {
+            Budget<Dimensionless> budget = Budget.of("impedance", ShopUnit.ONE)
+                    .with("V", row[0], normal(0.0032))
+                    .with("I", row[1], normal(0.0000095))
+                    .with("phi", row[2], normal(0.00075))
+                    .correlated(
+                            new Correlation("V", "I", -0.36),
+                            new Correlation("V", "phi", 0.86),
+                            new Correlation("I", "phi", -0.65));
+            check.figure(row[3], budget.rootSumSquare().uncertaintyHouse(), 0.004);
+        }
     }
 
     private static double weight(double difference) {

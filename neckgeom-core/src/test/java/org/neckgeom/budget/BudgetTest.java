@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -90,6 +91,75 @@ class BudgetTest {
         assertThat(interval.highHouse()).isCloseTo(17.0158140998666749262389612768, within(1e-11));
         assertThat(interval.lowHouse()).isCloseTo(-17.0158140998666749262389612768, within(1e-11));
         assertThat(1.959963984540054 * sum.rootSumSquare().uncertaintyHouse()).isCloseTo(19.89, within(0.01));
+    }
+
+    /** JCGM 100:2008, 5.2.2, example (from memory): ten resistors of u = 0.1 ohm, all correlated by 1, add up to 1 ohm. */
+    @Test
+    void correlated_addsInFullWhatAlwaysErrsAlike() {
+        Budget<Dimensionless> budget = Budget.of("resistors", ShopUnit.ONE);
+        List<Correlation> all = new ArrayList<>();
+        for (int n = 0; n < 10; n++) {
+            budget = budget.with("R" + n, Spread.normal(one(0.1)).shifted(one(0.01 * n)));
+            for (int m = 0; m < n; m++) {
+                all.add(new Correlation("R" + m, "R" + n, 1.0));
+            }
+        }
+
+        Budget<Dimensionless> together = budget.correlated(all.toArray(Correlation[]::new));
+
+        assertThat(together.rootSumSquare().uncertaintyHouse()).isCloseTo(1.0, within(1e-12));
+        assertThat(together.rootSumSquare().valueHouse()).isCloseTo(0.45, within(1e-12));
+        assertThat(together.distribution().standardDeviation().house()).isCloseTo(1.0, within(1e-12));
+        assertThat(budget.rootSumSquare().uncertaintyHouse()).isCloseTo(Math.sqrt(0.1), within(1e-12));
+    }
+
+    @Test
+    void correlated_cancelsWhatIsSubtracted() {
+        Budget<Length> difference = Budget.named("difference")
+                .with("one", Spread.normal(mm(0.1)))
+                .with("other", -1.0, Spread.normal(mm(0.1)));
+
+        assertThat(difference
+                        .correlated(new Correlation("one", "other", 1))
+                        .rootSumSquare()
+                        .uncertaintyHouse())
+                .isZero();
+        assertThat(difference
+                        .correlated(new Correlation("other", "one", 0.5))
+                        .rootSumSquare()
+                        .uncertaintyHouse())
+                .isCloseTo(0.1, within(1e-15));
+        assertThat(difference
+                        .correlated(new Correlation("one", "other", 0))
+                        .rootSumSquare()
+                        .uncertaintyHouse())
+                .isCloseTo(0.1 * Math.sqrt(2), within(1e-15));
+    }
+
+    @Test
+    void correlated_refusesWhatCannotBe() {
+        Budget<Length> three = Budget.named("three")
+                .with("a", Spread.normal(mm(0.1)))
+                .with("b", Spread.normal(mm(0.1)))
+                .with("c", Spread.rectangular(mm(0.1)))
+                .with("d", Spread.normal(mm(0.2)));
+
+        assertThatThrownBy(() -> three.correlated(new Correlation("a", "c", 0.5)))
+                .hasMessage("correlated contributors must have a normal spread that reaches the result, but c was c, 1"
+                        + " times rectangular, half-width 0.1 mm");
+        assertThatThrownBy(() -> three.correlated(
+                        new Correlation("a", "b", 0.9),
+                        new Correlation("b", "d", 0.9),
+                        new Correlation("a", "d", -0.9)))
+                .hasMessageStartingWith(
+                        "correlations must fit together, but no errors can be correlated like \"a\" and");
+        assertThatThrownBy(() -> new Correlation("a", "b", 1.1))
+                .hasMessage("correlation of \"a\" and \"b\" must be from -1 to 1, but was 1.1");
+        assertThatThrownBy(() -> new Correlation("a", "b", Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Correlation("a", "a", 1)).hasMessageContaining("itself");
+        Budget<Length> once = three.correlated(new Correlation("a", "b", 0.5));
+        assertThatThrownBy(() -> once.correlated(new Correlation("a", "d", 0.5)))
+                .hasMessageContaining("tell all correlations at once");
     }
 
     @Test

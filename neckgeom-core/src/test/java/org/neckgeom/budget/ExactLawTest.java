@@ -213,17 +213,69 @@ class ExactLawTest {
         assertThat(law.quantile(0.9)).isCloseTo(4.0, within(1e-14));
     }
 
-    /** Several arcsines hardly smoothed: inversion with many nodes and integration over angles check each other. */
+    /** Several arcsines alone: inversion cut off and integration over angles check each other. */
     @Test
-    void severalArcsines_comeOutAlikeBothWays() {
-        for (String text : new String[] {"a:1 a:0.7 r:0.01", "a:1 a:0.3 r:0.2"}) {
+    void severalArcsines_areRightToTheAccuracyTheySay() {
+        for (String text : new String[] {"a:1 a:0.7", "a:1 a:1", "a:1 a:0.01", "a:1 a:0.7 a:0.4"}) {
             Parts parts = ChainTable.parts(text);
-            ExactLaw inverted = new ChainLaw(parts, ChainPlan.rough(parts));
+            ExactLaw cut = new ChainLaw(parts, ChainPlan.cut(parts));
             ExactLaw angles = new ArcsineLaw(parts);
-            for (double z = -1.4; z < 1.5; z += 1.3) {
+            assertThat(cut.accuracy()).as(text).isBetween(1e-9, 1e-4);
+            for (double z = -1.4; z < 1.5; z += 0.7) {
                 double y = z * angles.sd();
-                assertThat(inverted.lower(y)).as("%s at %s", text, y).isCloseTo(angles.lower(y), within(1e-10));
+                assertThat(cut.lower(y))
+                        .as("%s at %s", text, y)
+                        .isCloseTo(angles.lower(y), within(cut.accuracy() + angles.accuracy()));
             }
+        }
+    }
+
+    /**
+     * Two arcsines under a little normal smoothing s: away from the bends, the pair's own law averaged over the normal
+     * one by Gauss and Hermite's three points, {@code (F(y - h) + 4 F(y) + F(y + h))/6, h = s sqrt(3)}.
+     */
+    @Test
+    void smoothedArcsines_areThePairsAveraged() {
+        double s = 1e-4;
+        ExactLaw pair = ExactLaw.of(ChainTable.parts("a:1 a:0.7"));
+        ExactLaw smoothed = ExactLaw.of(ChainTable.parts("a:1 a:0.7 n:0.0001"));
+        double h = s * Math.sqrt(3.0);
+        for (double y : new double[] {-1.5, -1.2084, -0.7, -0.1, 0.0, 0.15, 0.9, 1.6}) {
+            double expected = (pair.lower(y - h) + 4.0 * pair.lower(y) + pair.lower(y + h)) / 6.0;
+            assertThat(smoothed.lower(y)).as("at %s", y).isCloseTo(expected, within(1e-10));
+        }
+    }
+
+    /** Two arcsines alone: half the values lie under 0; at a + b and beyond all of them; b after a as a after b. */
+    @Test
+    void arcsinePair_hasItsEndsAndItsMiddle() {
+        ExactLaw law = ExactLaw.of(ChainTable.parts("a:1 a:0.7"));
+
+        assertThat(law).isInstanceOf(ArcsineLaw.class);
+        assertThat(law.lower(0)).isCloseTo(0.5, within(1e-12));
+        assertThat(law.lower(1.7)).isCloseTo(1.0, within(1e-12));
+        assertThat(law.upper(-1.7)).isCloseTo(1.0, within(1e-12));
+        assertThat(law.lower(law.quantile(0.9))).isCloseTo(0.9, within(1e-10));
+    }
+
+    /** The work counted, not timed: however the widths of arcsines lie, no plan takes more nodes than this. */
+    @Test
+    void arcsines_areBoundedInWork() {
+        SplittableRandom random = new SplittableRandom(77L);
+        for (int i = 0; i < 300; i++) {
+            Parts.Builder builder = new Parts.Builder();
+            for (int n = 2 + random.nextInt(5); n > 0; n--) {
+                builder.arcsine(Math.pow(10.0, random.nextDouble(-3.0, 0.0)));
+            }
+            if (random.nextBoolean()) {
+                builder.normal(Math.pow(10.0, random.nextDouble(-8.0, -3.0)));
+            }
+            Parts parts = builder.build();
+            ExactLaw law = ExactLaw.of(parts);
+
+            assertThat(ChainPlan.cut(parts).nodes).isLessThanOrEqualTo(50_000);
+            assertThat(law.accuracy()).as("seed 77, chain %s", i).isLessThan(2e-4);
+            assertThat(law.lower(0.0)).as("seed 77, chain %s", i).isCloseTo(0.5, within(law.accuracy()));
         }
     }
 

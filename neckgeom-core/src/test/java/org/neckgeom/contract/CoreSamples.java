@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Contributor;
+import org.neckgeom.budget.Correlation;
 import org.neckgeom.budget.Dual;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
@@ -169,6 +170,7 @@ final class CoreSamples {
                 () -> Weather.from(percent(45), ShopUnit.CELSIUS.of(21)).to(percent(25), ShopUnit.CELSIUS.of(21)),
                 () -> budget(),
                 () -> new Contributor("fence", "fence", 1, Spread.normal(mm(0.05))),
+                () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckTree.fromTheChannel(neck()),
                 () -> Registration.from("rod channel", Spread.normal(mm(0.05))).place("heel"),
                 () -> Registration.from("rod channel", Spread.normal(mm(0.05)))

@@ -1,0 +1,123 @@
+package org.neckgeom.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Numbers;
+
+/**
+ * How two contributors of a budget go together, such as {@code "fence" and "stop", coefficient 0.8}: 1 when they always
+ * err alike, -1 when always opposite, 0 when neither knows of the other. Immutable.
+ *
+ * @param one a contributor with a normal spread
+ * @param other another one
+ * @param coefficient r, from -1 to 1 (JCGM 100:2008, 5.2.2)
+ */
+public record Correlation(String one, String other, double coefficient) {
+
+    /** A remainder of a variance under this share of it is nothing but rounding. */
+    private static final double ROUNDING = 1e-12;
+
+    /**
+     * Checks the parts.
+     *
+     * @param one a contributor with a normal spread
+     * @param other another one
+     * @param coefficient r, from -1 to 1
+     * @throws IllegalArgumentException if both are the same or the coefficient is out of its range
+     */
+    public Correlation {
+        if (Objects.requireNonNull(one, "one").equals(Objects.requireNonNull(other, "other"))) {
+            throw new IllegalArgumentException(
+                    "a correlation must be between two contributors, but was between \"" + one + "\" and itself");
+        }
+        if (!(coefficient >= -1.0 && coefficient <= 1.0)) {
+            throw new IllegalArgumentException("correlation of \"" + one + "\" and \"" + other
+                    + "\" must be from -1 to 1, but was " + Numbers.plain(coefficient));
+        }
+        coefficient += 0.0;
+    }
+
+    /**
+     * Returns independent contributors that add up to the same as the correlated ones: with the triangular root L of the
+     * matrix of coefficients, {@code e_i = u_i sum of L_ij z_j}, so z_j comes in {@code sum of c_i u_i L_ij} times.
+     */
+    static List<Contributor> independent(List<Contributor> group, List<Correlation> correlations) {
+        int n = group.size();
+        double[][] root = root(group, correlations);
+        List<Contributor> all = new ArrayList<>();
+        for (int j = 0; j < n; j++) {
+            Contributor own = group.get(j);
+            double sum = 0.0;
+            double degrees = Double.POSITIVE_INFINITY;
+            for (int i = j; i < n; i++) {
+                Contributor one = group.get(i);
+                sum += one.sensitivity() * one.spread().scaleHouse() * root[i][j];
+                // No rule is known for the degrees of freedom of correlated parts (JCGM 100:2008, G.4.1): the fewest.
+                degrees = root[i][j] == 0.0
+                        ? degrees
+                        : Math.min(degrees, one.spread().degreesOfFreedom());
+            }
+            String others = group.stream()
+                    .filter(one -> one != own)
+                    .map(Contributor::name)
+                    .collect(Collectors.joining(", "));
+            Spread<?> spread = own.spread().scaled(Math.abs(sum) / own.contribution());
+            all.add(new Contributor(
+                    own.name() + ", correlated with " + others,
+                    own.step(),
+                    own.sensitivity(),
+                    degrees < Double.POSITIVE_INFINITY ? spread.degreesOfFreedom(degrees) : spread));
+        }
+        return all;
+    }
+
+    private static double[][] root(List<Contributor> group, List<Correlation> correlations) {
+        int n = group.size();
+        double[][] root = new double[n][n];
+        for (int j = 0; j < n; j++) {
+            double rest = 1.0;
+            for (int k = 0; k < j; k++) {
+                rest -= root[j][k] * root[j][k];
+            }
+            root[j][j] = rest > ROUNDING ? Math.sqrt(rest) : 0.0;
+            boolean fits = rest >= -ROUNDING;
+            for (int i = j + 1; i < n; i++) {
+                double open = between(group.get(i), group.get(j), correlations);
+                for (int k = 0; k < j; k++) {
+                    open -= root[i][k] * root[j][k];
+                }
+                fits &= root[j][j] > 0.0 || Math.abs(open) <= Math.sqrt(ROUNDING);
+                root[i][j] = root[j][j] > 0.0 ? open / root[j][j] : 0.0;
+            }
+            if (!fits) {
+                throw new IllegalArgumentException(
+                        "correlations must fit together, but no errors can be correlated like "
+                                + correlations.stream()
+                                        .map(Correlation::toString)
+                                        .collect(Collectors.joining("; ")));
+            }
+        }
+        return root;
+    }
+
+    private static double between(Contributor one, Contributor other, List<Correlation> correlations) {
+        return correlations.stream()
+                .filter(pair -> pair.isOf(one.name()) && pair.isOf(other.name()))
+                .mapToDouble(Correlation::coefficient)
+                .findFirst()
+                .orElse(0.0);
+    }
+
+    boolean isOf(String name) {
+        return one.equals(name) || other.equals(name);
+    }
+
+    /** Returns such as {@code "fence" and "stop", coefficient 0.8}. */
+    @Override
+    public String toString() {
+        return "\"" + one + "\" and \"" + other + "\", coefficient " + Numbers.trimmed(coefficient, 4);
+    }
+}
