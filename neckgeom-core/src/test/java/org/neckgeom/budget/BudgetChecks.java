@@ -35,6 +35,7 @@ public final class BudgetChecks {
     public static void into(Checks checks) {
         rootSumSquare(checks.topic("Errors that add up: root sum of squares"));
         exact(checks.topic("Errors that add up: exact distribution"));
+        allowances(checks.topic("Errors that add up: allowances"));
         trials(checks.topic("Errors that add up: trials and propagation"));
     }
 
@@ -249,12 +250,35 @@ public final class BudgetChecks {
         }
         Check capability = checks.check(
                 "fraction of N(10, 0.4) and N(10.5, 0.4) outside 9 to 11", Source.CAPABILITY, "", Status.PUBLISHED, "");
-        capability.of("Budget.yield", "Yield.chanceOutside");
+        capability.of("Budget.yield", "Yield.chanceOutside", "Yield.probability");
         double[][] outside = {{10, 0.01242}, {10.5, 0.10574}};
         for (double[] row : outside) {
             Budget<Dimensionless> process = budget(Map.of("process", normal(0.4).shifted(one(row[0]))));
             capability.figure(
                     row[1], process.yield(Limits.between(one(9), one(11))).chanceOutside(), 5.1e-6);
+        }
+    }
+
+    /** How wide a normal part may be: the limit over the normal law's factor. */
+    private static void allowances(Checks checks) {
+        Check allowed = checks.check(
+                "how wide a normal part may be, 90 to 99.9 %",
+                Source.STATISTICS, "NormalDistribution", Status.LIBRARY, "");
+        Check common = checks.check(
+                "common scale of three normal parts", Source.STATISTICS, "NormalDistribution", Status.LIBRARY, "");
+        allowed.of("Budget.allowance", "Allowance.factor");
+        common.of("Budget.allocate", "Allocation.commonFactor");
+        Budget<Dimensionless> single = budget(Map.of("a", normal(0.2)));
+        Budget<Dimensionless> three = budget(Map.of("a", normal(0.2), "b", normal(0.3), "c", normal(0.6)));
+        for (double p : new double[] {0.9, 0.95, 0.99, 0.999}) {
+            double z = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.5 + 0.5 * p);
+            Limits<Dimensionless> limits = Limits.within(one(1.3));
+            allowed.relative(
+                    1.3 / z / 0.2,
+                    single.allowance("a", limits, ShopUnit.ONE.of(p)).factor(),
+                    1e-6);
+            common.relative(
+                    1.3 / z / 0.7, three.allocate(limits, ShopUnit.ONE.of(p)).commonFactor(), 1e-6);
         }
     }
 

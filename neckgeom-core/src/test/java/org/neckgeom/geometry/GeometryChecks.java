@@ -6,13 +6,18 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.hipparchus.dfp.Dfp;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.measure.Spread;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.validation.Check;
 import org.neckgeom.validation.Checks;
@@ -341,6 +346,28 @@ public final class GeometryChecks {
                     curve.distance(factory.createPoint(new Coordinate(u, v))),
                     Math.abs(new SuperellipseArc(p).distance(u, v, a, b)),
                     2e-5);
+        }
+        Check chance = checks.check(
+                "chance of under 4 to 7 mm of wood, carved to u 0.3 mm",
+                Source.STATISTICS,
+                "NormalDistribution",
+                Status.LIBRARY,
+                "");
+        chance.of("WoodLeft.chanceBelow", "WoodChance.probability", "WoodLeft.least");
+        WoodLeft wood = WoodLeft.under(
+                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))),
+                BackProfile.between(mm(15), mm(15)),
+                Scale.of(mm(560)),
+                x -> 18);
+        for (double limit = 4; limit <= 7; limit += 0.25) {
+            // Under a half ellipse the nearest wood is not straight down: a normal carving counts one to one.
+            chance.figure(
+                    NormalDistribution.of(wood.least().woodMm(), 0.3).cumulativeProbability(limit),
+                    wood.chanceBelow(
+                                    mm(limit),
+                                    WoodSpreads.ofDepth(Spread.normal(mm(0))).carving(Spread.normal(mm(0.3))))
+                            .probability(),
+                    1e-12);
         }
         Numerics.worst(checks, "wood under a point on the middle of a half circle", "R 10 to 30 mm", 1e-9, 10_000)
                 .points(() -> {

@@ -10,6 +10,10 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.hipparchus.dfp.Dfp;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.QRDecomposition;
+import org.hipparchus.linear.RealMatrix;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Rod;
@@ -36,6 +40,7 @@ public final class SetupChecks {
     @SuppressWarnings("exports") // a package of the tests
     public static void into(Checks checks) {
         centring(checks.topic("Setting up"));
+        rounds(checks);
         leaves(checks);
         channel(checks);
         cutter(checks);
@@ -74,6 +79,41 @@ public final class SetupChecks {
                                     Limits.between(mm(Rows.number(row, "lower")), mm(Rows.number(row, "upper"))))
                             .probability(),
                     1e-11);
+        }
+    }
+
+    /** Three cuts without a move between them, as one weighted least-squares problem. */
+    private static void rounds(Checks checks) {
+        Check least = checks.check(
+                "offset of three cuts, and its uncertainty",
+                Source.HIPPARCHUS,
+                "QRDecomposition",
+                Status.LIBRARY,
+                "mm");
+        least.of("CentringRounds.estimate", "Offset.amount", "Offset.uncertainty");
+        SplittableRandom random = new SplittableRandom(32);
+        for (int i = 0; i < 20; i++) {
+            double[][] design = new double[3][1];
+            double[] seen = new double[3];
+            CentringRounds rounds = null;
+            for (int n = 0; n < 3; n++) {
+                double u = random.nextDouble(0.01, 0.04);
+                double offset = random.nextDouble(0.09, 0.11);
+                // Two walls of uncertainty u each leave u / sqrt(2).
+                design[n][0] = Math.sqrt(2) / u;
+                seen[n] = offset * Math.sqrt(2) / u;
+                Centring cut = Centring.of(
+                        TrialCut.walls(mm(30 + offset), mm(30 - offset)).readWithin(mm(u)));
+                rounds = rounds == null ? CentringRounds.start(cut) : rounds.then(cut);
+            }
+            RealMatrix matrix = new Array2DRowRealMatrix(design);
+            double fitted = new QRDecomposition(matrix)
+                    .getSolver()
+                    .solve(new ArrayRealVector(seen))
+                    .getEntry(0);
+            double deviation = 1 / matrix.getFrobeniusNorm();
+            least.figure(fitted, rounds.estimate().amountMm(), 1e-13)
+                    .figure(deviation, rounds.estimate().uncertaintyMm(), 1e-13);
         }
     }
 
