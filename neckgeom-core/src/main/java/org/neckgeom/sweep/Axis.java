@@ -58,7 +58,7 @@ public final class Axis<Q extends Quantity<Q>> {
                     "step", "more than 0 " + unit.forDifferences().symbol(), step);
         }
         if (!(last.house() >= first.house())) {
-            throw HouseUnits.refused("to", first.brief() + " or more", to);
+            throw HouseUnits.refused("to", first + " or more", to);
         }
         double count = Math.floor((last.house() - first.house()) / inHouse + SLACK) + 1;
         if (count > MOST_VALUES) {
@@ -131,9 +131,7 @@ public final class Axis<Q extends Quantity<Q>> {
     /** Returns such as {@code 9 values from 32 mm to 36 mm}. */
     @Override
     public String toString() {
-        String first = value(0).brief();
-        return size == 1
-                ? "1 value, " + first
-                : size + " values from " + first + " to " + value(size - 1).brief();
+        String first = value(0).toString();
+        return size == 1 ? "1 value, " + first : size + " values from " + first + " to " + value(size - 1);
     }
 }

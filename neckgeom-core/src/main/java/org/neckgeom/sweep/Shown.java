@@ -1,8 +1,6 @@
 package org.neckgeom.sweep;
 
-import org.neckgeom.units.Amount;
-
-/** Values of an axis as text. */
+/** Values of an axis in a line: of a choice such as a wood, its first. */
 final class Shown {
 
     private static final int MOST_CHARACTERS = 60;
@@ -10,8 +8,7 @@ final class Shown {
     private Shown() {}
 
     static String brief(Object value) {
-        String text = value instanceof Amount<?> amount ? amount.brief() : value.toString();
-        String line = text.lines().findFirst().orElse("");
+        String line = value.toString().lines().findFirst().orElse("");
         return line.length() <= MOST_CHARACTERS ? line : line.substring(0, MOST_CHARACTERS) + "...";
     }
 }

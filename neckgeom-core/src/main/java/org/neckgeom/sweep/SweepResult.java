@@ -109,10 +109,12 @@ public final class SweepResult<D, R> {
         return Objects.hash(index, settings, design, answer, refusal);
     }
 
-    /** Returns the answer, or why there is none, and the settings it came from. */
+    /** Returns the answer's first line, or why there is none, and the settings it came from. */
     @Override
     public String toString() {
-        String text = answer == null ? "refused: " + refusal : answer.toString();
+        String text = answer == null
+                ? "refused: " + refusal
+                : answer.toString().lines().findFirst().orElse("");
         String told = text.length() <= MOST_CHARACTERS ? text : text.substring(0, MOST_CHARACTERS) + "...";
         Report report = Report.titled("design " + index + ": " + told);
         settings.entrySet().stream()
