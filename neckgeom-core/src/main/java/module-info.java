@@ -12,4 +12,5 @@ module org.neckgeom.core {
     exports org.neckgeom.setup;
     exports org.neckgeom.sheet;
     exports org.neckgeom.strength;
+    exports org.neckgeom.sweep;
 }

@@ -11,6 +11,7 @@ import org.neckgeom.sheet.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
+import org.neckgeom.sweep.*;
 import org.neckgeom.units.*;
 
 import org.neckgeom.examples.neck.NeckFile;

@@ -1,0 +1,137 @@
+package org.neckgeom.sweep;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The values a quantity takes in a {@link Sweep}, such as {@code 32 mm to 36 mm by 0.5 mm}: evenly spaced, or named one by
+ * one. Immutable.
+ *
+ * <p>Value i of an even axis is {@code from + i * step}, reckoned in the unit of {@code from} and not added up, so that the
+ * last is as true as the first.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Axis<Q extends Quantity<Q>> {
+
+    /** Most values on an axis. */
+    public static final int MOST_VALUES = 1_000_000_000;
+
+    /** A last value short of the end by rounding alone still counts: so much of a step. */
+    private static final double SLACK = 1e-9;
+
+    private final double from;
+    private final double step;
+    private final double[] listed;
+    private final int size;
+    private final ShopUnit<Q> unit;
+
+    private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit) {
+        this.from = from;
+        this.step = step;
+        this.listed = listed;
+        this.size = size;
+        this.unit = unit;
+    }
+
+    /**
+     * Returns evenly spaced values.
+     *
+     * @param <Q> the kind of quantity
+     * @param from the first value; its unit is that of all
+     * @param to where they end, not less than from; itself a value only when a whole number of steps leads there
+     * @param step from one to the next, more than 0
+     * @return the axis
+     */
+    public static <Q extends Quantity<Q>> Axis<Q> steps(Quantity<Q> from, Quantity<Q> to, Quantity<Q> step) {
+        Amount<Q> first = Amount.from(from, "from");
+        ShopUnit<Q> unit = first.unit();
+        Amount<Q> last = Amount.from(to, unit, "to");
+        double inHouse = Amount.from(step, unit, "step").differenceHouse();
+        if (!(inHouse > 0)) {
+            throw HouseUnits.refused(
+                    "step", "more than 0 " + unit.forDifferences().symbol(), step);
+        }
+        if (!(last.house() >= first.house())) {
+            throw HouseUnits.refused("to", first + " or more", to);
+        }
+        double count = Math.floor((last.house() - first.house()) / inHouse + SLACK) + 1;
+        if (count > MOST_VALUES) {
+            throw new IllegalArgumentException("values on an axis must be " + MOST_VALUES + " or fewer, but were "
+                    + String.format(java.util.Locale.ROOT, "%.0f", count));
+        }
+        double inUnit = unit.forDifferences().equals(unit)
+                ? Amount.ofHouse(inHouse, unit).value()
+                : unit.fromHouse(inHouse) - unit.fromHouse(0);
+        return new Axis<>(first.value(), inUnit, new double[0], (int) count, unit);
+    }
+
+    /**
+     * Returns values named one by one.
+     *
+     * @param <Q> the kind of quantity
+     * @param values one or more, in the order they shall be tried; the unit of the first is that of all
+     * @return the axis
+     */
+    public static <Q extends Quantity<Q>> Axis<Q> of(List<? extends Quantity<Q>> values) {
+        if (values.isEmpty()) {
+            throw new IllegalArgumentException("values on an axis must be 1 or more, but there were none");
+        }
+        ShopUnit<Q> unit = Amount.from(values.get(0), "value").unit();
+        double[] listed = values.stream()
+                .mapToDouble(value -> Amount.from(value, unit, "value").valueIn(unit))
+                .toArray();
+        return new Axis<>(0, 0, listed, listed.length, unit);
+    }
+
+    /**
+     * Returns how many values there are.
+     *
+     * @return 1 or more
+     */
+    public int size() {
+        return size;
+    }
+
+    /**
+     * Returns a value.
+     *
+     * @param index 0 for the first
+     * @return the value
+     */
+    public Amount<Q> value(int index) {
+        if (index < 0 || index >= size) {
+            throw new IllegalArgumentException(
+                    "index of a value must be between 0 and " + (size - 1) + ", but was " + index);
+        }
+        return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit);
+    }
+
+    /** True for the same values in the same unit. */
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Axis<?> other
+                && Double.compare(from, other.from) == 0
+                && Double.compare(step, other.step) == 0
+                && size == other.size
+                && unit.equals(other.unit)
+                && Arrays.equals(listed, other.listed);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(from, step, size, unit, Arrays.hashCode(listed));
+    }
+
+    /** Returns such as {@code 9 values from 32 mm to 36 mm}. */
+    @Override
+    public String toString() {
+        String first = value(0).toString();
+        return size == 1 ? "1 value, " + first : size + " values from " + first + " to " + value(size - 1);
+    }
+}

@@ -1,0 +1,213 @@
+package org.neckgeom.sweep;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import javax.measure.Quantity;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+
+/**
+ * Many designs and one question: a design and the values some of its quantities shall take, or a list of designs, or both.
+ * Immutable; holds no result.
+ *
+ * <pre>{@code
+ * Sweep.of(neck)
+ *         .over("nut width", Axis.steps(mm(32), mm(36), mm(0.5)), (n, w) -> n.fingerboard(Fingerboard.tapered(w, mm(46))))
+ *         .over("depth", Axis.steps(mm(13), mm(16), mm(0.5)), (n, d) -> n.back(BackProfile.between(d, d)))
+ *         .results(n -> WoodLeft.under(n).least())
+ * }</pre>
+ *
+ * <p>The axis named last turns fastest. Each design is made and asked when the stream comes to it, and a stream is split
+ * by halves with exact sizes; as the question is a pure function, the results of {@code parallel()} and their order are
+ * those of a single thread. A design or a question that is refused (by {@code IllegalArgumentException} or
+ * {@code ArithmeticException}) gives a result that says so, and the sweep goes on; any other exception ends it.
+ *
+ * @param <D> the kind of design: a {@link org.neckgeom.design.NeckDesign}, a plan, whatever the question takes
+ */
+public final class Sweep<D> {
+
+    private final List<D> designs;
+    private final List<SweepAxis<D>> axes;
+    private final long size;
+
+    private Sweep(List<D> designs, List<SweepAxis<D>> axes) {
+        this.designs = designs;
+        this.axes = axes;
+        long count = designs.size();
+        for (SweepAxis<D> axis : axes) {
+            long so = count;
+            if (Math.multiplyHigh(so, axis.size()) != 0 || so * axis.size() < 0) {
+                throw new IllegalArgumentException("designs of a sweep must be " + Long.MAX_VALUE
+                        + " or fewer, but axis \"" + axis.name() + "\" makes them more");
+            }
+            count = so * axis.size();
+        }
+        this.size = count;
+    }
+
+    /**
+     * Returns a sweep over a single design, until axes are added.
+     *
+     * @param <D> the kind of design
+     * @param design the design
+     * @return the sweep
+     */
+    public static <D> Sweep<D> of(D design) {
+        return new Sweep<>(List.of(design), List.of());
+    }
+
+    /**
+     * Returns a sweep over a list of designs.
+     *
+     * @param <D> the kind of design
+     * @param designs one or more
+     * @return the sweep
+     */
+    public static <D> Sweep<D> ofEach(List<? extends D> designs) {
+        if (designs.isEmpty()) {
+            throw new IllegalArgumentException("designs of a sweep must be 1 or more, but there were none");
+        }
+        return new Sweep<>(List.copyOf(designs), List.of());
+    }
+
+    /**
+     * Returns this sweep with each design so far taken with each value of a quantity.
+     *
+     * @param <Q> the kind of quantity
+     * @param name a name not yet taken, such as {@code nut width}
+     * @param axis the values
+     * @param change the design with a value; a pure function
+     * @return the sweep
+     */
+    public <Q extends Quantity<Q>> Sweep<D> over(String name, Axis<Q> axis, BiFunction<D, Amount<Q>, D> change) {
+        Objects.requireNonNull(axis, "axis");
+        return with(new SweepAxis<>(checked(name), axis.size(), axis::value, Objects.requireNonNull(change, "change")));
+    }
+
+    /**
+     * Returns this sweep with each design so far taken with each of some choices, such as woods.
+     *
+     * @param <T> the kind of choice
+     * @param name a name not yet taken, such as {@code wood}
+     * @param choices one or more
+     * @param change the design with a choice; a pure function
+     * @return the sweep
+     */
+    public <T> Sweep<D> overEach(String name, List<? extends T> choices, BiFunction<D, T, D> change) {
+        if (choices.isEmpty()) {
+            throw new IllegalArgumentException("choices of \"" + name + "\" must be 1 or more, but there were none");
+        }
+        List<T> all = List.copyOf(choices);
+        return with(new SweepAxis<>(checked(name), all.size(), all::get, Objects.requireNonNull(change, "change")));
+    }
+
+    private Sweep<D> with(SweepAxis<D> axis) {
+        List<SweepAxis<D>> more = new ArrayList<>(axes);
+        more.add(axis);
+        return new Sweep<>(designs, List.copyOf(more));
+    }
+
+    private String checked(String name) {
+        if (Objects.requireNonNull(name, "name").isBlank()) {
+            throw new IllegalArgumentException("an axis' name must have a letter, but was \"" + name + "\"");
+        }
+        if (axes.stream().anyMatch(axis -> axis.name().equals(name))) {
+            throw new IllegalArgumentException("axes must have different names, but \"" + name + "\" was given twice");
+        }
+        return name;
+    }
+
+    /**
+     * Returns how many designs there are.
+     *
+     * @return 1 or more
+     */
+    public long size() {
+        return size;
+    }
+
+    /**
+     * Returns the results, in the order of the grid; nothing is done before the stream is read.
+     *
+     * @param <R> the kind of answer
+     * @param question a pure function that does not give null
+     * @return a stream of known size, in one thread until {@code parallel()} is said
+     */
+    public <R> Stream<SweepResult<D, R>> results(Function<? super D, ? extends R> question) {
+        return StreamSupport.stream(new SweepSpliterator<>(this, Objects.requireNonNull(question, "question")), false);
+    }
+
+    /**
+     * Returns the results, told how far they are.
+     *
+     * @param <R> the kind of answer
+     * @param question a pure function that does not give null
+     * @param progress called after each result, and asked whether to go on
+     * @return a stream as of {@link #results(Function)}, which ends in a {@code CancellationException} when cancelled
+     */
+    public <R> Stream<SweepResult<D, R>> results(Function<? super D, ? extends R> question, SweepProgress progress) {
+        Countdown countdown = new Countdown(size, Objects.requireNonNull(progress, "progress"));
+        return StreamSupport.stream(
+                new SweepSpliterator<>(this, Objects.requireNonNull(question, "question"), countdown), false);
+    }
+
+    /**
+     * Returns a single result: what the stream gives at that place. By this a service hands out places instead of designs.
+     *
+     * @param <R> the kind of answer
+     * @param index 0 for the first
+     * @param question a pure function that does not give null
+     * @return the result
+     */
+    public <R> SweepResult<D, R> result(long index, Function<? super D, ? extends R> question) {
+        if (index < 0 || index >= size) {
+            throw new IllegalArgumentException(
+                    "index of a design must be between 0 and " + (size - 1) + ", but was " + index);
+        }
+        SweepCursor<D> cursor = new SweepCursor<>(this, index);
+        return SweepResult.of(index, cursor.settings(), cursor.made(), question);
+    }
+
+    /**
+     * Asks all designs whether they will do, and says which values of the axes can.
+     *
+     * @param will true for a design that will do; a pure function
+     * @return how many will do, and between which values
+     */
+    public SweepSummary<D> keeping(Predicate<? super D> will) {
+        return results(will::test).collect(SweepSummary.collector());
+    }
+
+    List<D> designs() {
+        return designs;
+    }
+
+    List<SweepAxis<D>> axes() {
+        return axes;
+    }
+
+    Map<String, Object> settings(int[] places) {
+        Map<String, Object> settings = new LinkedHashMap<>();
+        for (int k = 0; k < axes.size(); k++) {
+            settings.put(axes.get(k).name(), axes.get(k).value(places[k]));
+        }
+        return Collections.unmodifiableMap(settings);
+    }
+
+    /** Returns how many designs there are and the axes. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Sweep of " + size + (size == 1 ? " design" : " designs"));
+        axes.stream().limit(8).forEach(axis -> report.row(axis.name(), axis.values()));
+        return report.toString();
+    }
+}

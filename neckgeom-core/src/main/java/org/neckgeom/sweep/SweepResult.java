@@ -1,0 +1,125 @@
+package org.neckgeom.sweep;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.text.Report;
+
+/**
+ * What came of one design of a {@link Sweep}: where it stands in the grid, and its answer, or the sentence in which it was
+ * refused. Immutable when designs and answers are.
+ *
+ * @param <D> the kind of design
+ * @param <R> the kind of answer
+ */
+public final class SweepResult<D, R> {
+
+    private static final int MOST_CHARACTERS = 300;
+
+    private final long index;
+    private final Map<String, Object> settings;
+    private final @Nullable D design;
+    private final @Nullable R answer;
+    private final String refusal;
+
+    private SweepResult(
+            long index, Map<String, Object> settings, @Nullable D design, @Nullable R answer, String refusal) {
+        this.index = index;
+        this.settings = settings;
+        this.design = design;
+        this.answer = answer;
+        this.refusal = refusal;
+    }
+
+    /** Asks the question; a design that was refused, or that the question refuses, is an answer too. */
+    static <D, R> SweepResult<D, R> of(
+            long index, Map<String, Object> settings, Made<D> made, Function<? super D, ? extends R> question) {
+        D design = made.design();
+        if (design == null) {
+            return new SweepResult<>(index, settings, null, null, made.refusal());
+        }
+        try {
+            R answer = Objects.requireNonNull(question.apply(design), "answer");
+            return new SweepResult<>(index, settings, design, answer, "");
+        } catch (IllegalArgumentException | ArithmeticException refused) {
+            return new SweepResult<>(index, settings, design, null, Made.sentence(refused));
+        }
+    }
+
+    /**
+     * Returns the place in the sweep, by which {@link Sweep#result} makes the same result again.
+     *
+     * @return 0 for the first
+     */
+    public long index() {
+        return index;
+    }
+
+    /**
+     * Returns the value of each axis by its name, in the order of the axes.
+     *
+     * @return an unmodifiable map; an axis of quantities gives an {@link org.neckgeom.units.Amount}
+     */
+    public Map<String, Object> settings() {
+        return settings;
+    }
+
+    /**
+     * Returns the design.
+     *
+     * @return the design, or nothing when it could not be made
+     */
+    public Optional<D> design() {
+        return Optional.ofNullable(design);
+    }
+
+    /**
+     * Returns the answer.
+     *
+     * @return the answer, or nothing when design or question were refused
+     */
+    public Optional<R> answer() {
+        return Optional.ofNullable(answer);
+    }
+
+    /**
+     * Returns why there is no answer.
+     *
+     * @return a sentence, empty when there is one
+     */
+    public String refusal() {
+        return refusal;
+    }
+
+    /** True for the same place, settings, design and answer. */
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof SweepResult<?, ?> other
+                && index == other.index
+                && settings.equals(other.settings)
+                && Objects.equals(design, other.design)
+                && Objects.equals(answer, other.answer)
+                && refusal.equals(other.refusal);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(index, settings, design, answer, refusal);
+    }
+
+    /** Returns the answer's first line, or why there is none, and the settings it came from. */
+    @Override
+    public String toString() {
+        String text = answer == null
+                ? "refused: " + refusal
+                : answer.toString().lines().findFirst().orElse("");
+        String told = text.length() <= MOST_CHARACTERS ? text : text.substring(0, MOST_CHARACTERS) + "...";
+        Report report = Report.titled("design " + index + ": " + told);
+        settings.entrySet().stream()
+                .limit(8)
+                .forEach(setting -> report.row(setting.getKey(), Shown.brief(setting.getValue())));
+        return report.toString();
+    }
+}

@@ -1,0 +1,110 @@
+package org.neckgeom.contract;
+
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.List;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.geometry.FretTable;
+import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.OrderOfWork;
+import org.neckgeom.setup.Centring;
+import org.neckgeom.setup.RodSlot;
+import org.neckgeom.sheet.PlanData;
+import org.neckgeom.sheet.Sheet;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.strength.Weather;
+import org.neckgeom.sweep.Axis;
+import org.neckgeom.sweep.Sweep;
+import org.neckgeom.units.Amount;
+
+/** A value of each sort that people share: nouns, laws, budgets, settings, answers, plans and sheets. */
+final class SharedValues {
+
+    private SharedValues() {}
+
+    static Budget<Length> budget() {
+        return Budget.named("string line at the bridge")
+                .with("rod channel on the blank", Spread.normal(mm(0.05)))
+                .with("heel on the channel", Spread.rectangular(mm(0.2)))
+                .with("body joint on the heel", Spread.triangular(mm(0.6)))
+                .with("pins", Spread.arcsine(mm(0.1)))
+                .with("readings", Spread.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))));
+    }
+
+    static NeckPlan plan() {
+        return NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
+                .scarf(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead())
+                .trialCut(SampleBench.offCentre())
+                .neckSet(neckSet());
+    }
+
+    private static NeckSet neckSet() {
+        return NeckSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.1))
+                .saddle(mm(15.2))
+                .atNut(mm(0.4))
+                .action(mm(2.0))
+                .compensation(mm(2.2));
+    }
+
+    static List<Object> all() {
+        Budget<Length> budget = budget();
+        NeckPlan plan = plan();
+        Estimate<Length> estimate = Estimate.of(mm(0.14), mm(0.02), 5);
+        Amount<Length> amount = mm(25.4);
+        return List.of(
+                amount,
+                estimate,
+                Limits.within(mm(0.15)),
+                Verdict.of(estimate, Limits.within(mm(0.15))),
+                Spread.samples(List.of(mm(-0.02), mm(0.01), mm(0.03))),
+                SampleBench.offCentre(),
+                SampleBench.metricShop(),
+                SampleBench.inchShop().leaves(),
+                SampleBench.bassBlank(),
+                SampleNecks.octaveMandolin(),
+                SampleNecks.guitar(),
+                SampleNecks.shortScaleBass(),
+                SampleNecks.shortScaleBass().strings(),
+                Centring.of(SampleBench.offCentre()),
+                Centring.of(SampleBench.offCentre())
+                        .move()
+                        .leaves(SampleBench.metricShop().leaves()),
+                RodSlot.of(SampleNecks.octaveMandolin().channel().orElseThrow()),
+                FretTable.of(SampleNecks.guitar()),
+                neckSet(),
+                plan.scarf().orElseThrow(),
+                WoodLeft.under(SampleNecks.octaveMandolin()),
+                Relief.of(SampleNecks.octaveMandolin()),
+                Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)),
+                budget,
+                budget.distribution(),
+                budget.yield(Limits.within(mm(0.5))),
+                budget.shares(),
+                budget.simulate(7).withThreads(1).trials(5_000),
+                OrderOfWork.forNeck().plan(),
+                plan,
+                Sheet.of(plan),
+                PlanData.of(plan),
+                Sweep.of(SampleNecks.octaveMandolin())
+                        .over("scale", Axis.steps(mm(540), mm(580), mm(10)), (neck, scale) -> neck.scale(scale)));
+    }
+}

@@ -1,0 +1,285 @@
+package org.neckgeom.sweep;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.thou;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Spliterator;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.stock.Wood;
+
+class SweepTest {
+
+    /** A design of three numbers, so that the expected grid can be written as three loops. */
+    private record Point(double a, double b, int c) {}
+
+    private static final Sweep<Point> GRID = Sweep.of(new Point(0, 0, 0))
+            .over("a", Axis.steps(mm(1), mm(3), mm(1)), (point, a) -> new Point(a.value(), point.b, point.c))
+            .overEach("c", List.of(7, 8), (point, c) -> new Point(point.a, point.b, c))
+            .over("b", Axis.steps(mm(0), mm(1), mm(0.25)), (point, b) -> new Point(point.a, b.value(), point.c));
+
+    private static final Function<Point, Double> QUESTION = point -> point.a * 100 + point.c * 10 + point.b;
+
+    private static List<Double> byLoops() {
+        List<Double> all = new ArrayList<>();
+        for (int a = 1; a <= 3; a++) {
+            for (int c = 7; c <= 8; c++) {
+                for (int b = 0; b <= 4; b++) {
+                    all.add(a * 100 + c * 10 + 0.25 * b);
+                }
+            }
+        }
+        return all;
+    }
+
+    @Test
+    void results_areThoseOfNestedLoops() {
+        assertThat(GRID.size()).isEqualTo(30);
+        assertThat(GRID.results(QUESTION).map(result -> result.answer().orElseThrow()))
+                .isEqualTo(byLoops());
+        assertThat(GRID.results(QUESTION).map(SweepResult::index))
+                .isEqualTo(LongStream.range(0, 30).boxed().toList());
+        assertThat(GRID.results(QUESTION).skip(6).findFirst().orElseThrow().settings())
+                .containsExactly(
+                        java.util.Map.entry("a", mm(1)),
+                        java.util.Map.entry("c", 8),
+                        java.util.Map.entry("b", mm(0.25)));
+    }
+
+    @Test
+    void results_areTheSameInParallel() {
+        for (int run = 0; run < 20; run++) {
+            assertThat(GRID.results(QUESTION).parallel().toList())
+                    .isEqualTo(GRID.results(QUESTION).toList());
+        }
+    }
+
+    @Test
+    void result_isTheOneOfTheStream() {
+        List<SweepResult<Point, Double>> all = GRID.results(QUESTION).toList();
+        for (int i = 0; i < all.size(); i++) {
+            assertThat(GRID.result(i, QUESTION)).isEqualTo(all.get(i)).hasSameHashCodeAs(all.get(i));
+        }
+    }
+
+    @Test
+    void spliterator_splitsIntoExactSizesInOrder() {
+        List<SweepResult<Point, Double>> found = new ArrayList<>();
+        pieces(GRID.results(QUESTION).spliterator(), found);
+
+        assertThat(found).isEqualTo(GRID.results(QUESTION).toList());
+    }
+
+    /** Splits to the last, each time holding the sizes against each other. */
+    private static void pieces(Spliterator<SweepResult<Point, Double>> rest, List<SweepResult<Point, Double>> found) {
+        long before = rest.getExactSizeIfKnown();
+        Spliterator<SweepResult<Point, Double>> front = rest.trySplit();
+        if (front == null) {
+            assertThat(before).isLessThanOrEqualTo(1);
+            rest.forEachRemaining(found::add);
+            return;
+        }
+        assertThat(front.getExactSizeIfKnown() + rest.getExactSizeIfKnown()).isEqualTo(before);
+        assertThat(front.getExactSizeIfKnown()).isPositive();
+        pieces(front, found);
+        pieces(rest, found);
+    }
+
+    @Test
+    void results_areMadeOnlyWhenRead() {
+        AtomicLong asked = new AtomicLong();
+        Sweep<Point> vast = GRID.over("x", Axis.steps(mm(0), mm(1e6), mm(0.01)), (point, x) -> point)
+                .over("y", Axis.steps(mm(0), mm(1e6), mm(0.01)), (point, y) -> point);
+
+        var stream = vast.results(point -> asked.incrementAndGet());
+        assertThat(asked).hasValue(0);
+        assertThat(stream.limit(3)).hasSize(3);
+
+        assertThat(asked).hasValue(3);
+        assertThat(vast.size()).isEqualTo(30L * 100_000_001L * 100_000_001L);
+        assertThat(vast.result(vast.size() - 1, point -> point).settings()).containsEntry("y", mm(1e6));
+    }
+
+    @Test
+    void over_refusesMoreThanCanBeCounted() {
+        Sweep<Point> vast = GRID.over("x", Axis.steps(mm(0), mm(3e8), mm(1)), (point, x) -> point)
+                .over("y", Axis.steps(mm(0), mm(3e8), mm(1)), (point, y) -> point);
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> vast.over("z", Axis.steps(mm(0), mm(3e8), mm(1)), (point, z) -> point))
+                .withMessageContaining("axis \"z\" makes them more");
+    }
+
+    @Test
+    void design_thatMakesNoSense_saysSoAndTheSweepGoesOn() {
+        Sweep<NeckDesign> sweep = Sweep.of(SampleNecks.octaveMandolin())
+                .over(
+                        "depth",
+                        Axis.steps(mm(-1), mm(1), mm(1)),
+                        (neck, depth) -> neck.back(BackProfile.between(depth, mm(15))))
+                .overEach("frets", List.of(19, 0, 21), NeckDesign::frets);
+
+        List<SweepResult<NeckDesign, Integer>> all =
+                sweep.results(NeckDesign::frets).toList();
+
+        assertThat(all).hasSize(9);
+        assertThat(all.get(0).refusal()).contains("must be more than 0 mm, but was -1 mm");
+        assertThat(all.subList(0, 6)).allMatch(result -> result.design().isEmpty());
+        assertThat(all.get(6).answer()).contains(19);
+        assertThat(all.get(7).refusal()).contains("frets must be between 1 and 200, but were 0");
+        assertThat(all.get(8).answer()).contains(21);
+    }
+
+    @Test
+    void question_thatRefuses_isAnAnswerAndAnotherExceptionIsNot() {
+        SweepResult<Point, Double> refused = GRID.result(3, point -> {
+            throw new ArithmeticException("no answer");
+        });
+
+        assertThat(refused.design()).isPresent();
+        assertThat(refused.refusal()).isEqualTo("no answer");
+        assertThatThrownBy(() -> GRID.results(point -> {
+                            throw new IllegalStateException("a mistake");
+                        })
+                        .toList())
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("a mistake");
+    }
+
+    @Test
+    void progress_isToldEachResult() {
+        List<Long> told = new ArrayList<>();
+
+        GRID.results(QUESTION, (done, size) -> told.add(done) && size == 30).toList();
+
+        assertThat(told).isEqualTo(LongStream.rangeClosed(1, 30).boxed().toList());
+    }
+
+    @Test
+    void progress_cancels() {
+        assertThatThrownBy(
+                        () -> GRID.results(QUESTION, (done, size) -> done < 12).toList())
+                .isInstanceOf(CancellationException.class)
+                .hasMessage("the sweep was cancelled after 12 of 30 designs");
+    }
+
+    @Test
+    void progress_cancelsAllThreads() {
+        AtomicLong asked = new AtomicLong();
+        Sweep<Point> many = GRID.over("x", Axis.steps(mm(0), mm(1e6), mm(1)), (point, x) -> point);
+
+        assertThatThrownBy(() -> many.results(point -> asked.incrementAndGet(), (done, size) -> done < 100)
+                        .parallel()
+                        .forEach(result -> {}))
+                .isInstanceOf(CancellationException.class);
+        // Each thread may have one under way when the hundredth is counted.
+        assertThat(asked.get()).isBetween(100L, 100L + Runtime.getRuntime().availableProcessors() + 1);
+    }
+
+    @Test
+    void ofEach_takesDesignsOneByOne() {
+        Sweep<NeckDesign> sweep = Sweep.ofEach(List.of(SampleNecks.octaveMandolin(), SampleNecks.guitar()))
+                .overEach("frets", List.of(20, 22), NeckDesign::frets);
+
+        assertThat(sweep.results(neck -> neck.name() + neck.frets())
+                        .map(result -> result.answer().orElseThrow()))
+                .containsExactly(
+                        "Octave mandolin, walnut20", "Octave mandolin, walnut22", "Guitar, maple20", "Guitar, maple22");
+    }
+
+    @Test
+    void best_areThoseOfSortingAll() {
+        Function<Point, Double> wavy = point -> Math.rint(Math.sin(37 * (point.a + point.b) + point.c) * 4);
+        List<Long> sorted = GRID.results(wavy).toList().stream()
+                .sorted(Comparator.comparing((SweepResult<Point, Double> result) ->
+                                result.answer().orElseThrow())
+                        .thenComparing(SweepResult::index))
+                .limit(7)
+                .map(SweepResult::index)
+                .toList();
+
+        assertThat(GRID.results(wavy).collect(Best.smallest(7, Double::doubleValue)))
+                .extracting(SweepResult::index)
+                .isEqualTo(sorted);
+        assertThat(GRID.results(wavy).parallel().collect(Best.smallest(7, Double::doubleValue)))
+                .extracting(SweepResult::index)
+                .isEqualTo(sorted);
+        assertThat(GRID.results(wavy)
+                        .collect(Best.greatest(1, Double::doubleValue))
+                        .get(0)
+                        .answer())
+                .contains(4.0);
+    }
+
+    @Test
+    void best_leavesOutRefusalsAndWhatIsNoNumber() {
+        Function<Point, Double> gaps = point -> {
+            if (point.c == 7) {
+                throw new ArithmeticException("no answer");
+            }
+            return point.a == 1 ? Double.NaN : point.b;
+        };
+
+        assertThat(GRID.results(gaps).collect(Best.smallest(100, Double::doubleValue)))
+                .hasSize(10);
+    }
+
+    @Test
+    void keeping_saysHowManyAndBetweenWhichValues() {
+        SweepSummary<Point> summary = GRID.keeping(point -> point.c == 8 && point.b >= 0.25 && point.b < 1);
+
+        assertThat(summary.kept()).isEqualTo(9);
+        assertThat(summary.asked()).isEqualTo(30);
+        assertThat(summary.first().orElseThrow().index()).isEqualTo(6);
+        assertThat(summary).hasToString("""
+                        9 of 30 designs will do
+                          a  1 mm to 3 mm
+                          c  8
+                          b  0.25 mm to 0.75 mm""");
+        assertThat(GRID.keeping(point -> false)).hasToString("0 of 30 designs will do");
+    }
+
+    @Test
+    void axis_countsItsStepsWithoutAddingThemUp() {
+        assertThat(Axis.steps(mm(0), mm(1), mm(0.1)).size()).isEqualTo(11);
+        assertThat(Axis.steps(mm(0), mm(1), mm(0.3)).size()).isEqualTo(4);
+        assertThat(Axis.steps(mm(5), mm(5), mm(1)).size()).isEqualTo(1);
+        assertThat(Axis.steps(inch(1), inch(2), thou(250)).value(3)).isEqualTo(inch(1.75));
+        assertThat(Axis.of(List.of(inch(1), mm(50.8)))).hasToString("2 values from 1 in to 2 in");
+        assertThat(Axis.steps(mm(0), mm(1000), mm(0.001)).value(1_000_000)).isEqualTo(mm(1000));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Axis.steps(mm(0), mm(1), mm(0)))
+                .withMessage("step must be more than 0 mm, but was 0 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Axis.steps(mm(2), mm(1), mm(1)))
+                .withMessage("to must be 2 mm or more, but was 1 mm");
+    }
+
+    @Test
+    void texts_areShort() {
+        Sweep<NeckDesign> woods =
+                Sweep.of(SampleNecks.octaveMandolin()).overEach("wood", Wood.listed(), NeckDesign::wood);
+
+        assertThat(GRID).hasToString("""
+                Sweep of 30 designs
+                  a  3 values, 1 mm to 3 mm
+                  c  2 values, 7 to 8
+                  b  5 values, 0 mm to 1 mm""");
+        assertThat(woods.toString()).hasSizeLessThan(300);
+        assertThat(woods.result(0, neck -> neck).toString()).hasSizeLessThan(1000);
+        assertThat(woods.keeping(neck -> true).toString()).hasSizeLessThan(1000).contains(" more");
+    }
+}

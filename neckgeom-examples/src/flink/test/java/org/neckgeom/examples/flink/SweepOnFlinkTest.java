@@ -1,0 +1,38 @@
+package org.neckgeom.examples.flink;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.sheet.PlanData;
+import org.neckgeom.sweep.SweepResult;
+
+class SweepOnFlinkTest {
+
+    private static final NeckPlan PLAN =
+            NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
+
+    @Test
+    void answers_haveTheBitsOfTheStream() throws Exception {
+        List<SweepResult<NeckDesign, Double>> wanted =
+                LeastWood.sweep(PLAN.design()).results(LeastWood::leastMm).toList();
+
+        List<Answer> found = SweepOnFlink.answers(PlanData.of(PLAN).toJson(), 2);
+
+        assertThat(found).hasSize(wanted.size()).hasSize(10_000);
+        for (int i = 0; i < found.size(); i++) {
+            SweepResult<NeckDesign, Double> one = wanted.get(i);
+            assertThat(found.get(i).index).isEqualTo(i);
+            assertThat(Double.doubleToLongBits(found.get(i).woodMm))
+                    .isEqualTo(Double.doubleToLongBits(one.answer().orElse(0.0)));
+            assertThat(found.get(i).refusal).isEqualTo(one.refusal());
+        }
+        assertThat(wanted).anyMatch(one -> !one.refusal().isEmpty());
+        assertThat(wanted.stream().filter(one -> one.answer().isPresent()).count())
+                .isBetween(100L, 9_999L);
+    }
+}
