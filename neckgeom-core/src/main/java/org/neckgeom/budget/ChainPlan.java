@@ -140,7 +140,9 @@ final class ChainPlan {
                 rough = new ChainPlan(p, samplesOut, reach, nodes);
             }
         }
-        // With no rectangle taken out nothing is amplified, so there is always a rough plan.
+        if (rough == null) {
+            throw new ArithmeticException("the errors differ too much in size to be added up exactly; simulate the budget");
+        }
         return best == null || !best.isCheap() ? Objects.requireNonNull(rough) : best;
     }
 
@@ -154,7 +156,7 @@ final class ChainPlan {
         double[] logs = new double[a.length + 1];
         double[] squares = new double[a.length + 1];
         for (int i = 0; i < a.length; i++) {
-            logs[i + 1] = logs[i] + Math.log(a[i]);
+            logs[i + 1] = logs[i] + StrictMath.log(a[i]);
         }
         for (int i = a.length - 1; i >= 0; i--) {
             squares[i] = squares[i + 1] + a[i] * a[i] / 3.0;
@@ -195,11 +197,11 @@ final class ChainPlan {
         }
         double sum = -0.5 * t * t * (parts.normalVariance + squares[low]) - logs[low];
         if (low > 0) {
-            sum -= low * Math.log(t);
+            sum -= low * StrictMath.log(t);
         }
         for (double x : parts.arcsines) {
             double y = x * t;
-            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * Math.log(0.5 * Math.PI * y);
+            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * StrictMath.log(0.5 * Math.PI * y);
         }
         return sum;
     }

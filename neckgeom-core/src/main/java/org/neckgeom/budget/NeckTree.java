@@ -43,6 +43,7 @@ public final class NeckTree implements SaysLengths<NeckTree> {
         this.design = Objects.requireNonNull(design, "design");
         this.work = Objects.requireNonNull(work, "workmanship");
         this.edge = edge;
+        design.scale(); // refused here, where the neck is told, and not when the tree is printed
     }
 
     /**
