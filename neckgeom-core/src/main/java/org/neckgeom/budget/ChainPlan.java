@@ -141,7 +141,8 @@ final class ChainPlan {
             }
         }
         if (rough == null) {
-            throw new ArithmeticException("the errors differ too much in size to be added up exactly; simulate the budget");
+            throw new ArithmeticException(
+                    "the errors differ too much in size to be added up exactly; simulate the budget");
         }
         return best == null || !best.isCheap() ? Objects.requireNonNull(rough) : best;
     }
