@@ -514,7 +514,7 @@ public final class NeckPlan {
             return standingAndWants();
         } catch (IllegalArgumentException | ArithmeticException e) {
             // What was told part by part does not go together: a text says so, the questions refuse.
-            return "Plan of " + design.name() + " cannot be made: " + e.getMessage();
+            return "Plan of " + told.design.name() + " cannot be made: " + e.getMessage();
         }
     }
 
