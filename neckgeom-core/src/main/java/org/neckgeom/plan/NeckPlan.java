@@ -28,6 +28,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -44,7 +45,7 @@ import org.neckgeom.units.ShopUnits;
  * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius. A neck designed in inches has the same
  * limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
  */
-public final class NeckPlan {
+public final class NeckPlan implements SaysLengths<NeckPlan> {
 
     private static final String HEAD = "glue head";
     private static final String CHANNEL = "cut rod channel";
@@ -78,19 +79,21 @@ public final class NeckPlan {
     private final NeckDetails details;
 
     private NeckPlan(Parts parts) {
-        this.design = parts.design;
-        this.blank = parts.blank;
-        this.shop = parts.shop;
+        LengthStyle style = parts.design.style();
+        // Whatever the parts were told in, a plan says all of them in one style.
+        this.design = parts.design.in(style);
+        this.blank = parts.blank.in(style);
+        this.shop = parts.shop.in(style);
         this.steps = List.copyOf(parts.steps);
         this.centredWithin = parts.centredWithin;
         this.woodLeft = parts.woodLeft;
         this.bridgeWithin = parts.bridgeWithin;
-        this.scarf = parts.scarf;
-        this.neckSet = parts.neckSet;
+        this.scarf = parts.scarf == null ? null : parts.scarf.in(style);
+        this.neckSet = parts.neckSet == null ? null : parts.neckSet.in(style);
         this.relief = parts.relief;
         this.weather = parts.weather;
-        this.order = parts.order;
-        this.details = parts.details;
+        this.order = parts.order.in(style);
+        this.details = parts.details.in(style);
     }
 
     /** The parts on their way from one plan to the next; never leaves this class. */
@@ -511,6 +514,11 @@ public final class NeckPlan {
             report.note("and " + (wanting.size() - MOST_SHOWN) + " more in checks()");
         }
         return report.note("sections() and checks() have the rest").toString();
+    }
+
+    @Override
+    public NeckPlan in(LengthStyle other) {
+        return with(parts -> parts.design = design.in(other));
     }
 
     @Override

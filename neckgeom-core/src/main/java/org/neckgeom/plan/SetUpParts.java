@@ -30,13 +30,15 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
 final class SetUpParts {
 
     private static final double ROUNDING = 1e-9;
+
+    /** How far the head keeps clear of the fence beside a spacer; common practice, the same in every unit. */
+    private static final double SPACER_CLEARANCE_MM = 1;
 
     /** Under this density a wood cuts like a softwood; between spruce and the lighter maples. */
     private static final double SOFT_KG_PER_M3 = 500;
@@ -161,7 +163,7 @@ final class SetUpParts {
                     moved(plan, step.moveMm());
                 } else {
                     cuts++;
-                    read("cut " + cuts, Centring.of(step.cut()));
+                    read("cut " + cuts, Centring.of(step.cut()).in(plan.style()));
                 }
             }
         }
@@ -292,11 +294,10 @@ final class SetUpParts {
     }
 
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
-        double clearance = plan.style() == LengthStyle.MILLIMETRES ? 1 : ShopUnit.INCH.toHouse(1 / 32.0);
         HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
         PlanSection.Draft draft = PlanSection.titled(
                         plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel")
-                .row("spacer", atFence.spacer(plan.style().amount(clearance)));
+                .row("spacer", atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));
         if (head.swingRad() != 0) {
             draft.row("swung head", atFence.skew());
         }

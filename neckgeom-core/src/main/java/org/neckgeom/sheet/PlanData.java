@@ -16,6 +16,7 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -44,7 +45,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>The design reads back as it was: {@link #designFrom}.
  */
-public final class PlanData {
+public final class PlanData implements SaysLengths<PlanData> {
 
     private static final String FORMAT = "neckgeom plan";
     private static final int VERSION = 1;
@@ -295,6 +296,11 @@ public final class PlanData {
         return text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
                 ? "\"" + text.replace("\"", "\"\"") + "\""
                 : text;
+    }
+
+    @Override
+    public PlanData in(LengthStyle other) {
+        return new PlanData(plan.in(other));
     }
 
     /** True for the data of an equal plan. */

@@ -56,6 +56,12 @@ import org.neckgeom.geometry.WoodSpreads;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.plan.AddedError;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Operation;
+import org.neckgeom.plan.OrderOfWork;
+import org.neckgeom.plan.Remedy;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.CentringRounds;
 import org.neckgeom.setup.Closure;
@@ -68,9 +74,13 @@ import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.setup.SlotLine;
 import org.neckgeom.setup.TurnedPass;
+import org.neckgeom.sheet.PlanData;
+import org.neckgeom.sheet.Sheet;
+import org.neckgeom.sheet.Template;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
@@ -181,7 +191,17 @@ final class CoreSamples {
                 () -> Propagation.to("area's side", ShopUnit.MILLIMETRE)
                         .input("wide", mm(40), Spread.normal(mm(0.1)))
                         .through(x -> x[0] / 3),
-                () -> Dual.input(1.0 / 3, 1).sin());
+                () -> Dual.input(1.0 / 3, 1).sin(),
+                this::plan,
+                () -> NeckPlan.of(neck(), blank(), Shop.with(cutter()))
+                        .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
+                () -> Sheet.of(plan()),
+                () -> Template.of(plan()),
+                () -> PlanData.of(plan()),
+                () -> OrderOfWork.forNeck().keep("glue ears"),
+                () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
+                () -> Operation.named("fit purfling"),
+                () -> Remedy.named("tape it").adding("tape", AddedError.Way.ACROSS, Spread.rectangular(mm(0.1))));
     }
 
     /** What methods that ask something are asked with. */
@@ -306,6 +326,20 @@ final class CoreSamples {
                 .head(head())
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));
+    }
+
+    private NeckPlan plan() {
+        return NeckPlan.of(neck(), blank(), Shop.with(cutter()))
+                .trialCut(trial())
+                .fenceMoved(mm(-0.7))
+                .scarf(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead())
+                .neckSet(set())
+                .details(NeckDetails.none().fretHeight(mm(1.1)))
+                .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }
 
     private Budget<Length> budget() {
