@@ -58,15 +58,6 @@ final class DataMap {
         return put(key, quantity(mm, inMm ? ShopUnit.MILLIMETRE : style.unit()));
     }
 
-    /** A length that comes out of a subtraction, without its rounding noise. */
-    DataMap lengthToTwelveDigits(String key, double mm, LengthStyle style) {
-        return put(key, quantity(style.unit().toHouse(twelveDigits(style.unit().fromHouse(mm))), style.unit()));
-    }
-
-    private static double twelveDigits(double value) {
-        return Double.parseDouble(Numbers.plain(value));
-    }
-
     /** A quantity in the shortest figures of a unit that give back the same number in its house unit. */
     static DataMap quantity(double house, ShopUnit<?> unit) {
         double value = unit.fromHouse(house);

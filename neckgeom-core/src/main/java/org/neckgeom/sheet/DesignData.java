@@ -108,8 +108,8 @@ final class DesignData {
         DataMap data = DataMap.empty()
                 .put("rod", rod(rod))
                 .length("start", channel.startMm(), style)
-                .lengthToTwelveDigits("endPlay", channel.lengthMm() - rod.lengthMm(), style)
-                .lengthToTwelveDigits("sidePlay", channel.widthMm() - rod.widthMm(), style)
+                .length("endPlay", channel.endPlayMm(), style)
+                .length("sidePlay", channel.sidePlayMm(), style)
                 .length("cover", channel.coverMm(), style)
                 .length("clearance", channel.clearanceMm(), style)
                 .length("arch", channel.archMm(), style);

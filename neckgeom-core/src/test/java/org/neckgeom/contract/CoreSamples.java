@@ -74,6 +74,7 @@ import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.setup.SlotLine;
 import org.neckgeom.setup.TurnedPass;
+import org.neckgeom.sheet.Paper;
 import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sheet.Sheet;
 import org.neckgeom.sheet.Template;
@@ -127,6 +128,7 @@ final class CoreSamples {
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> Scarf.at(deg(13)),
+                () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheShaft().board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
                 () -> HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)),
@@ -192,16 +194,21 @@ final class CoreSamples {
                         .input("wide", mm(40), Spread.normal(mm(0.1)))
                         .through(x -> x[0] / 3),
                 () -> Dual.input(1.0 / 3, 1).sin(),
+                () -> OrderOfWork.forNeck().keep("glue ears"),
+                () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
+                () -> Operation.named("fit purfling"),
+                () -> Remedy.named("tape it").adding("tape", AddedError.Way.ACROSS, Spread.rectangular(mm(0.1))));
+    }
+
+    /** Whole plans, which only necks of the size of necks can have. */
+    List<Supplier<Object>> plans() {
+        return List.of(
                 this::plan,
                 () -> NeckPlan.of(neck(), blank(), Shop.with(cutter()))
                         .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
                 () -> Sheet.of(plan()),
                 () -> Template.of(plan()),
-                () -> PlanData.of(plan()),
-                () -> OrderOfWork.forNeck().keep("glue ears"),
-                () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
-                () -> Operation.named("fit purfling"),
-                () -> Remedy.named("tape it").adding("tape", AddedError.Way.ACROSS, Spread.rectangular(mm(0.1))));
+                () -> PlanData.of(plan()));
     }
 
     /** What methods that ask something are asked with. */
@@ -236,6 +243,7 @@ final class CoreSamples {
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
                 Map.entry("org.neckgeom.geometry.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
                 Map.entry("org.neckgeom.geometry.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
+                Map.entry("org.neckgeom.sheet.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),
                 Map.entry("long", List.of(1000L)),
