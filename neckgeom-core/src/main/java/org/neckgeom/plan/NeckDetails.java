@@ -69,7 +69,12 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     }
 
     /** Where the strings lie, bass to treble. */
-    record Across(StringPlaces nut, StringPlaces saddle) {}
+    record Across(StringPlaces nut, StringPlaces saddle) {
+
+        Across in(LengthStyle style) {
+            return new Across(nut.in(style), saddle.in(style));
+        }
+    }
 
     /** The parts on their way from one value to the next; never leaves this class. */
     private static final class Parts {
@@ -420,8 +425,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     @Override
     public NeckDetails in(LengthStyle other) {
         return with(parts -> {
-            parts.nut = said(nut, other);
-            parts.saddle = said(saddle, other);
+            parts.across = across == null ? null : across.in(other);
             parts.fan = said(fan, other);
             parts.head = said(head, other);
             parts.tuners = said(tuners, other);
@@ -430,7 +434,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         });
     }
 
-    private static <T extends SaysLengths<T>> T said(T part, LengthStyle style) {
+    private static <T extends SaysLengths<T>> @Nullable T said(@Nullable T part, LengthStyle style) {
         return part == null ? null : part.in(style);
     }
 

@@ -121,7 +121,11 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     private NeckPlan with(Consumer<Parts> change) {
-        Parts parts = new Parts(design, blank, shop, order);
+        return with(design, change);
+    }
+
+    private NeckPlan with(NeckDesign said, Consumer<Parts> change) {
+        Parts parts = new Parts(said, blank, shop, order);
         parts.steps = new ArrayList<>(steps);
         parts.centredWithin = centredWithin;
         parts.woodLeft = woodLeft;
@@ -518,7 +522,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
 
     @Override
     public NeckPlan in(LengthStyle other) {
-        return with(parts -> parts.design = design.in(other));
+        return with(design.in(other), parts -> {});
     }
 
     @Override

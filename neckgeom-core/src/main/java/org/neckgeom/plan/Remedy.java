@@ -39,6 +39,10 @@ public final class Remedy implements SaysLengths<Remedy> {
     /** The error a remedy adds, whatever the operation. */
     private record Adds(String errorName, Way way, Spread<Length> spread) {
 
+        Adds in(LengthStyle style) {
+            return new Adds(errorName, way, spread.in(style));
+        }
+
         @Override
         public String toString() {
             return errorName + ", " + way + ": " + spread;
@@ -232,7 +236,7 @@ public final class Remedy implements SaysLengths<Remedy> {
 
     @Override
     public Remedy in(LengthStyle other) {
-        return new Remedy(name, how, errorName, way, spread == null ? null : spread.in(other));
+        return new Remedy(name, how, adds == null ? null : adds.in(other));
     }
 
     @Override
