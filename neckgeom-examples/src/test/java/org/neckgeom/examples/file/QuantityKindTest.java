@@ -33,7 +33,7 @@ class QuantityKindTest {
         "44.5mm, 44.5",
         "4.45 cm, 44.5",
         "-0.5 mm, -0.5",
-        "1 3/4 in + 250 thou, 50.8"
+        "1 in + 1000 thou, 50.8"
     })
     void read_takesLengthsAsMakersWriteThem(String text, double mm) {
         Found<?> found = QuantityKind.length().read(new Node.Text(PLACE, text), problems);
