@@ -428,6 +428,8 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
             parts.across = across == null ? null : across.in(other);
             parts.fan = said(fan, other);
             parts.head = said(head, other);
+            parts.dovetail = said(dovetail, other);
+            parts.tenon = said(tenon, other);
             parts.tuners = said(tuners, other);
             parts.fallAway = said(fallAway, other);
             parts.back = said(back, other);
