@@ -16,9 +16,17 @@ import org.neckgeom.units.*;
 
 import org.neckgeom.examples.neck.NeckFile;
 
+import static org.neckgeom.units.LengthStyle.DECIMAL_INCHES;
+import static org.neckgeom.units.LengthStyle.INCH_FRACTIONS;
+import static org.neckgeom.units.LengthStyle.MILLIMETRES;
 import static org.neckgeom.units.ShopUnits.*;
 
-void println(Object answer) { System.out.println(answer); }
+// Told once, printIn(INCH_FRACTIONS) makes every println follow; printIn() lets each answer print as it was asked.
+LengthStyle printedIn = null;
+void printIn(LengthStyle style) { printedIn = style; }
+void printIn() { printedIn = null; }
+
+void println(Object answer) { System.out.println(org.neckgeom.examples.shell.Spoken.in(printedIn, answer)); }
 void println() { System.out.println(); }
 
 void help() { println(org.neckgeom.examples.shell.Help.screen()); }

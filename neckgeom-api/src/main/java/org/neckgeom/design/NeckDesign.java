@@ -444,7 +444,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
         });
     }
 
-    private static <T extends SaysLengths<T>> T said(T part, LengthStyle style) {
+    private static <T extends SaysLengths<T>> @Nullable T said(@Nullable T part, LengthStyle style) {
         return part == null ? null : part.in(style);
     }
 

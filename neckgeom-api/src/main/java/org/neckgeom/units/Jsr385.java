@@ -39,6 +39,7 @@ final class Jsr385 {
     static final Unit<Force> NEWTON = Units.NEWTON;
     static final Unit<Force> KILOGRAM_FORCE = NEWTON.multiply(980_665).divide(100_000);
     static final Unit<Force> POUND_FORCE = NEWTON.multiply(44_482_216_152_605L).divide(10_000_000_000_000L);
+    static final Unit<Force> OUNCE_FORCE = POUND_FORCE.divide(16);
 
     static final Unit<Pressure> MEGAPASCAL = MetricPrefix.MEGA(Units.PASCAL);
     static final Unit<Pressure> GIGAPASCAL = MetricPrefix.GIGA(Units.PASCAL);

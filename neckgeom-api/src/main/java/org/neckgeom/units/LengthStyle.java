@@ -22,7 +22,7 @@ public enum LengthStyle {
     DECIMAL_INCHES(ShopUnit.INCH, 4),
 
     /**
-     * {@code 1 3/4 in + 2.0 thou}, and {@code 2.0 thou} for what is nearest to no 64th. Numbers to be compared with others
+     * {@code 1 3/4 in + 2.0 thou}, and {@code 2.0 thou} for what is nearer to 1/64 in or nothing than to 1/32 in. Numbers to be compared with others
      * stay decimal: uncertainties, lengths under a tenth of an inch beside their uncertainty, spreads and budgets are in
      * thou; intervals, limits, gauges and tables in thou or decimal inches.
      */
@@ -227,11 +227,10 @@ public enum LengthStyle {
             return Numbers.plain(ShopUnit.INCH.fromHouse(mm)) + " in";
         }
         long parts = Math.round(inches * FINEST);
-        if (parts == 0) {
-            String small = thou(mm, 1);
-            return small.equals("0.0 thou") ? "0 in" : small;
-        }
         String remainder = remainder((inches - (double) parts / FINEST) * MM_PER_INCH);
+        if (parts <= 1 && !remainder.isEmpty()) {
+            return thou(mm, 1);
+        }
         long whole = parts / FINEST;
         long over = parts % FINEST;
         long under = FINEST;
@@ -241,7 +240,7 @@ public enum LengthStyle {
         }
         String text = over == 0 ? Long.toString(whole) : (whole == 0 ? "" : whole + " ") + over + "/" + under;
         String inWords = text + " in" + remainder;
-        if (mm >= 0) {
+        if (mm >= 0 || parts == 0) {
             return inWords;
         }
         return remainder.isEmpty() ? "-" + inWords : "-(" + inWords + ")";

@@ -81,6 +81,14 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     public static final ShopUnit<Force> KILOGRAM_FORCE =
             unit(Force.class, "kgf", "a force", Factor.of(new BigDecimal("9.80665")), () -> Jsr385.KILOGRAM_FORCE);
 
+    /** Ounce of force, a sixteenth of a pound of it: 0.27801385... N. */
+    public static final ShopUnit<Force> OUNCE_FORCE = unit(
+            Force.class,
+            "ozf",
+            "a force",
+            Factor.of(POUND_IN_NEWTON.divide(BigDecimal.valueOf(16))),
+            () -> Jsr385.OUNCE_FORCE);
+
     /** Megapascal, the house unit of pressure, stress and elastic modulus: 1 N/mm2. */
     public static final ShopUnit<Pressure> MEGAPASCAL =
             house(Pressure.class, "MPa", "a pressure", () -> Jsr385.MEGAPASCAL);
@@ -200,6 +208,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
             DEGREE,
             NEWTON,
             KILOGRAM_FORCE,
+            OUNCE_FORCE,
             POUND_FORCE,
             MEGAPASCAL,
             GIGAPASCAL,

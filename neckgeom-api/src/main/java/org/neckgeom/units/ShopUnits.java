@@ -272,6 +272,10 @@ public final class ShopUnits {
      * @throws IllegalArgumentException if it cannot be read, lacks its unit, or has one of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Class<Q> kind) {
+        if (kind == (Class<?>) Length.class
+                && Objects.requireNonNull(text, "text").contains(" in ")) {
+            return (Amount<Q>) length(text).asType(kind);
+        }
         List<String> examples = UnitWords.symbols(Objects.requireNonNull(kind, "kind"));
         String first = "12.5 " + examples.get(0);
         return parse(text, kind, first.strip(), ("3 " + examples.get(examples.size() - 1)).strip());

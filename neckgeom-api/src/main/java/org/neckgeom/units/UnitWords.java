@@ -25,7 +25,11 @@ final class UnitWords {
         WORDS.put("degrees", ShopUnit.DEGREE);
         WORDS.put("\u00b0", ShopUnit.DEGREE);
         WORDS.put("newton", ShopUnit.NEWTON);
-        WORDS.put("lb", ShopUnit.POUND_FORCE); // a string's pull; masses are not asked for
+        // A string's pull; masses are not asked for.
+        WORDS.put("lb", ShopUnit.POUND_FORCE);
+        WORDS.put("lbs", ShopUnit.POUND_FORCE);
+        WORDS.put("kg", ShopUnit.KILOGRAM_FORCE);
+        WORDS.put("oz", ShopUnit.OUNCE_FORCE);
         WORDS.put("C", ShopUnit.CELSIUS);
         WORDS.put("\u00b0C", ShopUnit.CELSIUS);
         WORDS.put("F", ShopUnit.FAHRENHEIT);

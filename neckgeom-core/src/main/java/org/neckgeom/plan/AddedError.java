@@ -5,6 +5,8 @@ import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Contributor;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}: a name, a
@@ -15,7 +17,8 @@ import org.neckgeom.measure.Spread;
  * @param operation the operation whose cut takes it up
  * @param spread how the error spreads
  */
-public record AddedError(String name, Way way, String operation, Spread<Length> spread) {
+public record AddedError(String name, Way way, String operation, Spread<Length> spread)
+        implements SaysLengths<AddedError> {
 
     /** The direction an error works in. */
     public enum Way {
@@ -56,6 +59,11 @@ public record AddedError(String name, Way way, String operation, Spread<Length> 
      */
     public Contributor contributor() {
         return new Contributor(name + " (" + operation + ")", operation, 1, spread);
+    }
+
+    @Override
+    public AddedError in(LengthStyle other) {
+        return new AddedError(name, way, operation, spread.in(other));
     }
 
     /** Returns such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}. */

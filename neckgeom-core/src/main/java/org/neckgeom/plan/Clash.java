@@ -6,12 +6,14 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Two things that do not go together in an order of work, such as {@code cut rod channel with ears on}: which operations,
  * why, the remedy, and what the remedy adds to the budget. Immutable.
  */
-public final class Clash {
+public final class Clash implements SaysLengths<Clash> {
 
     /** How things clash. */
     public enum Kind {
@@ -207,6 +209,17 @@ public final class Clash {
             case CYCLE ->
                 Names.shortList(operations) + ": each must come before the next and the last before the first";
         };
+    }
+
+    @Override
+    public Clash in(LengthStyle other) {
+        return new Clash(
+                kind,
+                operations,
+                condition,
+                reasons,
+                kept,
+                remedies.stream().map(remedy -> remedy.in(other)).toList());
     }
 
     @Override

@@ -2,11 +2,13 @@ package org.neckgeom.plan;
 
 import java.util.Iterator;
 import java.util.List;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What clashes in an order of work, such as {@code 1 clash, with a remedy}; empty when nothing does. Immutable.
  */
-public final class Clashes implements Iterable<Clash> {
+public final class Clashes implements Iterable<Clash>, SaysLengths<Clashes> {
 
     private static final int MOST_CHARACTERS = 950;
 
@@ -65,6 +67,11 @@ public final class Clashes implements Iterable<Clash> {
      */
     public String table() {
         return text(Integer.MAX_VALUE);
+    }
+
+    @Override
+    public Clashes in(LengthStyle other) {
+        return new Clashes(clashes.stream().map(clash -> clash.in(other)).toList());
     }
 
     @Override

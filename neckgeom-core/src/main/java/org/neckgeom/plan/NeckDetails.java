@@ -17,6 +17,8 @@ import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What else has been settled about a neck's shape, such as its strings' places, its posts and its volute, for
@@ -25,7 +27,7 @@ import org.neckgeom.units.HouseUnits;
  * <p>Every part may be left out; the plan then has no section for it, or reckons it plain: the back without volute or
  * heel, the glue face level with the body's top. Lengths are kept in mm.
  */
-public final class NeckDetails {
+public final class NeckDetails implements SaysLengths<NeckDetails> {
 
     /** Nothing more than the design. */
     private static final NeckDetails NONE = new NeckDetails(new Parts());
@@ -475,6 +477,25 @@ public final class NeckDetails {
         all.add(kerf);
         all.add(blockLength);
         return all;
+    }
+
+    @Override
+    public NeckDetails in(LengthStyle other) {
+        return with(parts -> {
+            parts.nut = said(nut, other);
+            parts.saddle = said(saddle, other);
+            parts.fan = said(fan, other);
+            parts.head = said(head, other);
+            parts.dovetail = said(dovetail, other);
+            parts.tenon = said(tenon, other);
+            parts.tuners = said(tuners, other);
+            parts.fallAway = said(fallAway, other);
+            parts.back = said(back, other);
+        });
+    }
+
+    private static <T extends SaysLengths<T>> @Nullable T said(@Nullable T part, LengthStyle style) {
+        return part == null ? null : part.in(style);
     }
 
     /** True when everything told is equal. */

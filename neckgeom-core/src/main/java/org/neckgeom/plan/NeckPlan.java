@@ -28,6 +28,7 @@ import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The whole neck at once: what to set, what to cut, what to check, from a design, a blank, a shop and the readings taken
@@ -42,7 +43,7 @@ import org.neckgeom.units.LengthStyle;
  * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius. A neck designed in inches has the same
  * limits in inches: 4 thou, 1/8 in, 40 thou, 8 thou.
  */
-public final class NeckPlan {
+public final class NeckPlan implements SaysLengths<NeckPlan> {
 
     private static final String HEAD = "glue head";
     static final String CHANNEL = "cut rod channel";
@@ -53,7 +54,8 @@ public final class NeckPlan {
     private final Told told;
 
     private NeckPlan(Told told) {
-        this.told = told;
+        // Whatever the parts were told in, a plan says all of them in one style.
+        this.told = told.in(told.design.style());
     }
 
     private NeckPlan with(Consumer<Told> change) {
@@ -531,6 +533,11 @@ public final class NeckPlan {
             report.note("and " + (wanting.size() - MOST_SHOWN) + " more in checks()");
         }
         return report.note("sections() and checks() have the rest").toString();
+    }
+
+    @Override
+    public NeckPlan in(LengthStyle other) {
+        return new NeckPlan(told.in(other));
     }
 
     /** True for a plan that was told the same. */

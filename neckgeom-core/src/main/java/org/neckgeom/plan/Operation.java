@@ -9,6 +9,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * One piece of work, such as {@code cut rod channel}: what it needs, what would be in its way, what it takes away, what it
@@ -23,7 +25,7 @@ import org.neckgeom.text.Report;
  *
  * <p>A condition that an operation only needs is still there after it.
  */
-public final class Operation {
+public final class Operation implements SaysLengths<Operation> {
 
     private final String name;
     private final Set<Condition> needs;
@@ -279,6 +281,12 @@ public final class Operation {
      */
     public List<String> cautions() {
         return List.copyOf(cautions);
+    }
+
+    @Override
+    public Operation in(LengthStyle other) {
+        return changed(parts -> parts.remedies.replaceAll((condition, usual) ->
+                usual.stream().map(remedy -> remedy.in(other)).toList()));
     }
 
     @Override

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The operations of a neck, what is done already, and the orders the maker must keep: a question whose answer is
@@ -26,7 +28,7 @@ import org.neckgeom.text.Report;
  * its channel cut face down with an edge along a fence. The order in which the operations are told is the usual order; the
  * plan keeps to it as far as the needs allow.
  */
-public final class OrderOfWork {
+public final class OrderOfWork implements SaysLengths<OrderOfWork> {
 
     /** The most operations one order of work can have. */
     public static final int MOST_OPERATIONS = 60;
@@ -388,6 +390,15 @@ public final class OrderOfWork {
 
     private static boolean names(KeptOrder order, String name) {
         return order.first().equals(name) || order.then().equals(name);
+    }
+
+    @Override
+    public OrderOfWork in(LengthStyle other) {
+        return new OrderOfWork(said(operations, other), said(dropped, other), said(done, other), start, kept);
+    }
+
+    private static List<Operation> said(List<Operation> operations, LengthStyle style) {
+        return operations.stream().map(operation -> operation.in(style)).toList();
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The order in which a neck is made, each step with why it stands there, or what clashes: the answer of
@@ -12,7 +14,7 @@ import java.util.Set;
  *
  * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} says why.
  */
-public final class OrderPlan {
+public final class OrderPlan implements SaysLengths<OrderPlan> {
 
     /**
      * One step of the plan.
@@ -22,7 +24,8 @@ public final class OrderPlan {
      * @param why what it builds on and what it must come before or after, by step number
      * @param remedies what it is done with despite a clash, empty if nothing clashes
      */
-    public record Step(int number, Operation operation, String why, List<Remedy> remedies) {
+    public record Step(int number, Operation operation, String why, List<Remedy> remedies)
+            implements SaysLengths<Step> {
 
         /**
          * Copies the list.
@@ -39,6 +42,15 @@ public final class OrderPlan {
             if (number < 1) {
                 throw new IllegalArgumentException("a step's number must be 1 or more, but was " + number);
             }
+        }
+
+        @Override
+        public Step in(LengthStyle other) {
+            return new Step(
+                    number,
+                    operation.in(other),
+                    why,
+                    remedies.stream().map(remedy -> remedy.in(other)).toList());
         }
 
         /** Returns such as {@code 3 square the edges: needs flat face from 2}. */
@@ -154,6 +166,12 @@ public final class OrderPlan {
      */
     public String table() {
         return text(true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
+    }
+
+    @Override
+    public OrderPlan in(LengthStyle other) {
+        return new OrderPlan(
+                work.in(other), steps.stream().map(step -> step.in(other)).toList(), clashes.in(other));
     }
 
     @Override

@@ -43,6 +43,12 @@ public record PlanSection(String title, List<Row> rows, List<String> notes) {
             Objects.requireNonNull(label, "label");
             Objects.requireNonNull(value, "value");
         }
+
+        /** Returns it as {@code limit: within 0.1 mm}. */
+        @Override
+        public String toString() {
+            return label.isEmpty() ? value : label + ": " + value;
+        }
     }
 
     /**

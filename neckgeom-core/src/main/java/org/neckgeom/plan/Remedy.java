@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.AddedError.Way;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -17,7 +19,7 @@ import org.neckgeom.units.ShopUnits;
  * <p>The ready-made remedies are common practice. Their sizes are Estimates from general trade figures, to be replaced by
  * what the shop measures: {@code Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)))}.
  */
-public final class Remedy {
+public final class Remedy implements SaysLengths<Remedy> {
 
     private static final double PLANED_MM = 0.05;
     private static final double TABLE_MM = 0.10;
@@ -36,6 +38,10 @@ public final class Remedy {
 
     /** The error a remedy adds, whatever the operation. */
     private record Adds(String errorName, Way way, Spread<Length> spread) {
+
+        Adds in(LengthStyle style) {
+            return new Adds(errorName, way, spread.in(style));
+        }
 
         @Override
         public String toString() {
@@ -226,6 +232,11 @@ public final class Remedy {
     public Optional<AddedError> addsTo(String operation) {
         return Optional.ofNullable(adds)
                 .map(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));
+    }
+
+    @Override
+    public Remedy in(LengthStyle other) {
+        return new Remedy(name, how, adds == null ? null : adds.in(other));
     }
 
     @Override

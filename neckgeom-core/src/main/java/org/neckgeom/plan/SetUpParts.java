@@ -31,7 +31,6 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
@@ -40,6 +39,9 @@ final class SetUpParts {
     static final String CHANNEL_TITLE = "Channel for the rod";
     private static final String CENTRING_TITLE = "Centring the cutter";
     private static final double ROUNDING = 1e-9;
+
+    /** How far the head keeps clear of the fence beside a spacer; common practice, the same in every unit. */
+    private static final double SPACER_CLEARANCE_MM = 1;
 
     /** Under this density a wood cuts like a softwood; between spruce and the lighter maples. */
     private static final double SOFT_KG_PER_M3 = 500;
@@ -187,7 +189,7 @@ final class SetUpParts {
                     moved(plan, step.moveMm());
                 } else {
                     cuts++;
-                    read("cut " + cuts, Centring.of(step.cut().get()));
+                    read("cut " + cuts, Centring.of(step.cut().get()).in(plan.style()));
                 }
             }
         }
@@ -318,11 +320,10 @@ final class SetUpParts {
     }
 
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
-        double clearance = plan.style() == LengthStyle.MILLIMETRES ? 1 : ShopUnit.INCH.toHouse(1 / 32.0);
         HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
         PlanSection.Draft draft = PlanSection.titled(
                         plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel")
-                .row("spacer", atFence.spacer(plan.style().amount(clearance)));
+                .row("spacer", atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));
         if (head.swingRad() != 0) {
             draft.row("swung head", atFence.skew());
         }

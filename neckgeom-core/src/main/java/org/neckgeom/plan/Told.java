@@ -63,6 +63,20 @@ final class Told {
     }
 
     Told copy() {
+        return copy(design, blank, shop);
+    }
+
+    /** The same, each part in a style; readings keep theirs, and sections say them in the plan's. */
+    Told in(LengthStyle style) {
+        Told said = copy(design.in(style), blank.in(style), shop.in(style));
+        said.scarf = scarf == null ? null : scarf.in(style);
+        said.neckSet = neckSet == null ? null : neckSet.in(style);
+        said.order = order.in(style);
+        said.details = details.in(style);
+        return said;
+    }
+
+    private Told copy(NeckDesign design, Blank blank, Shop shop) {
         Told copy = new Told(design, blank, shop);
         copy.steps = steps;
         copy.centredWithin = centredWithin;

@@ -2,6 +2,7 @@ package org.neckgeom.setup;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
@@ -21,10 +22,10 @@ public final class FenceMove implements SaysLengths<FenceMove> {
 
     private final double offsetMm;
     private final double uncertaintyMm;
-    private final Closure contradiction;
+    private final @Nullable Closure contradiction;
     private final LengthStyle style;
 
-    private FenceMove(double offsetMm, double uncertaintyMm, Closure contradiction, LengthStyle style) {
+    private FenceMove(double offsetMm, double uncertaintyMm, @Nullable Closure contradiction, LengthStyle style) {
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
         this.contradiction = contradiction;
@@ -174,7 +175,7 @@ public final class FenceMove implements SaysLengths<FenceMove> {
     }
 
     private String refusal() {
-        return contradiction.in(style).objection();
+        return Objects.requireNonNull(contradiction, "contradiction").in(style).objection();
     }
 
     @Override

@@ -9,6 +9,8 @@ import org.neckgeom.geometry.FretTable;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The whole plan as data for other programs: JSON with a unit beside every figure, and tables of frets and stations as
@@ -45,7 +47,7 @@ import org.neckgeom.text.Report;
  * double or of more than 1,000 characters and a document of
  * more than 10,000,000 characters are refused in one sentence with the place.
  */
-public final class PlanData {
+public final class PlanData implements SaysLengths<PlanData> {
 
     private static final String FORMAT = "neckgeom plan";
     private static final int VERSION = 1;
@@ -159,6 +161,11 @@ public final class PlanData {
         return text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
                 ? "\"" + text.replace("\"", "\"\"") + "\""
                 : text;
+    }
+
+    @Override
+    public PlanData in(LengthStyle other) {
+        return new PlanData(plan.in(other));
     }
 
     /** True for the data of an equal plan. */

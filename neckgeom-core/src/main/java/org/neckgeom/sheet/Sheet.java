@@ -4,6 +4,8 @@ import java.util.Objects;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The whole plan of a neck as something to read: plain text for a terminal, or one page with drawings to hang by the
@@ -12,12 +14,14 @@ import org.neckgeom.text.Report;
  * <p>Both say first what stands, what to stop for and what to do next; then what can hurt; then the settings in order of
  * work; then drawings and tables.
  */
-public final class Sheet {
+public final class Sheet implements SaysLengths<Sheet> {
 
+    private final NeckPlan plan;
     private final Contents contents;
 
-    private Sheet(Contents contents) {
-        this.contents = contents;
+    private Sheet(NeckPlan plan) {
+        this.plan = plan;
+        this.contents = Contents.of(plan);
     }
 
     /**
@@ -27,11 +31,7 @@ public final class Sheet {
      * @return the sheet
      */
     public static Sheet of(NeckPlan plan) {
-        return of(Contents.of(Objects.requireNonNull(plan, "plan")));
-    }
-
-    static Sheet of(Contents contents) {
-        return new Sheet(Objects.requireNonNull(contents, "contents"));
+        return new Sheet(Objects.requireNonNull(plan, "plan"));
     }
 
     /**
@@ -55,15 +55,20 @@ public final class Sheet {
         return Page.of(contents);
     }
 
+    @Override
+    public Sheet in(LengthStyle other) {
+        return new Sheet(plan.in(other));
+    }
+
     /** True for the sheet of the same contents. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof Sheet that && contents.equals(that.contents);
+        return other instanceof Sheet that && plan.equals(that.plan);
     }
 
     @Override
     public int hashCode() {
-        return contents.hashCode();
+        return plan.hashCode();
     }
 
     /** Returns what the sheet is of, and how its checks stand. */

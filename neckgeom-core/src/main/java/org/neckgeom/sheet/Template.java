@@ -14,6 +14,7 @@ import org.neckgeom.sheet.Mark.Run;
 import org.neckgeom.sheet.Mark.Words;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * The neck at full size, to lay on the wood: plan, side, sections and head, each with a bar of 100 mm and one of 4 in to
@@ -23,7 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * 0.005 mm. Strings, posts and the head's outline are drawn where they have
  * been told; a head without outline is the room for the maker's own.
  */
-public final class Template {
+public final class Template implements SaysLengths<Template> {
 
     static final double METRIC_BAR_MM = 100;
     static final double INCH_BAR_MM = 4 * 25.4;
@@ -241,6 +242,11 @@ public final class Template {
             }
         }
         return box;
+    }
+
+    @Override
+    public Template in(LengthStyle other) {
+        return new Template(design.in(other), settled, joint == null ? null : joint.in(other), heelFace, parts);
     }
 
     /** True for the same parts of an equal neck. */

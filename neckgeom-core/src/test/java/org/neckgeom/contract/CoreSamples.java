@@ -57,6 +57,12 @@ import org.neckgeom.geometry.WoodSpreads;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.plan.AddedError;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Operation;
+import org.neckgeom.plan.OrderOfWork;
+import org.neckgeom.plan.Remedy;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.CentringRounds;
 import org.neckgeom.setup.Closure;
@@ -69,9 +75,14 @@ import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.setup.SlotLine;
 import org.neckgeom.setup.TurnedPass;
+import org.neckgeom.sheet.Paper;
+import org.neckgeom.sheet.PlanData;
+import org.neckgeom.sheet.Sheet;
+import org.neckgeom.sheet.Template;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
@@ -118,6 +129,7 @@ final class CoreSamples {
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> Scarf.at(deg(13)),
+                () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheShaft().board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
                 () -> HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)),
@@ -183,7 +195,22 @@ final class CoreSamples {
                 () -> Propagation.to("area's side", ShopUnit.MILLIMETRE)
                         .input("wide", mm(40), Spread.normal(mm(0.1)))
                         .through(x -> x[0] / 3),
-                () -> Dual.input(1.0 / 3, 1).sin());
+                () -> Dual.input(1.0 / 3, 1).sin(),
+                () -> OrderOfWork.forNeck().keep("glue ears"),
+                () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
+                () -> Operation.named("fit purfling"),
+                () -> Remedy.named("tape it").adding("tape", AddedError.Way.ACROSS, Spread.rectangular(mm(0.1))));
+    }
+
+    /** Whole plans, which only necks of the size of necks can have. */
+    List<Supplier<Object>> plans() {
+        return List.of(
+                this::plan,
+                () -> NeckPlan.of(neck(), blank(), Shop.with(cutter()))
+                        .trialCut(trial().slot(mm(6.02)).piece(mm(68.1))),
+                () -> Sheet.of(plan()),
+                () -> Template.of(plan()),
+                () -> PlanData.of(plan()));
     }
 
     /** What methods that ask something are asked with. */
@@ -218,6 +245,7 @@ final class CoreSamples {
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
                 Map.entry("org.neckgeom.geometry.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
                 Map.entry("org.neckgeom.geometry.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
+                Map.entry("org.neckgeom.sheet.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),
                 Map.entry("long", List.of(1000L)),
@@ -308,6 +336,20 @@ final class CoreSamples {
                 .head(head())
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3")).tensions(newton(95)));
+    }
+
+    private NeckPlan plan() {
+        return NeckPlan.of(neck(), blank(), Shop.with(cutter()))
+                .trialCut(trial())
+                .fenceMoved(mm(-0.7))
+                .scarf(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead())
+                .neckSet(set())
+                .details(NeckDetails.none().fretHeight(mm(1.1)))
+                .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }
 
     private Budget<Length> budget() {

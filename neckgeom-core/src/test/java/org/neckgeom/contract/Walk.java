@@ -19,7 +19,10 @@ import java.util.function.Supplier;
 /** Every answer that can be reached by asking answers for more, with a few arguments at hand. */
 final class Walk {
 
-    private static final int MOST_OF_A_TYPE = 12;
+    private static final int MOST_OF_A_TYPE = 8;
+
+    /** A plan takes a quarter of a second to print. */
+    private static final int MOST_PLANS = 1;
 
     private final Map<Class<?>, List<Object>> found = new LinkedHashMap<>();
     private final Map<String, List<Object>> arguments;
@@ -53,7 +56,7 @@ final class Walk {
                 && answer.getClass().getName().startsWith("org.neckgeom.")
                 && isPublic(answer.getClass())) {
             List<Object> ofType = found.computeIfAbsent(answer.getClass(), type -> new ArrayList<>());
-            if (ofType.size() < MOST_OF_A_TYPE) {
+            if (ofType.size() < (isWholePlan(answer) ? MOST_PLANS : MOST_OF_A_TYPE)) {
                 ofType.add(answer);
                 open.add(answer);
             }
@@ -101,6 +104,10 @@ final class Walk {
         } catch (IllegalAccessException closed) {
             throw new AssertionError(closed);
         }
+    }
+
+    static boolean isWholePlan(Object answer) {
+        return answer.getClass().getPackageName().matches("org.neckgeom.(plan|sheet)");
     }
 
     static boolean isPublic(Class<?> type) {

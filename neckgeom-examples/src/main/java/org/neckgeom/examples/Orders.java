@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.neckgeom.examples.neck.PrintStyles;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.Paper;
@@ -23,8 +24,9 @@ import org.neckgeom.units.LengthStyle;
  * @param file the neck file
  * @param outputs what to write of the plan, and where; empty to print it
  * @param paper the paper to print on; none to take the one usual with the neck's units
+ * @param style how lengths are printed; none to print them as the neck file says
  */
-record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper> paper) {
+record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper> paper, Optional<LengthStyle> style) {
 
     /** What can be asked for. */
     enum Task {
@@ -55,6 +57,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
         Task task = Task.PLAN;
         Map<Output, Path> outputs = new EnumMap<>(Output.class);
         Optional<Paper> paper = Optional.empty();
+        Optional<LengthStyle> style = Optional.empty();
         List<String> files = new ArrayList<>();
         for (Iterator<String> rest = arguments.iterator(); rest.hasNext(); ) {
             String argument = rest.next();
@@ -63,6 +66,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
                 case "--all" -> outputs.putAll(all(rest));
+                case "--units" -> style = Optional.of(style(rest));
                 case "--paper" -> paper = Optional.of(paper(rest));
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
                 default -> {
@@ -89,7 +93,10 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
         if (paper.isPresent() && !outputs.containsKey(Output.PAGES) && !outputs.containsKey(Output.PDF)) {
             throw new IllegalArgumentException("--paper goes with --pages, --pdf or --all");
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, paper);
+        if (style.isPresent() && task != Task.PLAN) {
+            throw new IllegalArgumentException("--units goes with planning alone");
+        }
+        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, paper, style);
     }
 
     /** Letter for a neck in inches, A4 for one in millimetres, unless told. */
@@ -107,6 +114,13 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
                         path + " is asked for by both " + other.option() + " and " + output.option());
             }
         });
+    }
+
+    private static LengthStyle style(Iterator<String> rest) {
+        String word = rest.hasNext() ? rest.next() : "nothing";
+        return PrintStyles.named(word)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "--units must be followed by mm, inch or fractions, but was followed by " + word));
     }
 
     private static Paper paper(Iterator<String> rest) {

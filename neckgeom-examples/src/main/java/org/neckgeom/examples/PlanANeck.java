@@ -36,6 +36,7 @@ public final class PlanANeck {
                                                  --pdf neck.pdf or --pages neck.html cut into pages,
                                                  on --paper A4 or --paper letter
               plan-a-neck --json neck.json       writes the plan as data; also --frets and --stations neck.csv as tables
+              plan-a-neck --units fractions      any of these with lengths in mm, inch or fractions (to 1/64 in)
               plan-a-neck --keys                 lists every key a neck file may have
               plan-a-neck --schema               prints the JSON Schema of a neck file, for an editor
               plan-a-neck --help                 prints this
@@ -99,7 +100,8 @@ public final class PlanANeck {
                         + NeckFile.read(orders.file()).design().name() + "\n";
             case PLAN -> {
                 OutputFiles.check(orders.outputs().values());
-                yield planned(orders, NeckFile.read(orders.file()).plan(), progress);
+                NeckPlan plan = NeckFile.read(orders.file()).plan();
+                yield planned(orders, orders.style().map(plan::in).orElse(plan), progress);
             }
         };
     }

@@ -65,6 +65,38 @@ class PlanANeckTest {
                 .contains("16      18.094");
     }
 
+    /** By hand: 560 mm are 22.04724 in, 22 3/64 in and 0.4 thou; the octave 11.02362 in; 9.2 mm are 23/64 in and 2.8 thou. */
+    @Test
+    void run_printsInTheUnitsAskedFor_howeverTheyAreAskedFor() throws IOException {
+        String asked = run("--units", "fractions", "octave-mandolin.yaml").out();
+        Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("\nprint in: mm ", "\nprint in: fractions "));
+
+        assertThat(asked).contains("22 3/64 in + 0.4 thou scale", "23/64 in + 2.8 thou deep", "12      11.024");
+        assertThat(asked.replaceAll("[\\d.]+ mm lea", "lea").replaceAll("\\d mm \\(", "("))
+                .doesNotContainPattern("\\d mm\\b");
+        assertThat(run(own.toString()).out()).isEqualTo(asked);
+        assertThat(run("--units", "inch", own.toString()).out())
+                .isEqualTo(run("--units", "inch").out())
+                .contains("0.3622 in deep");
+        assertThat(run("--units", "mm", own.toString()).out()).isEqualTo(run().out());
+    }
+
+    @Test
+    void run_writesTablesAndTemplatesInTheUnitsAskedFor() throws IOException {
+        Path frets = folder.resolve("frets.csv");
+        Path page = folder.resolve("plan.html");
+
+        assertThat(run("--units", "fractions", "--frets", frets.toString(), "--html", page.toString())
+                        .status())
+                .isZero();
+        assertThat(Files.readString(frets)).startsWith("fret,from nut in,from last in,width in\n");
+        assertThat(Files.readString(page)).contains("22 3/64 in + 0.4 thou");
+        assertThat(run("--units", "ells").err())
+                .isEqualTo("--units must be followed by mm, inch or fractions, but was followed by ells\n");
+        assertThat(run("--units").err()).contains("but was followed by nothing");
+        assertThat(run("--units", "mm", "--keys").status()).isEqualTo(2);
+    }
+
     @Test
     void run_plansAFileOfTheMakers() throws IOException {
         Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("Octave mandolin, walnut", "Mine"));

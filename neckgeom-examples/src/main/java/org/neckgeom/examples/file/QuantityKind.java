@@ -29,6 +29,9 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
 
     private static final String NUMBER = "[+-]?(\\d+(\\.\\d+)?([eE][+-]?\\d+)?|\\.\\d+|(\\d+[ -])?\\d+/\\d+)";
 
+    /** A fraction of an inch with the rest in thou, as lengths are printed. */
+    private static final String WITH_REMAINDER = NUMBER + " in [+-] \\d+(\\.\\d+)? thou";
+
     private final Class<Q> kind;
     private final String noun;
     private final String examples;
@@ -98,7 +101,19 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
      * @return the kind
      */
     public static QuantityKind<Force> force() {
-        return any(Force.class, "a force", "95 N or 21 lbf", "newton", "N", "lbf", "lb");
+        return any(
+                Force.class,
+                "a force",
+                "95 N, 21 lb or 9.7 kg",
+                "newton",
+                "N",
+                "lbf",
+                "lbs",
+                "lb",
+                "kgf",
+                "kg",
+                "ozf",
+                "oz");
     }
 
     /**
@@ -251,7 +266,9 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
     @Override
     public Map<String, Object> schema() {
         String units = unitWords.stream().map(QuantityKind::escaped).collect(Collectors.joining("|"));
-        return Fragment.of("type", "string", "pattern", "^" + NUMBER + " *(" + units + ")$");
+        String one = NUMBER + " *(" + units + ")";
+        String pattern = kind == (Class<?>) Length.class ? "(" + one + "|" + WITH_REMAINDER + ")" : one;
+        return Fragment.of("type", "string", "pattern", "^" + pattern + "$");
     }
 
     /** Escapes what a regular expression of ECMA-262, the one JSON Schema uses, would read as a sign. */

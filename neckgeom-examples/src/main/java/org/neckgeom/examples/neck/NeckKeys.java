@@ -8,11 +8,16 @@ import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 
 /** The keys at the top of a neck file. */
 final class NeckKeys {
 
     static final Key<String> NAME = Key.needed("name", Kinds.text(), "what the maker calls this neck");
+    static final Key<LengthStyle> PRINT_IN = Key.optional(
+            "print in",
+            Kinds.choice(PrintStyles.all()),
+            "how lengths are printed: mm, inch (decimals and thou), fractions (to 1/64 in); as the scale when left out");
     static final Key<Amount<Length>> SCALE =
             Key.needed("scale", Lengths.SIZE, "from the nut to the saddle, uncompensated");
     static final Key<Integer> DIVISIONS =
@@ -58,6 +63,7 @@ final class NeckKeys {
     static final Shape SHAPE = Shape.of(
             "A neck, the shop that makes it, what has been read so far, and the limits to keep",
             NAME,
+            PRINT_IN,
             SCALE,
             DIVISIONS,
             FRETS,

@@ -96,6 +96,7 @@ final class NeckParts {
         for (TrialRound round : roundsSoFar) {
             plan = round.addedTo(plan);
         }
+        plan = plan.in(top.at(NeckKeys.PRINT_IN).orElse(plan.style()));
         return new NeckFile(plan, roundsSoFar, limitsToKeep);
     }
 

@@ -1,15 +1,18 @@
 package org.neckgeom.examples.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.measure.quantity.Force;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 
 class QuantityKindTest {
@@ -29,12 +32,32 @@ class QuantityKindTest {
         "12 thou, 0.3048",
         "44.5mm, 44.5",
         "4.45 cm, 44.5",
-        "-0.5 mm, -0.5"
+        "-0.5 mm, -0.5",
+        "1 in + 1000 thou, 50.8"
     })
     void read_takesLengthsAsMakersWriteThem(String text, double mm) {
         Found<?> found = QuantityKind.length().read(new Node.Text(PLACE, text), problems);
 
         assertThat(found.value()).isEqualTo(ShopUnits.mm(mm));
+        assertThat(problems.inOrder()).isEmpty();
+    }
+
+    /** 1 lb is 0.45359237 kg, which weighs 9.80665 times as many newtons; 16 oz make a pound. */
+    @ParameterizedTest
+    @CsvSource({
+        "95 N, 95",
+        "10 kg, 98.0665",
+        "10 kgf, 98.0665",
+        "20 lb, 88.964432305210",
+        "20 lbs, 88.964432305210",
+        "20 lbf, 88.964432305210",
+        "320 oz, 88.964432305210",
+        "320 ozf, 88.964432305210"
+    })
+    void read_takesForcesAsMakersWriteThem(String text, double newton) {
+        Found<Amount<Force>> found = QuantityKind.force().read(new Node.Text(PLACE, text), problems);
+
+        assertThat(found.value().house()).isCloseTo(newton, within(1e-12 * newton));
         assertThat(problems.inOrder()).isEmpty();
     }
 

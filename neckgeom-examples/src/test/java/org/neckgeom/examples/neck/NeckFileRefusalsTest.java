@@ -42,7 +42,7 @@ class NeckFileRefusalsTest {
                         "  kerf: 1.8 mm",
                         "  colour: red",
                         "scarf.colour is not a known key; known here: joint, kerf, cleaning"),
-                one("frets: 20 ", "frets: 20\nfrets: 21 ", "frets is given twice, on line 10 and on line 11"),
+                one("frets: 20 ", "frets: 20\nfrets: 21 ", "frets is given twice, on line 11 and on line 12"),
                 one("wood: black walnut", "wood: wallnut", "wood is \"wallnut\", but must be one of African ebony"),
                 one(
                         "wood: Indian rosewood",

@@ -45,6 +45,23 @@ class NeckshellTest {
     }
 
     @Test
+    void printIn_makesEveryPrintlnFollow() throws Exception {
+        Ended ended = run(script("""
+                println(mm(44.45));
+                printIn(INCH_FRACTIONS);
+                println(mm(44.45));
+                println(java.util.List.of(mm(25.4), mm(12.7)));
+                println(deg(13));
+                println("44.45 mm");
+                printIn();
+                println(mm(44.45));
+                """));
+
+        assertThat(ended)
+                .isEqualTo(new Ended(0, "44.45 mm\n1 3/4 in\n[1 in, 1/2 in]\n13 deg\n44.45 mm\n44.45 mm\n", ""));
+    }
+
+    @Test
     void failingScripts_endWithOneAndSayWhy() throws Exception {
         Ended thrown = run(script("println(1);\nmm(-1.0 / 0);\n"));
         Ended uncompiled = run(script("println(2);\nint a = \"b\";\n"));

@@ -1,0 +1,34 @@
+package org.neckgeom.examples.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/** Answers in the style that a shell was told to print in. */
+public final class Spoken {
+
+    private Spoken() {}
+
+    /**
+     * Returns an answer in a style; several, one by one.
+     *
+     * @param answer anything
+     * @param style how its lengths are printed; null for the answer's own
+     * @return the same, in the style where it says lengths
+     */
+    public static Object in(LengthStyle style, Object answer) {
+        if (style == null) {
+            return answer;
+        }
+        if (answer instanceof SaysLengths<?> speaker) {
+            return speaker.in(style);
+        }
+        if (answer instanceof Optional<?> perhaps) {
+            return perhaps.map(inside -> in(style, inside));
+        }
+        return answer instanceof List<?> several
+                ? several.stream().map(one -> in(style, one)).toList()
+                : answer;
+    }
+}
