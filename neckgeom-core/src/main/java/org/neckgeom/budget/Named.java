@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Values by name, in the order they came. Immutable, and grown cheaply: a copy with one more shares all but a few of its
@@ -14,17 +15,23 @@ import java.util.List;
  */
 final class Named<T> {
 
-    private record Node<T>(String name, T value, int place, long rank, Node<T> left, Node<T> right) {
+    private record Node<T>(
+            String name,
+            T value,
+            int place,
+            long rank,
+            @Nullable Node<T> left,
+            @Nullable Node<T> right) {
 
-        Node<T> with(Node<T> itsLeft, Node<T> itsRight) {
+        Node<T> with(@Nullable Node<T> itsLeft, @Nullable Node<T> itsRight) {
             return new Node<>(name, value, place, rank, itsLeft, itsRight);
         }
     }
 
-    private final Node<T> root;
+    private final @Nullable Node<T> root;
     private final int size;
 
-    private Named(Node<T> root, int size) {
+    private Named(@Nullable Node<T> root, int size) {
         this.root = root;
         this.size = size;
     }
@@ -38,13 +45,14 @@ final class Named<T> {
     }
 
     /** The value of a name, or null. */
+    @Nullable
     T find(String name) {
         Node<T> node = node(name);
         return node == null ? null : node.value;
     }
 
-    private Node<T> node(String name) {
-        Node<T> node = root;
+    private @Nullable Node<T> node(String name) {
+        @Nullable Node<T> node = root;
         while (node != null) {
             int order = name.compareTo(node.name);
             if (order == 0) {
@@ -57,12 +65,12 @@ final class Named<T> {
 
     /** A copy with the value under the name: last when the name is new, otherwise in the place of the old value. */
     Named<T> with(String name, T value) {
-        Node<T> old = node(name);
+        @Nullable Node<T> old = node(name);
         Node<T> fresh = new Node<>(name, value, old == null ? size : old.place, Draws.mix(name.hashCode()), null, null);
         return new Named<>(put(root, fresh), old == null ? size + 1 : size);
     }
 
-    private static <T> Node<T> put(Node<T> here, Node<T> fresh) {
+    private static <T> Node<T> put(@Nullable Node<T> here, Node<T> fresh) {
         if (here == null) {
             return fresh;
         }
@@ -101,7 +109,7 @@ final class Named<T> {
         return Arrays.asList(all);
     }
 
-    private static <T> void gather(Node<T> node, Node<T>[] all) {
+    private static <T> void gather(@Nullable Node<T> node, Node<T>[] all) {
         if (node != null) {
             all[node.place] = node;
             gather(node.left, all);

@@ -362,7 +362,7 @@ public final class Registration {
         trees.forEach((direction, tree) -> {
             Map<String, List<String>> onIt = new HashMap<>();
             for (String name : tree.names()) {
-                onIt.computeIfAbsent(tree.find(name).parent(), parent -> new ArrayList<>())
+                onIt.computeIfAbsent(place(direction, name).parent(), parent -> new ArrayList<>())
                         .add(name);
             }
             out.append("\n  ").append(direction.words);
