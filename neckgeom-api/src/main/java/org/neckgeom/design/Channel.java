@@ -352,24 +352,6 @@ public final class Channel implements SaysLengths<Channel> {
     }
 
     /**
-     * Returns how much longer the channel is than its rod.
-     *
-     * @return mm, 0 or more
-     */
-    public double endPlayMm() {
-        return endPlay;
-    }
-
-    /**
-     * Returns how much wider the channel is than its rod.
-     *
-     * @return mm, 0 or more
-     */
-    public double sidePlayMm() {
-        return sidePlay;
-    }
-
-    /**
      * Returns the cover strip's thickness in mm.
      *
      * @return 0 or more
