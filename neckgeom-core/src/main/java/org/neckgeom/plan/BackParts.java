@@ -97,7 +97,9 @@ final class BackParts {
                         : sure ? "Leave it at that." : "Take no more off there."
                 : !enough
                         ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
-                        : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
+                        : plan.isDone("carve the neck")
+                                ? "It is carved: read the back's depth there."
+                                : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
         return PlanPart.of(
                 draft,
                 new PlanCheck(

@@ -120,7 +120,8 @@ final class ShapeParts {
     /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
     private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
         NeckDesign design = plan.design();
-        PlanSection.Draft draft = PlanSection.titled(PlanSection.FANNED).row("frets", fan);
+        PlanSection.Draft draft =
+                PlanSection.titled("Fanned frets, at the board's edges").row("frets", fan);
         for (int fret = 0; fret <= design.frets(); fret++) {
             draft.row(
                     fret == 0 ? "nut" : "fret " + fret,
@@ -203,7 +204,12 @@ final class ShapeParts {
         return new PlanCheck(
                 "projection height at the bridge",
                 outcome,
-                high + (high.valueHouse() < 0 ? ", too low" : ", too high"),
+                Estimate.ofHouse(
+                                Math.abs(high.valueHouse()),
+                                high.uncertaintyHouse(),
+                                high.degreesOfFreedom(),
+                                high.unit())
+                        + (high.valueHouse() < 0 ? ", too low" : ", too high"),
                 limits + " (common practice: the saddle takes up the rest)",
                 outcome == Outcome.GOOD
                         ? "Leave the heel at that."

@@ -53,6 +53,8 @@ final class NeckKeys {
     static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
     static final Key<List<Section>> READINGS = Key.optional(
             "readings", ReadingsPart.ROUNDS, "rounds of trial cuts, in the order in which they were made; none so far");
+    static final Key<Section> AS_MADE = Key.optional(
+            "as made", AsMadePart.SHAPE, "what has been read on the neck itself; nothing so far when left out");
     static final Key<Section> ORDER = Key.optional(
             "order of work",
             OrderPart.SHAPE,
@@ -84,6 +86,7 @@ final class NeckKeys {
             BLANK,
             SHOP,
             READINGS,
+            AS_MADE,
             ORDER,
             LIMITS);
 

@@ -78,7 +78,18 @@ final class NeckParts {
             return Found.unusable();
         }
         return DetailsPart.of(top, design.value(), parts.neckSet)
-                .then(details -> top.make(() -> parts.file(design.value(), details)));
+                .then(details -> top.make(() -> parts.file(design.value(), details)))
+                .then(parts::asMade);
+    }
+
+    /** What was read on the neck comes last: it is held to all that was told. */
+    private Found<NeckFile> asMade(NeckFile file) {
+        Found<Section> there = top.at(NeckKeys.AS_MADE);
+        return there.isAbsent()
+                ? Found.of(file)
+                : there.then(section -> AsMadePart.of(section, file.shop())
+                        .then(readings -> section.make(
+                                () -> new NeckFile(file.plan().readings(readings), file.rounds(), file.limits()))));
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {

@@ -50,6 +50,8 @@ class NeckKeysTest {
         Set<String> unused = new TreeSet<>(keysOfReader(NeckKeys.SHAPE, ""));
         unused.removeAll(used);
         unused.removeIf(key -> key.startsWith("fingerboard.wood."));
+        // No shipped neck has been made yet: what was read on one stands in a comment, which AsMadeTest reads.
+        unused.removeIf(key -> key.equals("as made") || key.startsWith("as made."));
 
         assertThat(unused).isEmpty();
     }
@@ -57,7 +59,11 @@ class NeckKeysTest {
     @Test
     void shippedNecks_explainEachKeyInALine() {
         List<String> unexplained = new ArrayList<>();
+        Set<String> asMade = new TreeSet<>(namesOfLeaves(AsMadePart.SHAPE));
         for (String key : namesOfLeaves(NeckKeys.SHAPE)) {
+            if (asMade.contains(key)) {
+                continue;
+            }
             boolean explained = ShippedNecks.names().stream()
                     .flatMap(name -> ShippedNecks.text(name).lines())
                     .anyMatch(

@@ -1,0 +1,93 @@
+package org.neckgeom.examples.neck;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.neckgeom.examples.file.FileRefused;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.NeckReadings;
+import org.neckgeom.sheet.PlanData;
+
+/** What has been read on the neck itself, as a neck file says it. */
+class AsMadeTest {
+
+    private static final String OCTAVE = ShippedNecks.text("octave-mandolin.yaml");
+
+    /** The shipped neck with the lines of its comment made live. */
+    private static String live() {
+        int start = OCTAVE.indexOf("# as made:");
+        int end = OCTAVE.indexOf("\n\n", start);
+        String block = OCTAVE.substring(start, end)
+                .lines()
+                .map(line -> line.replaceFirst("^# ", ""))
+                .collect(Collectors.joining("\n"));
+        return OCTAVE.substring(0, start) + block + OCTAVE.substring(end);
+    }
+
+    private static String with(String block) {
+        return OCTAVE + "\nas made:\n" + block.indent(2);
+    }
+
+    @Test
+    void comment_ofTheShippedNeck_readsWhenItIsMadeLive() {
+        NeckReadings readings = NeckFile.parse("live.yaml", live()).plan().readings();
+
+        assertThat(readings)
+                .isEqualTo(NeckReadings.none()
+                        .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.21), mm(0.05)))
+                        .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(0.03), mm(0.05)))
+                        .scarfAngle(Estimate.of(deg(12.9), deg(0.1)))
+                        .read(NeckFeature.HEAD_THICKNESS, Estimate.of(mm(15.1), mm(0.05)))
+                        .backDepth(mm(100), Estimate.of(mm(15), mm(0.05)))
+                        .read(NeckFeature.FINGERBOARD_OFFSET, Estimate.of(mm(0.1), mm(0.05)))
+                        .read(NeckFeature.HEIGHT_AT_BRIDGE, Estimate.of(mm(-0.3), mm(0.05)))
+                        .read(NeckFeature.OFFSET_AT_BRIDGE, Estimate.of(mm(0.2), mm(0.05))));
+    }
+
+    /** The file, the API and the JSON say the same. */
+    @Test
+    void live_goesToJsonAndBack() {
+        NeckFile file = NeckFile.parse("live.yaml", live());
+
+        assertThat(PlanData.planFrom(PlanData.of(file.plan()).toJson())).isEqualTo(file.plan());
+    }
+
+    @Test
+    void severalReadings_areTheirMean_withTheShopsRepeatabilityOverTheRootOfTheirCount() {
+        NeckReadings readings = NeckFile.parse("a.yaml", with("channel depth: [9.2 mm, 9.26 mm, 9.22 mm, 9.24 mm]"))
+                .plan()
+                .readings();
+        Estimate<?> depth = readings.of(NeckFeature.CHANNEL_DEPTH).orElseThrow();
+
+        assertThat(depth.valueHouse()).isCloseTo(9.23, org.assertj.core.api.Assertions.within(1e-12));
+        assertThat(depth.uncertaintyHouse()).isEqualTo(0.02 / 2);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "channel dept: 9.2 mm | channel depth",
+                "channel depth: 9.2 | unit",
+                "scarf angle: 60 deg | 45 deg",
+                "back: [{ station: 100 mm }] | depth",
+                "slot offset at heel: 0.1 mm | slot offset must be read at its head end before its heel end",
+                "back: [{ station: 900 mm, depth: 15 mm }] | station of a back depth must be on the neck",
+                "channel start: 400 mm | channel end must be more than its start at 400 mm"
+            })
+    void wrongReadings_areRefused_withLineAndKey(String line, String words) {
+        assertThatThrownBy(() -> NeckFile.parse("a.yaml", with(line)))
+                .isInstanceOf(FileRefused.class)
+                .hasMessageContaining(words)
+                .hasMessageContaining("as made")
+                .message()
+                .containsPattern("\\b\\d+\\b");
+    }
+}
