@@ -228,7 +228,7 @@ public final class BackProfile implements SaysLengths<BackProfile> {
     public double depthAtMm(double xMm, Scale scale) {
         double from = Objects.requireNonNull(scale, "scale").fretMm(firstFret);
         double to = scale.fretMm(secondFret);
-        return firstDepth + (secondDepth - firstDepth) * (xMm - from) / (to - from);
+        return firstDepth + (secondDepth - firstDepth) * (HouseUnits.stationMm(xMm) - from) / (to - from);
     }
 
     /**

@@ -422,7 +422,7 @@ public final class Channel implements SaysLengths<Channel> {
      * @return depth in mm; 0 outside the channel
      */
     public double floorDepthAtMm(double xMm) {
-        if (!(xMm >= start && xMm <= endMm())) {
+        if (!(HouseUnits.stationMm(xMm) >= start && xMm <= endMm())) {
             return 0;
         }
         double s = extraMiddleDepth;
@@ -455,7 +455,7 @@ public final class Channel implements SaysLengths<Channel> {
      * @return width in mm; 0 outside the channel
      */
     public double widthAtMm(double xMm) {
-        if (!(xMm >= start && xMm <= endMm())) {
+        if (!(HouseUnits.stationMm(xMm) >= start && xMm <= endMm())) {
             return 0;
         }
         return isInPocket(xMm) ? pocketWidth : widthMm();

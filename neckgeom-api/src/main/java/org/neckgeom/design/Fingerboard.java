@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -187,12 +188,25 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
     }
 
     /**
+     * Says whether a fret was told for the second place; unless, it is the one at the body joint.
+     *
+     * @return true when one was told
+     */
+    public boolean hasSecondFret() {
+        return !Double.isNaN(secondFret);
+    }
+
+    /**
      * Returns the fret of the second place.
      *
      * @param bodyJointFret the fret at the body joint, which it is unless told
      * @return 1 or more
      */
     public double secondFret(double bodyJointFret) {
+        if (!(bodyJointFret >= 1 && bodyJointFret <= HouseUnits.MOST)) {
+            throw new IllegalArgumentException(
+                    "fret at the body must be 1 or more, but was " + Numbers.plain(bodyJointFret));
+        }
         return Double.isNaN(secondFret) ? bodyJointFret : secondFret;
     }
 

@@ -3,6 +3,7 @@ package org.neckgeom.design;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -73,12 +74,25 @@ public final class Heel implements SaysLengths<Heel> {
     }
 
     /**
+     * Says whether the thickness of the blocks was told.
+     *
+     * @return false where it is the shaft's
+     */
+    public boolean hasBlockThickness() {
+        return !Double.isNaN(blockThickness);
+    }
+
+    /**
      * Returns the thickness of each block in mm.
      *
      * @param shaftThicknessMm what it is unless told
      * @return more than 0
      */
     public double blockThicknessMm(double shaftThicknessMm) {
+        if (!(shaftThicknessMm > 0 && shaftThicknessMm <= HouseUnits.MOST)) {
+            throw new IllegalArgumentException("shaft's thickness must be more than 0 and no more than "
+                    + Numbers.plain(HouseUnits.MOST) + " mm, but was " + Numbers.plain(shaftThicknessMm) + " mm");
+        }
         return Double.isNaN(blockThickness) ? shaftThicknessMm : blockThickness;
     }
 

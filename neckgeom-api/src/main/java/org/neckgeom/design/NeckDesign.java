@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -408,7 +409,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
 
     private double between(double atNut, double atSecond, double xMm) {
         double second = scale().fretMm(fingerboard().secondFret(bodyAtFret));
-        return atNut + (atSecond - atNut) * xMm / second;
+        return atNut + (atSecond - atNut) * HouseUnits.stationMm(xMm) / second;
     }
 
     /**

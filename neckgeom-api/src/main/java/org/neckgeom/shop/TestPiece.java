@@ -74,7 +74,7 @@ public final class TestPiece implements SaysLengths<TestPiece> {
         if (isCopied()) {
             return Estimate.ofHouse(0, uncertainty, Double.POSITIVE_INFINITY, unit);
         }
-        double u = Math.hypot(uncertainty, neck.uncertaintyHouse());
+        double u = StrictMath.hypot(uncertainty, neck.uncertaintyHouse());
         // Shares of the variance, so that no fourth power under- or overflows.
         double share = u > 0 ? uncertainty / u : 0;
         double rest = u > 0 ? neck.uncertaintyHouse() / u : 0;

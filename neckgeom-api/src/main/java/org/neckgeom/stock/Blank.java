@@ -184,7 +184,7 @@ public final class Blank implements SaysLengths<Blank> {
      * @return the width in mm
      */
     public double widthAtMm(double xMm) {
-        return width + outOfParallel * ((xMm + nutFromHeadEnd) / length - 0.5);
+        return width + outOfParallel * ((HouseUnits.stationMm(xMm) + nutFromHeadEnd) / length - 0.5);
     }
 
     /**

@@ -12,6 +12,7 @@ import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.MassDensity;
@@ -120,7 +121,7 @@ public final class Wood {
         if (row == null) {
             throw new IllegalArgumentException("wood must be one of "
                     + WoodTable.ALL.stream().map(Row::name).collect(Collectors.joining(", "))
-                    + ", or your own by Wood.named, but was \"" + name + "\"");
+                    + ", or your own by Wood.named, but was " + Words.quoted(name));
         }
         return new Wood(row);
     }

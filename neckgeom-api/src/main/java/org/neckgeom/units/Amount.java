@@ -245,7 +245,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         if (divisor == 0) {
             throw dividedByZero();
         }
-        return house / divisor;
+        double ratio = house / divisor;
+        if (!Double.isFinite(ratio)) {
+            throw new ArithmeticException("the ratio of " + this + " to " + other + " is too large for a number");
+        }
+        return ratio;
     }
 
     /**
@@ -326,8 +330,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     @Override
     public Quantity<?> divide(Quantity<?> divisor) {
-        Number number = Objects.requireNonNull(divisor, "divisor").getValue();
-        if (number.doubleValue() == 0) {
+        if (Border.readable(divisor, "divisor").doubleValue() == 0) {
             throw dividedByZero();
         }
         return indriya().divide(divisor);
@@ -336,7 +339,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     /** {@inheritDoc} The result is of another kind, and Indriya's. */
     @Override
     public Quantity<?> multiply(Quantity<?> multiplier) {
-        return indriya().multiply(Objects.requireNonNull(multiplier, "multiplier"));
+        Border.readable(multiplier, "multiplier");
+        return indriya().multiply(multiplier);
     }
 
     /**

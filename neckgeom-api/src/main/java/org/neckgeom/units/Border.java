@@ -5,6 +5,7 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
@@ -217,11 +218,27 @@ final class Border {
     }
 
     private static double number(Quantity<?> quantity, String name) {
-        return Objects.requireNonNull(quantity.getValue(), () -> name + " without a value")
-                .doubleValue();
+        Number value = asked(quantity::getValue, name);
+        return Objects.requireNonNull(value, () -> name + " without a value").doubleValue();
     }
 
     private static Unit<?> unit(Quantity<?> quantity, String name) {
-        return Objects.requireNonNull(quantity.getUnit(), () -> name + " without a unit");
+        return Objects.requireNonNull(asked(quantity::getUnit, name), () -> name + " without a unit");
+    }
+
+    /** Refuses a quantity that has no value or no unit, or cannot say them. */
+    static Number readable(Quantity<?> quantity, String name) {
+        unit(Objects.requireNonNull(quantity, name), name);
+        number(quantity, name);
+        return quantity.getValue();
+    }
+
+    private static <T> T asked(Supplier<T> provider, String name) {
+        try {
+            return provider.get();
+        } catch (RuntimeException e) {
+            throw new IllegalArgumentException(
+                    name + " must be a quantity that can be read, but its provider threw " + e, e);
+        }
     }
 }

@@ -22,6 +22,14 @@ import org.neckgeom.text.Numbers;
  */
 public final class HouseUnits {
 
+    /**
+     * Largest size of anything in its house unit, such as 1,000 km: what is more is a slip, and would overflow further on.
+     */
+    public static final double MOST = 1e9;
+
+    /** Smallest size that is not 0 in its house unit: what is less is a slip too, and would overflow when divided by. */
+    public static final double LEAST = 1e-30;
+
     private HouseUnits() {}
 
     /**
@@ -31,8 +39,8 @@ public final class HouseUnits {
      * @param quantity any provider's
      * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
-     * @return the number in the house unit, finite
-     * @throws IllegalArgumentException if it is of another kind (through a raw type) or not finite
+     * @return the number in the house unit, finite, 0 or from {@link #LEAST} to {@link #MOST} in size
+     * @throws IllegalArgumentException if it is of another kind (through a raw type), not finite, too large or too small
      */
     public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         // The wildcard keeps a raw-typed lie from becoming a ClassCastException before it can be named.
@@ -43,10 +51,35 @@ public final class HouseUnits {
             if (own.unit() != (ShopUnit<?>) unit && own.unit().kind() != (Class<?>) unit.kind()) {
                 throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
             }
-            return own.house();
+            return inReach(own.house(), own, unit, name);
         }
         ShopUnit<Q> house = unit.house();
-        return finite(Border.house(any, house, name), name, house.symbol());
+        return inReach(finite(Border.house(any, house, name), name, house.symbol()), any, house, name);
+    }
+
+    private static double inReach(double value, Quantity<?> given, ShopUnit<?> unit, String name) {
+        double size = Math.abs(value);
+        if (size <= MOST && (size >= LEAST || size == 0)) {
+            return value;
+        }
+        String house = unit.house().symbol();
+        String rule = size > MOST ? "no more than " + Numbers.plain(MOST) : "0 or at least " + Numbers.plain(LEAST);
+        throw refused(name, (rule + " " + house).strip() + " in size", given);
+    }
+
+    /**
+     * Returns a station in mm that some function is asked about.
+     *
+     * @param xMm along the neck in mm, {@link #MOST} or less in size
+     * @return the same
+     * @throws IllegalArgumentException if it is no number or too large
+     */
+    public static double stationMm(double xMm) {
+        if (!(Math.abs(xMm) <= MOST)) {
+            throw new IllegalArgumentException("station must be no more than " + Numbers.plain(MOST)
+                    + " mm in size, but was " + Numbers.plain(xMm) + " mm");
+        }
+        return xMm;
     }
 
     /**
@@ -255,7 +288,7 @@ public final class HouseUnits {
      * @return the exception, for the caller to throw
      */
     public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
-        Objects.requireNonNull(given, "given");
+        Border.readable(given, "given");
         String value = given instanceof Amount<?> own ? own.toString() : Border.inWords(given);
         if (given instanceof Amount<?> own && rule.contains(value)) {
             value = own.exactly(); // rounded, it would read as what is allowed

@@ -2,6 +2,7 @@ package org.neckgeom.units;
 
 import java.util.Objects;
 import javax.measure.quantity.Frequency;
+import org.neckgeom.text.Words;
 
 /** Note names and their frequencies in equal temperament. */
 final class Pitches {
@@ -39,6 +40,6 @@ final class Pitches {
             }
         }
         throw new IllegalArgumentException(
-                "\"" + note + "\" cannot be read as a note; write it like \"A3\", \"F#2\" or \"Bb1\"");
+                Words.quoted(note) + " cannot be read as a note; write it like \"A3\", \"F#2\" or \"Bb1\"");
     }
 }

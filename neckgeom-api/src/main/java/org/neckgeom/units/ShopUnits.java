@@ -13,6 +13,7 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 
 /**
  * The words a maker types: {@code mm(29.84)}, {@code inch("1 3/4")}, {@code deg(13)}, {@code length("44.5 mm")}. For
@@ -297,7 +298,7 @@ public final class ShopUnits {
     private static IllegalArgumentException wrongUnit(
             String text, double value, String word, @Nullable ShopUnit<?> unit, Class<?> kind, String inWords) {
         String allowed = "use " + String.join(", ", UnitWords.symbols(kind));
-        String quoted = "\"" + text + "\"";
+        String quoted = Words.quoted(text);
         if (word.isEmpty()) {
             return new IllegalArgumentException(quoted + " has no unit; " + inWords + " is wanted: " + allowed
                     + ", such as \"" + Numbers.plain(value) + " "
@@ -311,12 +312,12 @@ public final class ShopUnits {
             return new IllegalArgumentException(quoted + " has a comma; write a decimal point");
         }
         return new IllegalArgumentException(
-                quoted + " cannot be read: the unit \"" + word + "\" is not known; " + allowed);
+                quoted + " cannot be read: the unit " + Words.quoted(word) + " is not known; " + allowed);
     }
 
     private static IllegalArgumentException unreadable(String text, String wanted, String examples) {
         String comma = text.indexOf(',') >= 0 ? "; write a decimal point, not a comma" : "";
         return new IllegalArgumentException(
-                "\"" + text + "\" cannot be read as " + wanted + comma + "; write it like " + examples);
+                Words.quoted(text) + " cannot be read as " + wanted + comma + "; write it like " + examples);
     }
 }

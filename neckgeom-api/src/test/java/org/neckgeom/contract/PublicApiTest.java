@@ -11,6 +11,7 @@ import javax.measure.Quantity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.testing.PublicTypes;
 import org.neckgeom.units.Amount;
 
 /** One walk over all public types: closed, made by factories, readable, and named as the house names things. */
@@ -34,12 +35,12 @@ class PublicApiTest {
     private static final Set<String> JSR385_GETTERS = Set.of("getValue", "getUnit", "getScale");
 
     static Stream<Class<?>> types() {
-        return PublicTypes.all().stream();
+        return PublicTypes.beside(Amount.class).stream();
     }
 
     @Test
     void walk_seesThePublicTypes() {
-        assertThat(PublicTypes.all()).contains(Amount.class).hasSizeGreaterThan(35);
+        assertThat(PublicTypes.beside(Amount.class)).contains(Amount.class).hasSizeGreaterThan(35);
     }
 
     @ParameterizedTest
@@ -55,7 +56,7 @@ class PublicApiTest {
     @MethodSource("types")
     void type_isMadeByFactories(Class<?> type) {
         if (!type.isRecord()) {
-            assertThat(PublicTypes.publicConstructors(type)).as("%s", type).isEmpty();
+            assertThat(type.getConstructors()).as("%s", type).isEmpty();
         }
     }
 

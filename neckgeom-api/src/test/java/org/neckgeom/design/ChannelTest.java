@@ -1,6 +1,7 @@
 package org.neckgeom.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.inch;
@@ -118,9 +119,17 @@ class ChannelTest {
         assertThat(channel.floorDepthAtMm(3)).isEqualTo(9);
         assertThat(channel.floorDepthAtMm(303)).isEqualTo(9);
         assertThat(channel.floorDepthAtMm(303.001)).isZero();
-        assertThat(channel.floorDepthAtMm(Double.NaN)).isZero();
         assertThat(channel.widthAtMm(2.999)).isZero();
         assertThat(channel.depthAtMm(2.999)).isZero();
+    }
+
+    @Test
+    void floor_isAskedAtAPlace() {
+        Channel channel = Channel.forRod(ROD).startingAt(mm(3));
+
+        assertThatThrownBy(() -> channel.floorDepthAtMm(Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("station must be no more than 1000000000 mm in size, but was NaN mm");
     }
 
     @Test

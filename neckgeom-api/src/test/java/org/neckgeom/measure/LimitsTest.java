@@ -21,7 +21,7 @@ class LimitsTest {
         assertThat(Limits.between(mm(3), mm(5)).allow(mm(3))).isTrue();
         assertThat(Limits.between(mm(3), mm(5)).allow(mm(5))).isTrue();
         assertThat(Limits.between(mm(3), mm(5)).allow(mm(2.999))).isFalse();
-        assertThat(Limits.atMost(mm(3)).allow(mm(-1e300))).isTrue();
+        assertThat(Limits.atMost(mm(3)).allow(mm(-1e9))).isTrue();
         assertThat(Limits.atMost(mm(3)).allow(mm(3.1))).isFalse();
         assertThat(Limits.atLeast(inch(1)).allow(mm(25.4))).isTrue();
         assertThat(Limits.atLeast(inch(1)).allow(mm(25.3))).isFalse();

@@ -13,6 +13,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.testing.Unreadable;
 
 class HouseUnitsTest {
 
@@ -33,6 +34,29 @@ class HouseUnitsTest {
         assertThat(HouseUnits.hertz(ShopUnits.rpm(18000), "x")).isEqualTo(300);
         assertThat(HouseUnits.mmPerSecond(ShopUnits.mmPerMinute(1200), "x")).isEqualTo(20);
         assertThat(HouseUnits.rad(deg(180), "x")).isEqualTo(Math.PI);
+    }
+
+    @Test
+    void sizes_endWhereSlipsBegin() {
+        assertThat(HouseUnits.mm(mm(1e9), "x")).isEqualTo(1e9);
+        assertThat(HouseUnits.mm(mm(-1e-30), "x")).isEqualTo(-1e-30);
+        refused(
+                () -> HouseUnits.mm(inch(1e9), "shaft"),
+                "shaft must be no more than 1000000000 mm in size, but was 1000000000 in");
+        refused(
+                () -> HouseUnits.mmPositive(mm(1e-31), "shaft"),
+                "shaft must be 0 or at least 1E-30 mm in size, but was 1E-31 mm");
+        refused(
+                () -> HouseUnits.stationMm(Double.NaN),
+                "station must be no more than 1000000000 mm in size, but was NaN mm");
+    }
+
+    @Test
+    void quantities_ofABrokenProviderAreRefusedByName() {
+        refused(
+                () -> HouseUnits.mm(new Unreadable<>(), "shaft"),
+                "shaft must be a quantity that can be read, but its provider threw"
+                        + " java.lang.UnsupportedOperationException: the provider gave up");
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -71,7 +72,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
         return new Budget<>(
-                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
+                Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
     }
 
     /**
@@ -107,7 +108,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @throws IllegalArgumentException if the name is taken
      */
     public Budget<Q> with(Contributor contributor) {
-        if (named.find(contributor.name()) != null) {
+        if (named.find(Objects.requireNonNull(contributor, "contributor").name()) != null) {
             throw givenTwice(contributor);
         }
         return new Budget<>(title, unit, named.with(contributor.name(), contributor), note);
@@ -142,7 +143,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return the budget
      */
     public Budget<Q> in(ShopUnit<Q> other) {
-        return new Budget<>(title, other, named, note);
+        return new Budget<>(title, Objects.requireNonNull(other, "unit"), named, note);
     }
 
     /**
@@ -154,6 +155,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @throws IllegalArgumentException if nothing is called so, or the kind differs
      */
     public Budget<Q> replaced(String name, Spread<?> spread) {
+        Objects.requireNonNull(spread, "spread");
         List<Contributor> old = contributors();
         Named<Contributor> all = named;
         for (int i : find(name)) {
@@ -408,7 +410,8 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         double p = HouseUnits.probability(probability, "probability");
         double[] k = new double[named.size()];
         Arrays.fill(k, 1.0);
-        efforts.forEach((name, effort) -> {
+        Objects.requireNonNull(efforts, "efforts").forEach((name, effort) -> {
+            Objects.requireNonNull(effort, "effort");
             if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(
                         "effort of " + name + " must be more than 0, but was " + Numbers.plain(effort));
@@ -453,10 +456,14 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     /** Chance of breaking the limits. */
     double outside(Limits<Q> limits, double @Nullable [] factors) {
         Parts parts = parts(factors);
-        return ExactLaw.of(parts).outside(limits.lowerHouse() - parts.mean, limits.upperHouse() - parts.mean);
+        return ExactLaw.of(parts)
+                .outside(
+                        Objects.requireNonNull(limits, "limits").lowerHouse() - parts.mean,
+                        limits.upperHouse() - parts.mean);
     }
 
     private Set<Integer> find(String name) {
+        Objects.requireNonNull(name, "name");
         List<Contributor> contributors = contributors();
         Set<Integer> found = new TreeSet<>();
         for (int i = 0; i < contributors.size(); i++) {
@@ -473,7 +480,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
                 all.add(i);
             }
             throw new IllegalArgumentException(
-                    "nothing in " + title + " is called \"" + name + "\"; there are " + namesOf(all));
+                    "nothing in " + title + " is called " + Words.quoted(name) + "; there are " + namesOf(all));
         }
         return found;
     }

@@ -194,8 +194,8 @@ final class ChainLaw extends ExactLaw {
     /** The series at u by Horner's rule in {@code exp(-i pi u)}. */
     private double inside(double u) {
         double angle = Math.PI * u;
-        double cos = Math.cos(angle);
-        double sin = Math.sin(angle);
+        double cos = StrictMath.cos(angle);
+        double sin = StrictMath.sin(angle);
         double re = 0.0;
         double im = 0.0;
         for (int k = real.length - 1; k >= 0; k--) {
@@ -210,8 +210,8 @@ final class ChainLaw extends ExactLaw {
     /** The series and its derivative, which multiplies term k by {@code -i pi (k + 1)}. */
     private void inside(double u, double[] out) {
         double angle = Math.PI * u;
-        double cos = Math.cos(angle);
-        double sin = Math.sin(angle);
+        double cos = StrictMath.cos(angle);
+        double sin = StrictMath.sin(angle);
         double re = 0.0;
         double im = 0.0;
         double slopeRe = 0.0;
@@ -411,15 +411,15 @@ final class ChainLaw extends ExactLaw {
 
     /** Multiplies node k by {@code sin(k w) / (k w)}, the sines by rotation, taken afresh now and then. */
     private static void timesRectangle(double[] re, double w) {
-        double cos1 = Math.cos(w);
-        double sin1 = Math.sin(w);
+        double cos1 = StrictMath.cos(w);
+        double sin1 = StrictMath.sin(w);
         double over = 1.0 / w;
         double cos = 1.0;
         double sin = 0.0;
         for (int k = 1; k <= re.length; k++) {
             if (k % REANCHOR == 0) {
-                cos = Math.cos(k * w);
-                sin = Math.sin(k * w);
+                cos = StrictMath.cos(k * w);
+                sin = StrictMath.sin(k * w);
             } else {
                 double turned = cos * cos1 - sin * sin1;
                 sin = sin * cos1 + cos * sin1;
@@ -434,8 +434,8 @@ final class ChainLaw extends ExactLaw {
             double c = 0.0;
             double s = 0.0;
             for (double x : set) {
-                c += Math.cos(k * w * x);
-                s += Math.sin(k * w * x);
+                c += StrictMath.cos(k * w * x);
+                s += StrictMath.sin(k * w * x);
             }
             double a = re[k - 1];
             double b = im[k - 1];

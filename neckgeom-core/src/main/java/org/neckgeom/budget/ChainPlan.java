@@ -198,7 +198,7 @@ final class ChainPlan {
     private static double[] logs(Parts parts) {
         double[] logs = new double[parts.rectangles.length + 1];
         for (int i = 0; i < parts.rectangles.length; i++) {
-            logs[i + 1] = logs[i] + Math.log(parts.rectangles[i]);
+            logs[i + 1] = logs[i] + StrictMath.log(parts.rectangles[i]);
         }
         return logs;
     }
@@ -227,11 +227,11 @@ final class ChainPlan {
         }
         double sum = -0.5 * t * t * (parts.normalVariance + squares[low]) - logs[low];
         if (low > 0) {
-            sum -= low * Math.log(t);
+            sum -= low * StrictMath.log(t);
         }
         for (double x : parts.arcsines) {
             double y = x * t;
-            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * Math.log(0.5 * Math.PI * y);
+            sum -= y <= 1.0 ? 0.25 * y * y : 0.5 * StrictMath.log(0.5 * Math.PI * y);
         }
         return sum;
     }

@@ -3,6 +3,7 @@ package org.neckgeom.budget;
 import java.util.Objects;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -32,9 +33,8 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
      */
     public Contributor {
         Objects.requireNonNull(spread, "spread");
-        if (name.isBlank() || step.isBlank()) {
-            throw new IllegalArgumentException("a contributor must have a name, but it was blank");
-        }
+        Words.name(name, "a contributor's name");
+        Words.name(step, "a step's name");
         if (!Double.isFinite(sensitivity)) {
             throw new IllegalArgumentException(
                     "sensitivity of " + name + " must be a finite number, but was " + Numbers.plain(sensitivity));

@@ -105,7 +105,7 @@ public final class Distribution<Q extends Quantity<Q>> implements SaysLengths<Di
      * @return in [0, 1]
      */
     public double chance(Limits<Q> limits) {
-        return law.between(limits.lowerHouse() - mean, limits.upperHouse() - mean);
+        return law.between(Objects.requireNonNull(limits, "limits").lowerHouse() - mean, limits.upperHouse() - mean);
     }
 
     /**

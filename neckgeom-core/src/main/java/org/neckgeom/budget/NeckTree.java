@@ -50,6 +50,7 @@ public final class NeckTree implements SaysLengths<NeckTree> {
         this.work = Objects.requireNonNull(work, "workmanship");
         this.edge = edge;
         this.measured = measured;
+        design.scale(); // refused here, where the neck is told, and not when the tree is printed
     }
 
     /**

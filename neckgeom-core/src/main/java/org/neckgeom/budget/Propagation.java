@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -97,7 +98,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
      */
     public static <Q extends Quantity<Q>> Propagation<Q> to(String title, ShopUnit<Q> unit) {
         return new Propagation<>(
-                Objects.requireNonNull(title, "title"), Objects.requireNonNull(unit, "unit"), List.of(), null, null);
+                Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), List.of(), null, null);
     }
 
     /**
@@ -111,6 +112,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
      * @throws IllegalArgumentException if the name is taken
      */
     public <E extends Quantity<E>> Propagation<Q> input(String name, Quantity<E> value, Spread<E> spread) {
+        Words.name(name, "an input's name");
         if (inputs.stream().anyMatch(other -> other.name().equals(name))) {
             throw new IllegalArgumentException(
                     "inputs must have different names, but \"" + name + "\" was given twice to " + title);
@@ -286,7 +288,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
 
     private Formula formula() {
         if (formula == null) {
-            throw new IllegalStateException(title + " has no function yet: say through(...)");
+            throw new IllegalArgumentException(title + " needs its function for this, but has none: add .through(...)");
         }
         return formula;
     }
@@ -314,9 +316,17 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
     public String toString() {
         Report report = Report.titled(title + " of " + inputs.size() + " inputs");
         if (formula != null) {
-            report.row("first order", firstOrder());
+            report.row("first order", firstOrderOrWhyNot());
         }
         inputs.stream().limit(8).forEach(input -> report.row(input.name(), input.spread()));
         return report.fitted();
+    }
+
+    private String firstOrderOrWhyNot() {
+        try {
+            return firstOrder().toString();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            return "none: " + e.getMessage();
+        }
     }
 }

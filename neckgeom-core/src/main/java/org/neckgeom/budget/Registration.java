@@ -16,6 +16,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -70,7 +71,11 @@ public final class Registration {
     public static Registration from(String feature, Spread<Length> offset) {
         Map<Direction, Named<Place>> trees = new EnumMap<>(Direction.class);
         Registration empty = new Registration(trees, Direction.ACROSS, BLANK);
-        return empty.with(Direction.ACROSS, feature, BLANK, List.of(Term.constant(feature, offset)));
+        return empty.with(
+                Direction.ACROSS,
+                empty.fresh(Direction.ACROSS, feature),
+                BLANK,
+                List.of(Term.constant(feature, offset)));
     }
 
     /**
@@ -274,7 +279,7 @@ public final class Registration {
     /** The feature, its parent, and so on, without the blank. */
     private List<String> path(Direction direction, String feature) {
         List<String> path = new ArrayList<>();
-        String here = feature;
+        String here = Objects.requireNonNull(feature, "feature");
         while (!here.equals(BLANK)) {
             path.add(here);
             here = place(direction, here).parent();
@@ -288,11 +293,11 @@ public final class Registration {
             return place;
         }
         if (features().contains(feature)) {
-            throw new IllegalArgumentException(
-                    "\"" + feature + "\" is not placed " + direction.words + "; there are " + quoted(tree(direction)));
+            throw new IllegalArgumentException(Words.quoted(feature) + " is not placed " + direction.words
+                    + "; there are " + quoted(tree(direction)));
         }
         String nearest = NearestName.of(feature, tree(direction).names());
-        throw new IllegalArgumentException("there is no feature \"" + feature + "\" " + direction.words
+        throw new IllegalArgumentException("there is no feature " + Words.quoted(feature) + " " + direction.words
                 + (nearest.isEmpty() ? "" : " (did you mean \"" + nearest + "\"?)") + "; there are "
                 + quoted(tree(direction)));
     }
@@ -308,9 +313,7 @@ public final class Registration {
     }
 
     private String fresh(Direction direction, String feature) {
-        if (feature.isBlank()) {
-            throw new IllegalArgumentException("a feature must have a name, but it was blank");
-        }
+        Words.name(feature, "a feature's name");
         if (feature.equals(BLANK) || tree(direction).find(feature) != null) {
             throw new IllegalArgumentException(
                     "features must have different names, but \"" + feature + "\" was placed twice " + direction.words);
@@ -319,7 +322,7 @@ public final class Registration {
     }
 
     void requireKnown(Direction direction, String parent) {
-        if (!parent.equals(BLANK)) {
+        if (!Objects.requireNonNull(parent, "parent").equals(BLANK)) {
             place(direction, parent);
         }
     }

@@ -9,6 +9,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
@@ -60,11 +61,11 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
      * Returns the largest share.
      *
      * @return the contributor that matters most
-     * @throws IllegalStateException if the budget is empty
+     * @throws ArithmeticException if the budget is empty
      */
     public Share<Q> largest() {
         if (list.isEmpty()) {
-            throw new IllegalStateException(title + " has no contributor yet");
+            throw new ArithmeticException(title + " has no largest share, for it has no contributor yet");
         }
         return list.get(0);
     }
@@ -77,10 +78,12 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
      * @throws IllegalArgumentException if nothing is called so
      */
     public Share<Q> of(String name) {
+        Objects.requireNonNull(name, "name");
         return list.stream()
                 .filter(share -> share.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("nothing in " + title + " is called \"" + name + "\""));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("nothing in " + title + " is called " + Words.quoted(name)));
     }
 
     @Override

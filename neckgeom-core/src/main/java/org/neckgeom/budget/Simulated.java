@@ -90,7 +90,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      *
      * @param coverage more than 0 and less than 100 percent
      * @return the interval
-     * @throws IllegalStateException if the values were not kept
+     * @throws IllegalArgumentException if the values were not kept
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
         double[] ends = ends(values(), tally, HouseUnits.probability(coverage, "coverage"));
@@ -102,7 +102,7 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      *
      * @param coverage more than 0 and less than 100 percent
      * @return the interval; of equally short ones the lowest
-     * @throws IllegalStateException if the values were not kept
+     * @throws IllegalArgumentException if the values were not kept
      */
     public Interval<Q> shortestInterval(Quantity<Dimensionless> coverage) {
         double p = HouseUnits.probability(coverage, "coverage");
@@ -123,11 +123,12 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      * Returns how often the trials kept the limits given beforehand.
      *
      * @return the yield, with the uncertainty of a count
-     * @throws IllegalStateException if no limits were given
+     * @throws IllegalArgumentException if no limits were given
      */
     public Yield<Q> yield() {
         if (limits == null) {
-            throw new IllegalStateException("no limits were given before the trials of " + title);
+            throw new IllegalArgumentException(
+                    "the trials of " + title + " need limits for this, but had none: add .withLimits(...)");
         }
         return Yield.counted(title, limits, tally.inside(), tally.trials());
     }
@@ -137,10 +138,10 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      *
      * @param allowed what is allowed
      * @return the yield, with the uncertainty of a count
-     * @throws IllegalStateException if the values were not kept
+     * @throws IllegalArgumentException if the values were not kept
      */
     public Yield<Q> yield(Limits<Q> allowed) {
-        double low = allowed.lowerHouse() - reference;
+        double low = Objects.requireNonNull(allowed, "allowed").lowerHouse() - reference;
         double high = allowed.upperHouse() - reference;
         long inside = 0;
         for (double value : values()) {
@@ -152,7 +153,8 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     private double[] values() {
         double[] values = tally.values();
         if (values == null) {
-            throw new IllegalStateException("the values of " + title + " were not kept; run it with quantiles");
+            throw new IllegalArgumentException(
+                    "the trials of " + title + " need their values for this, but kept none: leave out .withoutQuantiles()");
         }
         return values;
     }

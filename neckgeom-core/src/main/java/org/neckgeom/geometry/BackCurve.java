@@ -21,6 +21,8 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class BackCurve implements SaysLengths<BackCurve> {
 
+    private static final int MOST_POINTS = 100_000;
+
     private final double station;
     private final SuperellipseArc bass;
     private final SuperellipseArc treble;
@@ -157,12 +159,13 @@ public final class BackCurve implements SaysLengths<BackCurve> {
      * Returns points of the curve for a template, from the bass edge over the middle to the treble edge: closer
      * together where it bends.
      *
-     * @param toASide points to each side of the middle, 2 or more
+     * @param toASide points to each side of the middle, 2 to 100,000
      * @return fresh pairs of y and depth in mm, {@code 2 toASide + 1} of them
      */
     public double[][] templateMm(int toASide) {
-        if (toASide < 2) {
-            throw new IllegalArgumentException("points to a side must be 2 or more, but were " + toASide);
+        if (toASide < 2 || toASide > MOST_POINTS) {
+            throw new IllegalArgumentException(
+                    "points to a side must be 2 to " + MOST_POINTS + ", but were " + toASide);
         }
         double[][] points = new double[2 * toASide + 1][2];
         for (int i = 0; i <= toASide; i++) {

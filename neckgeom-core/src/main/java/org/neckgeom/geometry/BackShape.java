@@ -74,7 +74,7 @@ public final class BackShape implements SaysLengths<BackShape> {
      * @throws IllegalArgumentException if a part that is needed has not been told
      */
     public static BackShape of(NeckDesign neck) {
-        neck.fingerboard();
+        Objects.requireNonNull(neck, "neck").fingerboard();
         Head head = neck.head().orElse(null);
         return new BackShape(
                 neck.back().in(neck.style()),
@@ -95,7 +95,14 @@ public final class BackShape implements SaysLengths<BackShape> {
      * @return the back
      */
     public static BackShape of(BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
-        return new BackShape(back, scale, halfWidthMm, halfWidthMm, 0, Double.POSITIVE_INFINITY, back.style());
+        return new BackShape(
+                back,
+                scale,
+                halfWidthMm,
+                halfWidthMm,
+                0,
+                Double.POSITIVE_INFINITY,
+                Objects.requireNonNull(back, "back").style());
     }
 
     /**

@@ -48,7 +48,7 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
     public static BlankNeeds of(ScarfBoard board, Quantity<Length> widest) {
         return new BlankNeeds(
                 new double[] {
-                    board.lengthMm(),
+                    Objects.requireNonNull(board, "board").lengthMm(),
                     HouseUnits.mmPositive(widest, "widest part"),
                     board.thickness().house(),
                     0,
@@ -134,7 +134,7 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
      * @return true when the neck comes out of it
      */
     public boolean fits(Blank blank) {
-        return blank.lengthMm() >= length().house()
+        return Objects.requireNonNull(blank, "blank").lengthMm() >= length().house()
                 && blank.widthMm() >= width().house()
                 && blank.thicknessMm() >= thickness().house();
     }

@@ -34,7 +34,7 @@ public final class BoardShape implements SaysLengths<BoardShape> {
      * @return the shape
      */
     public static BoardShape of(NeckDesign neck) {
-        neck.fingerboard();
+        Objects.requireNonNull(neck, "neck").fingerboard();
         neck.scale();
         return new BoardShape(neck, false);
     }
@@ -100,7 +100,8 @@ public final class BoardShape implements SaysLengths<BoardShape> {
         if (Double.isInfinite(radius)) {
             throw new ArithmeticException("a flat fingerboard has no radius at the nut");
         }
-        return style().amount(radius * strings.atSaddleMm() / strings.atNutMm());
+        return style().amount(
+                        radius * Objects.requireNonNull(strings, "strings").atSaddleMm() / strings.atNutMm());
     }
 
     private BoardSection atMm(double x) {

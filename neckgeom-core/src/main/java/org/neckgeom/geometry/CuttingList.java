@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -21,6 +22,7 @@ import org.neckgeom.units.SaysLengths;
 public final class CuttingList implements SaysLengths<CuttingList> {
 
     private static final double HAIR = 1e-9;
+    private static final int MOST_PIECES = 1_000;
 
     private final Blank board;
     private final double kerf;
@@ -80,16 +82,16 @@ public final class CuttingList implements SaysLengths<CuttingList> {
     /**
      * Returns a copy with several more pieces alike.
      *
-     * @param count 1 or more
+     * @param count 1 to 1,000
      * @param name what they are
      * @param length of each along the board, more than 0
      * @return the list
      */
     public CuttingList pieces(int count, String name, Quantity<Length> length) {
-        if (count < 1) {
-            throw new IllegalArgumentException("count of pieces must be 1 or more, but was " + count);
+        if (count < 1 || count > MOST_PIECES) {
+            throw new IllegalArgumentException("count of pieces must be 1 to " + MOST_PIECES + ", but was " + count);
         }
-        Piece piece = new Piece(Objects.requireNonNull(name, "name"), HouseUnits.mmPositive(length, name));
+        Piece piece = new Piece(Words.name(name, "a piece's name"), HouseUnits.mmPositive(length, name));
         List<Piece> more = new ArrayList<>(pieces);
         for (int i = 0; i < count; i++) {
             more.add(piece);

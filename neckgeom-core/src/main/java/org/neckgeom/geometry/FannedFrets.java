@@ -67,7 +67,8 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
      * @return the frets
      */
     public static FannedFrets of(Scale bass, Scale treble, OuterStrings spread, double straightFret) {
-        if (bass.divisions() != treble.divisions()) {
+        if (Objects.requireNonNull(bass, "bass").divisions()
+                != Objects.requireNonNull(treble, "treble").divisions()) {
             throw new IllegalArgumentException("both scales must have the same divisions of the octave, but had "
                     + bass.divisions() + " and " + treble.divisions());
         }
@@ -75,7 +76,7 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
             throw new IllegalArgumentException("square fret must be from 0 to 200, but was " + straightFret);
         }
         double shorter = Math.min(bass.lengthMm(), treble.lengthMm());
-        if (!(Math.abs(spread.atSaddleMm() - spread.atNutMm()) < shorter)) {
+        if (!(Math.abs(Objects.requireNonNull(spread, "spread").atSaddleMm() - spread.atNutMm()) < shorter)) {
             throw new IllegalArgumentException("string spread must grow by less than the scale, but did not");
         }
         return new FannedFrets(
@@ -199,7 +200,7 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
     private double edgeX(double fret, NeckDesign neck, int side) {
         double middle = (bassX(fret) + trebleX(fret)) / 2;
         double slope = side * (trebleX(fret) - bassX(fret)) / spread(fret);
-        double atNutLine = neck.halfWidthAtMm(0);
+        double atNutLine = Objects.requireNonNull(neck, "neck").halfWidthAtMm(0);
         double growth = (neck.halfWidthAtMm(bass) - atNutLine) / bass;
         return (middle + slope * atNutLine) / (1 - slope * growth);
     }

@@ -64,7 +64,7 @@ public final class FretTable implements SaysLengths<FretTable> {
      * @return the table
      */
     public static FretTable of(NeckDesign neck) {
-        return of(neck.scale(), neck.frets());
+        return of(Objects.requireNonNull(neck, "neck").scale(), neck.frets());
     }
 
     /**

@@ -68,7 +68,8 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
      * @return the layout
      */
     public HeadLayout posts(HeadPost... places) {
-        for (HeadPost post : places) {
+        for (HeadPost post : Objects.requireNonNull(places, "places")) {
+            Objects.requireNonNull(post, "post");
             if (!(post.alongMm() < head.lengthMm())) {
                 throw new IllegalArgumentException("post must lie on the head of " + style().brief(head.lengthMm())
                         + ", but was at " + style().brief(post.alongMm()));
@@ -186,7 +187,7 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
      */
     public Limits<Length> woodFor(Limits<Length> tuners) {
         double veneers = head.veneerMm() + head.backVeneerMm();
-        double low = Math.max(tuners.lowerHouse(), veneers) - veneers;
+        double low = Math.max(Objects.requireNonNull(tuners, "tuners").lowerHouse(), veneers) - veneers;
         double high = tuners.upperHouse() - veneers;
         if (!(high > low)) {
             throw new IllegalArgumentException(
@@ -206,7 +207,7 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
      */
     public List<StringBreak> breaks(StringPlaces nut, Quantity<Length> slot) {
         double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
-        if (nut.count() != posts.size()) {
+        if (Objects.requireNonNull(nut, "nut").count() != posts.size()) {
             throw new IllegalArgumentException("posts must be as many as the strings at the nut, but were "
                     + posts.size() + " for " + nut.count());
         }
@@ -236,7 +237,7 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
     @SuppressWarnings("varargs") // only read
     public final NutForces nutForces(StringPlaces nut, Quantity<Length> slot, Quantity<Force>... tensions) {
         List<StringBreak> strings = breaks(nut, slot);
-        if (tensions.length != 1 && tensions.length != strings.size()) {
+        if (Objects.requireNonNull(tensions, "tensions").length != 1 && tensions.length != strings.size()) {
             throw new IllegalArgumentException("tensions must be told once for all or once for each of the "
                     + strings.size() + " strings, but were told " + tensions.length + " times");
         }

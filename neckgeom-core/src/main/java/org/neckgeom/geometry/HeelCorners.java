@@ -40,7 +40,7 @@ public final class HeelCorners implements SaysLengths<HeelCorners> {
     static HeelCorners of(NeckSet set, MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
         double tip = HouseUnits.mm(change, "change at the bridge") / set.reachMm();
         double swing = HouseUnits.mm(offset, "centreline at the bridge") / set.reachMm();
-        double top = swing * face.topMm() / 2;
+        double top = swing * Objects.requireNonNull(face, "face").topMm() / 2;
         double cap = swing * face.capMm() / 2;
         double down = tip * face.heightMm();
         double least = Math.min(-Math.abs(top), down - Math.abs(cap));

@@ -68,7 +68,9 @@ public final class Scarf implements SaysLengths<Scarf> {
      * @return the scarf, with no saw kerf; veneers are told to its joints
      */
     public static Scarf of(Head head, Quantity<Length> shaft) {
-        return at(head.pitch()).shaft(shaft).head(head.style().amount(head.thicknessMm()));
+        return at(Objects.requireNonNull(head, "head").pitch())
+                .shaft(shaft)
+                .head(head.style().amount(head.thicknessMm()));
     }
 
     static double pitchRad(Quantity<Angle> pitch) {

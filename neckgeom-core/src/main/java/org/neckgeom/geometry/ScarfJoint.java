@@ -381,7 +381,7 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
             report.note("the line on the back lies under the veneer");
         }
         if (scarf.ledgeMm() > 0) {
-            report.note("break line at x = -" + style().brief(scarf.ledgeMm()) + ", the far side of the nut ledge");
+            report.note("break line at x = " + style().brief(-scarf.ledgeMm()) + ", the far side of the nut ledge");
         }
         return report.toString();
     }

@@ -40,8 +40,9 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
      * @return the overhang
      */
     public static StringOverhang of(NeckDesign neck, StringPlaces nut, StringPlaces saddle) {
-        neck.fingerboard();
-        if (nut.count() != saddle.count()) {
+        Objects.requireNonNull(neck, "neck").fingerboard();
+        if (Objects.requireNonNull(nut, "nut").count()
+                != Objects.requireNonNull(saddle, "saddle").count()) {
             throw new IllegalArgumentException(
                     "nut and saddle must have as many strings, but had " + nut.count() + " and " + saddle.count());
         }

@@ -44,7 +44,9 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
      */
     public static StringPlaces of(
             List<? extends Quantity<Length>> centres, List<? extends Quantity<Length>> diameters) {
-        if (centres.isEmpty() || centres.size() != diameters.size()) {
+        if (Objects.requireNonNull(centres, "centres").isEmpty()
+                || centres.size()
+                        != Objects.requireNonNull(diameters, "diameters").size()) {
             throw new IllegalArgumentException("strings must be 1 or more with a diameter each, but there were "
                     + centres.size() + " centres and " + diameters.size() + " diameters");
         }

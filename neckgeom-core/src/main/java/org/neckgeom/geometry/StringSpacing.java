@@ -38,7 +38,7 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
     public static Wanted diameters(Quantity<Length>... diameters) {
-        if (diameters.length == 0) {
+        if (Objects.requireNonNull(diameters, "diameters").length == 0) {
             throw new IllegalArgumentException("strings must be 1 or more, but there were none");
         }
         double[] mm = Arrays.stream(diameters)
@@ -56,7 +56,7 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
      * @return the strings, to be given their span
      */
     public static Wanted of(StringSet strings, Quantity<Length> inPair) {
-        double[] mm = strings.diametersMm();
+        double[] mm = Objects.requireNonNull(strings, "strings").diametersMm();
         if (mm.length == 0) {
             throw new IllegalArgumentException(
                     "strings need their diameters for this, but have none: add .diameters(...)");

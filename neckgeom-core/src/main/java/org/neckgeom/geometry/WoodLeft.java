@@ -51,7 +51,8 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
      * @throws IllegalArgumentException if a part that is needed has not been told
      */
     public static WoodLeft under(NeckDesign neck) {
-        Channel channel = neck.channel()
+        Channel channel = Objects.requireNonNull(neck, "neck")
+                .channel()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "\"" + neck.name() + "\" needs its rod for the wood left, but has none: add .rod(...)"));
         return under(channel, BackShape.of(neck));
@@ -170,7 +171,7 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
     /**
      * Returns the wood left in mm at evenly spread stations, both ends of the channel among them.
      *
-     * @param stations 2 or more
+     * @param stations 2 to 100,000
      * @return a fresh array, from the head end on
      */
     public double[] alongMm(int stations) {
@@ -184,7 +185,7 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
     /**
      * Returns the wood left at evenly spread stations, both ends of the channel among them.
      *
-     * @param stations 2 or more
+     * @param stations 2 to 100,000
      * @return from the head end on
      */
     public List<WoodAt> along(int stations) {
@@ -219,7 +220,7 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
      */
     public WoodChance chanceBelow(Quantity<Length> limit, WoodSpreads spreads) {
         double least = HouseUnits.mmNotNegative(limit, "limit");
-        SpreadLaw depth = spreads.depthLaw();
+        SpreadLaw depth = Objects.requireNonNull(spreads, "spreads").depthLaw();
         SpreadLaw aside = spreads.offsetLaw();
         double[] stations = {
             leastStation(0, 0),

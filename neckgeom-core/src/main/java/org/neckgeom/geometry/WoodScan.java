@@ -9,6 +9,8 @@ final class WoodScan {
     /** Stations looked at before the thinnest is closed in on. */
     static final int STATIONS = 200;
 
+    private static final int MOST_STATIONS = 100_000;
+
     private static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
 
     private WoodScan() {}
@@ -31,8 +33,8 @@ final class WoodScan {
 
     /** Stations evenly spread, both ends among them. */
     static double[] evenly(double from, double to, int stations) {
-        if (stations < 2) {
-            throw new IllegalArgumentException("stations must be 2 or more, but were " + stations);
+        if (stations < 2 || stations > MOST_STATIONS) {
+            throw new IllegalArgumentException("stations must be 2 to " + MOST_STATIONS + ", but were " + stations);
         }
         double[] all = new double[stations];
         for (int i = 0; i < stations; i++) {

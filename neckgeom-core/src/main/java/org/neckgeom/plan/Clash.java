@@ -57,12 +57,12 @@ public final class Clash {
             List<String> reasons,
             List<KeptOrder> kept,
             List<Remedy> remedies) {
-        this.kind = kind;
-        this.operations = List.copyOf(operations);
+        this.kind = Objects.requireNonNull(kind, "kind");
+        this.operations = Names.all(operations, "operation");
         this.condition = condition;
-        this.reasons = List.copyOf(reasons);
-        this.kept = List.copyOf(kept);
-        this.remedies = List.copyOf(remedies);
+        this.reasons = Names.all(reasons, "reason");
+        this.kept = Names.all(kept, "kept order");
+        this.remedies = Names.all(remedies, "remedy");
         this.operations.forEach(name -> Names.checked(name, "an operation's name"));
     }
 
@@ -90,8 +90,17 @@ public final class Clash {
             throw new IllegalArgumentException("kind must be one operation's, but was \"" + kind + "\": use ofCycle");
         }
         Objects.requireNonNull(condition, "condition");
-        List<String> both = other.isPresent() ? List.of(operation, other.get()) : List.of(operation);
-        return new Clash(kind, both, condition, reason.isEmpty() ? List.of() : List.of(reason), kept, remedies);
+        Objects.requireNonNull(operation, "operation");
+        List<String> both = Objects.requireNonNull(other, "other").isPresent()
+                ? List.of(operation, other.get())
+                : List.of(operation);
+        return new Clash(
+                kind,
+                both,
+                condition,
+                Objects.requireNonNull(reason, "reason").isEmpty() ? List.of() : List.of(reason),
+                kept,
+                remedies);
     }
 
     /**
@@ -103,7 +112,7 @@ public final class Clash {
      * @return the clash
      */
     public static Clash ofCycle(List<String> operations, List<String> reasons, List<KeptOrder> kept) {
-        if (operations.size() < 2) {
+        if (Objects.requireNonNull(operations, "operations").size() < 2) {
             throw new IllegalArgumentException(
                     "operations of a cycle must be 2 or more, but were " + operations.size());
         }

@@ -13,7 +13,7 @@ public final class Clashes implements Iterable<Clash> {
     private final List<Clash> clashes;
 
     private Clashes(List<Clash> clashes) {
-        this.clashes = List.copyOf(clashes);
+        this.clashes = Names.all(clashes, "clash");
     }
 
     /**

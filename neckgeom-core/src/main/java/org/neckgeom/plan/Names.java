@@ -1,8 +1,10 @@
 package org.neckgeom.plan;
 
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /** Checks and finds the names a maker gives to conditions, operations and remedies. */
 final class Names {
@@ -25,7 +27,7 @@ final class Names {
     }
 
     private static String checked(String text, String what, int longest) {
-        String trimmed = text.strip();
+        String trimmed = Objects.requireNonNull(text, what).strip();
         boolean isOneLine = trimmed.chars().noneMatch(Character::isISOControl);
         if (trimmed.isEmpty() || trimmed.length() > longest || !isOneLine) {
             throw new IllegalArgumentException(
@@ -66,8 +68,19 @@ final class Names {
         return out.toString();
     }
 
+    /** Copies a list that must have no hole, or says which list has one. */
+    static <T> List<T> all(List<T> list, String what) {
+        Objects.requireNonNull(list, what).forEach(element -> Objects.requireNonNull(element, what));
+        return List.copyOf(list);
+    }
+
+    /** The same of what a caller told one after the other. */
+    static <T> List<T> all(T[] told, String what) {
+        return all(Arrays.asList(Objects.requireNonNull(told, what)), what);
+    }
+
     private static String brief(String name) {
-        return name.length() <= LONGEST ? name : name.substring(0, LONGEST) + "...";
+        return Objects.requireNonNull(name, "name").length() <= LONGEST ? name : name.substring(0, LONGEST) + "...";
     }
 
     /** Returns how many letters must be put in, left out or changed to make one name the other. */

@@ -510,6 +510,15 @@ public final class NeckPlan {
     /** Returns the name, how many checks stand how, and the checks that do not stand well, the worst first. */
     @Override
     public String toString() {
+        try {
+            return standingAndWants();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            // What was told part by part does not go together: a text says so, the questions refuse.
+            return "Plan of " + design.name() + " cannot be made: " + e.getMessage();
+        }
+    }
+
+    private String standingAndWants() {
         Report report = Report.titled(standing());
         List<PlanCheck> wanting = checks().stream()
                 .filter(check -> check.outcome() != Outcome.GOOD)

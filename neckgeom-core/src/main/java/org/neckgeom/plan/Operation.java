@@ -155,7 +155,7 @@ public final class Operation {
 
     private static void addAll(Set<Condition> set, Condition first, Condition... more) {
         set.add(Objects.requireNonNull(first, "condition"));
-        set.addAll(List.of(more));
+        set.addAll(Names.all(more, "condition"));
     }
 
     /**
@@ -182,8 +182,8 @@ public final class Operation {
     public Operation despite(Condition condition, Remedy best, Remedy... others) {
         refuseStranger(condition);
         List<Remedy> all = new ArrayList<>();
-        all.add(best);
-        all.addAll(List.of(others));
+        all.add(Objects.requireNonNull(best, "remedy"));
+        all.addAll(Names.all(others, "remedy"));
         return changed(parts -> parts.remedies.put(condition, List.copyOf(all)));
     }
 
@@ -201,7 +201,7 @@ public final class Operation {
      * @return the operation
      */
     public Operation caution(String words) {
-        if (words.isBlank()) {
+        if (Objects.requireNonNull(words, "words").isBlank()) {
             throw new IllegalArgumentException("a caution must have a letter, but was \"" + words + "\"");
         }
         return changed(parts -> parts.cautions.add(words));

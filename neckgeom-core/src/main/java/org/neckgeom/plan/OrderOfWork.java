@@ -72,7 +72,7 @@ public final class OrderOfWork {
      */
     public static OrderOfWork forNeck(NeckDesign design) {
         OrderOfWork work = forNeck();
-        if (design.channel().isEmpty()) {
+        if (Objects.requireNonNull(design, "design").channel().isEmpty()) {
             work = work.without("cut rod channel").without("lay in the rod");
         }
         if (design.head().isPresent()) {
@@ -97,7 +97,7 @@ public final class OrderOfWork {
      */
     public static OrderOfWork of(Operation... operations) {
         OrderOfWork work = new OrderOfWork(List.of(), List.of(), List.of(), Set.of(), List.of());
-        for (Operation operation : operations) {
+        for (Operation operation : Objects.requireNonNull(operations, "operations")) {
             work = work.with(operation);
         }
         return work;
@@ -110,7 +110,8 @@ public final class OrderOfWork {
      * @return the order of work
      */
     public OrderOfWork with(Operation operation) {
-        if (find(operation.name()).isPresent() || done.stream().anyMatch(other -> isNamed(other, operation.name()))) {
+        if (find(Objects.requireNonNull(operation, "operation").name()).isPresent()
+                || done.stream().anyMatch(other -> isNamed(other, operation.name()))) {
             throw new IllegalArgumentException(
                     "operation must have a name not yet taken, but was \"" + operation.name() + "\"");
         }
@@ -131,7 +132,10 @@ public final class OrderOfWork {
      */
     public OrderOfWork replacing(Operation operation) {
         List<Operation> changed = new ArrayList<>(operations);
-        changed.set(operations.indexOf(operation(operation.name())), operation);
+        changed.set(
+                operations.indexOf(
+                        operation(Objects.requireNonNull(operation, "operation").name())),
+                operation);
         return new OrderOfWork(changed, dropped, done, start, kept);
     }
 
@@ -197,7 +201,7 @@ public final class OrderOfWork {
     public OrderOfWork startingWith(Condition first, Condition... more) {
         Set<Condition> now = new LinkedHashSet<>(start);
         now.add(Objects.requireNonNull(first, "condition"));
-        now.addAll(List.of(more));
+        now.addAll(Names.all(more, "condition"));
         return new OrderOfWork(operations, dropped, done, now, kept);
     }
 
@@ -277,7 +281,7 @@ public final class OrderOfWork {
      */
     public OrderPlan inThisOrder(String... names) {
         List<Operation> told = new ArrayList<>();
-        for (String name : names) {
+        for (String name : Objects.requireNonNull(names, "names")) {
             Operation next = operation(name);
             if (told.contains(next)) {
                 throw new IllegalArgumentException(
@@ -317,7 +321,7 @@ public final class OrderOfWork {
      * @throws IllegalArgumentException if there is none of that name
      */
     public Operation operation(String name) {
-        return find(name.strip())
+        return find(Objects.requireNonNull(name, "name").strip())
                 .orElseThrow(() -> Names.unknown(
                         name,
                         "operation",

@@ -35,7 +35,7 @@ public final class OrderPlan {
         public Step {
             Objects.requireNonNull(operation, "operation");
             Objects.requireNonNull(why, "why");
-            remedies = List.copyOf(remedies);
+            remedies = Names.all(remedies, "remedy");
             if (number < 1) {
                 throw new IllegalArgumentException("a step's number must be 1 or more, but was " + number);
             }
@@ -99,7 +99,9 @@ public final class OrderPlan {
      */
     public Step step(String operation) {
         return steps.stream()
-                .filter(step -> step.operation().name().equals(operation.strip()))
+                .filter(step -> step.operation()
+                        .name()
+                        .equals(Objects.requireNonNull(operation, "operation").strip()))
                 .findFirst()
                 .orElseThrow(() -> Names.unknown(operation, "operation", names()));
     }

@@ -14,6 +14,8 @@ import org.neckgeom.text.Report;
  */
 public record PlanSection(String title, List<Row> rows, List<String> notes) {
 
+    private static final int MOST_CHARACTERS = 950;
+
     /** Title of the section that lists the steps of the work. */
     public static final String ORDER = "Order of work";
 
@@ -52,17 +54,25 @@ public record PlanSection(String title, List<Row> rows, List<String> notes) {
      */
     public PlanSection {
         Objects.requireNonNull(title, "title");
-        rows = List.copyOf(rows);
-        notes = List.copyOf(notes);
+        rows = Names.all(rows, "row");
+        notes = Names.all(notes, "note");
     }
 
-    /** Returns the heading, then the rows, then the notes. */
+    /** Returns the heading, then the rows, then the notes, as many of them as JShell prints. */
     @Override
     public String toString() {
         Report report = Report.titled(title);
         rows.forEach(row -> report.row(row.label(), row.value()));
         notes.forEach(report::note);
-        return report.toString();
+        String text = report.toString();
+        return text.length() <= MOST_CHARACTERS
+                ? text
+                : text.substring(
+                                0,
+                                Math.max(
+                                        text.lastIndexOf('\n', MOST_CHARACTERS),
+                                        Math.min(title.length(), MOST_CHARACTERS)))
+                        + "\n  ... rows() and notes() have all";
     }
 
     static Draft titled(String title) {

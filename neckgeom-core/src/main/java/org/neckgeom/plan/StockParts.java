@@ -67,7 +67,8 @@ final class StockParts {
                             plan.style().amount(head.lengthMm()))
                     .lengthMm();
         }
-        double before = head == null ? plan.blank().nutFromHeadEndMm() : head.lengthMm() * Math.cos(head.pitchRad());
+        double before =
+                head == null ? plan.blank().nutFromHeadEndMm() : head.lengthMm() * StrictMath.cos(head.pitchRad());
         return before + design.bodyJointMm();
     }
 
@@ -89,7 +90,7 @@ final class StockParts {
             return deepest;
         }
         double thick = head.thicknessMm();
-        double tip = head.lengthMm() * Math.sin(head.pitchRad()) + thick * Math.cos(head.pitchRad());
+        double tip = head.lengthMm() * StrictMath.sin(head.pitchRad()) + thick * StrictMath.cos(head.pitchRad());
         return Math.max(deepest, plan.scarf().isPresent() ? thick : tip);
     }
 

@@ -1,6 +1,7 @@
 package org.neckgeom.setup;
 
 import java.util.Objects;
+import org.neckgeom.text.Words;
 
 /**
  * Something that can hurt the maker or spoil the neck: a code to know it by, what to do, and why. Immutable.
@@ -26,8 +27,8 @@ public record Caution(String code, String text, String why) {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(why, "why");
         if (code.isBlank() || text.isBlank() || why.isBlank()) {
-            throw new IllegalArgumentException("a caution must have a code, a text and a reason, but was \"" + code
-                    + "\", \"" + text + "\", \"" + why + "\"");
+            throw new IllegalArgumentException("a caution must have a code, a text and a reason, but was "
+                    + Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
         }
     }
 

@@ -3,6 +3,7 @@ package org.neckgeom.setup;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Objects;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Rod;
 import org.neckgeom.shop.Cutter;
@@ -107,7 +108,8 @@ public final class Cautions implements Iterable<Caution> {
         List<Caution> all = new ArrayList<>();
         all.add(INSTRUCTIONS);
         double deepest = Math.max(channel.depthMm(), channel.depthMm() + channel.archMm());
-        if (deepest > cutter.fluteLengthMm() && cutter.shankMm() >= cutter.diameterMm()
+        if (deepest > Objects.requireNonNull(cutter, "cutter").fluteLengthMm()
+                        && cutter.shankMm() >= cutter.diameterMm()
                 || deepest > cutter.standOutMm()) {
             all.add(SHORT_FLUTES);
         }

@@ -54,7 +54,7 @@ public final class Centring implements SaysLengths<Centring> {
      * @return the centring of the trial piece itself
      */
     public static Centring of(TrialCut trial) {
-        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> a = Objects.requireNonNull(trial, "trial").fenceWall();
         Estimate<Length> b = trial.farWall();
         double ua = a.uncertaintyHouse();
         double ub = b.uncertaintyHouse();
@@ -158,7 +158,7 @@ public final class Centring implements SaysLengths<Centring> {
     public Centring onWidth(Estimate<Length> width) {
         Estimate<Length> slot = slotFromTheEdge();
         double centre = slot.valueHouse();
-        double w = width.valueHouse();
+        double w = Objects.requireNonNull(width, "width").valueHouse();
         if (!(w > centre)) {
             throw HouseUnits.refused(
                     "piece width",
@@ -179,7 +179,7 @@ public final class Centring implements SaysLengths<Centring> {
      * @throws IllegalArgumentException if the piece was measured: give the neck's width too
      */
     public Centring onNeckCopiedBy(TestPiece piece) {
-        if (!piece.isCopied()) {
+        if (!Objects.requireNonNull(piece, "piece").isCopied()) {
             throw new IllegalArgumentException(
                     "piece must be a copy of the neck, but was measured: give the neck's width as well, by onNeck");
         }
@@ -194,7 +194,7 @@ public final class Centring implements SaysLengths<Centring> {
      * @return the neck's centring
      */
     public Centring onNeck(Estimate<Length> neckWidth, TestPiece piece) {
-        return shifted(piece.widerThan(neckWidth));
+        return shifted(Objects.requireNonNull(piece, "piece").widerThan(neckWidth));
     }
 
     private Centring shifted(Estimate<Length> wider) {

@@ -108,7 +108,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return the rounds
      */
     public CentringRounds moved(LeafStack stack) {
-        return moved(Math.copySign(stack.heightMm(), filter.mean()), stack.uncertaintyMm());
+        return moved(
+                Math.copySign(Objects.requireNonNull(stack, "stack").heightMm(), filter.mean()), stack.uncertaintyMm());
     }
 
     /**
@@ -158,7 +159,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     }
 
     private static void requireClosed(Centring centring) {
-        if (!centring.closure().closes()) {
+        if (!Objects.requireNonNull(centring, "centring").closure().closes()) {
             throw new ArithmeticException("this trial cut says nothing of the fence: "
                     + centring.closure().objection());
         }

@@ -122,7 +122,7 @@ public final class Closure implements SaysLengths<Closure> {
      * @return the check
      */
     public Closure cutBy(Cutter cutter) {
-        double width = cutter.diameterMm() + cutter.runoutMm();
+        double width = Objects.requireNonNull(cutter, "cutter").diameterMm() + cutter.runoutMm();
         return new Closure(trial, width, CUTTER_WITHIN_MM, pieceShouldBeMm, pieceWithinMm, style);
     }
 

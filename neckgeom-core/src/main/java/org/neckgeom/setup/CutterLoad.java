@@ -84,7 +84,8 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
     public static Cutting of(Cutter cutter, Blank blank) {
         return of(
                 cutter,
-                blank.wood()
+                Objects.requireNonNull(blank, "blank")
+                        .wood()
                         .orElseThrow(() -> new IllegalArgumentException(
                                 "blank must be of a known wood, but none was told: " + blank)));
     }

@@ -38,7 +38,7 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      * @return the move, as uncertain as the offset
      */
     public static FenceMove of(Offset offset) {
-        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), null, offset.style());
+        return new FenceMove(Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), null, offset.style());
     }
 
     static FenceMove refused(Offset offset, Closure contradiction) {
@@ -151,7 +151,8 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      * @throws ArithmeticException if no move is advised
      */
     public StopGap at(Fence fence) {
-        return new StopGap(amountMm(), fence.leverage(), uncertaintyMm, offsetMm > 0, style);
+        return new StopGap(
+                amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style);
     }
 
     /**

@@ -51,7 +51,8 @@ public final class FenceStep implements SaysLengths<FenceStep> {
                     "more than the gap of " + Amount.from(gap, "gap").toString(),
                     pieceLength);
         }
-        return new FenceStep(fence.outOfLineMm(), length, g / 2, LengthStyle.of(pieceLength));
+        return new FenceStep(
+                Objects.requireNonNull(fence, "fence").outOfLineMm(), length, g / 2, LengthStyle.of(pieceLength));
     }
 
     /**

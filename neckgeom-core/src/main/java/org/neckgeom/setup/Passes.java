@@ -45,7 +45,7 @@ public final class Passes implements SaysLengths<Passes> {
      * @return the rule, without a light last pass
      */
     public static Passes usualFor(Cutter cutter) {
-        return new Passes(cutter.diameterMm() / 4, 0, cutter.style());
+        return new Passes(Objects.requireNonNull(cutter, "cutter").diameterMm() / 4, 0, cutter.style());
     }
 
     /**

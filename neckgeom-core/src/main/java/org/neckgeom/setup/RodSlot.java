@@ -77,7 +77,7 @@ public final class RodSlot implements SaysLengths<RodSlot> {
      * @throws IllegalArgumentException if the slot is no deeper than the rule's last pass
      */
     public PassPlan passes(Passes rule) {
-        return rule.toMm(depth().deepestMm(), style);
+        return Objects.requireNonNull(rule, "rule").toMm(depth().deepestMm(), style);
     }
 
     /**
@@ -159,8 +159,9 @@ public final class RodSlot implements SaysLengths<RodSlot> {
      * @return below 0 when one run is too narrow for the rod
      */
     public Amount<Length> sidePlay(Cutter cutter) {
-        return style.amount(
-                cutter.diameterMm() + cutter.runoutMm() - channel.rod().widthMm());
+        return style.amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
+                + cutter.runoutMm()
+                - channel.rod().widthMm());
     }
 
     /**
@@ -186,7 +187,8 @@ public final class RodSlot implements SaysLengths<RodSlot> {
     }
 
     private void requireFits(Cutter cutter, Blank blank) {
-        if (!(cutter.diameterMm() < blank.widthMm())) {
+        if (!(Objects.requireNonNull(cutter, "cutter").diameterMm()
+                < Objects.requireNonNull(blank, "blank").widthMm())) {
             throw HouseUnits.refused(
                     "cutter diameter", "less than the blank's width of " + blank.width(), cutter.diameter());
         }
@@ -201,7 +203,7 @@ public final class RodSlot implements SaysLengths<RodSlot> {
 
     private void requireFits(Blank blank) {
         double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
-        if (!(deepest < blank.thicknessMm())) {
+        if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
             throw HouseUnits.refused(
                     "channel depth", "less than the blank's thickness of " + blank.thickness(), style.amount(deepest));
         }

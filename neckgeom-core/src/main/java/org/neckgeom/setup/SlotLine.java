@@ -61,7 +61,9 @@ public final class SlotLine implements SaysLengths<SlotLine> {
                     "more than the first, " + Amount.from(start, "start").toString(),
                     end);
         }
-        double u = Math.max(startOffset.uncertaintyMm(), endOffset.uncertaintyMm());
+        double u = Math.max(
+                Objects.requireNonNull(startOffset, "startOffset").uncertaintyMm(),
+                Objects.requireNonNull(endOffset, "endOffset").uncertaintyMm());
         return new SlotLine(startOffset.amountMm(), endOffset.amountMm(), x0, x1, u, startOffset.style());
     }
 
@@ -82,7 +84,7 @@ public final class SlotLine implements SaysLengths<SlotLine> {
      * @return mm, positive where the slot lies too far from the fence
      */
     public double offsetMmAt(double stationMm) {
-        return startOffsetMm + slope() * (HouseUnits.finite(stationMm, "station", "mm") - startMm);
+        return startOffsetMm + slope() * (HouseUnits.stationMm(stationMm) - startMm);
     }
 
     /**

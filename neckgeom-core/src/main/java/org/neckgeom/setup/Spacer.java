@@ -76,7 +76,10 @@ public final class Spacer implements SaysLengths<Spacer> {
      * @return the offset with its uncertainty, negative for a spacer that is too thick
      */
     public Offset offsetFrom(Estimate<Length> error) {
-        return Offset.ofMm(-error.valueHouse(), error.uncertaintyHouse(), LengthStyle.of(error.value()));
+        return Offset.ofMm(
+                -Objects.requireNonNull(error, "error").valueHouse(),
+                error.uncertaintyHouse(),
+                LengthStyle.of(error.value()));
     }
 
     /**

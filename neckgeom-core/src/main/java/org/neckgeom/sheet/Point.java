@@ -8,6 +8,6 @@ record Point(double u, double v) {
     }
 
     double distanceTo(Point other) {
-        return Math.hypot(other.u - u, other.v - v);
+        return StrictMath.hypot(other.u - u, other.v - v);
     }
 }

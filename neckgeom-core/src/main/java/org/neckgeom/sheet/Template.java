@@ -58,7 +58,10 @@ public final class Template {
      * @return all parts the neck has
      */
     public static Template of(NeckPlan plan) {
-        double face = plan.neckSet().map(set -> set.heelFace().angle().house()).orElse(StrictMath.PI / 2);
+        double face = Objects.requireNonNull(plan, "plan")
+                .neckSet()
+                .map(set -> set.heelFace().angle().house())
+                .orElse(StrictMath.PI / 2);
         return new Template(plan.design(), Settled.of(plan), plan.scarf().orElse(null), face, partsOf(plan.design()));
     }
 
@@ -73,7 +76,7 @@ public final class Template {
     }
 
     private static List<TemplatePart> partsOf(NeckDesign design) {
-        design.fingerboard();
+        Objects.requireNonNull(design, "design").fingerboard();
         design.back();
         design.scale();
         return design.head().isPresent()
@@ -89,8 +92,11 @@ public final class Template {
      * @throws IllegalArgumentException if there is none, or a head is wanted of a neck that has none told
      */
     public Template only(TemplatePart... wanted) {
-        if (wanted.length == 0) {
+        if (Objects.requireNonNull(wanted, "wanted").length == 0) {
             throw new IllegalArgumentException("parts of a template must be 1 or more, but there were none");
+        }
+        for (TemplatePart part : wanted) {
+            Objects.requireNonNull(part, "part");
         }
         Template some = new Template(design, settled, joint, heelFace, List.of(wanted));
         some.sheet();

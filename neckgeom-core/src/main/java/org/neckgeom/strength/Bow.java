@@ -131,7 +131,7 @@ public final class Bow implements SaysLengths<Bow> {
 
     private double nearestFret(double x) {
         double scale = question.neck().scale().lengthMm();
-        return -question.neck().scale().divisions() * Math.log(1 - x / scale) / Math.log(2);
+        return -question.neck().scale().divisions() * StrictMath.log(1 - x / scale) / StrictMath.log(2);
     }
 
     @Override

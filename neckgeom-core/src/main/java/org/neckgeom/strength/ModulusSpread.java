@@ -32,7 +32,7 @@ final class ModulusSpread {
     }
 
     private static double logSpread(double variation) {
-        return Math.sqrt(Math.log1p(variation * variation));
+        return Math.sqrt(StrictMath.log1p(variation * variation));
     }
 
     /**
@@ -44,7 +44,7 @@ final class ModulusSpread {
         double half = 0.5;
         double alongBack = at(answer, half, 0) - at(answer, -half, 0);
         double alongBoard = at(answer, 0, half) - at(answer, 0, -half);
-        double size = Math.hypot(alongBack, alongBoard);
+        double size = StrictMath.hypot(alongBack, alongBoard);
         if (size == 0) {
             return new double[] {value, value, value};
         }

@@ -2,6 +2,7 @@ package org.neckgeom.strength;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -79,7 +80,7 @@ final class NeckModel {
 
     /** Modulus of a bonded bar, 0 for a rod that is not bonded. */
     static double modulus(Rod rod) {
-        return switch (rod.kind()) {
+        return switch (Objects.requireNonNull(rod, "rod").kind()) {
             case STEEL_BAR -> STEEL_MPA;
             case CARBON_BAR -> CARBON_MPA;
             case TWO_WAY, SINGLE_ACTION -> 0;

@@ -71,7 +71,7 @@ public final class Relief implements SaysLengths<Relief> {
         return new Relief(
                 neck,
                 StringHeights.usual(),
-                neck.bodyAtFret() > 1 ? 1 : 0,
+                Objects.requireNonNull(neck, "neck").bodyAtFret() > 1 ? 1 : 0,
                 neck.bodyAtFret(),
                 neck.channel().map(channel -> channel.rod().heightMm() / 2).orElse(0.0),
                 usualLimit(neck),
@@ -400,6 +400,14 @@ public final class Relief implements SaysLengths<Relief> {
     /** Returns the relief under the strings and what it is asked with. */
     @Override
     public String toString() {
+        try {
+            return likely();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            return "Relief of " + neck.name() + " cannot be told: " + e.getMessage();
+        }
+    }
+
+    private String likely() {
         Report report = Report.titled("Relief of " + neck.name())
                 .row("under the strings", reliefText())
                 .row("straightedge", straightedge())

@@ -120,9 +120,13 @@ public final class RodForce implements SaysLengths<RodForce> {
     /**
      * Returns the force in N.
      *
-     * @return the force, NaN where none leaves that relief
+     * @return the force
+     * @throws ArithmeticException where no force leaves that relief; {@link #force} is empty then
      */
     public double forceNewton() {
+        if (Double.isNaN(force.value())) {
+            throw new ArithmeticException("no force leaves that relief: " + obstacle().orElse("there is no rod"));
+        }
         return force.value();
     }
 

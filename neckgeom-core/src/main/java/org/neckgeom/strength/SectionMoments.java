@@ -83,7 +83,7 @@ final class SectionMoments {
         double d3;
         if (e > SERIES_UP_TO) {
             double s = Math.sqrt(1 - e * e);
-            double half = (e * s + Math.asin(e)) / 2; // integral of sqrt(1 - t^2) from 0 to e
+            double half = (e * s + StrictMath.asin(e)) / 2; // integral of sqrt(1 - t^2) from 0 to e
             double square = e - e * e * e / 3;
             double cube = (e * s * s * s + 3 * half) / 4;
             d1 = e - half;

@@ -54,7 +54,13 @@ public final class SizeChange implements SaysLengths<SizeChange> {
 
     static SizeChange of(Weather weather, double size, Wood wood, LengthStyle style) {
         return new SizeChange(
-                weather, size, wood, wood.radialShrinkage(), wood.tangentialShrinkage(), Double.NaN, style);
+                weather,
+                size,
+                wood,
+                Objects.requireNonNull(wood, "wood").radialShrinkage(),
+                wood.tangentialShrinkage(),
+                Double.NaN,
+                style);
     }
 
     /**

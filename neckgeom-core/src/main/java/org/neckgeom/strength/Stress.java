@@ -161,10 +161,11 @@ public final class Stress implements SaysLengths<Stress> {
             return "bending strength of " + wood.name() + " not known";
         }
         double share = 100 * stress.value() / wood.bendingStrengthMPa();
-        double ofStress = Math.log(stress.high() / stress.low()) / (2 * ModulusSpread.K95);
-        double spread = ModulusSpread.K95 * Math.hypot(ofStress, STRENGTH_VARIATION);
+        double ofStress = StrictMath.log(stress.high() / stress.low()) / (2 * ModulusSpread.K95);
+        double spread = ModulusSpread.K95 * StrictMath.hypot(ofStress, STRENGTH_VARIATION);
         return Numbers.fixed(share, 1) + " % of its bending strength (95 %: "
-                + Numbers.fixed(share * Math.exp(-spread), 1) + " to " + Numbers.fixed(share * Math.exp(spread), 1)
+                + Numbers.fixed(share * StrictMath.exp(-spread), 1) + " to "
+                + Numbers.fixed(share * StrictMath.exp(spread), 1)
                 + " %)";
     }
 

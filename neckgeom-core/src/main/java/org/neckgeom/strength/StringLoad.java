@@ -147,6 +147,14 @@ public final class StringLoad implements SaysLengths<StringLoad> {
     /** Returns the total, the pull of each string, and the moment at nut, half way and body joint. */
     @Override
     public String toString() {
+        try {
+            return likely();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            return "Strings of " + neck.name() + " cannot be told: " + e.getMessage();
+        }
+    }
+
+    private String likely() {
         int inCourse = neck.strings().inCourse();
         String each = tensions.length > 10
                 ? "from " + Numbers.fixed(Arrays.stream(tensions).min().orElseThrow(), 1) + " to "

@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.units.Amount;
@@ -68,7 +69,8 @@ public enum StringMaterial {
     public Amount<LinearDensity> wrapped(Quantity<Length> core, StringMaterial wrap, Quantity<Length> wire) {
         double d = HouseUnits.mmPositive(core, "core diameter");
         double w = HouseUnits.mmPositive(wire, "wire diameter");
-        return grams(StringTension.plainKgPerM(kgPerM3, d) + StringTension.windingKgPerM(wrap.kgPerM3, d, w));
+        return grams(StringTension.plainKgPerM(kgPerM3, d)
+                + StringTension.windingKgPerM(Objects.requireNonNull(wrap, "wrap").kgPerM3, d, w));
     }
 
     double kgPerM3() {

@@ -272,7 +272,7 @@ class PropagationTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("root must be a finite number, but was NaN");
         assertThatThrownBy(() -> Propagation.to("none", ShopUnit.ONE).firstOrder())
-                .isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("has no function yet");
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("needs its function for this");
     }
 }

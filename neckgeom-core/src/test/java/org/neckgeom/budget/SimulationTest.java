@@ -58,7 +58,7 @@ class SimulationTest {
         assertThat(counted.mean()).isEqualTo(kept.mean());
         assertThat(counted.standardDeviation()).isEqualTo(kept.standardDeviation());
         assertThat(counted.yield()).isEqualTo(kept.yield()).isEqualTo(kept.yield(Limits.within(mm(0.15))));
-        assertThatThrownBy(() -> counted.interval(percent(95))).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> counted.interval(percent(95))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -82,6 +82,9 @@ public final class PlanANeck {
         } catch (IOException unwritable) {
             err.println("a file can't be written: " + unwritable);
             return REFUSED;
+        } catch (IllegalArgumentException | ArithmeticException unplannable) {
+            err.println(orders.file() + " can't be planned: " + unplannable.getMessage());
+            return REFUSED;
         }
     }
 

@@ -66,11 +66,11 @@ final class DetailsPart {
         if (top.at(NeckKeys.NECK_SET).isAbsent()) {
             return Found.of(details);
         }
-        Section set = top.at(NeckKeys.NECK_SET).value();
-        return set.make(() -> {
-            Optional<Amount<Length>> boardAndFret = NeckSetPart.boardAndFret(design, fretHeight());
-            return details.overstand(NeckSetPart.overstand(set, boardAndFret));
-        });
+        return top.at(NeckKeys.NECK_SET)
+                .then(set -> set.make(() -> {
+                    Optional<Amount<Length>> boardAndFret = NeckSetPart.boardAndFret(design, fretHeight());
+                    return details.overstand(NeckSetPart.overstand(set, boardAndFret));
+                }));
     }
 
     private Found<NeckDetails> strings(NeckDetails details) {

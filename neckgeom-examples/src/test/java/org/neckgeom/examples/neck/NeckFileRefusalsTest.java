@@ -206,6 +206,14 @@ class NeckFileRefusalsTest {
     }
 
     @Test
+    void parse_refusesANeckSetThatIsNone() {
+        String text = BASS.replaceFirst("(?s)neck set:.*?\nstrings:", "neck set: soon\n\nstrings:");
+
+        assertThat(first(text).sentence()).startsWith("neck set ");
+        assertThat(first(text).place().path()).isEqualTo("neck set");
+    }
+
+    @Test
     void parse_refusesMovesThatDoNotGoWithTheRounds() {
         String later = "readings[2]: a later round must say how the fence was moved before it";
 

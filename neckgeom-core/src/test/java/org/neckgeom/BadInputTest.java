@@ -1,0 +1,166 @@
+package org.neckgeom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Dual;
+import org.neckgeom.budget.Propagation;
+import org.neckgeom.budget.Registration;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.End;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TestPiece;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.testing.BadInput;
+import org.neckgeom.testing.Grown;
+import org.neckgeom.testing.PublicTypes;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/** Bad input to every public factory and step of this module: answered with finite numbers or refused in words. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BadInputTest {
+
+    private static final int MIXED = 60;
+    private static final Duration HANGS = Duration.ofMinutes(3);
+    private static final List<String> TEXTS = List.of("thing", "channel", "blank", "plane the head");
+
+    private final Grown grown = Grown.from(types().toList(), seeds(), formulas(), TEXTS);
+    private final BadInput badInput = new BadInput(grown, MIXED);
+
+    static Stream<Class<?>> types() {
+        // A dual number is a plain number with its slopes, and like one may run over.
+        return PublicTypes.beside(NeckPlan.class).stream().filter(type -> type != Dual.class);
+    }
+
+    /** What a maker has, from which the rest grows. */
+    private static List<Object> seeds() {
+        Rod rod = Rod.twoWay(mm(300), mm(6), mm(9));
+        StringSet strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
+                .doubled()
+                .tensions(newton(95), newton(95), newton(90), newton(90));
+        NeckDesign neck = NeckDesign.named("bench")
+                .scale(mm(560))
+                .bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
+                .wood(Wood.BLACK_WALNUT)
+                .back(BackProfile.between(mm(14.5), mm(16.5)))
+                .channel(Channel.forRod(rod).startingAt(mm(3)))
+                .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
+                .heel(Heel.of(mm(78), mm(54)))
+                .strings(strings);
+        return List.of(
+                neck,
+                NeckDesign.named("bare"),
+                neck.head(Head.flat()),
+                strings,
+                rod,
+                Rod.carbonBar(mm(300), mm(6), mm(9)),
+                neck.channel(),
+                neck.head(),
+                Scale.of(mm(560)),
+                Scale.of(mm(580)),
+                End.HEAD,
+                Wood.BLACK_WALNUT,
+                Cutter.straight(mm(6)),
+                Fence.onePiece(mm(600)),
+                Fence.pivoting(mm(600), mm(300), mm(500)),
+                FeelerSet.metric20(),
+                FeelerSet.inch26(),
+                TestPiece.copied(mm(0.03)),
+                TestPiece.measured(Estimate.of(mm(61), mm(0.03))),
+                TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)).readWithin(mm(0.02)),
+                TrialCut.walls(inch(1.2), inch(1.21)),
+                Shop.with(Cutter.straight(mm(6))).fence(Fence.onePiece(mm(600))),
+                Blank.of(mm(840), mm(62), mm(25)).wood(Wood.BLACK_WALNUT).nutAt(mm(220)),
+                Estimate.of(mm(61), mm(0.03)),
+                Estimate.of(deg(1), deg(0.03)),
+                Limits.within(mm(0.1)),
+                Limits.within(deg(0.1)),
+                Spread.normal(mm(0.1)),
+                Spread.rectangular(deg(0.1)),
+                LengthStyle.MILLIMETRES,
+                ShopUnit.MILLIMETRE,
+                ShopUnit.DEGREE,
+                Budget.named("slot")
+                        .with("fence", Spread.rectangular(mm(0.05)))
+                        .with("reading", Spread.normal(mm(0.02))),
+                Registration.from("channel", Spread.normal(mm(0.05))),
+                Propagation.to("sum", ShopUnit.MILLIMETRE)
+                        .input("one", mm(1), Spread.normal(mm(0.1)))
+                        .through(x -> 2 * x[0]));
+    }
+
+    /** Formulas of a maker, the last of each with no answer. */
+    private static Map<Class<?>, List<Object>> formulas() {
+        Propagation.Formula twice = x -> 2 * x[0];
+        Propagation.Formula nothing = x -> Double.NaN;
+        Propagation.DualFormula square = x -> x[0].squared();
+        Propagation.DualFormula root = x -> x[0].negated().sqrt();
+        return Map.of(
+                Propagation.Formula.class,
+                List.of(twice, nothing),
+                Propagation.DualFormula.class,
+                List.of(square, root));
+    }
+
+    @AfterAll
+    void printTheCount() {
+        System.out.println("bad input to the core: " + badInput.count());
+    }
+
+    @ParameterizedTest
+    @MethodSource("types")
+    void badInput_isRefusedInWords(Class<?> type) {
+        int before = badInput.calls();
+
+        List<String> faults = assertTimeoutPreemptively(HANGS, () -> badInput.faults(type), badInput::now);
+
+        assertThat(faults.stream().limit(25))
+                .as("of %d calls", badInput.calls() - before)
+                .isEmpty();
+    }
+
+    @Test
+    void types_areThoseUsersSee() {
+        assertThat(types()).contains(NeckPlan.class).hasSizeGreaterThan(130);
+    }
+
+    @Test
+    void values_areGrownOfEveryTypeThatHasSome() {
+        assertThat(types().filter(type -> !type.isInterface() && !type.isEnum() && !PublicTypes.isStaticOnly(type)))
+                .allSatisfy(type -> assertThat(grown.of(type)).as("%s", type).isNotEmpty());
+    }
+}

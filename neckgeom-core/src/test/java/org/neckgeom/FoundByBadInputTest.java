@@ -1,0 +1,137 @@
+package org.neckgeom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.NeckTree;
+import org.neckgeom.budget.Propagation;
+import org.neckgeom.budget.Registration;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.BackCurve;
+import org.neckgeom.geometry.CuttingList;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.plan.Clashes;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Operation;
+import org.neckgeom.plan.PlanSection;
+import org.neckgeom.setup.Centring;
+import org.neckgeom.setup.RodSlot;
+import org.neckgeom.sheet.Template;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Relief;
+import org.neckgeom.units.ShopUnit;
+
+/** What bad input has found, each in a sentence of its own, so that it stays mended whatever the search looks at. */
+class FoundByBadInputTest {
+
+    private static void refused(ThrowingCallable call, String message) {
+        assertThatThrownBy(call).isExactlyInstanceOf(IllegalArgumentException.class).hasMessage(message);
+    }
+
+    private static void missing(ThrowingCallable call, String name) {
+        assertThatThrownBy(call).isExactlyInstanceOf(NullPointerException.class).hasMessage(name);
+    }
+
+    @Test
+    void counts_thatWouldFillTheMemoryAreRefused() {
+        CuttingList list = CuttingList.from(Blank.of(mm(900), mm(70), mm(20)));
+
+        refused(
+                () -> list.pieces(Integer.MAX_VALUE, "ear", mm(80)),
+                "count of pieces must be 1 to 1000, but was 2147483647");
+        refused(
+                () -> BackCurve.of(mm(40), mm(15)).templateMm(Integer.MAX_VALUE),
+                "points to a side must be 2 to 100000, but were 2147483647");
+    }
+
+    @Test
+    void registration_refusesAFeatureThatWouldStandOnItself() {
+        refused(
+                () -> Registration.from("blank", Spread.normal(mm(0.1))),
+                "features must have different names, but \"blank\" was placed twice across");
+    }
+
+    @Test
+    void missingArguments_areNamed() {
+        Budget<?> budget = Budget.named("slot").with("fence", Spread.normal(mm(0.1)));
+
+        missing(() -> Centring.of(null), "trial");
+        missing(() -> RodSlot.of(null), "channel");
+        missing(() -> Template.of((NeckDesign) null), "design");
+        missing(() -> Operation.named(null), "an operation's name");
+        missing(() -> Clashes.of(java.util.Collections.singletonList(null)), "clash");
+        missing(() -> new PlanSection("frets", null, List.of()), "row");
+        missing(() -> budget.yield(null), "limits");
+        missing(() -> budget.with(null), "contributor");
+    }
+
+    @Test
+    void textsOfWhatDoesNotGoTogether_sayWhy() {
+        assertThat(Relief.of(NeckDesign.named("bare")))
+                .hasToString("Relief of bare cannot be told: \"bare\" needs its scale for this, but has none: add"
+                        + " .scale(...)");
+        assertThat(Propagation.to("sum", ShopUnit.MILLIMETRE)
+                        .input("one", mm(1), Spread.normal(mm(0.1)))
+                        .through(x -> Double.NaN)
+                        .toString())
+                .contains("first order  none: sum must be a finite number, but was NaN mm");
+        refused(
+                () -> NeckTree.fromTheChannel(NeckDesign.named("bare")),
+                "\"bare\" needs its scale for this, but has none: add .scale(...)");
+    }
+
+    @Test
+    void aNutLedgeOfNothing_isNoNegativeNought() {
+        assertThat(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .nutLedge(mm(1e-9))
+                        .inTheHead()
+                        .toString())
+                .doesNotContain("-0 mm");
+    }
+
+    @Test
+    void simulations_refuseInTheKindsThatAreMeant() {
+        Budget<?> budget = Budget.named("slot").with("fence", Spread.normal(mm(0.1)));
+
+        refused(
+                () -> budget.simulate(7).trials(100).yield(),
+                "the trials of slot need limits for this, but had none: add .withLimits(...)");
+        refused(
+                () -> budget.simulate(7).withoutQuantiles().trials(100).interval(percent(95)),
+                "the trials of slot need their values for this, but kept none: leave out .withoutQuantiles()");
+        assertThatThrownBy(() -> Budget.named("empty").shares().largest())
+                .isExactlyInstanceOf(ArithmeticException.class)
+                .hasMessage("empty has no largest share, for it has no contributor yet");
+    }
+
+    @Test
+    void names_fitARow() {
+        refused(
+                () -> Budget.named("x".repeat(101)),
+                "a title must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
+        refused(
+                () -> Budget.named("slot").with("two\nlines", Spread.normal(mm(0.1))),
+                "a contributor's name must be 1 to 100 characters on one line, but was \"two\nlines\"");
+    }
+
+    @Test
+    void errorsTooFarApartInSize_areNoSum() {
+        Budget<javax.measure.quantity.Length> apart = Budget.named("apart")
+                .with("huge", Spread.rectangular(mm(1e300)))
+                .with("tiny", Spread.rectangular(mm(1e-300)));
+
+        assertThatThrownBy(() -> apart.yield(Limits.within(mm(1))))
+                .isInstanceOfAny(ArithmeticException.class, IllegalArgumentException.class);
+    }
+}
