@@ -190,7 +190,7 @@ class SameBitsTest {
     private static Budget<javax.measure.quantity.Length> arcsines() {
         return Budget.named("turning")
                 .with("one", Spread.arcsine(mm(0.05)))
-                .with("two", Spread.arcsine(mm(0.04)))
+                .with("two", Spread.normal(mm(0.02)))
                 .with("readings", Spread.samples(List.of(mm(-0.02), mm(0), mm(0.01), mm(0.03))));
     }
 
