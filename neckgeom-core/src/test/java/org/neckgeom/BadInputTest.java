@@ -6,6 +6,7 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.time.Duration;
@@ -35,6 +36,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.setup.TurnedPass;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -53,7 +55,7 @@ import org.neckgeom.units.ShopUnit;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BadInputTest {
 
-    private static final int MIXED = 60;
+    private static final int MIXED = 40;
     private static final Duration HANGS = Duration.ofMinutes(3);
     private static final List<String> TEXTS = List.of("thing", "channel", "blank", "plane the head");
 
@@ -117,6 +119,10 @@ class BadInputTest {
                 Budget.named("slot")
                         .with("fence", Spread.rectangular(mm(0.05)))
                         .with("reading", Spread.normal(mm(0.02))),
+                Budget.named("slot")
+                        .with("fence", Spread.rectangular(mm(0.05)))
+                        .allowance("fence", Limits.within(mm(0.2)), percent(95)),
+                TurnedPass.widened(mm(6), mm(6.1)).offset(),
                 Registration.from("channel", Spread.normal(mm(0.05))),
                 Propagation.to("sum", ShopUnit.MILLIMETRE)
                         .input("one", mm(1), Spread.normal(mm(0.1)))

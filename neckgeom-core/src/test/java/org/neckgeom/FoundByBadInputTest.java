@@ -17,10 +17,8 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.BackCurve;
 import org.neckgeom.geometry.CuttingList;
 import org.neckgeom.geometry.Scarf;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.Clashes;
-import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.setup.Centring;
@@ -34,7 +32,9 @@ import org.neckgeom.units.ShopUnit;
 class FoundByBadInputTest {
 
     private static void refused(ThrowingCallable call, String message) {
-        assertThatThrownBy(call).isExactlyInstanceOf(IllegalArgumentException.class).hasMessage(message);
+        assertThatThrownBy(call)
+                .isExactlyInstanceOf(IllegalArgumentException.class)
+                .hasMessage(message);
     }
 
     private static void missing(ThrowingCallable call, String name) {
@@ -116,6 +116,13 @@ class FoundByBadInputTest {
     }
 
     @Test
+    void factorsPastAnyUse_areRefused() {
+        refused(
+                () -> Budget.named("slot").worstCase(Double.MAX_VALUE),
+                "normal factor must be more than 0 and no more than 1000, but was 1.79769313486E+308");
+    }
+
+    @Test
     void names_fitARow() {
         refused(
                 () -> Budget.named("x".repeat(101)),
@@ -123,15 +130,5 @@ class FoundByBadInputTest {
         refused(
                 () -> Budget.named("slot").with("two\nlines", Spread.normal(mm(0.1))),
                 "a contributor's name must be 1 to 100 characters on one line, but was \"two\nlines\"");
-    }
-
-    @Test
-    void errorsTooFarApartInSize_areNoSum() {
-        Budget<javax.measure.quantity.Length> apart = Budget.named("apart")
-                .with("huge", Spread.rectangular(mm(1e300)))
-                .with("tiny", Spread.rectangular(mm(1e-300)));
-
-        assertThatThrownBy(() -> apart.yield(Limits.within(mm(1))))
-                .isInstanceOfAny(ArithmeticException.class, IllegalArgumentException.class);
     }
 }

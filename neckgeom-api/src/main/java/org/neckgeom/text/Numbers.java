@@ -82,9 +82,15 @@ public final class Numbers {
      * @return the text
      */
     public static String significant(double value, int digits) {
-        return Double.isFinite(value)
-                ? plain(new BigDecimal(value).round(new MathContext(digits)).doubleValue())
-                : special(value);
+        if (!Double.isFinite(value)) {
+            return special(value);
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+        double near = rounded.doubleValue();
+        // The largest double rounds to what is none.
+        return Double.isFinite(near)
+                ? plain(near)
+                : rounded.stripTrailingZeros().toString();
     }
 
     /**

@@ -1,8 +1,8 @@
 package org.neckgeom.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;

@@ -63,7 +63,9 @@ class BenchNounsTest {
         refused(() -> cutter.shank(mm(0)), "shank diameter must be more than 0 mm, but was 0 mm");
         refused(() -> cutter.standOut(mm(10)), "stand-out must be the flute length of 18 mm or more, but was 10 mm");
         refused(() -> cutter.runout(mm(-0.01)), "runout must be 0 mm or more, but was -0.01 mm");
-        refused(() -> Cutter.straight(mm(1e308)), "cutter diameter must be no more than 1000000000 mm in size, but was 1E+308 mm");
+        refused(
+                () -> Cutter.straight(mm(1e308)),
+                "cutter diameter must be no more than 1000000000 mm in size, but was 1E+308 mm");
     }
 
     @Test

@@ -35,6 +35,12 @@ class NumbersTest {
     }
 
     @Test
+    void significant_staysFiniteForTheLargestDouble() {
+        assertThat(Numbers.significant(Double.MAX_VALUE, 4)).isEqualTo("1.798E+308");
+        assertThat(Numbers.significant(-Double.MAX_VALUE, 4)).isEqualTo("-1.798E+308");
+    }
+
+    @Test
     void plain_readsBackToTwelveDigits() {
         SplittableRandom random = new SplittableRandom(8);
         for (int i = 0; i < 50_000; i++) {

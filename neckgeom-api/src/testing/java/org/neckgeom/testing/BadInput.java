@@ -68,7 +68,8 @@ public final class BadInput {
     public List<String> faults(Class<?> type) {
         List<String> faults = new ArrayList<>();
         for (Executable method : waysIn(type)) {
-            SplittableRandom random = new SplittableRandom(method.toGenericString().hashCode());
+            SplittableRandom random =
+                    new SplittableRandom(method.toGenericString().hashCode());
             for (Recipe recipe : recipes(method, type)) {
                 for (Object[] arguments : spoiled(method, recipe, random)) {
                     call(method, recipe.receiver(), arguments, faults);
@@ -175,7 +176,8 @@ public final class BadInput {
         try {
             Object result = invoke(method, receiver, arguments);
             outcomes.merge("answered", 1, Integer::sum);
-            String fault = finite.fault(result, method.getName(), Arrays.stream(arguments).anyMatch(BadInput::isLong));
+            String fault = finite.fault(
+                    result, method.getName(), Arrays.stream(arguments).anyMatch(BadInput::isLong));
             if (!fault.isEmpty()) {
                 faults.add(now + " gave " + fault);
             }
@@ -198,7 +200,8 @@ public final class BadInput {
             // The JVM's own message begins "Cannot invoke ..."; ours is the parameter's name.
             return PARAMETER.matcher(message).matches() && !message.startsWith("Cannot ");
         }
-        boolean sentence = message.split(" ").length > 3 && message.length() < 1_000 && !message.contains("org.neckgeom.");
+        boolean sentence =
+                message.split(" ").length > 3 && message.length() < 1_000 && !message.contains("org.neckgeom.");
         if (thrown.getClass() == AssertionError.class) {
             return method.startsWith("require"); // says to a test that it has failed
         }
@@ -209,7 +212,8 @@ public final class BadInput {
             return sentence && method.equals("to"); // as JSR 385 says
         }
         return sentence
-                && Set.of(IllegalArgumentException.class, ArithmeticException.class).contains(thrown.getClass());
+                && Set.of(IllegalArgumentException.class, ArithmeticException.class)
+                        .contains(thrown.getClass());
     }
 
     private static boolean isLong(Object argument) {

@@ -16,7 +16,8 @@ final class Finite {
     private static final int MOST_REMEMBERED = 200_000;
     private static final Set<String> ENDLESS =
             Set.of("degreesOfFreedom", "lowerHouse", "upperHouse", "nutRadiusMm", "secondRadiusMm", "crownRadiusAtMm");
-    private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(^|[^0-9])-0(\\.0*)?([^.0-9]|$)");
+    private static final Pattern NO_NUMBER =
+            Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(^|[^0-9])-0(\\.0*)?([^.0-9]|$)");
 
     /** A text may quote what a formula of the caller's gave. */
     private static final Pattern REFUSED = Pattern.compile("but was -?(NaN|infinity)");

@@ -37,7 +37,8 @@ public final class Licences {
             "Eclipse Public License, Version 2.0", "EPL-2.0",
             "MIT License", "MIT",
             "The MIT License", "MIT",
-            "GNU General Public License (GPL), version 2, with the Classpath exception", "GPL-2.0-with-classpath-exception");
+            "GNU General Public License (GPL), version 2, with the Classpath exception",
+                    "GPL-2.0-with-classpath-exception");
 
     private static final Pattern LICENCES = Pattern.compile("(?s)<licenses>(.*?)</licenses>");
     private static final Pattern NAME = Pattern.compile("(?s)<name>\\s*(.*?)\\s*</name>");
@@ -144,7 +145,8 @@ public final class Licences {
     }
 
     private static String cell(String xml, String tag) throws IOException {
-        Matcher cell = Pattern.compile("<" + tag + ">\\s*(.*?)\\s*</" + tag + ">").matcher(xml);
+        Matcher cell =
+                Pattern.compile("<" + tag + ">\\s*(.*?)\\s*</" + tag + ">").matcher(xml);
         if (!cell.find()) {
             throw new IOException("no " + tag + " in " + xml);
         }

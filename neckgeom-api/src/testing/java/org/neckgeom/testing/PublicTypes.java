@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 /** The public types of a module and their public methods, found where its classes lie, in an order that never changes. */
 public final class PublicTypes {
 
-    private static final Set<String> OF_EVERY_OBJECT =
-            Set.of("equals", "hashCode", "toString", "compareTo", "valueOf", "values", "ordinal", "name", "compareToImpl");
+    private static final Set<String> OF_EVERY_OBJECT = Set.of(
+            "equals", "hashCode", "toString", "compareTo", "valueOf", "values", "ordinal", "name", "compareToImpl");
 
     private PublicTypes() {}
 

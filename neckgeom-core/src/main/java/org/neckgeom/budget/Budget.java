@@ -37,6 +37,8 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q>> {
 
+    private static final double MOST_DEVIATIONS = 1_000;
+
     /** Standard deviations at which the worst case takes a normal part, unless told. */
     public static final double USUAL_NORMAL_FACTOR = 3.0;
 
@@ -71,8 +73,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return the budget
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
-        return new Budget<>(
-                Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
+        return new Budget<>(Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
     }
 
     /**
@@ -282,9 +283,9 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      * @return the worst case
      */
     public WorstCase<Q> worstCase(double normalFactor) {
-        if (!(normalFactor > 0.0 && normalFactor < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(
-                    "normal factor must be more than 0, but was " + Numbers.plain(normalFactor));
+        if (!(normalFactor > 0.0 && normalFactor <= MOST_DEVIATIONS)) {
+            throw new IllegalArgumentException("normal factor must be more than 0 and no more than "
+                    + Numbers.plain(MOST_DEVIATIONS) + ", but was " + Numbers.plain(normalFactor));
         }
         double low = 0.0;
         double high = 0.0;

@@ -1,7 +1,6 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
-import java.util.Objects;
 
 /**
  * How the exact distribution of a sum is best computed: which of the large rectangles are taken out in closed form, how
@@ -160,8 +159,11 @@ final class ChainPlan {
                 rough = new ChainPlan(p, samplesOut, reach, nodes);
             }
         }
-        // With no rectangle taken out nothing is amplified, so there is always a rough plan.
-        return best == null || !best.isCheap() ? Objects.requireNonNull(rough) : best;
+        if (rough == null) {
+            throw new ArithmeticException(
+                    "the errors differ too much in size to be added up exactly; simulate the budget");
+        }
+        return best == null || !best.isCheap() ? rough : best;
     }
 
     /**

@@ -153,8 +153,8 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     private double[] values() {
         double[] values = tally.values();
         if (values == null) {
-            throw new IllegalArgumentException(
-                    "the trials of " + title + " need their values for this, but kept none: leave out .withoutQuantiles()");
+            throw new IllegalArgumentException("the trials of " + title
+                    + " need their values for this, but kept none: leave out .withoutQuantiles()");
         }
         return values;
     }

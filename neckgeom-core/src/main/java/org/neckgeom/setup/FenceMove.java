@@ -38,7 +38,8 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      * @return the move, as uncertain as the offset
      */
     public static FenceMove of(Offset offset) {
-        return new FenceMove(Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), null, offset.style());
+        return new FenceMove(
+                Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), null, offset.style());
     }
 
     static FenceMove refused(Offset offset, Closure contradiction) {

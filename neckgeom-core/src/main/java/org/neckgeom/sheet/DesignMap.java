@@ -56,9 +56,8 @@ final class DesignMap {
         DataMap data = DataMap.empty()
                 .length("widthAtNut", board.nutWidthMm(), style)
                 .length("secondWidth", board.secondWidthMm(), style);
-        double fret = board.secondFret(Double.NaN);
-        if (!Double.isNaN(fret)) {
-            data.put("secondAtFret", (int) fret);
+        if (board.hasSecondFret()) {
+            data.put("secondAtFret", (int) board.secondFret(1));
         }
         data.length("thicknessAtNut", board.nutThicknessMm(), style)
                 .length("secondThickness", board.secondThicknessMm(), style);
@@ -127,8 +126,7 @@ final class DesignMap {
         DataMap data = DataMap.empty()
                 .length("height", heel.heightMm(), heel.style())
                 .length("width", heel.widthMm(), heel.style());
-        double block = heel.blockThicknessMm(Double.NaN);
-        return Double.isNaN(block) ? data : data.length("blockThickness", block, heel.style());
+        return heel.hasBlockThickness() ? data.length("blockThickness", heel.blockThicknessMm(1), heel.style()) : data;
     }
 
     private static DataMap strings(StringSet strings) {

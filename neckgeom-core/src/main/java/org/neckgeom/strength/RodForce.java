@@ -125,7 +125,8 @@ public final class RodForce implements SaysLengths<RodForce> {
      */
     public double forceNewton() {
         if (Double.isNaN(force.value())) {
-            throw new ArithmeticException("no force leaves that relief: " + obstacle().orElse("there is no rod"));
+            throw new ArithmeticException(
+                    "no force leaves that relief: " + obstacle().orElse("there is no rod"));
         }
         return force.value();
     }

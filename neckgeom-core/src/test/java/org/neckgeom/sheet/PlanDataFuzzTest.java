@@ -15,17 +15,54 @@ import org.junit.jupiter.api.Test;
 /** Mutants of a plan's data: each is read as a design or refused in a sentence. */
 class PlanDataFuzzTest {
 
-    private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 20_000);
+    private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
     private static final Duration HANGS = Duration.ofMinutes(5);
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
     private static final Pattern WORD = Pattern.compile("\"[A-Za-z ]+\"");
     private static final Pattern MACHINE_WORDS = Pattern.compile("\\bjava\\.|org\\.neckgeom|Exception|Optional\\[");
     private static final List<String> NUMBERS = List.of(
-            "0", "-0", "-1", "1e999", "-1e999", "1e308", "1e-320", "NaN", "Infinity", "01", "1.", ".5", "+1", "0x1", "1e",
-            "null", "true", "\"5\"", "[]", "{}", "9".repeat(400));
+            "0",
+            "-0",
+            "-1",
+            "1e999",
+            "-1e999",
+            "1e308",
+            "1e-320",
+            "NaN",
+            "Infinity",
+            "01",
+            "1.",
+            ".5",
+            "+1",
+            "0x1",
+            "1e",
+            "null",
+            "true",
+            "\"5\"",
+            "[]",
+            "{}",
+            "9".repeat(400));
     private static final List<String> PIECES = List.of(
-            ",", "{", "}", "[", "]", "\"", ":", "\\u", "\\ud800", "\u0000", "\n", "\t", "\uFEFF", "//", "null", "NaN", "é",
-            "{\"unit\":\"mm\"}", "\"unit\":\"furlong\",", "\"value\":1,");
+            ",",
+            "{",
+            "}",
+            "[",
+            "]",
+            "\"",
+            ":",
+            "\\u",
+            "\\ud800",
+            "\u0000",
+            "\n",
+            "\t",
+            "\uFEFF",
+            "//",
+            "null",
+            "NaN",
+            "é",
+            "{\"unit\":\"mm\"}",
+            "\"unit\":\"furlong\",",
+            "\"value\":1,");
 
     private int accepted;
 
@@ -49,7 +86,9 @@ class PlanDataFuzzTest {
                 accepted++;
             } catch (IllegalArgumentException | ArithmeticException e) {
                 String message = e.getMessage();
-                if (message == null || message.split(" ").length < 4 || message.length() > 1_000
+                if (message == null
+                        || message.split(" ").length < 4
+                        || message.length() > 1_000
                         || MACHINE_WORDS.matcher(message).find()) {
                     faults.add("seed " + seed + ": not a sentence: " + e);
                 }
@@ -65,8 +104,17 @@ class PlanDataFuzzTest {
         int at = random.nextInt(random.nextInt(4) == 0 ? text.length() : designEnd);
         return switch (random.nextInt(7)) {
             case 0, 1 -> replaced(text, NUMBER, NUMBERS.get(random.nextInt(NUMBERS.size())), at);
-            case 2 -> replaced(text, WORD, WORD.matcher(text).results().skip(random.nextInt(60)).findFirst()
-                    .map(MatchResult::group).orElse("\"x\""), at);
+            case 2 ->
+                replaced(
+                        text,
+                        WORD,
+                        WORD.matcher(text)
+                                .results()
+                                .skip(random.nextInt(60))
+                                .findFirst()
+                                .map(MatchResult::group)
+                                .orElse("\"x\""),
+                        at);
             case 3 -> text.substring(0, at) + PIECES.get(random.nextInt(PIECES.size())) + text.substring(at);
             case 4 -> text.substring(0, at) + (char) random.nextInt(0, 65_536) + text.substring(at + 1);
             case 5 -> withoutALine(text, at);
@@ -95,9 +143,11 @@ class PlanDataFuzzTest {
                 "{" + "\"a\":1,".repeat(200_000) + "}",
                 "\"" + "\\u0041".repeat(300_000),
                 "")) {
-            assertTimeoutPreemptively(HANGS, () -> assertThatThrownBy(() -> PlanData.designFrom(hostile))
-                    .isExactlyInstanceOf(IllegalArgumentException.class)
-                    .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(1_000)));
+            assertTimeoutPreemptively(
+                    HANGS,
+                    () -> assertThatThrownBy(() -> PlanData.designFrom(hostile))
+                            .isExactlyInstanceOf(IllegalArgumentException.class)
+                            .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(1_000)));
         }
     }
 }
