@@ -136,7 +136,7 @@ final class CutParts {
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
             Estimate<Length> length = Estimate.ofHouse(
                     cut.lengthMm(),
-                    Math.hypot(u(read, NeckFeature.CHANNEL_START), u(read, NeckFeature.CHANNEL_END)),
+                    StrictMath.hypot(u(read, NeckFeature.CHANNEL_START), u(read, NeckFeature.CHANNEL_END)),
                     Double.POSITIVE_INFINITY,
                     plan.style().unit());
             checks.add(fits(
