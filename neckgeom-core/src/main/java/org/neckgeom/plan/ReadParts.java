@@ -137,7 +137,8 @@ final class ReadParts {
                 + SetUpParts.askew(plan)
                         .offsetMmAt(plan.design().channel().orElseThrow().startMm());
         double apart = read.get().valueHouse() - there;
-        double u = StrictMath.hypot(read.get().uncertaintyHouse(), promised.get().uncertaintyHouse());
+        double u =
+                StrictMath.hypot(read.get().uncertaintyHouse(), promised.get().uncertaintyHouse());
         return Math.abs(apart) > APART * u + HAIR
                 ? Optional.of("the slot lies " + plan.style().small(Math.abs(apart))
                         + " from where the trial cuts put it, u " + plan.style().small(u)

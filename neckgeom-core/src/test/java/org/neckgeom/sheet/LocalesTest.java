@@ -57,8 +57,8 @@ class LocalesTest {
 
         assertThat(everything()).isEqualTo(atHome);
         Approved.hold(Map.of(
-                "octave.txt", Sheet.of(Necks.octaveContents()).toText(),
-                "octave.html", Sheet.of(Necks.octaveContents()).toHtml(),
+                "octave.txt", PlainText.of(Necks.octaveContents()),
+                "octave.html", Page.of(Necks.octaveContents()),
                 "octave-template.svg", Template.of(SampleNecks.octaveMandolin()).toSvg(),
                 "octave-template.dxf", Template.of(SampleNecks.octaveMandolin()).toDxf()));
     }
