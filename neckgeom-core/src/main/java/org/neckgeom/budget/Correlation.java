@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 
@@ -60,9 +61,10 @@ public record Correlation(String one, String other, double coefficient) {
                         ? degrees
                         : Math.min(degrees, one.spread().degreesOfFreedom());
             }
-            String others = group.stream()
-                    .filter(one -> one != own)
-                    .map(Contributor::name)
+            int at = j;
+            String others = IntStream.range(0, n)
+                    .filter(i -> i != at)
+                    .mapToObj(i -> group.get(i).name())
                     .collect(Collectors.joining(", "));
             Spread<?> spread = own.spread().scaled(Math.abs(sum) / own.contribution());
             all.add(new Contributor(

@@ -1,6 +1,8 @@
 package org.neckgeom.geometry;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.TreeMap;
 import org.neckgeom.units.LengthStyle;
@@ -11,7 +13,8 @@ import org.neckgeom.units.LengthStyle;
  */
 final class BackTransitions {
 
-    static final BackTransitions NONE = new BackTransitions(0, 1, Double.POSITIVE_INFINITY, 1, new TreeMap<>());
+    static final BackTransitions NONE =
+            new BackTransitions(0, 1, Double.POSITIVE_INFINITY, 1, Collections.emptyNavigableMap());
 
     private final double volute;
     private final double voluteLength;
@@ -19,10 +22,14 @@ final class BackTransitions {
     private final double heelRadius;
 
     /** How much deeper than drawn the back was carved, by station. */
-    private final TreeMap<Double, Double> carved;
+    private final NavigableMap<Double, Double> carved;
 
     private BackTransitions(
-            double volute, double voluteLength, double heelStart, double heelRadius, TreeMap<Double, Double> carved) {
+            double volute,
+            double voluteLength,
+            double heelStart,
+            double heelRadius,
+            NavigableMap<Double, Double> carved) {
         this.volute = volute;
         this.voluteLength = voluteLength;
         this.heelStart = heelStart;

@@ -1,8 +1,10 @@
 package org.neckgeom.plan;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -31,16 +33,16 @@ import org.neckgeom.units.LengthStyle;
 public final class NeckReadings {
 
     private static final int MOST_ROWS = 14;
-    private static final NeckReadings NONE = new NeckReadings(new EnumMap<>(NeckFeature.class), null, new TreeMap<>());
+    private static final NeckReadings NONE = new NeckReadings(Map.of(), null, Collections.emptyNavigableMap());
 
-    private final EnumMap<NeckFeature, Estimate<Length>> lengths;
+    private final Map<NeckFeature, Estimate<Length>> lengths;
     private final @Nullable Estimate<Angle> scarf;
-    private final TreeMap<Double, Estimate<Length>> back;
+    private final NavigableMap<Double, Estimate<Length>> back;
 
     private NeckReadings(
-            EnumMap<NeckFeature, Estimate<Length>> lengths,
+            Map<NeckFeature, Estimate<Length>> lengths,
             @Nullable Estimate<Angle> scarf,
-            TreeMap<Double, Estimate<Length>> back) {
+            NavigableMap<Double, Estimate<Length>> back) {
         this.lengths = lengths;
         this.scarf = scarf;
         this.back = back;
@@ -69,7 +71,8 @@ public final class NeckReadings {
         if (feature.isSize() && !(reading.valueHouse() > 0)) {
             throw HouseUnits.refused(feature + " as read", "more than 0 " + reading.unit(), reading.value());
         }
-        EnumMap<NeckFeature, Estimate<Length>> more = new EnumMap<>(lengths);
+        EnumMap<NeckFeature, Estimate<Length>> more = new EnumMap<>(NeckFeature.class);
+        more.putAll(lengths);
         more.put(feature, reading);
         if (more.containsKey(NeckFeature.SLOT_OFFSET_AT_HEEL) && !more.containsKey(NeckFeature.SLOT_OFFSET)) {
             throw new IllegalArgumentException(

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -73,7 +74,7 @@ final class DataSource {
         } catch (Refused placed) {
             throw placed;
         } catch (IllegalArgumentException | ArithmeticException wrong) {
-            throw new Refused(place.isEmpty() ? wrong.getMessage() : place + ": " + wrong.getMessage());
+            throw new Refused((place.isEmpty() ? "" : place + ": ") + wrong.getMessage());
         }
     }
 
@@ -205,7 +206,7 @@ final class DataSource {
         if (!has(key)) {
             throw new Refused(path(key) + " must be told, but is missing");
         }
-        return map.get(key);
+        return Objects.requireNonNull(map.get(key), key);
     }
 
     private static <T> T typed(String place, Object value, Class<T> type, String words) {

@@ -1,7 +1,9 @@
 package org.neckgeom.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.plan.NeckFeature;
@@ -11,6 +13,8 @@ import org.neckgeom.units.LengthStyle;
 
 /** What has been read on the neck as data and back. */
 final class ReadingsMap {
+
+    private static final Pattern NEXT_WORD = Pattern.compile(" (.)");
 
     private ReadingsMap() {}
 
@@ -60,10 +64,8 @@ final class ReadingsMap {
 
     /** Such as {@code channelDepth}. */
     private static String key(NeckFeature feature) {
-        StringBuilder key = new StringBuilder();
-        for (String word : feature.toString().split(" ")) {
-            key.append(key.length() == 0 ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
-        }
-        return key.toString();
+        return NEXT_WORD
+                .matcher(feature.toString())
+                .replaceAll(next -> next.group(1).toUpperCase(Locale.ROOT));
     }
 }

@@ -110,7 +110,7 @@ class BackShapeTest {
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageStartingWith("the neck has no section at -3000 mm from the nut");
         assertThatThrownBy(() -> BackShape.of(neck()).at(mm(100)).templateMm(1))
-                .hasMessage("points to a side must be 2 or more, but were 1");
+                .hasMessage("points to a side must be 2 to 100000, but were 1");
     }
 
     private static double depth(BackShape back, double x) {

@@ -63,6 +63,6 @@ class StockNeedsTest {
     void pieces_rejectsNone() {
         assertThatThrownBy(() ->
                         CuttingList.from(Blank.of(mm(302), mm(70), mm(20))).pieces(0, "block", mm(150)))
-                .hasMessage("count of pieces must be 1 or more, but was 0");
+                .hasMessage("count of pieces must be 1 to 1000, but was 0");
     }
 }

@@ -288,7 +288,7 @@ class WoodLeftTest {
             assertThat(wood.along(7).get(i).woodMm()).isEqualTo(plain[i]);
         }
         assertThat(wood.along(7).get(6).stationMm()).isEqualTo(303);
-        assertThatThrownBy(() -> wood.along(1)).hasMessage("stations must be 2 or more, but were 1");
+        assertThatThrownBy(() -> wood.along(1)).hasMessage("stations must be 2 to 100000, but were 1");
     }
 
     @Test
