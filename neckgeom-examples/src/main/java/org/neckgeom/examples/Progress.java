@@ -28,6 +28,7 @@ final class Progress {
     }
 
     /** Speaks on standard error if someone sees it there: never in a pipe or a file. */
+    @SuppressWarnings("SystemConsoleNull") // up to Java 21 there is none in a pipe; later ones are asked below
     static Progress ofThisProcess() {
         Console console = System.console();
         return console != null && isTerminal(console) && isErrorSeen() ? on(System.err) : none();
