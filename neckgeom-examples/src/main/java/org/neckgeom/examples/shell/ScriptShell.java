@@ -57,11 +57,10 @@ public final class ScriptShell implements AutoCloseable {
      */
     public static ScriptShell open(String classPath) {
         JShell shell = JShell.builder().executionEngine("local").build();
-        for (String entry : classPath.split(File.pathSeparator)) {
-            if (!entry.isEmpty()) {
-                shell.addToClasspath(entry);
-            }
-        }
+        Pattern.compile(Pattern.quote(File.pathSeparator))
+                .splitAsStream(classPath)
+                .filter(entry -> !entry.isEmpty())
+                .forEach(shell::addToClasspath);
         ScriptShell opened = new ScriptShell(shell);
         opened.importDefaults();
         return opened;
