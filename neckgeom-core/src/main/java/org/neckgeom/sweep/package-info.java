@@ -31,6 +31,12 @@
  * <p>prints
  *
  * <pre>{@code
+ * Sweep of 81 designs
+ *   nut width  9 values, 32 mm to 36 mm
+ *   depth      9 values, 12 mm to 16 mm
+ * 72 of 81 designs will do
+ *   nut width  32 mm to 36 mm
+ *   depth      12.5 mm to 16 mm
  * }</pre>
  *
  * @since 0.1.0
