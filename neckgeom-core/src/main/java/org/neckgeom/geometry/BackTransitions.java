@@ -34,7 +34,7 @@ final class BackTransitions {
         this.voluteLength = voluteLength;
         this.heelStart = heelStart;
         this.heelRadius = heelRadius;
-        this.carved = carved;
+        this.carved = Collections.unmodifiableNavigableMap(carved);
     }
 
     BackTransitions volute(double extra, double length) {
@@ -46,7 +46,7 @@ final class BackTransitions {
     }
 
     BackTransitions carved(double station, double deeper) {
-        TreeMap<Double, Double> more = new TreeMap<>(carved);
+        NavigableMap<Double, Double> more = new TreeMap<>(carved);
         more.put(station, deeper);
         return new BackTransitions(volute, voluteLength, heelStart, heelRadius, more);
     }

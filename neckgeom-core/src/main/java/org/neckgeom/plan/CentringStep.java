@@ -8,12 +8,13 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * One step at the machine: a trial cut that was read, or a fence move, such as {@code fence moved 0.7 mm toward the
  * cutter}. Immutable.
  */
-public final class CentringStep {
+public final class CentringStep implements SaysLengths<CentringStep> {
 
     private final @Nullable TrialCut cut;
     private final double move;
@@ -70,6 +71,11 @@ public final class CentringStep {
      */
     public LengthStyle style() {
         return style;
+    }
+
+    @Override
+    public CentringStep in(LengthStyle other) {
+        return new CentringStep(cut == null ? null : cut.in(other), move, Objects.requireNonNull(other, "style"));
     }
 
     @Override

@@ -58,10 +58,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         this.told = told.in(told.design.style());
     }
 
-    private NeckPlan with(Consumer<Told> change) {
-        Told parts = told.copy();
-        change.accept(parts);
-        return new NeckPlan(parts);
+    private NeckPlan with(Consumer<Told.Parts> change) {
+        return new NeckPlan(told.with(change));
     }
 
     private NeckPlan with(CentringStep step) {
@@ -79,12 +77,12 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws IllegalArgumentException if the channel does not fit the blank, or the cutter the channel
      */
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
-        Told parts = new Told(
+        Told told = Told.of(
                 Objects.requireNonNull(design, "design"),
                 Objects.requireNonNull(blank, "blank"),
                 Objects.requireNonNull(shop, "shop"));
         Fit.check(design, blank, shop);
-        return new NeckPlan(parts);
+        return new NeckPlan(told);
     }
 
     /**

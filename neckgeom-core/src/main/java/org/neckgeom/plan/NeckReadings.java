@@ -17,6 +17,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What has been read on a neck while it is being made, each with its own uncertainty, for {@link NeckPlan#readings}: such
@@ -30,7 +31,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. What it was read on is done.
  */
-public final class NeckReadings {
+public final class NeckReadings implements SaysLengths<NeckReadings> {
 
     private static final int MOST_ROWS = 14;
     private static final NeckReadings NONE = new NeckReadings(Map.of(), null, Collections.emptyNavigableMap());
@@ -43,9 +44,9 @@ public final class NeckReadings {
             Map<NeckFeature, Estimate<Length>> lengths,
             @Nullable Estimate<Angle> scarf,
             NavigableMap<Double, Estimate<Length>> back) {
-        this.lengths = lengths;
+        this.lengths = Collections.unmodifiableMap(lengths);
         this.scarf = scarf;
-        this.back = back;
+        this.back = Collections.unmodifiableNavigableMap(back);
     }
 
     /**
@@ -71,8 +72,7 @@ public final class NeckReadings {
         if (feature.isSize() && !(reading.valueHouse() > 0)) {
             throw HouseUnits.refused(feature + " as read", "more than 0 " + reading.unit(), reading.value());
         }
-        EnumMap<NeckFeature, Estimate<Length>> more = new EnumMap<>(NeckFeature.class);
-        more.putAll(lengths);
+        Map<NeckFeature, Estimate<Length>> more = lengthsAnew();
         more.put(feature, reading);
         if (more.containsKey(NeckFeature.SLOT_OFFSET_AT_HEEL) && !more.containsKey(NeckFeature.SLOT_OFFSET)) {
             throw new IllegalArgumentException(
@@ -118,6 +118,12 @@ public final class NeckReadings {
         return new NeckReadings(lengths, scarf, more);
     }
 
+    private Map<NeckFeature, Estimate<Length>> lengthsAnew() {
+        Map<NeckFeature, Estimate<Length>> anew = new EnumMap<>(NeckFeature.class);
+        anew.putAll(lengths);
+        return anew;
+    }
+
     /**
      * Returns a length that was read.
      *
@@ -140,10 +146,10 @@ public final class NeckReadings {
     /**
      * Returns the depths of the carved back that were read.
      *
-     * @return depths by station in mm from the nut, ascending; empty where none was read
+     * @return an unmodifiable map of depths by station in mm from the nut, ascending; empty where none was read
      */
     public SortedMap<Double, Estimate<Length>> backDepths() {
-        return new TreeMap<>(back);
+        return back;
     }
 
     /**
@@ -175,6 +181,16 @@ public final class NeckReadings {
             proofs.put("carve the neck", "back depth");
         }
         return proofs;
+    }
+
+    @Override
+    public NeckReadings in(LengthStyle other) {
+        Objects.requireNonNull(other, "style");
+        Map<NeckFeature, Estimate<Length>> said = lengthsAnew();
+        said.replaceAll((feature, reading) -> reading.in(other));
+        NavigableMap<Double, Estimate<Length>> depths = new TreeMap<>(back);
+        depths.replaceAll((station, depth) -> depth.in(other));
+        return new NeckReadings(said, scarf, depths);
     }
 
     /** True for the same readings. */

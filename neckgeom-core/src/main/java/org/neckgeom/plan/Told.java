@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
@@ -14,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
-/** What a plan has been told, usual things where nothing was; never changed once it is in a plan. Lengths in mm. */
+/** What a plan has been told, usual things where nothing was. Lengths in mm. Immutable. */
 final class Told {
 
     private static final double USUAL_CENTRED_MM = 0.1;
@@ -31,66 +32,116 @@ final class Told {
     final NeckDesign design;
     final Blank blank;
     final Shop shop;
-    List<CentringStep> steps = List.of();
-    double centredWithin = USUAL_CENTRED_MM;
-    double woodLeft = USUAL_WOOD_LEFT_MM;
-    double bridgeWithin = USUAL_BRIDGE_MM;
-    double relief = USUAL_RELIEF_MM;
+    final List<CentringStep> steps;
+    final double centredWithin;
+    final double woodLeft;
+    final double bridgeWithin;
+    final double relief;
+    final @Nullable ScarfJoint scarf;
+    final @Nullable NeckSet neckSet;
+    final Weather weather;
+    final OrderOfWork order;
+    final NeckDetails details;
+    final Workmanship work;
+    final NeckReadings readings;
 
-    @Nullable
-    ScarfJoint scarf;
+    private Told(Parts parts) {
+        this.design = parts.design;
+        this.blank = parts.blank;
+        this.shop = parts.shop;
+        this.steps = List.copyOf(parts.steps);
+        this.centredWithin = parts.centredWithin;
+        this.woodLeft = parts.woodLeft;
+        this.bridgeWithin = parts.bridgeWithin;
+        this.relief = parts.relief;
+        this.scarf = parts.scarf;
+        this.neckSet = parts.neckSet;
+        this.weather = parts.weather;
+        this.order = parts.order;
+        this.details = parts.details;
+        this.work = parts.work;
+        this.readings = parts.readings;
+    }
 
-    @Nullable
-    NeckSet neckSet;
+    /** The parts on their way from one value to the next; never kept. */
+    static final class Parts {
+        NeckDesign design;
+        Blank blank;
+        Shop shop;
+        List<CentringStep> steps = List.of();
+        double centredWithin = USUAL_CENTRED_MM;
+        double woodLeft = USUAL_WOOD_LEFT_MM;
+        double bridgeWithin = USUAL_BRIDGE_MM;
+        double relief = USUAL_RELIEF_MM;
 
-    Weather weather = HEATED_WINTER;
-    OrderOfWork order;
-    NeckDetails details = NeckDetails.none();
-    Workmanship work = Workmanship.withDefaults();
-    NeckReadings readings = NeckReadings.none();
+        @Nullable
+        ScarfJoint scarf;
 
-    Told(NeckDesign design, Blank blank, Shop shop) {
-        this.design = design;
-        this.blank = blank;
-        this.shop = shop;
-        this.order = OrderOfWork.forNeck(design);
-        if (design.style() != LengthStyle.MILLIMETRES) {
-            centredWithin = ShopUnit.THOU.toHouse(USUAL_CENTRED_THOU);
-            woodLeft = ShopUnit.INCH.toHouse(USUAL_WOOD_LEFT_IN);
-            bridgeWithin = ShopUnit.THOU.toHouse(USUAL_BRIDGE_THOU);
-            relief = ShopUnit.THOU.toHouse(USUAL_RELIEF_THOU);
+        @Nullable
+        NeckSet neckSet;
+
+        Weather weather = HEATED_WINTER;
+        OrderOfWork order;
+        NeckDetails details = NeckDetails.none();
+        Workmanship work = Workmanship.withDefaults();
+        NeckReadings readings = NeckReadings.none();
+
+        private Parts(NeckDesign design, Blank blank, Shop shop) {
+            this.design = design;
+            this.blank = blank;
+            this.shop = shop;
+            this.order = OrderOfWork.forNeck(design);
+            if (design.style() != LengthStyle.MILLIMETRES) {
+                centredWithin = ShopUnit.THOU.toHouse(USUAL_CENTRED_THOU);
+                woodLeft = ShopUnit.INCH.toHouse(USUAL_WOOD_LEFT_IN);
+                bridgeWithin = ShopUnit.THOU.toHouse(USUAL_BRIDGE_THOU);
+                relief = ShopUnit.THOU.toHouse(USUAL_RELIEF_THOU);
+            }
+        }
+
+        private Parts(Told told) {
+            this.design = told.design;
+            this.blank = told.blank;
+            this.shop = told.shop;
+            this.steps = told.steps;
+            this.centredWithin = told.centredWithin;
+            this.woodLeft = told.woodLeft;
+            this.bridgeWithin = told.bridgeWithin;
+            this.relief = told.relief;
+            this.scarf = told.scarf;
+            this.neckSet = told.neckSet;
+            this.weather = told.weather;
+            this.order = told.order;
+            this.details = told.details;
+            this.work = told.work;
+            this.readings = told.readings;
         }
     }
 
-    Told copy() {
-        return copy(design, blank, shop);
+    static Told of(NeckDesign design, Blank blank, Shop shop) {
+        return new Told(new Parts(design, blank, shop));
     }
 
-    /** The same, each part in a style; readings keep theirs, and sections say them in the plan's. */
+    Told with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return new Told(parts);
+    }
+
+    /** The same, each part in a style. */
     Told in(LengthStyle style) {
-        Told said = copy(design.in(style), blank.in(style), shop.in(style));
-        said.scarf = scarf == null ? null : scarf.in(style);
-        said.neckSet = neckSet == null ? null : neckSet.in(style);
-        said.order = order.in(style);
-        said.details = details.in(style);
-        return said;
-    }
-
-    private Told copy(NeckDesign design, Blank blank, Shop shop) {
-        Told copy = new Told(design, blank, shop);
-        copy.steps = steps;
-        copy.centredWithin = centredWithin;
-        copy.woodLeft = woodLeft;
-        copy.bridgeWithin = bridgeWithin;
-        copy.relief = relief;
-        copy.scarf = scarf;
-        copy.neckSet = neckSet;
-        copy.weather = weather;
-        copy.order = order;
-        copy.details = details;
-        copy.work = work;
-        copy.readings = readings;
-        return copy;
+        return with(parts -> {
+            parts.design = design.in(style);
+            parts.blank = blank.in(style);
+            parts.shop = shop.in(style);
+            parts.steps = steps.stream().map(step -> step.in(style)).toList();
+            parts.scarf = scarf == null ? null : scarf.in(style);
+            parts.neckSet = neckSet == null ? null : neckSet.in(style);
+            parts.order = order.in(style);
+            parts.details = details.in(style);
+            parts.work = work.in(style);
+            parts.readings = readings.in(style);
+        });
     }
 
     List<@Nullable Object> all() {

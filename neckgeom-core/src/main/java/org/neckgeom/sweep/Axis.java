@@ -6,6 +6,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,11 +15,11 @@ import org.neckgeom.units.ShopUnit;
  * one. Immutable.
  *
  * <p>Value i of an even axis is {@code from + i * step}, reckoned in the unit of {@code from} and not added up, so that the
- * last is as true as the first.
+ * last is as true as the first. A copy in another style hands out the same values in another unit.
  *
  * @param <Q> the kind of quantity
  */
-public final class Axis<Q extends Quantity<Q>> {
+public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
 
     /** Most values on an axis. */
     public static final int MOST_VALUES = 1_000_000_000;
@@ -29,14 +31,20 @@ public final class Axis<Q extends Quantity<Q>> {
     private final double step;
     private final double[] listed;
     private final int size;
+
+    /** What the values are reckoned in. */
     private final ShopUnit<Q> unit;
 
-    private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit) {
+    /** What the values are handed out in. */
+    private final ShopUnit<Q> said;
+
+    private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit, ShopUnit<Q> said) {
         this.from = from;
         this.step = step;
         this.listed = listed;
         this.size = size;
         this.unit = unit;
+        this.said = said;
     }
 
     /**
@@ -68,7 +76,7 @@ public final class Axis<Q extends Quantity<Q>> {
         double inUnit = unit.forDifferences().equals(unit)
                 ? Amount.ofHouse(inHouse, unit).value()
                 : unit.fromHouse(inHouse) - unit.fromHouse(0);
-        return new Axis<>(first.value(), inUnit, new double[0], (int) count, unit);
+        return new Axis<>(first.value(), inUnit, new double[0], (int) count, unit, unit);
     }
 
     /**
@@ -86,7 +94,7 @@ public final class Axis<Q extends Quantity<Q>> {
         double[] listed = values.stream()
                 .mapToDouble(value -> Amount.from(value, unit, "value").valueIn(unit))
                 .toArray();
-        return new Axis<>(0, 0, listed, listed.length, unit);
+        return new Axis<>(0, 0, listed, listed.length, unit, unit);
     }
 
     /**
@@ -109,10 +117,22 @@ public final class Axis<Q extends Quantity<Q>> {
             throw new IllegalArgumentException(
                     "index of a value must be between 0 and " + (size - 1) + ", but was " + index);
         }
-        return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit);
+        return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit)
+                .in(said);
     }
 
-    /** True for the same values in the same unit. */
+    @Override
+    public Axis<Q> in(LengthStyle style) {
+        return new Axis<>(
+                from,
+                step,
+                listed,
+                size,
+                unit,
+                Objects.requireNonNull(style, "style").unitFor(said));
+    }
+
+    /** True for the same values reckoned in the same unit. */
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Axis<?> other

@@ -14,17 +14,12 @@ import java.util.stream.StreamSupport;
 import javax.measure.Quantity;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * Many designs and one question: a design and the values some of its quantities shall take, or a list of designs, or both.
  * Immutable; holds no result.
- *
- * <pre>{@code
- * Sweep.of(neck)
- *         .over("nut width", Axis.steps(mm(32), mm(36), mm(0.5)), (n, w) -> n.fingerboard(Fingerboard.tapered(w, mm(46))))
- *         .over("depth", Axis.steps(mm(13), mm(16), mm(0.5)), (n, d) -> n.back(BackProfile.between(d, d)))
- *         .results(n -> WoodLeft.under(n).least())
- * }</pre>
  *
  * <p>The axis named last turns fastest. Each design is made and asked when the stream comes to it, and a stream is split
  * by halves with exact sizes; as the question is a pure function, the results of {@code parallel()} and their order are
@@ -33,7 +28,7 @@ import org.neckgeom.units.Amount;
  *
  * @param <D> the kind of design: a {@link org.neckgeom.design.NeckDesign}, a plan, whatever the question takes
  */
-public final class Sweep<D> {
+public final class Sweep<D> implements SaysLengths<Sweep<D>> {
 
     private final List<D> designs;
     private final List<SweepAxis<D>> axes;
@@ -90,7 +85,7 @@ public final class Sweep<D> {
      */
     public <Q extends Quantity<Q>> Sweep<D> over(String name, Axis<Q> axis, BiFunction<D, Amount<Q>, D> change) {
         Objects.requireNonNull(axis, "axis");
-        return with(new SweepAxis<>(checked(name), axis.size(), axis::value, Objects.requireNonNull(change, "change")));
+        return with(SweepAxis.of(checked(name), axis.size(), axis::value, Objects.requireNonNull(change, "change")));
     }
 
     /**
@@ -107,7 +102,7 @@ public final class Sweep<D> {
             throw new IllegalArgumentException("choices of \"" + name + "\" must be 1 or more, but there were none");
         }
         List<T> all = List.copyOf(choices);
-        return with(new SweepAxis<>(checked(name), all.size(), all::get, Objects.requireNonNull(change, "change")));
+        return with(SweepAxis.of(checked(name), all.size(), all::get, Objects.requireNonNull(change, "change")));
     }
 
     private Sweep<D> with(SweepAxis<D> axis) {
@@ -201,6 +196,15 @@ public final class Sweep<D> {
             settings.put(axes.get(k).name(), axes.get(k).value(places[k]));
         }
         return Collections.unmodifiableMap(settings);
+    }
+
+    /** Returns this sweep with designs and settings said in a style; where a refusal says lengths, it keeps to its own. */
+    @Override
+    public Sweep<D> in(LengthStyle style) {
+        Objects.requireNonNull(style, "style");
+        return new Sweep<>(
+                designs.stream().map(design -> Shown.in(style, design)).toList(),
+                axes.stream().map(axis -> axis.in(style)).toList());
     }
 
     /** Returns how many designs there are and the axes. */

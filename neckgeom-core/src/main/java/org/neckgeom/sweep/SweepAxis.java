@@ -3,6 +3,7 @@ package org.neckgeom.sweep;
 import java.util.function.BiFunction;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
+import org.neckgeom.units.LengthStyle;
 
 /** One axis of a sweep: its values, and what a value does to a design. */
 final class SweepAxis<D> {
@@ -12,11 +13,21 @@ final class SweepAxis<D> {
     private final IntFunction<?> values;
     private final IntFunction<UnaryOperator<D>> changes;
 
-    <T> SweepAxis(String name, int size, IntFunction<? extends T> values, BiFunction<D, ? super T, D> change) {
+    private SweepAxis(String name, int size, IntFunction<?> values, IntFunction<UnaryOperator<D>> changes) {
         this.name = name;
         this.size = size;
         this.values = values;
-        this.changes = place -> design -> change.apply(design, values.apply(place));
+        this.changes = changes;
+    }
+
+    static <D, T> SweepAxis<D> of(
+            String name, int size, IntFunction<? extends T> values, BiFunction<D, ? super T, D> change) {
+        return new SweepAxis<>(name, size, values, place -> design -> change.apply(design, values.apply(place)));
+    }
+
+    /** The same changes, their values said in a style. */
+    SweepAxis<D> in(LengthStyle style) {
+        return new SweepAxis<>(name, size, place -> Shown.in(style, values.apply(place)), changes);
     }
 
     String name() {

@@ -1,11 +1,15 @@
 package org.neckgeom.sweep;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What came of one design of a {@link Sweep}: where it stands in the grid, and its answer, or the sentence in which it was
@@ -14,7 +18,7 @@ import org.neckgeom.text.Report;
  * @param <D> the kind of design
  * @param <R> the kind of answer
  */
-public final class SweepResult<D, R> {
+public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
 
     private static final int MOST_CHARACTERS = 300;
 
@@ -91,6 +95,20 @@ public final class SweepResult<D, R> {
      */
     public String refusal() {
         return refusal;
+    }
+
+    /** Returns the same with settings, design and answer said in a style; a refusal keeps its words. */
+    @Override
+    public SweepResult<D, R> in(LengthStyle style) {
+        Objects.requireNonNull(style, "style");
+        Map<String, Object> said = new LinkedHashMap<>(settings);
+        said.replaceAll((name, value) -> Shown.in(style, value));
+        return new SweepResult<>(
+                index,
+                Collections.unmodifiableMap(said),
+                design == null ? null : Shown.in(style, design),
+                answer == null ? null : Shown.in(style, answer),
+                refusal);
     }
 
     /** True for the same place, settings, design and answer. */

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * How many designs of a sweep will do, and between which values of its axes they lie. Immutable.
@@ -21,7 +23,7 @@ import org.neckgeom.units.Amount;
  *
  * @param <D> the kind of design
  */
-public final class SweepSummary<D> {
+public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
 
     private static final int MOST_ROWS = 8;
     private static final int MOST_REASON_CHARACTERS = 200;
@@ -41,6 +43,17 @@ public final class SweepSummary<D> {
         this.ranges = Collections.unmodifiableMap(tally.ranges);
         this.first = tally.first;
         this.reason = tally.reason;
+    }
+
+    private SweepSummary(SweepSummary<D> other, LengthStyle style) {
+        this.asked = other.asked;
+        this.kept = other.kept;
+        this.refused = other.refused;
+        Map<String, Range> said = new LinkedHashMap<>(other.ranges);
+        said.replaceAll((name, range) -> range.in(style));
+        this.ranges = Collections.unmodifiableMap(said);
+        this.first = other.first == null ? null : other.first.in(style);
+        this.reason = other.reason;
     }
 
     /** The values of an axis that did: from the least to the greatest of a quantity, or the choices in their order. */
@@ -72,6 +85,11 @@ public final class SweepSummary<D> {
             return new Range(Stream.concat(values.stream(), other.values.stream())
                     .distinct()
                     .toList());
+        }
+
+        Range in(LengthStyle style) {
+            return new Range(
+                    values.stream().map(value -> Shown.in(style, value)).toList());
         }
 
         @Override
@@ -155,6 +173,12 @@ public final class SweepSummary<D> {
      */
     public Optional<SweepResult<D, Boolean>> first() {
         return Optional.ofNullable(first);
+    }
+
+    /** Returns the same with ranges and first design said in a style; the first refusal keeps its words. */
+    @Override
+    public SweepSummary<D> in(LengthStyle style) {
+        return new SweepSummary<>(this, Objects.requireNonNull(style, "style"));
     }
 
     /** True for the same counts, ranges and first design. */

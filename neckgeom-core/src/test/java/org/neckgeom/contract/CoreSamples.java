@@ -59,7 +59,9 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.AddedError;
 import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.plan.Remedy;
@@ -75,6 +77,8 @@ import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.setup.SlotLine;
 import org.neckgeom.setup.TurnedPass;
+import org.neckgeom.sheet.BudgetData;
+import org.neckgeom.sheet.DesignData;
 import org.neckgeom.sheet.Paper;
 import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sheet.Sheet;
@@ -93,6 +97,8 @@ import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.strength.StringMaterial;
 import org.neckgeom.strength.Weather;
+import org.neckgeom.sweep.Axis;
+import org.neckgeom.sweep.Sweep;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -196,6 +202,16 @@ final class CoreSamples {
                         .input("wide", mm(40), Spread.normal(mm(0.1)))
                         .through(x -> x[0] / 3),
                 () -> Dual.input(1.0 / 3, 1).sin(),
+                () -> sweep().over(
+                                "rod",
+                                Axis.of(List.of(mm(280), mm(300))),
+                                (neck, length) -> neck.rod(Rod.twoWay(length, mm(6), mm(9)))),
+                () -> sweep().result(3, neck -> WoodLeft.under(neck).least()),
+                () -> sweep().keeping(neck -> WoodLeft.under(neck).least().woodMm() > 3),
+                () -> Axis.steps(mm(32), mm(36), mm(0.5)),
+                () -> DesignData.of(neck()),
+                () -> BudgetData.of(budget()),
+                this::readings,
                 () -> OrderOfWork.forNeck().keep("glue ears"),
                 () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
                 () -> Operation.named("fit purfling"),
@@ -283,6 +299,19 @@ final class CoreSamples {
         return Rod.twoWay(mm(300), mm(6), mm(9));
     }
 
+    private Sweep<NeckDesign> sweep() {
+        return Sweep.of(neck())
+                .over("depth", Axis.steps(mm(12), mm(15), mm(1)), (neck, d) -> neck.back(BackProfile.between(d, d)));
+    }
+
+    private NeckReadings readings() {
+        return NeckReadings.none()
+                .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.31), mm(0.02)))
+                .read(NeckFeature.SLOT_OFFSET, Estimate.of(mm(-0.06), mm(0.02), 4))
+                .scarfAngle(Estimate.of(deg(13.2), deg(0.1)))
+                .backDepth(mm(100), Estimate.of(mm(15.2), mm(0.05)));
+    }
+
     private Channel channel() {
         return Channel.forRod(rod())
                 .startingAt(mm(3))
@@ -349,6 +378,7 @@ final class CoreSamples {
                         .inTheHead())
                 .neckSet(set())
                 .details(NeckDetails.none().fretHeight(mm(1.1)))
+                .readings(readings())
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }
 

@@ -20,6 +20,7 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -59,6 +60,7 @@ class ImmutableTypesTest {
                 || type == List.class
                 || type == Set.class
                 || type == Map.class
+                || type == NavigableMap.class
                 || Unit.class.isAssignableFrom(type)
                 || type.isInterface() && type.getPackageName().equals("java.util.function")
                 || type.isInterface() && type.getPackageName().startsWith("org.neckgeom.");

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -39,12 +40,14 @@ import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.Scarf;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * An invented neck, read on while it is made: each reading takes the place of what was assumed, and the rest is judged on
@@ -105,6 +108,27 @@ class NeckReadingsTest {
 
     private static boolean hasRow(PlanSection section, String label) {
         return section.rows().stream().anyMatch(row -> row.label().equals(label));
+    }
+
+    /** 0.1 in is 2.54 mm, and a plan in inches says in inches what was read in millimetres at the machine and on the neck. */
+    @Test
+    void plan_saysReadingsStepsAndWorkmanshipInItsOwnStyle() {
+        NeckPlan read = with(CHANNEL_DEPTH, 9.398, 0.0254)
+                .trialCut(TrialCut.walls(mm(25.4), mm(27.94)))
+                .fenceMoved(mm(-1.27))
+                .workmanship(Workmanship.withDefaults().withCutting(Spread.normal(mm(0.0508))));
+
+        NeckPlan inches = read.in(LengthStyle.DECIMAL_INCHES);
+
+        assertThat(inches).isEqualTo(read).hasSameHashCodeAs(read);
+        assertThat(inches.readings().toString()).contains("0.3700 in").doesNotContain(" mm");
+        assertThat(inches.steps().get(0).toString())
+                .contains("1.0000 in", "1.1000 in")
+                .doesNotContain(" mm");
+        assertThat(inches.steps().get(1)).hasToString("fence moved 0.05 in away from the cutter");
+        assertThat(inches.workmanshipAsTold().toString()).contains("2 thou").doesNotContain(" mm");
+        assertThat(inches.in(LengthStyle.MILLIMETRES).readings())
+                .hasToString(read.readings().toString());
     }
 
     @Test

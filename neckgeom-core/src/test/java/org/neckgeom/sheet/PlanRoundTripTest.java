@@ -31,6 +31,7 @@ import org.neckgeom.geometry.OuterStrings;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -60,6 +61,27 @@ class PlanRoundTripTest {
         NeckPlan read = PlanData.planFrom(json);
 
         assertThat(read).as("seed %d", seed).isEqualTo(plan);
+        assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
+    }
+
+    /** Readings in millimetres, said in fractions of an inch: no figure and no style is lost on the way. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void planFrom_keepsFractionsOfAnInch(long seed) throws IOException {
+        NeckPlan plan = RandomPlans.of(seed);
+        NeckPlan said = plan.in(LengthStyle.INCH_FRACTIONS);
+        String json = PlanData.of(said).toJson();
+
+        NeckPlan read = PlanData.planFrom(json);
+
+        assertThat(json).as("seed %d", seed).contains("\"fractional in\"");
+        assertThat(errors(json)).as("seed %d", seed).isEmpty();
+        assertThat(read).as("seed %d", seed).isEqualTo(plan).isEqualTo(said);
+        assertThat(read.style()).isEqualTo(LengthStyle.INCH_FRACTIONS);
+        assertThat(read.readings()).hasToString(said.readings().toString());
+        assertThat(read.steps()).hasToString(said.steps().toString());
+        assertThat(read.workmanshipAsTold())
+                .hasToString(said.workmanshipAsTold().toString());
         assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
     }
 

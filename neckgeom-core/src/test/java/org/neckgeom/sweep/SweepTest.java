@@ -15,11 +15,14 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.stream.LongStream;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
 
 class SweepTest {
 
@@ -72,6 +75,32 @@ class SweepTest {
         List<SweepResult<Point, Double>> all = GRID.results(QUESTION).toList();
         for (int i = 0; i < all.size(); i++) {
             assertThat(GRID.result(i, QUESTION)).isEqualTo(all.get(i)).hasSameHashCodeAs(all.get(i));
+        }
+    }
+
+    @Test
+    void in_saysSettingsInAnotherStyle_andIsTheSame() {
+        Sweep<Point> inches = GRID.in(LengthStyle.DECIMAL_INCHES);
+        SweepResult<Point, Double> said = GRID.result(7, QUESTION).in(LengthStyle.DECIMAL_INCHES);
+
+        assertThat(inches.toString()).contains("0.0394 in to 0.1181 in").doesNotContain("mm");
+        assertThat(inches.results(QUESTION)).isEqualTo(GRID.results(QUESTION).toList());
+        assertThat(inches.result(7, QUESTION)).hasToString(said.toString());
+        assertThat(said).isEqualTo(GRID.result(7, QUESTION));
+        assertThat(said.in(LengthStyle.MILLIMETRES))
+                .hasToString(GRID.result(7, QUESTION).toString());
+    }
+
+    @Test
+    void axis_inAnotherStyle_handsOutTheSameValues() {
+        Axis<Length> axis = Axis.steps(mm(32), mm(36), mm(0.1));
+        Axis<Length> inches = axis.in(LengthStyle.DECIMAL_INCHES);
+
+        assertThat(inches).isEqualTo(axis).hasSameHashCodeAs(axis);
+        assertThat(axis.size()).isEqualTo(41);
+        for (int i = 0; i < 41; i++) {
+            assertThat(inches.value(i)).isEqualTo(axis.value(i));
+            assertThat(inches.value(i).unit()).isEqualTo(ShopUnit.INCH);
         }
     }
 
