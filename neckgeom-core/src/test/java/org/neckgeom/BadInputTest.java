@@ -12,6 +12,9 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -32,6 +35,9 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.HeadPost;
+import org.neckgeom.geometry.StringSpacing;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -45,6 +51,9 @@ import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.sweep.Axis;
+import org.neckgeom.sweep.Sweep;
+import org.neckgeom.sweep.SweepProgress;
 import org.neckgeom.testing.BadInput;
 import org.neckgeom.testing.Grown;
 import org.neckgeom.testing.PublicTypes;
@@ -83,8 +92,27 @@ class BadInputTest {
                 .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(strings);
+        Sweep<NeckDesign> depths = Sweep.of(neck)
+                .over(
+                        "depth",
+                        Axis.steps(mm(13), mm(16), mm(1)),
+                        (design, depth) -> design.back(BackProfile.between(depth, depth)));
         return List.of(
                 neck,
+                HeadLayout.of(neck.head().orElseThrow())
+                        .posts(
+                                HeadPost.at(mm(60)).aside(mm(-20)),
+                                HeadPost.at(mm(60)).aside(mm(20)))
+                        .nutForces(
+                                StringSpacing.diameters(mm(0.7), mm(0.4))
+                                        .across(mm(29))
+                                        .equalGaps(),
+                                mm(7),
+                                newton(95)),
+                depths,
+                depths.result(1, design -> design.back().toString()),
+                Sweep.of(NeckDesign.named("bare")).result(0, NeckDesign::back),
+                depths.keeping(design -> design.back().depthAtMm(0, design.scale()) > 14),
                 NeckDesign.named("bare"),
                 neck.head(Head.flat()),
                 strings,
@@ -135,11 +163,26 @@ class BadInputTest {
         Propagation.Formula nothing = x -> Double.NaN;
         Propagation.DualFormula square = x -> x[0].squared();
         Propagation.DualFormula root = x -> x[0].negated().sqrt();
+        BiFunction<Object, Object, Object> same = (design, value) -> design;
+        BiFunction<Object, Object, Object> noDesign = (design, value) -> null;
+        Function<Object, Object> words = Object::toString;
+        Function<Object, Object> noAnswer = design -> null;
+        Predicate<Object> all = design -> true;
+        Predicate<Object> none = design -> false;
+        SweepProgress on = (done, size) -> true;
         return Map.of(
                 Propagation.Formula.class,
                 List.of(twice, nothing),
                 Propagation.DualFormula.class,
-                List.of(square, root));
+                List.of(square, root),
+                BiFunction.class,
+                List.of(same, noDesign),
+                Function.class,
+                List.of(words, noAnswer),
+                Predicate.class,
+                List.of(all, none),
+                SweepProgress.class,
+                List.of(on));
     }
 
     @AfterAll

@@ -2,23 +2,33 @@ package org.neckgeom;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
+import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Correlation;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Registration;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.BackCurve;
+import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.CuttingList;
 import org.neckgeom.geometry.Scarf;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.Clashes;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.setup.Centring;
@@ -26,6 +36,8 @@ import org.neckgeom.setup.RodSlot;
 import org.neckgeom.sheet.Template;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
+import org.neckgeom.sweep.Axis;
+import org.neckgeom.sweep.Sweep;
 import org.neckgeom.units.ShopUnit;
 
 /** What bad input has found, each in a sentence of its own, so that it stays mended whatever the search looks at. */
@@ -72,6 +84,68 @@ class FoundByBadInputTest {
         missing(() -> new PlanSection("frets", null, List.of()), "row");
         missing(() -> budget.yield(null), "limits");
         missing(() -> budget.with(null), "contributor");
+        missing(() -> budget.correlated((Correlation[]) null), "correlations");
+        missing(() -> budget.correlated((Correlation) null), "correlation");
+        missing(() -> NeckReadings.none().read(null, Estimate.of(mm(9), mm(0.1))), "feature");
+        missing(() -> NeckReadings.none().read(NeckFeature.CHANNEL_DEPTH, null), "channel depth");
+        missing(() -> NeckReadings.none().scarfAngle(null), "scarf angle");
+        missing(() -> NeckReadings.none().backDepth(mm(20), null), "back depth");
+    }
+
+    @Test
+    void missingPartsOfASweep_areNamed() {
+        Sweep<String> sweep = Sweep.of("neck");
+
+        missing(() -> Axis.of(null), "values");
+        missing(() -> Sweep.of(null), "design");
+        missing(() -> Sweep.ofEach(null), "designs");
+        missing(() -> Sweep.ofEach(Arrays.asList("neck", null)), "design");
+        missing(() -> sweep.overEach("wood", null, (design, wood) -> design), "choices");
+        missing(() -> sweep.overEach("wood", Arrays.asList("maple", null), (design, wood) -> design), "choice");
+        missing(() -> sweep.keeping(null), "will");
+        missing(() -> sweep.result(0, null), "question");
+        missing(
+                () -> sweep.overEach("wood", List.of("maple"), (design, wood) -> null)
+                        .result(0, String::length),
+                "changed design");
+    }
+
+    @Test
+    void whatHasNotBeenTold_isNoNumber() {
+        NeckDesign neck = NeckDesign.named("bench")
+                .scale(mm(560))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)));
+        BackShape plain = BackShape.of(neck);
+
+        assertThat(plain.heelStartMm()).isEmpty();
+        assertThat(plain.heelFrom(mm(300), mm(25)).heelStartMm()).hasValue(300);
+        assertThat(NeckDetails.none().fretHeightMm()).isEmpty();
+        assertThat(NeckDetails.none().fretHeight(mm(1.1)).fretHeightMm()).hasValue(1.1);
+        assertThat(NeckDetails.none().blockLengthMm()).isEmpty();
+        assertThat(NeckDetails.none().heelBlocks(mm(62)).blockLengthMm()).hasValue(62);
+        assertThat(NeckDetails.none().endSpareMm()).isZero();
+        assertThat(NeckDetails.none().hasSpare()).isFalse();
+        assertThat(NeckDetails.none().spare(mm(0), mm(0), mm(0)).hasSpare()).isTrue();
+    }
+
+    @Test
+    void correlations_areOfNamesThatFitARow() {
+        String fence = "how far the fence creeps while it is clamped, both screws";
+        String stop = "how far the stop creeps while it is clamped, both screws";
+        Budget<?> budget =
+                Budget.named("slot").with(fence, Spread.normal(mm(0.1))).with(stop, Spread.normal(mm(0.1)));
+
+        refused(
+                () -> new Correlation("x".repeat(101), "stop", 0.5),
+                "a contributor's name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
+        refused(
+                () -> new Correlation("fence", " ", 0.5),
+                "a contributor's name must be 1 to 100 characters on one line, but was \" \"");
+        // u^2 = 0.1^2 + 0.1^2 + 2 * 0.5 * 0.1 * 0.1, JCGM 100:2008, 5.2.2
+        Budget<?> correlated = budget.correlated(new Correlation(fence, stop, 0.5));
+        assertThat(correlated.rootSumSquare().uncertaintyHouse()).isCloseTo(Math.sqrt(0.03), within(1e-12));
+        assertThat(correlated.contributors().get(0).name()).isEqualTo(fence + ", correlated with 1 other");
     }
 
     @Test
@@ -130,5 +204,8 @@ class FoundByBadInputTest {
         refused(
                 () -> Budget.named("slot").with("two\nlines", Spread.normal(mm(0.1))),
                 "a contributor's name must be 1 to 100 characters on one line, but was \"two\nlines\"");
+        refused(
+                () -> Sweep.of("neck").over("x".repeat(101), Axis.of(List.of(mm(1))), (design, size) -> design),
+                "an axis' name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
     }
 }

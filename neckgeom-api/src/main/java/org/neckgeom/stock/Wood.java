@@ -139,33 +139,36 @@ public final class Wood {
      * Returns a wood from its figures, each with its source: one read back from a record of it.
      *
      * @param name not blank, up to 100 characters
-     * @param botanicalName empty where it has none
+     * @param botanicalName up to 100 characters, empty where it has none
      * @param figures no two of a kind
      * @return the wood, with these figures only
      */
     public static Wood of(String name, String botanicalName, List<WoodFigure> figures) {
+        String called = requireName(name);
+        requireLength(Objects.requireNonNull(botanicalName, "botanicalName"), "wood's botanical name");
         Map<Kind, WoodFigure> byKind = new EnumMap<>(Kind.class);
-        for (WoodFigure figure : figures) {
-            if (byKind.put(figure.kind(), figure) != null) {
+        for (WoodFigure figure : Objects.requireNonNull(figures, "figures")) {
+            if (byKind.put(Objects.requireNonNull(figure, "figure").kind(), figure) != null) {
                 throw new IllegalArgumentException(
-                        figure.kind().label() + " of " + name + " must be told once, but was told twice");
+                        figure.kind().label() + " of " + called + " must be told once, but was told twice");
             }
         }
-        return new Wood(new Row(
-                requireName(name),
-                Objects.requireNonNull(botanicalName, "botanicalName").strip(),
-                byKind));
+        return new Wood(new Row(called, botanicalName.strip(), byKind));
     }
 
     private static String requireName(String name) {
         if (Objects.requireNonNull(name, "name").isBlank()) {
             throw new IllegalArgumentException("wood must have a name, but it was blank");
         }
+        requireLength(name, "wood's name");
+        return name.strip();
+    }
+
+    private static void requireLength(String name, String what) {
         if (name.length() > LONGEST_NAME) {
             throw new IllegalArgumentException(
-                    "wood's name must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
+                    what + " must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
         }
-        return name.strip();
     }
 
     /**

@@ -28,11 +28,20 @@ public final class Words {
      * @throws IllegalArgumentException if it does not fit
      */
     public static String name(String name, String what) {
-        boolean fits = !Objects.requireNonNull(name, what).isBlank() && name.length() <= LONGEST;
-        if (!fits || name.chars().anyMatch(Character::isISOControl)) {
+        if (!fits(Objects.requireNonNull(name, what))) {
             throw new IllegalArgumentException(
                     what + " must be 1 to " + LONGEST + " characters on one line, but was " + quoted(name));
         }
         return name;
+    }
+
+    /**
+     * Says whether a name fits into a row of a report.
+     *
+     * @param name what was written
+     * @return true for 1 to 100 characters on one line
+     */
+    public static boolean fits(String name) {
+        return !name.isBlank() && name.length() <= LONGEST && name.chars().noneMatch(Character::isISOControl);
     }
 }

@@ -199,6 +199,24 @@ class WoodTest {
     }
 
     @Test
+    void of_saysWhatIsMissingOrTooLong() {
+        WoodFigure light = new WoodFigure(Kind.DENSITY, 640, "weighed", Standing.OWN);
+
+        assertThatThrownBy(() -> Wood.of("plank", "", null))
+                .isExactlyInstanceOf(NullPointerException.class)
+                .hasMessage("figures");
+        assertThatThrownBy(() -> Wood.of("plank", "", java.util.Collections.singletonList(null)))
+                .isExactlyInstanceOf(NullPointerException.class)
+                .hasMessage("figure");
+        assertThatThrownBy(() -> Wood.of("x".repeat(101), "", List.of(light, light)))
+                .isExactlyInstanceOf(IllegalArgumentException.class)
+                .hasMessage("wood's name must have 100 characters or fewer, but had 101");
+        assertThatThrownBy(() -> Wood.of("plank", "x".repeat(101), List.of(light)))
+                .isExactlyInstanceOf(IllegalArgumentException.class)
+                .hasMessage("wood's botanical name must have 100 characters or fewer, but had 101");
+    }
+
+    @Test
     void named_asksForAFigureItWasNotGiven() {
         Wood own = Wood.named("offcut").modulus(gigapascal(12));
 

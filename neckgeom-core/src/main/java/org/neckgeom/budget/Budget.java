@@ -187,6 +187,9 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      *     correlated like that
      */
     public Budget<Q> correlated(Correlation... correlations) {
+        for (Correlation pair : Objects.requireNonNull(correlations, "correlations")) {
+            Objects.requireNonNull(pair, "correlation");
+        }
         List<Correlation> pairs = List.of(correlations);
         List<Contributor> contributors = contributors();
         List<Contributor> group = contributors.stream()

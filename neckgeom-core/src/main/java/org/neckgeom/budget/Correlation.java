@@ -2,11 +2,12 @@ package org.neckgeom.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 
 /**
  * How two contributors of a budget go together, such as {@code "fence" and "stop", coefficient 0.8}: 1 when they always
@@ -30,7 +31,9 @@ public record Correlation(String one, String other, double coefficient) {
      * @throws IllegalArgumentException if both are the same or the coefficient is out of its range
      */
     public Correlation {
-        if (Objects.requireNonNull(one, "one").equals(Objects.requireNonNull(other, "other"))) {
+        Words.name(one, "a contributor's name");
+        Words.name(other, "a contributor's name");
+        if (one.equals(other)) {
             throw new IllegalArgumentException(
                     "a correlation must be between two contributors, but was between \"" + one + "\" and itself");
         }
@@ -61,19 +64,29 @@ public record Correlation(String one, String other, double coefficient) {
                         ? degrees
                         : Math.min(degrees, one.spread().degreesOfFreedom());
             }
-            int at = j;
-            String others = IntStream.range(0, n)
-                    .filter(i -> i != at)
-                    .mapToObj(i -> group.get(i).name())
-                    .collect(Collectors.joining(", "));
             Spread<?> spread = own.spread().scaled(Math.abs(sum) / own.contribution());
             all.add(new Contributor(
-                    own.name() + ", correlated with " + others,
+                    shared(j, group),
                     own.step(),
                     own.sensitivity(),
                     degrees < Double.POSITIVE_INFINITY ? spread.degreesOfFreedom(degrees) : spread));
         }
         return all;
+    }
+
+    /** Names the others where that fits a row, else says how many they are. */
+    private static String shared(int at, List<Contributor> group) {
+        String own = group.get(at).name();
+        String others = IntStream.range(0, group.size())
+                .filter(i -> i != at)
+                .mapToObj(i -> group.get(i).name())
+                .collect(Collectors.joining(", "));
+        int count = group.size() - 1;
+        return Stream.of(others, count + (count == 1 ? " other" : " others"))
+                .map(with -> own + ", correlated with " + with)
+                .filter(Words::fits)
+                .findFirst()
+                .orElse(own);
     }
 
     private static double[][] root(List<Contributor> group, List<Correlation> correlations) {

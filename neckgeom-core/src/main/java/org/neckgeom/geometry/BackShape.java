@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -191,10 +192,11 @@ public final class BackShape implements SaysLengths<BackShape> {
     /**
      * Returns the station from which the back turns down into the heel, in mm.
      *
-     * @return infinite where it does not
+     * @return the station, or nothing where it does not
      */
-    public double heelStartMm() {
-        return transitions.heelStartMm();
+    public OptionalDouble heelStartMm() {
+        double start = transitions.heelStartMm();
+        return Double.isInfinite(start) ? OptionalDouble.empty() : OptionalDouble.of(start);
     }
 
     /**

@@ -147,7 +147,8 @@ final class AsMade {
 
     /** Where the back begins to turn into the heel. */
     double heelStartMm() {
-        return Math.min(drawnBack().heelStartMm(), plan.design().bodyJointMm());
+        double joint = plan.design().bodyJointMm();
+        return Math.min(drawnBack().heelStartMm().orElse(joint), joint);
     }
 
     /** How well the depths that were carved are known at a station: nothing where none was read near enough. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -44,6 +45,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     private final @Nullable FallAway fallAway;
     private final @Nullable BackShape back;
     private final double overstand;
+    private final boolean spareTold;
     private final double endSpare;
     private final double edgeSpare;
     private final double planing;
@@ -63,6 +65,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         this.fallAway = parts.fallAway;
         this.back = parts.back;
         this.overstand = parts.overstand;
+        this.spareTold = parts.spareTold;
         this.endSpare = parts.endSpare;
         this.edgeSpare = parts.edgeSpare;
         this.planing = parts.planing;
@@ -84,7 +87,8 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         private @Nullable FallAway fallAway;
         private @Nullable BackShape back;
         private double overstand;
-        private double endSpare = Double.NaN;
+        private boolean spareTold;
+        private double endSpare;
         private double edgeSpare;
         private double planing;
         private double kerf;
@@ -105,6 +109,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         parts.fallAway = fallAway;
         parts.back = back;
         parts.overstand = overstand;
+        parts.spareTold = spareTold;
         parts.endSpare = endSpare;
         parts.edgeSpare = edgeSpare;
         parts.planing = planing;
@@ -234,6 +239,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         double edge = HouseUnits.mmNotNegative(eachEdge, "spare at each edge");
         double face = HouseUnits.mmNotNegative(eachFace, "planing of each face");
         return with(parts -> {
+            parts.spareTold = true;
             parts.endSpare = end;
             parts.edgeSpare = edge;
             parts.planing = face;
@@ -357,13 +363,16 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns the height of the frets over the board in mm.
+     * Returns the height of the frets over the board in mm, if it was told.
      *
-     * @param otherwise what to return when it has not been told
-     * @return the height
+     * @return the height, or nothing
      */
-    public double fretHeightMm(double otherwise) {
-        return Double.isNaN(fretHeight) ? otherwise : fretHeight;
+    public OptionalDouble fretHeightMm() {
+        return told(fretHeight);
+    }
+
+    private static OptionalDouble told(double mm) {
+        return Double.isNaN(mm) ? OptionalDouble.empty() : OptionalDouble.of(mm);
     }
 
     /**
@@ -405,16 +414,16 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     /**
      * Says whether it was told what the blank shall have to spare.
      *
-     * @return true when {@link #endSpareMm}, {@link #edgeSpareMm} and {@link #planingMm} have an answer
+     * @return true when {@link #endSpareMm}, {@link #edgeSpareMm} and {@link #planingMm} were told
      */
     public boolean hasSpare() {
-        return !Double.isNaN(endSpare);
+        return spareTold;
     }
 
     /**
      * Returns what the blank shall have to spare at each end, in mm.
      *
-     * @return 0 or more; NaN unless {@link #hasSpare}
+     * @return 0 unless told
      */
     public double endSpareMm() {
         return endSpare;
@@ -423,7 +432,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     /**
      * Returns what the blank shall have to spare at each edge, in mm.
      *
-     * @return 0 or more
+     * @return 0 unless told
      */
     public double edgeSpareMm() {
         return edgeSpare;
@@ -432,7 +441,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     /**
      * Returns what is planed off each face of the blank, in mm.
      *
-     * @return 0 or more
+     * @return 0 unless told
      */
     public double planingMm() {
         return planing;
@@ -448,13 +457,12 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns the length along the grain of a heel block, in mm.
+     * Returns the length along the grain of a heel block in mm, if it was told.
      *
-     * @param otherwise what to return when it has not been told
-     * @return the length
+     * @return the length, or nothing
      */
-    public double blockLengthMm(double otherwise) {
-        return Double.isNaN(blockLength) ? otherwise : blockLength;
+    public OptionalDouble blockLengthMm() {
+        return told(blockLength);
     }
 
     private List<@Nullable Object> all() {
@@ -471,6 +479,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         all.add(fallAway);
         all.add(back);
         all.add(overstand);
+        all.add(spareTold);
         all.add(endSpare);
         all.add(edgeSpare);
         all.add(planing);

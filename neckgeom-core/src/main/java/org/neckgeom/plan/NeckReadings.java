@@ -68,6 +68,7 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
      *     offset is read at its heel end before its head end
      */
     public NeckReadings read(NeckFeature feature, Estimate<Length> reading) {
+        Objects.requireNonNull(feature, "feature");
         Objects.requireNonNull(reading, feature.toString());
         if (feature.isSize() && !(reading.valueHouse() > 0)) {
             throw HouseUnits.refused(feature + " as read", "more than 0 " + reading.unit(), reading.value());
@@ -94,7 +95,8 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
      * @return the readings
      */
     public NeckReadings scarfAngle(Estimate<Angle> reading) {
-        double degrees = Math.toDegrees(reading.valueHouse());
+        double degrees =
+                Math.toDegrees(Objects.requireNonNull(reading, "scarf angle").valueHouse());
         if (!(degrees >= 1 && degrees <= 45)) {
             throw HouseUnits.refused("scarf angle as read", "from 1 to 45 deg", reading.value());
         }
@@ -110,7 +112,7 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
      */
     public NeckReadings backDepth(Quantity<Length> station, Estimate<Length> depth) {
         double x = HouseUnits.mm(station, "station");
-        if (!(depth.valueHouse() > 0)) {
+        if (!(Objects.requireNonNull(depth, "back depth").valueHouse() > 0)) {
             throw HouseUnits.refused("back depth as read", "more than 0 " + depth.unit(), depth.value());
         }
         TreeMap<Double, Estimate<Length>> more = new TreeMap<>(back);

@@ -40,7 +40,8 @@ final class StockParts {
                 .piece(plan.scarf().isPresent() ? "shaft and head" : "neck", style.amount(lengthMm(plan)));
         int blocks = blocksFromBlank(plan);
         if (blocks > 0) {
-            list = list.pieces(blocks, "heel block", style.amount(told.blockLengthMm(Double.NaN)));
+            list = list.pieces(
+                    blocks, "heel block", style.amount(told.blockLengthMm().orElseThrow()));
         }
         PlanSection.Draft draft = PlanSection.titled("Blank and cutting list")
                 .row("the neck", needs)
@@ -135,7 +136,7 @@ final class StockParts {
                 .heel()
                 .filter(heel -> heel.blockThicknessMm(blank.thicknessMm()) <= blank.thicknessMm() * (1 + HAIR))
                 .isPresent();
-        return fromIt && !Double.isNaN(plan.details().blockLengthMm(Double.NaN))
+        return fromIt && plan.details().blockLengthMm().isPresent()
                 ? heel(plan).orElseThrow().count()
                 : 0;
     }

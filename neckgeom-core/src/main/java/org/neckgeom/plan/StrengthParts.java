@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.Bow;
@@ -69,10 +70,10 @@ final class StrengthParts {
     }
 
     private static StringHeights heights(NeckPlan plan) {
-        double frets = plan.details().fretHeightMm(Double.NaN);
-        StringHeights usual = Double.isNaN(frets)
-                ? StringHeights.usual()
-                : StringHeights.usual().frets(plan.style().amount(frets));
+        OptionalDouble frets = plan.details().fretHeightMm();
+        StringHeights usual = frets.isPresent()
+                ? StringHeights.usual().frets(plan.style().amount(frets.getAsDouble()))
+                : StringHeights.usual();
         return plan.neckSet()
                 .map(set -> usual.atNut(set.atNut()).action(set.action()))
                 .orElse(usual);

@@ -110,10 +110,7 @@ final class ShapeMap {
         details.headLayout()
                 .ifPresent(layout ->
                         data.put("headLayout", layout(layout)).length("nutSlotHeight", details.slotMm(), style));
-        double frets = details.fretHeightMm(Double.NaN);
-        if (!Double.isNaN(frets)) {
-            data.length("fretHeight", frets, style);
-        }
+        details.fretHeightMm().ifPresent(frets -> data.length("fretHeight", frets, style));
         details.tuners().ifPresent(limits -> data.put("tuners", limits(limits)));
         details.fallAway()
                 .ifPresent(slope -> data.put(
@@ -133,8 +130,8 @@ final class ShapeMap {
                             .length("eachFace", details.planingMm(), style));
         }
         data.length("sawKerf", details.kerfMm(), style);
-        double block = details.blockLengthMm(Double.NaN);
-        return Double.isNaN(block) ? data : data.length("heelBlockLength", block, style);
+        details.blockLengthMm().ifPresent(block -> data.length("heelBlockLength", block, style));
+        return data;
     }
 
     static NeckDetails detailsFrom(DataSource data, NeckDesign design) {
@@ -279,13 +276,11 @@ final class ShapeMap {
                             .length("extra", back.voluteMm(), style)
                             .length("length", back.voluteLengthMm(), style));
         }
-        return Double.isInfinite(back.heelStartMm())
-                ? data
-                : data.put(
+        back.heelStartMm()
+                .ifPresent(start -> data.put(
                         "heelTurn",
-                        DataMap.empty()
-                                .length("start", back.heelStartMm(), style)
-                                .length("radius", back.heelRadiusMm(), style));
+                        DataMap.empty().length("start", start, style).length("radius", back.heelRadiusMm(), style)));
+        return data;
     }
 
     private static BackShape backFrom(DataSource data, NeckDesign design) {

@@ -87,7 +87,7 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
      * @return the axis
      */
     public static <Q extends Quantity<Q>> Axis<Q> of(List<? extends Quantity<Q>> values) {
-        if (values.isEmpty()) {
+        if (Objects.requireNonNull(values, "values").isEmpty()) {
             throw new IllegalArgumentException("values on an axis must be 1 or more, but there were none");
         }
         ShopUnit<Q> unit = Amount.from(values.get(0), "value").unit();

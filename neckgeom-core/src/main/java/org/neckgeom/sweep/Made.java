@@ -1,5 +1,6 @@
 package org.neckgeom.sweep;
 
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +22,7 @@ record Made<D>(@Nullable D design, String refusal) {
             return this;
         }
         try {
-            return of(change.apply(design));
+            return of(Objects.requireNonNull(change.apply(design), "changed design"));
         } catch (IllegalArgumentException | ArithmeticException refused) {
             return new Made<>(null, sentence(refused));
         }

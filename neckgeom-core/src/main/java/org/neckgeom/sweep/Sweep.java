@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import javax.measure.Quantity;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -57,7 +58,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      * @return the sweep
      */
     public static <D> Sweep<D> of(D design) {
-        return new Sweep<>(List.of(design), List.of());
+        return new Sweep<>(List.of(Objects.requireNonNull(design, "design")), List.of());
     }
 
     /**
@@ -68,9 +69,10 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      * @return the sweep
      */
     public static <D> Sweep<D> ofEach(List<? extends D> designs) {
-        if (designs.isEmpty()) {
+        if (Objects.requireNonNull(designs, "designs").isEmpty()) {
             throw new IllegalArgumentException("designs of a sweep must be 1 or more, but there were none");
         }
+        designs.forEach(design -> Objects.requireNonNull(design, "design"));
         return new Sweep<>(List.copyOf(designs), List.of());
     }
 
@@ -78,9 +80,9 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      * Returns this sweep with each design so far taken with each value of a quantity.
      *
      * @param <Q> the kind of quantity
-     * @param name a name not yet taken, such as {@code nut width}
+     * @param name a name not yet taken, such as {@code nut width}, of 1 to 100 characters on one line
      * @param axis the values
-     * @param change the design with a value; a pure function
+     * @param change the design with a value; a pure function that does not give null
      * @return the sweep
      */
     public <Q extends Quantity<Q>> Sweep<D> over(String name, Axis<Q> axis, BiFunction<D, Amount<Q>, D> change) {
@@ -92,17 +94,19 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      * Returns this sweep with each design so far taken with each of some choices, such as woods.
      *
      * @param <T> the kind of choice
-     * @param name a name not yet taken, such as {@code wood}
+     * @param name a name not yet taken, such as {@code wood}, of 1 to 100 characters on one line
      * @param choices one or more
-     * @param change the design with a choice; a pure function
+     * @param change the design with a choice; a pure function that does not give null
      * @return the sweep
      */
     public <T> Sweep<D> overEach(String name, List<? extends T> choices, BiFunction<D, T, D> change) {
-        if (choices.isEmpty()) {
-            throw new IllegalArgumentException("choices of \"" + name + "\" must be 1 or more, but there were none");
+        String called = checked(name);
+        if (Objects.requireNonNull(choices, "choices").isEmpty()) {
+            throw new IllegalArgumentException("choices of \"" + called + "\" must be 1 or more, but there were none");
         }
+        choices.forEach(choice -> Objects.requireNonNull(choice, "choice"));
         List<T> all = List.copyOf(choices);
-        return with(SweepAxis.of(checked(name), all.size(), all::get, Objects.requireNonNull(change, "change")));
+        return with(SweepAxis.of(called, all.size(), all::get, Objects.requireNonNull(change, "change")));
     }
 
     private Sweep<D> with(SweepAxis<D> axis) {
@@ -112,9 +116,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
     }
 
     private String checked(String name) {
-        if (Objects.requireNonNull(name, "name").isBlank()) {
-            throw new IllegalArgumentException("an axis' name must have a letter, but was \"" + name + "\"");
-        }
+        Words.name(name, "an axis' name");
         if (axes.stream().anyMatch(axis -> axis.name().equals(name))) {
             throw new IllegalArgumentException("axes must have different names, but \"" + name + "\" was given twice");
         }
@@ -164,6 +166,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      * @return the result
      */
     public <R> SweepResult<D, R> result(long index, Function<? super D, ? extends R> question) {
+        Objects.requireNonNull(question, "question");
         if (index < 0 || index >= size) {
             throw new IllegalArgumentException(
                     "index of a design must be between 0 and " + (size - 1) + ", but was " + index);
@@ -179,7 +182,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      * @return how many will do, and between which values
      */
     public SweepSummary<D> keeping(Predicate<? super D> will) {
-        return results(will::test).collect(SweepSummary.collector());
+        return results(Objects.requireNonNull(will, "will")::test).collect(SweepSummary.collector());
     }
 
     List<D> designs() {
