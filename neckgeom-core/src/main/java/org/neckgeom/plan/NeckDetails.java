@@ -276,11 +276,12 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     /**
      * Returns these details with a heel held by a bolted tenon.
      *
-     * @param bolts the tenon and its holes
+     * @param bolts the tenon and its holes, one or more
      * @return the details
+     * @throws IllegalArgumentException if no hole has been told: a plan judges the wood around each
      */
     public NeckDetails tenon(TenonBolts bolts) {
-        Objects.requireNonNull(bolts, "tenon");
+        Objects.requireNonNull(bolts, "tenon").leastWood();
         return with(parts -> parts.tenon = bolts);
     }
 

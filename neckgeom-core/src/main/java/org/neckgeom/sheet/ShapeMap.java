@@ -213,12 +213,8 @@ final class ShapeMap {
     }
 
     private static TenonBolts tenonFrom(DataSource data) {
-        TenonBolts tenon = TenonBolts.tenon(data.length("height"), data.length("length"));
-        if (data.length("holeDiameter").house() > 0) {
-            tenon = tenon.holes(data.length("holeDiameter"), data.length("setBack"));
-        } else {
-            data.skip("setBack");
-        }
+        TenonBolts tenon = TenonBolts.tenon(data.length("height"), data.length("length"))
+                .holes(data.length("holeDiameter"), data.length("setBack"));
         for (Amount<Length> depth : data.quantities("depths", DataUnits.LENGTH)) {
             tenon = tenon.at(depth);
         }

@@ -22,6 +22,7 @@ import org.neckgeom.geometry.FallAway;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.HeadPost;
 import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
@@ -165,6 +166,17 @@ class NeckDetailsTest {
 
     private static List<String> titles(NeckPlan plan) {
         return plan.sections().stream().map(PlanSection::title).toList();
+    }
+
+    @Test
+    void tenon_withoutItsHoles_isRefusedBeforeAPlanAsks() {
+        TenonBolts tenon = TenonBolts.tenon(mm(76), mm(20));
+
+        for (TenonBolts unfinished : List.of(tenon, tenon.holes(mm(10), mm(0.8)), tenon.at(mm(30)))) {
+            assertThatThrownBy(() -> NeckDetails.none().tenon(unfinished))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessage("a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
+        }
     }
 
     private static Outcome outcome(NeckPlan plan, String name) {

@@ -2,6 +2,7 @@ package org.neckgeom.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import com.networknt.schema.Error;
@@ -18,6 +19,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
@@ -26,11 +28,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.design.Scale;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.OuterStrings;
+import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -211,6 +216,31 @@ class PlanRoundTripTest {
         assertThat(PlanData.planFrom(json).details()).isEqualTo(plan.details());
         assertThat(PlanData.planFrom(json)).isEqualTo(plan);
         assertThat(PlanData.of(PlanData.planFrom(json)).toJson()).isEqualTo(json);
+    }
+
+    static Stream<NeckDetails> joints() {
+        TenonBolts tenon = TenonBolts.tenon(inch(3), inch(0.8));
+        return Stream.of(
+                NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnits.deg(3))),
+                NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnit.RADIAN.of(0.05236))),
+                NeckDetails.none().tenon(tenon),
+                NeckDetails.none()
+                        .tenon(tenon.holes(mm(10), mm(0.8)).at(mm(28.5)).at(inch(2.25))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("joints")
+    void planFrom_keepsDovetailAndTenon(NeckDetails joint) throws IOException {
+        NeckPlan plan =
+                NeckPlan.of(OCTAVE.design(), OCTAVE.blank(), OCTAVE.shop()).details(joint);
+        String json = PlanData.of(plan).toJson();
+
+        NeckPlan read = PlanData.planFrom(json);
+
+        assertThat(errors(json)).isEmpty();
+        assertThat(read.details()).isEqualTo(joint);
+        assertThat(read).isEqualTo(plan);
+        assertThat(PlanData.of(read).toJson()).isEqualTo(json);
     }
 
     /** A document with one character changed is read or refused in a sentence, never anything else. */
