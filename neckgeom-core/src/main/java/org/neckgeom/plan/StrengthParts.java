@@ -87,7 +87,8 @@ final class StrengthParts {
         };
         String found = force.reach() + ", "
                 + force.force()
-                        .map(n -> "about " + Numbers.fixed(n.value(), 0) + " N")
+                        .map(n -> "about " + Numbers.fixed(Math.abs(n.value()), 0) + " N"
+                                + (n.value() < 0 ? ", bowing the neck forward" : ""))
                         .orElse("at no force");
         return new PlanCheck(
                 "relief of " + plan.style().brief(plan.relief().house()),

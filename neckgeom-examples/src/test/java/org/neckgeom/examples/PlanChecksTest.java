@@ -95,6 +95,16 @@ class PlanChecksTest {
         assertThat(inTheShaft.sections().toString()).contains("The head at the fence");
     }
 
+    /** More bow than the strings give must be pushed in, less must be taken out: no force is told with a minus. */
+    @Test
+    void relief_ofATwoWayRod_saysWhichWayItPushes() {
+        String much = found(plan("relief: 0.2 mm ", "relief: 3 mm "), "relief of 3 mm");
+        String none = found(plan("relief: 0.2 mm ", "relief: 0 mm "), "relief of 0 mm");
+
+        assertThat(much).contains(" N, bowing the neck forward").doesNotContain("-");
+        assertThat(none).contains(" N").doesNotContain("bowing", "-");
+    }
+
     @Test
     void relief_withoutARodToSet_isOpen() {
         String bar = TEXT.replace("kind: two-way ", "kind: carbon bar ").replaceFirst("\n  adjusted at:[^\n]*", "");
