@@ -301,12 +301,13 @@ public final class ShopUnits {
 
     private static IllegalArgumentException wrongUnit(
             String text, double value, String word, @Nullable ShopUnit<?> unit, Class<?> kind, String inWords) {
-        String allowed = "use " + String.join(", ", UnitWords.symbols(kind));
+        String allowed = "use " + String.join(", ", UnitWords.offered(kind));
         String quoted = Words.quoted(text);
         if (word.isEmpty()) {
             return new IllegalArgumentException(quoted + " has no unit; " + inWords + " is wanted: " + allowed
                     + ", such as \"" + Numbers.plain(value) + " "
-                    + UnitWords.symbols(kind).get(0) + "\"");
+                    + UnitWords.offered(kind).get(0) + "\""
+                    + (kind == (Class<?>) Length.class ? " or " + Words.quoted(text.strip() + " in") : ""));
         }
         if (unit != null) {
             return new IllegalArgumentException(

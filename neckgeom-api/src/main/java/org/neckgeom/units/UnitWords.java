@@ -4,12 +4,25 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 
 /** What makers write after a number, and the unit it means. */
 final class UnitWords {
 
     private static final Map<String, ShopUnit<?>> WORDS = new HashMap<>();
+
+    /** Where the house unit is not what a maker writes, and where makers have other words for a unit. */
+    private static final Map<Class<?>, List<String>> OFFERED = Map.of(
+            Angle.class, List.of("deg", "rad"),
+            Force.class, List.of("N", "kgf", "kg", "lbf", "lb", "ozf", "oz"),
+            Frequency.class, List.of("rpm", "Hz"),
+            Pressure.class, List.of("GPa", "MPa", "psi"),
+            Speed.class, List.of("mm/min", "in/min", "mm/s", "m/s"));
 
     static {
         for (ShopUnit<?> unit : ShopUnit.ALL) {
@@ -56,6 +69,12 @@ final class UnitWords {
             throw new IllegalArgumentException("there is no unit for " + kind.getSimpleName() + " here");
         }
         return symbols;
+    }
+
+    /** The words offered after a number of a kind, the one a shop writes most first: 13 is 13 deg sooner than 13 rad. */
+    static List<String> offered(Class<?> kind) {
+        List<String> offered = OFFERED.get(kind);
+        return offered == null ? symbols(kind) : offered;
     }
 
     static String kindInWords(Class<?> kind) {

@@ -82,8 +82,8 @@ class ShopUnitsTest {
             value = {
                 "25,4 mm | \"25,4 mm\" has a comma; write a decimal point",
                 "1,234.5 mm | \"1,234.5 mm\" has a comma; write a decimal point",
-                "44.5 | \"44.5\" has no unit; a length is wanted: use mm, cm, m, in, thou, ft, such as \"44.5 mm\"",
-                "1 3/4 | \"1 3/4\" has no unit; a length is wanted: use mm, cm, m, in, thou, ft, such as \"1.75 mm\"",
+                "44.5 | \"44.5\" has no unit; a length is wanted: use mm, cm, m, in, thou, ft, such as \"44.5 mm\" or \"44.5 in\"",
+                "1 3/4 | \"1 3/4\" has no unit; a length is wanted: use mm, cm, m, in, thou, ft, such as \"1.75 mm\" or \"1 3/4 in\"",
                 "13 deg | \"13 deg\" is an angle; a length is wanted: use mm, cm, m, in, thou, ft",
                 "3 furlongs | \"3 furlongs\" cannot be read: the unit \"furlongs\" is not known; use mm, cm, m, in, thou, ft",
                 "44.5 mm junk | \"44.5 mm junk\" cannot be read: the unit \"mm junk\" is not known; use mm, cm, m, in, thou, ft",

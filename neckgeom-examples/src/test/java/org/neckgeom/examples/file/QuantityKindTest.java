@@ -69,6 +69,27 @@ class QuantityKindTest {
     }
 
     @Test
+    void read_refusesAFractionWithoutUnit_andSuggestsItInInchesToo() {
+        assertRefused(QuantityKind.length(), "22 1/16", "such as \"22.0625 mm\" or \"22 1/16 in\"");
+    }
+
+    /** The unit suggested is the one a shop would have meant, never one that makes nonsense of the number. */
+    @Test
+    void read_refusesANumberWithoutUnit_andSuggestsAShopsOwn() {
+        assertRefused(QuantityKind.angle(), "13", "use deg, rad, such as \"13 deg\"");
+        assertRefused(QuantityKind.speed(), "1800", "such as \"1800 mm/min\"");
+        assertRefused(QuantityKind.turning(), "16000", "such as \"16000 rpm\"");
+        assertRefused(QuantityKind.pressure(), "11.6", "such as \"11.6 GPa\"");
+        assertRefused(QuantityKind.temperature(), "21", "such as \"21 degC\"");
+    }
+
+    @Test
+    void read_refusesAMisspeltPull_andNamesEveryUnitAMakerMayWrite() {
+        assertRefused(
+                QuantityKind.force(), "9.7 kgs", "the unit \"kgs\" is not known; use N, kgf, kg, lbf, lb, ozf, oz");
+    }
+
+    @Test
     void read_refusesAUnitOfAnotherKind() {
         assertRefused(QuantityKind.length(), "13 deg", "\"13 deg\" is an angle; a length is wanted: use mm");
         assertRefused(QuantityKind.angle(), "13 mm", "\"13 mm\" is a length; an angle is wanted: use");
