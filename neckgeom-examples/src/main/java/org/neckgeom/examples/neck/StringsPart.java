@@ -37,7 +37,7 @@ final class StringsPart {
             Kinds.oneOrMore(QuantityKind.massPerLength().moreThan(ShopUnit.GRAM_PER_METRE.of(0)), MOST),
             "of a single string, one for all or one a course, as printed for wrapped strings");
     static final Key<List<Amount<Length>>> DIAMETERS = Key.optional(
-            "diameters", Kinds.oneOrMore(Lengths.SIZE, MOST), "of a single string, one for all or one a course");
+            "diameters", Kinds.oneOrMore(Lengths.STRING, MOST), "of a single string, one for all or one a course");
 
     static final Key<Section> ACROSS =
             Key.optional("across", AcrossPart.SHAPE, "how they are spread; nothing about their places when left out");

@@ -131,6 +131,10 @@ class NeckFileRefusalsTest {
                         "edge at nut: 17 mm",
                         "strings.across: distance from the edge must be less than"),
                 one("span at saddle: 44 mm", "span at saddle: 10 mm", "strings.across: strings must fit side by side"),
+                one(
+                        "0.43 mm, 0.28 mm]",
+                        "0.43 mm, 11 mm]",
+                        "strings.diameters[4] is \"11 mm\", but must be a length of more than 0 mm and at most 6 mm"),
                 one("block length: 40 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
                 one(
                         "end spare: 3 mm",
