@@ -69,7 +69,8 @@ class PlanANeckTest {
     @Test
     void run_printsInTheUnitsAskedFor_howeverTheyAreAskedFor() throws IOException {
         String asked = run("--units", "fractions", "octave-mandolin.yaml").out();
-        Path own = own(ShippedNecks.text("octave-mandolin.yaml").replace("\nprint in: mm ", "\nprint in: fractions "));
+        Path own = own(ShippedNecks.text("octave-mandolin.yaml")
+                .replace("\n# print in: fractions ", "\nprint in: fractions "));
 
         assertThat(asked).contains("22 3/64 in + 0.4 thou scale", "23/64 in + 2.8 thou deep", "12      11.024");
         assertThat(asked.replaceAll("[\\d.]+ mm lea", "lea").replaceAll("\\d mm \\(", "("))

@@ -52,6 +52,8 @@ class NeckKeysTest {
         unused.removeIf(key -> key.startsWith("fingerboard.wood."));
         // No shipped neck has been made yet: what was read on one stands in a comment, which AsMadeTest reads.
         unused.removeIf(key -> key.equals("as made") || key.startsWith("as made."));
+        // A copy in inches prints in inches: the key stands in a comment, which PlanANeckTest makes live.
+        unused.remove("print in");
 
         assertThat(unused).isEmpty();
     }
@@ -66,8 +68,8 @@ class NeckKeysTest {
             }
             boolean explained = ShippedNecks.names().stream()
                     .flatMap(name -> ShippedNecks.text(name).lines())
-                    .anyMatch(
-                            line -> line.strip().replaceFirst("^- ", "").startsWith(key + ":") && line.contains(" # "));
+                    .anyMatch(line ->
+                            line.strip().replaceFirst("^(- |# )", "").startsWith(key + ":") && line.contains(" # "));
             if (!explained) {
                 unexplained.add(key);
             }
