@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
@@ -12,7 +11,6 @@ import org.neckgeom.examples.shell.Approved;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.plan.PlanSection;
 import org.neckgeom.sheet.Sheet;
 
 /**
@@ -73,7 +71,7 @@ class FannedBaritoneTest {
     void dovetail_ofTheMandolinSaysWhatAShimDoes() {
         NeckPlan mandolin = NeckFile.read("octave-mandolin.yaml").plan();
 
-        assertThat(section(mandolin, "Heel")).contains("0.1 mm each side  lifts the neck 1.911 mm");
+        assertThat(Sections.whole(mandolin, "Heel")).contains("0.1 mm each side  lifts the neck 1.911 mm");
     }
 
     @Test
@@ -104,14 +102,6 @@ class FannedBaritoneTest {
     }
 
     private String section(String title) {
-        return section(plan, title);
-    }
-
-    private static String section(NeckPlan plan, String title) {
-        List<PlanSection> found = plan.sections().stream()
-                .filter(section -> section.title().equals(title))
-                .toList();
-        assertThat(found).hasSize(1);
-        return found.get(0).toString();
+        return Sections.whole(plan, title);
     }
 }

@@ -2,14 +2,12 @@ package org.neckgeom.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.plan.PlanSection;
 
 /**
  * The plans of both shipped necks against hand calculation. The figures in the comments were worked out on paper from the
@@ -229,11 +227,7 @@ class PlanByHandTest {
     }
 
     private static String section(NeckPlan plan, String title) {
-        List<PlanSection> found = plan.sections().stream()
-                .filter(s -> s.title().startsWith(title))
-                .toList();
-        assertThat(found).as("sections titled " + title).hasSize(1);
-        return found.get(0).toString();
+        return Sections.whole(plan, title);
     }
 
     private static PlanCheck check(NeckPlan plan, String name) {

@@ -2,7 +2,6 @@ package org.neckgeom.examples.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.examples.neck.ShippedNecks;
 
 /**
  * The examples' README: every question is typed again, and its answer compared.
@@ -60,18 +60,18 @@ class CookbookTest {
     }
 
     @Test
-    void cookbook_hasThirtyOneQuestions() {
+    void cookbook_hasThirtyTwoQuestions() {
         List<String> numbers =
                 entries().map(entry -> entry.question().split("\\.")[0]).toList();
         List<String> wanted = new ArrayList<>();
-        for (int i = 1; i <= 31; i++) {
+        for (int i = 1; i <= 32; i++) {
             wanted.add(Integer.toString(i));
         }
 
         assertThat(numbers).isEqualTo(wanted);
         assertThat(TestShell.read(COOKBOOK).split("```text", -1))
                 .as("no block is left out")
-                .hasSize(32);
+                .hasSize(33);
     }
 
     @ParameterizedTest
@@ -94,13 +94,12 @@ class CookbookTest {
     void commands_namedInTheCookbookAreThere() {
         String whole = TestShell.read(COOKBOOK);
 
-        assertThat(whole).contains("--check my-neck.yaml", "--html plan.html --svg templates.svg");
-        for (String file : List.of(
-                "src/main/necks/octave-mandolin.yaml",
-                "src/main/necks/short-scale-bass.yaml",
-                "src/main/necks/neck.schema.json")) {
-            assertThat(whole).contains("`" + file + "`");
-            assertThat(Files.exists(Path.of(file))).as(file).isTrue();
+        assertThat(whole).contains("--check my-neck.yaml", "--html plan.html --pdf templates.pdf");
+        assertThat(whole).contains("`src/main/necks`", "`src/main/necks/neck.schema.json`");
+        assertThat(Path.of("src/main/necks/neck.schema.json")).exists();
+        for (String neck : ShippedNecks.names()) {
+            assertThat(whole).contains("`" + neck + "`");
+            assertThat(Path.of("src/main/necks", neck)).exists();
         }
     }
 }

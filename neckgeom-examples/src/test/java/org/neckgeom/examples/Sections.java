@@ -1,0 +1,30 @@
+package org.neckgeom.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanSection;
+
+/** A section of a plan with all its rows and notes, where its own {@code toString} ends at what JShell prints. */
+final class Sections {
+
+    private Sections() {}
+
+    static String whole(NeckPlan plan, String title) {
+        List<PlanSection> found = plan.sections().stream()
+                .filter(section -> section.title().startsWith(title))
+                .toList();
+        assertThat(found).as("sections titled " + title).hasSize(1);
+        PlanSection section = found.get(0);
+        int width = section.rows().stream()
+                .mapToInt(row -> row.label().length())
+                .max()
+                .orElse(0);
+        String rows = section.rows().stream()
+                .map(row -> row.label() + " ".repeat(width - row.label().length() + 2) + row.value() + "\n")
+                .collect(Collectors.joining());
+        return rows + String.join("\n", section.notes());
+    }
+}
