@@ -223,7 +223,7 @@ class PlanRoundTripTest {
         return Stream.of(
                 NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnits.deg(3))),
                 NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnit.RADIAN.of(0.05236))),
-                NeckDetails.none().tenon(tenon),
+                NeckDetails.none().tenon(tenon.holes(mm(8), mm(0)).at(mm(30))),
                 NeckDetails.none()
                         .tenon(tenon.holes(mm(10), mm(0.8)).at(mm(28.5)).at(inch(2.25))));
     }
