@@ -98,8 +98,10 @@ class PlanChecksTest {
     /** More bow than the strings give must be pushed in, less must be taken out: no force is told with a minus. */
     @Test
     void relief_ofATwoWayRod_saysWhichWayItPushes() {
-        String much = check(plan("relief: 0.2 mm ", "relief: 3 mm "), "relief of 3 mm").found();
-        String none = check(plan("relief: 0.2 mm ", "relief: 0 mm "), "relief of 0 mm").found();
+        String much = check(plan("relief: 0.2 mm ", "relief: 3 mm "), "relief of 3 mm")
+                .found();
+        String none = check(plan("relief: 0.2 mm ", "relief: 0 mm "), "relief of 0 mm")
+                .found();
 
         assertThat(much).contains(" N, bowing the neck forward").doesNotContain("-");
         assertThat(none).contains(" N").doesNotContain("bowing", "-");
