@@ -166,7 +166,8 @@ public final class HeelBlocks implements SaysLengths<HeelBlocks> {
     /** Returns the height and the stack. */
     @Override
     public String toString() {
-        return Report.titled("Heel: " + count() + " blocks of " + style.brief(block) + " under the shaft")
+        return Report.titled("Heel: " + count() + (count() == 1 ? " block of " : " blocks of ") + style.brief(block)
+                        + " under the shaft")
                 .row("height", style.text(heightMm()) + " square to the glue face")
                 .row("mating face", style.text(matingFace().house()))
                 .row("off the last block", style.text(trim().house()))

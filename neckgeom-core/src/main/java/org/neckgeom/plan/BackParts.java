@@ -96,7 +96,12 @@ final class BackParts {
                         ? "Take no more off there: say what the rod may pull before it does."
                         : sure ? "Leave it at that." : "Take no more off there."
                 : !enough
-                        ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
+                        ? "Do not carve to this: a shallower channel, "
+                                // Ahead of the nut the head's thickness stands behind the channel, not the back.
+                                + (least.stationMm() <= 0
+                                        ? "one that begins nearer the body, a thicker head"
+                                        : "a deeper back")
+                                + ", or a lower rod."
                         : plan.isDone("carve the neck")
                                 ? "It is carved: read the back's depth there."
                                 : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";

@@ -46,6 +46,10 @@ final class StockParts {
         PlanSection.Draft draft = PlanSection.titled("Blank and cutting list")
                 .row("the neck", needs)
                 .row("from the head end", list);
+        if (told.tenon().isPresent() || told.dovetail().isPresent()) {
+            draft.note(
+                    "a tenon or dovetail in one piece with the neck comes on top of this length: leave the wood for it");
+        }
         return new PlanPart(draft.done(), List.of(size(plan, needs), pieces(plan, list)));
     }
 
@@ -159,7 +163,9 @@ final class StockParts {
                 fits
                         ? plan.style().brief(list.leftOver().house()) + " left over"
                         : plan.style().brief(list.missing().house()) + " missing",
-                "neck and heel blocks in its length",
+                blocksFromBlank(plan) > 0
+                        ? "neck and heel blocks in its length"
+                        : "the neck in its length, heel blocks from elsewhere",
                 fits ? "Saw in this order." : "Cut the heel blocks from another piece of the same wood.");
     }
 }

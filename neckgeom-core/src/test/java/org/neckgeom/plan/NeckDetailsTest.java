@@ -134,6 +134,37 @@ class NeckDetailsTest {
                 .doesNotContain(" 5 mm from the nut");
     }
 
+    /** Before the nut the head's 10 mm less a channel of 8 stand behind it, however deep the back is. */
+    @Test
+    void woodLeft_ofAChannelThatBeginsInTheHeadDoesNotAskForADeeperBack() {
+        NeckDesign early =
+                NECK.channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(8))).startingAt(mm(-8)));
+        NeckPlan thinHead = NeckPlan.of(
+                early.head(Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
+                Blank.of(mm(640), mm(60), mm(25)).nutAt(mm(200)),
+                Shop.with(Cutter.straight(mm(6))));
+        NeckPlan thinBack = NeckPlan.of(
+                NECK.back(BackProfile.between(mm(10), mm(12)).rounded()),
+                Blank.of(mm(640), mm(60), mm(25)),
+                Shop.with(Cutter.straight(mm(6))));
+
+        assertThat(check(thinHead, "wood left under the channel").todo())
+                .contains("begins nearer the body, a thicker head")
+                .doesNotContain("deeper back");
+        assertThat(check(thinBack, "wood left under the channel").todo()).contains("deeper back");
+    }
+
+    @Test
+    void pieces_saysWhereHeelBlocksComeFrom() {
+        NeckDetails spare = NeckDetails.none().spare(mm(10), mm(2), mm(2));
+
+        assertThat(check(PLAIN.details(spare), "all pieces from the blank").allowed())
+                .isEqualTo("the neck in its length, heel blocks from elsewhere");
+        assertThat(check(PLAIN.details(spare.heelBlocks(mm(80))), "all pieces from the blank")
+                        .allowed())
+                .isEqualTo("neck and heel blocks in its length");
+    }
+
     @Test
     void fallAway_bringsAFlatBoardItsPart() {
         NeckDetails slope = NeckDetails.none().fallAway(FallAway.of(mm(332), mm(411), mm(0.3)));
