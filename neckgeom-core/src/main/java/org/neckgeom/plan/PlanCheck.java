@@ -18,7 +18,7 @@ public record PlanCheck(String name, Outcome outcome, String found, String allow
     public enum Outcome {
         /** It keeps its limit: go on. */
         GOOD,
-        /** It is not known yet, or too near the limit to tell. */
+        /** Not known yet, too near the limit to tell, or broken in a way that what is to do next still puts right. */
         OPEN,
         /** It breaks its limit: do not cut. */
         STOP;
