@@ -95,7 +95,7 @@ public final class Licences {
         return rows;
     }
 
-    private static List<Path> jars() {
+    static List<Path> jars() {
         return Stream.of("surefire.test.class.path", "java.class.path", "jdk.module.path")
                 .map(property -> System.getProperty(property, ""))
                 .flatMap(path -> Stream.of(path.split(Pattern.quote(File.pathSeparator))))

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class PlanDataFuzzTest {
 
     private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
-    private static final Duration HANGS = Duration.ofMinutes(5);
+    private static final Duration HANGS = Duration.ofMinutes(5).plusMillis(20L * MUTANTS);
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
     private static final Pattern WORD = Pattern.compile("\"[A-Za-z ]+\"");
     private static final Pattern MACHINE_WORDS = Pattern.compile("\\bjava\\.|org\\.neckgeom|Exception|Optional\\[");
