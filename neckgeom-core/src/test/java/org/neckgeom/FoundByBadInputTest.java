@@ -34,6 +34,7 @@ import org.neckgeom.plan.PlanSection;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.RodSlot;
 import org.neckgeom.sheet.Template;
+import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.sweep.Axis;
@@ -63,6 +64,15 @@ class FoundByBadInputTest {
         refused(
                 () -> BackCurve.of(mm(40), mm(15)).templateMm(Integer.MAX_VALUE),
                 "points to a side must be 2 to 100000, but were 2147483647");
+    }
+
+    @Test
+    void closure_takesNoReadingInPowersOfTenForDigitsSwapped() {
+        TrialCut cut = TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(1e-12)).piece(mm(67.1));
+
+        assertThat(Centring.of(cut).closure().toString())
+                .startsWith("readings do not close")
+                .doesNotContain("E");
     }
 
     @Test

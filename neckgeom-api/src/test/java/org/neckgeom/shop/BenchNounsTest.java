@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.thou;
 
 import java.util.List;
+import java.util.Locale;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.measure.Estimate;
@@ -115,7 +116,8 @@ class BenchNounsTest {
         assertThat(metric).hasSize(20).isSorted();
         for (int i = 0; i < 20; i++) {
             assertThat(metric[i])
-                    .isEqualTo(Double.parseDouble("0." + String.format("%02d", 5 * (i + 1) % 100)) + (i == 19 ? 1 : 0));
+                    .isEqualTo(Double.parseDouble("0." + String.format(Locale.ROOT, "%02d", 5 * (i + 1) % 100))
+                            + (i == 19 ? 1 : 0));
         }
         assertThat(FeelerSet.metric13().leavesMm())
                 .hasSize(13)

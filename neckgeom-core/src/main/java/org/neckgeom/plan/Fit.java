@@ -129,6 +129,12 @@ final class Fit {
                     "no more than the channel's width of " + channel.style().brief(channel.widthMm()),
                     shop.cutter().diameter());
         }
+        if (!(shop.cutter().diameterMm() <= channel.lengthMm())) {
+            throw HouseUnits.refused(
+                    "cutter diameter",
+                    "no more than the channel's length of " + channel.style().brief(channel.lengthMm()),
+                    shop.cutter().diameter());
+        }
     }
 
     private static void neckInBlank(NeckDesign design, Blank blank) {

@@ -333,7 +333,7 @@ public final class Closure implements SaysLengths<Closure> {
         }
         ShopUnit<Length> read = trial.style().unit();
         String text = Numbers.plain(read.fromHouse(mm));
-        if (text.length() > MOST_WRITTEN) {
+        if (text.length() > MOST_WRITTEN || text.indexOf('E') >= 0) { // nobody writes a reading so
             return Optional.empty();
         }
         for (int i = 0; i + 1 < text.length(); i++) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,7 @@ class NamedTest {
     void with_takesNamesOfOneHashAndManyInOrder() {
         Named<Integer> named = Named.<Integer>none().with("Aa", 1).with("BB", 2);
         for (int i = 0; i < 100_000; i++) {
-            named = named.with(String.format("%06d", i), i);
+            named = named.with(String.format(Locale.ROOT, "%06d", i), i);
         }
 
         assertThat(named.find("Aa")).isEqualTo(1);

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -103,7 +104,7 @@ class CiRunTest {
 
     @Test
     void run_doesNotCountReportsOfAnEarlierRun() throws Exception {
-        Files.writeString(reports("b").resolve("TEST-Old.xml"), REPORT.formatted("Old", 50, 0, 0, 0));
+        Files.writeString(reports("b").resolve("TEST-Old.xml"), String.format(Locale.ROOT, REPORT, "Old", 50, 0, 0, 0));
         reported("a", "One", 3, 0, 0, 0);
 
         assertThat(run().last()).isEqualTo("3 passed, 0 failed");
@@ -125,7 +126,7 @@ class CiRunTest {
     private void reported(String module, String test, int tests, int errors, int skipped, int failures)
             throws IOException {
         Path source = project.resolve(test + ".xml");
-        Files.writeString(source, REPORT.formatted(test, tests, errors, skipped, failures));
+        Files.writeString(source, String.format(Locale.ROOT, REPORT, test, tests, errors, skipped, failures));
         Path folder = reports(module);
         maven.append("mkdir -p '%s' && cp '%s' '%s'/TEST-%s.xml\n".formatted(folder, source, folder, test));
     }

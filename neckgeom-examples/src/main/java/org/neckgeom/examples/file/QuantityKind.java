@@ -15,6 +15,7 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LinearDensity;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnits;
@@ -236,6 +237,12 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
         }
         if (amount.unit().symbol().isEmpty()) { // a bare ratio: plain to the library, a slip in a file
             problems.add(node.place(), path + ": " + node.found() + " has no unit; give " + allowed());
+            return Found.unusable();
+        }
+        try {
+            HouseUnits.of(amount, amount.unit(), path);
+        } catch (IllegalArgumentException outOfReach) {
+            problems.add(node.place(), outOfReach.getMessage());
             return Found.unusable();
         }
         boolean low = least != null && (leastExcluded ? amount.compareTo(least) <= 0 : amount.compareTo(least) < 0);

@@ -22,7 +22,7 @@ import org.neckgeom.sheet.Sheet;
 class NeckFileFuzzTest {
 
     private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
-    private static final int EVERY = 40;
+    private static final int EVERY = 10;
     private static final Duration HANGS = Duration.ofMinutes(10).plusMillis(20L * MUTANTS);
     private static final Pattern MACHINE_WORDS =
             Pattern.compile("\\b(java\\.|org\\.neckgeom|snakeyaml|Exception|Optional\\[)");

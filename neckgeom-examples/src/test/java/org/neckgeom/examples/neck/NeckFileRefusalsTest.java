@@ -27,6 +27,10 @@ class NeckFileRefusalsTest {
                 one("pitch: 13 deg", "pitch: 13 mm", "head.pitch: \"13 mm\" is a length; an angle is wanted: use"),
                 one("tensions: 95 N", "tensions: 95 mm", "strings.tensions: \"95 mm\" is a length; a force is wanted"),
                 one("humidity: 45 %", "humidity: 45", "weather.shop air.humidity: \"45\" has no unit"),
+                one(
+                        "fret height: 1.1 mm",
+                        "fret height: 1e-40 mm",
+                        "fingerboard.fret height must be 0 or at least 1E-30 mm in size, but was 1E-40 mm"),
                 one("kerf: 1.8 mm", "kerf: 1,8 mm", "scarf.kerf: \"1,8 mm\""),
                 one("kerf: 1.8 mm", "kerf: thin", "scarf.kerf: \"thin\" cannot be read as a length"),
                 // keys and words
@@ -156,6 +160,7 @@ class NeckFileRefusalsTest {
                         "  pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
                         "channel: pocket length must be no more than the channel's"),
                 one("diameter: 6 mm", "diameter: 8 mm", "cutter diameter must be no more than the channel's width"),
+                one("length: 300 mm", "length: 5 mm", "cutter diameter must be no more than the channel's length"),
                 one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be told together"),
                 one("  turning: 16000 rpm", "  #", "shop: feed and turning must be told together, but one is missing"),
                 one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),
