@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.testing.Approved;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -56,11 +57,15 @@ class LocalesTest {
                 .isNotEqualTo("1,234.5|I" + ZONE.getID());
 
         assertThat(everything()).isEqualTo(atHome);
-        Approved.hold(Map.of(
-                "octave.txt", PlainText.of(Necks.octaveContents()),
-                "octave.html", Page.of(Necks.octaveContents()),
-                "octave-template.svg", Template.of(SampleNecks.octaveMandolin()).toSvg(),
-                "octave-template.dxf", Template.of(SampleNecks.octaveMandolin()).toDxf()));
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "octave.txt", PlainText.of(Necks.octaveContents()),
+                        "octave.html", Page.of(Necks.octaveContents()),
+                        "octave-template.svg",
+                                Template.of(SampleNecks.octaveMandolin()).toSvg(),
+                        "octave-template.dxf",
+                                Template.of(SampleNecks.octaveMandolin()).toDxf()));
     }
 
     private static List<String> everything() {

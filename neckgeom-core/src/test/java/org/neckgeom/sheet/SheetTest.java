@@ -19,6 +19,7 @@ import org.neckgeom.setup.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.testing.Approved;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 import org.w3c.dom.Document;
@@ -32,12 +33,12 @@ class SheetTest {
 
     @Test
     void toText_isTheApprovedOne() {
-        Approved.hold(Map.of("octave.txt", PlainText.of(OCTAVE), "bass.txt", PlainText.of(BASS)));
+        Approved.hold("sheet", Map.of("octave.txt", PlainText.of(OCTAVE), "bass.txt", PlainText.of(BASS)));
     }
 
     @Test
     void toHtml_isTheApprovedOne() {
-        Approved.hold(Map.of("octave.html", Page.of(OCTAVE), "bass.html", Page.of(BASS)));
+        Approved.hold("sheet", Map.of("octave.html", Page.of(OCTAVE), "bass.html", Page.of(BASS)));
     }
 
     @Test
