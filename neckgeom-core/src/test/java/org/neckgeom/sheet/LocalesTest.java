@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TimeZone;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.fixture.SampleNecks;
@@ -20,6 +21,7 @@ import org.neckgeom.units.ShopUnits;
  * A plan, its sheet, page, templates and data have the same bytes wherever they are made: with a decimal comma, with
  * Arabic and Devanagari digits, where the small letter of I has no dot, in any time zone.
  */
+@Tag("long")
 class LocalesTest {
 
     private static final Locale LOCALE = Locale.getDefault();

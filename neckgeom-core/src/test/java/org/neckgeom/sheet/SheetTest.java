@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -271,6 +272,7 @@ class SheetTest {
     }
 
     /** Safety, said in both units, and leaves, called as they are stamped, aside. */
+    @Tag("long")
     @Test
     void in_leavesNothingInAnotherUnit() {
         for (LengthStyle style : List.of(LengthStyle.DECIMAL_INCHES, LengthStyle.INCH_FRACTIONS)) {
