@@ -32,9 +32,9 @@ class MutationPageTest {
     void faults_areNoneAt85PercentWithTheCurrentPage() {
         MutationPage page = page(85, 15);
 
-        assertThat(page.faults(page.text())).isEmpty();
+        assertThat(page.faults(page.text(), page.summary())).isEmpty();
         assertThat(page.text())
-                .contains("| setup | 100 | 85 | 0 | 15 | 0 | 85.0 % |")
+                .contains("| setup | 100 | 85 | 15 | 0 | 85.0 % |")
                 .contains("| setup.Stop | 100 | 15 | at: boundary 15 |  |");
     }
 
@@ -42,13 +42,14 @@ class MutationPageTest {
     void faults_nameAModuleThatFindsLess() {
         MutationPage page = page(849, 151);
 
-        assertThat(page.faults(page.text())).containsExactly("core: 849 of 1000 mistakes found, fewer than 85.0 %");
-        assertThat(page(0, 0).faults(page(0, 0).text())).hasSize(1);
+        assertThat(page.faults(page.text(), page.summary()))
+                .containsExactly("core: 849 of 1000 mistakes found, fewer than 85.0 %");
+        assertThat(page(0, 0).faults(page(0, 0).text(), page(0, 0).summary())).hasSize(1);
     }
 
     @Test
     void faults_sayWhenThePageIsOld() {
-        assertThat(page(90, 10).faults(page(91, 9).text()))
+        assertThat(page(90, 10).faults(page(91, 9).text(), page(90, 10).summary()))
                 .singleElement()
                 .asString()
                 .contains("MUTATION.md differs");
@@ -59,7 +60,7 @@ class MutationPageTest {
         MutationPage page = page(90, 10, "setup.Stop;at;boundary;both give the same there", "*;*;sign;never");
 
         assertThat(page.text()).contains("at: boundary 10 | both give the same there |");
-        assertThat(page.faults(page.text()))
+        assertThat(page.faults(page.text(), page.summary()))
                 .singleElement()
                 .asString()
                 .contains("a reason for nothing that lives")
@@ -98,5 +99,15 @@ class MutationPageTest {
         assertThatThrownBy(() -> Mutant.read(folder))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("no mutations.xml");
+    }
+
+    @Test
+    void faults_sayWhatTheReadmeShould() {
+        MutationPage page = page(1700, 205);
+
+        assertThat(page.faults(page.text(), "says nothing"))
+                .containsExactly("README.md should say: 1,700 of 1,905 in core (89.2 %)");
+        assertThat(page.faults(page.text(), "found: 1,700 of 1,905\nin core (89.2 %)."))
+                .isEmpty();
     }
 }
