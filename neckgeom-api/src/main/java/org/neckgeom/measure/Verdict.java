@@ -176,7 +176,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
     public String toString() {
         Call call = call();
         Report report = Report.titled(
-                        call + ": chance of being " + chanceWords() + " is " + Numbers.percent(shownChance()))
+                        call + ": chance of being " + chanceWords() + " is " + Numbers.percent(probability()))
                 .row("estimate", estimate)
                 .row("allowed", limits)
                 .row("guard", Numbers.trimmed(guardFactor, 2) + " u on the safe side");
@@ -192,11 +192,5 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
         String text = limits.toString();
         boolean twoEnds = Double.isFinite(limits.lowerHouse()) && Double.isFinite(limits.upperHouse());
         return twoEnds && !text.startsWith("within") ? "within " + text : text;
-    }
-
-    /** Nothing uncertain is certain, though its chance may round to 1. */
-    private double shownChance() {
-        double chance = probability();
-        return estimate.uncertaintyHouse() > 0 ? Math.min(chance, Math.nextDown(1.0)) : chance;
     }
 }

@@ -185,4 +185,63 @@ class NeckDesignTest {
 
         assertThat(neck.toString()).contains("0.2362 in").doesNotContain(" mm").doesNotContainPattern("\\.\\d{5}");
     }
+
+    @Test
+    void counts_mayBeTheirLimits() {
+        assertThat(NeckDesign.named("n".repeat(100)).name()).hasSize(100);
+        assertThat(BARE.frets(1).frets()).isEqualTo(1);
+        assertThat(BARE.frets(200).frets()).isEqualTo(200);
+        assertThat(BARE.bodyAtFret(1).bodyAtFret()).isEqualTo(1);
+        assertThat(BARE.bodyAtFret(200).bodyAtFret()).isEqualTo(200);
+        refused(() -> BARE.bodyAtFret(201), "fret at the body must be between 1 and 200, but was 201");
+    }
+
+    @Test
+    void channelAndHeel_areHandedBackAsTold() {
+        Channel channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(5));
+        Heel heel = Heel.of(mm(78), mm(54));
+
+        assertThat(neck().channel(channel).channel()).contains(channel);
+        assertThat(neck().heel(heel).heel()).contains(heel);
+    }
+
+    @Test
+    void isReadyForLoad_whenStringsAndBothWoodsAreTold() {
+        Fingerboard bare = Fingerboard.tapered(mm(34), mm(46));
+        StringSet strings = StringSet.of(pitch("G2")).tensions(newton(95));
+        NeckDesign ready = neck().fingerboard(bare.wood(Wood.INDIAN_ROSEWOOD))
+                .wood(Wood.SAPELE)
+                .strings(strings);
+
+        assertThat(ready.isReadyForLoad()).isTrue();
+        assertThat(ready.hasStrings()).isTrue();
+        assertThat(neck().hasStrings()).isFalse();
+        assertThat(ready.fingerboard(bare).isReadyForLoad())
+                .as("no wood of the board")
+                .isFalse();
+        assertThat(BARE.wood(Wood.SAPELE).strings(strings).isReadyForLoad())
+                .as("no board")
+                .isFalse();
+        assertThat(neck().fingerboard(bare.wood(Wood.INDIAN_ROSEWOOD))
+                        .strings(strings)
+                        .isReadyForLoad())
+                .as("no wood of the neck")
+                .isFalse();
+        assertThat(neck().fingerboard(bare.wood(Wood.INDIAN_ROSEWOOD))
+                        .wood(Wood.SAPELE)
+                        .isReadyForLoad())
+                .as("no strings")
+                .isFalse();
+    }
+
+    @Test
+    void toString_saysHeelWoodAndStringsToo() {
+        assertThat(neck().wood(Wood.SAPELE)
+                        .heel(Heel.of(mm(78), mm(54)))
+                        .strings(StringSet.of(pitch("G2"), pitch("D3")))
+                        .toString())
+                .contains("\n  wood         sapele")
+                .contains("\n  heel         78 mm high")
+                .contains("\n  strings      ");
+    }
 }

@@ -210,4 +210,34 @@ class VerdictTest {
         assertThat(verdict(4, 0.1, Limits.between(mm(3), mm(5))).toString())
                 .startsWith("WITHIN: chance of being within 3 to 5 mm is more than 99.9999 %");
     }
+
+    /** A limit belongs to the zone it bounds: ISO 14253-1 proves conformity where the value with its guard keeps it. */
+    @Test
+    void call_atTheEdgesOfTheZones() {
+        Limits<Length> limits = Limits.between(mm(6), mm(8));
+
+        assertThat(verdict(6.5, 0.25, limits).call()).isEqualTo(Call.WITHIN);
+        assertThat(verdict(7.5, 0.25, limits).call()).isEqualTo(Call.WITHIN);
+        assertThat(verdict(5.5, 0.25, limits).call()).isEqualTo(Call.UNDECIDED);
+        assertThat(verdict(8.5, 0.25, limits).call()).isEqualTo(Call.UNDECIDED);
+        assertThat(verdict(7, 0.5, limits).isReachable()).isTrue();
+        assertThat(verdict(7, 0.51, limits).isReachable()).isFalse();
+    }
+
+    @Test
+    void verdict_handsBackWhatItRestsOn() {
+        Estimate<Length> estimate = Estimate.of(mm(7), mm(0.25));
+        Limits<Length> limits = Limits.between(mm(6), mm(8));
+
+        assertThat(Verdict.of(estimate, limits).estimate()).isEqualTo(estimate);
+        assertThat(Verdict.of(estimate, limits).limits()).isEqualTo(limits);
+        assertThat(Verdict.of(estimate, limits).guardedBy(-0.0))
+                .isEqualTo(Verdict.of(estimate, limits).guardedBy(0));
+    }
+
+    @Test
+    void toString_neverCallsWhatIsUncertainCertain() {
+        assertThat(verdict(7, 0.01, Limits.between(mm(6), mm(8))).toString())
+                .startsWith("WITHIN: chance of being within 6 to 8 mm is more than 99.9999 %");
+    }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.mmPerMinute;
+import static org.neckgeom.units.ShopUnits.rpm;
 import static org.neckgeom.units.ShopUnits.thou;
 
 import java.util.List;
@@ -236,5 +238,53 @@ class BenchNounsTest {
         assertThat(old).isEqualTo(Shop.with(Cutter.straight(mm(6))));
         refused(() -> old.passes(mm(2), mm(3)), "last pass must be no deeper than 2 mm, but was 3 mm");
         refused(() -> old.passes(mm(0), mm(0)), "deepest pass must be more than 0 mm, but was 0 mm");
+    }
+
+    @Test
+    void shop_tellsFeedAndTurningTogether() {
+        Shop shop = Shop.with(Cutter.straight(mm(6)));
+        Shop told = shop.feed(mmPerMinute(1500), rpm(16_000));
+
+        assertThat(shop.feed()).isEmpty();
+        assertThat(shop.turning()).isEmpty();
+        assertThat(told.feed()).contains(mmPerMinute(1500));
+        assertThat(told.turning()).contains(rpm(16_000));
+        assertThat(told.cutter()).isEqualTo(Cutter.straight(mm(6)));
+        assertThat(told.toString()).endsWith("feed          1500 mm/min at 16000 rpm");
+        assertThat(shop.toString()).doesNotContain("feed").doesNotContain("last pass");
+        assertThat(shop.passes(mm(2), mm(0.5)).toString()).contains("deepest pass  2 mm\n  last pass     0.5 mm");
+        assertThat(told).isNotEqualTo(shop).isNotEqualTo("Shop");
+        assertThat(told.hashCode()).isNotEqualTo(shop.hashCode());
+    }
+
+    @Test
+    void shop_feedsNoFasterThanAnyMachine() {
+        Shop shop = Shop.with(Cutter.straight(mm(6)));
+
+        assertThat(shop.feed(mmPerMinute(6_000_000), rpm(600_000)).turning()).contains(rpm(600_000));
+        refused(
+                () -> shop.feed(mmPerMinute(6_000_001), rpm(16_000)),
+                "feed must be no more than 100 m/s, but was 6000001 mm/min");
+        refused(
+                () -> shop.feed(mmPerMinute(1500), rpm(600_001)),
+                "speed of rotation must be no more than 600000 rpm, but was 600001 rpm");
+        refused(() -> shop.feed(mmPerMinute(0), rpm(1)), "feed must be more than 0 mm/min, but was 0 mm/min");
+    }
+
+    @Test
+    void shop_mayTakeItsLastPassAsDeepAsAnyOther() {
+        Shop shop = Shop.with(Cutter.straight(mm(6))).passes(mm(2), mm(2));
+
+        assertThat(shop.lastPass()).isEqualTo(shop.deepestPass()).isEqualTo(mm(2));
+    }
+
+    @Test
+    void pieceAndNeckKnownSurely_areWiderSurely() {
+        Estimate<javax.measure.quantity.Length> wider =
+                TestPiece.measured(Estimate.of(mm(61), mm(0))).widerThan(Estimate.of(mm(60), mm(0)));
+
+        assertThat(wider.valueHouse()).isEqualTo(1);
+        assertThat(wider.uncertaintyHouse()).isZero();
+        assertThat(wider.degreesOfFreedom()).isInfinite();
     }
 }

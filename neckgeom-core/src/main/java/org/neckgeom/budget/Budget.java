@@ -530,7 +530,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
                 .forEach(share -> report.row(share.name(), Shown.deviation(share.contributionHouse(), unit)));
         int rest = named.size() - 6;
         if (rest > 0) {
-            report.note("and " + rest + " smaller ones");
+            report.note("and " + rest + (rest == 1 ? " smaller one" : " smaller ones"));
         }
         return (note.isEmpty() ? report : report.note(note)).fitted();
     }

@@ -315,7 +315,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
 
     @Override
     public String toString() {
-        Report report = Report.titled(title + " of " + inputs.size() + " inputs");
+        Report report = Report.titled(title + " of " + inputs.size() + (inputs.size() == 1 ? " input" : " inputs"));
         if (formula != null) {
             report.row("first order", firstOrderOrWhyNot());
         }

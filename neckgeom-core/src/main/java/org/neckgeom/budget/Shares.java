@@ -112,7 +112,8 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
                         Numbers.fixed(100.0 * share.fraction(), 1) + " %  ("
                                 + share.toString().substring(share.toString().lastIndexOf(", ") + 2) + ")"));
         if (list.size() > PRINTED) {
-            report.note("and " + (list.size() - PRINTED) + " smaller ones");
+            int rest = list.size() - PRINTED;
+            report.note("and " + rest + (rest == 1 ? " smaller one" : " smaller ones"));
         }
         return report.fitted();
     }

@@ -431,7 +431,7 @@ public final class Closure implements SaysLengths<Closure> {
         if (!isComplete()) {
             return "not checked: read the slot and the piece as well";
         }
-        return misfitMm == 0
+        return style.text(Math.abs(misfitMm)).equals(style.text(0))
                 ? "readings close exactly, allowed " + style.text(allowedMm)
                 : "readings close: " + misfitText();
     }

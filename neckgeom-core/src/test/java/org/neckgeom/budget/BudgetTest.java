@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -200,6 +201,7 @@ class BudgetTest {
         assertThat(SLOT.worstCase(2.0).range().highHouse()).isCloseTo(0.15, within(1e-15));
     }
 
+    @Tag("long")
     @Test
     void worstCase_isNeverUnderTheExactEnds_forRandomBoundedBudgets() {
         SplittableRandom random = new SplittableRandom(3L);
@@ -332,6 +334,7 @@ class BudgetTest {
                 .isZero();
     }
 
+    @Tag("long")
     @Test
     void simulate_agreesWithTheExactDistribution_forRandomBudgets() {
         SplittableRandom random = new SplittableRandom(17L);

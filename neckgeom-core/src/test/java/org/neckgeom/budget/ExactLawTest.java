@@ -16,6 +16,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TrapezoidalDistribution;
 import org.apache.commons.statistics.distribution.TriangularDistribution;
 import org.apache.commons.statistics.distribution.UniformContinuousDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.numeric.NormalLaw;
 
@@ -259,6 +260,7 @@ class ExactLawTest {
     }
 
     /** The work counted, not timed: however the widths of arcsines lie, no plan takes more nodes than this. */
+    @Tag("long")
     @Test
     void arcsines_areBoundedInWork() {
         SplittableRandom random = new SplittableRandom(77L);

@@ -10,6 +10,7 @@ import java.util.SplittableRandom;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import org.hipparchus.analysis.differentiation.Gradient;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Spread;
@@ -131,6 +132,7 @@ class PropagationTest {
         assertThat(shortest.highHouse()).isCloseTo(-2.0 * 0.005 * 0.005 * Math.log(0.05), within(2e-6));
     }
 
+    @Tag("long")
     @Test
     void simulate_agreesWithSupplement1GaugeBlock() {
         Simulated<Dimensionless> trials = BLOCK.simulate(12).trials(2_000_000);
@@ -160,6 +162,7 @@ class PropagationTest {
         assertThat(log.compared(2, 1).isValidated()).isFalse();
     }
 
+    @Tag("long")
     @Test
     void derivatives_ofDualsAgreeWithDifferences() {
         Propagation<Angle> angle = Propagation.to("neck angle", ShopUnit.DEGREE)

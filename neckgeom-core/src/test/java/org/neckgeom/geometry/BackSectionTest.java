@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -14,6 +15,7 @@ class BackSectionTest {
     private static final long SEED = 905;
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
+    @Tag("long")
     @Test
     void woodUnder_isTheDistanceOfTheWholeFloorByJts() {
         SplittableRandom random = new SplittableRandom(SEED);

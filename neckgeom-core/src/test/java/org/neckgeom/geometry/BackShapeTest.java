@@ -124,4 +124,57 @@ class BackShapeTest {
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
     }
+
+    @Test
+    void parts_areHandedBackAsTold() {
+        BackShape told = BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(270), mm(25));
+
+        assertThat(told.voluteMm()).isEqualTo(2);
+        assertThat(told.voluteLengthMm()).isEqualTo(30);
+        assertThat(told.heelStartMm()).hasValue(270);
+        assertThat(told.heelRadiusMm()).isEqualTo(25);
+        assertThat(BackShape.of(neck()).heelStartMm()).isEmpty();
+        assertThat(told)
+                .hasToString(BackShape.of(neck())
+                        + ", volute 2 mm run out 30 mm from the nut, heel from 270 mm with radius 25 mm");
+    }
+
+    /** By hand: 1 mm and 3 mm deeper than drawn, so 2 mm half way, and as at the nearest beyond. */
+    @Test
+    void carved_runsStraightBetweenTheStationsRead() {
+        BackShape drawn = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20);
+        BackShape carved = drawn.carved(mm(100), mm(16)).carved(mm(200), mm(18));
+
+        assertThat(carved.at(mm(100)).depth().house()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(150)).depth().house()).isCloseTo(17, offset(1e-12));
+        assertThat(carved.at(mm(175)).depth().house()).isCloseTo(17.5, offset(1e-12));
+        assertThat(carved.at(mm(200)).depth().house()).isCloseTo(18, offset(1e-12));
+        assertThat(carved.at(mm(20)).depth().house()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(250)).depth().house()).isCloseTo(18, offset(1e-12));
+        assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().house()).isCloseTo(14, offset(1e-12));
+        assertThat(carved.toString()).endsWith(", carved depth read at 2 stations");
+        assertThat(drawn.carved(mm(100), mm(14)).toString()).endsWith(", carved depth read at 1 station");
+        assertThat(carved).isNotEqualTo(drawn);
+    }
+
+    @Test
+    void volute_isWholeAtTheNutHalfAtHalfItsRunAndNoneBeyond() {
+        BackShape back = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20)
+                .volute(mm(2), mm(30));
+
+        assertThat(back.at(mm(0)).depth().house()).isCloseTo(17, offset(1e-12));
+        assertThat(back.at(mm(15)).depth().house()).isCloseTo(16, offset(1e-12));
+        assertThat(back.at(mm(10)).depth().house()).isCloseTo(15 + 2 * 0.75, offset(1e-12)); // (1 + cos 60)/2
+        assertThat(back.at(mm(30)).depth().house()).isCloseTo(15, offset(1e-12));
+    }
+
+    @Test
+    void at_refusesAPlaceWithoutASection() {
+        BackShape pointed = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20 - x / 10);
+
+        assertThat(pointed.at(mm(199)).width().house()).isCloseTo(0.2, offset(1e-9));
+        assertThatThrownBy(() -> pointed.at(mm(200)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("the neck has no section at 200 mm from the nut: half-width 0 mm, depth 15 mm");
+    }
 }

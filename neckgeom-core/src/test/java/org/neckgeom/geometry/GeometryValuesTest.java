@@ -7,8 +7,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.design.BackProfile;
@@ -20,6 +22,7 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.testing.Approved;
 
 /** Every value of the package: equal when made alike, unlike when one figure differs, and readable when printed. */
 class GeometryValuesTest {
@@ -101,6 +104,13 @@ class GeometryValuesTest {
 
         assertThat(one).isEqualTo(one).isEqualTo(made.apply(0)).hasSameHashCodeAs(made.apply(0));
         assertThat(one).isNotEqualTo(made.apply(0.05)).isNotEqualTo(null).isNotEqualTo("text");
+        // Allowed to be the same, but then hash tables would be lists.
+        assertThat(one).doesNotHaveSameHashCodeAs(made.apply(0.05));
+    }
+
+    @Test
+    void texts_areTheApprovedOnes() {
+        Approved.hold("geometry", Map.of("texts.txt", Approved.texts(values().map(made -> made.apply(0)))));
     }
 
     @ParameterizedTest

@@ -111,4 +111,23 @@ class HeadLayoutTest {
         assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(60))).breaks(NUT, mm(7)))
                 .hasMessage("posts must be as many as the strings at the nut, but were 1 for 4");
     }
+
+    @Test
+    void outline_isTheHeadsOwnOnceTaperOrPostsAreTold() {
+        HeadLayout plain = HeadLayout.of(HEAD);
+        double wide = HEAD.widthMm();
+
+        assertThat(plain.hasOutline()).isFalse();
+        assertThat(plain.hasPosts()).isFalse();
+        assertThat(plain.posts()).isEmpty();
+        assertThat(plain.tapered(mm(wide), mm(wide)).hasOutline()).isFalse();
+        assertThat(plain.tapered(mm(wide - 1), mm(wide)).hasOutline()).isTrue();
+        assertThat(plain.tapered(mm(wide), mm(wide - 1)).hasOutline()).isTrue();
+        HeadPost post = HeadPost.at(mm(60));
+        assertThat(plain.posts(post).hasOutline()).isTrue();
+        assertThat(plain.posts(post).hasPosts()).isTrue();
+        assertThat(plain.posts(post).posts()).containsExactly(post);
+        assertThatThrownBy(() -> plain.posts(HeadPost.at(mm(HEAD.lengthMm()))))
+                .hasMessageStartingWith("post must lie on the head of");
+    }
 }

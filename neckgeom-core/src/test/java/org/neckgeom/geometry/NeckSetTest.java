@@ -209,4 +209,37 @@ class NeckSetTest {
     private static Vec turned(Vec point, Vec pivot, double turn) {
         return point.minus(pivot).turned(Vec.Y, -turn).plus(pivot);
     }
+
+    @Test
+    void parts_areHandedBackAsTold() {
+        assertThat(SET.bodyAtFret()).isEqualTo(14);
+        assertThat(SET.divisions()).isEqualTo(12);
+        assertThat(SET.domeRadius()).isEmpty();
+        assertThat(SET.overDome(mm(9000), mm(120), mm(160)).domeRadius()).contains(mm(9000));
+    }
+
+    @Test
+    void steps_sayHowFarTheyAre() {
+        NeckSetSteps.OfScale scale = NeckSet.scale(mm(560));
+        NeckSetSteps.AtJoint joint = scale.bodyAtFret(14);
+
+        assertThat(scale.toString()).contains("joint");
+        assertThat(joint.toString()).isNotBlank().isNotEqualTo(scale.toString());
+        assertThat(joint.fretPlane(mm(7.1)).toString()).isNotBlank().isNotEqualTo(joint.toString());
+        assertThat(scale.bodyAtFret(60)).isNotNull();
+        assertThatThrownBy(() -> scale.bodyAtFret(61)).hasMessageContaining("but was 61");
+        assertThatThrownBy(() -> scale.bodyAtFret(14, 0)).hasMessageContaining("but was 0");
+        assertThatThrownBy(() -> scale.bodyAtFret(0)).hasMessageContaining("but was 0");
+    }
+
+    @Test
+    void shim_ofNoChangeIsNone_andOfTheOtherWayGoesUnderTheOtherEdge() {
+        assertThat(SET.shim(mm(70), mm(0))).hasToString("Pocket shim: none");
+        PocketShim forward = SET.shim(mm(70), mm(-1));
+
+        // Lever rule: the far end of a pocket of 70 mm, 251.6514 mm before the saddle, is turned about.
+        assertThat(forward.isTowardBridge()).isFalse();
+        assertThat(forward.thicknessMm()).isCloseTo(70 / (251.6514 - 70), offset(1e-6));
+        assertThat(forward.toString()).contains("under the nut-side edge").contains("1 mm lower, head forward");
+    }
 }

@@ -133,4 +133,27 @@ class ScarfJointTest {
                 .planingHeadBack(mm(f))
                 .veneered(HeadSide.FACE, mm(v));
     }
+
+    @Test
+    void planingAndVeneers_areHandedBackAsTold() {
+        ScarfJoint joint = Scarf.at(deg(13))
+                .shaft(mm(20))
+                .head(mm(15))
+                .inTheHead()
+                .planingHeadFace(mm(1))
+                .planingShaftFace(mm(0.5))
+                .planingHeadBack(mm(2))
+                .veneered(HeadSide.FACE, mm(1.5))
+                .veneered(HeadSide.BACK, mm(0.75));
+
+        assertThat(joint.offHeadFaceMm()).isEqualTo(1);
+        assertThat(joint.offShaftFaceMm()).isEqualTo(0.5);
+        assertThat(joint.offHeadBackMm()).isEqualTo(2);
+        assertThat(joint.veneerMm()).isEqualTo(1.5);
+        assertThat(joint.backVeneerMm()).isEqualTo(0.75);
+        // 15 less 1 and 2, and both veneers; 20 less 0.5.
+        assertThat(joint.headThickness()).isEqualTo(mm(14.25));
+        assertThat(joint.shaftThickness()).isEqualTo(mm(19.5));
+        assertThat(joint.toString()).contains("head with veneers  14.250 mm").contains(" toward the ");
+    }
 }

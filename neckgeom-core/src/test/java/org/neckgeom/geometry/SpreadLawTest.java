@@ -74,4 +74,53 @@ class SpreadLawTest {
                     .isCloseTo(expected.survivalProbability(x), offset(1e-14));
         }
     }
+
+    @Test
+    void below_isTheRestOfAbove() {
+        for (Spread<Length> spread : List.of(
+                Spread.normal(mm(0.3)).shifted(mm(0.1)),
+                Spread.rectangular(mm(0.3)).shifted(mm(-0.1)),
+                Spread.triangular(mm(0.3)),
+                Spread.trapezoidal(mm(0.3), mm(0.1)),
+                Spread.arcsine(mm(0.2)))) {
+            SpreadLaw law = new SpreadLaw(spread);
+            for (double x = -0.5; x < 0.5; x += 0.07) {
+                assertThat(law.below(x)).as("%s at %s", spread, x).isCloseTo(1 - law.above(x), offset(1e-14));
+            }
+        }
+    }
+
+    @Test
+    void samplesAndBias_countWhatLiesStrictlyBeyond() {
+        SpreadLaw samples = new SpreadLaw(Spread.samples(List.of(mm(0.25), mm(-0.25), mm(0.5), mm(0.5))));
+        SpreadLaw bias = new SpreadLaw(Spread.bias(mm(0.2)));
+
+        assertThat(samples.above(0.5)).isZero();
+        assertThat(samples.above(0.25)).isEqualTo(0.5);
+        assertThat(samples.below(0.25)).isEqualTo(0.25);
+        assertThat(samples.below(0.6)).isEqualTo(1);
+        assertThat(bias.above(0.2)).isZero();
+        assertThat(bias.above(0.1)).isEqualTo(1);
+        assertThat(bias.below(0.3)).isEqualTo(1);
+        assertThat(bias.isNormal()).isFalse();
+    }
+
+    @Test
+    void passedWith_isTheInverseOfAbove() {
+        SpreadLaw normal = new SpreadLaw(Spread.normal(mm(0.3)).shifted(mm(0.1)));
+
+        // 1.959963984540054: the normal quantile of 0.975.
+        assertThat(normal.passedWith(0.025)).isCloseTo(0.1 + 0.3 * 1.959963984540054, offset(1e-12));
+        assertThat(new SpreadLaw(Spread.rectangular(mm(0.3))).passedWith(0.25)).isCloseTo(0.15, offset(1e-12));
+        assertThat(normal.mean()).isEqualTo(0.1);
+        assertThat(normal.variance()).isCloseTo(0.09, offset(1e-15));
+        assertThat(normal.isNormal()).isTrue();
+        assertThat(new SpreadLaw(Spread.normal(mm(0))).isNormal()).isFalse();
+        assertThat(new SpreadLaw(Spread.rectangular(mm(0.3)).shifted(mm(0.1))).highest())
+                .isCloseTo(0.4, offset(1e-15));
+        assertThat(new SpreadLaw(Spread.rectangular(mm(0.3)).shifted(mm(0.1))).lowest())
+                .isCloseTo(-0.2, offset(1e-15));
+        assertThat(normal.highest()).isCloseTo(0.1 + 7 * 0.3, offset(0.6));
+        assertThat(normal.lowest()).isCloseTo(0.1 - 7 * 0.3, offset(0.6));
+    }
 }

@@ -73,4 +73,16 @@ class StringBreakTest {
         assertThatThrownBy(() -> StringBreak.over(deg(13)).post(mm(-5), mm(8)))
                 .hasMessage("post's distance from the break line must be more than 0 mm, but was -5 mm");
     }
+
+    /** By hand: along cos + above sin of the pitch must reach past the nut. */
+    @Test
+    void post_mayStandJustInFrontOfTheNut() {
+        double pitch = Math.toRadians(13);
+        double behind = 5 * Math.sin(pitch) / Math.cos(pitch);
+
+        assertThat(StringBreak.over(deg(13)).post(mm(1), mm(5)).nutSlot(mm(7)).toString())
+                .startsWith("String over");
+        assertThat(StringBreak.over(deg(13)).post(mm(behind), mm(5)).toString()).contains("nut not given yet");
+        assertThat(StringBreak.over(deg(13)).toString()).contains("13");
+    }
 }

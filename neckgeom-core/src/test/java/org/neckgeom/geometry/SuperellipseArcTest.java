@@ -1,6 +1,7 @@
 package org.neckgeom.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -105,5 +106,50 @@ class SuperellipseArcTest {
                 .isCloseTo(Math.atan2(16, 12), org.assertj.core.data.Offset.offset(1e-9));
         assertThat(arc.normalAt(15, 20, 20, 20))
                 .isCloseTo(Math.atan2(20, 15), org.assertj.core.data.Offset.offset(1e-9));
+    }
+
+    /** From any point the distance along the normal ends on the curve, and the curve is square to it there. */
+    @Test
+    void normalAt_leadsStraightToTheCurve() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int n = 0; n < 400; n++) {
+            double p = 1.3 + 3 * random.nextDouble();
+            double a = 14 + 20 * random.nextDouble();
+            double b = 10 + 18 * random.nextDouble();
+            double u = 1.2 * a * random.nextDouble();
+            double v = 1.2 * b * random.nextDouble();
+            SuperellipseArc arc = new SuperellipseArc(p);
+
+            double distance = arc.distance(u, v, a, b);
+            double phi = arc.normalAt(u, v, a, b);
+
+            double y = (u + distance * Math.cos(phi)) / a;
+            double z = (v + distance * Math.sin(phi)) / b;
+            String what = "seed %d case %d: p %s a %s b %s u %s v %s".formatted(SEED, n, p, a, b, u, v);
+            assertThat(distance > 0).as(what).isEqualTo(Math.pow(u / a, p) + Math.pow(v / b, p) < 1);
+            assertThat(Math.pow(Math.abs(y), p) + Math.pow(Math.abs(z), p))
+                    .as(what)
+                    .isCloseTo(1, offset(1e-8));
+            // Near its ends the curve turns faster than these digits follow.
+            if (y > 0.05 && z > 0.05) {
+                double square = Math.atan2(Math.pow(z, p - 1) / b, Math.pow(y, p - 1) / a);
+                assertThat(phi).as(what).isCloseTo(square, offset(1e-6));
+            }
+        }
+    }
+
+    @Test
+    void distance_fromTheCurveItselfAndItsEndsIsNone() {
+        SuperellipseArc arc = new SuperellipseArc(2.5);
+
+        assertThat(arc.distance(20, 0, 20, 15)).isCloseTo(0, offset(1e-12));
+        assertThat(arc.distance(0, 15, 20, 15)).isCloseTo(0, offset(1e-12));
+        assertThat(arc.distance(0, 16, 20, 15)).isCloseTo(-1, offset(1e-12));
+        assertThat(arc.distance(21, 0, 20, 15)).isCloseTo(-1, offset(1e-12));
+        assertThat(arc.halfWidthAt(15, 20, 15)).isZero();
+        assertThat(arc.depthAt(20, 20, 15)).isZero();
+        assertThat(arc.exponent()).isEqualTo(2.5);
+        assertThat(new SuperellipseArc(1).support(0.3, 20, 15)).isCloseTo(20 * Math.cos(0.3), offset(1e-12));
+        assertThat(new SuperellipseArc(1).support(1.5, 20, 15)).isCloseTo(15 * Math.sin(1.5), offset(1e-12));
     }
 }

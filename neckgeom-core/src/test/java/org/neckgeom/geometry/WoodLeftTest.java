@@ -353,4 +353,52 @@ class WoodLeftTest {
                 .contains("exact")
                 .doesNotContain("mm");
     }
+
+    @Test
+    void words_sayWhereTheChannelIsThrough() {
+        assertThat(WoodAt.of(mm(-5), mm(-0.5)))
+                .hasToString("Wood left: none, the channel is through by 0.500 mm at 5.0 mm into the head");
+        assertThat(WoodAt.of(mm(5), mm(0)).toString())
+                .startsWith("Wood left: none, the channel is through by 0.000 mm at 5.0 mm from the nut");
+        assertThat(WoodAt.of(inch(-0.5), inch(0.2)).toString())
+                .startsWith("Wood left: 0.2000 in at 0.50 in into the head");
+    }
+
+    /** By hand, of a half circle: less than 20 - |(3, 9.2 + d)| is left where the depth is more than d too deep. */
+    @Test
+    void chanceBelow_ofAWideMarginIsTheNormalTailAndSaid() {
+        WoodLeft left = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+
+        WoodChance rare =
+                left.chanceBelow(mm(20 - Math.hypot(3, 9.2 + 0.35)), WoodSpreads.ofDepth(Spread.normal(mm(0.1))));
+        WoodChance never =
+                left.chanceBelow(mm(20 - Math.hypot(3, 9.2 + 0.6)), WoodSpreads.ofDepth(Spread.normal(mm(0.1))));
+        WoodChance likely =
+                left.chanceBelow(mm(20 - Math.hypot(3, 9.2 + 0.1)), WoodSpreads.ofDepth(Spread.normal(mm(0.1))));
+
+        assertThat(rare.probability()).isCloseTo(NormalDistribution.of(0, 1).survivalProbability(3.5), offset(1e-9));
+        assertThat(rare.toString()).contains(": 0.023 %");
+        assertThat(never.toString()).contains(": under 0.0001 %");
+        assertThat(likely.toString()).contains(": 15.9 %");
+        assertThat(rare.margin().house()).isCloseTo(Math.hypot(3, 9.55) - Math.hypot(3, 9.2), offset(1e-9));
+    }
+
+    /** By hand, of a half circle: a bounded error either reaches the limit or cannot. */
+    @Test
+    void chanceBelow_ofABoundedSpreadIsNoneBeyondItsEnds() {
+        WoodLeft left = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+        WoodSpreads deeper = WoodSpreads.ofDepth(Spread.rectangular(mm(0.2)));
+        WoodSpreads carvedOff = WoodSpreads.ofDepth(Spread.normal(mm(0))).carving(Spread.rectangular(mm(0.2)));
+
+        assertThat(left.chanceBelow(mm(20 - Math.hypot(3, 9.41)), deeper).probability())
+                .isZero();
+        assertThat(left.chanceBelow(mm(20 - Math.hypot(3, 8.99)), deeper).probability())
+                .isEqualTo(1);
+        assertThat(left.chanceBelow(mm(20 - Math.hypot(3, 9.3)), deeper).probability())
+                .isCloseTo(0.25, offset(1e-8));
+        double wood = 20 - Math.hypot(3, 9.2);
+        assertThat(left.chanceBelow(mm(wood - 0.21), carvedOff).probability()).isZero();
+        assertThat(left.chanceBelow(mm(wood - 0.1), carvedOff).probability()).isCloseTo(0.25, offset(1e-8));
+        assertThat(left.chanceBelow(mm(wood + 0.21), carvedOff).probability()).isCloseTo(1, offset(1e-12));
+    }
 }

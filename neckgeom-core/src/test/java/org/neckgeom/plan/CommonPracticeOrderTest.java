@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The usual neck against the sequence general trade texts agree on (common practice, see the file's header). */
@@ -53,6 +54,7 @@ class CommonPracticeOrderTest {
         assertThat(plan.clashes().isEmpty()).isTrue();
     }
 
+    @Tag("long")
     @Test
     void needsAlone_forceTheOrdersThatHaveAReason() throws IOException {
         List<String[]> forced = rows("before");

@@ -21,6 +21,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,6 +154,7 @@ class NeckReadingsTest {
         assertThat(check(with(feature, value, u), name).outcome()).isEqualTo(outcome);
     }
 
+    @Tag("long")
     @Test
     void channelRead_isDone_andItsSettingsAreNoLongerAsked() {
         NeckPlan cut = with(CHANNEL_DEPTH, 9.3, 0.02);

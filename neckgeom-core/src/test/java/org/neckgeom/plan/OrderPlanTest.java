@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.plan.Clash.Kind;
 
@@ -41,6 +42,7 @@ class OrderPlanTest {
         return work;
     }
 
+    @Tag("long")
     @Test
     void plan_keepsKeptOrdersAndMeetsEveryNeed() {
         int working = 0;
@@ -90,6 +92,7 @@ class OrderPlanTest {
         }
     }
 
+    @Tag("long")
     @Test
     void plan_staysTheSame_whenAnOrderItKeepsAnywayIsKept() {
         int tried = 0;
@@ -182,6 +185,7 @@ class OrderPlanTest {
         return only;
     }
 
+    @Tag("long")
     @Test
     void keptOrdersOfAClash_forceItTogether_andNoneIsIdle() {
         int blamed = 0;
@@ -210,6 +214,7 @@ class OrderPlanTest {
         assertThat(blamed).isGreaterThan(50);
     }
 
+    @Tag("long")
     @Test
     void toString_staysShort_whateverIsAsked() {
         for (long seed = 0; seed < 200; seed++) {

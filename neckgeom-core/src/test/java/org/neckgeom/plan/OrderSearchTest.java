@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The search against every order there is, on sets small enough to try them all. */
+@Tag("long")
 class OrderSearchTest {
 
     private static final int PROBLEMS = 600;

@@ -5,6 +5,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.shop.FeelerSet;
@@ -12,6 +13,7 @@ import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.Amount;
 
 /** Whole centring sessions on invented machines: is the estimate's error as large as it says it is? */
+@Tag("long")
 class CentringSessionsTest {
 
     private static final int SESSIONS = 10_000;

@@ -9,11 +9,13 @@ import static org.neckgeom.units.ShopUnits.thou;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.units.Amount;
 
 class ClosureTest {
 
@@ -144,5 +146,69 @@ class ClosureTest {
     void slotShouldBe_refusesNothingAsUncertainty() {
         assertThatThrownBy(() -> Closure.of(trial(30, 31, 6, 67)).slotShouldBe(mm(6), mm(0)))
                 .hasMessage("expected slot width's uncertainty must be more than 0 mm, but was 0 mm");
+    }
+
+    /** By hand: of three readings the odd one lies 2/3 of its error from the mean, and 3 u sqrt(2/3) is let pass. */
+    @Test
+    void of_letsRepeatedReadingsDifferByThreeTimesTheirRepeatability() {
+        double most = 3 * 0.02 * Math.sqrt(2 / 3.0) * 1.5;
+
+        assertThat(repeated(most - 1e-6).closes()).isTrue();
+        assertThat(repeated(most + 1e-6).closes()).isFalse();
+        assertThat(repeated(-most - 1e-6).suspects()).containsExactly(TrialReading.FAR_WALL);
+    }
+
+    private static Closure repeated(double error) {
+        List<Amount<Length>> odd = List.of(mm(30), mm(30), mm(30 + Math.abs(error)));
+        List<Amount<Length>> even = List.of(mm(31), mm(31), mm(31));
+        return Closure.of((error > 0 ? TrialCut.walls(odd, even) : TrialCut.walls(even, odd)).readWithin(mm(0.02)));
+    }
+
+    /** By hand: 2 sqrt(u^2 + u^2 + 2 r u u + u^2 + u^2). */
+    @Test
+    void allowed_growsWhereOneErrorIsInBothWalls() {
+        TrialCut alike = trial(30, 31, 6, 67).wallsCorrelated(1);
+        TrialCut opposite = trial(30, 31, 6, 67).wallsCorrelated(-1);
+
+        assertThat(Closure.of(trial(30, 31, 6, 67)).allowedMm()).isCloseTo(2 * 0.02 * 2, within(1e-15));
+        assertThat(Closure.of(alike).allowedMm()).isCloseTo(2 * 0.02 * Math.sqrt(6), within(1e-15));
+        assertThat(Closure.of(opposite).allowedMm()).isCloseTo(2 * 0.02 * Math.sqrt(2), within(1e-15));
+    }
+
+    @Test
+    void wallsThatFillThePiece_leaveNoSlot() {
+        assertThat(Closure.of(TrialCut.walls(mm(34), mm(33)).piece(mm(67))).closes())
+                .isFalse();
+        assertThat(Closure.of(TrialCut.walls(mm(34), mm(32.9)).piece(mm(67))).closes())
+                .isTrue();
+    }
+
+    @Test
+    void cutBy_expectsTheCutterWithItsRunout() {
+        Cutter wobbly = Cutter.straight(mm(6)).runout(mm(0.5));
+
+        // 6.5 was read and 6.5 is expected: the slot is not to blame.
+        assertThat(Closure.of(trial(30, 31, 6.5, 67)).cutBy(wobbly).suspects()).doesNotContain(TrialReading.SLOT);
+        assertThat(Closure.of(trial(30, 31, 5.5, 67)).cutBy(wobbly).suspects()).containsExactly(TrialReading.SLOT);
+    }
+
+    @Test
+    void misfit_thatIsAWholeDivisionIsNamed() {
+        assertThat(Closure.of(trial(30, 31, 6, 68)).toString())
+                .contains("the misfit is about 1 mm, a whole division misread?");
+        assertThat(Closure.of(trial(30, 31, 6, 67.5)).toString())
+                .contains("the misfit is about 0.5 mm, a whole division misread?");
+        assertThat(Closure.of(trial(30, 31, 6, 67.3)).toString()).doesNotContain("division");
+        assertThat(Closure.of(TrialCut.walls(inch(1.2), inch(1.2))
+                                .slot(inch(0.25))
+                                .piece(inch(2.6))
+                                .readWithin(thou(0.8)))
+                        .toString())
+                .contains("the misfit is about 0.05 in, a whole division misread?");
+    }
+
+    @Test
+    void misfit_thatPrintsAsNothingIsNone() {
+        assertThat(Closure.of(trial(29.84, 31.26, 6, 67.1))).hasToString("readings close exactly, allowed 0.080 mm");
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.TrialCut;
 
 class FenceMoveTest {
 
@@ -125,5 +126,69 @@ class FenceMoveTest {
                 .hasToString("0.013 + 0.015 in leaves (0.711 mm), 0.001 mm over");
         assertThat(FenceMove.of(Offset.of(thou(28), thou(0.5))).leaves(FeelerSet.metric20()))
                 .hasToString("0.70 mm leaf (27.6 thou), 0.4 thou short");
+    }
+
+    @Test
+    void questions_areRefusedWhereNoMoveIsAdvised() {
+        FenceMove refused = Centring.of(
+                        TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(68)).readWithin(mm(0.02)))
+                .move();
+        String why = "readings do not close: 1.000 mm short, allowed 0.080; read again: ";
+
+        assertThat(refused.isAdvised()).isFalse();
+        assertThatThrownBy(refused::isTowardTheCutter)
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageStartingWith(why);
+        assertThatThrownBy(() -> refused.leaves(FeelerSet.metric20())).hasMessageStartingWith(why);
+        assertThatThrownBy(() -> refused.at(Fence.onePiece(mm(600)))).hasMessageStartingWith(why);
+        assertThat(refused.toString()).startsWith("no move advised: " + why);
+    }
+
+    @Test
+    void leaves_areOneToSix() {
+        assertThat(move(-0.71, 0.014).leaves(FeelerSet.metric20(), 1).leaves()).hasSize(1);
+        assertThat(move(5.4, 0.001).leaves(FeelerSet.metric20(), 6).heightMm()).isCloseTo(5.25, within(0.16));
+        assertThatThrownBy(() -> move(1, 0.01).leaves(FeelerSet.metric20(), 0))
+                .hasMessage("leaves in a stack must be 1 to 6, but were 0");
+    }
+
+    @Test
+    void at_aPivotingFenceChangesStacksInTheMovesDirection() {
+        FeelerSet few = FeelerSet.of(List.of(mm(0.30), mm(0.38), mm(0.50)));
+        Fence same = Fence.onePiece(mm(600));
+
+        assertThat(move(0.08, 0.005).at(same).leaves(few).remedy())
+                .startsWith("in two moves: set the block over 0.30 leaf, then put 0.38 leaf");
+        assertThat(move(-0.08, 0.005).at(same).leaves(few).remedy())
+                .startsWith("in two moves: set the block over 0.38 leaf, then put 0.30 leaf");
+    }
+
+    @Test
+    void at_aPivotingFenceTheUncertaintyGrowsWithTheLever() {
+        StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600), mm(300), mm(450)));
+
+        assertThat(gap.ratio()).isCloseTo(1.5, within(1e-12));
+        assertThat(gap.uncertainty().house()).isCloseTo(0.021, within(1e-15));
+        assertThat(gap.leaves(FeelerSet.metric20()).isClose()).isTrue();
+    }
+
+    /** Two leaves make at most 1.95 mm: 3.9 in two moves exactly, and what is far beyond is not for leaves. */
+    @Test
+    void leaves_countTheMovesOfALongWay() {
+        assertThat(move(3.95, 0.001).leaves(FeelerSet.metric20(), 2).remedy())
+                .isEqualTo("in 3 moves: 2 times 0.95 + 1.00 leaves, then 0.05 leaf, exact");
+        assertThat(move(2.2, 0.001).leaves(FeelerSet.metric20(), 2).remedy())
+                .isEqualTo("in 2 moves: 0.95 + 1.00 leaves, then 0.25 leaf, exact");
+        assertThat(move(500, 0.001).leaves(FeelerSet.metric20(), 2).remedy()).startsWith("too far for leaves");
+    }
+
+    @Test
+    void leaves_areCloseWithinTwiceTheUncertaintyOrAFiftiethOfAMillimetre() {
+        FeelerSet one = FeelerSet.of(List.of(mm(0.5)));
+
+        assertThat(move(0.52, 0).leaves(one).isClose()).isTrue();
+        assertThat(move(0.521, 0).leaves(one).isClose()).isFalse();
+        assertThat(move(0.56, 0.03).leaves(one).isClose()).isTrue();
+        assertThat(move(0.561, 0.03).leaves(one).isClose()).isFalse();
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -236,5 +237,91 @@ class RodSlotTest {
         assertThat(slot.depth()).hasToString("0.375 in deep: rod 0.375, cover strip 0, clearance 0");
         assertThat(slot.in(LengthStyle.MILLIMETRES).depth())
                 .hasToString("9.525 mm deep: rod 9.525, cover strip 0, clearance 0");
+    }
+
+    private static List<String> codes(Channel channel, Cutter cutter, Blank blank) {
+        return RodSlot.of(channel).cautions(cutter, blank).list().stream()
+                .map(Caution::code)
+                .toList();
+    }
+
+    /** Common practice: 3 mm of floor, 300 mm to hold, 75 mm between hand and cutter, a slot 0.2 mm wider than the rod. */
+    @Test
+    void cautions_beginAtTheirLimits() {
+        Channel nine = Channel.forRod(Rod.twoWay(mm(200), mm(6), mm(9)));
+        Channel pocket = nine.pocket(mm(20), mm(10), mm(12));
+        Channel arched = Channel.forRod(Rod.singleAction(mm(200), mm(5)))
+                .clearance(mm(4))
+                .arched(mm(3));
+
+        assertThat(codes(nine, CUTTER, Blank.of(mm(640), mm(80), mm(12)))).doesNotContain("THIN_FLOOR");
+        assertThat(codes(nine, CUTTER, Blank.of(mm(640), mm(80), mm(11.99)))).contains("THIN_FLOOR");
+        assertThat(codes(pocket, CUTTER, Blank.of(mm(640), mm(80), mm(14.99)))).contains("THIN_FLOOR");
+        assertThat(codes(arched, CUTTER, Blank.of(mm(640), mm(80), mm(15)))).doesNotContain("THIN_FLOOR");
+        assertThat(codes(arched, CUTTER, Blank.of(mm(640), mm(80), mm(14.99)))).contains("THIN_FLOOR");
+        assertThat(codes(nine, CUTTER, Blank.of(mm(300), mm(75), mm(20)))).doesNotContain("NARROW_STOCK");
+        assertThat(codes(nine, CUTTER, Blank.of(mm(299), mm(75), mm(20)))).contains("NARROW_STOCK");
+        assertThat(codes(nine, CUTTER, Blank.of(mm(300), mm(74), mm(20)))).contains("NARROW_STOCK");
+    }
+
+    @Test
+    void cautions_ofACutterTooShortOrTooWideBeginAtItsSize() {
+        Channel nine = Channel.forRod(Rod.twoWay(mm(200), mm(6), mm(9)));
+        Channel wide = nine.sidePlay(mm(0.3));
+        Cutter thick = CUTTER.shank(mm(6)).standOut(mm(30));
+        Blank blank = Blank.of(mm(640), mm(80), mm(20));
+
+        assertThat(codes(nine, thick.flutes(2, mm(9)), blank)).doesNotContain("SHORT_FLUTES");
+        assertThat(codes(nine, thick.flutes(2, mm(8.9)), blank)).contains("SHORT_FLUTES");
+        // A shank thinner than the cutter follows it down.
+        assertThat(codes(nine, thick.flutes(2, mm(8)).shank(mm(5)), blank)).doesNotContain("SHORT_FLUTES");
+        assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).standOut(mm(9)), blank))
+                .doesNotContain("SHORT_FLUTES");
+        assertThat(codes(nine, CUTTER.flutes(2, mm(8)).shank(mm(5)).standOut(mm(8.9)), blank))
+                .contains("SHORT_FLUTES");
+        assertThat(codes(nine, Cutter.straight(mm(6.1)).runout(mm(0.09)), blank))
+                .doesNotContain("CUTTER_TOO_WIDE");
+        assertThat(codes(nine, Cutter.straight(mm(6.1)).runout(mm(0.11)), blank))
+                .contains("CUTTER_TOO_WIDE");
+        // The channel was meant to be that wide.
+        assertThat(codes(wide, Cutter.straight(mm(6.3)), blank)).doesNotContain("CUTTER_TOO_WIDE");
+    }
+
+    @Test
+    void everyQuestion_refusesABlankTheChannelDoesNotGoInto() {
+        Blank thin = Blank.of(mm(640), mm(61), mm(10.2)).nutAt(mm(20));
+        RodSlot pocket = RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)));
+        String message = "channel depth must be less than the blank's thickness of 10.2 mm, but was 10.2 mm";
+
+        assertThatThrownBy(() -> SLOT.stops(CUTTER, thin)).hasMessage(message);
+        assertThatThrownBy(() -> SLOT.skewFrom(thin)).hasMessage(message);
+        assertThatThrownBy(() -> SLOT.cautions(CUTTER, thin)).hasMessage(message);
+        assertThatThrownBy(() -> pocket.pocketStops(
+                        CUTTER, Blank.of(mm(640), mm(61), mm(12)).nutAt(mm(20))))
+                .hasMessage("channel depth must be less than the blank's thickness of 12 mm, but was 12 mm");
+    }
+
+    @Test
+    void pocketPasses_needAPocket() {
+        assertThatThrownBy(() -> SLOT.pocketPasses(Passes.noDeeperThan(mm(3))))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("no pocket");
+        assertThat(RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)))
+                        .pocketPasses(Passes.noDeeperThan(mm(3)))
+                        .passes())
+                .hasSize(4);
+    }
+
+    @Test
+    void stops_takeACutterAsWideAsTheChannelIsLong() {
+        RodSlot shortest =
+                RodSlot.of(Channel.forRod(Rod.twoWay(mm(10), mm(10), mm(9))).startingAt(mm(3)));
+
+        SlotStops stops = shortest.stops(Cutter.straight(mm(10)), BLANK);
+
+        // One plunge: the blank touches both stops at once.
+        assertThat(stops.rear().fromCentreMm() + stops.front().fromCentreMm()).isCloseTo(640, within(1e-12));
+        assertThatThrownBy(() -> shortest.stops(Cutter.straight(mm(10.1)), BLANK))
+                .hasMessage("cutter diameter must be no more than the channel's length of 10 mm, but was 10.1 mm");
     }
 }

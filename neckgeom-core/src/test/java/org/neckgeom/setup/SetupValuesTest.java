@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.rpm;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,7 @@ import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.testing.Approved;
 
 /** What every answer of this package owes its reader: it prints itself, in any locale, and compares by value. */
 class SetupValuesTest {
@@ -138,6 +140,8 @@ class SetupValuesTest {
                 .isEqualTo(made.same().get())
                 .hasSameHashCodeAs(made.same().get());
         assertThat(first).isNotEqualTo(made.other()).isNotEqualTo(null).isNotEqualTo("text");
+        // Allowed to be the same, but then hash tables would be lists.
+        assertThat(first).doesNotHaveSameHashCodeAs(made.other());
     }
 
     @ParameterizedTest
@@ -177,5 +181,18 @@ class SetupValuesTest {
     @Test
     void cautions_haveEachACodeOfItsOwn() {
         assertThat(slot(9).cautions(CUTTER)).extracting(Caution::code).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void texts_areTheApprovedOnes() {
+        Stream<Object> questions = Stream.of(
+                rounds(29.84),
+                TurnedPass.widened(mm(6), mm(6.1)),
+                slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)),
+                CutterLoad.of(CUTTER, BLANK),
+                CutterLoad.of(CUTTER, BLANK).feed(mmPerMinute(1800), rpm(16000)));
+        Stream<Object> answers = answers().flatMap(made -> Stream.of(made.same().get(), made.other()));
+
+        Approved.hold("setup", Map.of("texts.txt", Approved.texts(Stream.concat(answers, questions))));
     }
 }

@@ -9,16 +9,19 @@ import java.util.Map;
 import java.util.TimeZone;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.testing.Approved;
 import org.neckgeom.units.ShopUnits;
 
 /**
  * A plan, its sheet, page, templates and data have the same bytes wherever they are made: with a decimal comma, with
  * Arabic and Devanagari digits, where the small letter of I has no dot, in any time zone.
  */
+@Tag("long")
 class LocalesTest {
 
     private static final Locale LOCALE = Locale.getDefault();
@@ -56,11 +59,15 @@ class LocalesTest {
                 .isNotEqualTo("1,234.5|I" + ZONE.getID());
 
         assertThat(everything()).isEqualTo(atHome);
-        Approved.hold(Map.of(
-                "octave.txt", PlainText.of(Necks.octaveContents()),
-                "octave.html", Page.of(Necks.octaveContents()),
-                "octave-template.svg", Template.of(SampleNecks.octaveMandolin()).toSvg(),
-                "octave-template.dxf", Template.of(SampleNecks.octaveMandolin()).toDxf()));
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "octave.txt", PlainText.of(Necks.octaveContents()),
+                        "octave.html", Page.of(Necks.octaveContents()),
+                        "octave-template.svg",
+                                Template.of(SampleNecks.octaveMandolin()).toSvg(),
+                        "octave-template.dxf",
+                                Template.of(SampleNecks.octaveMandolin()).toDxf()));
     }
 
     private static List<String> everything() {

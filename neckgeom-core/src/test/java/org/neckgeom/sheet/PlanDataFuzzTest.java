@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Mutants of a plan's data: each is read as a design or refused in a sentence. */
+@Tag("long")
 class PlanDataFuzzTest {
 
     private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);

@@ -22,6 +22,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,6 +48,7 @@ import tools.jackson.databind.node.ObjectNode;
  * Plans, designs and budgets to JSON and back, with a general JSON library (Jackson) in between, against a JSON Schema judged
  * by a general validator (json-schema-validator, draft 2020-12).
  */
+@Tag("long")
 class PlanRoundTripTest {
 
     private static final JsonMapper JACKSON = JsonMapper.shared();

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -19,6 +20,7 @@ import org.neckgeom.setup.Caution;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.testing.Approved;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 import org.w3c.dom.Document;
@@ -32,12 +34,12 @@ class SheetTest {
 
     @Test
     void toText_isTheApprovedOne() {
-        Approved.hold(Map.of("octave.txt", PlainText.of(OCTAVE), "bass.txt", PlainText.of(BASS)));
+        Approved.hold("sheet", Map.of("octave.txt", PlainText.of(OCTAVE), "bass.txt", PlainText.of(BASS)));
     }
 
     @Test
     void toHtml_isTheApprovedOne() {
-        Approved.hold(Map.of("octave.html", Page.of(OCTAVE), "bass.html", Page.of(BASS)));
+        Approved.hold("sheet", Map.of("octave.html", Page.of(OCTAVE), "bass.html", Page.of(BASS)));
     }
 
     @Test
@@ -270,6 +272,7 @@ class SheetTest {
     }
 
     /** Safety, said in both units, and leaves, called as they are stamped, aside. */
+    @Tag("long")
     @Test
     void in_leavesNothingInAnotherUnit() {
         for (LengthStyle style : List.of(LengthStyle.DECIMAL_INCHES, LengthStyle.INCH_FRACTIONS)) {

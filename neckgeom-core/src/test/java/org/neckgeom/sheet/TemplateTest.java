@@ -15,6 +15,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.testing.Approved;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -28,17 +29,22 @@ class TemplateTest {
 
     @Test
     void toSvg_isTheApprovedOne() {
-        Approved.hold(Map.of(
-                "octave-template.svg",
-                Template.of(SampleNecks.octaveMandolin()).toSvg(),
-                "bass-template.svg",
-                BASS.toSvg()));
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "octave-template.svg",
+                        Template.of(SampleNecks.octaveMandolin()).toSvg(),
+                        "bass-template.svg",
+                        BASS.toSvg()));
     }
 
     @Test
     void toDxf_isTheApprovedOne() {
-        Approved.hold(Map.of(
-                "octave-template.dxf", Template.of(SampleNecks.octaveMandolin()).toDxf()));
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "octave-template.dxf",
+                        Template.of(SampleNecks.octaveMandolin()).toDxf()));
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -186,6 +187,7 @@ class BeamScanTest {
                 .hasMessageContaining("buckle");
     }
 
+    @Tag("long")
     @Test
     void of_agreesWithAFiniteDifferenceBeam() {
         // Nothing shared with the code: sections summed from thin layers; w'' = (M + pull on the bent neck)/EI with

@@ -12,6 +12,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
@@ -24,6 +25,7 @@ import org.neckgeom.stock.Wood;
 /** Relief of whole necks against a finite-difference neck solved by Hipparchus, and what must hold for any neck. */
 class ReliefTest {
 
+    @Tag("long")
     @Test
     void underStrings_agreesWithAFiniteDifferenceNeck() {
         for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {

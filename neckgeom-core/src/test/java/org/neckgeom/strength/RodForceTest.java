@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.NeckDesign;
@@ -19,6 +20,7 @@ import org.neckgeom.strength.RodForce.Reach;
 /** The rod's force put back into the neck and into a finite-difference neck; what a rod cannot do. */
 class RodForceTest {
 
+    @Tag("long")
     @Test
     void force_leavesTheWantedReliefInAFiniteDifferenceNeck() {
         for (NeckDesign neck : List.of(Necks.mandolin(), SampleNecks.guitar(), SampleNecks.shortScaleBass())) {

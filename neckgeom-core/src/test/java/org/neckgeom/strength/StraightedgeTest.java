@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -99,6 +100,7 @@ class StraightedgeTest {
                 .isNaN();
     }
 
+    @Tag("long")
     @Test
     void interval_holdsNinetyFivePercentOfSimulatedNecks() {
         long seed = 20260218;

@@ -12,6 +12,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
@@ -23,6 +24,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /** Laws that stiffness, load and weather keep, each at 1,000 places or more. */
+@Tag("long")
 class StrengthPropertiesTest {
 
     private static final long SEED = 20_261_130;

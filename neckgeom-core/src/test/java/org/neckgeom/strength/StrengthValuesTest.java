@@ -6,6 +6,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.testing.Approved;
 
 /** What every answer of this package keeps: equality by what was asked, short text, the word estimate. */
 class StrengthValuesTest {
@@ -66,6 +68,11 @@ class StrengthValuesTest {
         assertThat(about(Necks.mandolin()).map(Supplier::get))
                 .doesNotContainAnyElementsOf(
                         about(SampleNecks.guitar()).map(Supplier::get).toList());
+        // Allowed to be the same, but then hash tables would be lists.
+        assertThat(about(Necks.mandolin()).map(question -> question.get().hashCode()))
+                .doesNotContainAnyElementsOf(about(SampleNecks.guitar())
+                        .map(question -> question.get().hashCode())
+                        .toList());
         assertThat(weather(25)).isNotEqualTo(weather(26)).isEqualTo(weather(25)).hasSameHashCodeAs(weather(25));
         assertThat(StringHeights.usual()).isNotEqualTo(StringHeights.usual().frets(mm(1)));
         assertThat(StringHeights.usual().frets(mm(1.1)))
@@ -97,5 +104,10 @@ class StrengthValuesTest {
                         .across(mm(46), Wood.INDIAN_ROSEWOOD)
                         .toString())
                 .startsWith("46 mm across Indian rosewood: smaller\n  change    -0.21 mm (95 %: -0.38 to -0.09 mm)");
+    }
+
+    @Test
+    void texts_areTheApprovedOnes() {
+        Approved.hold("strength", Map.of("texts.txt", Approved.texts(questions().map(Supplier::get))));
     }
 }

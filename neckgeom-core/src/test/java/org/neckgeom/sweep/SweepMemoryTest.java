@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A million designs of a kilobyte each, a gigabyte in all, go through a heap of 12 MB. */
+@Tag("long")
 class SweepMemoryTest {
 
     /** A design that weighs a kilobyte. */

@@ -2,7 +2,9 @@ package org.neckgeom.sweep;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.thou;
@@ -16,11 +18,13 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
 import java.util.stream.LongStream;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -310,5 +314,186 @@ class SweepTest {
         assertThat(woods.toString()).hasSizeLessThan(300);
         assertThat(woods.result(0, neck -> neck).toString()).hasSizeLessThan(1000);
         assertThat(woods.keeping(neck -> true).toString()).hasSizeLessThan(1000).contains(" more");
+    }
+
+    @Test
+    void keeping_inParallel_saysTheSame() {
+        Sweep<Point> larger = GRID.over("x", Axis.steps(mm(0), mm(99), mm(1)), (point, x) -> {
+            if (x.value() == 50) {
+                throw new IllegalArgumentException("50 will not do");
+            }
+            return point;
+        });
+
+        SweepSummary<Point> inParallel =
+                larger.results(point -> point.a > 1).parallel().collect(SweepSummary.collector());
+
+        assertThat(inParallel).isEqualTo(larger.keeping(point -> point.a > 1));
+        assertThat(inParallel.asked()).isEqualTo(3000);
+        assertThat(inParallel.refused()).isEqualTo(30);
+        assertThat(inParallel.kept()).isEqualTo(1980);
+        assertThat(inParallel.first().orElseThrow().index()).isEqualTo(1000);
+    }
+
+    @Test
+    void keeping_countsWhatWasRefusedAndSaysTheFirstReason() {
+        String lengthy = "a reason ".repeat(100);
+
+        SweepSummary<Point> summary = GRID.keeping(point -> {
+            if (point.c == 7) {
+                throw new ArithmeticException("no answer for " + point.a + " and " + point.b);
+            }
+            return true;
+        });
+        SweepSummary<Point> wordy = GRID.keeping(point -> {
+            throw new ArithmeticException(lengthy);
+        });
+
+        assertThat(summary.refused()).isEqualTo(15);
+        assertThat(summary.kept()).isEqualTo(15);
+        assertThat(summary.toString()).endsWith("15, the first: no answer for 1.0 and 0.0");
+        assertThat(wordy.refused()).isEqualTo(30);
+        assertThat(wordy.first()).isEmpty();
+        assertThat(wordy.toString()).endsWith("...").hasSizeLessThan(600);
+    }
+
+    @Test
+    void summary_inAnotherStyle_isSaidInInches() {
+        SweepSummary<Point> summary = GRID.keeping(point -> point.a > 1);
+
+        assertThat(summary.in(LengthStyle.DECIMAL_INCHES)).hasToString("""
+                        20 of 30 designs will do
+                          a  0.0787 in to 0.1181 in
+                          c  7, 8
+                          b  0 in to 0.0394 in""");
+        assertThat(summary.in(LengthStyle.DECIMAL_INCHES).first().orElseThrow().toString())
+                .contains("0.0787 in");
+        assertThat(GRID.keeping(point -> false).in(LengthStyle.DECIMAL_INCHES).first())
+                .isEmpty();
+    }
+
+    @Test
+    void summaries_areEqualWhenTheirCountsRangesAndFirstDesignAre() {
+        SweepSummary<Point> summary = GRID.keeping(point -> point.a > 1);
+
+        assertThat(summary)
+                .isEqualTo(GRID.keeping(point -> point.a >= 2))
+                .hasSameHashCodeAs(GRID.keeping(point -> point.a >= 2));
+        assertThat(summary)
+                .isNotEqualTo(GRID.keeping(point -> point.a < 3))
+                .isNotEqualTo(GRID.keeping(point -> point.a > 0))
+                .isNotEqualTo("20 of 30 designs will do");
+        assertThat(summary.hashCode())
+                .isNotEqualTo(GRID.keeping(point -> point.a < 3).hashCode());
+    }
+
+    @Test
+    void keeping_ofChoices_namesThreeAndCountsTheRest() {
+        Sweep<Point> four = Sweep.of(new Point(0, 0, 0))
+                .overEach("c", List.of(1, 2, 3, 4), (point, c) -> new Point(point.a, point.b, c));
+
+        assertThat(four.keeping(point -> point.c < 4).toString()).endsWith("c  1, 2, 3");
+        assertThat(four.keeping(point -> true).toString()).endsWith("c  1, 2, 3 and 1 more");
+    }
+
+    @Test
+    void results_areEqualOnlyForTheSamePlaceAndAnswer() {
+        SweepResult<Point, Double> result = GRID.result(3, QUESTION);
+
+        assertThat(result)
+                .isNotEqualTo(GRID.result(4, QUESTION))
+                .isNotEqualTo(GRID.result(3, point -> 1.0))
+                .isNotEqualTo("design 3");
+        assertThat(result.hashCode()).isNotEqualTo(GRID.result(4, QUESTION).hashCode());
+    }
+
+    @Test
+    void result_printsItsAnswerAndSettings() {
+        assertThat(GRID.result(6, QUESTION)).hasToString("""
+                design 6: 180.25
+                  a  1 mm
+                  c  8
+                  b  0.25 mm""");
+        assertThat(GRID.<Double>result(0, point -> {
+                    throw new ArithmeticException("no answer");
+                }))
+                .hasToString("""
+                design 0: refused: no answer
+                  a  1 mm
+                  c  7
+                  b  0 mm""");
+        assertThat(GRID.result(0, point -> "x".repeat(300)).toString()).doesNotContain("...");
+        assertThat(GRID.result(0, point -> "x".repeat(301)).toString()).contains("x".repeat(300) + "...\n");
+    }
+
+    @Test
+    void result_refusesAPlaceOutsideTheSweep() {
+        assertThat(GRID.result(29, QUESTION).index()).isEqualTo(29);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> GRID.result(30, QUESTION))
+                .withMessage("index of a design must be between 0 and 29, but was 30");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> GRID.result(-1, QUESTION))
+                .withMessage("index of a design must be between 0 and 29, but was -1");
+    }
+
+    @Test
+    void lists_nameTheMemberThatIsLeftOut() {
+        assertThatNullPointerException()
+                .isThrownBy(() -> Sweep.ofEach(java.util.Arrays.asList(SampleNecks.guitar(), null)))
+                .withMessage("design");
+        assertThatNullPointerException()
+                .isThrownBy(() -> GRID.overEach("d", java.util.Arrays.asList(1, null), (point, d) -> point))
+                .withMessage("choice");
+    }
+
+    @Test
+    void over_refusesANameGivenTwice() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> GRID.over("a", Axis.steps(mm(0), mm(1), mm(1)), (point, a) -> point))
+                .withMessage("axes must have different names, but \"a\" was given twice");
+    }
+
+    @Test
+    void axis_takesAThousandMillionValuesAndNoMore() {
+        Axis<Length> most = Axis.steps(mm(0), mm(499_999_999.5), mm(0.5));
+
+        assertThat(most.size()).isEqualTo(1_000_000_000);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Axis.steps(mm(0), mm(500_000_000), mm(0.5)))
+                .withMessage("values on an axis must be 1000000000 or fewer, but were 1000000001");
+    }
+
+    @Test
+    void axis_ofTemperatures_stepsByDifferences() {
+        Axis<Temperature> inFahrenheit = Axis.steps(
+                Amount.of(50, ShopUnit.FAHRENHEIT), Amount.of(77, ShopUnit.FAHRENHEIT), Amount.of(5, ShopUnit.CELSIUS));
+
+        assertThat(inFahrenheit.size()).isEqualTo(4);
+        assertThat(inFahrenheit.value(1).value()).isCloseTo(59, within(1e-9));
+        assertThat(inFahrenheit.value(3).value()).isCloseTo(77, within(1e-9));
+    }
+
+    @Test
+    void axis_refusesAPlaceOutsideIt() {
+        Axis<Length> axis = Axis.steps(mm(0), mm(4), mm(1));
+
+        assertThat(axis.value(4)).isEqualTo(mm(4));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> axis.value(5))
+                .withMessage("index of a value must be between 0 and 4, but was 5");
+        assertThatIllegalArgumentException().isThrownBy(() -> axis.value(-1)).withMessageContaining("but was -1");
+    }
+
+    @Test
+    void axes_areEqualOnlyForTheSameValues() {
+        Axis<Length> axis = Axis.steps(mm(0), mm(4), mm(1));
+
+        assertThat(axis)
+                .isEqualTo(Axis.steps(mm(0), mm(4), mm(1)))
+                .isNotEqualTo(Axis.steps(mm(0), mm(5), mm(1)))
+                .isNotEqualTo(Axis.of(List.of(mm(0), mm(1), mm(2), mm(3), mm(4))))
+                .isNotEqualTo("5 values from 0 mm to 4 mm");
+        assertThat(axis.hashCode()).isNotEqualTo(Axis.steps(mm(0), mm(5), mm(1)).hashCode());
     }
 }
