@@ -30,6 +30,11 @@ public final class HouseUnits {
     /** Smallest size that is not 0 in its house unit: what is less is a slip too, and would overflow when divided by. */
     public static final double LEAST = 1e-30;
 
+    /** The same two as bits: doubles over 0 are ordered as their bits are, and whole numbers are compared three at a time. */
+    private static final long MOST_BITS = Double.doubleToRawLongBits(MOST);
+
+    private static final long LEAST_BITS = Double.doubleToRawLongBits(LEAST);
+
     private HouseUnits() {}
 
     /**
@@ -43,12 +48,25 @@ public final class HouseUnits {
      * @throws IllegalArgumentException if it is of another kind (through a raw type), not finite, too large or too small
      */
     public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
+        if (quantity instanceof Amount<Q> own && own.unit() == unit && isUsual(Math.abs(own.house()))) {
+            return own.house();
+        }
+        return looked(quantity, unit, name);
+    }
+
+    /** Says by one comparison whether a number lies from {@link #LEAST} to {@link #MOST}; no NaN does, nor what is under 0. */
+    private static boolean isUsual(double size) {
+        // Moved so that the least of them is the least long there is.
+        return Double.doubleToRawLongBits(size) - LEAST_BITS + Long.MIN_VALUE
+                <= MOST_BITS - LEAST_BITS + Long.MIN_VALUE;
+    }
+
+    private static <Q extends Quantity<Q>> double looked(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         // The wildcard keeps a raw-typed lie from becoming a ClassCastException before it can be named.
         Quantity<?> any = Objects.requireNonNull(quantity, name);
         Objects.requireNonNull(unit, "unit");
         if (any instanceof Amount<?> own) {
-            // The same unit is the usual case, and spares the look at both kinds.
-            if (own.unit() != (ShopUnit<?>) unit && own.unit().kind() != (Class<?>) unit.kind()) {
+            if (own.unit().kind() != (Class<?>) unit.kind()) {
                 throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
             }
             return inReach(own.house(), own, unit, name);
@@ -239,6 +257,9 @@ public final class HouseUnits {
      * @return the number in the house unit, more than 0
      */
     public static <Q extends Quantity<Q>> double positive(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
+        if (quantity instanceof Amount<Q> own && own.unit() == unit && isUsual(own.house())) {
+            return own.house();
+        }
         double value = of(quantity, unit, name);
         if (!(value > 0)) {
             throw refused(name, "more than 0 " + unitOf(quantity, unit.house()), quantity);
@@ -256,6 +277,9 @@ public final class HouseUnits {
      * @return the number in the house unit, 0 or more
      */
     public static <Q extends Quantity<Q>> double notNegative(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
+        if (quantity instanceof Amount<Q> own && own.unit() == unit && isUsual(own.house())) {
+            return own.house();
+        }
         double value = of(quantity, unit, name);
         if (!(value >= 0)) {
             throw refused(name, "0 " + unitOf(quantity, unit.house()) + " or more", quantity);

@@ -2,6 +2,7 @@ package org.neckgeom.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.neckgeom.units.ShopUnits.celsius;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.fahrenheit;
@@ -9,6 +10,8 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
+import java.util.List;
+import javax.measure.quantity.Length;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,5 +126,48 @@ class HouseUnitsTest {
                 .hasMessage("stop must be more than 3 in, but was 2.4016 in");
         assertThat(HouseUnits.refused("stop", "2 mm or less", ShopUnits.mm(2.00000001)))
                 .hasMessage("stop must be 2 mm or less, but was 2.00000001 mm");
+    }
+
+    @Test
+    void doors_openToTheEndsOfTheReachAndNotPastThem_inAnyUnit() {
+        double[] inside = {
+            HouseUnits.LEAST, Math.nextUp(HouseUnits.LEAST), 1, Math.nextDown(HouseUnits.MOST), HouseUnits.MOST
+        };
+        double[] outside = {
+            Double.MIN_VALUE, Math.nextDown(HouseUnits.LEAST), Math.nextUp(HouseUnits.MOST), Double.MAX_VALUE
+        };
+
+        for (ShopUnit<Length> unit : List.of(ShopUnit.MILLIMETRE, ShopUnit.CENTIMETRE)) {
+            for (double house : inside) {
+                Amount<Length> given =
+                        Amount.ofHouse(house, ShopUnit.MILLIMETRE).in(unit);
+                double mm = given.house();
+
+                assertThat(HouseUnits.of(given, unit, "x")).as("%s", given).isEqualTo(mm);
+                assertThat(HouseUnits.positive(given, unit, "x"))
+                        .as("%s", given)
+                        .isEqualTo(mm);
+                assertThat(HouseUnits.notNegative(given, unit, "x"))
+                        .as("%s", given)
+                        .isEqualTo(mm);
+                assertThat(HouseUnits.mm(given.negated(), "x")).as("-%s", given).isEqualTo(-mm);
+                assertThatThrownBy(() -> HouseUnits.mmPositive(given.negated(), "x"))
+                        .hasMessageContaining("x must be more than 0");
+                assertThatThrownBy(() -> HouseUnits.mmNotNegative(given.negated(), "x"))
+                        .hasMessageContaining("x must be 0");
+            }
+        }
+        for (double house : outside) {
+            Amount<Length> given = Amount.ofHouse(house, ShopUnit.MILLIMETRE);
+
+            assertThatThrownBy(() -> HouseUnits.mm(given, "x")).as("%s", house).hasMessageContaining("in size");
+            assertThatThrownBy(() -> HouseUnits.mm(given.negated(), "x")).hasMessageContaining("in size");
+            assertThatThrownBy(() -> HouseUnits.mmPositive(given, "x")).hasMessageContaining("in size");
+            assertThatThrownBy(() -> HouseUnits.mmNotNegative(given, "x")).hasMessageContaining("in size");
+        }
+        assertThat(HouseUnits.mm(mm(0), "x")).isZero();
+        assertThat(HouseUnits.mmNotNegative(mm(0), "x")).isZero();
+        assertThatThrownBy(() -> HouseUnits.mmPositive(mm(0), "x"))
+                .hasMessage("x must be more than 0 mm, but was 0 mm");
     }
 }

@@ -16,6 +16,12 @@ abstract class ExactLaw {
 
     private static final int MOST_STEPS = 200;
 
+    /** Of a search for a quantile, in standard deviations. */
+    private static final double LAST_STEP = 1e-14;
+
+    /** Of a tail to a standard deviation; where a law is flat, rounding leaves far less. */
+    private static final double LEAST_RISE = 0.01;
+
     private final double sd;
     private final double excess;
     private final double lowest;
@@ -118,10 +124,14 @@ abstract class ExactLaw {
                 low = y;
             }
             double next = y - miss / here[1];
+            // Where the law rises, so small a step ends the search, though it may lead to an end of the bracket itself.
+            if (Math.abs(next - y) <= LAST_STEP * sd && here[1] * sd > LEAST_RISE * tail) {
+                return Math.max(low, Math.min(high, next));
+            }
             // Close by, or in a corner of the law: Newton's step first, halving where it leads out.
             if (!(next > low && next < high) || i % 16 == 15) {
                 next = 0.5 * (low + high);
-            } else if (Math.abs(miss) <= 2e-15 || Math.abs(next - y) <= 1e-14 * sd) {
+            } else if (Math.abs(miss) <= 2e-15 || Math.abs(next - y) <= LAST_STEP * sd) {
                 return next;
             }
             if (high - low <= 4e-16 * sd || next == y) {

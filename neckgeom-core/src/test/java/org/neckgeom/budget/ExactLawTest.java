@@ -307,6 +307,64 @@ class ExactLawTest {
         }
     }
 
+    /** A law that counts how often it is asked, as each time costs as much as all its nodes. */
+    private static final class Counted extends ExactLaw {
+
+        private final ExactLaw law;
+        private int asked;
+
+        private Counted(Parts parts) {
+            super(parts);
+            law = ExactLaw.of(parts);
+        }
+
+        @Override
+        double accuracy() {
+            return law.accuracy();
+        }
+
+        @Override
+        double lower(double y) {
+            return law.lower(y);
+        }
+
+        @Override
+        double upper(double y) {
+            return law.upper(y);
+        }
+
+        @Override
+        double density(double y) {
+            return law.density(y);
+        }
+
+        @Override
+        double[] breaks() {
+            return law.breaks();
+        }
+
+        @Override
+        void tailAndDensity(double y, boolean above, double[] out) {
+            asked++;
+            law.tailAndDensity(y, above, out);
+        }
+    }
+
+    @Test
+    void quantile_asksASmoothLawFourTimesOrSo() {
+        for (String text : new String[] {"n:0.05 r:0.1 t:0.06", "r:1 t:0.3 r:0.2 r:0.5", "n:0.3 r:0.4"}) {
+            Counted law = new Counted(ChainTable.parts(text));
+            int most = 0;
+            for (int i = 1; i < 1_000; i++) {
+                law.asked = 0;
+                // 0.5 * (1 - 0.95) is not 0.025, and rounds about it differently.
+                law.quantile(0.5 * (1.0 - i / 1_000.0));
+                most = Math.max(most, law.asked);
+            }
+            assertThat(most).as(text).isBetween(2, 7);
+        }
+    }
+
     @Test
     void lower_neverFalls_forRandomChains() {
         SplittableRandom random = new SplittableRandom(31L);
