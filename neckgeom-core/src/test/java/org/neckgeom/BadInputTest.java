@@ -42,6 +42,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.setup.TurnedPass;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
@@ -114,6 +115,7 @@ class BadInputTest {
                 Sweep.of(NeckDesign.named("bare")).result(0, NeckDesign::back),
                 depths.keeping(design -> design.back().depthAtMm(0, design.scale()) > 14),
                 NeckDesign.named("bare"),
+                OrderOfWork.forNeck().keep("glue ears"),
                 neck.head(Head.flat()),
                 strings,
                 rod,

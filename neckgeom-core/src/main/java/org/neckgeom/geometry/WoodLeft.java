@@ -309,9 +309,13 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
         return Objects.hash(channel, back, offset, skew, rounding);
     }
 
-    /** Returns the thinnest place and the channel it is under. */
+    /** Returns the thinnest place and the channel it is under, or why there is none. */
     @Override
     public String toString() {
-        return least() + "\n  under " + channel.in(style());
+        try {
+            return least() + "\n  under " + channel.in(style());
+        } catch (ArithmeticException noSection) {
+            return "Wood left: none, " + noSection.getMessage();
+        }
     }
 }

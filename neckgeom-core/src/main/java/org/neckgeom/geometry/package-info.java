@@ -13,6 +13,7 @@
  *
  * <pre>
  * scarf, pitch a      glue face t / sin a in the head, T / sin a in the shaft; t head, T shaft
+ * head in one piece    L sin a + t cos a of blank below the glue face, L cos a before the nut; L its length
  * break over the nut  atan((h - z) / -x), string's place at the post (x, z), h the slot's height
  * neck angle          asin(H / sqrt(S^2 + s^2)) - atan2(s, S)
  *                     S from body joint to saddle, s string over the fret plane there, H saddle over fret plane

@@ -153,7 +153,23 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     public NeckPlan scarf(ScarfJoint joint) {
         Objects.requireNonNull(joint, "scarf");
         Fit.check(told.design, joint);
-        return with(parts -> parts.scarf = joint);
+        return with(parts -> {
+            parts.scarf = joint;
+            parts.headInOnePiece = false;
+        });
+    }
+
+    /**
+     * Returns this plan with head and shaft in one piece, the head sawn out of a blank that is thick enough to hold it. A
+     * scarf told before is no longer meant.
+     *
+     * @return the plan
+     */
+    public NeckPlan headInOnePiece() {
+        return with(parts -> {
+            parts.scarf = null;
+            parts.headInOnePiece = true;
+        });
     }
 
     /**
@@ -277,6 +293,21 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
+     * Says whether head and shaft are one piece: told so, or the head is flat and no scarf was told.
+     *
+     * @return false while it is not known how a pitched head is joined
+     */
+    public boolean isHeadInOnePiece() {
+        return told.isHeadInOnePiece();
+    }
+
+    /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */
+    boolean isHeadSawnFromTheBlank() {
+        return told.headInOnePiece
+                && told.design.head().filter(head -> head.pitchRad() > 0).isPresent();
+    }
+
+    /**
      * Returns the neck set, if it was told.
      *
      * @return the neck set, or nothing
@@ -333,7 +364,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     /**
      * Returns the operations and the orders to keep; {@code order().plan()} puts them in order.
      *
-     * <p>Where a joint in the shaft would saw the channel off, gluing the head is kept before cutting the channel. What has
+     * <p>What this neck lacks is no step of it: scarf and gluing of a head in one piece with the shaft, which is sawn out
+     * instead, ears of a head no wider than the blank, blocks of a heel that the blank is deep enough for. Where a joint in
+     * the shaft would saw the channel off, gluing the head is kept before cutting the channel. What has
      * been read on the neck is done, and what stands before it in the order is taken as done.
      *
      * @return what is left to do, of the usual neck's work unless told
@@ -342,9 +375,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         return DoneWork.of(orderToldWhole(), told.readings).left();
     }
 
-    /** As told, with the head kept before the channel where the joint asks for it. */
+    /** As told, without what this neck lacks, with the head kept before the channel where the joint asks for it. */
     OrderOfWork orderToldWhole() {
-        OrderOfWork order = told.order;
+        OrderOfWork order = NeckWork.of(this);
         List<String> names = order.operations().stream().map(Operation::name).toList();
         return headComesFirst() && names.containsAll(List.of(HEAD, CHANNEL))
                 ? order.keep(HEAD).before(CHANNEL)

@@ -177,6 +177,7 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
         Map<String, String> proofs = new LinkedHashMap<>();
         if (scarf != null) {
             proofs.put("cut scarf", "scarf angle");
+            proofs.put("saw out the head", "scarf angle");
         }
         lengths.keySet().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
         if (!back.isEmpty()) {

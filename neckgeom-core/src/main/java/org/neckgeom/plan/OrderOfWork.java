@@ -143,12 +143,16 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
 
     /**
      * Returns this order of work without an operation that this neck does not have. What only that operation would have
-     * left behind is then no longer asked for by the others. For work that has been done before, see {@link #done}.
+     * left behind is then no longer asked for by the others. For work that has been done before, see {@link #done}. What
+     * is left out already stays left out.
      *
      * @param name one of this order of work, in no kept order
      * @return the order of work
      */
     public OrderOfWork without(String name) {
+        if (isLeftOut(name)) {
+            return this;
+        }
         Operation gone = operation(name);
         for (KeptOrder order : kept) {
             if (names(order, gone.name())) {
@@ -323,11 +327,34 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
      * @throws IllegalArgumentException if there is none of that name
      */
     public Operation operation(String name) {
-        return find(Objects.requireNonNull(name, "name").strip())
+        if (isLeftOut(name)) {
+            throw new IllegalArgumentException(
+                    "operation must be one that this neck has, but was \"" + name.strip() + "\", which is left out");
+        }
+        return find(name.strip())
                 .orElseThrow(() -> Names.unknown(
                         name,
                         "operation",
                         operations.stream().map(Operation::name).toList()));
+    }
+
+    private boolean isLeftOut(String name) {
+        String stripped = Objects.requireNonNull(name, "name").strip();
+        return find(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
+    }
+
+    /** The same without an operation that the neck turns out not to have, nor the orders told about it. */
+    OrderOfWork lacking(Operation gone) {
+        List<KeptOrder> open =
+                kept.stream().filter(order -> !names(order, gone.name())).toList();
+        return new OrderOfWork(operations, dropped, done, start, open).without(gone.name());
+    }
+
+    /** The same with one operation in the place of another, which the neck turns out not to have. */
+    OrderOfWork instead(Operation gone, Operation other) {
+        List<Operation> changed = new ArrayList<>(operations);
+        changed.add(operations.indexOf(gone), other);
+        return new OrderOfWork(changed, dropped, done, start, kept).lacking(gone);
     }
 
     /**

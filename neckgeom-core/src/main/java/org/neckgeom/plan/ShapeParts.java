@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.Fret;
 import org.neckgeom.geometry.FretTable;
@@ -37,6 +38,7 @@ final class ShapeParts {
         List<PlanPart> parts = new ArrayList<>();
         StockParts.of(plan).ifPresent(parts::add);
         AsMade.of(plan).scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
+        OnePieceParts.of(plan).ifPresent(parts::add);
         HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
         plan.details().fannedFrets().ifPresent(fan -> parts.add(fanned(plan, fan)));
@@ -56,12 +58,15 @@ final class ShapeParts {
         if (head == null) {
             return PlanPart.of(draft);
         }
-        ScarfBoard board = joint.board(
-                plan.style().amount(plan.design().bodyJointMm()), plan.style().amount(head.lengthMm()));
+        double shaftEnd = StockParts.shaftEndMm(plan);
+        ScarfBoard board =
+                joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
         draft.row("board", board);
         boolean reaches = board.lengthMm() <= plan.blank().lengthMm();
         return PlanPart.of(
-                draft.note("the shaft is reckoned to the body joint; what is over makes the heel blocks"),
+                draft.note("the shaft is reckoned to the "
+                        + (shaftEnd > plan.design().bodyJointMm() ? "end of its tenon or dovetail" : "body joint")
+                        + "; what is over makes the heel blocks"),
                 new PlanCheck(
                         "blank reaches for shaft and head",
                         reaches ? Outcome.GOOD : Outcome.STOP,
@@ -81,7 +86,7 @@ final class ShapeParts {
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
     private static PlanCheck nutLine(NeckPlan plan, ScarfBoard board) {
-        double needed = board.lengthMm() - plan.design().bodyJointMm();
+        double needed = board.lengthMm() - StockParts.shaftEndMm(plan);
         double there = plan.blank().nutFromHeadEndMm();
         boolean enough = there >= needed;
         return new PlanCheck(
@@ -164,11 +169,29 @@ final class ShapeParts {
                         .row(
                                 plan.style().brief(off.house()) + " off its middle",
                                 set.cheek(plan.style().amount(heel.widthMm()), off)));
-        plan.details().dovetail().ifPresent(seat -> draft.row("dovetail", seat.in(plan.style())));
         List<PlanCheck> checks = new ArrayList<>();
+        plan.details().dovetail().ifPresent(told -> {
+            DovetailSeat seat = told.in(plan.style());
+            draft.row("dovetail", seat);
+            if (seat.hasSize()) {
+                checks.add(dovetail(plan, heel, seat));
+            }
+        });
         plan.details().tenon().ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", tenon), tenon)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
+    }
+
+    private static PlanCheck dovetail(NeckPlan plan, Heel heel, DovetailSeat seat) {
+        LengthStyle style = plan.style();
+        boolean inside = seat.heightMm() <= heel.heightMm() && seat.endMm() < heel.widthMm();
+        return new PlanCheck(
+                "dovetail inside the heel",
+                inside ? Outcome.GOOD : Outcome.STOP,
+                style.brief(seat.heightMm()) + " high, " + style.brief(seat.endMm()) + " wide",
+                "no higher than the heel's " + style.brief(heel.heightMm()) + ", less than its "
+                        + style.brief(heel.widthMm()) + " of width",
+                inside ? "Cut it while the heel is square." : "A lower or narrower dovetail, or a larger heel.");
     }
 
     private static PlanCheck tenon(NeckPlan plan, Heel heel, PlanSection.Draft draft, TenonBolts tenon) {

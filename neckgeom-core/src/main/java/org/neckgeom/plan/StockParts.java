@@ -7,7 +7,9 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.BlankNeeds;
 import org.neckgeom.geometry.CuttingList;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.HeelBlocks;
+import org.neckgeom.geometry.OnePieceHead;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
@@ -46,9 +48,11 @@ final class StockParts {
         PlanSection.Draft draft = PlanSection.titled("Blank and cutting list")
                 .row("the neck", needs)
                 .row("from the head end", list);
-        if (told.tenon().isPresent() || told.dovetail().isPresent()) {
-            draft.note(
-                    "a tenon or dovetail in one piece with the neck comes on top of this length: leave the wood for it");
+        if (told.dovetail().filter(joint -> !joint.hasLength()).isPresent()) {
+            draft.note("the dovetail's length is not told: leave the wood for it past the body joint");
+        } else if (shaftEndMm(plan) > plan.design().bodyJointMm()) {
+            draft.note("the neck is reckoned to the end of its " + (told.tenon().isPresent() ? "tenon" : "dovetail")
+                    + ", " + style.brief(shaftEndMm(plan) - plan.design().bodyJointMm()) + " past the body joint");
         }
         return new PlanPart(draft.done(), List.of(size(plan, needs), pieces(plan, list)));
     }
@@ -57,7 +61,7 @@ final class StockParts {
     private static double startMm(NeckPlan plan) {
         double nut = plan.blank().nutFromHeadEndMm();
         return nut > 0
-                ? Math.max(0, nut + plan.design().bodyJointMm() - lengthMm(plan))
+                ? Math.max(0, nut + shaftEndMm(plan) - lengthMm(plan))
                 : plan.details().endSpareMm();
     }
 
@@ -67,14 +71,21 @@ final class StockParts {
         if (head != null && plan.scarf().isPresent()) {
             return plan.scarf()
                     .get()
-                    .board(
-                            plan.style().amount(design.bodyJointMm()),
-                            plan.style().amount(head.lengthMm()))
+                    .board(plan.style().amount(shaftEndMm(plan)), plan.style().amount(head.lengthMm()))
                     .lengthMm();
         }
-        double before =
-                head == null ? plan.blank().nutFromHeadEndMm() : head.lengthMm() * StrictMath.cos(head.pitchRad());
-        return before + design.bodyJointMm();
+        double before = head == null
+                ? plan.blank().nutFromHeadEndMm()
+                : OnePieceHead.of(head).lengthMm();
+        return before + shaftEndMm(plan);
+    }
+
+    /** Where the shaft's wood ends: at the body joint, or past it at the end of the tenon or dovetail that goes into it. */
+    static double shaftEndMm(NeckPlan plan) {
+        NeckDetails told = plan.details();
+        double tenon = told.tenon().map(joint -> joint.length().house()).orElse(0.0);
+        double dovetail = told.dovetail().map(DovetailSeat::lengthMm).orElse(0.0);
+        return plan.design().bodyJointMm() + Math.max(tenon, dovetail);
     }
 
     /** Ears widen the head, so it does not count; the heel's blocks come out of the blank where they are thin enough. */
@@ -94,9 +105,11 @@ final class StockParts {
         if (head == null) {
             return deepest;
         }
-        double thick = head.thicknessMm();
-        double tip = head.lengthMm() * StrictMath.sin(head.pitchRad()) + thick * StrictMath.cos(head.pitchRad());
-        return Math.max(deepest, plan.scarf().isPresent() ? thick : tip);
+        return Math.max(
+                deepest,
+                plan.scarf().isPresent()
+                        ? head.thicknessMm()
+                        : OnePieceHead.of(head).thicknessMm());
     }
 
     private static double deepestBackMm(NeckPlan plan) {

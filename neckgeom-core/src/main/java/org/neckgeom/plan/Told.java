@@ -38,6 +38,7 @@ final class Told {
     final double bridgeWithin;
     final double relief;
     final @Nullable ScarfJoint scarf;
+    final boolean headInOnePiece;
     final @Nullable NeckSet neckSet;
     final Weather weather;
     final OrderOfWork order;
@@ -55,6 +56,7 @@ final class Told {
         this.bridgeWithin = parts.bridgeWithin;
         this.relief = parts.relief;
         this.scarf = parts.scarf;
+        this.headInOnePiece = parts.headInOnePiece;
         this.neckSet = parts.neckSet;
         this.weather = parts.weather;
         this.order = parts.order;
@@ -76,6 +78,8 @@ final class Told {
 
         @Nullable
         ScarfJoint scarf;
+
+        boolean headInOnePiece;
 
         @Nullable
         NeckSet neckSet;
@@ -109,6 +113,7 @@ final class Told {
             this.bridgeWithin = told.bridgeWithin;
             this.relief = told.relief;
             this.scarf = told.scarf;
+            this.headInOnePiece = told.headInOnePiece;
             this.neckSet = told.neckSet;
             this.weather = told.weather;
             this.order = told.order;
@@ -144,6 +149,13 @@ final class Told {
         });
     }
 
+    /** Told so, or a flat head that nothing is told of: it can be nothing else. */
+    boolean isHeadInOnePiece() {
+        return headInOnePiece
+                || scarf == null
+                        && design.head().filter(head -> head.pitchRad() == 0).isPresent();
+    }
+
     List<@Nullable Object> all() {
         return Arrays.asList(
                 design,
@@ -155,6 +167,7 @@ final class Told {
                 bridgeWithin,
                 relief,
                 scarf,
+                isHeadInOnePiece(),
                 neckSet,
                 weather,
                 order,

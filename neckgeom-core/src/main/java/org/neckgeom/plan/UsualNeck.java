@@ -38,9 +38,16 @@ final class UsualNeck {
 
     private static final Condition STRUNG = Condition.named("strings on");
 
+    /** What never changes is made once: a plan asks for it many times over. */
+    private static final List<Operation> OPERATIONS = inOrder();
+
     private UsualNeck() {}
 
     static List<Operation> operations() {
+        return OPERATIONS;
+    }
+
+    private static List<Operation> inOrder() {
         return List.of(
                 Operation.named("rest the stock").puts(RESTED_STOCK),
                 Operation.named("flatten the face")
@@ -138,6 +145,17 @@ final class UsualNeck {
                 .because(SQUARE_EDGES, "the saw line is squared across from them")
                 .because(FINGERBOARD, "it covers the face")
                 .puts(SCARF);
+    }
+
+    /** In the place of gluing it on, where the head is sawn out of a blank thick enough for it. */
+    static Operation onePieceHead() {
+        return Operation.named("saw out the head")
+                .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
+                .because(FLAT_FACE, "the lines of the head are laid out from it")
+                .because(SQUARE_EDGES, "the saw line is squared across from them")
+                .because(MARKED_LINES, "the head turns back from the nut line")
+                .caution("Saw clear of the lines: what is cut below the face of the head cannot be put back.")
+                .puts(HEAD);
     }
 
     private static Operation heelJoint() {

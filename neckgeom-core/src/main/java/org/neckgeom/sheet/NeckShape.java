@@ -10,6 +10,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.plan.NeckDetails;
 
 /**
  * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
@@ -33,6 +34,11 @@ final class NeckShape {
 
     NeckDesign design() {
         return design;
+    }
+
+    /** What has been settled beyond the design. */
+    NeckDetails details() {
+        return settled.details();
     }
 
     double bodyJoint() {

@@ -25,6 +25,9 @@ final class PlanMap {
                                 .quantity("bridgeWithin", plan.bridgeWithin())
                                 .quantity("relief", plan.relief()));
         plan.scarf().ifPresent(joint -> data.put("scarf", ShapeMap.scarf(joint)));
+        if (plan.isHeadInOnePiece()) {
+            data.put("headInOnePiece", true);
+        }
         plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set)));
         data.put("weather", StockMap.weather(plan.weather()))
                 .put("order", OrderMap.of(plan.orderAsTold()))
@@ -53,6 +56,7 @@ final class PlanMap {
                 .workmanship(data.one("workmanship", SpreadMap::workFrom));
         Optional<ScarfJoint> scarf = data.oneIfTold("scarf", ShapeMap::scarfFrom);
         plan = scarf.isPresent() ? plan.scarf(scarf.get()) : plan;
+        plan = data.has("headInOnePiece") && data.flag("headInOnePiece") ? plan.headInOnePiece() : plan;
         Optional<NeckSet> set = data.oneIfTold("neckSet", ShapeMap::neckSetFrom);
         plan = set.isPresent() ? plan.neckSet(set.get()) : plan;
         NeckPlan shaped = plan;

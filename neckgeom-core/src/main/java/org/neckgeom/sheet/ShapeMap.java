@@ -104,8 +104,7 @@ final class ShapeMap {
         details.stringsAtNut().ifPresent(places -> data.put("stringsAtNut", places(places)));
         details.stringsAtSaddle().ifPresent(places -> data.put("stringsAtSaddle", places(places)));
         details.fannedFrets().ifPresent(fan -> data.put("fannedFrets", fan(fan)));
-        details.dovetail()
-                .ifPresent(seat -> data.put("dovetail", DataMap.empty().quantity("taper", seat.taper())));
+        details.dovetail().ifPresent(seat -> data.put("dovetail", dovetail(seat, style)));
         details.tenon().ifPresent(tenon -> data.put("tenon", tenon(tenon)));
         details.headLayout()
                 .ifPresent(layout ->
@@ -143,7 +142,7 @@ final class ShapeMap {
         }
         Optional<FannedFrets> fan = data.oneIfTold("fannedFrets", ShapeMap::fanFrom);
         details = fan.isPresent() ? details.fannedFrets(fan.get()) : details;
-        Optional<DovetailSeat> dovetail = data.oneIfTold("dovetail", part -> DovetailSeat.tapered(part.angle("taper")));
+        Optional<DovetailSeat> dovetail = data.oneIfTold("dovetail", ShapeMap::dovetailFrom);
         details = dovetail.isPresent() ? details.dovetail(dovetail.get()) : details;
         Optional<TenonBolts> tenon = data.oneIfTold("tenon", ShapeMap::tenonFrom);
         details = tenon.isPresent() ? details.tenon(tenon.get()) : details;
@@ -167,6 +166,27 @@ final class ShapeMap {
                         part -> soFar.spare(part.length("eachEnd"), part.length("eachEdge"), part.length("eachFace")))
                 .orElse(soFar);
         return data.has("heelBlockLength") ? details.heelBlocks(data.length("heelBlockLength")) : details;
+    }
+
+    private static DataMap dovetail(DovetailSeat seat, LengthStyle style) {
+        DataMap data = DataMap.empty().quantity("taper", seat.taper());
+        if (seat.hasLength()) {
+            data.length("length", seat.lengthMm(), style);
+        }
+        if (seat.hasSize()) {
+            data.length("widthAtEnd", seat.endMm(), style)
+                    .length("widthAtShoulder", seat.shoulderMm(), style)
+                    .length("height", seat.heightMm(), style);
+        }
+        return data;
+    }
+
+    private static DovetailSeat dovetailFrom(DataSource data) {
+        DovetailSeat seat = DovetailSeat.tapered(data.angle("taper"));
+        seat = data.has("length") ? seat.length(data.length("length")) : seat;
+        return data.has("height")
+                ? seat.sized(data.length("widthAtEnd"), data.length("widthAtShoulder"), data.length("height"))
+                : seat;
     }
 
     private static DataMap places(StringPlaces places) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.Mark.Run;
 import org.neckgeom.sheet.Mark.Words;
@@ -17,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
 /**
- * The neck at full size, to lay on the wood: plan, side, sections and head, each with a bar of 100 mm and one of 4 in to
+ * The neck at full size, to lay on the wood: plan, side, sections, head and the heel's joint, each with a bar of 100 mm and one of 4 in to
  * measure the print by. Immutable.
  *
  * <p>Straight lines and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than
@@ -63,7 +64,9 @@ public final class Template implements SaysLengths<Template> {
                 .neckSet()
                 .map(set -> set.heelFace().angle().house())
                 .orElse(StrictMath.PI / 2);
-        return new Template(plan.design(), Settled.of(plan), plan.scarf().orElse(null), face, partsOf(plan.design()));
+        Settled settled = Settled.of(plan);
+        return new Template(
+                plan.design(), settled, plan.scarf().orElse(null), face, partsOf(plan.design(), settled.details()));
     }
 
     /**
@@ -73,16 +76,22 @@ public final class Template implements SaysLengths<Template> {
      * @return all parts the neck has
      */
     public static Template of(NeckDesign design) {
-        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design));
+        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, NeckDetails.none()));
     }
 
-    private static List<TemplatePart> partsOf(NeckDesign design) {
+    private static List<TemplatePart> partsOf(NeckDesign design, NeckDetails details) {
         Objects.requireNonNull(design, "design").fingerboard();
         design.back();
         design.scale();
-        return design.head().isPresent()
-                ? List.of(TemplatePart.values())
-                : List.of(TemplatePart.PLAN, TemplatePart.SIDE, TemplatePart.SECTIONS);
+        List<TemplatePart> parts =
+                new ArrayList<>(List.of(TemplatePart.PLAN, TemplatePart.SIDE, TemplatePart.SECTIONS));
+        if (design.head().isPresent()) {
+            parts.add(TemplatePart.HEAD);
+        }
+        if (JointView.canBeDrawn(details)) {
+            parts.add(TemplatePart.JOINT);
+        }
+        return parts;
     }
 
     /**
@@ -90,7 +99,7 @@ public final class Template implements SaysLengths<Template> {
      *
      * @param wanted one or more
      * @return the templates
-     * @throws IllegalArgumentException if there is none, or a head is wanted of a neck that has none told
+     * @throws IllegalArgumentException if there is none, or a head or joint is wanted of a neck that has none told
      */
     public Template only(TemplatePart... wanted) {
         if (Objects.requireNonNull(wanted, "wanted").length == 0) {

@@ -11,7 +11,9 @@ public enum TemplatePart {
     /** Across at four stations, seen from the body: back, board and channel. */
     SECTIONS,
     /** The head's face, turned flat: its outline or the room for it, nut line, posts, ears, scarf and veneer lines. */
-    HEAD;
+    HEAD,
+    /** The heel's dovetail from the glue face and from its end, or its tenon from the side with the holes. */
+    JOINT;
 
     /** Returns such as {@code side}. */
     @Override

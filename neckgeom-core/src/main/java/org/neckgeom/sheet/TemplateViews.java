@@ -49,6 +49,7 @@ final class TemplateViews {
             case SIDE -> view.side();
             case SECTIONS -> view.sections();
             case HEAD -> view.head();
+            case JOINT -> view.marks.addAll(JointView.of(shape));
         }
         return List.copyOf(view.marks);
     }

@@ -44,6 +44,7 @@ import org.neckgeom.geometry.HeelBlocks;
 import org.neckgeom.geometry.HeelFace;
 import org.neckgeom.geometry.MatingFace;
 import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.geometry.OnePieceHead;
 import org.neckgeom.geometry.OuterStrings;
 import org.neckgeom.geometry.Scarf;
 import org.neckgeom.geometry.ScarfRun;
@@ -171,6 +172,7 @@ final class CoreSamples {
                         .sideways(mm(2)),
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
                 () -> BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(290), mm(30)),
+                () -> OnePieceHead.of(head()),
                 () -> BlankNeeds.onePiece(mm(600), mm(70), mm(20)).spare(mm(10), mm(2), mm(1)),
                 () -> CuttingList.from(blank())
                         .kerf(mm(2))

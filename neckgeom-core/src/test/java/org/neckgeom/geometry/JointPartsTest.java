@@ -6,11 +6,69 @@ import static org.assertj.core.data.Offset.offset;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.units.LengthStyle;
 
 /** Dovetail and bolted tenon. */
 class JointPartsTest {
+
+    /** A side as a plane in space: through the glue face's slant, tilted until it makes the taper with the way home. */
+    @Test
+    void sized_closesInByThePlaneOfItsSides() {
+        long seed = 20261126;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 2000; i++) {
+            double taper = random.nextDouble(0.5, 6);
+            double length = random.nextDouble(12, 30);
+            double shoulder = random.nextDouble(25, 40);
+            double end = shoulder + random.nextDouble(1, 15);
+            double height = random.nextDouble(40, 90);
+            DovetailSeat seat =
+                    DovetailSeat.tapered(deg(taper)).length(mm(length)).sized(mm(end), mm(shoulder), mm(height));
+
+            // The side's line on the glue face runs from shoulder to end; the side is level ground turned down about
+            // it.
+            Vec line = new Vec(length, (end - shoulder) / 2, 0).unit();
+            Vec outward = new Vec(line.y(), -line.x(), 0).times(-1);
+            Vec down = Vec.Z
+                    .times(-1)
+                    .times(Math.cos(Math.toRadians(taper)))
+                    .plus(outward.times(-Math.sin(Math.toRadians(taper))));
+            // Down the side to the lower end, then along it back to the end face's x.
+            Vec low = down.times(height / -down.z());
+            Vec there = low.minus(line.times(low.x() / line.x()));
+
+            assertThat(seat.closesInMm()).as("seed " + seed + ", dovetail " + i).isCloseTo(-there.y(), offset(1e-9));
+        }
+    }
+
+    @Test
+    void sized_rejectsWhatDoesNotHold() {
+        DovetailSeat seat = DovetailSeat.tapered(deg(3));
+
+        assertThatThrownBy(() -> seat.sized(mm(40), mm(30), mm(60)))
+                .hasMessage("a dovetail needs its length for its widths, but has none: add .length(...)");
+        assertThatThrownBy(() -> seat.length(mm(20)).sized(mm(30), mm(30), mm(60)))
+                .hasMessage("dovetail width at its end must be more than the 30 mm at the shoulder, but was 30 mm");
+        assertThatThrownBy(() -> DovetailSeat.tapered(deg(20)).length(mm(20)).sized(mm(40), mm(30), mm(60)))
+                .hasMessageStartingWith("dovetail height must be less than ")
+                .hasMessageEndingWith(", where its sides meet at the shoulder, but was 60 mm");
+        assertThat(seat.hasLength()).isFalse();
+        assertThat(seat.length(mm(20)).lengthMm()).isEqualTo(20);
+        assertThat(seat.length(mm(20)).hasSize()).isFalse();
+    }
+
+    @Test
+    void sized_saysBothEnds() {
+        // By hand: flare 5/19 a side, 70 tan 3 deg sqrt(1 + 25/361) = 3.7935 in on each side.
+        assertThat(DovetailSeat.tapered(deg(3)).length(mm(19)).sized(mm(40), mm(30), mm(70)))
+                .hasToString("""
+                        Dovetail, 3.00 deg a side, 19 mm long
+                          at the glue face  40 mm wide at its end, 30 mm at the shoulder
+                          70 mm below it    32.413 mm wide at its end, 22.413 mm at the shoulder
+                          0.1 mm each side  lifts the neck 1.911 mm""");
+    }
 
     @Test
     void riseFrom_isWhereTheShimmedSideMeetsItsSocketAgain() {

@@ -242,11 +242,29 @@ class PlanRoundTripTest {
         assertThat(PlanData.of(PlanData.planFrom(json)).toJson()).isEqualTo(json);
     }
 
+    @Test
+    void planFrom_keepsAHeadInOnePiece() throws IOException {
+        NeckPlan unknown = NeckPlan.of(OCTAVE.design(), OCTAVE.blank(), OCTAVE.shop());
+        NeckPlan plan = unknown.headInOnePiece();
+        String json = PlanData.of(plan).toJson();
+
+        assertThat(errors(json)).isEmpty();
+        assertThat(PlanData.planFrom(json)).isEqualTo(plan).isNotEqualTo(unknown);
+        assertThat(PlanData.planFrom(json).isHeadInOnePiece()).isTrue();
+        assertThat(plan.scarf(OCTAVE.scarf().orElseThrow()).isHeadInOnePiece()).isFalse();
+    }
+
     static Stream<NeckDetails> joints() {
         TenonBolts tenon = TenonBolts.tenon(inch(3), inch(0.8));
         return Stream.of(
                 NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnits.deg(3))),
                 NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnit.RADIAN.of(0.05236))),
+                NeckDetails.none()
+                        .dovetail(DovetailSeat.tapered(ShopUnits.deg(3)).length(inch(0.75))),
+                NeckDetails.none()
+                        .dovetail(DovetailSeat.tapered(ShopUnits.deg(3))
+                                .length(mm(19))
+                                .sized(mm(40), inch(1.25), mm(70))),
                 NeckDetails.none().tenon(tenon.holes(mm(8), mm(0)).at(mm(30))),
                 NeckDetails.none()
                         .tenon(tenon.holes(mm(10), mm(0.8)).at(mm(28.5)).at(inch(2.25))));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.ArrayList;
@@ -15,6 +16,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.geometry.DovetailSeat;
+import org.neckgeom.geometry.TenonBolts;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.testing.Approved;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -95,6 +100,60 @@ class TemplateTest {
 
         assertEquals(4, level.stream().filter(l -> Math.abs(l - 100) < 1e-6).count());
         assertEquals(4, level.stream().filter(l -> Math.abs(l - 101.6) < 1e-6).count());
+    }
+
+    /** A dovetail measured on the drawing: 36 and 28 mm across at the glue face, 15 mm apart. */
+    @Test
+    void toDxf_dovetailIsAsWideAsToldOnBothViews() {
+        DovetailSeat seat = DovetailSeat.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
+        NeckPlan plan = Necks.octavePlan().details(NeckDetails.none().dovetail(seat));
+        assertEquals(List.of(TemplatePart.values()), Template.of(plan).parts());
+
+        List<DxfFile.Entity> lines =
+                new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf()).all("LINE", Layer.OUTLINE);
+
+        // The end face from above, and the sides as they are sawn on the glue face: 4 mm of flare over 15 mm.
+        assertEquals(1, lines.stream().filter(l -> near(l.length(), 36)).count());
+        assertEquals(
+                2,
+                lines.stream().filter(l -> near(l.length(), Math.hypot(15, 4))).count());
+        // From the end: 66 tan 3 deg sqrt(1 + (4/15)^2) in on each side of the end's 36 mm.
+        double in = 66 * Math.tan(Math.toRadians(3)) * Math.sqrt(1 + 16 / 225.0);
+        assertEquals(
+                1, lines.stream().filter(l -> near(l.length(), 36 - 2 * in)).count());
+        assertEquals(
+                2,
+                lines.stream().filter(l -> near(l.length(), Math.hypot(66, in))).count());
+    }
+
+    @Test
+    void toDxf_tenonHasItsHolesWhereTold() {
+        TenonBolts tenon = TenonBolts.tenon(mm(76), mm(20))
+                .holes(mm(10), mm(0.8))
+                .at(mm(28.5))
+                .at(mm(57.5));
+        NeckPlan plan = Necks.octavePlan().details(NeckDetails.none().tenon(tenon));
+
+        DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf());
+
+        List<DxfFile.Entity> arcs = dxf.all("ARC", Layer.OUTLINE);
+        assertEquals(6, arcs.size(), "two circles of three arcs");
+        double top = arcs.stream().mapToDouble(a -> a.number(20)).max().orElseThrow();
+        double low = arcs.stream().mapToDouble(a -> a.number(20)).min().orElseThrow();
+        assertEquals(29, top - low, READ, "57.5 - 28.5");
+        assertTrue(arcs.stream().allMatch(a -> near(a.number(40), 5)), "radius");
+    }
+
+    @Test
+    void only_refusesAJointThatIsNotTold() {
+        Template template = Template.of(Necks.octavePlan().details(NeckDetails.none()));
+
+        assertFalse(template.parts().contains(TemplatePart.JOINT));
+        assertThrows(IllegalArgumentException.class, () -> template.only(TemplatePart.JOINT));
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) < READ;
     }
 
     @Test

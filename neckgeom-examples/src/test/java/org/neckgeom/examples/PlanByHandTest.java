@@ -49,8 +49,8 @@ class PlanByHandTest {
         // sin 13 deg = 0.224951, tan 13 deg = 0.230868: 20/sin = 88.908, 15/sin = 66.681, 66.681 - 20/tan = -19.948
         assertThat(scarf).contains("66.681 mm").contains("88.908 mm along the head's face");
         assertThat(scarf).contains("19.948 mm in front of the break line");
-        // Body joint 310.548 + head 185 - 20/sin + 20/tan + (1.8 kerf + 2 x 0.3 cleaning)/sin = 503.939
-        assertThat(scarf).contains("503.939 mm");
+        // Body joint 310.548 + dovetail 15 + head 185 - 20/sin + 20/tan + (1.8 kerf + 2 x 0.3 cleaning)/sin = 518.939
+        assertThat(scarf).contains("518.939 mm");
     }
 
     @Test
@@ -161,10 +161,10 @@ class PlanByHandTest {
 
     @Test
     void stock_countsSparesAndKerfs() {
-        // 503.939 + 2 x 3, heel 54 + 2 x 2, depth at fret 12 of 16.5 + 2 x 0.5; the neck ends at the body joint, 200 +
-        // 310.548 from the head end: 640 - 510.548 - 3 x 40 - 4 x 1.8 = 2.252
+        // 518.939 + 2 x 3, heel 54 + 2 x 2, depth at fret 12 of 16.5 + 2 x 0.5; the neck ends past the body joint,
+        // 200 + 310.548 + 15 from the head end: 640 - 525.548 - 3 x 35 - 4 x 1.8 = 2.252
         assertThat(section(mandolin, "Blank and cutting list"))
-                .contains("Least blank: 509.939 mm x 58 mm x 17.5 mm")
+                .contains("Least blank: 524.939 mm x 58 mm x 17.5 mm")
                 .contains("2.252 mm");
         assertThat(check(mandolin, "all pieces from the blank").found()).isEqualTo("2.252 mm left over");
         // 34 - 9 - 18.0945 - 3/32

@@ -65,10 +65,10 @@ class TemplatePdfTest {
     @CsvSource({"A4", "LETTER"})
     void bars_areHundredMillimetresAndFourInches_onTheMapAndOnceAPart(Paper paper) throws IOException {
         try (PDDocument document = read(OCTAVE, paper)) {
-            assertThat(count(document, Line::isLevel, 100)).isEqualTo(5);
+            assertThat(count(document, Line::isLevel, 100)).isEqualTo(6);
             // 4 in is 101.6 mm: the international inch, 25.4 mm exactly (1959).
-            assertThat(count(document, Line::isLevel, 101.6)).isEqualTo(5);
-            assertThat(count(document, Line::isUpright, 100)).isEqualTo(4);
+            assertThat(count(document, Line::isLevel, 101.6)).isEqualTo(6);
+            assertThat(count(document, Line::isUpright, 100)).isEqualTo(5);
         }
     }
 

@@ -87,6 +87,15 @@ public final class Found<T> {
     }
 
     /**
+     * Whether there is something that can't be used.
+     *
+     * @return true where a problem has been noted
+     */
+    public boolean isUnusable() {
+        return unusable;
+    }
+
+    /**
      * The value.
      *
      * @return the value; inside {@link Section#make} a missing one ends the making

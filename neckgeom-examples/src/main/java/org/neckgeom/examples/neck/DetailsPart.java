@@ -119,7 +119,8 @@ final class DetailsPart {
     private Found<NeckDetails> heel(NeckDetails details) {
         return top.at(NeckKeys.HEEL).isAbsent()
                 ? Found.of(details)
-                : top.at(NeckKeys.HEEL).then(section -> section.make(() -> HeelPart.details(section, details)));
+                : top.at(NeckKeys.HEEL)
+                        .then(section -> HeelPart.details(section, design.heel().orElseThrow(), details));
     }
 
     private Found<Amount<Length>> fretHeight() {

@@ -1,17 +1,13 @@
 package org.neckgeom.examples.neck;
 
-import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Heel;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
-import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.ShopUnits;
 
 /** The heel in a neck file. */
 final class HeelPart {
@@ -25,10 +21,8 @@ final class HeelPart {
     static final Key<Amount<Length>> BLOCK_LENGTH = Key.optional(
             "block length", Lengths.SIZE, "of each block along the grain; no blocks in the cutting list when left out");
 
-    static final Key<Amount<Angle>> DOVETAIL = Key.optional(
-            "dovetail taper",
-            QuantityKind.angle().moreThan(ShopUnits.deg(0)).atMost(ShopUnits.deg(30)),
-            "of each side of its dovetail, from the way it goes home; no dovetail when left out");
+    static final Key<Section> DOVETAIL =
+            Key.optional("dovetail", DovetailPart.SHAPE, "a dovetail that holds it in the body; none when left out");
     static final Key<Section> TENON =
             Key.optional("tenon", TenonPart.SHAPE, "a bolted tenon instead of a dovetail; none when left out");
 
@@ -36,21 +30,48 @@ final class HeelPart {
 
     private HeelPart() {}
 
-    /** Blocks and joint of the heel. */
-    static NeckDetails details(Section section, NeckDetails details) {
-        NeckDetails told = details;
-        if (!section.at(BLOCK_LENGTH).isAbsent()) {
-            told = told.heelBlocks(section.at(BLOCK_LENGTH).value());
+    /** Blocks and joint of the heel; what is wrong with a joint is said at the joint. */
+    static Found<NeckDetails> details(Section section, Heel heel, NeckDetails details) {
+        if (section.at(BLOCK_LENGTH).isUnusable()
+                || section.at(DOVETAIL).isUnusable()
+                || section.at(TENON).isUnusable()) {
+            return Found.unusable();
         }
         if (!section.at(DOVETAIL).isAbsent() && !section.at(TENON).isAbsent()) {
-            throw new IllegalArgumentException("both dovetail taper and tenon are given; keep one of them");
+            section.problem(TENON, "is given, and a dovetail too; keep one of them");
+            return Found.unusable();
         }
+        NeckDetails told = section.at(BLOCK_LENGTH).isAbsent()
+                ? details
+                : details.heelBlocks(section.at(BLOCK_LENGTH).value());
         if (!section.at(DOVETAIL).isAbsent()) {
-            told = told.dovetail(DovetailSeat.tapered(section.at(DOVETAIL).value()));
+            Section joint = section.at(DOVETAIL).value();
+            return isInside(joint, DovetailPart.HEIGHT, heel)
+                    ? joint.make(() -> told.dovetail(DovetailPart.of(joint)))
+                    : Found.unusable();
         }
-        return section.at(TENON).isAbsent()
-                ? told
-                : told.tenon(TenonPart.of(section.at(TENON).value()));
+        if (!section.at(TENON).isAbsent()) {
+            Section joint = section.at(TENON).value();
+            return isInside(joint, TenonPart.HEIGHT, heel)
+                    ? joint.make(() -> told.tenon(TenonPart.of(joint)))
+                    : Found.unusable();
+        }
+        return Found.of(told);
+    }
+
+    private static boolean isInside(Section joint, Key<Amount<Length>> height, Heel heel) {
+        if (!joint.at(height).isThere()) {
+            // Not told, or noted already where it is.
+            return true;
+        }
+        if (joint.at(height).value().house() <= heel.heightMm()) {
+            return true;
+        }
+        joint.problem(
+                height,
+                "is " + joint.at(height).value() + ", but must be "
+                        + heel.style().brief(heel.heightMm()) + " or less: the heel is no higher");
+        return false;
     }
 
     static Found<Heel> of(Section section) {

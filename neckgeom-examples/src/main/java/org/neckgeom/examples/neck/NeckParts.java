@@ -98,11 +98,12 @@ final class NeckParts {
         NeckPlan plan = limitsToKeep
                 .heldBy(NeckPlan.of(design, blank.value(), shop.value()))
                 .details(details);
-        plan = scarf.isAbsent() ? plan : plan.scarf(scarf.value());
+        plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
-        Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, design));
+        NeckPlan soFar = plan;
+        Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
         plan = order.isAbsent() ? plan : plan.order(order.value());
         for (TrialRound round : roundsSoFar) {
             plan = round.addedTo(plan);

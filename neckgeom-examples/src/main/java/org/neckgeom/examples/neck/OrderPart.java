@@ -1,13 +1,13 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kind;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.OrderOfWork;
 
 /** The order of work in a neck file: what is done, what this neck does not have, and which orders must be kept. */
@@ -31,9 +31,10 @@ final class OrderPart {
         return Kinds.listOf(Kinds.text(), 1, OrderOfWork.MOST_OPERATIONS);
     }
 
-    static Found<OrderOfWork> of(Section section, NeckDesign design) {
+    /** On the order of a plan to which all else has been told: what the neck lacks is no step of it already. */
+    static Found<OrderOfWork> of(Section section, NeckPlan plan) {
         return section.make(() -> {
-            OrderOfWork work = OrderOfWork.forNeck(design);
+            OrderOfWork work = plan.order();
             for (String name : section.at(WITHOUT).orElse(List.of())) {
                 work = work.without(name);
             }

@@ -139,7 +139,7 @@ class NeckFileRefusalsTest {
                         "0.43 mm, 0.28 mm]",
                         "0.43 mm, 11 mm]",
                         "strings.diameters[4] is \"11 mm\", but must be a length of more than 0 mm and at most 6 mm"),
-                one("block length: 40 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
+                one("block length: 35 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
                 one(
                         "end spare: 3 mm",
                         "end spare: -3 mm",

@@ -123,7 +123,7 @@ class NeckFileTest {
         StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
         assertThat(file.plan().details())
                 .isEqualTo(NeckDetails.none()
-                        .dovetail(DovetailSeat.tapered(deg(3)))
+                        .dovetail(DovetailSeat.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66)))
                         .back(BackShape.of(file.design()))
                         .strings(
                                 courses.across(mm(28)).equalGaps(),
@@ -145,7 +145,7 @@ class NeckFileTest {
                         .tuners(Limits.between(mm(13), mm(17)))
                         .spare(mm(3), mm(2), mm(0.5))
                         .sawKerf(mm(1.8))
-                        .heelBlocks(mm(40)));
+                        .heelBlocks(mm(35)));
         assertThat(file.plan().weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.plan().relief()).isEqualTo(mm(0.2));

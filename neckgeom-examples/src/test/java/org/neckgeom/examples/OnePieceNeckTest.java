@@ -1,0 +1,172 @@
+package org.neckgeom.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Operation;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanCheck.Outcome;
+
+/** The mandolin with a head in one piece with its shaft, and with other joints: the work follows the file. */
+class OnePieceNeckTest {
+
+    private static final String TEXT = ShippedNecks.text("octave-mandolin.yaml");
+    private static final String SCARF = TEXT.substring(TEXT.indexOf("\nscarf:"), TEXT.indexOf("\nheel:"));
+
+    private static final String ONE_PIECE = TEXT.replace(SCARF, "\n").replace("thickness: 20 mm ", "thickness: 60 mm ");
+
+    @Test
+    void order_ofAHeadSawnFromTheBlank_hasNoScarfAndSawsItOut() {
+        List<String> steps = steps(ONE_PIECE);
+
+        assertThat(steps).doesNotContain("cut scarf", "glue head").contains("saw out the head");
+        assertThat(steps).containsSubsequence("mark the lines", "saw out the head", "true the head", "glue ears");
+        assertThat(plan(ONE_PIECE).order().plan().clashes().list()).isEmpty();
+        assertThat(cautions(ONE_PIECE)).noneMatch(words -> words.contains("sloped joint"));
+    }
+
+    @Test
+    void order_ofAFlatHead_hasNeitherScarfNorSawing() {
+        String flat = ONE_PIECE.replace("  pitch: 13 deg ", "  # ").replace("thickness: 60 mm ", "thickness: 20 mm ");
+
+        assertThat(steps(flat)).doesNotContain("cut scarf", "glue head", "saw out the head");
+        assertThat(check(flat, "blank thick enough for the head").outcome()).isEqualTo(Outcome.GOOD);
+    }
+
+    @Test
+    void order_ofAScarfedHead_isAsItWas() {
+        assertThat(steps(TEXT)).contains("cut scarf", "glue head", "glue ears", "glue heel block");
+    }
+
+    /** A heel of 78 mm comes out of a blank of 80 mm without a block; a head of 60 mm has no ears beside 61 mm. */
+    @Test
+    void order_hasNoBlocksAndNoEarsThatTheBlankMakesNeedless() {
+        String deep = ONE_PIECE.replace("thickness: 60 mm ", "thickness: 80 mm ");
+
+        assertThat(steps(deep)).doesNotContain("glue heel block").contains("cut heel joint");
+        assertThat(steps(ONE_PIECE)).contains("glue heel block");
+        String narrow = ONE_PIECE
+                .replace("  width: 76 mm ", "  width: 60 mm ")
+                .replace("width at tip: 76 mm ", "width at tip: 60 mm ");
+        assertThat(steps(narrow)).doesNotContain("glue ears").contains("true the head");
+    }
+
+    @Test
+    void without_ofAStepThatIsNotThere_isFine_andWithASlipIsNot() {
+        String without = ONE_PIECE + "\norder of work:\n  without: [cut scarf, glue head, glue back strap]\n";
+
+        assertThat(steps(without)).isEqualTo(steps(ONE_PIECE));
+        assertThat(refusal(without.replace("cut scarf", "cut scrf")))
+                .contains("order of work: operation must be one that this order of work has, but was \"cut scrf\"");
+    }
+
+    @Test
+    void keepAndDone_ofAStepThatIsNotThere_areRefusedInASentence() {
+        assertThat(refusal(
+                        ONE_PIECE + "\norder of work:\n  keep:\n    - first: cut rod channel\n      then: cut scarf\n"))
+                .contains("operation must be one that this neck has, but was \"cut scarf\", which is left out");
+        assertThat(refusal(ONE_PIECE + "\norder of work:\n  done: [glue head]\n"))
+                .contains("operation must be one that this neck has, but was \"glue head\", which is left out");
+    }
+
+    /** By hand: 185 sin 13 deg + 15 cos 13 deg = 56.2315 mm, and 0.5 mm planed off each face. */
+    @Test
+    void blank_mustHoldTheTiltedHead() {
+        PlanCheck holds = check(ONE_PIECE, "blank thick enough for the head");
+        assertThat(holds.outcome()).isEqualTo(Outcome.GOOD);
+        assertThat(holds.allowed()).isEqualTo("57.231 mm or more, head and shaft in one piece");
+
+        PlanCheck thin =
+                check(ONE_PIECE.replace("thickness: 60 mm ", "thickness: 57 mm "), "blank thick enough for the head");
+        assertThat(thin.outcome()).isEqualTo(Outcome.STOP);
+        assertThat(thin.todo()).isEqualTo("A thicker blank, a flatter or shorter head, or a head scarfed on.");
+        assertThat(plan(TEXT).checks()).noneMatch(check -> check.name().equals("blank thick enough for the head"));
+    }
+
+    /** 185 cos 13 deg = 180.258 mm of head before the nut; 640 - 310.548 - 15 = 314.452 mm leaves room for the shaft. */
+    @Test
+    void nutLine_leavesRoomOnBothSides() {
+        String name = "nut line leaves room for head and shaft";
+
+        assertThat(check(ONE_PIECE, name).outcome()).isEqualTo(Outcome.GOOD);
+        assertThat(check(ONE_PIECE, name).allowed()).isEqualTo("180.258 mm to 314.452 mm");
+        assertThat(check(ONE_PIECE.replace("nut at: 200 mm ", "nut at: 180 mm "), name)
+                        .outcome())
+                .isEqualTo(Outcome.OPEN);
+        assertThat(check(ONE_PIECE.replace("nut at: 200 mm ", "nut at: 315 mm "), name)
+                        .outcome())
+                .isEqualTo(Outcome.OPEN);
+        assertThat(check(ONE_PIECE.replace("  nut at: 200 mm ", "  # "), name).found())
+                .isEqualTo("not told");
+    }
+
+    @Test
+    void angleReadOnASawnHead_isTheProofThatItIsSawn() {
+        NeckPlan plan = plan(ONE_PIECE + "\nas made:\n  scarf angle: 12.9 deg\n");
+
+        assertThat(plan.order().finished().stream().map(Operation::name)).contains("saw out the head");
+    }
+
+    /** 3 deg over 66 mm: the dovetail's 15 mm come on top of head, saw cut and shaft. */
+    @Test
+    void dovetail_isCountedInTheBlank() {
+        String without = TEXT.replace("    length: 15 mm ", "    # ")
+                .replaceAll("\n    width at (end|shoulder): [^\n]*", "")
+                .replace("    height: 66 mm ", "    # ");
+
+        double with = board(TEXT);
+        assertThat(with - board(without)).isCloseTo(15, org.assertj.core.data.Offset.offset(1e-6));
+        assertThat(Sections.whole(plan(TEXT), "Blank and cutting list"))
+                .contains("to the end of its dovetail, 15 mm past the body joint");
+        assertThat(Sections.whole(plan(without), "Blank and cutting list"))
+                .contains("the dovetail's length is not told: leave the wood for it");
+    }
+
+    @Test
+    void joint_higherThanTheHeel_isRefusedAtItsKey() {
+        assertThat(refusal(TEXT.replace("    height: 66 mm ", "    height: 79 mm ")))
+                .contains("heel.dovetail.height is 79 mm, but must be 78 mm or less: the heel is no higher");
+        String baritone = ShippedNecks.text("fanned-baritone.yaml");
+        assertThat(refusal(baritone.replace("    height: 76 mm ", "    height: 90 mm ")))
+                .contains("heel.tenon.height is 90 mm, but must be 88 mm or less: the heel is no higher");
+    }
+
+    private static double board(String text) {
+        String allowed = check(text, "blank reaches for shaft and head").allowed();
+        return Double.parseDouble(allowed.replace(" mm or more", ""));
+    }
+
+    private static NeckPlan plan(String text) {
+        return NeckFile.parse("own.yaml", text).plan();
+    }
+
+    private static List<String> steps(String text) {
+        return plan(text).order().plan().names();
+    }
+
+    private static List<String> cautions(String text) {
+        return plan(text).order().operations().stream()
+                .flatMap(operation -> operation.cautions().stream())
+                .toList();
+    }
+
+    private static PlanCheck check(String text, String name) {
+        return plan(text).checks().stream()
+                .filter(check -> check.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String refusal(String text) {
+        try {
+            NeckFile.parse("own.yaml", text);
+        } catch (IllegalArgumentException refused) {
+            return refused.getMessage();
+        }
+        throw new AssertionError("the file was taken");
+    }
+}
