@@ -154,7 +154,6 @@ class NeckReadingsTest {
         assertThat(check(with(feature, value, u), name).outcome()).isEqualTo(outcome);
     }
 
-    @Tag("long")
     @Test
     void channelRead_isDone_andItsSettingsAreNoLongerAsked() {
         NeckPlan cut = with(CHANNEL_DEPTH, 9.3, 0.02);
@@ -174,6 +173,7 @@ class NeckReadingsTest {
     }
 
     /** The wood left under a flat channel with a half ellipse below, by sampling stations and the curve. */
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"9.3, 0", "9.9, 0", "9.3, 0.6", "8.7, -0.4"})
     void woodLeft_isThatOfTheChannelAsCut(double depth, double offset) {
