@@ -16,11 +16,15 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FallAway;
+import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.HeadPost;
+import org.neckgeom.geometry.OuterStrings;
 import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.measure.Limits;
@@ -219,5 +223,47 @@ class NeckDetailsTest {
                 .filter(check -> check.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void details_areHandedBackAndNamed() {
+        TenonBolts tenon = TenonBolts.tenon(mm(70), mm(20)).holes(mm(8), mm(5)).at(mm(30));
+        DovetailSeat dovetail = DovetailSeat.tapered(deg(3));
+        FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
+        BackShape back = BackShape.of(NECK).volute(mm(2), mm(30));
+        FannedFrets fan = FannedFrets.of(Scale.of(mm(600)), Scale.of(mm(600)), OuterStrings.of(mm(30), mm(50)), 7);
+        NeckDetails all = NeckDetails.none()
+                .strings(two(30), two(50))
+                .fannedFrets(fan)
+                .head(posts(40), mm(8))
+                .fretHeight(mm(1))
+                .tuners(Limits.between(mm(12), mm(15)))
+                .fallAway(slope)
+                .back(back)
+                .overstand(mm(3))
+                .spare(mm(25), mm(2), mm(1))
+                .sawKerf(mm(1.8))
+                .heelBlocks(mm(20))
+                .tenon(tenon);
+
+        assertThat(all)
+                .hasToString("details: strings across, fanned frets, head layout, fret height, tuners, fall-away, back,"
+                        + " spare of the blank, tenon, heel blocks");
+        assertThat(NeckDetails.none().dovetail(dovetail)).hasToString("details: dovetail");
+        assertThat(NeckDetails.none().dovetail(dovetail).dovetail()).contains(dovetail);
+        assertThat(all.tenon()).contains(tenon);
+        assertThat(all.fannedFrets()).contains(fan);
+        assertThat(all.fallAway()).contains(slope);
+        assertThat(all.back()).contains(back);
+        assertThat(all.overstandMm()).isEqualTo(3);
+        assertThat(all.endSpareMm()).isEqualTo(25);
+        assertThat(all.edgeSpareMm()).isEqualTo(2);
+        assertThat(all.planingMm()).isEqualTo(1);
+        assertThat(all.slotMm()).isEqualTo(8);
+        assertThat(all.blockLengthMm()).hasValue(20);
+        assertThat(all.fretHeightMm()).hasValue(1);
+        assertThat(NeckDetails.none().hasSpare()).isFalse();
+        assertThat(all.hasSpare()).isTrue();
+        assertThat(all.hashCode()).isNotEqualTo(NeckDetails.none().hashCode());
     }
 }
