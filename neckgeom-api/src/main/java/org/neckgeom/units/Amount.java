@@ -96,8 +96,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      * @throws IllegalArgumentException if it is not finite or of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, ShopUnit<Q> like, String name) {
-        if (quantity instanceof Amount<Q> own
-                && own.unit.kind() == Objects.requireNonNull(like, "unit").kind()) {
+        if (quantity instanceof Amount<Q> own && own.unit.isLike(Objects.requireNonNull(like, "unit"))) {
             return own;
         }
         HouseUnits.of(quantity, like, name);
@@ -294,7 +293,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     private void requireProportional(String verb) {
-        if (unit.kind() == javax.measure.quantity.Temperature.class) {
+        if (unit.isOfTemperature()) {
             throw new ArithmeticException("temperatures on a scale cannot be " + verb + ": " + this);
         }
     }

@@ -48,10 +48,11 @@ public final class HouseUnits {
      * @throws IllegalArgumentException if it is of another kind (through a raw type), not finite, too large or too small
      */
     public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
-        if (quantity instanceof Amount<Q> own && own.unit() == unit && isUsual(Math.abs(own.house()))) {
-            return own.house();
+        if (quantity instanceof Amount<Q> own
+                && (own.unit() == unit || own.unit().isLike(Objects.requireNonNull(unit, "unit")))) {
+            return isUsual(Math.abs(own.house())) ? own.house() : zero(own.house(), own.value(), own.unit(), name);
         }
-        return looked(quantity, unit, name);
+        return foreign(quantity, unit, name);
     }
 
     /** Says by one comparison whether a number lies from {@link #LEAST} to {@link #MOST}; no NaN does, nor what is under 0. */
@@ -61,17 +62,18 @@ public final class HouseUnits {
                 <= MOST_BITS - LEAST_BITS + Long.MIN_VALUE;
     }
 
-    private static <Q extends Quantity<Q>> double looked(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
+    /** Takes an amount's parts and not the amount, which would have to be made in memory to be handed on. */
+    private static <Q extends Quantity<Q>> double zero(double house, double value, ShopUnit<Q> unit, String name) {
+        return house == 0 ? house : inReach(house, Amount.of(value, unit), unit, name);
+    }
+
+    private static <Q extends Quantity<Q>> double foreign(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         // The wildcard keeps a raw-typed lie from becoming a ClassCastException before it can be named.
         Quantity<?> any = Objects.requireNonNull(quantity, name);
-        Objects.requireNonNull(unit, "unit");
+        ShopUnit<Q> house = Objects.requireNonNull(unit, "unit").house();
         if (any instanceof Amount<?> own) {
-            if (own.unit().kind() != (Class<?>) unit.kind()) {
-                throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
-            }
-            return inReach(own.house(), own, unit, name);
+            throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
         }
-        ShopUnit<Q> house = unit.house();
         return inReach(finite(Border.house(any, house, name), name, house.symbol()), any, house, name);
     }
 

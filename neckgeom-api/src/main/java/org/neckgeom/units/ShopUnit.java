@@ -349,6 +349,15 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return factor;
     }
 
+    /** Whether it measures the same kind; asked here, as the JVM may not inline a method that gives a {@code Class}. */
+    boolean isLike(ShopUnit<?> other) {
+        return kind == (Class<?>) other.kind;
+    }
+
+    boolean isOfTemperature() {
+        return kind == (Class<?>) Temperature.class;
+    }
+
     /**
      * Returns the JSR 385 unit this one stands for, made by Indriya on first use.
      *

@@ -216,13 +216,16 @@ final class ChainLaw extends ExactLaw {
         double im = 0.0;
         double slopeRe = 0.0;
         double slopeIm = 0.0;
+        // A double, as turning an int into one may wait for the term before, by luck of the registers.
+        double term = real.length;
         for (int k = real.length - 1; k >= 0; k--) {
             double a = re + real[k];
             double b = im + imaginary[k];
             re = a * cos + b * sin;
             im = b * cos - a * sin;
-            double c = slopeRe + (k + 1) * imaginary[k];
-            double d = slopeIm - (k + 1) * real[k];
+            double c = slopeRe + term * imaginary[k];
+            double d = slopeIm - term * real[k];
+            term--;
             slopeRe = c * cos + d * sin;
             slopeIm = d * cos - c * sin;
         }
@@ -416,16 +419,18 @@ final class ChainLaw extends ExactLaw {
         double over = 1.0 / w;
         double cos = 1.0;
         double sin = 0.0;
+        double node = 0.0;
         for (int k = 1; k <= re.length; k++) {
+            node++;
             if (k % REANCHOR == 0) {
-                cos = StrictMath.cos(k * w);
-                sin = StrictMath.sin(k * w);
+                cos = StrictMath.cos(node * w);
+                sin = StrictMath.sin(node * w);
             } else {
                 double turned = cos * cos1 - sin * sin1;
                 sin = sin * cos1 + cos * sin1;
                 cos = turned;
             }
-            re[k - 1] *= sin * over / k;
+            re[k - 1] *= sin * over / node;
         }
     }
 

@@ -7,10 +7,13 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import org.djunits.unit.AreaUnit;
+import org.djunits.unit.LengthUnit;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.Offset;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.ShopUnits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -44,6 +47,8 @@ public class CentringBenchmark {
     private final PlainWalls[] plain = new PlainWalls[COUNT];
     private final Walls[] walls = new Walls[COUNT];
     private final ForeignWalls[] foreign = new ForeignWalls[COUNT];
+    private final SeshatWalls[] seshat = new SeshatWalls[COUNT];
+    private final DjunitsWalls[] djunits = new DjunitsWalls[COUNT];
     private final TrialCut[] trials = new TrialCut[COUNT];
     private final TrialCut[] fullTrials = new TrialCut[COUNT];
     private final Object[] kept = new Object[COUNT];
@@ -56,17 +61,26 @@ public class CentringBenchmark {
             return new PlainOffset((in.fence - in.far) / 2, Math.sqrt(in.u * in.u + in.u * in.u) / 2);
         }
 
-        /** With what the library looks at too: walls more than 0, all finite, and so is what comes out. */
+        /** With what the library looks at too: sizes in reach, walls more than 0, and what comes out is finite. */
         static PlainOffset checked(PlainWalls in) {
-            if (!(in.fence > 0 && in.far > 0 && in.u >= 0)) {
-                throw new IllegalArgumentException("a wall must be more than 0");
+            double a = inReach(in.fence);
+            double b = inReach(in.far);
+            double u = in.u == 0 ? 0 : inReach(in.u);
+            return new PlainOffset(finite((a - b) / 2), finite(u / SQRT_2));
+        }
+
+        private static double inReach(double value) {
+            if (!(value >= HouseUnits.LEAST && value <= HouseUnits.MOST)) {
+                throw new IllegalArgumentException("a reading must be more than 0 and within reach");
             }
-            double offset = (in.fence - in.far) / 2;
-            double u = in.u / SQRT_2;
-            if (!(Double.isFinite(offset) && Double.isFinite(u))) {
-                throw new IllegalArgumentException("a reading must be finite");
+            return value;
+        }
+
+        private static double finite(double value) {
+            if (!Double.isFinite(value)) {
+                throw new IllegalArgumentException("an offset must be finite");
             }
-            return new PlainOffset(offset + 0.0, u + 0.0);
+            return value + 0.0;
         }
 
         private static final double SQRT_2 = Math.sqrt(2);
@@ -76,6 +90,13 @@ public class CentringBenchmark {
     private record Walls(Amount<Length> fence, Amount<Length> far, Amount<Length> u) {}
 
     private record ForeignWalls(Quantity<Length> fence, Quantity<Length> far, Quantity<Length> u) {}
+
+    private record SeshatWalls(Quantity<Length> fence, Quantity<Length> far, Quantity<Length> u) {}
+
+    private record DjunitsWalls(
+            org.djunits.value.vdouble.scalar.Length fence,
+            org.djunits.value.vdouble.scalar.Length far,
+            org.djunits.value.vdouble.scalar.Length u) {}
 
     /** Fills the readings. */
     @Setup
@@ -89,9 +110,19 @@ public class CentringBenchmark {
             walls[i] = new Walls(ShopUnits.mm(a), ShopUnits.mm(b), ShopUnits.mm(u));
             foreign[i] = new ForeignWalls(
                     Quantities.getQuantity(a, MM), Quantities.getQuantity(b, MM), Quantities.getQuantity(u, MM));
+            seshat[i] = new SeshatWalls(seshat(a), seshat(b), seshat(u));
+            djunits[i] = new DjunitsWalls(djunits(a), djunits(b), djunits(u));
             trials[i] = TrialCut.walls(walls[i].fence(), walls[i].far()).readWithin(walls[i].u());
             fullTrials[i] = trials[i].slot(ShopUnits.mm(6)).piece(ShopUnits.mm(a + b + 6));
         }
+    }
+
+    private static Quantity<Length> seshat(double mm) {
+        return tech.uom.seshat.Quantities.create(mm, tech.uom.seshat.Units.MILLIMETRE);
+    }
+
+    private static org.djunits.value.vdouble.scalar.Length djunits(double mm) {
+        return new org.djunits.value.vdouble.scalar.Length(mm, LengthUnit.MILLIMETER);
     }
 
     /** The baseline: records of doubles in and out. */
@@ -176,6 +207,35 @@ public class CentringBenchmark {
             Quantity<Area> square = in.u.multiply(in.u).asType(Area.class);
             sum += offset.getValue().doubleValue()
                     + Math.sqrt(square.add(square).getValue().doubleValue()) / 2;
+        }
+        return sum;
+    }
+
+    /** The same by the operations of Seshat, the JSR 385 implementation on doubles. */
+    @Benchmark
+    public double seshatOperations() {
+        double sum = 0;
+        for (int i = 0; i < COUNT; i++) {
+            SeshatWalls in = seshat[i];
+            Quantity<Length> offset = in.fence.subtract(in.far).divide(2);
+            Quantity<Area> square = in.u.multiply(in.u).asType(Area.class);
+            sum += offset.getValue().doubleValue()
+                    + Math.sqrt(square.add(square).getValue().doubleValue()) / 2;
+        }
+        return sum;
+    }
+
+    /** The same by the operations of DJUNITS, whose scalars hold doubles in SI units. */
+    @Benchmark
+    public double djunitsOperations() {
+        double sum = 0;
+        for (int i = 0; i < COUNT; i++) {
+            DjunitsWalls in = djunits[i];
+            org.djunits.value.vdouble.scalar.Length offset =
+                    in.fence.minus(in.far).divide(2.0);
+            org.djunits.value.vdouble.scalar.Area square = in.u.times(in.u);
+            sum += offset.getInUnit(LengthUnit.MILLIMETER)
+                    + Math.sqrt(square.plus(square).getInUnit(AreaUnit.SQUARE_MILLIMETER)) / 2;
         }
         return sum;
     }

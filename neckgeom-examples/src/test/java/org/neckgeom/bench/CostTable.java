@@ -17,6 +17,7 @@ final class CostTable {
         this.scores = run.scores();
         units();
         geometry();
+        sweep();
         budget();
         trials();
         whole();
@@ -36,8 +37,10 @@ final class CostTable {
                 "centring from two walls, quantities in and out",
                 "CentringBenchmark.quantities",
                 "bare doubles " + time("CentringBenchmark.plain") + ", with the same checks "
-                        + time("CentringBenchmark.plainChecked") + ", Indriya's operations "
-                        + time("CentringBenchmark.indriyaOperations"));
+                        + time("CentringBenchmark.plainChecked") + "; operations of DJUNITS "
+                        + time("CentringBenchmark.djunitsOperations") + ", Seshat "
+                        + both("CentringBenchmark.seshatOperations") + ", Indriya "
+                        + both("CentringBenchmark.indriyaOperations"));
         row(
                 "from doubles made quantities on the spot",
                 "CentringBenchmark.doubles",
@@ -76,19 +79,31 @@ final class CostTable {
                 "StrengthBenchmark.scanAtThousandStations",
                 "plain doubles without crown, rod and bent neck "
                         + time("StrengthBenchmark.plainDoublesAtThousandStations")
-                        + (run.hasNumpy() ? ", those in numpy " + Scores.time(run.numpyNanos("scan")) : ""));
+                        + ", those with amounts for lengths "
+                        + both("StrengthBenchmark.amountsAtThousandStations")
+                        + (run.hasNumpy() ? ", in numpy " + Scores.time(run.numpyNanos("scan")) : ""));
+    }
+
+    private void sweep() {
+        row(
+                "a design of a sweep of a million, its glue face asked",
+                "SweepBenchmark.sweep",
+                "two loops over the same designs " + both("SweepBenchmark.loops") + ", the sweep in parallel "
+                        + time("SweepBenchmark.sweepInParallel"));
     }
 
     private void budget() {
         row(
                 "budget of 12 contributors, exactly: two quantiles and yield",
                 "BudgetBenchmark.exactBudget",
-                String.format(
-                        Locale.ROOT,
-                        "10^6 trials %,.0f times as long",
-                        MILLION
-                                * scores.nanos("TrialsBenchmark.fullJob")
-                                / scores.nanos("BudgetBenchmark.exactBudget")));
+                "from bare parts " + time("BudgetBenchmark.exactCold")
+                        + (run.hasOpenTurns() ? ", OpenTURNS " + Scores.time(run.openTurns("cold")) : "")
+                        + String.format(
+                                Locale.ROOT,
+                                ", 10^6 trials %,.0f times as long",
+                                MILLION
+                                        * scores.nanos("TrialsBenchmark.fullJob")
+                                        / scores.nanos("BudgetBenchmark.exactBudget")));
         row("its distribution once it is there", "BudgetBenchmark.exactCdf", "");
         row("a quantile of it", "BudgetBenchmark.exactQuantile", "");
         row(
@@ -104,7 +119,8 @@ final class CostTable {
                 "10^6 trials of 12 contributors, one thread",
                 "TrialsBenchmark.oneThread",
                 "the same draws without a model " + ms("TrialsBenchmark.bareDraws") + ", row by row with commons-rng "
-                        + ms("TrialsBenchmark.rowsOfXoshiroAndZiggurat") + ", Hipparchus "
+                        + ms("TrialsBenchmark.rowsOfXoshiroByInverse") + " as one writes it first, "
+                        + ms("TrialsBenchmark.rowsOfXoshiroAndZiggurat") + " at its best, Hipparchus "
                         + ms("TrialsBenchmark.rowsOfHipparchus"));
         million(
                 "on two threads, with the same bits",

@@ -1,6 +1,7 @@
 package org.neckgeom.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,9 @@ final class GrowthTable {
 
     private record Point(double size, double micros, double bytes) {}
 
+    /** The subject whose time grows fastest beside what n log n would fit over the same sizes. */
+    record Steepest(String subject, double exponent, double ofLogLinear) {}
+
     private final Map<String, List<Point>> subjects = new LinkedHashMap<>();
 
     GrowthTable(List<String> lines) {
@@ -30,20 +34,22 @@ final class GrowthTable {
 
     /** As a table: the range, what the largest takes, and the exponents over its last decade and a half. */
     String toMarkdown() {
-        StringBuilder out = new StringBuilder("| what | from .. to | the largest takes | time grows as | memory as |\n"
-                + "| --- | --- | --- | --- | --- |\n");
+        StringBuilder out =
+                new StringBuilder("| what | from .. to | the largest takes | time grows as | memory as | n log n is |\n"
+                        + "| --- | --- | --- | --- | --- | --- |\n");
         subjects.forEach((subject, points) -> {
             Point last = points.get(points.size() - 1);
             out.append(String.format(
                     Locale.ROOT,
-                    "| %s | %,.0f .. %,.0f | %s, %s | n^%.2f | n^%.2f |%n",
+                    "| %s | %,.0f .. %,.0f | %s, %s | n^%.2f | n^%.2f | n^%.2f |%n",
                     subject,
                     points.get(0).size,
                     last.size,
                     Scores.time(last.micros * 1000),
                     Scores.size(last.bytes),
                     exponent(points, true),
-                    exponent(points, false)));
+                    exponent(points, false),
+                    logLinear(points)));
         });
         return out.toString();
     }
@@ -72,6 +78,22 @@ final class GrowthTable {
             out.append("]}");
         });
         return out.toString();
+    }
+
+    Steepest steepest() {
+        return subjects.entrySet().stream()
+                .map(one -> new Steepest(one.getKey(), exponent(one.getValue(), true), logLinear(one.getValue())))
+                .max(Comparator.comparingDouble(one -> one.exponent() - one.ofLogLinear()))
+                .orElseThrow();
+    }
+
+    /** The exponent that n log n itself would be given over these sizes. */
+    private static double logLinear(List<Point> points) {
+        return exponent(
+                points.stream()
+                        .map(point -> new Point(point.size, point.size * Math.log(point.size), 1))
+                        .toList(),
+                true);
     }
 
     /** Slope of the straight line nearest the logarithms, over sizes from a thirtieth of the largest on. */

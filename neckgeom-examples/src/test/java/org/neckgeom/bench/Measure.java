@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.neckgeom.budget.BudgetKernels;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -28,6 +29,7 @@ final class Measure {
     private static final int ROUNDS = 2;
     private static final int SLICES = 80;
     private static final int LONG_SLICES = 25;
+    private static final int FEW_SLICES = 6;
 
     private Measure() {}
 
@@ -47,6 +49,7 @@ final class Measure {
             run(scores, "GeometryBenchmark", SLICES, "power", "2");
             run(scores, "GeometryBenchmark.woodLeft", SLICES, "power", "2.5");
             run(scores, "TrialsBenchmark", LONG_SLICES);
+            run(scores, "SweepBenchmark", FEW_SLICES);
             said("round " + (round + 1) + " of " + ROUNDS, start);
         }
         List<Double> chains = FreshJvm.lines(heap("256m"), RandomChains.class).stream()
@@ -62,9 +65,11 @@ final class Measure {
                 FreshJvm.indriyaClasses("foreign"),
                 chains,
                 growth,
-                numpy(),
+                python("numpy_trials.py"),
+                python("openturns_chain.py"),
                 where());
-        said("fresh JVMs and numpy", start);
+        agreed(run);
+        said("fresh JVMs and Python", start);
         write(folder, run);
         System.out.println(Files.readString(folder.resolve("table.md")));
     }
@@ -90,22 +95,37 @@ final class Measure {
         return List.of("-Xms" + size, "-Xmx" + size, "-XX:+AlwaysPreTouch");
     }
 
-    /** What the script finds, or nothing where there is no numpy. */
-    private static Map<String, String> numpy() throws IOException, InterruptedException {
-        Path script = Files.createTempFile("trials", ".py");
-        try (var text = Measure.class.getResourceAsStream("/bench/numpy_trials.py")) {
+    /** What a script finds, or nothing where no python3 has what it imports. */
+    private static Map<String, String> python(String name) throws IOException, InterruptedException {
+        Path script = Files.createTempFile("bench", ".py");
+        try (var text = Measure.class.getResourceAsStream("/bench/" + name)) {
             Files.write(script, text.readAllBytes());
-            Map<String, String> found = new HashMap<>();
-            for (String line : FreshJvm.lines(List.of("python3", script.toString()))) {
-                String[] words = line.split(" ");
-                found.put(words[0], words[1]);
+            // The first on the path, then the system's own, which may have packages the first lacks.
+            for (String python : List.of("python3", "/usr/bin/python3")) {
+                try {
+                    Map<String, String> found = new HashMap<>();
+                    for (String line : FreshJvm.lines(List.of(python, script.toString()))) {
+                        String[] words = line.split(" ");
+                        found.put(words[0], words[1]);
+                    }
+                    return found;
+                } catch (IOException absent) {
+                    System.err.println(python + " leaves out " + name + ": " + absent.getMessage());
+                }
             }
-            return found;
-        } catch (IOException absent) {
-            System.err.println("numpy is left out: " + absent.getMessage());
             return Map.of();
         } finally {
             Files.delete(script);
+        }
+    }
+
+    /** A baseline that answers another question is none. */
+    private static void agreed(Measured run) {
+        if (run.hasOpenTurns()) {
+            double ours = new BudgetKernels().quantile(0.975);
+            if (!(Math.abs(run.openTurns("high") - ours) <= 1e-8)) {
+                throw new IllegalStateException("OpenTURNS' quantile is " + run.openTurns("high") + ", ours " + ours);
+            }
         }
     }
 
@@ -130,7 +150,8 @@ final class Measure {
 
     private static void write(Path folder, Measured run) throws IOException {
         TargetTable targets = new TargetTable(run);
-        String numpy = run.hasNumpy() ? "; numpy " + run.numpy().get("version") : "";
+        String numpy = (run.hasNumpy() ? "; numpy " + run.numpy().get("version") : "")
+                + (run.hasOpenTurns() ? "; OpenTURNS " + run.openTurns().get("openturns") : "");
         Files.writeString(
                 folder.resolve("table.md"),
                 "Measured on " + run.where() + numpy + ".\n\n## Costs\n\n" + new CostTable(run).toMarkdown()

@@ -12,6 +12,7 @@ record Measured(
         List<Double> chains,
         GrowthTable growth,
         Map<String, String> numpy,
+        Map<String, String> openTurns,
         String where) {
 
     boolean hasNumpy() {
@@ -21,5 +22,14 @@ record Measured(
     /** Nanoseconds of a piece of work in numpy, a trial of it where it is trials. */
     double numpyNanos(String work) {
         return Double.parseDouble(numpy.get(work));
+    }
+
+    boolean hasOpenTurns() {
+        return openTurns.containsKey("cold");
+    }
+
+    /** What its script found: nanoseconds of the exact chain, or its upper quantile. */
+    double openTurns(String what) {
+        return Double.parseDouble(openTurns.get(what));
     }
 }

@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.concurrent.TimeUnit;
+import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -20,6 +21,8 @@ import org.neckgeom.strength.ReliefScan;
 import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.SizeChange;
 import org.neckgeom.strength.Weather;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -61,6 +64,10 @@ public class StrengthBenchmark {
                     .tensions(newton(95)));
     private final Relief relief = Relief.of(neck);
     private final Weather weather = Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21));
+    private final Amount<Length> widthAtNut = mm(17);
+    private final Amount<Length> depthAtNut = mm(14.25);
+    private final Amount<Length> armAtNut = mm(7.5);
+    private final double[] line = new double[STATIONS + 1];
     private double eBack = 11_600;
     private double eBoard = 12_300;
     private double pull = 760;
@@ -71,26 +78,22 @@ public class StrengthBenchmark {
         return scan.relief(STATIONS);
     }
 
-    /** The same number of stations by the plainest loop. */
+    /**
+     * The same number of stations by the plainest loop. Stations are counted in a double: turning an int into one waits, on
+     * some processors and by luck of the registers, for what the register held before.
+     */
     @Benchmark
     public double plainDoublesAtThousandStations() {
         double h = 311.0 / STATIONS;
         double slope = 0;
         double rise = 0;
         double before = 0;
-        double[] line = new double[STATIONS + 1];
+        double station = 0;
         for (int i = 0; i <= STATIONS; i++) {
-            double x = i * h;
+            double x = station++ * h;
             double half = 17 + x * (6 / 311.0);
             double depth = 14.25 + x * 0.008;
-            double back = eBack * Math.PI / 2 * half * depth;
-            double board = eBoard * 2 * half * 6;
-            double slot = x < 300 ? eBack * 6 * 9.2 : 0;
-            double ea = back + board - slot;
-            double eq = -back * 4 * depth / (3 * Math.PI) + board * 3 + slot * 4.6;
-            double ej = back * depth * depth / 4 + board * 12 - slot * 9.2 * 9.2 / 3;
-            double axis = eq / ea;
-            double bend = pull * (7.5 + x * (2.4 / 560) - axis) / (ej - axis * eq);
+            double bend = bend(half, depth, 7.5 + x * (2.4 / 560), x < 300);
             if (i > 0) {
                 rise += h * slope + h * h * (2 * before + bend) / 6;
                 slope += h * (before + bend) / 2;
@@ -98,11 +101,58 @@ public class StrengthBenchmark {
             line[i] = rise;
             before = bend;
         }
+        return gap();
+    }
+
+    /** The plainest loop again, its lengths and what it writes down at each station amounts, read and checked as any are. */
+    @Benchmark
+    public double amountsAtThousandStations() {
+        Amount<Length> step = mm(311).dividedBy(STATIONS);
+        double h = HouseUnits.mm(step, "step");
+        double slope = 0;
+        double rise = 0;
+        double before = 0;
+        double station = 0;
+        for (int i = 0; i <= STATIONS; i++) {
+            Amount<Length> x = step.times(station++);
+            Amount<Length> half = x.times(6 / 311.0).plus(widthAtNut);
+            Amount<Length> depth = x.times(0.008).plus(depthAtNut);
+            Amount<Length> arm = x.times(2.4 / 560).plus(armAtNut);
+            double bend = bend(
+                    HouseUnits.mmPositive(half, "half width"),
+                    HouseUnits.mmPositive(depth, "depth"),
+                    HouseUnits.mm(arm, "arm"),
+                    x.house() < 300);
+            if (i > 0) {
+                rise += h * slope + h * h * (2 * before + bend) / 6;
+                slope += h * (before + bend) / 2;
+            }
+            line[i] = HouseUnits.mm(mm(rise), "rise");
+            before = bend;
+        }
+        return gap();
+    }
+
+    /** Half ellipse and flat board in closed form, the slot where there is one, strings at a distance from the glue face. */
+    private double bend(double half, double depth, double arm, boolean slotted) {
+        double back = eBack * Math.PI / 2 * half * depth;
+        double board = eBoard * 2 * half * 6;
+        double slot = slotted ? eBack * 6 * 9.2 : 0;
+        double ea = back + board - slot;
+        double eq = -back * 4 * depth / (3 * Math.PI) + board * 3 + slot * 4.6;
+        double ej = back * depth * depth / 4 + board * 12 - slot * 9.2 * 9.2 / 3;
+        double axis = eq / ea;
+        return pull * (arm - axis) / (ej - axis * eq);
+    }
+
+    private double gap() {
         double gap = 0;
         int from = STATIONS / 10;
+        double station = 0;
         for (int i = from; i <= STATIONS; i++) {
-            double chord = line[from] + (line[STATIONS] - line[from]) * (i - from) / (STATIONS - from);
-            gap = Math.max(gap, chord - line[i]);
+            double chord = line[from] + (line[STATIONS] - line[from]) * station++ / (STATIONS - from);
+            double here = chord - line[i];
+            gap = here > gap ? here : gap;
         }
         return gap;
     }
