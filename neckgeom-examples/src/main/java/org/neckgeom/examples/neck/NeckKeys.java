@@ -59,6 +59,10 @@ final class NeckKeys {
             "order of work",
             OrderPart.SHAPE,
             "what is done and which orders must be kept; the usual order when left out");
+    static final Key<Section> WORKMANSHIP = Key.optional(
+            "workmanship",
+            WorkmanshipPart.SHAPE,
+            "how well each kind of step is done in this shop; common practice when left out");
     static final Key<Section> LIMITS = Key.optional(
             "limits", LimitsPart.SHAPE, "the limits to keep; slot offset 0.1 mm, wood left 3 mm, strings 1 mm");
 
@@ -88,6 +92,7 @@ final class NeckKeys {
             READINGS,
             AS_MADE,
             ORDER,
+            WORKMANSHIP,
             LIMITS);
 
     private NeckKeys() {}

@@ -1,6 +1,7 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -74,11 +75,15 @@ final class NeckParts {
         boolean fits = design.isThere()
                 && parts.blank.isThere()
                 && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
-        if (!fits) {
+        boolean together = fits
+                && (!parts.shop.isThere() || FitCheck.of(top, design.value(), parts.blank.value(), parts.shop.value()));
+        if (!together) {
             return Found.unusable();
         }
         return DetailsPart.of(top, design.value(), parts.neckSet)
-                .then(details -> top.make(() -> parts.file(design.value(), details)))
+                .then(details -> FitCheck.posts(top, details)
+                        ? top.make(() -> parts.file(design.value(), details))
+                        : Found.unusable())
                 .then(parts::asMade);
     }
 
@@ -102,6 +107,8 @@ final class NeckParts {
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
+        Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP).then(WorkmanshipPart::of);
+        plan = work.isAbsent() ? plan : plan.workmanship(work.value());
         NeckPlan soFar = plan;
         Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
         plan = order.isAbsent() ? plan : plan.order(order.value());
