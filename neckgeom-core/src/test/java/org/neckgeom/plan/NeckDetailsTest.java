@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
@@ -33,6 +34,7 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.testing.Approved;
 
 /** An invented neck with two strings: every check that needs details, kept and broken, and the parts they bring. */
 class NeckDetailsTest {
@@ -265,5 +267,62 @@ class NeckDetailsTest {
         assertThat(NeckDetails.none().hasSpare()).isFalse();
         assertThat(all.hasSpare()).isTrue();
         assertThat(all.hashCode()).isNotEqualTo(NeckDetails.none().hashCode());
+    }
+
+    private static String whole(NeckPlan plan) {
+        return java.util.stream.Stream.of(plan.checks().stream(), plan.sections().stream(), plan.budgets().stream())
+                .flatMap(all -> all)
+                .map(Object::toString)
+                .collect(java.util.stream.Collectors.joining("\n\n"));
+    }
+
+    @Test
+    void texts_ofDetailsAreTheApprovedOnes() {
+        NeckDetails joined = NeckDetails.none()
+                .strings(two(30), two(50))
+                .head(posts(140), mm(8))
+                .fretHeight(mm(1))
+                .tuners(Limits.between(mm(12), mm(14.9)))
+                .fallAway(FallAway.of(mm(340), mm(410), mm(0.3)))
+                .back(BackShape.of(NECK).volute(mm(2), mm(30)).heelFrom(mm(310), mm(25)))
+                .overstand(mm(3))
+                .spare(mm(5), mm(2), mm(1))
+                .sawKerf(mm(1.8))
+                .heelBlocks(mm(100))
+                .tenon(TenonBolts.tenon(mm(60), mm(20))
+                        .holes(mm(8), mm(6))
+                        .at(mm(20))
+                        .at(mm(40)));
+        FannedFrets fan = FannedFrets.of(Scale.of(mm(610)), Scale.of(mm(590)), OuterStrings.of(mm(30), mm(50)), 7);
+        NeckDesign fanned = NECK.scale(fan.centrelineScale());
+        Blank blank = Blank.of(mm(900), mm(60), mm(25)).nutAt(mm(170));
+
+        Approved.hold(
+                "plan",
+                Map.of(
+                        "details.txt",
+                        whole(PLAIN.details(joined)),
+                        "details-fanned.txt",
+                        whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6))))
+                                .details(NeckDetails.none()
+                                        .fannedFrets(fan)
+                                        .strings(two(30), two(110))
+                                        .spare(mm(10), mm(2), mm(1))
+                                        .sawKerf(mm(1.8))
+                                        .heelBlocks(mm(60))))));
+    }
+
+    @Test
+    void strings_mustBeAsManyAsTheNecks() {
+        StringPlaces three = StringPlaces.of(List.of(mm(-15), mm(0), mm(15)), List.of(mm(1), mm(1), mm(1)));
+        HeadLayout posts = HeadLayout.of(HEAD)
+                .posts(
+                        HeadPost.at(mm(40)).above(mm(7)),
+                        HeadPost.at(mm(60)).above(mm(7)),
+                        HeadPost.at(mm(80)).above(mm(7)));
+
+        assertThatThrownBy(() ->
+                        PLAIN.details(NeckDetails.none().strings(three, three).head(posts, mm(8))))
+                .hasMessage("strings at the nut must be as many as the neck's 2, but were 3");
     }
 }
