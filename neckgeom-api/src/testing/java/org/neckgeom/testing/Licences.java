@@ -32,6 +32,7 @@ public final class Licences {
     private static final Map<String, String> NAMES = Map.of(
             "BSD", "BSD-3-Clause",
             "BSD 3-Clause", "BSD-3-Clause",
+            "BSD 3-Clause license", "BSD-3-Clause",
             "Bouncy Castle Licence", "MIT",
             "Eclipse Distribution License - v 1.0", "BSD-3-Clause",
             "Eclipse Public License v2.0", "EPL-2.0",

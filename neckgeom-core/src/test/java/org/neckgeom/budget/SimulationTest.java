@@ -44,6 +44,35 @@ class SimulationTest {
         assertThat(Arrays.equals(many.values(), one.values())).isTrue();
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {4095, 4096, 9_001})
+    void trials_knowTheirLeastAndMost_andThatOneIsNoNumber(int count) {
+        SplittableRandom random = new SplittableRandom(count);
+        double[] given = random.doubles(count, -1, 1).toArray();
+        BlockEngine.FillerSource source = () -> new BlockEngine.Filler() {
+            private int next;
+
+            @Override
+            public void fill(Draws draws, double[] out, int n) {
+                System.arraycopy(given, next, out, 0, n);
+                next += n;
+            }
+        };
+
+        BlockEngine.Tally all = new BlockEngine(source, 1, 1).run(count, -0.5, 0.5, true);
+        given[count / 2] = Double.NaN;
+        BlockEngine.Tally spoilt = new BlockEngine(source, 1, 1).run(count, -0.5, 0.5, true);
+
+        assertThat(all.least())
+                .as("seed %s", count)
+                .isEqualTo(Arrays.stream(all.values()).min().orElseThrow());
+        assertThat(all.most())
+                .as("seed %s", count)
+                .isEqualTo(Arrays.stream(all.values()).max().orElseThrow());
+        assertThat(spoilt.least()).isNaN();
+        assertThat(spoilt.most()).isNaN();
+    }
+
     private static BlockEngine.Tally tally(Simulation<Length> question, long count) {
         return question.tally(99, count);
     }

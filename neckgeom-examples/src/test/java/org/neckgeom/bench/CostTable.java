@@ -80,7 +80,7 @@ final class CostTable {
                 "plain doubles without crown, rod and bent neck "
                         + time("StrengthBenchmark.plainDoublesAtThousandStations")
                         + ", those with amounts for lengths "
-                        + both("StrengthBenchmark.amountsAtThousandStations")
+                        + time("StrengthBenchmark.amountsAtThousandStations")
                         + (run.hasNumpy() ? ", in numpy " + Scores.time(run.numpyNanos("scan")) : ""));
     }
 

@@ -27,7 +27,7 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 final class Measure {
 
     private static final int ROUNDS = 2;
-    private static final int SLICES = 80;
+    private static final int SLICES = 60;
     private static final int LONG_SLICES = 25;
     private static final int FEW_SLICES = 6;
 
