@@ -34,7 +34,7 @@ public enum LengthStyle {
     private static final int FINEST = 64;
 
     /** Past this nothing is set by a rule, and sixty-fourths are lost in a double's last digits. */
-    private static final double MOST_MARKED_IN = 1e6;
+    private static final double MOST_MARKED_IN = 1e9;
 
     private static final double MM_PER_INCH = 25.4;
 

@@ -61,7 +61,11 @@ final class SetUpParts {
         }
         parts.add(channel(plan));
         cutterLoad(plan).ifPresent(parts::add);
-        plan.design().head().ifPresent(head -> parts.add(headAtFence(plan, head)));
+        // A head in one piece is sawn out of the square blank, which is what the fence meets.
+        plan.design()
+                .head()
+                .filter(head -> !plan.isHeadInOnePiece())
+                .ifPresent(head -> parts.add(headAtFence(plan, head)));
         return parts;
     }
 

@@ -207,7 +207,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
                         + ": chisel them square, or run that much farther");
         double off = offMarkMm();
         if (off > SEEN_MM) {
-            report.note("stops and marks to the nearest 1/64 in, as a rule reads: up to " + style.small(off) + " off");
+            report.note("stops and marks to the nearest 1/64 in: up to " + style.small(off) + " off");
         }
         if (settingMm > 0) {
             report.note("each stop set within u " + style.small(settingMm) + ", and so is the channel's end");

@@ -233,8 +233,7 @@ class PlanChecksTest {
         assertThat(channel.lines().filter(line -> line.contains("gauge-block step")))
                 .isNotEmpty()
                 .allMatch(line -> line.matches(".*takes 0\\.\\d+ in, gauge-block step 0\\.\\d+ in"));
-        assertThat(channel)
-                .containsPattern("stops and marks to the nearest 1/64 in, as a rule reads: up to [\\d.]+ thou off");
+        assertThat(channel).containsPattern("stops and marks to the nearest 1/64 in: up to [\\d.]+ thou off");
     }
 
     /** A shop that glues within 0.3 mm has its string line spread as much as that, by the same budget made by hand. */

@@ -64,7 +64,9 @@ final class NeckKeys {
             WorkmanshipPart.SHAPE,
             "how well each kind of step is done in this shop; common practice when left out");
     static final Key<Section> LIMITS = Key.optional(
-            "limits", LimitsPart.SHAPE, "the limits to keep; slot offset 0.1 mm, wood left 3 mm, strings 1 mm");
+            "limits",
+            LimitsPart.SHAPE,
+            "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
 
     static final Shape SHAPE = Shape.of(
             "A neck, the shop that makes it, what has been read so far, and the limits to keep",

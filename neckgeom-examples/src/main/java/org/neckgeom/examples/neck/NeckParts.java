@@ -40,7 +40,6 @@ final class NeckParts {
     private final Found<Weather> weather;
     private final Found<Shop> shop;
     private final Found<List<TrialRound>> rounds;
-    private final Found<NeckLimits> limits;
 
     /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
     private NeckParts(Section top) {
@@ -66,7 +65,6 @@ final class NeckParts {
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
-        this.limits = top.at(NeckKeys.LIMITS).then(LimitsPart::of);
     }
 
     static Found<NeckFile> of(Section top) {
@@ -98,11 +96,12 @@ final class NeckParts {
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {
-        NeckLimits limitsToKeep = limits.orElse(NeckLimits.withDefaults());
+        NeckPlan bare = NeckPlan.of(design, blank.value(), shop.value());
+        NeckLimits limitsToKeep = top.at(NeckKeys.LIMITS)
+                .then(section -> LimitsPart.of(section, NeckLimits.of(bare)))
+                .orElse(NeckLimits.of(bare));
         List<TrialRound> roundsSoFar = rounds.orElse(List.of());
-        NeckPlan plan = limitsToKeep
-                .heldBy(NeckPlan.of(design, blank.value(), shop.value()))
-                .details(details);
+        NeckPlan plan = limitsToKeep.heldBy(bare).details(details);
         plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());

@@ -187,7 +187,10 @@ class NeckFileRefusalsTest {
                         "  pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
                         "channel: pocket length must be no more than the channel's"),
                 one("diameter: 6 mm", "diameter: 8 mm", "shop.cutter.diameter is 8 mm, but must be 6 mm or less"),
-                one("length: 300 mm", "length: 5 mm", "rod.length is 5 mm, but its channel of 5.5 mm is shorter than the cutter"),
+                one(
+                        "length: 300 mm",
+                        "length: 5 mm",
+                        "rod.length is 5 mm, but its channel of 5.5 mm is shorter than the cutter is wide"),
                 one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be told together"),
                 one("  turning: 16000 rpm", "  #", "shop: feed and turning must be told together, but one is missing"),
                 one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),
