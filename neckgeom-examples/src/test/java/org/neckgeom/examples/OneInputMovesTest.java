@@ -63,8 +63,8 @@ class OneInputMovesTest {
                 input("  thickness: 6 mm  ", "  thickness: 7 mm  ", Set.of(HEAD, BOARD, ANGLE, HEEL, RELIEF)),
                 // the joint, the board's length, and what is stacked under the shaft
                 input("  thickness: 20 mm  ", "  thickness: 21 mm  ", Set.of(STOCK, SCARF, HEEL)),
-                // the channel's depth, and what is left to bend
-                input("  height: 9 mm", "  height: 10 mm", Set.of(CHANNEL, WOOD, RELIEF)),
+                // the channel's depth and that of its even passes, and what is left to bend
+                input("  height: 9 mm", "  height: 10 mm", Set.of(CHANNEL, LOAD, WOOD, RELIEF)),
                 // the neck tips
                 input("saddle: 15.2 mm", "saddle: 16.2 mm", Set.of(ANGLE, HEEL)),
                 // the least blank, the flats, the wood left, and how stiff the neck is

@@ -16,6 +16,7 @@ import org.neckgeom.units.LengthStyle;
 final class FitCheck {
 
     private final Section top;
+    private final NeckDesign design;
     private final Channel channel;
     private final Blank blank;
     private final LengthStyle style;
@@ -23,6 +24,7 @@ final class FitCheck {
 
     private FitCheck(Section top, NeckDesign design, Blank blank) {
         this.top = top;
+        this.design = design;
         this.channel = design.channel().orElseThrow();
         this.blank = blank;
         this.style = design.style();
@@ -36,6 +38,7 @@ final class FitCheck {
         check.start();
         check.end();
         check.width();
+        check.back();
         return check.fits;
     }
 
@@ -131,6 +134,26 @@ final class FitCheck {
                         top.at(NeckKeys.ROD).value(),
                         RodPart.WIDTH,
                         "is " + say(channel.rod().widthMm()) + ", but the blank is only " + say(wood) + " wide");
+            }
+        }
+    }
+
+    /** The depth runs straight through its two frets: where it comes to nothing there is no neck to plan. */
+    private void back() {
+        double end = Math.max(design.bodyJointMm(), channel.endMm());
+        double second = design.scale().fretMm(design.back().secondFret());
+        for (double x : new double[] {Math.min(0, channel.startMm()), Math.max(second, end)}) {
+            double deep = design.backDepthAtMm(x);
+            if (!(deep > 0)) {
+                problem(
+                        top.at(NeckKeys.BACK).value(),
+                        x > 0 ? BackPart.SECOND_DEPTH : BackPart.FIRST_DEPTH,
+                        "is "
+                                + say(
+                                        x > 0
+                                                ? design.back().secondDepthMm()
+                                                : design.back().firstDepthMm()) + ", and runs out to nothing before "
+                                + say(x) + " from the nut");
             }
         }
     }
