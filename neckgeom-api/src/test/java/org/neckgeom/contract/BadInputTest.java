@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +25,7 @@ import org.neckgeom.units.ShopUnit;
 
 /** Bad input to every public factory and step of this module: answered with finite numbers or refused in words. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("long")
 class BadInputTest {
 
     private static final int MIXED = 300;

@@ -571,4 +571,25 @@ class TemplateTest {
         assertFalse(pages.get(1).equals("page"));
         assertTrue(pages.get(1).toString().endsWith(", on A4"));
     }
+
+    @Test
+    void toSvg_ofTheJointsIsTheApprovedOne() {
+        DovetailSeat seat = DovetailSeat.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
+        TenonBolts tenon = TenonBolts.tenon(mm(76), mm(20))
+                .holes(mm(10), mm(0.8))
+                .at(mm(28.5))
+                .at(mm(57.5));
+
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "dovetail-template.svg",
+                        Template.of(Necks.octavePlan()
+                                        .details(NeckDetails.none().dovetail(seat)))
+                                .toSvg(),
+                        "tenon-template.svg",
+                        Template.of(Necks.octavePlan()
+                                        .details(NeckDetails.none().tenon(tenon)))
+                                .toSvg()));
+    }
 }
