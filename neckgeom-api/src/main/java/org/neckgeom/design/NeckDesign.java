@@ -434,18 +434,14 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
     @Override
     public NeckDesign in(LengthStyle other) {
         return with(parts -> {
-            parts.scale = said(scale, other);
-            parts.fingerboard = said(fingerboard, other);
-            parts.back = said(back, other);
-            parts.channel = said(channel, other);
-            parts.strings = said(strings, other);
-            parts.head = said(head, other);
-            parts.heel = said(heel, other);
+            parts.scale = SaysLengths.said(scale, other);
+            parts.fingerboard = SaysLengths.said(fingerboard, other);
+            parts.back = SaysLengths.said(back, other);
+            parts.channel = SaysLengths.said(channel, other);
+            parts.strings = SaysLengths.said(strings, other);
+            parts.head = SaysLengths.said(head, other);
+            parts.heel = SaysLengths.said(heel, other);
         });
-    }
-
-    private static <T extends SaysLengths<T>> @Nullable T said(@Nullable T part, LengthStyle style) {
-        return part == null ? null : part.in(style);
     }
 
     @Override

@@ -32,6 +32,10 @@ public enum LengthStyle {
     static final double SMALL_MM = 2.54;
 
     private static final int FINEST = 64;
+
+    /** Past this nothing is set by a rule, and sixty-fourths are lost in a double's last digits. */
+    private static final double MOST_MARKED_IN = 1e9;
+
     private static final double MM_PER_INCH = 25.4;
 
     private final ShopUnit<Length> unit;
@@ -183,6 +187,32 @@ public enum LengthStyle {
             return fraction(mm);
         }
         return Numbers.trimmed(unit.fromHouse(mm), decimals) + " " + unit.symbol();
+    }
+
+    /**
+     * Returns a length as it is set by a rule: in fractions to the nearest mark, a sixty-fourth of an inch, without what is
+     * over, and else as {@link #brief}. What is left out is under 8 thou, and {@link #offMarkMm} says how much it is.
+     *
+     * @param mm in mm
+     * @return the text with its unit; as {@link #brief} where the nearest mark is 0
+     */
+    public String mark(double mm) {
+        double nearest = mm - offMarkMm(mm);
+        return brief(nearest);
+    }
+
+    /**
+     * Returns how much more a length is than its {@link #mark}.
+     *
+     * @param mm in mm
+     * @return in mm, within half of a sixty-fourth of an inch in fractions; 0 in other styles
+     */
+    public double offMarkMm(double mm) {
+        if (this != INCH_FRACTIONS || !(Math.abs(mm) < ShopUnit.INCH.toHouse(MOST_MARKED_IN))) {
+            return 0;
+        }
+        double marks = Math.rint(ShopUnit.INCH.fromHouse(mm) * FINEST);
+        return marks == 0 ? 0 : mm - ShopUnit.INCH.toHouse(marks / FINEST);
     }
 
     /**

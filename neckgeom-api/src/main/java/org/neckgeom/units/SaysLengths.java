@@ -1,5 +1,7 @@
 package org.neckgeom.units;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What says lengths when it is printed, and can be asked to say them in another style: {@code plan.in(INCH_FRACTIONS)}.
  *
@@ -9,6 +11,7 @@ package org.neckgeom.units;
  * @param <T> the kind of the copy, the implementing type itself
  */
 @FunctionalInterface
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public interface SaysLengths<T> {
 
     /**
@@ -18,4 +21,16 @@ public interface SaysLengths<T> {
      * @return a copy equal to this
      */
     T in(LengthStyle style);
+
+    /**
+     * Returns a part said in a style, or nothing where there is none: for a value some of whose parts need not be told.
+     *
+     * @param <P> the kind of the part
+     * @param part the part, or null
+     * @param style how lengths are printed
+     * @return a copy equal to the part, or null
+     */
+    static <P extends SaysLengths<P>> @Nullable P said(@Nullable P part, LengthStyle style) {
+        return part == null ? null : part.in(style);
+    }
 }

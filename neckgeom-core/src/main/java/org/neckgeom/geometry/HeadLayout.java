@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
@@ -28,12 +29,14 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
     private final double atBreak;
     private final double atTip;
     private final List<HeadPost> posts;
+    private final double slant;
 
-    private HeadLayout(Head head, double atBreak, double atTip, List<HeadPost> posts) {
+    private HeadLayout(Head head, double atBreak, double atTip, List<HeadPost> posts, double slant) {
         this.head = head;
         this.atBreak = atBreak;
         this.atTip = atTip;
         this.posts = posts;
+        this.slant = slant;
     }
 
     /**
@@ -43,7 +46,7 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
      * @return the layout
      */
     public static HeadLayout of(Head head) {
-        return new HeadLayout(Objects.requireNonNull(head, "head"), head.widthMm(), head.widthMm(), List.of());
+        return new HeadLayout(Objects.requireNonNull(head, "head"), head.widthMm(), head.widthMm(), List.of(), 0);
     }
 
     /**
@@ -58,7 +61,8 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
                 head,
                 HouseUnits.mmPositive(atBreakLine, "head width at the break line"),
                 HouseUnits.mmPositive(atTip, "head width at the tip"),
-                posts);
+                posts,
+                slant);
     }
 
     /**
@@ -75,7 +79,19 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
                         + ", but was at " + style().brief(post.alongMm()));
             }
         }
-        return new HeadLayout(head, atBreak, atTip, List.of(places));
+        return new HeadLayout(head, atBreak, atTip, List.of(places), slant);
+    }
+
+    /**
+     * Returns a copy behind a slanted nut, as fanned frets have it: the head turns back about the slanted line, its pitch
+     * being that along the centreline, and each string's slot lies on that line. The posts stay where they are told.
+     *
+     * @param fromSquare under 30 deg either way; positive when the nut's treble end lies nearer the body
+     * @return the layout
+     */
+    public HeadLayout nutSlanted(Quantity<Angle> fromSquare) {
+        double rad = HouseUnits.radBetween(fromSquare, -30, 30, "nut slant");
+        return new HeadLayout(head, atBreak, atTip, posts, rad);
     }
 
     /**
@@ -122,7 +138,7 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
      * @return the layout
      */
     public HeadLayout on(Head other) {
-        return new HeadLayout(Objects.requireNonNull(other, "head"), atBreak, atTip, List.of())
+        return new HeadLayout(Objects.requireNonNull(other, "head"), atBreak, atTip, List.of(), slant)
                 .posts(posts.toArray(HeadPost[]::new));
     }
 
@@ -219,9 +235,35 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
             // A swung head turns its own axis, and the posts with it, about the break line's middle.
             double along = post.alongMm() * cos - post.asideMm() * sin;
             double aside = post.alongMm() * sin + post.asideMm() * cos;
-            all.add(StringBreak.ofMm(head.pitchRad(), along, post.aboveMm(), height, aside - nut.centreMm(i), style()));
+            all.add(
+                    slant == 0
+                            ? StringBreak.ofMm(
+                                    head.pitchRad(), along, post.aboveMm(), height, aside - nut.centreMm(i), style())
+                            : overSlantedNut(along, aside, post.aboveMm(), height, nut.centreMm(i)));
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * The same over a slot on the slanted line: the face holds that line and the head's axis, so across the axis it rises
+     * or falls; its post is told anew as it stands to a square nut through the slot.
+     */
+    private StringBreak overSlantedNut(double along, double aside, double above, double height, double slot) {
+        double sin = StrictMath.sin(head.pitchRad());
+        double cos = StrictMath.cos(head.pitchRad());
+        double lag = StrictMath.tan(slant);
+        // Axis d = (-cos, 0, -sin); across it in the face e, from the line's (lag, 1, 0) less its part along d; normal
+        // n.
+        double size = StrictMath.sqrt(1 + sin * sin * lag * lag);
+        double[] e = {sin * sin * lag / size, 1 / size, -sin * cos * lag / size};
+        double[] n = {-sin * e[1], cos * e[2] * -1 + sin * e[0], cos * e[1]};
+        double x = -along * cos + aside * e[0] + above * n[0];
+        double y = aside * e[1] + above * n[1];
+        double z = -along * sin + aside * e[2] + above * n[2];
+        double run = lag * slot - x;
+        double square = run * cos - z * sin;
+        double over = run * sin + z * cos;
+        return StringBreak.ofMm(head.pitchRad(), square, over, height, y - slot, style());
     }
 
     /**
@@ -260,7 +302,8 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
                 head.in(other),
                 atBreak,
                 atTip,
-                posts.stream().map(post -> post.in(other)).toList());
+                posts.stream().map(post -> post.in(other)).toList(),
+                slant);
     }
 
     /** True for an equal head with the same outline and posts. */
@@ -270,12 +313,13 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
                 && head.equals(that.head)
                 && Double.compare(atBreak, that.atBreak) == 0
                 && Double.compare(atTip, that.atTip) == 0
-                && posts.equals(that.posts);
+                && posts.equals(that.posts)
+                && Double.compare(slant, that.slant) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(head, atBreak, atTip, posts);
+        return Objects.hash(head, atBreak, atTip, posts, slant);
     }
 
     /** Returns the outline, the thickness and the posts. */

@@ -166,11 +166,14 @@ public final class HeelBlocks implements SaysLengths<HeelBlocks> {
     /** Returns the height and the stack. */
     @Override
     public String toString() {
-        return Report.titled("Heel: " + count() + (count() == 1 ? " block of " : " blocks of ") + style.brief(block)
-                        + " under the shaft")
+        boolean stacked = count() > 0;
+        String blocks =
+                count() + (count() == 1 ? " block of " : " blocks of ") + style.brief(block) + " under the shaft";
+        return Report.titled(
+                        "Heel: " + (stacked ? blocks : "no block, the shaft's wood is " + style.brief(shaft) + " deep"))
                 .row("height", style.text(heightMm()) + " square to the glue face")
                 .row("mating face", style.text(matingFace().house()))
-                .row("off the last block", style.text(trim().house()))
+                .row(stacked ? "off the last block" : "off the shaft", style.text(trim().house()))
                 .toString();
     }
 }

@@ -3,6 +3,7 @@ package org.neckgeom.geometry;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -23,12 +24,15 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
     private final StringPlaces nut;
     private final StringPlaces saddle;
     private final double length;
+    private final @Nullable FannedFrets fan;
 
-    private StringOverhang(NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length) {
+    private StringOverhang(
+            NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
         this.neck = neck;
         this.nut = nut;
         this.saddle = saddle;
         this.length = length;
+        this.fan = fan;
     }
 
     /**
@@ -46,7 +50,7 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
             throw new IllegalArgumentException(
                     "nut and saddle must have as many strings, but had " + nut.count() + " and " + saddle.count());
         }
-        return new StringOverhang(neck, nut, saddle, neck.scale().lengthMm());
+        return new StringOverhang(neck, nut, saddle, neck.scale().lengthMm(), null);
     }
 
     /**
@@ -57,7 +61,22 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
      */
     public StringOverhang compensation(Quantity<Length> compensation) {
         return new StringOverhang(
-                neck, nut, saddle, neck.scale().lengthMm() + HouseUnits.mmNotNegative(compensation, "compensation"));
+                neck,
+                nut,
+                saddle,
+                neck.scale().lengthMm() + HouseUnits.mmNotNegative(compensation, "compensation"),
+                fan);
+    }
+
+    /**
+     * Returns a copy between a slanted nut and a slanted saddle: each string runs from its place on the one line to its place
+     * on the other, and a fret is where its own line meets the board's edge.
+     *
+     * @param frets fanned about the neck's scale
+     * @return the overhang
+     */
+    public StringOverhang between(FannedFrets frets) {
+        return new StringOverhang(neck, nut, saddle, length, Objects.requireNonNull(frets, "fanned frets"));
     }
 
     /**
@@ -67,7 +86,7 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
      * @return negative when the string lies beyond the board
      */
     public Amount<Length> bass(int fret) {
-        return style().amount(atMm(neck.scale().fretMm(fret), false));
+        return style().amount(atMm(fret, false));
     }
 
     /**
@@ -77,7 +96,7 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
      * @return negative when the string lies beyond the board
      */
     public Amount<Length> treble(int fret) {
-        return style().amount(atMm(neck.scale().fretMm(fret), true));
+        return style().amount(atMm(fret, true));
     }
 
     /**
@@ -86,15 +105,30 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
      * @return negative when a string lies beyond the board
      */
     public Amount<Length> least() {
-        double last = neck.scale().fretMm(neck.frets());
+        int last = neck.frets();
         double atNut = Math.min(atMm(0, false), atMm(0, true));
         return style().amount(Math.min(atNut, Math.min(atMm(last, false), atMm(last, true))));
     }
 
-    private double atMm(double x, boolean onTreble) {
-        double edge =
-                nut.outerEdgeMm(onTreble) + (saddle.outerEdgeMm(onTreble) - nut.outerEdgeMm(onTreble)) * x / length;
+    private double atMm(int fret, boolean onTreble) {
+        double x = stationMm(fret, onTreble);
+        double from = slanted(fan == null ? 0 : fan.slant(0).house(), nut, onTreble);
+        double to = length + slanted(fan == null ? 0 : fan.saddleSlant().house(), saddle, onTreble);
+        double atNut = nut.outerEdgeMm(onTreble);
+        double edge = atNut + (saddle.outerEdgeMm(onTreble) - atNut) * (x - from) / (to - from);
         return neck.halfWidthAtMm(x) - edge;
+    }
+
+    private double stationMm(int fret, boolean onTreble) {
+        if (fan == null) {
+            return neck.scale().fretMm(fret);
+        }
+        return (onTreble ? fan.onTrebleEdge(fret, neck) : fan.onBassEdge(fret, neck)).house();
+    }
+
+    /** How far behind the middle of a slanted line its outermost string stands. */
+    private static double slanted(double slantRad, StringPlaces places, boolean onTreble) {
+        return StrictMath.tan(slantRad) * places.centreMm(onTreble ? places.count() - 1 : 0);
     }
 
     private LengthStyle style() {
@@ -103,7 +137,8 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
 
     @Override
     public StringOverhang in(LengthStyle other) {
-        return new StringOverhang(neck.in(other), nut.in(other), saddle.in(other), length);
+        return new StringOverhang(
+                neck.in(other), nut.in(other), saddle.in(other), length, fan == null ? null : fan.in(other));
     }
 
     /** True for an equal design with the same strings. */
@@ -113,12 +148,13 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
                 && neck.equals(that.neck)
                 && nut.equals(that.nut)
                 && saddle.equals(that.saddle)
-                && Double.compare(length, that.length) == 0;
+                && Double.compare(length, that.length) == 0
+                && Objects.equals(fan, that.fan);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(neck, nut, saddle, length);
+        return Objects.hash(neck, nut, saddle, length, fan);
     }
 
     /** Returns the overhang at the nut, at the body and at the last fret. */

@@ -19,6 +19,9 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class WoodAt implements SaysLengths<WoodAt> {
 
+    /** Nearer the nut than this no rule can tell. */
+    private static final double AT_THE_NUT_MM = 1e-5;
+
     private final double station;
     private final double wood;
     private final double straightDown;
@@ -128,7 +131,7 @@ public final class WoodAt implements SaysLengths<WoodAt> {
     /** Returns the wood and its station. */
     @Override
     public String toString() {
-        String where = style.unit().fromHouse(Math.abs(station)) == 0
+        String where = Math.abs(station) < AT_THE_NUT_MM
                 ? "at the nut"
                 : "at "
                         + Numbers.fixed(

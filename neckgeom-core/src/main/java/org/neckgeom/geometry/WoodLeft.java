@@ -142,6 +142,24 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
     }
 
     /**
+     * Returns the channel.
+     *
+     * @return the channel, as it would lie in the middle
+     */
+    public Channel channel() {
+        return channel;
+    }
+
+    /**
+     * Returns the back.
+     *
+     * @return the back with its volute and its turn into the heel
+     */
+    public BackShape back() {
+        return back;
+    }
+
+    /**
      * Returns the thinnest place along the channel and its pocket, between stations too.
      *
      * @return where and how much

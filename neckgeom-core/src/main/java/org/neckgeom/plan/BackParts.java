@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
@@ -29,6 +30,7 @@ final class BackParts {
     private static final double CARVED_WITHIN_MM = 0.5;
     private static final Spread<Length> CARVED_BY_HAND = Spread.rectangular(ShopUnits.mm(CARVED_WITHIN_MM));
     private static final double ACCEPTED_CHANCE = 0.05;
+    private static final double AT_THE_NUT_MM = 1e-5;
 
     private BackParts() {}
 
@@ -64,10 +66,9 @@ final class BackParts {
     /** Common practice: a back carved by hand comes out within half a millimetre of the drawing. */
     private static PlanPart woodLeft(NeckPlan plan) {
         AsMade made = AsMade.of(plan);
-        Channel channel = made.channel();
-        double offset = made.offsetAtMm(channel.startMm());
+        double offset = made.offsetAtMm(made.channel().startMm());
         Amount<Angle> skew = Amount.ofHouse(made.skewRad(), ShopUnit.DEGREE);
-        WoodLeft wood = wood(plan, made, offset, skew);
+        WoodLeft wood = wood(plan, made.channel(), made.back(), offset, skew);
         Amount<Length> limit = plan.woodLeftAtLeast();
         WoodAt least = wood.least();
         Optional<Estimate<Length>> carved = made.carvedAt(least.stationMm());
@@ -96,12 +97,12 @@ final class BackParts {
                         ? "Take no more off there: say what the rod may pull before it does."
                         : sure ? "Leave it at that." : "Take no more off there."
                 : !enough
-                        ? "Do not carve to this: a shallower channel, "
-                                // Ahead of the nut the head's thickness stands behind the channel, not the back.
-                                + (least.stationMm() <= 0
-                                        ? "one that begins nearer the body, a thicker head"
-                                        : "a deeper back")
-                                + ", or a lower rod."
+                        ? tooThin(
+                                plan,
+                                least,
+                                (channel, back) -> wood(plan, channel, back, offset, skew)
+                                        .least()
+                                        .woodMm())
                         : plan.isDone("carve the neck")
                                 ? "It is carved: read the back's depth there."
                                 : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
@@ -110,10 +111,25 @@ final class BackParts {
                 new PlanCheck(
                         "wood left under the channel",
                         outcome,
-                        plan.style().text(least.woodMm()) + " at "
-                                + plan.style().brief(least.stationMm()) + " from the nut",
+                        (least.woodMm() > 0
+                                        ? plan.style().text(least.woodMm())
+                                        : "none, the channel is through by "
+                                                + plan.style().text(-least.woodMm()))
+                                + where(plan, least.stationMm()),
                         Limits.atLeast(limit).toString(),
                         todo));
+    }
+
+    private static String tooThin(NeckPlan plan, WoodAt least, ToDoubleBiFunction<Channel, BackShape> wood) {
+        if (least.stationMm() <= 0) {
+            // Ahead of the nut the head's thickness stands behind the channel, not the back.
+            return "Do not carve to this: a shallower channel, one that begins nearer the body, a thicker head, or a lower"
+                    + " rod.";
+        }
+        String wanted = new WoodWanted(plan, wood).inWords();
+        return wanted.isEmpty()
+                ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
+                : "Do not carve to this: " + wanted + ".";
     }
 
     /** What was read is as uncertain as its reading, what was not as practice has it. */
@@ -142,9 +158,28 @@ final class BackParts {
                         plan.style().unit())));
     }
 
+    static WoodLeft wood(NeckPlan plan) {
+        AsMade made = AsMade.of(plan);
+        return wood(
+                plan,
+                made.channel(),
+                made.back(),
+                made.offsetAtMm(made.channel().startMm()),
+                Amount.ofHouse(made.skewRad(), ShopUnit.DEGREE));
+    }
+
+    /** Ahead of the nut the back is not known that well: what is told of it is the least there can be. */
+    private static String where(NeckPlan plan, double x) {
+        String far = plan.style().brief(Math.abs(x));
+        if (Math.abs(x) < AT_THE_NUT_MM) {
+            return " at the nut";
+        }
+        return x < 0 ? " or more at " + far + " into the head" : " at " + far + " from the nut";
+    }
+
     /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts. */
-    private static WoodLeft wood(NeckPlan plan, AsMade made, double offset, Amount<Angle> skew) {
-        WoodLeft centred = WoodLeft.under(made.channel(), made.back());
+    private static WoodLeft wood(NeckPlan plan, Channel channel, BackShape back, double offset, Amount<Angle> skew) {
+        WoodLeft centred = WoodLeft.under(channel, back);
         List<WoodLeft> ways = new ArrayList<>();
         for (int way : new int[] {1, -1}) {
             ways.add(centred.offCentre(plan.style().amount(way * offset))

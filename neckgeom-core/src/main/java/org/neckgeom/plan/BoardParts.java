@@ -82,10 +82,11 @@ final class BoardParts {
     private static StringOverhang overhang(NeckPlan plan) {
         NeckDesign design = plan.design();
         NeckDetails told = plan.details();
-        StringOverhang plain = StringOverhang.of(
+        StringOverhang square = StringOverhang.of(
                 design,
                 told.stringsAtNut().orElseThrow(),
                 told.stringsAtSaddle().orElseThrow());
+        StringOverhang plain = told.fannedFrets().map(square::between).orElse(square);
         double back = plan.neckSet()
                 .map(set -> set.reach().house()
                         + design.bodyJointMm()

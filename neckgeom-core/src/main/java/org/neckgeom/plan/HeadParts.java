@@ -30,7 +30,9 @@ final class HeadParts {
 
     private static PlanPart head(NeckPlan plan, Head head) {
         NeckDetails told = plan.details();
-        HeadLayout layout = told.headLayout().map(drawn -> drawn.on(head)).orElse(HeadLayout.of(head));
+        HeadLayout drawn = told.headLayout().map(settled -> settled.on(head)).orElse(HeadLayout.of(head));
+        HeadLayout layout =
+                told.fannedFrets().map(fan -> drawn.nutSlanted(fan.slant(0))).orElse(drawn);
         PlanSection.Draft draft = PlanSection.titled("Head").row("layout", layout);
         double ears = layout.ears(plan.blank().width()).house();
         draft.row(

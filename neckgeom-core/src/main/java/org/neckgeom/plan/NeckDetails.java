@@ -492,20 +492,16 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     @Override
     public NeckDetails in(LengthStyle other) {
         return with(parts -> {
-            parts.nut = said(nut, other);
-            parts.saddle = said(saddle, other);
-            parts.fan = said(fan, other);
-            parts.head = said(head, other);
-            parts.dovetail = said(dovetail, other);
-            parts.tenon = said(tenon, other);
-            parts.tuners = said(tuners, other);
-            parts.fallAway = said(fallAway, other);
-            parts.back = said(back, other);
+            parts.nut = SaysLengths.said(nut, other);
+            parts.saddle = SaysLengths.said(saddle, other);
+            parts.fan = SaysLengths.said(fan, other);
+            parts.head = SaysLengths.said(head, other);
+            parts.dovetail = SaysLengths.said(dovetail, other);
+            parts.tenon = SaysLengths.said(tenon, other);
+            parts.tuners = SaysLengths.said(tuners, other);
+            parts.fallAway = SaysLengths.said(fallAway, other);
+            parts.back = SaysLengths.said(back, other);
         });
-    }
-
-    private static <T extends SaysLengths<T>> @Nullable T said(@Nullable T part, LengthStyle style) {
-        return part == null ? null : part.in(style);
     }
 
     /** True when everything told is equal. */

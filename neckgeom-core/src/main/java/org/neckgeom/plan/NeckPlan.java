@@ -16,6 +16,7 @@ import org.neckgeom.geometry.HeelCorners;
 import org.neckgeom.geometry.JointPlace;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.geometry.WoodLeft;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Caution;
@@ -455,6 +456,16 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public Optional<HeelCorners> heelCorners() {
         return AsMade.of(this).heelCorners();
+    }
+
+    /**
+     * Returns the wood left under the channel as the neck stands now: its back with volute and heel, carved as far as read,
+     * the channel as cut, as far off the middle as it is known to lie; of an uneven back the thinner way.
+     *
+     * @return the wood left, ahead of the nut at least
+     */
+    public WoodLeft woodLeft() {
+        return BackParts.wood(this);
     }
 
     /**

@@ -213,7 +213,8 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
     /** Returns a row a reading. */
     @Override
     public String toString() {
-        Report report = Report.titled("Read on the neck: " + (isEmpty() ? "nothing yet" : count() + " readings"));
+        String many = count() + (count() == 1 ? " reading" : " readings");
+        Report report = Report.titled("Read on the neck: " + (isEmpty() ? "nothing yet" : many));
         lengths.forEach((feature, reading) -> report.row(feature.toString(), reading));
         scarfAngle().ifPresent(reading -> report.row("scarf angle", reading));
         int left = MOST_ROWS - count() + back.size();

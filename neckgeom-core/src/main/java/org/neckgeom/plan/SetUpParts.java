@@ -61,7 +61,11 @@ final class SetUpParts {
         }
         parts.add(channel(plan));
         cutterLoad(plan).ifPresent(parts::add);
-        plan.design().head().ifPresent(head -> parts.add(headAtFence(plan, head)));
+        // A head in one piece is sawn out of the square blank, which is what the fence meets.
+        plan.design()
+                .head()
+                .filter(head -> !plan.isHeadInOnePiece())
+                .ifPresent(head -> parts.add(headAtFence(plan, head)));
         return parts;
     }
 
@@ -216,14 +220,16 @@ final class SetUpParts {
         }
     }
 
+    private static Passes passes(Shop shop) {
+        Passes rule = Passes.noDeeperThan(shop.deepestPass());
+        return shop.lastPass().house() > 0 ? rule.lastPass(shop.lastPass()) : rule;
+    }
+
     private static PlanPart channel(NeckPlan plan) {
         Shop shop = plan.shop();
         Channel channel = plan.design().channel().orElseThrow();
         RodSlot slot = RodSlot.of(channel);
-        Passes rule = Passes.noDeeperThan(shop.deepestPass());
-        if (shop.lastPass().house() > 0) {
-            rule = rule.lastPass(shop.lastPass());
-        }
+        Passes rule = passes(shop);
         SlotStops stops = slot.stops(shop.cutter(), plan.blank()).setWithin(RULE_AND_EYE);
         PlanSection.Draft draft = PlanSection.titled(CHANNEL_TITLE)
                 .row("channel", channel)
@@ -271,14 +277,13 @@ final class SetUpParts {
             return Optional.empty();
         }
         return Optional.of(
-                "a stop " + plan.style().brief(farthest) + " from the cutter lies beyond a fence that reaches "
+                "a stop " + plan.style().mark(farthest) + " from the cutter lies beyond a fence that reaches "
                         + plan.style().brief(reach) + " either side: clamp it to the table, or work by the marks");
     }
 
     /** Common practice: no pass deeper than half the cutter's diameter in softwood, a quarter in hardwood. */
     private static PlanCheck depthOfPass(NeckPlan plan, PassPlan passes) {
-        double deepest =
-                passes.passes().stream().mapToDouble(Pass::stepMm).max().orElseThrow();
+        double deepest = deepest(passes);
         double half = plan.shop().cutter().diameterMm() / 2;
         boolean soft = plan.blank()
                 .wood()
@@ -298,8 +303,8 @@ final class SetUpParts {
         return new PlanCheck(
                 "depth of a pass",
                 outcome,
-                plan.style().brief(deepest),
-                plan.style().brief(most) + " or less, " + share + " (common practice)",
+                plan.style().inTables().brief(deepest),
+                plan.style().inTables().brief(most) + " or less, " + share + " (common practice)",
                 todo);
     }
 
@@ -311,12 +316,20 @@ final class SetUpParts {
                 || plan.blank().wood().isEmpty()) {
             return Optional.empty();
         }
-        double depth = plan.design().channel().orElseThrow().depthMm();
+        Channel channel = plan.design().channel().orElseThrow();
+        RodSlot slot = RodSlot.of(channel);
+        Passes rule = passes(shop);
+        double deepest =
+                Math.max(deepest(slot.passes(rule)), channel.hasPocket() ? deepest(slot.pocketPasses(rule)) : 0);
         CutterLoad load = CutterLoad.of(shop.cutter(), plan.blank())
                 .feed(shop.feed().get(), shop.turning().get())
-                .pass(plan.style().amount(Math.min(shop.deepestPass().house(), depth)));
+                .pass(plan.style().amount(deepest));
         return Optional.of(
                 PlanPart.of(PlanSection.titled("Cutter under load, estimated").row("deepest pass", load)));
+    }
+
+    private static double deepest(PassPlan passes) {
+        return passes.passes().stream().mapToDouble(Pass::stepMm).max().orElseThrow();
     }
 
     private static PlanPart headAtFence(NeckPlan plan, Head head) {

@@ -11,7 +11,6 @@ import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.HeelBlocks;
 import org.neckgeom.geometry.OnePieceHead;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to the wood it starts from: the least blank, and what is cut from this one. */
@@ -148,14 +147,17 @@ final class StockParts {
 
     /** How many heel blocks come out of the blank: none where they are thicker than it, or their length is not told. */
     private static int blocksFromBlank(NeckPlan plan) {
-        Blank blank = plan.blank();
-        boolean fromIt = plan.design()
-                .heel()
-                .filter(heel -> heel.blockThicknessMm(blank.thicknessMm()) <= blank.thicknessMm() * (1 + HAIR))
-                .isPresent();
-        return fromIt && plan.details().blockLengthMm().isPresent()
+        return blocksAreThinEnough(plan) && plan.details().blockLengthMm().isPresent()
                 ? heel(plan).orElseThrow().count()
                 : 0;
+    }
+
+    private static boolean blocksAreThinEnough(NeckPlan plan) {
+        double thick = plan.blank().thicknessMm();
+        return plan.design()
+                .heel()
+                .filter(heel -> heel.blockThicknessMm(thick) <= thick * (1 + HAIR))
+                .isPresent();
     }
 
     private static PlanCheck size(NeckPlan plan, BlankNeeds needs) {
@@ -170,15 +172,32 @@ final class StockParts {
 
     private static PlanCheck pieces(NeckPlan plan, CuttingList list) {
         boolean fits = list.fits();
+        boolean untold = fits && blocksNotTold(plan);
+        String rest = fits
+                ? plan.style().brief(list.leftOver().house()) + " left over"
+                : plan.style().brief(list.missing().house()) + " missing";
         return new PlanCheck(
                 "all pieces from the blank",
-                fits ? Outcome.GOOD : Outcome.OPEN,
-                fits
-                        ? plan.style().brief(list.leftOver().house()) + " left over"
-                        : plan.style().brief(list.missing().house()) + " missing",
-                blocksFromBlank(plan) > 0
-                        ? "neck and heel blocks in its length"
-                        : "the neck in its length, heel blocks from elsewhere",
-                fits ? "Saw in this order." : "Cut the heel blocks from another piece of the same wood.");
+                fits && !untold ? Outcome.GOOD : Outcome.OPEN,
+                untold ? rest + ", length of a heel block not told" : rest,
+                wanted(plan),
+                untold
+                        ? "Tell the length of a heel block, or cut them from another piece of the same wood."
+                        : fits ? "Saw in this order." : "Cut the heel blocks from another piece of the same wood.");
+    }
+
+    private static String wanted(NeckPlan plan) {
+        if (blocksFromBlank(plan) > 0 || blocksNotTold(plan)) {
+            return "neck and heel blocks in its length";
+        }
+        boolean elsewhere = heel(plan).map(HeelBlocks::count).orElse(0) > 0;
+        return elsewhere ? "the neck in its length, heel blocks from a thicker piece" : "the neck in its length";
+    }
+
+    /** Blocks could come out of the blank, if it was told how long they are. */
+    private static boolean blocksNotTold(NeckPlan plan) {
+        return blocksAreThinEnough(plan)
+                && plan.details().blockLengthMm().isEmpty()
+                && heel(plan).orElseThrow().count() > 0;
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.WoodAt;
+import org.neckgeom.geometry.WoodLeft;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
@@ -23,10 +25,21 @@ final class StrengthParts {
         List<PlanPart> parts = new ArrayList<>();
         NeckDesign design = plan.design();
         if (design.isReadyForLoad()) {
-            parts.add(relief(plan));
+            parts.add(through(plan).orElseGet(() -> relief(plan)));
             parts.add(weather(plan));
         }
         return parts;
+    }
+
+    /** Where no wood is left there is nothing to reckon with; how much is missing the wood left says. */
+    private static Optional<PlanPart> through(NeckPlan plan) {
+        WoodAt least = WoodLeft.under(AsMade.of(plan).design()).least();
+        if (least.woodMm() > 0) {
+            return Optional.empty();
+        }
+        return Optional.of(PlanPart.of(PlanSection.titled("Strings and relief, estimated")
+                .note("the channel is through the back " + plan.style().brief(least.stationMm())
+                        + " from the nut: relief and the rod's force can be told once some wood is left there")));
     }
 
     private static PlanPart relief(NeckPlan plan) {

@@ -12,6 +12,7 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -140,8 +141,8 @@ final class Told {
             parts.blank = blank.in(style);
             parts.shop = shop.in(style);
             parts.steps = steps.stream().map(step -> step.in(style)).toList();
-            parts.scarf = scarf == null ? null : scarf.in(style);
-            parts.neckSet = neckSet == null ? null : neckSet.in(style);
+            parts.scarf = SaysLengths.said(scarf, style);
+            parts.neckSet = SaysLengths.said(neckSet, style);
             parts.order = order.in(style);
             parts.details = details.in(style);
             parts.work = work.in(style);

@@ -347,8 +347,8 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
     /** Returns the load in rows, estimates marked, and what is out of the usual. */
     @Override
     public String toString() {
-        Report report = Report.titled(
-                        "Cutter load, " + style.brief(cutter.diameterMm()) + " cutter, pass " + style.brief(depthMm))
+        Report report = Report.titled("Cutter load, " + style.brief(cutter.diameterMm()) + " cutter, pass "
+                        + style.inTables().brief(depthMm))
                 .row("rim speed", Numbers.fixed(rimMmPerSecond() / 1000, 1) + " m/s")
                 .row("chip load", style.small(chipMm()) + " an edge")
                 .row("slot width", style.brief(cutter.diameterMm() + cutter.runoutMm()))

@@ -90,6 +90,7 @@ public final class Pass implements SaysLengths<Pass> {
     /** Returns it in words, such as {@code pass 2: 2.9 mm, cutter at 5.8 mm}. */
     @Override
     public String toString() {
-        return "pass " + number + ": " + style.brief(stepMm) + ", cutter at " + style.brief(heightMm);
+        return "pass " + number + ": " + style.inTables().brief(stepMm) + ", cutter at "
+                + style.inTables().brief(heightMm);
     }
 }

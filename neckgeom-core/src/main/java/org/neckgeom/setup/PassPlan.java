@@ -136,7 +136,9 @@ public final class PassPlan implements SaysLengths<PassPlan> {
 
     private String listed(int shown) {
         int equal = lightLast ? passes.size() - 1 : passes.size();
-        String unit = style.unit().symbol();
+        // Depths are set by gauge blocks, which have no fractions.
+        LengthStyle table = style.inTables();
+        String unit = table.unit().symbol();
         String title = equal + " x " + number(passes.get(0).stepMm());
         if (lightLast) {
             title += ", " + number(passes.get(passes.size() - 1).stepMm());
@@ -145,11 +147,11 @@ public final class PassPlan implements SaysLengths<PassPlan> {
         for (Pass pass : passes.subList(0, Math.min(shown, passes.size()))) {
             report.row(
                     "pass " + pass.number(),
-                    "takes " + style.brief(pass.stepMm()) + ", gauge-block step " + style.brief(pass.heightMm()));
+                    "takes " + table.brief(pass.stepMm()) + ", gauge-block step " + table.brief(pass.heightMm()));
         }
         if (passes.size() > shown) {
             report.note("and " + (passes.size() - shown) + " more, down to "
-                    + style.brief(passes.get(passes.size() - 1).heightMm()));
+                    + table.brief(passes.get(passes.size() - 1).heightMm()));
         }
         if (settingMm > 0) {
             report.note("each set within u " + style.small(settingMm) + ", and so is the finished depth");
@@ -158,6 +160,6 @@ public final class PassPlan implements SaysLengths<PassPlan> {
     }
 
     private String number(double mm) {
-        return Numbers.trimmed(style.unit().fromHouse(mm), 4);
+        return Numbers.trimmed(style.inTables().unit().fromHouse(mm), 4);
     }
 }

@@ -23,6 +23,9 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class SlotStops implements SaysLengths<SlotStops> {
 
+    /** Less than a tenth of a thou is not said. */
+    private static final double SEEN_MM = 0.00254;
+
     private static final double OPEN_MM = 1e-9;
 
     private final End leading;
@@ -183,6 +186,12 @@ public final class SlotStops implements SaysLengths<SlotStops> {
         return Objects.hash(leading, rear, front, startMarkMm, endMarkMm, runApartMm, settingMm);
     }
 
+    private double offMarkMm() {
+        double marks = Math.max(Math.abs(style.offMarkMm(startMarkMm)), Math.abs(style.offMarkMm(endMarkMm)));
+        double ends = Math.max(rear.isOpen() ? 0 : rear.offMarkMm(), front.isOpen() ? 0 : front.offMarkMm());
+        return Math.max(Math.abs(style.offMarkMm(radiusMm)), Math.max(marks, ends));
+    }
+
     /** Returns both stops, the marks that do instead of them, and what the round cutter leaves at the ends. */
     @Override
     public String toString() {
@@ -191,11 +200,15 @@ public final class SlotStops implements SaysLengths<SlotStops> {
                 .row("front stop", front.isOpen() ? "none: the slot is open there, feed through" : front)
                 .row(
                         "or marks",
-                        "on the fence " + style.brief(radiusMm) + " before and behind the cutter's centre, on the"
-                                + " blank at " + style.brief(startMarkMm) + " and " + style.brief(endMarkMm)
+                        "on the fence " + style.mark(radiusMm) + " before and behind the cutter's centre, on the"
+                                + " blank at " + style.mark(startMarkMm) + " and " + style.mark(endMarkMm)
                                 + ":\nstart with the first over the mark in front, stop with the second over the mark behind")
                 .note("the ends come out round, radius " + style.brief(radiusMm)
                         + ": chisel them square, or run that much farther");
+        double off = offMarkMm();
+        if (off > SEEN_MM) {
+            report.note("stops and marks to the nearest 1/64 in: up to " + style.small(off) + " off");
+        }
         if (settingMm > 0) {
             report.note("each stop set within u " + style.small(settingMm) + ", and so is the channel's end");
         }

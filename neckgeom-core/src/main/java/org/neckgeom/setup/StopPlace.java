@@ -87,10 +87,19 @@ public final class StopPlace implements SaysLengths<StopPlace> {
         return Objects.hash(fromCentreMm, radiusMm, open);
     }
 
-    /** Returns the three distances in words. */
+    /** How far the distances in words lie off, in mm. */
+    double offMarkMm() {
+        return Math.max(
+                Math.abs(style.offMarkMm(fromCentreMm)),
+                Math.max(
+                        Math.abs(style.offMarkMm(fromCentreMm - radiusMm)),
+                        Math.abs(style.offMarkMm(fromCentreMm + radiusMm))));
+    }
+
+    /** Returns the three distances in words, as a rule reads them. */
     @Override
     public String toString() {
-        return style.brief(fromCentreMm) + " from the cutter's centre, " + style.brief(fromCentreMm - radiusMm)
-                + " from its near edge, " + style.brief(fromCentreMm + radiusMm) + " from its far edge";
+        return style.mark(fromCentreMm) + " from the cutter's centre, " + style.mark(fromCentreMm - radiusMm)
+                + " from its near edge, " + style.mark(fromCentreMm + radiusMm) + " from its far edge";
     }
 }

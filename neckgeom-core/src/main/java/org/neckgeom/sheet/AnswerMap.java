@@ -122,14 +122,14 @@ final class AnswerMap {
     private List<DataMap> stations() {
         List<DataMap> rows = new ArrayList<>();
         LengthStyle style = plan.style();
-        Stations stations = new Stations(plan.design());
+        Stations stations = Stations.of(plan);
         for (Stations.Station station : stations.listed()) {
             double x = station.x();
             DataMap row = DataMap.empty()
                     .put("name", station.name())
-                    .answer("fromNut", x, style)
+                    .answer("fromNut", station.fromNut(), style)
                     .answer("width", 2 * plan.design().halfWidthAtMm(x), style)
-                    .answer("woodDepth", plan.design().backDepthAtMm(x), style);
+                    .answer("woodDepth", stations.backDepth(x), style);
             stations.channelDepth(x).ifPresent(depth -> row.answer("channelDepth", depth, style));
             stations.woodAt(x).ifPresent(wood -> row.answer("woodLeft", wood.woodMm(), style));
             rows.add(row);

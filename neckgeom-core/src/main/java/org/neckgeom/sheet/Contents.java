@@ -103,6 +103,6 @@ record Contents(
     }
 
     Stations stations() {
-        return new Stations(design);
+        return Stations.of(design, settled.woodLeft());
     }
 }

@@ -72,8 +72,8 @@ final class JointView {
         words(
                 middle,
                 low - BEYOND - SMALL - 2,
-                shown.length(2 * end) + " at the glue face, " + shown.length(2 * (end - in)) + " at "
-                        + shown.length(seat.heightMm()));
+                shown.length(2 * end) + " at the glue face, " + shown.length(2 * (end - in)) + " wide "
+                        + shown.length(seat.heightMm()) + " below it");
     }
 
     private void fromAbove(Layer layer, double length, double end, double shoulder) {

@@ -36,6 +36,15 @@ final class NeckShape {
         return design;
     }
 
+    Stations stations() {
+        return Stations.of(design, settled.woodLeft());
+    }
+
+    /** Depth of the wood across at a station, as a section shows it. */
+    double backDepth(double x) {
+        return stations().backDepth(x);
+    }
+
     /** What has been settled beyond the design. */
     NeckDetails details() {
         return settled.details();
@@ -186,7 +195,7 @@ final class NeckShape {
     /** The wood's back across at a station, from the bass edge over the ridge to the treble edge. */
     List<Point> section(double x) {
         double a = halfWidth(x);
-        double b = design.backDepthAtMm(x);
+        double b = backDepth(x);
         List<Point> points = new ArrayList<>();
         IntStream.rangeClosed(0, SECTION_POINTS).forEach(i -> points.add(quarter(-a, b, i, bassPower())));
         IntStream.range(0, SECTION_POINTS)

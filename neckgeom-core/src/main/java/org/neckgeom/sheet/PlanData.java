@@ -122,7 +122,8 @@ public final class PlanData implements SaysLengths<PlanData> {
 
     /**
      * Returns the stations as comma-separated values (RFC 4180): a head with units, then a line a station from the nut on;
-     * channel depth and wood left are empty where the channel does not reach.
+     * channel depth and wood left are empty where the channel does not reach; at a station in the head the wood is that deep
+     * or deeper.
      *
      * @return the table, lines parted by line feeds
      */
@@ -135,14 +136,14 @@ public final class PlanData implements SaysLengths<PlanData> {
                 "wood depth" + unit,
                 "channel depth" + unit,
                 "wood left" + unit));
-        Stations stations = new Stations(plan.design());
+        Stations stations = Stations.of(plan);
         for (Stations.Station station : stations.listed()) {
             double x = station.x();
             csv.append(line(
                     station.name(),
-                    figure(x),
+                    figure(station.fromNut()),
                     figure(2 * plan.design().halfWidthAtMm(x)),
-                    figure(plan.design().backDepthAtMm(x)),
+                    figure(stations.backDepth(x)),
                     stations.channelDepth(x).map(this::figure).orElse(""),
                     stations.woodAt(x).map(wood -> figure(wood.woodMm())).orElse("")));
         }

@@ -41,7 +41,7 @@ final class SectionDrawing {
 
     private Figure figure(String where, Optional<WoodAt> left, String id) {
         double board = shape.design().boardThicknessAtMm(x);
-        double depth = shape.design().backDepthAtMm(x);
+        double depth = shape.backDepth(x);
         double height = Math.max(LEAST_HEIGHT, (board + depth) * scale + 2 * TOP);
         Optional<Channel> channel = shape.design().channel().filter(c -> c.depthAtMm(x) > 0);
         String words = "Cut across at " + where + ", seen from the body, bass side to the left: "

@@ -3,6 +3,7 @@ package org.neckgeom.sheet;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.geometry.HeelCorners;
+import org.neckgeom.geometry.WoodLeft;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.Operation;
@@ -14,12 +15,19 @@ import org.neckgeom.plan.Operation;
  * @param saddleMm station of the saddle on the centreline; used where strings are told
  * @param stockMm width of the blank, of which ears make up what the head is wider; 0 when it is not known
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
+ * @param woodLeft under the channel, as the plan reckons it
  * @param done the operations that are done, in their order
  */
-record Settled(NeckDetails details, double saddleMm, double stockMm, Optional<HeelCorners> offHeel, List<String> done) {
+record Settled(
+        NeckDetails details,
+        double saddleMm,
+        double stockMm,
+        Optional<HeelCorners> offHeel,
+        Optional<WoodLeft> woodLeft,
+        List<String> done) {
 
     static Settled nothing() {
-        return new Settled(NeckDetails.none(), 0, 0, Optional.empty(), List.of());
+        return new Settled(NeckDetails.none(), 0, 0, Optional.empty(), Optional.empty(), List.of());
     }
 
     static Settled of(NeckPlan plan) {
@@ -31,6 +39,7 @@ record Settled(NeckDetails details, double saddleMm, double stockMm, Optional<He
                 saddle,
                 plan.blank().widthMm(),
                 plan.heelCorners(),
+                Optional.of(plan.woodLeft()),
                 plan.order().finished().stream().map(Operation::name).toList());
     }
 }

@@ -7,29 +7,68 @@ import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.WoodAt;
 import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.units.ShopUnits;
 
-/** The stations of a neck that tables list and sections are drawn at. */
-record Stations(NeckDesign design) {
+/** The stations of a neck that tables list and sections are drawn at, with what a plan's own check says of them. */
+final class Stations {
 
-    /** A station and what it is called. */
-    record Station(String name, double x) {}
+    /** Where a jump at the nut is looked at a hair before it, what is printed is the nut. */
+    private static final double HAIR_MM = 1e-5;
+
+    private final NeckDesign design;
+    private final Optional<WoodLeft> wood;
+
+    private Stations(NeckDesign design, Optional<WoodLeft> wood) {
+        this.design = design;
+        this.wood = wood;
+    }
+
+    /** Of a neck with its wood left as settled, and as designed where nothing is. */
+    static Stations of(NeckDesign design, Optional<WoodLeft> settled) {
+        return new Stations(design, settled.or(() -> design.channel().map(channel -> WoodLeft.under(design))));
+    }
+
+    static Stations of(NeckPlan plan) {
+        return of(plan.design(), Optional.of(plan.woodLeft()));
+    }
+
+    /** A station and what it is called. Ahead of the nut the back's depth and the wood left are at least what is told. */
+    record Station(String name, double x) {
+
+        private static Station of(String name, double x) {
+            return new Station(x < -HAIR_MM ? name + ", in the head" : name, x);
+        }
+
+        /** Where it lies, without what no rule can tell. */
+        double fromNut() {
+            return Math.abs(x) < HAIR_MM ? 0 : x;
+        }
+
+        boolean isLowerBound() {
+            return x < -HAIR_MM;
+        }
+    }
 
     /** Depth of the channel at a station, if it reaches there. */
     Optional<Double> channelDepth(double x) {
-        return design.channel().map(channel -> channel.depthAtMm(x)).filter(depth -> depth > 0);
+        return wood.map(under -> under.channel().depthAtMm(x)).filter(depth -> depth > 0);
+    }
+
+    /** Depth of the neck's wood on the centreline, with volute and turn into the heel. */
+    double backDepth(double x) {
+        return wood.map(under -> under.back().at(ShopUnits.mm(x)).depth().house())
+                .orElseGet(() -> design.backDepthAtMm(x));
     }
 
     /** Wood left at a station, if the channel reaches it. */
     Optional<WoodAt> woodAt(double x) {
-        return design.channel()
-                .filter(channel -> channel.depthAtMm(x) > 0)
-                .map(channel -> WoodLeft.under(design).at(ShopUnits.mm(x)));
+        return wood.filter(under -> under.channel().depthAtMm(x) > 0).map(under -> under.at(ShopUnits.mm(x)));
     }
 
     /** The thinnest place under the channel, if there is a channel. */
     Optional<WoodAt> thinnest() {
-        return design.channel().map(channel -> WoodLeft.under(design).least());
+        return wood.map(WoodLeft::least);
     }
 
     /** Nut, every other fret up to the body, both ends of the channel, the thinnest place, the body joint. */
@@ -39,11 +78,11 @@ record Stations(NeckDesign design) {
         for (int n = 1; n < design.bodyAtFret(); n += 2) {
             stations.add(new Station("fret " + n, design.scale().fretMm(n)));
         }
-        design.channel().ifPresent(channel -> {
-            stations.add(new Station("channel from", channel.startMm()));
-            stations.add(new Station("channel to", channel.endMm()));
+        wood.map(WoodLeft::channel).ifPresent(channel -> {
+            stations.add(Station.of("channel from", channel.startMm()));
+            stations.add(Station.of("channel to", channel.endMm()));
         });
-        thinnest().ifPresent(wood -> stations.add(new Station("thinnest", wood.stationMm())));
+        thinnest().ifPresent(thin -> stations.add(Station.of("thinnest", thin.stationMm())));
         stations.add(new Station("body, fret " + design.bodyAtFret(), design.bodyJointMm()));
         stations.sort((a, b) -> Double.compare(a.x(), b.x()));
         return stations;
@@ -56,15 +95,15 @@ record Stations(NeckDesign design) {
                 1, Math.max(1, Math.round(body / 3f)), Math.max(1, Math.round(2 * body / 3f)), Math.max(1, body - 2)));
         List<Station> cuts = new ArrayList<>();
         frets.forEach(n -> cuts.add(new Station("fret " + n, design.scale().fretMm(n))));
-        thinnest().ifPresent(wood -> {
+        thinnest().ifPresent(thin -> {
             int nearest = 0;
             for (int i = 1; i < cuts.size(); i++) {
-                if (Math.abs(cuts.get(i).x() - wood.stationMm())
-                        < Math.abs(cuts.get(nearest).x() - wood.stationMm())) {
+                if (Math.abs(cuts.get(i).x() - thin.stationMm())
+                        < Math.abs(cuts.get(nearest).x() - thin.stationMm())) {
                     nearest = i;
                 }
             }
-            cuts.set(nearest, new Station("the thinnest place", wood.stationMm()));
+            cuts.set(nearest, new Station("the thinnest place", thin.stationMm()));
         });
         return cuts;
     }

@@ -70,12 +70,15 @@ final class Tables {
         Stations stations = contents.stations();
         for (Stations.Station station : stations.listed()) {
             double x = station.x();
+            String least = station.isLowerBound() ? "at least " : "";
             rows.add(List.of(
                     station.name(),
-                    shown.column(x),
-                    stations.woodAt(x).map(wood -> shown.column(wood.woodMm())).orElse(""),
+                    shown.column(station.fromNut()),
+                    stations.woodAt(x)
+                            .map(wood -> least + shown.column(wood.woodMm()))
+                            .orElse(""),
                     stations.channelDepth(x).map(shown::column).orElse(""),
-                    shown.column(contents.design().backDepthAtMm(x)),
+                    least + shown.column(stations.backDepth(x)),
                     shown.column(2 * contents.design().halfWidthAtMm(x))));
         }
         return new Table(

@@ -178,11 +178,9 @@ final class TemplateViews {
 
     /** Two in a row, so that they come together on one page. */
     private void sections() {
-        List<Stations.Station> cuts = new Stations(design).cuts();
-        double deepest = cuts.stream()
-                .mapToDouble(cut -> design.backDepthAtMm(cut.x()))
-                .max()
-                .orElse(0);
+        List<Stations.Station> cuts = shape.stations().cuts();
+        double deepest =
+                cuts.stream().mapToDouble(cut -> shape.backDepth(cut.x())).max().orElse(0);
         double highest = cuts.stream()
                 .mapToDouble(cut -> design.boardThicknessAtMm(cut.x()))
                 .max()
@@ -197,7 +195,7 @@ final class TemplateViews {
             Stations.Station cut = cuts.get(i);
             Point middle = new Point(i % 2 * (widest + BETWEEN_SECTIONS), -(i / 2) * row);
             section(cut.x(), middle);
-            double low = middle.v() - design.backDepthAtMm(cut.x()) - 3 * SMALL;
+            double low = middle.v() - shape.backDepth(cut.x()) - 3 * SMALL;
             words(middle.u(), low, true, cut.name());
             words(middle.u(), low - 1.5 * SMALL, true, shown.length(cut.x()) + " from the nut");
         }
@@ -224,7 +222,7 @@ final class TemplateViews {
                     StrictMath.PI / 2 - open,
                     StrictMath.PI / 2 + open));
         }
-        here.add(Run.line(Layer.CENTRE, 0, -design.backDepthAtMm(x) - 3, 0, top + 3));
+        here.add(Run.line(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
         design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
             double half = channel.widthAtMm(x) / 2;
             double depth = channel.depthAtMm(x);

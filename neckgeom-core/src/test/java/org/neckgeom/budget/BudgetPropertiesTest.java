@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -18,7 +17,6 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /** Laws that errors which add up keep, each at 1,000 places or more. */
-@Tag("long")
 class BudgetPropertiesTest {
 
     private static final long SEED = 20_261_131;

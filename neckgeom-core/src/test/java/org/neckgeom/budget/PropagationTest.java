@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.percent;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import org.hipparchus.analysis.differentiation.Gradient;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -277,5 +278,63 @@ class PropagationTest {
         assertThatThrownBy(() -> Propagation.to("none", ShopUnit.ONE).firstOrder())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("needs its function for this");
+    }
+
+    private static Dual[] ten() {
+        Dual[] x = new Dual[10];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = Dual.input(1.5 + i, i);
+        }
+        return x;
+    }
+
+    /** The slopes of a sum are 1, of what is taken off -1, of a product the product without that factor. */
+    @Test
+    void dual_hasASlopeForEachOfTenInputs() {
+        Dual[] x = ten();
+        Dual sum = Dual.constant(0);
+        Dual less = Dual.constant(0);
+        Dual product = Dual.constant(1);
+        Dual quotient = Dual.constant(1);
+        double all = 1;
+        for (Dual one : x) {
+            sum = sum.plus(one);
+            less = less.minus(one);
+            product = product.times(one);
+            quotient = quotient.dividedBy(one);
+            all *= one.value();
+        }
+
+        assertThat(sum.value()).isCloseTo(60, within(1e-12));
+        assertThat(less.value()).isCloseTo(-60, within(1e-12));
+        for (int i = 0; i < 10; i++) {
+            assertThat(sum.derivative(i)).isEqualTo(1);
+            assertThat(sum.plus(sum).derivative(i)).isEqualTo(2);
+            assertThat(less.derivative(i)).isEqualTo(-1);
+            assertThat(sum.minus(less).derivative(i)).isEqualTo(2);
+            assertThat(product.derivative(i)).isCloseTo(all / x[i].value(), within(1e-9 * all));
+            assertThat(quotient.derivative(i)).isCloseTo(-1 / all / x[i].value(), within(1e-12 / all));
+        }
+        assertThat(sum.derivative(10)).isZero();
+        assertThat(x[9])
+                .isEqualTo(Dual.input(10.5, 9))
+                .isNotEqualTo(Dual.input(10.5, 8))
+                .isNotEqualTo(x[0]);
+        assertThat(Dual.input(1, 11)).isNotEqualTo(Dual.input(1, 12));
+    }
+
+    @Test
+    void derivatives_ofAProductAreItsOtherFactor() {
+        Propagation<Length> area = Propagation.to("area over a side", ShopUnit.MILLIMETRE)
+                .input("wide", mm(40), Spread.normal(mm(0.1)))
+                .input("long", mm(30), Spread.normal(mm(0.2)).shifted(mm(0.5)))
+                .throughDual(x -> x[0].times(x[1]).dividedBy(Dual.constant(10)));
+
+        assertThat(area.value().house()).isCloseTo(40 * 30.5 / 10, within(1e-12));
+        assertThat(area.derivatives()[0]).isCloseTo(3.05, within(1e-15));
+        assertThat(area.derivatives()[1]).isCloseTo(4, within(1e-15));
+        assertThat(area.differences()[0]).isCloseTo(3.05, within(1e-8));
+        assertThat(area.budget().rootSumSquare().uncertaintyHouse()).isCloseTo(Math.hypot(0.305, 0.8), within(1e-12));
+        assertThat(area.budget().rootSumSquare().valueHouse()).isZero();
     }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
@@ -20,7 +19,6 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /** Laws that the neck's geometry keeps, each at 1,000 places or more. */
-@Tag("long")
 class GeometryPropertiesTest {
 
     private static final long SEED = 20_261_129;

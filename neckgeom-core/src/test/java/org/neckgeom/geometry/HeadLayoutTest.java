@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Head;
 import org.neckgeom.measure.Limits;
@@ -72,6 +73,43 @@ class HeadLayoutTest {
 
         assertThat(string.angle().house()).isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
         assertThat(string.side().house()).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-12));
+    }
+
+    /** The face as a plane through the slanted line, turned about it until the centreline falls by the pitch. */
+    @Test
+    void breaks_overASlantedNut_runFromTheLineToAPostOnTheTurnedFace() {
+        long seed = 20261127;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 1000; i++) {
+            double pitch = Math.toRadians(random.nextDouble(3, 20));
+            double slant = Math.toRadians(random.nextDouble(-12, 12));
+            double along = random.nextDouble(20, 170);
+            double aside = random.nextDouble(-30, 30);
+            double above = random.nextDouble(0, 10);
+            double y = random.nextDouble(-20, 20);
+            Vec line = new Vec(Math.tan(slant), 1, 0).unit();
+            // Turned about the line by the angle between the faces, tan = tan(pitch) / cos(slant).
+            double turn = Math.atan(Math.tan(pitch) / Math.cos(slant));
+            Vec up = Vec.Z.turned(line, -turn);
+            Vec axis = new Vec(-Math.cos(pitch), 0, -Math.sin(pitch));
+            assertThat(axis.dot(up)).as("the axis lies in the face").isCloseTo(0, offset(1e-12));
+            Vec across = up.cross(axis).times(-1);
+            Vec post = axis.times(along).plus(across.times(aside)).plus(up.times(above));
+            Vec toPost = post.minus(new Vec(Math.tan(slant) * y, y, 7.5));
+
+            StringBreak string = HeadLayout.of(
+                            Head.pitched(deg(Math.toDegrees(pitch))).length(mm(185)))
+                    .posts(HeadPost.at(mm(along)).aside(mm(aside)).above(mm(above)))
+                    .nutSlanted(deg(Math.toDegrees(slant)))
+                    .breaks(StringPlaces.of(List.of(mm(y)), List.of(mm(0.5))), mm(7.5))
+                    .get(0);
+
+            String where = "seed " + seed + ", string " + i;
+            assertThat(string.angle().house())
+                    .as(where)
+                    .isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-10));
+            assertThat(string.side().house()).as(where).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-10));
+        }
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 
 class StringSpacingTest {
@@ -113,6 +114,51 @@ class StringSpacingTest {
         assertThat(overhang.least()).isEqualTo(mm(3));
         assertThat(overhang.compensation(mm(5)).bass(20).house())
                 .isGreaterThan(overhang.bass(20).house());
+    }
+
+    /** String's edge and fret as two lines of the plane, met by Cramer's rule, and the board's edge as a third. */
+    @Test
+    void overhang_betweenASlantedNutAndSaddle_isMeasuredWhereTheFretMeetsTheEdge() {
+        NeckDesign neck = NeckDesign.named("test")
+                .scale(mm(685.94))
+                .bodyAtFret(14)
+                .frets(21)
+                .fingerboard(Fingerboard.tapered(mm(46), mm(58.5)));
+        StringPlaces nut = SIX.inside(mm(46), mm(3)).equalCentres();
+        StringPlaces saddle = SIX.across(mm(58)).equalCentres();
+        FannedFrets fan =
+                FannedFrets.of(Scale.of(mm(699)), Scale.of(mm(673)), OuterStrings.of(nut.spread(), saddle.spread()), 7);
+        double growth = (58.5 - 46) / 2 / (685.94 * (1 - Math.pow(2, -14 / 12.0)));
+
+        StringOverhang overhang = StringOverhang.of(neck, nut, saddle).between(fan);
+
+        for (int fret : new int[] {0, 14, 21}) {
+            for (int side : new int[] {-1, 1}) {
+                double yNut = side < 0 ? nut.centresMm()[0] : nut.centresMm()[5];
+                double ySaddle = side < 0 ? saddle.centresMm()[0] : saddle.centresMm()[5];
+                double xNut = Math.tan(fan.slant(0).house()) * yNut;
+                double xSaddle = 685.94 + Math.tan(fan.saddleSlant().house()) * ySaddle;
+                // Fret line x - k y = m; board's edge y - side growth x = side 23.
+                double k = Math.tan(fan.slant(fret).house());
+                double m = fan.onCentreline(fret).house();
+                double x = (m + k * side * 23) / (1 - k * side * growth);
+                double half = 23 + growth * x;
+                double edgeNut = Math.abs(yNut) + radius(nut, side);
+                double edgeSaddle = Math.abs(ySaddle) + radius(saddle, side);
+                double edge = edgeNut + (edgeSaddle - edgeNut) * (x - xNut) / (xSaddle - xNut);
+
+                assertThat((side < 0 ? overhang.bass(fret) : overhang.treble(fret)).house())
+                        .as("fret %d, side %d", fret, side)
+                        .isCloseTo(half - edge, offset(1e-9));
+            }
+        }
+        // What the square nut made of it was off by a tenth of a millimetre.
+        double square = StringOverhang.of(neck, nut, saddle).treble(21).house();
+        assertThat(Math.abs(overhang.treble(21).house() - square)).isBetween(0.02, 0.3);
+    }
+
+    private static double radius(StringPlaces places, int side) {
+        return places.diameters().get(side < 0 ? 0 : places.count() - 1).house() / 2;
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
@@ -16,11 +17,15 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FallAway;
+import org.neckgeom.geometry.FannedFrets;
 import org.neckgeom.geometry.HeadLayout;
 import org.neckgeom.geometry.HeadPost;
+import org.neckgeom.geometry.OuterStrings;
 import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.measure.Limits;
@@ -29,6 +34,7 @@ import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.testing.Approved;
 
 /** An invented neck with two strings: every check that needs details, kept and broken, and the parts they bring. */
 class NeckDetailsTest {
@@ -151,15 +157,17 @@ class NeckDetailsTest {
         assertThat(check(thinHead, "wood left under the channel").todo())
                 .contains("begins nearer the body, a thicker head")
                 .doesNotContain("deeper back");
-        assertThat(check(thinBack, "wood left under the channel").todo()).contains("deeper back");
+        assertThat(check(thinBack, "wood left under the channel").todo())
+                .contains("a back 11.4 mm deep at fret 1 and 13.4 mm at fret 12");
     }
 
     @Test
     void pieces_saysWhereHeelBlocksComeFrom() {
         NeckDetails spare = NeckDetails.none().spare(mm(10), mm(2), mm(2));
 
-        assertThat(check(PLAIN.details(spare), "all pieces from the blank").allowed())
-                .isEqualTo("the neck in its length, heel blocks from elsewhere");
+        PlanCheck untold = check(PLAIN.details(spare), "all pieces from the blank");
+        assertThat(untold.outcome()).isEqualTo(PlanCheck.Outcome.OPEN);
+        assertThat(untold.found()).endsWith("length of a heel block not told");
         assertThat(check(PLAIN.details(spare.heelBlocks(mm(80))), "all pieces from the blank")
                         .allowed())
                 .isEqualTo("neck and heel blocks in its length");
@@ -219,5 +227,104 @@ class NeckDetailsTest {
                 .filter(check -> check.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void details_areHandedBackAndNamed() {
+        TenonBolts tenon = TenonBolts.tenon(mm(70), mm(20)).holes(mm(8), mm(5)).at(mm(30));
+        DovetailSeat dovetail = DovetailSeat.tapered(deg(3));
+        FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
+        BackShape back = BackShape.of(NECK).volute(mm(2), mm(30));
+        FannedFrets fan = FannedFrets.of(Scale.of(mm(600)), Scale.of(mm(600)), OuterStrings.of(mm(30), mm(50)), 7);
+        NeckDetails all = NeckDetails.none()
+                .strings(two(30), two(50))
+                .fannedFrets(fan)
+                .head(posts(40), mm(8))
+                .fretHeight(mm(1))
+                .tuners(Limits.between(mm(12), mm(15)))
+                .fallAway(slope)
+                .back(back)
+                .overstand(mm(3))
+                .spare(mm(25), mm(2), mm(1))
+                .sawKerf(mm(1.8))
+                .heelBlocks(mm(20))
+                .tenon(tenon);
+
+        assertThat(all)
+                .hasToString("details: strings across, fanned frets, head layout, fret height, tuners, fall-away, back,"
+                        + " spare of the blank, tenon, heel blocks");
+        assertThat(NeckDetails.none().dovetail(dovetail)).hasToString("details: dovetail");
+        assertThat(NeckDetails.none().dovetail(dovetail).dovetail()).contains(dovetail);
+        assertThat(all.tenon()).contains(tenon);
+        assertThat(all.fannedFrets()).contains(fan);
+        assertThat(all.fallAway()).contains(slope);
+        assertThat(all.back()).contains(back);
+        assertThat(all.overstandMm()).isEqualTo(3);
+        assertThat(all.endSpareMm()).isEqualTo(25);
+        assertThat(all.edgeSpareMm()).isEqualTo(2);
+        assertThat(all.planingMm()).isEqualTo(1);
+        assertThat(all.slotMm()).isEqualTo(8);
+        assertThat(all.blockLengthMm()).hasValue(20);
+        assertThat(all.fretHeightMm()).hasValue(1);
+        assertThat(NeckDetails.none().hasSpare()).isFalse();
+        assertThat(all.hasSpare()).isTrue();
+        assertThat(all.hashCode()).isNotEqualTo(NeckDetails.none().hashCode());
+    }
+
+    private static String whole(NeckPlan plan) {
+        return java.util.stream.Stream.of(plan.checks().stream(), plan.sections().stream(), plan.budgets().stream())
+                .flatMap(all -> all)
+                .map(Object::toString)
+                .collect(java.util.stream.Collectors.joining("\n\n"));
+    }
+
+    @Test
+    void texts_ofDetailsAreTheApprovedOnes() {
+        NeckDetails joined = NeckDetails.none()
+                .strings(two(30), two(50))
+                .head(posts(140), mm(8))
+                .fretHeight(mm(1))
+                .tuners(Limits.between(mm(12), mm(14.9)))
+                .fallAway(FallAway.of(mm(340), mm(410), mm(0.3)))
+                .back(BackShape.of(NECK).volute(mm(2), mm(30)).heelFrom(mm(310), mm(25)))
+                .overstand(mm(3))
+                .spare(mm(5), mm(2), mm(1))
+                .sawKerf(mm(1.8))
+                .heelBlocks(mm(100))
+                .tenon(TenonBolts.tenon(mm(60), mm(20))
+                        .holes(mm(8), mm(6))
+                        .at(mm(20))
+                        .at(mm(40)));
+        FannedFrets fan = FannedFrets.of(Scale.of(mm(610)), Scale.of(mm(590)), OuterStrings.of(mm(30), mm(50)), 7);
+        NeckDesign fanned = NECK.scale(fan.centrelineScale());
+        Blank blank = Blank.of(mm(900), mm(60), mm(25)).nutAt(mm(170));
+
+        Approved.hold(
+                "plan",
+                Map.of(
+                        "details.txt",
+                        whole(PLAIN.details(joined)),
+                        "details-fanned.txt",
+                        whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6))))
+                                .details(NeckDetails.none()
+                                        .fannedFrets(fan)
+                                        .strings(two(30), two(110))
+                                        .spare(mm(10), mm(2), mm(1))
+                                        .sawKerf(mm(1.8))
+                                        .heelBlocks(mm(60))))));
+    }
+
+    @Test
+    void strings_mustBeAsManyAsTheNecks() {
+        StringPlaces three = StringPlaces.of(List.of(mm(-15), mm(0), mm(15)), List.of(mm(1), mm(1), mm(1)));
+        HeadLayout posts = HeadLayout.of(HEAD)
+                .posts(
+                        HeadPost.at(mm(40)).above(mm(7)),
+                        HeadPost.at(mm(60)).above(mm(7)),
+                        HeadPost.at(mm(80)).above(mm(7)));
+
+        assertThatThrownBy(() ->
+                        PLAIN.details(NeckDetails.none().strings(three, three).head(posts, mm(8))))
+                .hasMessage("strings at the nut must be as many as the neck's 2, but were 3");
     }
 }

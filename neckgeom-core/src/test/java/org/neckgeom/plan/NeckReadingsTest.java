@@ -154,7 +154,6 @@ class NeckReadingsTest {
         assertThat(check(with(feature, value, u), name).outcome()).isEqualTo(outcome);
     }
 
-    @Tag("long")
     @Test
     void channelRead_isDone_andItsSettingsAreNoLongerAsked() {
         NeckPlan cut = with(CHANNEL_DEPTH, 9.3, 0.02);
@@ -174,6 +173,7 @@ class NeckReadingsTest {
     }
 
     /** The wood left under a flat channel with a half ellipse below, by sampling stations and the curve. */
+    @Tag("long")
     @ParameterizedTest
     @CsvSource({"9.3, 0", "9.9, 0", "9.3, 0.6", "8.7, -0.4"})
     void woodLeft_isThatOfTheChannelAsCut(double depth, double offset) {
@@ -488,5 +488,58 @@ class NeckReadingsTest {
         assertThat(readings.toString().lines().toList()).hasSize(4);
         assertThat(List.of(readings, NeckReadings.none()))
                 .allSatisfy(one -> assertThat(one.toString().length()).isLessThan(1000));
+    }
+
+    @Test
+    void readings_areEqualForTheSameFigures() {
+        NeckReadings one = NeckReadings.none().read(CHANNEL_WIDTH, read(6.02, 0.02));
+        NeckReadings angled = one.scarfAngle(Estimate.of(deg(12), deg(0.1)));
+        NeckReadings deep = one.backDepth(mm(100), read(17, 0.05));
+        List<NeckReadings> unlike =
+                List.of(NeckReadings.none(), one, angled, deep, one.backDepth(mm(100), read(17.1, 0.05)));
+
+        assertThat(unlike).doesNotHaveDuplicates();
+        assertThat(unlike.stream().map(Object::hashCode)).doesNotHaveDuplicates();
+        assertThat(one)
+                .isEqualTo(NeckReadings.none().read(CHANNEL_WIDTH, read(6.02, 0.02)))
+                .isNotEqualTo("read");
+        assertThat(angled.count()).isEqualTo(2);
+        assertThat(deep.backDepth(mm(120), read(17, 0.05)).count()).isEqualTo(3);
+        assertThat(deep.backDepth(mm(100), read(16, 0.05)).count()).isEqualTo(2);
+        assertThat(one.in(LengthStyle.DECIMAL_INCHES)).isEqualTo(one);
+        assertThat(deep.in(LengthStyle.DECIMAL_INCHES).toString())
+                .contains("back at 3.937 in")
+                .doesNotContain(" mm");
+    }
+
+    @Test
+    void toString_countsAndLeavesOutWhatDoesNotFit() {
+        NeckReadings readings = NeckReadings.none().read(CHANNEL_WIDTH, read(6.02, 0.02));
+
+        assertThat(readings).hasToString("Read on the neck: 1 reading\n  channel width  6.020 mm, u 0.020 mm");
+        for (int i = 0; i < 20; i++) {
+            readings = readings.backDepth(mm(10 * i), read(17, 0.05));
+        }
+        assertThat(readings.toString().lines()).hasSize(15);
+        assertThat(readings.toString()).startsWith("Read on the neck: 21 readings");
+    }
+
+    @Test
+    void limits_belongToWhatCanBeRead() {
+        NeckReadings none = NeckReadings.none();
+
+        assertThat(none.scarfAngle(Estimate.of(deg(1), deg(0.1))).isEmpty()).isFalse();
+        assertThat(none.scarfAngle(Estimate.of(deg(44.9999), deg(0.1))).isEmpty())
+                .isFalse();
+        assertThatIllegalArgumentException().isThrownBy(() -> none.scarfAngle(Estimate.of(deg(0.99), deg(0.1))));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> none.read(CHANNEL_DEPTH, read(0, 0.1)))
+                .withMessageEndingWith("must be more than 0 mm, but was 0 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> none.backDepth(mm(100), read(0, 0.1)))
+                .withMessage("back depth as read must be more than 0 mm, but was 0 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> none.read(CHANNEL_START, read(10, 0.1)).read(CHANNEL_END, read(10, 0.1)))
+                .withMessageContaining("more than its start at 10 mm");
     }
 }

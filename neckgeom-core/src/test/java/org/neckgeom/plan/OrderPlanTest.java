@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.plan.Clash.Kind;
+import org.neckgeom.testing.Approved;
 
 class OrderPlanTest {
 
@@ -279,5 +280,46 @@ class OrderPlanTest {
         assertThat(plan.cautions()).anyMatch(words -> words.startsWith("cut rod channel: Stopped cut"));
         assertThat(plan.cautions()).anyMatch(words -> words.contains("parallel spacer between shaft and fence"));
         assertThat(plan.table()).endsWith(plan.cautions().get(0));
+    }
+
+    @Test
+    void table_saysWhyEachStepStandsThere_andEveryRemedy() {
+        OrderOfWork kept = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel");
+        OrderPlan plan = kept.plan();
+
+        Approved.hold(
+                "plan",
+                Map.of(
+                        "kept-order.txt",
+                        String.join(
+                                "\n\n",
+                                plan.table(),
+                                plan.toString(),
+                                plan.clashes().table(),
+                                kept.toString()),
+                        "usual-order.txt",
+                        OrderOfWork.forNeck().plan().table()));
+    }
+
+    @Test
+    void plans_areEqualForTheSameWork() {
+        OrderOfWork usual = OrderOfWork.forNeck();
+        OrderOfWork kept = usual.keep("glue ears").before("cut rod channel");
+        OrderOfWork without = usual.without("glue ears");
+
+        assertThat(usual.plan()).isEqualTo(OrderOfWork.forNeck().plan()).hasSameHashCodeAs(usual.plan());
+        assertThat(usual.plan())
+                .isNotEqualTo(kept.plan())
+                .isNotEqualTo(without.plan())
+                .isNotEqualTo("plan");
+        assertThat(usual.plan().hashCode()).isNotEqualTo(kept.plan().hashCode());
+        assertThat(usual.hashCode()).isNotEqualTo(kept.hashCode());
+        assertThat(usual).isNotEqualTo(without).isNotEqualTo("work");
+        assertThat(without.leftOut()).extracting(Operation::name).containsExactly("glue ears");
+        assertThat(kept.plan().clashes()).isNotEqualTo(usual.plan().clashes()).isNotEqualTo("clashes");
+        assertThat(kept.plan().clashes().hashCode())
+                .isNotEqualTo(usual.plan().clashes().hashCode());
+        assertThat(usual.plan().clashes().isEmpty()).isTrue();
+        assertThat(kept.plan().clashes().isEmpty()).isFalse();
     }
 }

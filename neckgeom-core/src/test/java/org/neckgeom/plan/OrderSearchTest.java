@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The search against every order there is, on sets small enough to try them all. */
-@Tag("long")
 class OrderSearchTest {
 
     private static final int PROBLEMS = 600;
@@ -61,6 +60,7 @@ class OrderSearchTest {
         return turned;
     }
 
+    @Tag("long")
     @Test
     void plan_isTheBestOfAllOrders() {
         List<int[]> permutations = RandomWork.permutations(6);

@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Length;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
@@ -22,7 +21,6 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /** Laws that the set-up keeps, each at 1,000 places or more. */
-@Tag("long")
 class SetupPropertiesTest {
 
     private static final long SEED = 20_261_128;

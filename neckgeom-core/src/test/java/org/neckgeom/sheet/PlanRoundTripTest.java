@@ -28,6 +28,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FannedFrets;
@@ -48,7 +49,6 @@ import tools.jackson.databind.node.ObjectNode;
  * Plans, designs and budgets to JSON and back, with a general JSON library (Jackson) in between, against a JSON Schema judged
  * by a general validator (json-schema-validator, draft 2020-12).
  */
-@Tag("long")
 class PlanRoundTripTest {
 
     private static final JsonMapper JACKSON = JsonMapper.shared();
@@ -59,6 +59,7 @@ class PlanRoundTripTest {
         return LongStream.range(0, 6);
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void planFrom_givesAnEqualPlan_whoseTextIsTheSame(long seed) {
@@ -72,6 +73,7 @@ class PlanRoundTripTest {
     }
 
     /** Readings in millimetres, said in fractions of an inch: no figure and no style is lost on the way. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void planFrom_keepsFractionsOfAnInch(long seed) throws IOException {
@@ -92,6 +94,7 @@ class PlanRoundTripTest {
         assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void schema_acceptsWhatIsWritten(long seed) throws IOException {
@@ -122,6 +125,7 @@ class PlanRoundTripTest {
     }
 
     /** Every part but those that may be left out is missed when it is gone, and the sentence names its place. */
+    @Tag("long")
     @Test
     void planFrom_missesEveryPart_andKnowsNoOther() {
         Set<String> missed = new TreeSet<>();
@@ -377,5 +381,35 @@ class PlanRoundTripTest {
                 throw new AssertionError(e);
             }
         }
+    }
+
+    @Test
+    void planFrom_givesARichPlanBack() {
+        NeckPlan plan = RandomPlans.of(3);
+
+        assertThat(PlanData.planFrom(PlanData.of(plan).toJson())).isEqualTo(plan);
+    }
+
+    @Test
+    void data_areEqualWhenWhatTheySayIs() {
+        NeckDesign other = OCTAVE.design().frets(19);
+        PlanData plan = PlanData.of(OCTAVE);
+        DesignData design = DesignData.of(OCTAVE.design());
+        Budget<?> budget = OCTAVE.budgets().get(0);
+        BudgetData data = BudgetData.of(budget);
+
+        assertThat(plan).isEqualTo(PlanData.of(Necks.octavePlan())).isNotEqualTo("text");
+        assertThat(plan).hasSameHashCodeAs(PlanData.of(Necks.octavePlan()));
+        assertThat(design).isEqualTo(DesignData.of(OCTAVE.design())).hasSameHashCodeAs(DesignData.of(OCTAVE.design()));
+        assertThat(design).isNotEqualTo(DesignData.of(other)).isNotEqualTo("text");
+        assertThat(design.hashCode()).isNotEqualTo(DesignData.of(other).hashCode());
+        assertThat(design.toString()).contains(OCTAVE.design().name());
+        assertThat(DesignData.designFrom(design.toJson())).isEqualTo(OCTAVE.design());
+        assertThat(data).isEqualTo(BudgetData.of(budget)).hasSameHashCodeAs(BudgetData.of(budget));
+        assertThat(data).isNotEqualTo(BudgetData.of(OCTAVE.budgets().get(1))).isNotEqualTo("text");
+        assertThat(data.hashCode())
+                .isNotEqualTo(BudgetData.of(OCTAVE.budgets().get(1)).hashCode());
+        assertThat(data.toString()).contains(budget.title());
+        assertThat(BudgetData.budgetFrom(data.toJson(), Length.class)).isEqualTo(budget);
     }
 }

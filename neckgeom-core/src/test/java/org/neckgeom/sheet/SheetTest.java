@@ -34,12 +34,22 @@ class SheetTest {
 
     @Test
     void toText_isTheApprovedOne() {
-        Approved.hold("sheet", Map.of("octave.txt", PlainText.of(OCTAVE), "bass.txt", PlainText.of(BASS)));
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "octave.txt",
+                        PlainText.of(OCTAVE),
+                        "work.txt",
+                        PlainText.of(WORK),
+                        "bass.txt",
+                        PlainText.of(BASS)));
     }
 
     @Test
     void toHtml_isTheApprovedOne() {
-        Approved.hold("sheet", Map.of("octave.html", Page.of(OCTAVE), "bass.html", Page.of(BASS)));
+        Approved.hold(
+                "sheet",
+                Map.of("octave.html", Page.of(OCTAVE), "work.html", Page.of(WORK), "bass.html", Page.of(BASS)));
     }
 
     @Test

@@ -21,6 +21,7 @@ import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.testing.Approved;
+import org.neckgeom.text.Numbers;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -465,5 +466,109 @@ class TemplateTest {
         return Xml.all(svg, "g", layer).stream()
                 .flatMap(group -> Xml.all(group, "line").stream())
                 .toList();
+    }
+
+    /** Writes down what is drawn on it. */
+    private static final class Record implements TemplateCanvas {
+        private final StringBuilder drawn = new StringBuilder();
+
+        @Override
+        public void window(double leftMm, double bottomMm, double widthMm, double heightMm) {
+            line("window", leftMm, bottomMm, widthMm, heightMm);
+        }
+
+        @Override
+        public void pen(double widthMm, double... dashesMm) {
+            line("pen " + Numbers.trimmed(widthMm, 4), dashesMm);
+        }
+
+        @Override
+        public void through(double... uvMm) {
+            line("through", uvMm);
+        }
+
+        @Override
+        public void words(double uMm, double vMm, double sizeMm, boolean centred, String text) {
+            line((centred ? "centred " : "words ") + text, uMm, vMm, sizeMm);
+        }
+
+        private void line(String what, double... figures) {
+            drawn.append(what);
+            for (double figure : figures) {
+                drawn.append(' ').append(Numbers.trimmed(figure, 3));
+            }
+            drawn.append('\n');
+        }
+    }
+
+    private static String drawn(TemplatePage page) {
+        Record record = new Record();
+        page.drawOn(record);
+        return record.drawn.toString();
+    }
+
+    @Test
+    void pages_drawTheApprovedLines() {
+        List<TemplatePage> pages = OCTAVE.pages(Paper.A4);
+        List<TemplatePage> letter = Template.of(RandomPlans.of(3)).pages(Paper.LETTER);
+
+        Approved.hold(
+                "sheet",
+                Map.of(
+                        "octave-map-a4.txt", drawn(pages.get(0)),
+                        "octave-page-a4.txt", drawn(pages.get(1)),
+                        "other-map-letter.txt", drawn(letter.get(0)),
+                        "other-pages-letter.txt",
+                                letter.stream()
+                                        .map(page -> page + ", " + page.left() + ", " + page.bottom() + "\n")
+                                        .collect(java.util.stream.Collectors.joining()),
+                        "other-template.svg", Template.of(RandomPlans.of(3)).toSvg()));
+    }
+
+    /** By hand: the window's corner lies 10 mm into the paper; an arc of 10 mm and a quarter turn is 1 part in 5,000 off. */
+    @Test
+    void drawOn_movesMarksOntoThePaperAndKeepsToArcs() {
+        Mark.Run run = new Mark.Run(Layer.CHECK, List.of(new Point(100, 50), new Point(120, 55)));
+        Mark.Arc arc = new Mark.Arc(Layer.CHECK, new Point(110, 60), 10, 0, Math.PI / 2);
+        Mark.Words words = new Mark.Words(new Point(101, 51), 3, true, "mark");
+        TemplatePage page = new TemplatePage(Paper.A4, "sheet", List.of(run, arc, words), 100, 50);
+
+        String drawn = drawn(page);
+
+        assertTrue(drawn.startsWith("window 9.8 9.8 277.4 190.4\n"), drawn);
+        assertTrue(drawn.contains("through 10 10 30 15\n"), drawn);
+        assertTrue(drawn.contains("centred mark 11 11 3\n"), drawn);
+        assertTrue(drawn.endsWith("window 0 0 297 210\nwords sheet 10 203.5 2.6\n"), drawn);
+        String chords = drawn.lines()
+                .filter(line -> line.startsWith("through 30 20"))
+                .findFirst()
+                .orElseThrow();
+        double[] uv = Arrays.stream(chords.substring(8).split(" "))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        assertEquals(20, uv[uv.length - 2], 0.001);
+        assertEquals(30, uv[uv.length - 1], 0.001);
+        for (int i = 0; i < uv.length; i += 2) {
+            assertEquals(10, Math.hypot(uv[i] - 20, uv[i + 1] - 20), 0.001);
+            if (i > 0) {
+                double half = Math.hypot(uv[i] - uv[i - 2], uv[i + 1] - uv[i - 1]) / 2;
+                double sagitta = 10 - Math.sqrt(100 - half * half);
+                assertTrue(sagitta < 0.0022 && sagitta > 0.0005, "leaves the arc by " + sagitta);
+            }
+        }
+    }
+
+    @Test
+    void pages_areEqualForTheSameDrawing() {
+        List<TemplatePage> pages = OCTAVE.pages(Paper.A4);
+        List<TemplatePage> again = Template.of(Necks.octavePlan()).pages(Paper.A4);
+
+        assertEquals(pages, again);
+        assertEquals(pages.get(1).hashCode(), again.get(1).hashCode());
+        assertNotEquals(pages.get(1), pages.get(2));
+        assertNotEquals(pages.get(1).hashCode(), pages.get(2).hashCode());
+        assertNotEquals(pages.get(1), OCTAVE.pages(Paper.LETTER).get(1));
+        assertFalse(pages.get(1).equals("page"));
+        assertTrue(pages.get(1).toString().endsWith(", on A4"));
     }
 }

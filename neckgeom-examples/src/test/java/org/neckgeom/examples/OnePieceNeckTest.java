@@ -10,6 +10,7 @@ import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.units.ShopUnits;
 
 /** The mandolin with a head in one piece with its shaft, and with other joints: the work follows the file. */
 class OnePieceNeckTest {
@@ -102,6 +103,31 @@ class OnePieceNeckTest {
                 .isEqualTo(Outcome.OPEN);
         assertThat(check(ONE_PIECE.replace("  nut at: 200 mm ", "  # "), name).found())
                 .isEqualTo("not told");
+    }
+
+    /** The square blank is what the fence meets, and a heel out of the blank has no last block. */
+    @Test
+    void plan_ofOnePiece_saysNothingOfWhatItHasNot() {
+        String deep = ONE_PIECE.replace("thickness: 60 mm ", "thickness: 80 mm ");
+
+        assertThat(plan(ONE_PIECE).sections())
+                .noneMatch(section -> section.title().contains("head is on before"));
+        assertThat(plan(TEXT).sections()).anyMatch(section -> section.title().contains("head is on before"));
+        assertThat(Sections.whole(plan(deep), "Heel"))
+                .contains("Heel: no block, the shaft's wood is 80 mm deep", "off the shaft")
+                .doesNotContain("0 blocks", "last block");
+    }
+
+    /** A file in inches without limits keeps those of the trade in inches: 4 thou, 1/8 in, 40 thou. */
+    @Test
+    void limits_notTold_areInTheUnitsOfTheScale() {
+        String bass = ShippedNecks.text("short-scale-bass.yaml");
+        NeckPlan plan = plan(bass.substring(0, bass.indexOf("\nlimits:")) + "\n");
+
+        assertThat(plan.centredWithin()).isEqualTo(ShopUnits.thou(4));
+        assertThat(plan.woodLeftAtLeast()).isEqualTo(ShopUnits.inch(0.125));
+        assertThat(plan.bridgeWithin()).isEqualTo(ShopUnits.thou(40));
+        assertThat(plan(TEXT).woodLeftAtLeast()).isEqualTo(ShopUnits.mm(3));
     }
 
     @Test

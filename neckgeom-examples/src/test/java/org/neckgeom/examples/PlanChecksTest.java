@@ -1,16 +1,25 @@
 package org.neckgeom.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.mm;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.sheet.PlanData;
+import org.neckgeom.sheet.Sheet;
 
 /** Each check of a plan on the mandolin with one thing changed: how it then stands, and that its words say why. */
 class PlanChecksTest {
@@ -105,6 +114,183 @@ class PlanChecksTest {
 
         assertThat(much).contains(" N, bowing the neck forward").doesNotContain("-");
         assertThat(none).contains(" N").doesNotContain("bowing", "-");
+    }
+
+    /** A back of 8.5 mm over a channel of 9.2 mm: the plan stands, stops for it, and says what would do. */
+    @Test
+    void woodLeft_ofABackThatTheChannelBreaksThrough_isAStopThatSaysWhatWouldDo() {
+        String thin = TEXT.replace("first depth: 14.5 mm ", "first depth: 8.5 mm ")
+                .replace("second depth: 16.5 mm ", "second depth: 9 mm ");
+        NeckPlan plan = NeckFile.parse("thin.yaml", thin).plan();
+
+        PlanCheck wood = check(plan, "wood left under the channel");
+
+        assertThat(wood.outcome()).isEqualTo(Outcome.STOP);
+        assertThat(wood.found()).startsWith("none, the channel is through by ").endsWith(" mm at 3 mm from the nut");
+        assertThat(Sections.whole(plan, "Strings and relief, estimated"))
+                .contains("the channel is through the back 3 mm from the nut");
+        assertThat(found(plan, "relief of 0.2 mm")).isEmpty();
+
+        // What it says would do, does, and 0.1 mm less does not.
+        Matcher wanted = Pattern.compile(
+                        "no deeper than (\\S+) mm .*, or a back (\\S+) mm deep at fret 1 and (\\S+) mm at")
+                .matcher(wood.todo());
+        assertThat(wanted.find()).as(wood.todo()).isTrue();
+        double first = Double.parseDouble(wanted.group(2));
+        double second = Double.parseDouble(wanted.group(3));
+        assertThat(second - first).isCloseTo(0.5, offset(1e-9));
+        assertThat(check(backed(first, second), wood.name()).outcome()).isNotEqualTo(Outcome.STOP);
+        assertThat(check(backed(first - 0.1, second - 0.1), wood.name()).outcome())
+                .isEqualTo(Outcome.STOP);
+        double deep = Double.parseDouble(wanted.group(1));
+        String lower = thin.replace("  height: 9 mm ", "  height: " + (deep - 0.2) + " mm ");
+        assertThat(check(NeckFile.parse("lower.yaml", lower).plan(), wood.name())
+                        .outcome())
+                .isNotEqualTo(Outcome.STOP);
+        String higher = thin.replace("  height: 9 mm ", "  height: " + (deep - 0.1) + " mm ");
+        assertThat(check(NeckFile.parse("higher.yaml", higher).plan(), wood.name())
+                        .outcome())
+                .isEqualTo(Outcome.STOP);
+    }
+
+    /** 640 - 525.548 - 1.8 of kerf = 112.652 mm are left beside the neck: whether blocks come out of it is not known. */
+    @Test
+    void heelBlocks_ofALengthNotTold_areOpen() {
+        PlanCheck pieces = check(plan("  block length: 35 mm ", "  # "), "all pieces from the blank");
+
+        assertThat(pieces.outcome()).isEqualTo(Outcome.OPEN);
+        assertThat(pieces.found()).isEqualTo("112.652 mm left over, length of a heel block not told");
+        assertThat(pieces.todo()).startsWith("Tell the length of a heel block");
+        assertThat(check(plan("  blocks: 20 mm ", "  blocks: 25 mm "), "all pieces from the blank")
+                        .allowed())
+                .isEqualTo("the neck in its length, heel blocks from a thicker piece");
+    }
+
+    /** Check, table of stations, its CSV and the drawing of the thinnest place: one figure, the volute counted. */
+    @Test
+    void woodLeft_isOneFigureEverywhere() {
+        for (String text : List.of(TEXT, ShippedNecks.text("short-scale-bass.yaml"), pitchedIntoTheHead())) {
+            NeckPlan plan = NeckFile.parse("own.yaml", text).plan();
+            double least =
+                    plan.woodLeft().least().wood().in(plan.style().unit()).value();
+            String csv = PlanData.of(plan).stationCsv();
+            String[] row = csv.lines()
+                    .filter(line -> line.matches("\"?thinnest.*"))
+                    .findFirst()
+                    .orElseThrow()
+                    .split(",");
+
+            assertThat(Double.parseDouble(row[row.length - 1])).isCloseTo(least, offset(1e-11));
+            assertThat(csv).doesNotContain("e-");
+            String rounded = plan.style().text(plan.woodLeft().least().woodMm());
+            assertThat(check(plan, "wood left under the channel").found()).startsWith(rounded);
+            assertThat(Sheet.of(plan).toText().lines().filter(line -> line.contains("thinnest")))
+                    .singleElement()
+                    .satisfies(line -> assertThat(Double.parseDouble(
+                                    line.strip().split("\\s{2,}")[2].replace("at least ", "")))
+                            .isCloseTo(least, offset(0.0051)));
+        }
+    }
+
+    /** A channel that begins 12 mm before the nut, in a thin head: what is told there is a lower bound and says so. */
+    @Test
+    void woodLeft_inTheHead_isALowerBoundThatSaysSo() {
+        NeckPlan plan = NeckFile.parse("head.yaml", pitchedIntoTheHead()).plan();
+
+        String table = Sheet.of(plan).toText();
+
+        assertThat(table.lines().filter(line -> line.contains("channel from")))
+                .anyMatch(line -> line.contains("channel from, in the head") && line.contains("at least"));
+        assertThat(PlanData.of(plan).stationCsv()).contains("\"channel from, in the head\",-12,");
+    }
+
+    private static String pitchedIntoTheHead() {
+        return TEXT.replace("  starts at: 3 mm ", "  starts at: -12 mm ");
+    }
+
+    /** 0.383 in less a last pass of 1/64 in is cut in six: the cutter is loaded by that sixth, not by what is allowed. */
+    @Test
+    void cutterUnderLoad_isThatOfTheDeepestPassOfThePlan() {
+        NeckPlan bass = NeckFile.parse("bass.yaml", ShippedNecks.text("short-scale-bass.yaml"))
+                .plan();
+
+        // (0.383 - 0.015625)/6 = 0.0612 in; the pocket's (0.4375 - 0.015625)/7 = 0.0603 in.
+        assertThat(Sections.whole(bass, "Cutter under load, estimated")).contains("pass 0.0612 in");
+        assertThat(check(bass, "depth of a pass").found()).isEqualTo("0.0612 in");
+    }
+
+    /** Stops are set by a rule, passes by gauge blocks: neither has thou hanging on a fraction, and the rounding is said. */
+    @Test
+    void stopsAndPasses_inFractions_readAsTheirToolsDo() {
+        NeckPlan plan = NeckFile.parse("own.yaml", TEXT.replace("# print in: fractions ", "print in: fractions # "))
+                .plan();
+
+        String channel = Sections.whole(plan, "Channel for the rod");
+
+        assertThat(channel.lines().filter(line -> line.contains("from the cutter's centre")))
+                .isNotEmpty()
+                .noneMatch(line -> line.contains("thou"));
+        assertThat(channel.lines().filter(line -> line.contains("gauge-block step")))
+                .isNotEmpty()
+                .allMatch(line -> line.matches(".*takes 0\\.\\d+ in, gauge-block step 0\\.\\d+ in"));
+        assertThat(channel).containsPattern("stops and marks to the nearest 1/64 in: up to [\\d.]+ thou off");
+    }
+
+    /** A shop that glues within 0.3 mm has its string line spread as much as that, by the same budget made by hand. */
+    @Test
+    void workmanship_ofTheFile_isThatOfTheBudgets() {
+        String told = TEXT + "\nworkmanship:\n  gluing:\n    within: 0.3 mm\n    lies: mostly near the middle\n"
+                + "  cutting:\n    deviation: 0.04 mm\n";
+        NeckPlan plan = NeckFile.parse("shop.yaml", told).plan();
+
+        assertThat(plan.workmanshipAsTold())
+                .isEqualTo(Workmanship.withDefaults()
+                        .withGluing(Spread.triangular(mm(0.3)))
+                        .withCutting(Spread.normal(mm(0.04))));
+        assertThat(plan.budgets())
+                .isNotEqualTo(NeckFile.parse("own.yaml", TEXT).plan().budgets());
+    }
+
+    @Test
+    void workmanship_toldTwiceOrNotAtAll_isRefused() {
+        assertThat(refusal("workmanship:\n  gluing:\n    within: 0.3 mm\n    deviation: 0.1 mm\n"))
+                .contains("workmanship.gluing: either within or deviation must be given, and not both");
+        assertThat(refusal("workmanship:\n  gluing:\n    lies: anywhere alike\n"))
+                .contains("workmanship.gluing: either within or deviation must be given, and not both");
+        assertThat(refusal("workmanship:\n  gluing:\n    deviation: 0.1 mm\n    lies: anywhere alike\n"))
+                .contains("workmanship.gluing: lies belongs to within");
+    }
+
+    private static String refusal(String more) {
+        try {
+            NeckFile.parse("own.yaml", TEXT + "\n" + more);
+        } catch (IllegalArgumentException refused) {
+            return refused.getMessage();
+        }
+        throw new AssertionError("the file was taken");
+    }
+
+    /** The whole sheet, too, in the file's units: fractions here. */
+    @Test
+    void woodLeft_thatIsNone_isSaidInTheUnitsOfTheFile() {
+        String thin = TEXT.replace("# print in: fractions ", "print in: fractions # ")
+                .replace("first depth: 14.5 mm ", "first depth: 8.5 mm ")
+                .replace("second depth: 16.5 mm ", "second depth: 9 mm ");
+
+        String text = Sheet.of(NeckFile.parse("thin.yaml", thin).plan()).toText();
+
+        assertThat(text.replaceAll("\\s+", " ")).contains("none, the channel is through by ");
+        assertThat(text.lines().filter(line -> line.contains("through")))
+                .isNotEmpty()
+                .noneMatch(line -> line.contains(" mm"));
+    }
+
+    private static NeckPlan backed(double first, double second) {
+        return NeckFile.parse(
+                        "backed.yaml",
+                        TEXT.replace("first depth: 14.5 mm ", "first depth: " + first + " mm ")
+                                .replace("second depth: 16.5 mm ", "second depth: " + second + " mm "))
+                .plan();
     }
 
     @Test

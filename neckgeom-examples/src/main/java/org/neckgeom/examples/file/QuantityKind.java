@@ -221,6 +221,16 @@ public final class QuantityKind<Q extends Quantity<Q>> implements Kind<Amount<Q>
                 kind, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(included));
     }
 
+    /**
+     * The same kind with examples of its own, as where the usual ones lie outside its limits.
+     *
+     * @param own such as {@code 0.43 mm or 17 thou}
+     * @return the kind, said otherwise
+     */
+    public QuantityKind<Q> suchAs(String own) {
+        return new QuantityKind<>(kind, noun, Objects.requireNonNull(own), unitWords, least, leastExcluded, most);
+    }
+
     @Override
     public Found<Amount<Q>> read(Node node, Problems problems) {
         String path = node.place().path();

@@ -24,8 +24,10 @@ final class Lengths {
             QuantityKind.length().moreThan(ShopUnits.mm(0)).atMost(ShopUnits.mm(100_000));
 
     /** More than 0, at most 6 mm: the diameter of a string; 14 mm is a slip for 14 thou. */
-    static final QuantityKind<Length> STRING =
-            QuantityKind.length().moreThan(ShopUnits.mm(0)).atMost(ShopUnits.mm(6));
+    static final QuantityKind<Length> STRING = QuantityKind.length()
+            .moreThan(ShopUnits.mm(0))
+            .atMost(ShopUnits.mm(6))
+            .suchAs("0.43 mm or 17 thou");
 
     private Lengths() {}
 }

@@ -22,9 +22,10 @@ final class LimitsPart {
 
     private LimitsPart() {}
 
-    static Found<NeckLimits> of(Section section) {
+    /** What is told; what is not stays as it is usual. */
+    static Found<NeckLimits> of(Section section, NeckLimits usual) {
         return section.make(() -> {
-            NeckLimits limits = NeckLimits.withDefaults();
+            NeckLimits limits = usual;
             if (!section.at(SLOT_OFFSET).isAbsent()) {
                 limits = limits.slotOffset(section.at(SLOT_OFFSET).value());
             }

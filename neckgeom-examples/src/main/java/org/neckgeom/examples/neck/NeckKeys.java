@@ -59,8 +59,14 @@ final class NeckKeys {
             "order of work",
             OrderPart.SHAPE,
             "what is done and which orders must be kept; the usual order when left out");
+    static final Key<Section> WORKMANSHIP = Key.optional(
+            "workmanship",
+            WorkmanshipPart.SHAPE,
+            "how well each kind of step is done in this shop; common practice when left out");
     static final Key<Section> LIMITS = Key.optional(
-            "limits", LimitsPart.SHAPE, "the limits to keep; slot offset 0.1 mm, wood left 3 mm, strings 1 mm");
+            "limits",
+            LimitsPart.SHAPE,
+            "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
 
     static final Shape SHAPE = Shape.of(
             "A neck, the shop that makes it, what has been read so far, and the limits to keep",
@@ -88,6 +94,7 @@ final class NeckKeys {
             READINGS,
             AS_MADE,
             ORDER,
+            WORKMANSHIP,
             LIMITS);
 
     private NeckKeys() {}

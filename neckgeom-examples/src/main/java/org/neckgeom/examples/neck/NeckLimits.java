@@ -6,7 +6,6 @@ import javax.measure.quantity.Length;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.ShopUnits;
 
 /**
  * The limits a maker holds a neck to, such as slot offset within 0.1 mm, wood left 3 mm or more. Immutable.
@@ -16,10 +15,6 @@ import org.neckgeom.units.ShopUnits;
  * @param stringLine how far off the middle of the bridge the strings may run, either way
  */
 public record NeckLimits(Limits<Length> slotOffset, Limits<Length> woodLeft, Limits<Length> stringLine) {
-
-    private static final double USUAL_OFFSET_MM = 0.10;
-    private static final double USUAL_WOOD_LEFT_MM = 3;
-    private static final double USUAL_STRING_LINE_MM = 1;
 
     /**
      * Checks that nothing is missing.
@@ -35,16 +30,16 @@ public record NeckLimits(Limits<Length> slotOffset, Limits<Length> woodLeft, Lim
     }
 
     /**
-     * Returns the limits that hold unless told: slot offset within 0.1 mm, wood left 3 mm or more, strings within 1 mm of
-     * the bridge's middle. Common practice, to be set by the maker.
+     * Returns the limits that a plan holds its neck to.
      *
+     * @param plan the plan; those of one that was told no limits are common practice, in the units of its scale
      * @return the limits
      */
-    public static NeckLimits withDefaults() {
+    public static NeckLimits of(NeckPlan plan) {
         return new NeckLimits(
-                Limits.within(ShopUnits.mm(USUAL_OFFSET_MM)),
-                Limits.atLeast(ShopUnits.mm(USUAL_WOOD_LEFT_MM)),
-                Limits.within(ShopUnits.mm(USUAL_STRING_LINE_MM)));
+                Limits.within(plan.centredWithin()),
+                Limits.atLeast(plan.woodLeftAtLeast()),
+                Limits.within(plan.bridgeWithin()));
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -39,7 +40,6 @@ final class NeckParts {
     private final Found<Weather> weather;
     private final Found<Shop> shop;
     private final Found<List<TrialRound>> rounds;
-    private final Found<NeckLimits> limits;
 
     /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
     private NeckParts(Section top) {
@@ -65,7 +65,6 @@ final class NeckParts {
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
-        this.limits = top.at(NeckKeys.LIMITS).then(LimitsPart::of);
     }
 
     static Found<NeckFile> of(Section top) {
@@ -74,11 +73,15 @@ final class NeckParts {
         boolean fits = design.isThere()
                 && parts.blank.isThere()
                 && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
-        if (!fits) {
+        boolean together = fits
+                && (!parts.shop.isThere() || FitCheck.of(top, design.value(), parts.blank.value(), parts.shop.value()));
+        if (!together) {
             return Found.unusable();
         }
         return DetailsPart.of(top, design.value(), parts.neckSet)
-                .then(details -> top.make(() -> parts.file(design.value(), details)))
+                .then(details -> FitCheck.posts(top, details)
+                        ? top.make(() -> parts.file(design.value(), details))
+                        : Found.unusable())
                 .then(parts::asMade);
     }
 
@@ -93,15 +96,18 @@ final class NeckParts {
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {
-        NeckLimits limitsToKeep = limits.orElse(NeckLimits.withDefaults());
+        NeckPlan bare = NeckPlan.of(design, blank.value(), shop.value());
+        NeckLimits limitsToKeep = top.at(NeckKeys.LIMITS)
+                .then(section -> LimitsPart.of(section, NeckLimits.of(bare)))
+                .orElse(NeckLimits.of(bare));
         List<TrialRound> roundsSoFar = rounds.orElse(List.of());
-        NeckPlan plan = limitsToKeep
-                .heldBy(NeckPlan.of(design, blank.value(), shop.value()))
-                .details(details);
+        NeckPlan plan = limitsToKeep.heldBy(bare).details(details);
         plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
+        Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP).then(WorkmanshipPart::of);
+        plan = work.isAbsent() ? plan : plan.workmanship(work.value());
         NeckPlan soFar = plan;
         Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
         plan = order.isAbsent() ? plan : plan.order(order.value());

@@ -139,6 +139,33 @@ class NeckFileRefusalsTest {
                         "0.43 mm, 0.28 mm]",
                         "0.43 mm, 11 mm]",
                         "strings.diameters[4] is \"11 mm\", but must be a length of more than 0 mm and at most 6 mm"),
+                one(
+                        "    diameter: 6 mm ",
+                        "    diameter: 6.5 mm ",
+                        "shop.cutter.diameter is 6.5 mm, but must be 6 mm or less, the channel's width: a thinner cutter, or a"
+                                + " channel with 0.5 mm of side play"),
+                one(
+                        "  length: 300 mm ",
+                        "  length: 500 mm ",
+                        "rod.length is 500 mm, but must be 436.5 mm or less: its channel ends 63.5 mm past the end of the"
+                                + " blank"),
+                one(
+                        "starts at: 3 mm ",
+                        "starts at: -210 mm ",
+                        "channel.starts at is -210 mm, but must be -200 mm or more, where the blank begins"),
+                one(
+                        "side play: 0 mm ",
+                        "side play: 60 mm ",
+                        "channel.side play is 60 mm, and makes the channel 66 mm wide in a blank of "),
+                one(
+                        "along: [40 mm, 75 mm,",
+                        "along: [40 mm, 75 mm, 80 mm,",
+                        "head: posts must have one aside for all or one each"),
+                one(
+                        "diameters: [1.02 mm,",
+                        "diameters: [7 mm,",
+                        "strings.diameters[1] is \"7 mm\", but must be a length of more than 0 mm and at most 6 mm with its"
+                                + " unit, such as 0.43 mm or 17 thou"),
                 one("block length: 35 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
                 one(
                         "end spare: 3 mm",
@@ -159,8 +186,11 @@ class NeckFileRefusalsTest {
                         "  cover strip: 0 mm",
                         "  pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
                         "channel: pocket length must be no more than the channel's"),
-                one("diameter: 6 mm", "diameter: 8 mm", "cutter diameter must be no more than the channel's width"),
-                one("length: 300 mm", "length: 5 mm", "cutter diameter must be no more than the channel's length"),
+                one("diameter: 6 mm", "diameter: 8 mm", "shop.cutter.diameter is 8 mm, but must be 6 mm or less"),
+                one(
+                        "length: 300 mm",
+                        "length: 5 mm",
+                        "rod.length is 5 mm, but its channel of 5.5 mm is shorter than the cutter is wide"),
                 one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be told together"),
                 one("  turning: 16000 rpm", "  #", "shop: feed and turning must be told together, but one is missing"),
                 one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),

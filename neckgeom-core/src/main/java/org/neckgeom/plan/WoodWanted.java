@@ -1,0 +1,117 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleBiFunction;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What would leave enough wood under a channel: how shallow the channel, or how deep the back, told as sizes that a maker
+ * sets, rounded to the safe side. Each changes one thing and leaves the other.
+ */
+final class WoodWanted {
+
+    private static final double FARTHEST_MM = 40;
+    private static final double NARROW_ENOUGH_MM = 1e-6;
+    private static final double METRIC_STEP_MM = 0.1;
+    private static final double INCHES_TO_A_STEP = 1.0 / 64;
+
+    private final NeckPlan plan;
+    private final ToDoubleBiFunction<Channel, BackShape> wood;
+
+    /**
+     * @param wood least wood left in mm under a channel and a back
+     */
+    WoodWanted(NeckPlan plan, ToDoubleBiFunction<Channel, BackShape> wood) {
+        this.plan = plan;
+        this.wood = wood;
+    }
+
+    /** Such as {@code a channel no deeper than 5.4 mm, or a back 12.1 mm deep at fret 1 and 12.6 mm at fret 12}. */
+    String inWords() {
+        List<String> ways = new ArrayList<>();
+        AsMade made = AsMade.of(plan);
+        Channel channel = made.channel();
+        BackShape back = made.back();
+        LengthStyle style = plan.style();
+        double shallower = least(less -> wood.applyAsDouble(raised(channel, less), back), channel.depthMm());
+        if (shallower < channel.depthMm()) {
+            double deep = Math.floor((channel.depthMm() - shallower) / stepMm() + NARROW_ENOUGH_MM) * stepMm();
+            if (deep > 0) {
+                ways.add("a channel no deeper than " + style.brief(deep) + forItsRod(channel, deep));
+            }
+        }
+        NeckDesign design = made.design();
+        double deeper =
+                least(more -> wood.applyAsDouble(channel, back.on(design.back(deepened(design, more)))), FARTHEST_MM);
+        if (deeper < FARTHEST_MM) {
+            double first = roundedUp(design.back().firstDepthMm() + deeper);
+            double second = roundedUp(design.back().secondDepthMm() + deeper);
+            double deepest = Math.max(first, second);
+            ways.add("a back " + style.brief(first) + " deep at fret "
+                    + (int) design.back().firstFret()
+                    + " and "
+                    + style.brief(second) + " at fret " + (int) design.back().secondFret()
+                    + (deepest > plan.blank().thicknessMm() ? ", from a thicker blank" : ""));
+        }
+        return String.join(", or ", ways);
+    }
+
+    private String forItsRod(Channel channel, double deep) {
+        double rod = channel.rod().heightMm() + channel.coverMm();
+        return deep < rod ? " (for a rod so low)" : "";
+    }
+
+    /** A channel less deep, its pocket by as much. */
+    private Channel raised(Channel channel, double less) {
+        Channel raised = channel.cutDeep(plan.style().amount(channel.depthMm() - less));
+        return channel.hasPocket() && channel.pocketDepthMm() > less
+                ? raised.pocket(
+                        plan.style().amount(channel.pocketLengthMm()),
+                        plan.style().amount(channel.pocketWidthMm()),
+                        plan.style().amount(channel.pocketDepthMm() - less))
+                : raised;
+    }
+
+    private BackProfile deepened(NeckDesign design, double more) {
+        BackProfile drawn = design.back();
+        return BackProfile.between(
+                        plan.style().amount(drawn.firstDepthMm() + more),
+                        plan.style().amount(drawn.secondDepthMm() + more))
+                .atFrets((int) drawn.firstFret(), (int) drawn.secondFret())
+                .asymmetric(drawn.bassPower(), drawn.treblePower());
+    }
+
+    /** The least change from which on enough wood is left, or the most there can be where none is enough. */
+    private double least(DoubleUnaryOperator left, double most) {
+        double limit = plan.woodLeftAtLeast().house();
+        double few = 0;
+        double many = most * (1 - NARROW_ENOUGH_MM);
+        if (!(left.applyAsDouble(many) >= limit)) {
+            return most;
+        }
+        while (many - few > NARROW_ENOUGH_MM) {
+            double middle = (few + many) / 2;
+            if (left.applyAsDouble(middle) >= limit) {
+                many = middle;
+            } else {
+                few = middle;
+            }
+        }
+        return many;
+    }
+
+    private double roundedUp(double mm) {
+        return Math.ceil(mm / stepMm() - NARROW_ENOUGH_MM) * stepMm();
+    }
+
+    private double stepMm() {
+        return plan.style() == LengthStyle.MILLIMETRES ? METRIC_STEP_MM : ShopUnit.INCH.toHouse(INCHES_TO_A_STEP);
+    }
+}

@@ -1,0 +1,216 @@
+package org.neckgeom.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import javax.measure.quantity.Length;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+
+/** Budgets whose answers can be written down: normal parts, samples in a mixture, a rectangle under a normal law. */
+class BudgetClosedFormsTest {
+
+    private static final NormalDistribution STANDARD = NormalDistribution.of(0, 1);
+    private static final double Z_95 = 1.959963984540054;
+    private static final double Z_99 = 2.5758293035489004;
+    private static final double[] SAMPLES = {-0.25, -0.05, 0.1, 0.2};
+
+    private static Spread<Length> samples() {
+        return Spread.samples(List.of(mm(-0.25), mm(-0.05), mm(0.1), mm(0.2)));
+    }
+
+    private static Budget<Length> mixture() {
+        return Budget.named("mixture").with("read", samples()).with("set", Spread.normal(mm(0.08)));
+    }
+
+    private static double below(double x, double scale) {
+        double sum = 0;
+        for (double sample : SAMPLES) {
+            sum += STANDARD.cumulativeProbability((x - scale * sample) / 0.08);
+        }
+        return sum / SAMPLES.length;
+    }
+
+    @Test
+    void distribution_ofSamplesUnderANormalLawIsTheMixture() {
+        Distribution<Length> law = mixture().distribution();
+        Distribution<Length> turned = Budget.named("turned")
+                .with("read", -2, samples())
+                .with("set", Spread.normal(mm(0.08)))
+                .distribution();
+
+        for (double x = -0.8; x <= 0.8; x += 0.05) {
+            assertThat(law.chanceUpTo(mm(x))).as("at %s", x).isCloseTo(below(x, 1), within(1e-11));
+            assertThat(law.chanceAbove(mm(x))).as("at %s", x).isCloseTo(1 - below(x, 1), within(1e-11));
+            assertThat(turned.chanceUpTo(mm(x))).as("at %s", x).isCloseTo(below(x, -2), within(1e-11));
+        }
+        assertThat(law.chance(Limits.between(mm(-0.1), mm(0.2))))
+                .isCloseTo(below(0.2, 1) - below(-0.1, 1), within(1e-11));
+        assertThat(law.accuracy()).isBetween(1e-18, 1e-9);
+        double median = law.quantile(percent(50)).house();
+        assertThat(below(median, 1)).isCloseTo(0.5, within(1e-10));
+        assertThat(law.standardDeviation().house())
+                .isCloseTo(Math.sqrt(0.08 * 0.08 + samples().varianceHouse()), within(1e-15));
+    }
+
+    @Test
+    void distribution_ofSamplesARectangleAndANormalIsTheMixtureToo() {
+        Distribution<Length> law =
+                mixture().with("fence", Spread.rectangular(mm(0.15))).distribution();
+        // The integral of the normal law, of which a rectangle takes the mean slope.
+        DoubleUnaryOperator integral =
+                t -> t * STANDARD.cumulativeProbability(t / 0.08) + 0.08 * STANDARD.density(t / 0.08);
+
+        for (double x = -0.6; x <= 0.6; x += 0.07) {
+            double sum = 0;
+            for (double sample : SAMPLES) {
+                sum += (integral.applyAsDouble(x - sample + 0.15) - integral.applyAsDouble(x - sample - 0.15)) / 0.3;
+            }
+            assertThat(law.chanceUpTo(mm(x))).as("at %s", x).isCloseTo(sum / SAMPLES.length, within(1e-10));
+        }
+    }
+
+    @Test
+    void simulate_drawsSamplesAsTheyAre() {
+        int trials = 200_000;
+        Simulated<Length> drawn = mixture().simulate(7).trials(trials);
+        double u = Math.sqrt(0.08 * 0.08 + samples().varianceHouse());
+
+        assertThat(drawn.mean().valueHouse()).isCloseTo(0, within(5 * u / Math.sqrt(trials)));
+        assertThat(drawn.standardDeviation().house()).isCloseTo(u, within(5 * u / Math.sqrt(2.0 * trials)));
+        assertThat(drawn.mean().uncertaintyHouse())
+                .isCloseTo(drawn.standardDeviation().house() / Math.sqrt(trials), within(1e-15));
+        assertThat(drawn.mean().degreesOfFreedom()).isEqualTo(trials - 1);
+        assertThat(drawn.yield(Limits.between(mm(-0.1), mm(0.2))).probability())
+                .isCloseTo(below(0.2, 1) - below(-0.1, 1), within(5 * 0.5 / Math.sqrt(trials)));
+    }
+
+    /** A deviation known by nu readings is uncertain by 1/sqrt(2 nu) of it (JCGM 100:2008, E.4.3). */
+    @Test
+    void yield_isAsUncertainAsTheDeviation() {
+        Yield<Length> yield = Budget.named("one")
+                .with("read", Spread.normal(mm(0.1)).degreesOfFreedom(9))
+                .yield(Limits.within(mm(0.15)));
+
+        assertThat(yield.chanceOutside()).isCloseTo(2 * STANDARD.survivalProbability(1.5), within(1e-14));
+        assertThat(yield.standardUncertainty())
+                .isCloseTo(2 * 1.5 * STANDARD.density(1.5) / Math.sqrt(18), within(2e-5));
+        assertThat(Budget.named("sure")
+                        .with("set", Spread.normal(mm(0.1)))
+                        .yield(Limits.within(mm(0.15)))
+                        .standardUncertainty())
+                .isZero();
+    }
+
+    /** What widening all samples and moving their mean by s/sqrt(n) does to the mixture, in squares. */
+    @Test
+    void yield_ofSamplesIsAsUncertainAsTheirDeviationAndMean() {
+        double limit = 0.25;
+        double h = 1e-4;
+        double slope = ((1 - below(limit, 1 + h)) - (1 - below(limit, 1 - h))) / (2 * h);
+        double shift = Math.sqrt(samples().varianceHouse() / SAMPLES.length);
+        double moved = (below(limit + shift, 1) - below(limit - shift, 1)) / 2;
+
+        Yield<Length> yield = mixture().yield(Limits.atMost(mm(limit)));
+
+        assertThat(yield.chanceOutside()).isCloseTo(1 - below(limit, 1), within(1e-11));
+        assertThat(yield.standardUncertainty())
+                .isCloseTo(Math.sqrt(slope * slope / (2 * (SAMPLES.length - 1)) + moved * moved), within(1e-4));
+    }
+
+    @Test
+    void yield_counted_isTheShareWithTheDeviationOfACount() {
+        Yield<Length> counted = Yield.counted("trials", Limits.within(mm(1)), 950, 1000);
+        double smooth = 951.0 / 1002;
+
+        assertThat(counted.chanceOutside()).isCloseTo(0.05, within(1e-15));
+        assertThat(counted.probability()).isCloseTo(0.95, within(1e-15));
+        assertThat(counted.standardUncertainty()).isCloseTo(Math.sqrt(smooth * (1 - smooth) / 1000), within(1e-15));
+    }
+
+    /** sqrt(u1^2 + u2^2 + 2 r u1 u2), of three by all three pairs; JCGM 100:2008, 5.2.2. */
+    @Test
+    void correlated_addByTheirCoefficients() {
+        Budget<Length> pair = Budget.named("pair")
+                .with("a", Spread.normal(mm(0.3)).degreesOfFreedom(12))
+                .with("b", -2, Spread.normal(mm(0.1)).degreesOfFreedom(5))
+                .with("c", Spread.normal(mm(0.2)));
+
+        assertThat(pair.correlated(new Correlation("a", "b", 0.4))
+                        .rootSumSquare()
+                        .uncertaintyHouse())
+                .isCloseTo(Math.sqrt(0.09 + 0.04 + 0.04 - 2 * 0.4 * 0.3 * 0.2), within(1e-15));
+        Budget<Length> three = pair.correlated(
+                new Correlation("a", "b", 0.4), new Correlation("b", "c", -0.3), new Correlation("a", "c", 0.2));
+        assertThat(three.rootSumSquare().uncertaintyHouse())
+                .isCloseTo(
+                        Math.sqrt(0.17 - 2 * 0.4 * 0.3 * 0.2 + 2 * 0.3 * 0.2 * 0.2 + 2 * 0.2 * 0.3 * 0.2),
+                        within(1e-15));
+        assertThat(pair.correlated(new Correlation("a", "b", 1)).rootSumSquare().uncertaintyHouse())
+                .isCloseTo(Math.sqrt(0.01 + 0.04), within(1e-12));
+        assertThatThrownBy(() -> pair.correlated(
+                        new Correlation("a", "b", 1), new Correlation("b", "c", 0.5), new Correlation("a", "c", -0.5)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(new Correlation("a", "b", -1)).isNotEqualTo(new Correlation("a", "b", 1));
+        assertThatThrownBy(() -> new Correlation("a", "b", 1.01)).hasMessageContaining("must be from -1 to 1");
+    }
+
+    /** f u z = L for the common factor; the least effort of 1/w each makes both parts alike. */
+    @Test
+    void allocation_ofNormalPartsIsTheClosedForm() {
+        double u1 = 0.01;
+        double u2 = 0.08;
+        double both = Math.hypot(u1, u2);
+
+        Allocation<Length> shared = Budget.named("two")
+                .with("a", Spread.normal(mm(u1)))
+                .with("b", Spread.normal(mm(u2)))
+                .allocate(Limits.within(mm(0.3)), percent(99));
+
+        assertThat(shared.commonFactor()).isCloseTo(0.3 / (Z_99 * both), within(1e-8));
+        double alike = both / Math.sqrt(2);
+        assertThat(shared.saving()).isCloseTo(1 - 2 / alike / (1 / u1 + 1 / u2), within(1e-8));
+        assertThat(shared.leastEffort().contributors().get(0).contribution())
+                .isCloseTo(shared.commonFactor() * alike, within(1e-8));
+    }
+
+    /** Eight times the effort: twice the width. */
+    @Test
+    void allocation_givesDearPartsMoreRoom() {
+        Allocation<Length> shared = Budget.named("two")
+                .with("a", Spread.normal(mm(0.05)))
+                .with("b", Spread.normal(mm(0.05)))
+                .allocate(Limits.within(mm(0.3)), percent(99), Map.of("a", 8.0));
+        List<Contributor> least = shared.leastEffort().contributors();
+
+        assertThat(least.get(0).contribution() / least.get(1).contribution()).isCloseTo(2, within(1e-9));
+        assertThat(Math.hypot(least.get(0).contribution(), least.get(1).contribution()))
+                .isCloseTo(0.3 / Z_99, within(1e-8));
+    }
+
+    /** The rest alone would need limits of z u: 0.196 mm, 0.096 mm more than they are. */
+    @Test
+    void allowance_saysByHowMuchTheRestOverspends() {
+        Budget<Length> two =
+                Budget.named("two").with("a", Spread.normal(mm(0.05))).with("b", Spread.normal(mm(0.1)));
+
+        assertThat(Z_95 * 0.1 - 0.1).isCloseTo(0.096, within(1e-5));
+        assertThatThrownBy(() -> two.allowance("a", Limits.within(mm(0.1)), percent(95)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageContaining("no allowance is left for \"a\"")
+                .hasMessageContaining("overspend the limits by 0.096");
+        Allowance<Length> left = two.allowance("a", Limits.within(mm(0.3)), percent(95));
+        double room = Math.sqrt(Math.pow(0.3 / Z_95, 2) - 0.01);
+        assertThat(left.factor()).isCloseTo(room / 0.05, within(1e-7));
+        assertThat(left.contributors()).hasSize(1);
+        assertThat(left.contributors().get(0).contribution()).isCloseTo(room, within(1e-8));
+    }
+}

@@ -1,0 +1,242 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.mmPerMinute;
+import static org.neckgeom.units.ShopUnits.percent;
+import static org.neckgeom.units.ShopUnits.rpm;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.geometry.BackShape;
+import org.neckgeom.geometry.FannedFrets;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.geometry.OuterStrings;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Weather;
+import org.neckgeom.testing.Approved;
+
+/** Whole plans of sample necks: what they say, hand back and refuse. */
+class NeckPlanTest {
+
+    private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
+    private static final ScarfJoint SCARF =
+            Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead();
+    private static final NeckSet SET = NeckSet.scale(mm(560))
+            .bodyAtFret(14)
+            .fretPlane(mm(7.1))
+            .saddle(mm(15.2))
+            .atNut(mm(0.4))
+            .action(mm(2.0))
+            .compensation(mm(2.2));
+    private static final Weather DRY = Weather.from(percent(45), celsius(21)).to(percent(30), celsius(21));
+
+    private static final NeckPlan PLAIN = NeckPlan.of(OCTAVE, SampleBench.octaveBlank(), SampleBench.metricShop());
+
+    private static NeckPlan told() {
+        return PLAIN.scarf(SCARF)
+                .neckSet(SET)
+                .trialCut(SampleBench.offCentre())
+                .fenceMoved(mm(-0.7))
+                .trialCut(SampleBench.nearlyCentred())
+                .weather(DRY)
+                .relief(mm(0.2))
+                .bridgeWithin(mm(1))
+                .centredWithin(mm(0.1))
+                .woodLeftAtLeast(mm(4))
+                .workmanship(Workmanship.withDefaults().withCutting(Spread.normal(mm(0.1))));
+    }
+
+    private static NeckPlan inInches() {
+        return NeckPlan.of(
+                        SampleNecks.shortScaleBass(),
+                        SampleBench.bassBlank(),
+                        SampleBench.inchShop()
+                                .fence(Fence.pivoting(inch(24), inch(12), inch(18)))
+                                .feed(mmPerMinute(1500), rpm(16_000)))
+                .trialCut(TrialCut.walls(inch(1.2), inch(1.3)));
+    }
+
+    private static NeckPlan readAndClashing() {
+        return told().readings(NeckReadings.none()
+                        .read(NeckFeature.CHANNEL_DEPTH, Estimate.of(mm(9.05), mm(0.02)))
+                        .backDepth(mm(100), Estimate.of(mm(14.6), mm(0.05))))
+                .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
+    }
+
+    private static NeckPlan toStopFor() {
+        return NeckPlan.of(
+                        OCTAVE.back(BackProfile.between(mm(11), mm(11.5))),
+                        Blank.of(mm(640), mm(61), mm(20)),
+                        Shop.with(Cutter.straight(mm(5)).flutes(2, mm(6))).passes(mm(4), mm(0)))
+                .trialCut(
+                        TrialCut.walls(mm(27), mm(28)).slot(mm(6)).piece(mm(63)).readWithin(mm(0.02)));
+    }
+
+    private static String whole(NeckPlan plan) {
+        Stream<Object> order =
+                Stream.of(plan.order(), plan.order().plan(), plan.order().plan().clashes());
+        return Stream.of(
+                        Stream.of(plan, plan.standing(), plan.details(), plan.readings()),
+                        plan.checks().stream(),
+                        plan.sections().stream(),
+                        plan.budgets().stream(),
+                        plan.steps().stream(),
+                        plan.order().plan().steps().stream(),
+                        order)
+                .flatMap(all -> all)
+                .map(Object::toString)
+                .collect(Collectors.joining("\n\n"));
+    }
+
+    @Test
+    void texts_areTheApprovedOnes() {
+        Approved.hold(
+                "plan",
+                Map.of(
+                        "plain.txt", whole(PLAIN),
+                        "told.txt", whole(told()),
+                        "inches.txt", whole(inInches()),
+                        "read.txt", whole(readAndClashing()),
+                        "stop.txt", whole(toStopFor())));
+    }
+
+    @Test
+    void parts_areHandedBackAsTold() {
+        NeckPlan plan = told();
+
+        assertThat(plan.design()).isEqualTo(OCTAVE);
+        assertThat(plan.blank()).isEqualTo(SampleBench.octaveBlank());
+        assertThat(plan.shop()).isEqualTo(SampleBench.metricShop());
+        assertThat(plan.scarf()).contains(SCARF);
+        assertThat(plan.neckSet()).contains(SET);
+        assertThat(plan.weather()).isEqualTo(DRY);
+        assertThat(plan.relief()).isEqualTo(mm(0.2));
+        assertThat(plan.bridgeWithin()).isEqualTo(mm(1));
+        assertThat(plan.centredWithin()).isEqualTo(mm(0.1));
+        assertThat(plan.woodLeftAtLeast()).isEqualTo(mm(4));
+        assertThat(plan.workmanship().cutting()).isEqualTo(Spread.normal(mm(0.1)));
+        assertThat(plan.steps()).hasSize(3);
+        assertThat(plan.cautions().get(0).code()).isEqualTo("MACHINE_FIRST");
+        assertThat(PLAIN.scarf()).isEmpty();
+        assertThat(PLAIN.neckSet()).isEmpty();
+        assertThat(PLAIN.steps()).isEmpty();
+    }
+
+    @Test
+    void plans_areEqualWhenTheyWereToldTheSame() {
+        List<NeckPlan> unlike = List.of(
+                PLAIN,
+                told(),
+                PLAIN.relief(mm(0.21)),
+                PLAIN.scarf(SCARF),
+                PLAIN.neckSet(SET),
+                PLAIN.weather(DRY),
+                PLAIN.trialCut(SampleBench.offCentre()),
+                PLAIN.centredWithin(mm(0.123)),
+                inInches(),
+                readAndClashing());
+
+        assertThat(unlike).doesNotHaveDuplicates();
+        assertThat(unlike.stream().map(Object::hashCode)).doesNotHaveDuplicates();
+        assertThat(told()).isEqualTo(told()).hasSameHashCodeAs(told()).isNotEqualTo("a plan");
+    }
+
+    private static void refused(ThrowingCallable call, String message) {
+        assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
+    }
+
+    private static NeckPlan of(NeckDesign design, Blank blank) {
+        return NeckPlan.of(design, blank, SampleBench.metricShop());
+    }
+
+    /** Widths and depths of the sample: 34 to 46 mm wide, a channel 6 mm wide. */
+    @Test
+    void of_refusesABlankTheNeckOrItsChannelDoNotFit() {
+        Channel channel = OCTAVE.channel().orElseThrow();
+        double joint = OCTAVE.bodyJointMm();
+        double widest = 2 * OCTAVE.halfWidthAtMm(joint);
+
+        assertThat(of(OCTAVE, Blank.of(mm(640), mm(widest), mm(20))).blank().widthMm())
+                .isEqualTo(widest);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(640), mm(widest - 0.01), mm(20))))
+                .withMessageContaining("blank width must be")
+                .withMessageContaining("or more, the neck's own");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(640), mm(61), mm(10))))
+                .withMessageContaining("blank thickness must be");
+        assertThat(of(OCTAVE, Blank.of(mm(Math.max(joint, channel.endMm())), mm(61), mm(20)))
+                        .standing())
+                .startsWith("Plan of");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(joint - 0.01), mm(61), mm(20))))
+                .withMessageContaining("blank length must be");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(640 - joint + 0.01))))
+                .withMessageContaining("blank length must be");
+    }
+
+    @Test
+    void of_refusesAChannelThatLeavesTheBlank() {
+        Channel early = Channel.forRod(Rod.twoWay(mm(280), mm(6), mm(9))).startingAt(mm(-5));
+
+        assertThat(of(OCTAVE.channel(early), SampleBench.octaveBlank().nutAt(mm(5)))
+                        .steps())
+                .isEmpty();
+        refused(
+                () -> of(OCTAVE.channel(early), SampleBench.octaveBlank().nutAt(mm(4))),
+                "channel start must be on the blank, which begins 4 mm before the nut, but was -5 mm");
+        refused(
+                () -> NeckPlan.of(
+                        OCTAVE.channel(early),
+                        SampleBench.octaveBlank().nutAt(mm(5)),
+                        Shop.with(Cutter.straight(mm(6.1)))),
+                "cutter diameter must be no more than the channel's width of 6 mm, but was 6.1 mm");
+        refused(
+                () -> of(NeckDesign.named("bare").scale(mm(560)), SampleBench.octaveBlank()),
+                "\"bare\" must have its channel told for a plan, but has none: add .channel(...) or .rod(...)");
+        refused(() -> PLAIN.fenceMoved(mm(1)), "a fence move must follow a trial cut, but 1 mm came first");
+    }
+
+    @Test
+    void details_mustBeThoseOfThePlansOwnNeck() {
+        NeckDesign other = OCTAVE.back(BackProfile.between(mm(15), mm(17)));
+        FannedFrets fan = FannedFrets.of(OCTAVE.scale(), OCTAVE.scale(), OuterStrings.of(mm(28), mm(40)), 7);
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PLAIN.details(NeckDetails.none().back(BackShape.of(other))))
+                .withMessageStartingWith("back in the details must be that of the plan's design");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PLAIN.details(NeckDetails.none().head(HeadLayout.of(Head.flat()), mm(7))))
+                .withMessageStartingWith("head layout in the details must be of the design's own head");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PLAIN.details(NeckDetails.none().fannedFrets(fan)))
+                .withMessageContaining("that of the fanned frets on the centreline");
+    }
+}
