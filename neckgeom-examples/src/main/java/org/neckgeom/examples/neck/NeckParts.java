@@ -82,7 +82,8 @@ final class NeckParts {
                 .then(details -> FitCheck.posts(top, details)
                         ? top.make(() -> parts.file(design.value(), details))
                         : Found.unusable())
-                .then(parts::asMade);
+                .then(parts::asMade)
+                .then(file -> PlannedCheck.of(top, file));
     }
 
     /** What was read on the neck comes last: it is held to all that was told. */

@@ -144,6 +144,12 @@ class NeckFileRefusalsTest {
                         "    diameter: 6.5 mm ",
                         "shop.cutter.diameter is 6.5 mm, but must be 6 mm or less, the channel's width: a thinner cutter, or a"
                                 + " channel with 0.5 mm of side play"),
+                // what only the whole plan shows
+                one("second width: 46 mm", "second width: 1 mm", "fingerboard: the fingerboard has no section at "),
+                one(
+                        "action: 2.0 mm",
+                        "action: 2.0 m",
+                        "neck set: neck angle must be more than -20 and less than 20 deg, but was "),
                 one(
                         "  length: 300 mm ",
                         "  length: 500 mm ",
