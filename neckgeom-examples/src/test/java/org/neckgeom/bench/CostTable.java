@@ -152,7 +152,8 @@ final class CostTable {
         row(
                 "whole plan of a neck, warm: every check and section",
                 "PlanBenchmark.plan",
-                "its text " + time("PlanBenchmark.text") + ", its file read and checked " + time("PlanBenchmark.file"));
+                "its text " + time("PlanBenchmark.text") + ", its file read, checked and planned "
+                        + time("PlanBenchmark.file"));
         FreshJvm.Times fresh = run.fresh();
         out.append(String.format(
                 Locale.ROOT,

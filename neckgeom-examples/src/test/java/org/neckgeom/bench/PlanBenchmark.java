@@ -38,7 +38,7 @@ public class PlanBenchmark {
         return Sheet.of(plan).toText();
     }
 
-    /** The file read and checked, without its plan. */
+    /** The file read and checked, its plan made once for that. */
     @Benchmark
     public NeckDesign file() {
         return NeckFile.read(FILE).design();
