@@ -29,7 +29,9 @@ final class PlannedCheck {
                 && top.at(NeckKeys.NECK_SET).isThere()) {
             top.at(NeckKeys.NECK_SET).value().problem(sentence);
         } else if (sentence.contains("give the wood one")) {
-            top.problem(NeckKeys.WOOD, "tells too little of the neck's or the fingerboard's: " + sentence);
+            top.problem(
+                    NeckKeys.WOOD,
+                    "or the fingerboard's tells too little: " + sentence + ", or say which listed wood it is \"like\"");
         } else {
             top.problem(sentence);
         }

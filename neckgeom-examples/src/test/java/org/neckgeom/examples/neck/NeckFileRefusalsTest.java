@@ -145,6 +145,10 @@ class NeckFileRefusalsTest {
                         "shop.cutter.diameter is 6.5 mm, but must be 6 mm or less, the channel's width: a thinner cutter, or a"
                                 + " channel with 0.5 mm of side play"),
                 // what only the whole plan shows
+                one(
+                        "wood: black walnut",
+                        "wood: {name: pear, density: 690 kg/m3, stiffness: 8 GPa}",
+                        "wood or the fingerboard's tells too little: shrinkage, radial of pear is not known"),
                 one("second width: 46 mm", "second width: 1 mm", "fingerboard: the fingerboard has no section at "),
                 one(
                         "action: 2.0 mm",

@@ -87,7 +87,7 @@ class NeckSchemaTest {
                 "tensions: 95 N | tensions: [95 N, 21 lbf, 90 N, 88.5 N]",
                 "kerf: 1.8 mm | kerf: 70 thou",
                 "pitch: 13 deg | pitch: 0.22689 rad",
-                "wood: black walnut | wood: {name: pear, density: 690 kg/m3, stiffness: 8 GPa}",
+                "wood: black walnut | wood: {name: pear, density: 690 kg/m3, stiffness: 8 GPa, like: cherry}",
                 "frets: 20 | frets: 24",
                 "pitches: [G2, D3, | pitches: [F#2, Db3,"
             })
