@@ -47,7 +47,7 @@ public class CentringBenchmark {
     private final PlainWalls[] plain = new PlainWalls[COUNT];
     private final Walls[] walls = new Walls[COUNT];
     private final ForeignWalls[] foreign = new ForeignWalls[COUNT];
-    private final ForeignWalls[] seshat = new ForeignWalls[COUNT];
+    private final SeshatWalls[] seshat = new SeshatWalls[COUNT];
     private final DjunitsWalls[] djunits = new DjunitsWalls[COUNT];
     private final TrialCut[] trials = new TrialCut[COUNT];
     private final TrialCut[] fullTrials = new TrialCut[COUNT];
@@ -91,6 +91,8 @@ public class CentringBenchmark {
 
     private record ForeignWalls(Quantity<Length> fence, Quantity<Length> far, Quantity<Length> u) {}
 
+    private record SeshatWalls(Quantity<Length> fence, Quantity<Length> far, Quantity<Length> u) {}
+
     private record DjunitsWalls(
             org.djunits.value.vdouble.scalar.Length fence,
             org.djunits.value.vdouble.scalar.Length far,
@@ -108,7 +110,7 @@ public class CentringBenchmark {
             walls[i] = new Walls(ShopUnits.mm(a), ShopUnits.mm(b), ShopUnits.mm(u));
             foreign[i] = new ForeignWalls(
                     Quantities.getQuantity(a, MM), Quantities.getQuantity(b, MM), Quantities.getQuantity(u, MM));
-            seshat[i] = new ForeignWalls(seshat(a), seshat(b), seshat(u));
+            seshat[i] = new SeshatWalls(seshat(a), seshat(b), seshat(u));
             djunits[i] = new DjunitsWalls(djunits(a), djunits(b), djunits(u));
             trials[i] = TrialCut.walls(walls[i].fence(), walls[i].far()).readWithin(walls[i].u());
             fullTrials[i] = trials[i].slot(ShopUnits.mm(6)).piece(ShopUnits.mm(a + b + 6));
@@ -198,18 +200,23 @@ public class CentringBenchmark {
     /** The difference and its half by Indriya's own operations; the uncertainty, which needs a root, in doubles. */
     @Benchmark
     public double indriyaOperations() {
-        return operations(foreign);
+        double sum = 0;
+        for (int i = 0; i < COUNT; i++) {
+            ForeignWalls in = foreign[i];
+            Quantity<Length> offset = in.fence.subtract(in.far).divide(2);
+            Quantity<Area> square = in.u.multiply(in.u).asType(Area.class);
+            sum += offset.getValue().doubleValue()
+                    + Math.sqrt(square.add(square).getValue().doubleValue()) / 2;
+        }
+        return sum;
     }
 
     /** The same by the operations of Seshat, the JSR 385 implementation on doubles. */
     @Benchmark
     public double seshatOperations() {
-        return operations(seshat);
-    }
-
-    private static double operations(ForeignWalls[] walls) {
         double sum = 0;
-        for (ForeignWalls in : walls) {
+        for (int i = 0; i < COUNT; i++) {
+            SeshatWalls in = seshat[i];
             Quantity<Length> offset = in.fence.subtract(in.far).divide(2);
             Quantity<Area> square = in.u.multiply(in.u).asType(Area.class);
             sum += offset.getValue().doubleValue()
