@@ -48,6 +48,7 @@ import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.CentringRounds;
+import org.neckgeom.setup.FenceMove;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Relief;
@@ -228,10 +229,10 @@ class SameBitsTest {
         TrialCut cut =
                 TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6)).piece(mm(67.1)).readWithin(mm(0.02));
         walk("centring", Centring.of(cut));
-        CentringRounds rounds = CentringRounds.start(Centring.of(cut)).moved(mm(0.7));
+        CentringRounds rounds = CentringRounds.of(cut).fenceMoved(FenceMove.away(mm(0.7)));
         walk("rounds", rounds);
         walk("next", rounds.next(mm(0.05)));
-        walk("chance", rounds.chanceWithin(mm(0.05)));
+        walk("chance", rounds.place());
         walk("verdict", Centring.of(cut).verdict(Limits.within(mm(0.1))));
     }
 

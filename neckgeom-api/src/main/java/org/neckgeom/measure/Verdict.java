@@ -2,6 +2,7 @@ package org.neckgeom.measure;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -14,8 +15,10 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>The conformance probability is {@code p = F((U - e)/u) - F((L - e)/u)}, F the normal law, or Student's when the
  * uncertainty has few degrees of freedom (JCGM 106:2012, 7). The call keeps a guard band of k u on the safe side of
- * each limit, k = 2 unless told: WITHIN when the estimate keeps the limits drawn in by k u, OUTSIDE when it breaks the
- * limits pushed out by k u, otherwise UNDECIDED (ISO 14253-1, rules for proving conformity and non-conformity).
+ * each limit, k = 2 unless given: WITHIN when the estimate keeps the limits drawn in by k u, OUTSIDE when it breaks the
+ * limits pushed out by k u, otherwise UNDECIDED (ISO 14253-1:2013, rules for proving conformity and non-conformity; the edition
+ * of 2017 has 1.65 u where the limits are far apart: {@code guardedBy(1.65)}; both from memory). With few degrees of freedom the
+ * guard band is wider, so that it leaves the same risk: the factor is Student's quantile for the normal law's chance at k.
  *
  * <p>Two other ways to decide are there for who wants them: {@link #acceptedSimply} looks at the value alone,
  * {@link #acceptedUnlessProvenOutside} gives the benefit of the doubt.
@@ -68,7 +71,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
      * @return WITHIN, OUTSIDE or UNDECIDED
      */
     public Call call() {
-        double guard = guardFactor * estimate.uncertaintyHouse();
+        double guard = guardHouse();
         double value = estimate.valueHouse();
         if (value - guard >= limits.lowerHouse() && value + guard <= limits.upperHouse()) {
             return Call.WITHIN;
@@ -122,7 +125,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
      * @return false when the limits are narrower than the two guard bands; read better then
      */
     public boolean isReachable() {
-        return limits.upperHouse() - limits.lowerHouse() >= 2 * guardFactor * estimate.uncertaintyHouse();
+        return limits.upperHouse() - limits.lowerHouse() >= 2 * guardHouse();
     }
 
     /**
@@ -146,11 +149,21 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
     /**
      * Returns the guard band on the safe side of each limit.
      *
-     * @return k u, 0 or more
+     * @return k u, 0 or more; wider for few degrees of freedom
      */
     public Amount<Q> guardBand() {
-        return Amount.ofHouse(
-                guardFactor * estimate.uncertaintyHouse(), estimate.unit().forDifferences());
+        return Amount.ofHouse(guardHouse(), estimate.unit().forDifferences());
+    }
+
+    private double guardHouse() {
+        return factor() * estimate.uncertaintyHouse();
+    }
+
+    private double factor() {
+        double nu = estimate.degreesOfFreedom();
+        return guardFactor == 0 || Double.isInfinite(nu)
+                ? guardFactor
+                : -StudentLaw.quantile(NormalLaw.upperTail(guardFactor), nu);
     }
 
     @Override
@@ -179,13 +192,20 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
                         call + ": chance of being " + chanceWords() + " is " + Numbers.percent(probability()))
                 .row("estimate", estimate)
                 .row("allowed", limits)
-                .row("guard", Numbers.trimmed(guardFactor, 2) + " u on the safe side");
+                .row("guard", Numbers.trimmed(factor(), 2) + " u on the safe side" + fewDegrees());
         if (!isReachable()) {
             report.note("no value could be called within: the limits are narrower than the guard bands; read better");
         } else if (call == Call.UNDECIDED) {
             report.note("read again, or read better");
         }
         return report.toString();
+    }
+
+    private String fewDegrees() {
+        double nu = estimate.degreesOfFreedom();
+        return Double.isInfinite(nu) || guardFactor == 0
+                ? ""
+                : ", " + Numbers.trimmed(guardFactor, 2) + " u but for " + Numbers.trimmed(nu, 1) + " degrees of freedom";
     }
 
     private String chanceWords() {

@@ -1,5 +1,6 @@
 package org.neckgeom.shop;
 
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -25,9 +26,13 @@ public final class Fence implements SaysLengths<Fence> {
         PIVOTING
     }
 
+    /** Gap between the halves of a split fence, the cutter in its middle; common practice. */
+    private static final double USUAL_GAP_MM = 20;
+
     private final Build build;
     private final double length;
     private final double outOfLine;
+    private final double gap;
     private final double cutterFromPivot;
     private final double stopFromPivot;
     private final ShopUnit<Length> unit;
@@ -36,12 +41,14 @@ public final class Fence implements SaysLengths<Fence> {
             Build build,
             double length,
             double outOfLine,
+            double gap,
             double cutterFromPivot,
             double stopFromPivot,
             ShopUnit<Length> unit) {
         this.build = build;
         this.length = length;
         this.outOfLine = outOfLine;
+        this.gap = gap;
         this.cutterFromPivot = cutterFromPivot;
         this.stopFromPivot = stopFromPivot;
         this.unit = unit;
@@ -55,7 +62,7 @@ public final class Fence implements SaysLengths<Fence> {
      */
     public static Fence onePiece(Quantity<Length> length) {
         double mm = HouseUnits.mmPositive(length, "fence length");
-        return new Fence(Build.ONE_PIECE, mm, 0, mm, mm, LengthStyle.of(length).unit());
+        return new Fence(Build.ONE_PIECE, mm, 0, 0, mm, mm, LengthStyle.of(length).unit());
     }
 
     /**
@@ -68,7 +75,7 @@ public final class Fence implements SaysLengths<Fence> {
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
         double mm = HouseUnits.mmPositive(length, "fence length");
         double step = HouseUnits.mm(outOfLine, "halves out of line");
-        return new Fence(Build.SPLIT, mm, step, mm, mm, LengthStyle.of(length).unit());
+        return new Fence(Build.SPLIT, mm, step, Math.min(USUAL_GAP_MM, mm / 2), mm, mm, LengthStyle.of(length).unit());
     }
 
     /**
@@ -92,7 +99,36 @@ public final class Fence implements SaysLengths<Fence> {
                     cutterFromPivot);
         }
         return new Fence(
-                Build.PIVOTING, mm, 0, cutter, stop, LengthStyle.of(length).unit());
+                Build.PIVOTING, mm, 0, 0, cutter, stop, LengthStyle.of(length).unit());
+    }
+
+    /**
+     * Returns this split fence with the gap between its halves, the cutter in the middle of it; 20 mm unless given.
+     *
+     * @param width of the gap, 0 or more, less than the fence's length
+     * @return the fence
+     * @throws IllegalArgumentException if the fence is not split
+     */
+    public Fence gap(Quantity<Length> width) {
+        double mm = HouseUnits.mmNotNegative(width, "gap");
+        if (build != Build.SPLIT) {
+            throw new IllegalArgumentException(
+                    "gap must be of a split fence, but was given for a " + build.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + " fence");
+        }
+        if (!(mm < length)) {
+            throw HouseUnits.refused(
+                    "gap", "less than the fence's length of " + Amount.ofHouse(length, unit), width);
+        }
+        return new Fence(build, length, outOfLine, mm, cutterFromPivot, stopFromPivot, unit);
+    }
+
+    /**
+     * Returns the gap between the halves of a split fence in mm.
+     *
+     * @return 0 unless the fence is split
+     */
+    public double gapMm() {
+        return gap;
     }
 
     /**
@@ -164,6 +200,7 @@ public final class Fence implements SaysLengths<Fence> {
                 build,
                 length,
                 outOfLine,
+                gap,
                 cutterFromPivot,
                 stopFromPivot,
                 Objects.requireNonNull(other, "style").unit());
@@ -175,13 +212,14 @@ public final class Fence implements SaysLengths<Fence> {
                 && build == other.build
                 && Double.compare(length, other.length) == 0
                 && Double.compare(outOfLine, other.outOfLine) == 0
+                && Double.compare(gap, other.gap) == 0
                 && Double.compare(cutterFromPivot, other.cutterFromPivot) == 0
                 && Double.compare(stopFromPivot, other.stopFromPivot) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(build, length, outOfLine, cutterFromPivot, stopFromPivot);
+        return Objects.hash(build, length, outOfLine, gap, cutterFromPivot, stopFromPivot);
     }
 
     /** Returns such as {@code one-piece fence, 600 mm}. */
@@ -192,7 +230,7 @@ public final class Fence implements SaysLengths<Fence> {
             case ONE_PIECE -> "one-piece fence, " + size;
             case SPLIT ->
                 "split fence, " + size + ", halves out of line by "
-                        + Amount.ofHouse(outOfLine, unit).toString();
+                        + Amount.ofHouse(outOfLine, unit) + ", gap " + Amount.ofHouse(gap, unit);
             case PIVOTING ->
                 "pivoting fence, " + size + ", cutter "
                         + Amount.ofHouse(cutterFromPivot, unit) + " and stop "

@@ -34,7 +34,8 @@ public final class Shop implements SaysLengths<Shop> {
     private final Cutter cutter;
     private final Fence fence;
     private final FeelerSet leaves;
-    private final double repeatability;
+    private final BenchUncertainty bench;
+    private final DecisionRule rule;
     private final double deepestPass;
     private final double lastPass;
     private final double feed;
@@ -44,7 +45,8 @@ public final class Shop implements SaysLengths<Shop> {
             Cutter cutter,
             Fence fence,
             FeelerSet leaves,
-            double repeatability,
+            BenchUncertainty bench,
+            DecisionRule rule,
             double deepestPass,
             double lastPass,
             double feed,
@@ -52,7 +54,8 @@ public final class Shop implements SaysLengths<Shop> {
         this.cutter = cutter;
         this.fence = fence;
         this.leaves = leaves;
-        this.repeatability = repeatability;
+        this.bench = bench;
+        this.rule = rule;
         this.deepestPass = deepestPass;
         this.lastPass = lastPass;
         this.feed = feed;
@@ -72,7 +75,8 @@ public final class Shop implements SaysLengths<Shop> {
                 cutter,
                 Fence.onePiece(cutter.style().amount(USUAL_FENCE_MM)),
                 usual,
-                TrialCut.USUAL_REPEATABILITY_MM,
+                BenchUncertainty.withDefaults().in(cutter.style()),
+                DecisionRule.withDefaults(),
                 DEEPEST_PASS_IN_DIAMETERS * cutter.diameterMm(),
                 0,
                 Double.NaN,
@@ -87,7 +91,7 @@ public final class Shop implements SaysLengths<Shop> {
      */
     public Shop fence(Fence itsFence) {
         Objects.requireNonNull(itsFence, "fence");
-        return new Shop(cutter, itsFence, leaves, repeatability, deepestPass, lastPass, feed, turning);
+        return new Shop(cutter, itsFence, leaves, bench, rule, deepestPass, lastPass, feed, turning);
     }
 
     /**
@@ -98,7 +102,7 @@ public final class Shop implements SaysLengths<Shop> {
      */
     public Shop leaves(FeelerSet set) {
         Objects.requireNonNull(set, "leaves");
-        return new Shop(cutter, fence, set, repeatability, deepestPass, lastPass, feed, turning);
+        return new Shop(cutter, fence, set, bench, rule, deepestPass, lastPass, feed, turning);
     }
 
     /**
@@ -108,8 +112,29 @@ public final class Shop implements SaysLengths<Shop> {
      * @return the shop
      */
     public Shop readsWithin(Quantity<Length> standardDeviation) {
-        double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
-        return new Shop(cutter, fence, leaves, u, deepestPass, lastPass, feed, turning);
+        return uncertainty(bench.reading(standardDeviation).in(cutter.style()));
+    }
+
+    /**
+     * Returns this shop with the uncertainties of its bench.
+     *
+     * @param ofTheBench of readings, cuts and moves
+     * @return the shop
+     */
+    public Shop uncertainty(BenchUncertainty ofTheBench) {
+        Objects.requireNonNull(ofTheBench, "bench uncertainty");
+        return new Shop(cutter, fence, leaves, ofTheBench, rule, deepestPass, lastPass, feed, turning);
+    }
+
+    /**
+     * Returns this shop with its rule for when a neck may be cut.
+     *
+     * @param itsRule the wanted chance and the costs
+     * @return the shop
+     */
+    public Shop decision(DecisionRule itsRule) {
+        Objects.requireNonNull(itsRule, "decision rule");
+        return new Shop(cutter, fence, leaves, bench, itsRule, deepestPass, lastPass, feed, turning);
     }
 
     /**
@@ -128,7 +153,7 @@ public final class Shop implements SaysLengths<Shop> {
                     "no deeper than " + Amount.from(deepest, "deepest pass").toString(),
                     last);
         }
-        return new Shop(cutter, fence, leaves, repeatability, most, light, feed, turning);
+        return new Shop(cutter, fence, leaves, bench, rule, most, light, feed, turning);
     }
 
     /**
@@ -147,7 +172,7 @@ public final class Shop implements SaysLengths<Shop> {
         if (!(hertz <= FASTEST_TURNING_HZ)) {
             throw HouseUnits.refused("speed of rotation", "no more than " + ShopUnit.RPM.of(600_000), turns);
         }
-        return new Shop(cutter, fence, leaves, repeatability, deepestPass, lastPass, mmPerSecond, hertz);
+        return new Shop(cutter, fence, leaves, bench, rule, deepestPass, lastPass, mmPerSecond, hertz);
     }
 
     /**
@@ -183,7 +208,25 @@ public final class Shop implements SaysLengths<Shop> {
      * @return one standard deviation of one reading, more than 0
      */
     public Amount<Length> repeatability() {
-        return cutter.style().amount(repeatability);
+        return cutter.style().amount(bench.readingMm());
+    }
+
+    /**
+     * Returns the uncertainties of the bench.
+     *
+     * @return of readings, cuts and moves
+     */
+    public BenchUncertainty uncertainty() {
+        return bench;
+    }
+
+    /**
+     * Returns the rule for when a neck may be cut.
+     *
+     * @return the wanted chance and the costs
+     */
+    public DecisionRule decision() {
+        return rule;
     }
 
     /**
@@ -229,7 +272,8 @@ public final class Shop implements SaysLengths<Shop> {
                 cutter.in(other),
                 fence.in(other),
                 leaves.in(other),
-                repeatability,
+                bench.in(other),
+                rule,
                 deepestPass,
                 lastPass,
                 feed,
@@ -242,7 +286,8 @@ public final class Shop implements SaysLengths<Shop> {
                 && cutter.equals(other.cutter)
                 && fence.equals(other.fence)
                 && leaves.equals(other.leaves)
-                && Double.compare(repeatability, other.repeatability) == 0
+                && bench.equals(other.bench)
+                && rule.equals(other.rule)
                 && Double.compare(deepestPass, other.deepestPass) == 0
                 && Double.compare(lastPass, other.lastPass) == 0
                 && Double.compare(feed, other.feed) == 0
@@ -251,7 +296,7 @@ public final class Shop implements SaysLengths<Shop> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(cutter, fence, leaves, repeatability, deepestPass, lastPass, feed, turning);
+        return Objects.hash(cutter, fence, leaves, bench, rule, deepestPass, lastPass, feed, turning);
     }
 
     /** Returns a row for each thing the shop has. */
@@ -262,6 +307,7 @@ public final class Shop implements SaysLengths<Shop> {
                 .row("fence", fence)
                 .row("leaves", leaves)
                 .row("reads within", repeatability() + ", one standard deviation")
+                .row("cut scatter", bench.cutScatterWords())
                 .row("deepest pass", deepestPass().toString());
         if (lastPass > 0) {
             report.row("last pass", lastPass().toString());

@@ -31,6 +31,12 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public static final double USUAL_REPEATABILITY_MM = 0.05;
 
+    /**
+     * Resolution of a calliper, in mm: 0.01, common practice. Its rounding, {@code q/sqrt(12)}, is in a mean of readings that have
+     * only their own scatter to go by (GUM F.2.2.1).
+     */
+    public static final double DEFAULT_RESOLUTION_MM = 0.01;
+
     private static final double[] READ_ONCE = {};
     private static final double NOT_READ = Double.NaN;
     private static final double NOT_TOLD = Double.NaN;
@@ -45,6 +51,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     private final double[] far;
     private final double repeatability;
     private final double correlation;
+    private final double ripScatter;
     private final ShopUnit<Length> unit;
 
     private TrialCut(
@@ -56,6 +63,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             double[] far,
             double repeatability,
             double correlation,
+            double ripScatter,
             ShopUnit<Length> unit) {
         this.fenceMm = fenceMm;
         this.farMm = farMm;
@@ -65,6 +73,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         this.far = far;
         this.repeatability = repeatability;
         this.correlation = correlation;
+        this.ripScatter = ripScatter;
         this.unit = unit;
     }
 
@@ -79,7 +88,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double a = HouseUnits.mmPositive(fenceSide, "fence wall");
         double b = HouseUnits.mmPositive(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide).unit();
-        return new TrialCut(a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, NOT_TOLD, 0, unit);
+        return new TrialCut(a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, NOT_TOLD, 0, NOT_READ, unit);
     }
 
     /**
@@ -93,7 +102,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
-        TrialCut cut = new TrialCut(mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, unit);
+        TrialCut cut = new TrialCut(mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, NOT_READ, unit);
         // Readings too far apart to have a scatter are refused here, not when they are printed.
         cut.fenceWall();
         cut.farWall();
@@ -108,7 +117,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut slot(Quantity<Length> width) {
         double d = HouseUnits.mmPositive(width, "slot width");
-        return new TrialCut(fenceMm, farMm, d, pieceMm, fence, far, repeatability, correlation, unit);
+        return new TrialCut(fenceMm, farMm, d, pieceMm, fence, far, repeatability, correlation, ripScatter, unit);
     }
 
     /**
@@ -119,7 +128,28 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut piece(Quantity<Length> width) {
         double w = HouseUnits.mmPositive(width, "piece width");
-        return new TrialCut(fenceMm, farMm, slotMm, w, fence, far, repeatability, correlation, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, w, fence, far, repeatability, correlation, ripScatter, unit);
+    }
+
+    /**
+     * Returns this trial cut with a test piece that was ripped together with the blank at one setting of the saw, neither of them
+     * measured: their widths differ by two rips' scatter.
+     *
+     * @param scatter of single rips at one setting, one standard deviation, 0 or more
+     * @return the trial cut
+     */
+    public TrialCut rippedWithBlank(Quantity<Length> scatter) {
+        double r = HouseUnits.mmNotNegative(scatter, "rip scatter");
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, r, unit);
+    }
+
+    /**
+     * Returns the scatter of single rips, where the piece was ripped together with the blank.
+     *
+     * @return one standard deviation, or nothing
+     */
+    public Optional<Amount<Length>> ripScatter() {
+        return Double.isNaN(ripScatter) ? Optional.empty() : Optional.of(Amount.ofHouse(ripScatter, unit));
     }
 
     /**
@@ -131,7 +161,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut readWithin(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, u, correlation, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, u, correlation, ripScatter, unit);
     }
 
     /**
@@ -146,7 +176,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             throw new IllegalArgumentException(
                     "correlation of the walls must be between -1 and 1, but was " + Numbers.plain(coefficient));
         }
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, coefficient + 0.0, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, coefficient + 0.0, ripScatter, unit);
     }
 
     /**
@@ -234,11 +264,21 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             Estimate<Length> own = Estimate.repeated(
                     Arrays.stream(readings).mapToObj(ShopUnit.MILLIMETRE::of).toList());
             if (own.uncertaintyHouse() > 0) {
-                return own.in(unit);
+                return withStep(own);
             }
         }
         // Readings that all agree say more about the instrument's steps than about its scatter.
         return Estimate.ofHouse(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, unit);
+    }
+
+    /** Readings rounded to the instrument's steps are uncertain by that rounding, however well they agree. */
+    private Estimate<Length> withStep(Estimate<Length> own) {
+        double u = own.uncertaintyHouse();
+        double step = DEFAULT_RESOLUTION_MM * DEFAULT_RESOLUTION_MM / 12;
+        double all = Math.sqrt(u * u + step);
+        double share = all / u;
+        return Estimate.ofHouse(
+                own.valueHouse(), all, own.degreesOfFreedom() * share * share * share * share, unit);
     }
 
     private double single() {
@@ -271,7 +311,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     @Override
     public TrialCut in(LengthStyle other) {
         ShopUnit<Length> itsUnit = Objects.requireNonNull(other, "style").unit();
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, itsUnit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, ripScatter, itsUnit);
     }
 
     @Override
@@ -284,7 +324,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                 && Arrays.equals(fence, other.fence)
                 && Arrays.equals(far, other.far)
                 && Double.compare(repeatability, other.repeatability) == 0
-                && Double.compare(correlation, other.correlation) == 0;
+                && Double.compare(correlation, other.correlation) == 0
+                && Double.compare(ripScatter, other.ripScatter) == 0;
     }
 
     @Override
@@ -297,7 +338,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                 Arrays.hashCode(fence),
                 Arrays.hashCode(far),
                 repeatability,
-                correlation);
+                correlation,
+                ripScatter);
     }
 
     /** Returns the readings, a row each. */
@@ -307,6 +349,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                 Report.titled("Trial cut").row("fence wall", fenceWall()).row("far wall", farWall());
         slot().ifPresent(width -> report.row("slot", width));
         piece().ifPresent(width -> report.row("piece", width));
+        ripScatter().ifPresent(scatter -> report.row("piece ripped", "with the blank, scatter " + scatter));
         if (correlation != 0) {
             report.row("correlation", Numbers.trimmed(correlation, 3));
         }

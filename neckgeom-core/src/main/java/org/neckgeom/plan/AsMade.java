@@ -35,7 +35,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.setup.SlotLine;
+import org.neckgeom.setup.SlotPlace;
 import org.neckgeom.units.Amount;
 
 /** A plan's neck with what has been read on it put in the place of what was drawn. */
@@ -120,24 +120,20 @@ final class AsMade {
         return back.at(amount(x)).depth().house();
     }
 
-    /** How far the slot lies off the middle at a station: as read on the neck, and else as it stands at the machine. */
-    double offsetAtMm(double x) {
-        double start = channel().startMm();
-        SlotLine askew = SetUpParts.askew(plan);
-        double head = read.of(SLOT_OFFSET)
-                .map(Estimate::valueHouse)
-                .orElseGet(() -> SetUpParts.offsetNow(plan).valueHouse() + askew.offsetMmAt(start));
-        return head + (x - start) * StrictMath.tan(skewRad());
-    }
-
-    /** The angle of the slot to the centreline: by its two ends, and else as the blank's edges make it. */
-    double skewRad() {
-        if (!read.has(SLOT_OFFSET_AT_HEEL)) {
-            return SetUpParts.askew(plan).skew().house();
+    /** Where the slot runs: as read on the neck, and else as it stands at the machine. */
+    SlotPlace slotPlace() {
+        SlotPlace set = plan.rounds().place();
+        Optional<Estimate<Length>> head = read.of(SLOT_OFFSET);
+        if (read.has(SLOT_OFFSET_AT_HEEL)) {
+            Channel cut = channel();
+            return SlotPlace.read(
+                            head.orElseGet(() -> set.start().estimate()),
+                            amount(cut.startMm()),
+                            read.of(SLOT_OFFSET_AT_HEEL).orElseThrow(),
+                            amount(cut.endMm()))
+                    .in(plan.style());
         }
-        double head = read.of(SLOT_OFFSET).map(Estimate::valueHouse).orElse(0.0);
-        double heel = value(SLOT_OFFSET_AT_HEEL).house();
-        return StrictMath.atan2(heel - head, channel().lengthMm());
+        return head.map(set::readAtStart).orElse(set);
     }
 
     /** How far the drawing's back lies under the glue face at a station. */

@@ -19,6 +19,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.SlotPlace;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -66,8 +67,9 @@ final class BackParts {
     /** Common practice: a back carved by hand comes out within half a millimetre of the drawing. */
     private static PlanPart woodLeft(NeckPlan plan) {
         AsMade made = AsMade.of(plan);
-        double offset = made.offsetAtMm(made.channel().startMm());
-        Amount<Angle> skew = Amount.ofHouse(made.skewRad(), ShopUnit.DEGREE);
+        SlotPlace place = plan.slotPlace();
+        double offset = place.offsetMmAt(made.channel().startMm());
+        Amount<Angle> skew = place.skew();
         WoodLeft wood = wood(plan, made.channel(), made.back(), offset, skew);
         Amount<Length> limit = plan.woodLeftAtLeast();
         WoodAt least = wood.least();
@@ -164,8 +166,8 @@ final class BackParts {
                 plan,
                 made.channel(),
                 made.back(),
-                made.offsetAtMm(made.channel().startMm()),
-                Amount.ofHouse(made.skewRad(), ShopUnit.DEGREE));
+                plan.slotPlace().offsetMmAt(made.channel().startMm()),
+                plan.slotPlace().skew());
     }
 
     /** Ahead of the nut the back is not known that well: what is told of it is the least there can be. */

@@ -13,6 +13,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Offset;
+import org.neckgeom.setup.SlotPlace;
 import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */
@@ -25,12 +26,11 @@ final class CutParts {
     private CutParts() {}
 
     /** What is left to judge of the centring: no fence moves the slot any more. */
-    static PlanPart centring(NeckPlan plan, PlanSection.Draft draft, Optional<Estimate<Length>> promised) {
+    static PlanPart centring(NeckPlan plan, PlanSection.Draft draft) {
         Limits<Length> limits = Limits.within(plan.centredWithin());
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
         if (read.isEmpty()) {
-            String found = promised.map(now -> offset(plan, now) + " by the trial cuts")
-                    .orElse("not read");
+            String found = plan.steps().isEmpty() ? "not read" : plan.slotPlace().worst() + " by the trial cuts";
             return PlanPart.of(
                     draft.row("done", "the channel is cut; where it came to lie has not been read")
                             .row("limit", limits),
@@ -77,10 +77,10 @@ final class CutParts {
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
     private static double spareMm(NeckPlan plan) {
         NeckDesign design = plan.design();
-        AsMade made = AsMade.of(plan);
+        SlotPlace place = plan.slotPlace();
         return Stream.of(0.0, design.bodyJointMm())
                 .mapToDouble(
-                        x -> plan.blank().widthAtMm(x) / 2 - design.halfWidthAtMm(x) - Math.abs(made.offsetAtMm(x)))
+                        x -> plan.blank().widthAtMm(x) / 2 - design.halfWidthAtMm(x) - Math.abs(place.offsetMmAt(x)))
                 .min()
                 .orElseThrow();
     }

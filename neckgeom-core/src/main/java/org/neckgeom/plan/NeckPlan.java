@@ -19,8 +19,14 @@ import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.geometry.WoodLeft;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.BlankOnFence;
 import org.neckgeom.setup.Caution;
+import org.neckgeom.setup.CentringRounds;
+import org.neckgeom.setup.CentringStep;
+import org.neckgeom.setup.FenceMove;
 import org.neckgeom.setup.RodSlot;
+import org.neckgeom.setup.SlotPlace;
+import org.neckgeom.setup.SlotVerdict;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
@@ -63,11 +69,6 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         return new NeckPlan(told.with(change));
     }
 
-    private NeckPlan with(CentringStep step) {
-        return with(parts -> parts.steps =
-                Stream.concat(parts.steps.stream(), Stream.of(step)).toList());
-    }
-
     /**
      * Returns the plan of a neck of which nothing has been cut yet.
      *
@@ -93,22 +94,41 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the plan
      */
     public NeckPlan trialCut(TrialCut cut) {
-        return with(CentringStep.read(cut));
+        return then(CentringStep.read(cut));
+    }
+
+    /**
+     * Returns this plan with the last trial cut read once more.
+     *
+     * @param cut the new readings of the same slot
+     * @return the plan
+     * @throws IllegalArgumentException if no trial cut came just before
+     */
+    public NeckPlan readAgain(TrialCut cut) {
+        return then(CentringStep.readAgain(cut));
     }
 
     /**
      * Returns this plan with the fence moved, after the cuts and moves so far.
      *
-     * @param towardTheCutter how far; negative when it went away from the cutter
+     * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}
      * @return the plan
      * @throws IllegalArgumentException if no trial cut came before
      */
-    public NeckPlan fenceMoved(Quantity<Length> towardTheCutter) {
-        if (told.steps.isEmpty()) {
-            throw new IllegalArgumentException("a fence move must follow a trial cut, but "
-                    + Amount.from(towardTheCutter, "fence move") + " came first");
-        }
-        return with(CentringStep.moved(towardTheCutter));
+    public NeckPlan fenceMoved(FenceMove move) {
+        return then(CentringStep.moved(move));
+    }
+
+    /**
+     * Returns this plan with one more step at the machine, after the steps so far.
+     *
+     * @param step a trial cut, the last one read again, or a fence move
+     * @return the plan
+     * @throws IllegalArgumentException if the step cannot follow the steps so far
+     */
+    public NeckPlan then(CentringStep step) {
+        List<CentringStep> steps = rounds().then(step).steps();
+        return with(parts -> parts.steps = steps);
     }
 
     /**
@@ -427,7 +447,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the workmanship
      */
     public Workmanship workmanship() {
-        return told.work.withCentring(Spread.of(SetUpParts.offsetNow(this)));
+        return told.work.withCentring(Spread.of(slotPlace().start().estimate()));
     }
 
     /**
@@ -486,6 +506,42 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public List<CentringStep> steps() {
         return told.steps;
+    }
+
+    /**
+     * Returns the trial cuts and fence moves with all that they are judged by: blank, fence, bench, gauges, rule.
+     *
+     * @return the rounds, none before the first cut
+     */
+    public CentringRounds rounds() {
+        CentringRounds rounds = CentringRounds.on(
+                        BlankOnFence.of(told.blank, told.design.channel().orElseThrow(), told.shop.fence()))
+                .bench(told.shop.uncertainty())
+                .decision(told.shop.decision())
+                .leaves(told.shop.leaves());
+        for (CentringStep step : told.steps) {
+            rounds = rounds.then(step);
+        }
+        return rounds.in(style());
+    }
+
+    /**
+     * Returns the one decision on the channel: may the neck be cut, and else what comes next.
+     *
+     * @return the decision for this plan's limit on the offset
+     */
+    public SlotVerdict slot() {
+        return rounds().next(centredWithin());
+    }
+
+    /**
+     * Returns where the channel runs in the neck: as read on the neck itself, else as trial cuts and moves put it, else as a
+     * fence set by one cut would.
+     *
+     * @return the place, against the blank's own middle
+     */
+    public SlotPlace slotPlace() {
+        return AsMade.of(this).slotPlace();
     }
 
     /**

@@ -9,6 +9,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.Offset;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LengthStyle;
 
@@ -129,16 +130,12 @@ final class ReadParts {
 
     private static Optional<String> slotElsewhere(NeckPlan plan) {
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
-        Optional<Estimate<Length>> promised = SetUpParts.promised(plan);
-        if (read.isEmpty() || promised.isEmpty()) {
+        if (read.isEmpty() || plan.steps().isEmpty()) {
             return Optional.empty();
         }
-        double there = promised.get().valueHouse()
-                + SetUpParts.askew(plan)
-                        .offsetMmAt(plan.design().channel().orElseThrow().startMm());
-        double apart = read.get().valueHouse() - there;
-        double u =
-                StrictMath.hypot(read.get().uncertaintyHouse(), promised.get().uncertaintyHouse());
+        Offset promised = plan.rounds().place().start();
+        double apart = read.get().valueHouse() - promised.amountMm();
+        double u = StrictMath.hypot(read.get().uncertaintyHouse(), promised.uncertaintyMm());
         return Math.abs(apart) > APART * u + HAIR
                 ? Optional.of("the slot lies " + plan.style().small(Math.abs(apart))
                         + " from where the trial cuts put it, u " + plan.style().small(u)

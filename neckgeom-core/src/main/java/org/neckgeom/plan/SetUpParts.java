@@ -2,31 +2,22 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
-import org.neckgeom.measure.Call;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Centring;
-import org.neckgeom.setup.CentringRounds;
-import org.neckgeom.setup.Closure;
+import org.neckgeom.setup.CentringStep;
 import org.neckgeom.setup.CutterLoad;
-import org.neckgeom.setup.FenceMove;
 import org.neckgeom.setup.HeadAtFence;
-import org.neckgeom.setup.NextStep;
-import org.neckgeom.setup.Offset;
 import org.neckgeom.setup.Pass;
 import org.neckgeom.setup.PassPlan;
 import org.neckgeom.setup.Passes;
 import org.neckgeom.setup.RodSlot;
-import org.neckgeom.setup.SlotLine;
 import org.neckgeom.setup.SlotStops;
+import org.neckgeom.setup.SlotVerdict;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Numbers;
@@ -70,152 +61,41 @@ final class SetUpParts {
     }
 
     private static PlanPart centring(NeckPlan plan) {
-        Session session = new Session(plan);
-        if (plan.isDone(NeckPlan.CHANNEL)) {
-            PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE);
-            session.told.forEach(row -> draft.row(row.label(), row.value()));
-            return CutParts.centring(plan, draft, promised(plan));
-        }
-        return plan.steps().isEmpty() ? beforeCuts(plan) : afterCuts(plan, session);
-    }
-
-    /** Nothing has been cut: what the shop's instrument can promise. */
-    private static PlanPart beforeCuts(NeckPlan plan) {
-        Shop shop = plan.shop();
-        // e = (a - b)/2, so u(e) = u_r/sqrt(2): formula of a single trial cut.
-        double u = shop.repeatability().house() / Math.sqrt(2);
-        Estimate<Length> promised =
-                Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit());
-        Verdict<Length> best = Verdict.of(promised, Limits.within(plan.centredWithin()));
-        PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE)
-                .row("now", "no trial cut has been read yet")
-                .row("do", "run a test piece as wide as the blank, read both walls, fence side first")
-                .row("one cut tells", "the offset to u " + plan.style().small(u))
-                .row("limit", Limits.within(plan.centredWithin()));
-        String found = "not read yet";
-        String allowed = Limits.within(plan.centredWithin()).toString();
-        return PlanPart.of(
-                draft,
-                best.isReachable()
-                        ? new PlanCheck("channel centred", Outcome.OPEN, found, allowed, "Make the trial cut.")
-                        : new PlanCheck(
-                                "channel centred",
-                                Outcome.STOP,
-                                "one reading is uncertain by u " + plan.style().small(u),
-                                allowed,
-                                "No single cut can prove this limit: read better or more often, or widen it."));
-    }
-
-    /** Where trial cuts and moves, all taken together, put the slot; nothing before the first cut. */
-    static Optional<Estimate<Length>> promised(NeckPlan plan) {
-        return Optional.ofNullable(new Session(plan).rounds)
-                .map(rounds -> rounds.estimate().estimate());
-    }
-
-    /** How the blank's edges make the slot lie askew. */
-    static SlotLine askew(NeckPlan plan) {
-        return RodSlot.of(plan.design().channel().orElseThrow()).skewFrom(plan.blank());
-    }
-
-    /** Where the slot lies: as read on the neck, else by the trial cuts, else as well as the instrument can promise. */
-    static Estimate<Length> offsetNow(NeckPlan plan) {
-        Optional<Estimate<Length>> known =
-                plan.readings().of(NeckFeature.SLOT_OFFSET).or(() -> promised(plan));
-        if (known.isPresent()) {
-            return known.get().in(plan.style().unit());
-        }
-        double u = plan.shop().repeatability().house() / Math.sqrt(2);
-        return Estimate.ofHouse(0, u, Double.POSITIVE_INFINITY, plan.style().unit());
-    }
-
-    private static PlanPart afterCuts(NeckPlan plan, Session session) {
         PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE);
-        session.told.forEach(row -> draft.row(row.label(), row.value()));
+        record(plan, draft);
+        if (plan.isDone(NeckPlan.CHANNEL)) {
+            return CutParts.centring(plan, draft);
+        }
+        SlotVerdict verdict = plan.slot();
         Limits<Length> limits = Limits.within(plan.centredWithin());
-        if (session.lastMisread != null) {
-            draft.note("that cut is left out: its readings contradict each other, so it says nothing of the fence");
+        boolean isKnown = !Double.isNaN(verdict.chance());
+        if (isKnown) {
+            draft.row("in the blank", plan.slotPlace());
         }
-        if (session.rounds == null) {
-            // Every cut so far contradicts itself, the last one too.
-            return PlanPart.of(
-                    draft.row("limit", limits), misread(Objects.requireNonNull(session.lastMisread), limits));
-        }
-        CentringRounds rounds = session.rounds;
-        Verdict<Length> verdict = Verdict.of(rounds.estimate().estimate(), limits);
-        NextStep next = rounds.next(plan.centredWithin());
-        draft.row("all told", rounds.estimate())
-                .row("limit", limits + ", chance " + Numbers.percent(verdict.probability()));
-        if (session.lastMisread != null) {
-            return PlanPart.of(draft, misread(session.lastMisread, limits));
-        }
-        draft.row("next", next);
-        if (verdict.call() != Call.WITHIN) {
-            FenceMove move = rounds.move();
-            draft.row("leaves", move.leaves(plan.shop().leaves()));
-            if (plan.shop().fence().leverage() != 1) {
-                draft.row("stop block", move.at(plan.shop().fence()));
-            }
-        }
-        return PlanPart.of(draft, centred(rounds.estimate(), verdict, next, limits));
+        draft.row("limit", isKnown ? limits + ", chance " + Numbers.percent(verdict.chance()) : limits.toString())
+                .row("next", verdict);
+        Outcome outcome =
+                verdict.mayCut() ? Outcome.GOOD : verdict.isStop() ? Outcome.STOP : Outcome.OPEN;
+        String found = isKnown
+                ? plan.slotPlace().worst().toString()
+                : verdict.contradiction().isPresent() ? "readings and moves contradict each other" : "not read yet";
+        return PlanPart.of(
+                draft, new PlanCheck("channel centred", outcome, found, limits.toString(), verdict.sentence()));
     }
 
-    private static PlanCheck misread(Closure closure, Limits<Length> limits) {
-        return new PlanCheck(
-                "channel centred",
-                Outcome.STOP,
-                closure.toString().lines().findFirst().orElseThrow(),
-                limits.toString(),
-                "Read again before moving.");
-    }
-
-    private static PlanCheck centred(Offset offset, Verdict<Length> verdict, NextStep next, Limits<Length> limits) {
-        String found = offset.toString();
-        return switch (verdict.call()) {
-            case WITHIN -> new PlanCheck("channel centred", Outcome.GOOD, found, limits.toString(), "Cut the neck.");
-            case OUTSIDE ->
-                new PlanCheck("channel centred", Outcome.STOP, found, limits.toString(), "Do not cut: " + next);
-            case UNDECIDED ->
-                new PlanCheck("channel centred", Outcome.OPEN, found, limits.toString(), "Not sure yet: " + next);
-        };
-    }
-
-    /** Everything read and moved so far: the rows to show, and one estimate of where the slot lies now. */
-    private static final class Session {
-
-        private final List<PlanSection.Row> told = new ArrayList<>();
-        private @Nullable CentringRounds rounds;
-        private @Nullable Closure lastMisread;
-
-        Session(NeckPlan plan) {
-            int cuts = 0;
-            for (CentringStep step : plan.steps()) {
-                if (step.cut().isEmpty()) {
-                    moved(plan, step.moveMm());
-                } else {
-                    cuts++;
-                    read("cut " + cuts, Centring.of(step.cut().get()).in(plan.style()));
-                }
+    /** Everything read and moved so far. */
+    private static void record(NeckPlan plan, PlanSection.Draft draft) {
+        int cuts = 0;
+        for (CentringStep step : plan.steps()) {
+            if (step.cut().isEmpty()) {
+                draft.row("fence moved", step.toString().substring("fence moved ".length()));
+                continue;
             }
-        }
-
-        private void moved(NeckPlan plan, double mm) {
-            Amount<Length> size = plan.style().amount(Math.abs(mm));
-            String direction = mm < 0 ? " away from the cutter" : " toward the cutter";
-            told.add(new PlanSection.Row("fence moved", plan.style().brief(Math.abs(mm)) + direction));
-            if (rounds != null) {
-                rounds = mm < 0 ? rounds.movedAwayFromTheCutter(size) : rounds.movedTowardTheCutter(size);
-            }
-        }
-
-        private void read(String label, Centring centring) {
-            told.add(new PlanSection.Row(label, centring.offset().toString()));
-            Closure closure = centring.closure();
-            lastMisread = closure.closes() ? null : closure;
-            if (closure.isComplete() || lastMisread != null) {
-                told.add(new PlanSection.Row("", closure.toString()));
-            }
-            if (lastMisread == null) {
-                rounds = rounds == null ? CentringRounds.start(centring) : rounds.then(centring);
+            cuts += step.isReadAgain() ? 0 : 1;
+            Centring centring = Centring.of(step.cut().get()).in(plan.style());
+            draft.row("cut " + cuts + (step.isReadAgain() ? " again" : ""), centring.offset());
+            if (centring.closure().isComplete() || !centring.closure().closes()) {
+                draft.row("", centring.closure());
             }
         }
     }
@@ -249,7 +129,10 @@ final class SetUpParts {
                     slot.pocketPasses(rule).setWithin(shop.repeatability()).table());
         }
         if (plan.blank().outOfParallelMm() != 0) {
-            draft.row("edges", slot.skewFrom(plan.blank()));
+            draft.row("edges", plan.rounds().place());
+        }
+        if (!plan.slot().mayCut()) {
+            draft.note("for when the slot may be cut: see " + CENTRING_TITLE);
         }
         List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan, slot.passes(rule))));
         pastTheJoint(plan, channel).ifPresent(checks::add);

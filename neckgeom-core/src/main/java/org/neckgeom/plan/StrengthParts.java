@@ -65,14 +65,19 @@ final class StrengthParts {
                 "Plane or level what is missing in, or take a rod that can be set.");
     }
 
-    /** A rod that grips its channel cannot be set and may split the neck. */
+    /**
+     * A rod that grips its channel cannot be set and may split the neck; a bar that is glued in does not move. What is less than
+     * the machine can be set to is no task for it.
+     */
     private static PlanPart weather(NeckPlan plan) {
+        boolean moves = plan.design().channel().orElseThrow().rod().isAdjustable();
+        double settable = plan.shop().uncertainty().moveScatterMm();
         NeckWeather then = plan.weather().on(AsMade.of(plan).design());
         PlanSection.Draft draft = PlanSection.titled("Weather, estimated")
                 .row("from and to", plan.weather())
                 .row("then", then);
         Optional<PlanCheck> binds = then.slotFit()
-                .filter(fit -> fit.playAfter().house() < 0)
+                .filter(fit -> moves && fit.playAfter().house() < -settable)
                 .map(fit -> new PlanCheck(
                         "rod's play in the worst air",
                         Outcome.OPEN,

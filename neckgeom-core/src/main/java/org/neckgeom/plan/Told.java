@@ -8,6 +8,7 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.setup.CentringStep;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;

@@ -1,326 +1,413 @@
 package org.neckgeom.setup;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Verdict;
-import org.neckgeom.numeric.StudentLaw;
-import org.neckgeom.text.Numbers;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.DecisionRule;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.TrialCut;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
 
 /**
- * Several rounds of trial cut and fence move, and what they say together of the offset now. Immutable: every step is a
- * new value.
+ * Rounds of trial cut and fence move, and what they show together: where the slot would lie in the neck, and the one decision
+ * on it. Immutable: every step is a new value.
  *
- * <p>The estimate is the weighted least-squares one from all readings, each carried through the moves since, found
- * one step at a time (scalar Kalman recursion). A move m takes m off the offset and adds its own variance; a reading z
- * pulls the estimate by {@code K = P/(P + u_z^2)} of its distance. Exact for normal errors. A reading whose uncertainty
- * rests on few degrees of freedom counts with u widened by Student's factor over the normal one, at 95 %.
+ * <p>What is known is the setting of the fence, a mean and a variance (scalar Kalman filter, exact for normal errors). Every
+ * cut has a scatter of its own besides its readings; the neck's own cut has it once more. A cut that lies too far from where
+ * cuts and moves before it put it is not averaged in: see {@link SlotVerdict#contradiction}.
  *
- * <p>A fence moved on leaves against a block is taken to come to rest within {@link #USUAL_MOVE_MM}, one standard
- * deviation, unless {@link #movesWithin} says otherwise.
+ * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
+ * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
  */
 public final class CentringRounds implements SaysLengths<CentringRounds> {
 
-    /** How well a fence moved on leaves against a stop repeats, one standard deviation; common practice, from memory. */
-    public static final double USUAL_MOVE_MM = 0.02;
+    /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */
+    private static final double STRIP_MM = 0.02;
 
-    private static final double USUAL_CHANCE = 0.95;
-    private static final double COVERAGE = 0.95;
-    private static final double SURPRISE = 3;
-
-    private final ScalarFilter filter;
-    /** NaN until told. */
-    private final double toldMoveMm;
-
-    private final double lastReadingMm;
-    private final int readings;
-    private final int moves;
-    private final double surprise;
+    private final List<CentringStep> steps;
+    private final BenchUncertainty bench;
+    private final DecisionRule rule;
+    private final @Nullable BlankOnFence run;
+    private final @Nullable FeelerSet leaves;
     private final LengthStyle style;
+    final Session session;
 
     private CentringRounds(
-            ScalarFilter filter,
-            double toldMoveMm,
-            double lastReadingMm,
-            int readings,
-            int moves,
-            double surprise,
+            List<CentringStep> steps,
+            BenchUncertainty bench,
+            DecisionRule rule,
+            @Nullable BlankOnFence run,
+            @Nullable FeelerSet leaves,
             LengthStyle style) {
-        this.filter = filter;
-        this.toldMoveMm = toldMoveMm;
-        this.lastReadingMm = lastReadingMm;
-        this.readings = readings;
-        this.moves = moves;
-        this.surprise = surprise;
+        this.steps = steps;
+        this.bench = bench;
+        this.rule = rule;
+        this.run = run;
+        this.leaves = leaves;
         this.style = style;
+        this.session = Session.of(steps, bench, run);
     }
 
     /**
      * Starts with the first trial cut.
      *
-     * @param first its centring
-     * @return the rounds so far
-     * @throws ArithmeticException if its readings contradict each other
+     * @param first its readings
+     * @return the rounds so far, printed in its unit
      */
-    public static CentringRounds start(Centring first) {
-        requireClosed(first);
-        double u = uncertainty(first.offset());
-        ScalarFilter filter = ScalarFilter.start(first.offset().amountMm(), u);
-        return new CentringRounds(filter, Double.NaN, u, 1, 0, 0, first.offset().style());
+    public static CentringRounds of(TrialCut first) {
+        return none(first.style()).trialCut(first);
     }
 
     /**
-     * Returns the same rounds with a fence of its own repeatability, for the moves that follow.
+     * Starts before the first trial cut, for a blank on a fence.
      *
-     * @param uncertainty of a move, one standard deviation, 0 or more
-     * @return the rounds
-     * @throws IllegalArgumentException if it is below 0
+     * @param run how the blank runs along the fence
+     * @return no rounds yet, printed in the blank's unit
      */
-    public CentringRounds movesWithin(Quantity<Length> uncertainty) {
-        double u = HouseUnits.mmNotNegative(uncertainty, "move uncertainty");
-        return new CentringRounds(filter, u, lastReadingMm, readings, moves, surprise, style);
+    public static CentringRounds on(BlankOnFence run) {
+        return none(Objects.requireNonNull(run, "blank on the fence").style()).in(run, run.style());
+    }
+
+    private static CentringRounds none(LengthStyle style) {
+        return new CentringRounds(
+                List.of(), BenchUncertainty.withDefaults(), DecisionRule.withDefaults(), null, null, style);
+    }
+
+    private CentringRounds in(@Nullable BlankOnFence blank, LengthStyle shown) {
+        return new CentringRounds(steps, bench, rule, blank, leaves, shown);
     }
 
     /**
-     * Returns the rounds after a move in the direction the estimate asks for; toward the cutter where it asks for none.
+     * Returns the same rounds judged in a neck blank, along its whole channel.
      *
-     * @param size of the move, 0 or more
+     * @param blank how the blank runs along the fence
      * @return the rounds
-     * @throws IllegalArgumentException if the size is below 0
      */
-    public CentringRounds moved(Quantity<Length> size) {
-        return moved(Math.copySign(HouseUnits.mmNotNegative(size, "move"), filter.mean()), 0);
+    public CentringRounds inBlank(BlankOnFence blank) {
+        return in(Objects.requireNonNull(blank, "blank on the fence"), style);
     }
 
     /**
-     * Returns the rounds after a move by a stack of leaves in the direction the estimate asks for; the stack's own
-     * uncertainty counts as well.
+     * Returns the same rounds with the uncertainties of their bench. A trial cut's own repeatability goes before the bench's.
      *
-     * @param stack the leaves the fence was moved by
+     * @param uncertainty of readings, cuts and moves
      * @return the rounds
      */
-    public CentringRounds moved(LeafStack stack) {
-        return moved(
-                Math.copySign(Objects.requireNonNull(stack, "stack").heightMm(), filter.mean()), stack.uncertaintyMm());
+    public CentringRounds bench(BenchUncertainty uncertainty) {
+        Objects.requireNonNull(uncertainty, "bench uncertainty");
+        return new CentringRounds(steps, uncertainty, rule, run, leaves, style);
     }
 
     /**
-     * Returns the rounds after the fence went toward the cutter.
+     * Returns the same rounds with another rule for when the neck may be cut.
      *
-     * @param size of the move, 0 or more
+     * @param decision the wanted chance and the costs
      * @return the rounds
-     * @throws IllegalArgumentException if the size is below 0
      */
-    public CentringRounds movedTowardTheCutter(Quantity<Length> size) {
-        return moved(HouseUnits.mmNotNegative(size, "move"), 0);
+    public CentringRounds decision(DecisionRule decision) {
+        Objects.requireNonNull(decision, "decision rule");
+        return new CentringRounds(steps, bench, decision, run, leaves, style);
     }
 
     /**
-     * Returns the rounds after the fence went away from the cutter.
+     * Returns the same rounds with feeler gauges at hand: the moves advised are then those that the gauges make.
      *
-     * @param size of the move, 0 or more
+     * @param set of gauges
      * @return the rounds
-     * @throws IllegalArgumentException if the size is below 0
      */
-    public CentringRounds movedAwayFromTheCutter(Quantity<Length> size) {
-        return moved(-HouseUnits.mmNotNegative(size, "move"), 0);
-    }
-
-    private double moveMm() {
-        return Double.isNaN(toldMoveMm) ? USUAL_MOVE_MM : toldMoveMm;
-    }
-
-    private CentringRounds moved(double mm, double stackMm) {
-        ScalarFilter after = filter.moved(mm, StrictMath.hypot(moveMm(), stackMm));
-        return new CentringRounds(after, toldMoveMm, lastReadingMm, readings, moves + 1, surprise, style);
+    public CentringRounds leaves(FeelerSet set) {
+        return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style);
     }
 
     /**
      * Returns the rounds with one more trial cut.
      *
-     * @param next its centring
+     * @param cut its readings
      * @return the rounds
-     * @throws ArithmeticException if its readings contradict each other
      */
-    public CentringRounds then(Centring next) {
-        requireClosed(next);
-        double u = uncertainty(next.offset());
-        double z = next.offset().amountMm();
-        double worst = Math.max(surprise, filter.surprise(z, u));
-        return new CentringRounds(filter.read(z, u), toldMoveMm, u, readings + 1, moves, worst, style);
-    }
-
-    private static void requireClosed(Centring centring) {
-        if (!Objects.requireNonNull(centring, "centring").closure().closes()) {
-            throw new ArithmeticException("this trial cut says nothing of the fence: "
-                    + centring.closure().objection());
-        }
-    }
-
-    private static double uncertainty(Offset offset) {
-        double widen = StudentLaw.coverageFactor(COVERAGE, offset.degreesOfFreedom())
-                / StudentLaw.coverageFactor(COVERAGE, Double.POSITIVE_INFINITY);
-        return offset.uncertaintyMm() * widen;
+    public CentringRounds trialCut(TrialCut cut) {
+        return then(CentringStep.read(cut));
     }
 
     /**
-     * Returns the offset as it is now, from all readings and moves.
+     * Returns the rounds with the last trial cut read once more.
+     *
+     * @param cut the new readings of the same slot
+     * @return the rounds
+     * @throws IllegalArgumentException if there is no cut to read again, or the fence was moved since
+     */
+    public CentringRounds readAgain(TrialCut cut) {
+        return then(CentringStep.readAgain(cut));
+    }
+
+    /**
+     * Returns the rounds with the fence moved.
+     *
+     * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}; a move made at a stop block of a
+     *     pivoting fence by {@code stack.atCutter()}
+     * @return the rounds
+     * @throws IllegalArgumentException if no trial cut came before
+     */
+    public CentringRounds fenceMoved(FenceMove move) {
+        return then(CentringStep.moved(move));
+    }
+
+    /**
+     * Returns the rounds with one more step.
+     *
+     * @param step a cut, a cut read again or a fence move
+     * @return the rounds
+     * @throws IllegalArgumentException if the step cannot follow the steps so far
+     */
+    public CentringRounds then(CentringStep step) {
+        Objects.requireNonNull(step, "step");
+        boolean isCutBefore = steps.stream().anyMatch(s -> s.cut().isPresent());
+        if (step.move().isPresent() && !isCutBefore) {
+            throw new IllegalArgumentException("a fence move must follow a trial cut, but " + step + " came first");
+        }
+        if (step.isReadAgain() && (steps.isEmpty() || steps.get(steps.size() - 1).cut().isEmpty())) {
+            throw new IllegalArgumentException(
+                    "a cut read again must follow that cut, but " + (isCutBefore ? "a fence move" : "nothing")
+                            + " came before it");
+        }
+        return new CentringRounds(
+                Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
+    }
+
+    /**
+     * Returns the steps so far.
+     *
+     * @return in order
+     */
+    public List<CentringStep> steps() {
+        return steps;
+    }
+
+    /**
+     * Returns the offset that a fence move can take away: of the setting now, from all cuts and moves together. In a blank that
+     * is the middle of the band of offsets along the channel.
      *
      * @return the estimate
+     * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public Offset estimate() {
-        return Offset.ofMm(filter.mean(), filter.u(), style);
+        SettingState state = state();
+        double middle = run == null ? 0 : run.centredSettingMm();
+        double nu = state.degreesOfFreedom(0, 0, bench.cutScatterDegreesOfFreedom());
+        return Offset.ofMm(state.mean() - middle, Math.sqrt(state.variance()), nu, style);
+    }
+
+    private SettingState state() {
+        if (session.state == null) {
+            throw new ArithmeticException("no trial cut yet shows where the slot lies"
+                    + (session.isPieceMissing ? ": measure the test piece too" : ""));
+        }
+        return session.state;
     }
 
     /**
      * Returns the move that the estimate asks for.
      *
-     * @return the move
+     * @return the move at the cutter
+     * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public FenceMove move() {
         return FenceMove.of(estimate());
     }
 
     /**
-     * Returns whether the slot is within its limits, from all rounds together.
+     * Returns where the neck's slot would run if it were cut now: the scatter of its own cut counted. Before the first cut: where
+     * a fence set by one cut would put it.
      *
-     * @param limits for the offset
-     * @return the verdict, with a guard band of twice the standard uncertainty
+     * @return the place; without a blank, in a piece as wide as the trial pieces
      */
-    public Verdict<Length> verdict(Limits<Length> limits) {
-        return Verdict.of(estimate().estimate(), limits);
+    public SlotPlace place() {
+        SettingState state = session.state != null ? session.state : expected();
+        double known = session.biasVariance + (run == null ? 0 : run.stripVariance());
+        double variance = state.variance() + cutVariance() + known;
+        double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
+        return run == null
+                ? SlotPlace.alike(state.mean(), variance, nu, style)
+                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu).in(style);
+    }
+
+    /** The setting that one cut and the best move after it are expected to leave. */
+    private SettingState expected() {
+        double best = run == null ? 0 : run.centredSettingMm();
+        return SettingState.first(best, readingVariance(), cutVariance(), Double.POSITIVE_INFINITY);
+    }
+
+    private double cutVariance() {
+        return bench.cutScatterMm() * bench.cutScatterMm();
+    }
+
+    private double moveVariance() {
+        return bench.moveScatterMm() * bench.moveScatterMm();
+    }
+
+    /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
+    private double readingVariance() {
+        return session.state != null
+                ? session.readingVariance
+                : (run == null ? 0.5 : 0.75) * Session.single(bench);
+    }
+
+    /** Each end's own part of the offset: half of what the blank's width is read to there. */
+    private double widthUncertainty() {
+        return run == null ? 0 : Math.sqrt(Session.single(bench)) / 2;
     }
 
     /**
-     * Returns the chance that the slot is within a limit now.
+     * Returns what to do next for a limit on the offset.
      *
      * @param limit either side of the middle, more than 0
-     * @return the chance
+     * @return the one decision
      * @throws IllegalArgumentException if the limit is not more than 0
      */
-    public Chance chanceWithin(Quantity<Length> limit) {
-        double mm = limitMm(limit);
-        return new Chance(within(mm, filter.mean(), filter.u()), mm, false, LengthStyle.of(limit));
-    }
-
-    /**
-     * Returns the chance that the slot is within a limit after one more move by the estimate, without another reading.
-     *
-     * @param limit either side of the middle, more than 0
-     * @return the chance
-     * @throws IllegalArgumentException if the limit is not more than 0
-     */
-    public Chance chanceAfterOneMore(Quantity<Length> limit) {
-        double mm = limitMm(limit);
-        return new Chance(afterMove(mm), mm, true, LengthStyle.of(limit));
-    }
-
-    private double afterMove(double limitMm) {
-        return within(limitMm, 0, StrictMath.hypot(filter.u(), moveMm()));
-    }
-
-    /**
-     * Returns what to do next for a 95 % chance of being within a limit.
-     *
-     * @param limit either side of the middle, more than 0
-     * @return the advice
-     * @throws IllegalArgumentException if the limit is not more than 0
-     */
-    public NextStep next(Quantity<Length> limit) {
-        return next(limitMm(limit), USUAL_CHANCE, LengthStyle.of(limit));
-    }
-
-    /**
-     * Returns what to do next for a wanted chance of being within a limit.
-     *
-     * @param limit either side of the middle, more than 0
-     * @param wanted the chance wanted, more than 0 and less than 100 percent
-     * @return the advice
-     * @throws IllegalArgumentException if a value is out of its range
-     */
-    public NextStep next(Quantity<Length> limit, Quantity<Dimensionless> wanted) {
-        return next(limitMm(limit), HouseUnits.probability(wanted, "wanted chance"), LengthStyle.of(limit));
-    }
-
-    private NextStep next(double limitMm, double wanted, LengthStyle shown) {
-        double now = within(limitMm, filter.mean(), filter.u());
-        double moved = afterMove(limitMm);
-        double readAgain = 1 / Math.sqrt(1 / (filter.u() * filter.u()) + 1 / (lastReadingMm * lastReadingMm));
-        double readThenMoved = within(limitMm, 0, StrictMath.hypot(readAgain, moveMm()));
-        double best = within(limitMm, 0, moveMm());
-        NextStep.Kind kind;
-        if (!isConsistent()) {
-            kind = NextStep.Kind.READ_AGAIN;
-        } else if (now >= wanted) {
-            kind = NextStep.Kind.CUT;
-        } else if (moved >= wanted) {
-            kind = NextStep.Kind.MOVE;
-        } else if (readThenMoved >= wanted) {
-            kind = NextStep.Kind.READ_AGAIN;
-        } else if (moved > now) {
-            kind = NextStep.Kind.MOVE;
-        } else {
-            // A move would make it worse; reading again helps only while the offset itself is in doubt.
-            kind = filter.u() > limitMm / 4 ? NextStep.Kind.READ_AGAIN : NextStep.Kind.FINER_MEANS;
+    public SlotVerdict next(Quantity<Length> limit) {
+        double limitMm = HouseUnits.mmPositive(limit, "limit");
+        LengthStyle shown = LengthStyle.of(limit);
+        SlotPlace place = place();
+        SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
+        SlotChoice.Chosen chosen = choice.choose();
+        SlotVerdict.Step step = session.step(chosen.step());
+        boolean isKnown = session.contradiction == null && session.state != null;
+        if (!isKnown) {
+            double nan = Double.NaN;
+            chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach(), nan, nan, nan, nan);
         }
-        return new NextStep(kind, isConsistent(), move().in(shown), now, moved, best, limitMm, shown);
+        FenceMove move = session.state == null ? FenceMove.toward(shown.amount(0)) : move().in(shown);
+        StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
+        LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
+                ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
+                : null;
+        Limiting limiting = limiting(place);
+        return new SlotVerdict(
+                chosen,
+                isKnown ? choice : null,
+                session.contradiction,
+                session.lastClosure,
+                limiting.cause,
+                limiting.mm,
+                move,
+                gap,
+                stack,
+                bench.isCutScatterDefault(),
+                bench.cutScatterMm(),
+                session.cuts == 0,
+                limitMm,
+                shown);
+    }
+
+    SlotChoice.Facts facts() {
+        double known = session.biasVariance + (run == null ? 0 : run.stripVariance());
+        double u = widthUncertainty();
+        return new SlotChoice.Facts(
+                session.state,
+                session.before,
+                session.isRead,
+                session.readingsOfLastCut,
+                session.cuts,
+                session.isWarned,
+                readingVariance(),
+                cutVariance(),
+                known,
+                moveVariance(),
+                run == null ? 0 : run.widthMm(run.channel().startMm()),
+                run == null ? 0 : run.widthMm(run.channel().endMm()),
+                u,
+                u,
+                run != null && run.mayBePlaned(),
+                STRIP_MM);
+    }
+
+    /** The move at the cutter that the gauges make in the place of a wanted one. */
+    private double nearestMm(double wantedMm) {
+        if (leaves == null || wantedMm == 0) {
+            return wantedMm;
+        }
+        double lever = run == null ? 1 : run.fence().leverage();
+        double gap = Math.abs(wantedMm) * lever;
+        return Math.copySign(LeafStack.nearestMm(leaves, gap) / lever, wantedMm);
+    }
+
+    private record Limiting(SlotVerdict.Cause cause, double mm) {}
+
+    private Limiting limiting(SlotPlace place) {
+        Limiting most = new Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
+        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(session.biasVariance));
+        most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
+        most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
+        if (run != null) {
+            double taper = Math.abs(run.widthMm(run.channel().endMm()) - run.widthMm(run.channel().startMm()));
+            most = most(most, SlotVerdict.Cause.TAPER, taper / 4);
+            most = most(most, SlotVerdict.Cause.FENCE, place.shiftRangeMm() / 2);
+        }
+        return most;
+    }
+
+    private static Limiting most(Limiting so, SlotVerdict.Cause cause, double mm) {
+        return mm > so.mm ? new Limiting(cause, mm) : so;
     }
 
     /**
-     * Returns whether each reading came out about where the earlier readings and the moves put it.
+     * Returns the closure check of the last cut whose readings contradict each other.
      *
-     * @return false when one was off by more than 3 standard deviations: the fence slipped or a reading is wrong
+     * @return nothing where the last cut's readings close
      */
-    public boolean isConsistent() {
-        return surprise <= SURPRISE;
-    }
-
-    private static double limitMm(Quantity<Length> limit) {
-        return HouseUnits.mmPositive(limit, "limit");
-    }
-
-    private static double within(double limitMm, double mean, double u) {
-        Estimate<Length> estimate = Estimate.ofHouse(mean, u, Double.POSITIVE_INFINITY, ShopUnit.MILLIMETRE);
-        return Verdict.of(estimate, Limits.within(ShopUnit.MILLIMETRE.of(limitMm)))
-                .probability();
+    public Optional<Closure> misread() {
+        return session.contradiction == SlotVerdict.Contradiction.READINGS
+                ? Optional.ofNullable(session.lastClosure)
+                : Optional.empty();
     }
 
     /**
      * Returns the same rounds, printed in another style.
      *
-     * @param style how to print lengths
+     * @param other how to print lengths
      * @return the rounds
      */
     @Override
-    public CentringRounds in(LengthStyle style) {
-        return new CentringRounds(
-                filter, toldMoveMm, lastReadingMm, readings, moves, surprise, Objects.requireNonNull(style, "style"));
+    public CentringRounds in(LengthStyle other) {
+        return in(run, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof CentringRounds other
+                && steps.equals(other.steps)
+                && bench.equals(other.bench)
+                && rule.equals(other.rule)
+                && Objects.equals(run, other.run)
+                && Objects.equals(leaves, other.leaves);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(steps, bench, rule, run, leaves);
     }
 
     /** Returns the estimate and how many rounds it rests on. */
     @Override
     public String toString() {
-        Report report = Report.titled("Centring rounds: " + estimate())
-                .row(
-                        "rounds",
-                        Words.count(readings, "trial cut", "trial cuts") + ", " + Words.count(moves, "move", "moves"))
-                .row(
-                        "moves within",
-                        style.small(moveMm()) + " (one standard deviation"
-                                + (Double.isNaN(toldMoveMm) ? ", taken as none was told: common practice)" : ")"));
-        if (!isConsistent()) {
-            report.note(
-                    "a reading came out " + Numbers.fixed(surprise, 1)
-                            + " standard deviations from where the move should have put it: the fence slipped or a reading is wrong");
-        }
+        long moves = steps.stream().filter(s -> s.move().isPresent()).count();
+        int cuts = (int) steps.stream()
+                .filter(s -> s.cut().isPresent() && !s.isReadAgain())
+                .count();
+        Report report = Report.titled(
+                        "Centring rounds: " + (session.state == null ? "nothing known of the slot yet" : estimate()))
+                .row("rounds", Words.count(cuts, "trial cut", "trial cuts") + ", " + Words.count((int) moves, "move", "moves"))
+                .row("cut scatter", style.small(bench.cutScatterMm()) + (bench.isCutScatterDefault() ? ", common practice" : ""))
+                .row("move scatter", style.small(bench.moveScatterMm()));
+        session.notes.forEach(report::note);
         return report.toString();
     }
 }

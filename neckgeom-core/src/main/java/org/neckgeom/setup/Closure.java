@@ -163,6 +163,16 @@ public final class Closure implements SaysLengths<Closure> {
      *
      * @return false when a reading is wrong
      */
+    public boolean closes(int m) {
+        return closes();
+    }
+
+    /** STUB. */
+    public boolean warns(int m) {
+        return false;
+    }
+
+    /** STUB. */
     public boolean closes() {
         return Math.abs(misfitMm) <= allowedMm
                 && !wallsExceedPiece

@@ -47,6 +47,35 @@ public final class FenceMove implements SaysLengths<FenceMove> {
         return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), contradiction, offset.style());
     }
 
+    /** STUB. */
+    public static FenceMove toward(javax.measure.Quantity<Length> size) {
+        return new FenceMove(org.neckgeom.units.HouseUnits.mmNotNegative(size, "move"), 0, null, LengthStyle.of(size));
+    }
+
+    /** STUB. */
+    public static FenceMove away(javax.measure.Quantity<Length> size) {
+        return new FenceMove(-org.neckgeom.units.HouseUnits.mmNotNegative(size, "move"), 0, null, LengthStyle.of(size));
+    }
+
+    /** STUB. */
+    public double towardMm() {
+        requireAdvice();
+        return offsetMm;
+    }
+
+    /** STUB. */
+    public FenceMove uncertainty(javax.measure.Quantity<Length> u) {
+        return new FenceMove(offsetMm, org.neckgeom.units.HouseUnits.mmNotNegative(u, "u"), null, style);
+    }
+
+    double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
     /**
      * Returns whether a move is advised at all.
      *

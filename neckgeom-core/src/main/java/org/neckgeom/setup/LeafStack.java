@@ -74,6 +74,17 @@ public final class LeafStack implements SaysLengths<LeafStack> {
         return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, toward, style);
     }
 
+    /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
+    static double nearestMm(FeelerSet set, double gapMm) {
+        double[] all = set.leavesMm();
+        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, FenceMove.USUAL_LEAVES))).sum();
+    }
+
+    /** STUB. */
+    public FenceMove atCutter() {
+        return FenceMove.toward(style.amount(heightMm()));
+    }
+
     private String farther() {
         double[] all = set.leavesMm();
         double wanted = wantedMm;

@@ -137,21 +137,6 @@ public final class RodSlot implements SaysLengths<RodSlot> {
     }
 
     /**
-     * Returns what a blank with edges out of parallel does to the slot, when it is centred where the blank has its
-     * stated width, in the middle of its length: {@code e(x) = (W - W(x))/2}.
-     *
-     * @param blank that holds the channel
-     * @return the slot's line from the channel's start to its end
-     * @throws IllegalArgumentException if channel and blank do not go together
-     */
-    public SlotLine skewFrom(Blank blank) {
-        requireFits(blank);
-        double start = (blank.widthMm() - blank.widthAtMm(channel.startMm())) / 2;
-        double end = (blank.widthMm() - blank.widthAtMm(channel.endMm())) / 2;
-        return new SlotLine(start, end, channel.startMm(), channel.endMm(), 0, style);
-    }
-
-    /**
      * Returns how much wider than the rod the slot comes out of one run of a cutter: cutter and runout less rod. A cutter
      * that does not run true widens the slot by its runout and does not move its middle.
      *
@@ -201,7 +186,7 @@ public final class RodSlot implements SaysLengths<RodSlot> {
         requireFits(blank);
     }
 
-    private void requireFits(Blank blank) {
+    void requireFits(Blank blank) {
         double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
             throw HouseUnits.refused(

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
-import org.neckgeom.plan.CentringStep;
+import org.neckgeom.setup.CentringStep;
 import org.neckgeom.plan.NeckPlan;
 
 /** What a plan was told, as data and back. */
@@ -40,9 +40,7 @@ final class PlanMap {
         NeckDesign design = data.one("design", DesignMap::from);
         NeckPlan whole = NeckPlan.of(design, data.one("blank", StockMap::blankFrom), data.one("shop", ShopMap::from));
         for (CentringStep step : data.all("steps", ShopMap::stepFrom)) {
-            whole = step.cut().isPresent()
-                    ? whole.trialCut(step.cut().get())
-                    : whole.fenceMoved(step.style().amount(step.moveMm()));
+            whole = whole.then(step);
         }
         NeckPlan centred = whole;
         NeckPlan plan = data.one(

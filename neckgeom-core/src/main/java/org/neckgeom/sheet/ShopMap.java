@@ -1,15 +1,20 @@
 package org.neckgeom.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
-import org.neckgeom.plan.CentringStep;
+import org.neckgeom.setup.CentringStep;
+import org.neckgeom.setup.FenceMove;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
 
 /** What a shop has, and what was done at its machine, as data and back. */
 final class ShopMap {
@@ -22,6 +27,8 @@ final class ShopMap {
                 .put("fence", fence(shop.fence()))
                 .put("leaves", leaves(shop.leaves()))
                 .quantity("repeatability", shop.repeatability())
+                .put("uncertainty", uncertainty(shop.uncertainty(), shop.cutter().style()))
+                .put("decision", decision(shop.decision()))
                 .quantity("deepestPass", shop.deepestPass())
                 .quantity("lastPass", shop.lastPass());
         shop.feed().ifPresent(feed -> data.quantity("feed", feed));
@@ -33,11 +40,56 @@ final class ShopMap {
         Shop shop = Shop.with(data.one("cutter", ShopMap::cutterFrom))
                 .fence(data.one("fence", ShopMap::fenceFrom))
                 .leaves(data.one("leaves", ShopMap::leavesFrom))
-                .readsWithin(data.length("repeatability"))
+                .uncertainty(data.has("uncertainty")
+                        ? data.one("uncertainty", source -> uncertaintyFrom(source, data.length("repeatability")))
+                        : BenchUncertainty.withDefaults().reading(data.length("repeatability")))
+                .decision(data.has("decision") ? data.one("decision", ShopMap::decisionFrom) : DecisionRule.withDefaults())
                 .passes(data.length("deepestPass"), data.length("lastPass"));
         return data.has("feed") || data.has("turning")
                 ? shop.feed(data.quantity("feed", DataUnits.SPEED), data.quantity("turning", DataUnits.FREQUENCY))
                 : shop;
+    }
+
+    private static DataMap uncertainty(BenchUncertainty bench, LengthStyle style) {
+        DataMap data = DataMap.empty()
+                .length("resolution", bench.resolutionMm(), style)
+                .length("calliperZero", bench.calliperZeroMm(), style)
+                .length("moveScatter", bench.moveScatterMm(), style);
+        if (!bench.isCutScatterDefault()) {
+            data.length("cutScatter", bench.cutScatterMm(), style);
+            bench.cutScatterCuts().ifPresent(cuts -> data.put("cutScatterCuts", cuts));
+        }
+        return data;
+    }
+
+    private static BenchUncertainty uncertaintyFrom(DataSource data, Amount<Length> reading) {
+        BenchUncertainty bench = BenchUncertainty.withDefaults()
+                .reading(reading)
+                .resolution(data.length("resolution"))
+                .calliperZero(data.length("calliperZero"))
+                .moveScatter(data.length("moveScatter"));
+        if (data.has("cutScatterCuts")) {
+            return bench.cutScatter(data.length("cutScatter"), data.count("cutScatterCuts"));
+        }
+        return data.has("cutScatter") ? bench.cutScatter(data.length("cutScatter")) : bench;
+    }
+
+    private static DataMap decision(DecisionRule rule) {
+        return DataMap.empty()
+                .number("wantedChance", rule.wantedChance())
+                .number("spoiledNeck", rule.spoiledNeckCost())
+                .number("readingAgain", rule.readingAgainCost())
+                .number("trialCut", rule.trialCutCost())
+                .number("fenceMove", rule.fenceMoveCost());
+    }
+
+    private static DecisionRule decisionFrom(DataSource data) {
+        return DecisionRule.withDefaults()
+                .wantedChance(Amount.ofHouse(data.number("wantedChance"), ShopUnit.PERCENT))
+                .spoiledNeck(data.number("spoiledNeck"))
+                .readingAgain(data.number("readingAgain"))
+                .trialCut(data.number("trialCut"))
+                .fenceMove(data.number("fenceMove"));
     }
 
     private static DataMap cutter(Cutter cutter) {
@@ -69,7 +121,8 @@ final class ShopMap {
                 DataMap.empty().put("build", DataSource.word(fence.build())).length("length", fence.lengthMm(), style);
         return switch (fence.build()) {
             case ONE_PIECE -> data;
-            case SPLIT -> data.length("outOfLine", fence.outOfLineMm(), style);
+            case SPLIT ->
+                data.length("outOfLine", fence.outOfLineMm(), style).length("gap", fence.gapMm(), style);
             case PIVOTING ->
                 data.length("cutterFromPivot", fence.cutterFromPivotMm(), style)
                         .length("stopFromPivot", fence.stopFromPivotMm(), style);
@@ -80,7 +133,10 @@ final class ShopMap {
         Amount<Length> length = data.length("length");
         return switch (data.word("build", Fence.Build.values())) {
             case ONE_PIECE -> Fence.onePiece(length);
-            case SPLIT -> Fence.split(length, data.length("outOfLine"));
+            case SPLIT -> {
+                Fence split = Fence.split(length, data.length("outOfLine"));
+                yield data.has("gap") ? split.gap(data.length("gap")) : split;
+            }
             case PIVOTING -> Fence.pivoting(length, data.length("cutterFromPivot"), data.length("stopFromPivot"));
         };
     }
@@ -99,19 +155,32 @@ final class ShopMap {
 
     static DataMap step(CentringStep step) {
         return step.cut()
-                .map(cut -> DataMap.empty().put("trialCut", cut(cut)))
-                .orElseGet(() -> DataMap.empty().length("fenceTowardCutter", step.moveMm(), step.style()));
+                .map(cut -> DataMap.empty().put(step.isReadAgain() ? "readAgain" : "trialCut", cut(cut)))
+                .orElseGet(() -> moved(step.move().orElseThrow(), step.style()));
+    }
+
+    private static DataMap moved(FenceMove move, LengthStyle style) {
+        DataMap data = DataMap.empty().length("fenceTowardCutter", move.towardMm(), style);
+        return move.uncertainty().house() == 0 ? data : data.quantity("moveUncertainty", move.uncertainty());
     }
 
     static CentringStep stepFrom(DataSource data) {
-        boolean isMove = data.has("fenceTowardCutter");
-        if (isMove == data.has("trialCut")) {
-            throw new IllegalArgumentException(
-                    "a step must be one of trialCut or fenceTowardCutter, but was " + (isMove ? "both" : "neither"));
+        long kinds = Stream.of("fenceTowardCutter", "trialCut", "readAgain")
+                .filter(data::has)
+                .count();
+        if (kinds != 1) {
+            throw new IllegalArgumentException("a step must be one of trialCut, readAgain or fenceTowardCutter, but "
+                    + (kinds == 0 ? "was none" : "had " + kinds));
         }
-        return isMove
-                ? CentringStep.moved(data.length("fenceTowardCutter"))
-                : CentringStep.read(data.one("trialCut", ShopMap::cutFrom));
+        if (data.has("fenceTowardCutter")) {
+            Amount<Length> toward = data.length("fenceTowardCutter");
+            FenceMove move = toward.house() < 0 ? FenceMove.away(toward.negated()) : FenceMove.toward(toward);
+            return CentringStep.moved(
+                    data.has("moveUncertainty") ? move.uncertainty(data.length("moveUncertainty")) : move);
+        }
+        return data.has("trialCut")
+                ? CentringStep.read(data.one("trialCut", ShopMap::cutFrom))
+                : CentringStep.readAgain(data.one("readAgain", ShopMap::cutFrom));
     }
 
     private static DataMap cut(TrialCut cut) {
@@ -121,6 +190,7 @@ final class ShopMap {
                 .putAll("farWall", StockMap.quantities(cut.farReadingsMm(), style.unit()));
         cut.slot().ifPresent(width -> data.length("slot", width.valueHouse(), style));
         cut.piece().ifPresent(width -> data.length("piece", width.valueHouse(), style));
+        cut.ripScatter().ifPresent(scatter -> data.quantity("ripScatter", scatter));
         cut.repeatability().ifPresent(u -> data.quantity("repeatability", u));
         return data.number("wallCorrelation", cut.wallCorrelation());
     }
@@ -131,6 +201,7 @@ final class ShopMap {
         TrialCut cut = TrialCut.walls(fence, far).wallsCorrelated(data.number("wallCorrelation"));
         cut = data.has("slot") ? cut.slot(data.length("slot")) : cut;
         cut = data.has("piece") ? cut.piece(data.length("piece")) : cut;
+        cut = data.has("ripScatter") ? cut.rippedWithBlank(data.length("ripScatter")) : cut;
         return data.has("repeatability") ? cut.readWithin(data.length("repeatability")) : cut;
     }
 }

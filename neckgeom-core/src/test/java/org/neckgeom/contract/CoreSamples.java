@@ -118,7 +118,7 @@ final class CoreSamples {
                 () -> Centring.of(trial().slot(mm(6.02)).piece(mm(67.1))),
                 () -> Centring.of(trial().slot(mm(6.02)).piece(mm(68.1))),
                 () -> Closure.of(trial().slot(mm(6.02)).piece(mm(72.1))).cutBy(Cutter.straight(mm(6))),
-                () -> CentringRounds.start(Centring.of(trial())).moved(mm(0.7)),
+                () -> CentringRounds.of(trial()).fenceMoved(FenceMove.away(mm(0.7))),
                 () -> FenceMove.of(Offset.of(mm(0.213), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(0.0001), mm(0.02))),
@@ -372,7 +372,7 @@ final class CoreSamples {
     private NeckPlan plan() {
         return NeckPlan.of(neck(), blank(), Shop.with(cutter()))
                 .trialCut(trial())
-                .fenceMoved(mm(-0.7))
+                .fenceMoved(FenceMove.away(mm(0.7)))
                 .scarf(Scarf.at(deg(13))
                         .shaft(mm(20))
                         .head(mm(15))

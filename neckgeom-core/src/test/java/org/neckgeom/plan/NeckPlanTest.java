@@ -33,6 +33,7 @@ import org.neckgeom.geometry.Scarf;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.setup.FenceMove;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
@@ -62,7 +63,7 @@ class NeckPlanTest {
         return PLAIN.scarf(SCARF)
                 .neckSet(SET)
                 .trialCut(SampleBench.offCentre())
-                .fenceMoved(mm(-0.7))
+                .fenceMoved(FenceMove.away(mm(0.7)))
                 .trialCut(SampleBench.nearlyCentred())
                 .weather(DRY)
                 .relief(mm(0.2))
@@ -221,7 +222,7 @@ class NeckPlanTest {
         refused(
                 () -> of(NeckDesign.named("bare").scale(mm(560)), SampleBench.octaveBlank()),
                 "\"bare\" must have its channel told for a plan, but has none: add .channel(...) or .rod(...)");
-        refused(() -> PLAIN.fenceMoved(mm(1)), "a fence move must follow a trial cut, but 1 mm came first");
+        refused(() -> PLAIN.fenceMoved(FenceMove.toward(mm(1))), "a fence move must follow a trial cut, but fence moved 1 mm toward the cutter came first");
     }
 
     @Test

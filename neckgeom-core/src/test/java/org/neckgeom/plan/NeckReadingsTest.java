@@ -43,6 +43,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.FenceMove;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
@@ -116,7 +117,7 @@ class NeckReadingsTest {
     void plan_saysReadingsStepsAndWorkmanshipInItsOwnStyle() {
         NeckPlan read = with(CHANNEL_DEPTH, 9.398, 0.0254)
                 .trialCut(TrialCut.walls(mm(25.4), mm(27.94)))
-                .fenceMoved(mm(-1.27))
+                .fenceMoved(FenceMove.away(mm(1.27)))
                 .workmanship(Workmanship.withDefaults().withCutting(Spread.normal(mm(0.0508))));
 
         NeckPlan inches = read.in(LengthStyle.DECIMAL_INCHES);
@@ -360,8 +361,8 @@ class NeckReadingsTest {
         NeckPlan askew = PLAN.readings(
                 NeckReadings.none().read(SLOT_OFFSET, read(0, 0.02)).read(SLOT_OFFSET_AT_HEEL, read(2.8, 0.02)));
 
-        assertThat(AsMade.of(askew).skewRad()).isCloseTo(Math.atan(0.01), within(1e-12));
-        assertThat(AsMade.of(askew).offsetAtMm(145)).isCloseTo(1.4, within(1e-9));
+        assertThat(askew.slotPlace().skew().house()).isCloseTo(Math.atan(0.01), within(1e-12));
+        assertThat(askew.slotPlace().offsetMmAt(145)).isCloseTo(1.4, within(1e-9));
     }
 
     @Test

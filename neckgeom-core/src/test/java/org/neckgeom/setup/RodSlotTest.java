@@ -15,6 +15,7 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Rod;
 import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
 
@@ -163,18 +164,6 @@ class RodSlotTest {
     }
 
     @Test
-    void skewFrom_isHalfOfWhatTheEdgesAreOutOfParallel() {
-        SlotLine line = SLOT.skewFrom(BLANK.outOfParallel(mm(0.64)));
-
-        // 0.64 wider over 640, so 0.3 over the channel's 300; half of it goes into the slot, nearer the fence where
-        // wide.
-        assertThat(line.endToEndMm()).isCloseTo(-0.15, within(1e-12));
-        // Centred in the middle of the blank, at x = 300.
-        assertThat(line.offsetMmAt(300)).isCloseTo(0, within(1e-12));
-        assertThat(line.skew().house()).isCloseTo(-Math.atan(0.0005), within(1e-15));
-    }
-
-    @Test
     void sidePlay_isCutterAndRunoutLessRod() {
         assertThat(SLOT.sidePlay(CUTTER.runout(mm(0.05))).house()).isCloseTo(0.05, within(1e-12));
     }
@@ -294,7 +283,8 @@ class RodSlotTest {
         String message = "channel depth must be less than the blank's thickness of 10.2 mm, but was 10.2 mm";
 
         assertThatThrownBy(() -> SLOT.stops(CUTTER, thin)).hasMessage(message);
-        assertThatThrownBy(() -> SLOT.skewFrom(thin)).hasMessage(message);
+        assertThatThrownBy(() -> BlankOnFence.of(thin, CHANNEL, Fence.onePiece(mm(600))))
+                .hasMessage(message);
         assertThatThrownBy(() -> SLOT.cautions(CUTTER, thin)).hasMessage(message);
         assertThatThrownBy(() -> pocket.pocketStops(
                         CUTTER, Blank.of(mm(640), mm(61), mm(12)).nutAt(mm(20))))

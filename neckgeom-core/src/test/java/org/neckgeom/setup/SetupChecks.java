@@ -19,6 +19,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
@@ -102,9 +103,11 @@ public final class SetupChecks {
                 // Two walls of uncertainty u each leave u / sqrt(2).
                 design[n][0] = Math.sqrt(2) / u;
                 seen[n] = offset * Math.sqrt(2) / u;
-                Centring cut = Centring.of(
-                        TrialCut.walls(mm(30 + offset), mm(30 - offset)).readWithin(mm(u)));
-                rounds = rounds == null ? CentringRounds.start(cut) : rounds.then(cut);
+                TrialCut cut = TrialCut.walls(mm(30 + offset), mm(30 - offset)).readWithin(mm(u));
+                rounds = rounds == null
+                        ? CentringRounds.of(cut)
+                                .bench(BenchUncertainty.withDefaults().cutScatter(mm(0)))
+                        : rounds.trialCut(cut);
             }
             RealMatrix matrix = new Array2DRowRealMatrix(design);
             double fitted = new QRDecomposition(matrix)

@@ -95,17 +95,16 @@ class SetupPropertiesTest {
     @Test
     void rounds_growSurerInAnyOrder() {
         for (int i = 0; i < CASES; i++) {
-            Centring[] cuts = new Centring[3];
+            TrialCut[] cuts = new TrialCut[3];
             double slot = random.nextDouble(-0.02, 0.02);
             for (int n = 0; n < cuts.length; n++) {
                 double read = slot + random.nextDouble(-0.01, 0.01);
-                cuts[n] = Centring.of(
-                        TrialCut.walls(mm(30 + read), mm(30 - read)).readWithin(mm(random.nextDouble(0.01, 0.04))));
+                cuts[n] = TrialCut.walls(mm(30 + read), mm(30 - read)).readWithin(mm(random.nextDouble(0.01, 0.04)));
             }
 
-            CentringRounds two = CentringRounds.start(cuts[0]).then(cuts[1]);
-            CentringRounds three = two.then(cuts[2]);
-            CentringRounds other = CentringRounds.start(cuts[2]).then(cuts[0]).then(cuts[1]);
+            CentringRounds two = CentringRounds.of(cuts[0]).trialCut(cuts[1]);
+            CentringRounds three = two.trialCut(cuts[2]);
+            CentringRounds other = CentringRounds.of(cuts[2]).trialCut(cuts[0]).trialCut(cuts[1]);
 
             assertThat(three.estimate().uncertaintyMm())
                     .as("seed %d, case %d", SEED, i)

@@ -53,7 +53,14 @@ class SetupValuesTest {
     }
 
     private static CentringRounds rounds(double a) {
-        return CentringRounds.start(Centring.of(trial(a))).moved(mm(0.7));
+        return CentringRounds.of(trial(a)).fenceMoved(FenceMove.away(mm(0.7)));
+    }
+
+    private static BlankOnFence onFence(double step) {
+        return BlankOnFence.of(
+                BLANK.nutAt(mm(200)),
+                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3)),
+                Fence.split(mm(600), mm(step)));
     }
 
     /** Each answer made twice from equal parts, and once from others. */
@@ -92,10 +99,11 @@ class SetupValuesTest {
                 new Made(
                         () -> Centring.of(trial(29.84)).along(mm(66), mm(60), mm(400)),
                         Centring.of(trial(29.84)).along(mm(66), mm(61), mm(400))),
-                new Made(
-                        () -> rounds(29.84).chanceWithin(mm(0.05)),
-                        rounds(29.84).chanceWithin(mm(0.06))),
-                new Made(() -> rounds(29.84).next(mm(0.05)), rounds(29.84).next(mm(0.5))),
+                new Made(() -> rounds(29.84), rounds(29.85)),
+                new Made(() -> rounds(29.84).place(), rounds(29.85).place()),
+                new Made(() -> onFence(0.1), onFence(0.2)),
+                new Made(() -> onFence(0.1).centred(), onFence(0.2).centred()),
+                new Made(() -> rounds(29.84).next(mm(0.1)), rounds(29.84).next(mm(0.5))),
                 new Made(
                         () -> TurnedPass.widened(inch(0.25), inch(0.26)).offset(),
                         TurnedPass.widened(inch(0.25), inch(0.27)).offset()),

@@ -37,6 +37,7 @@ import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.plan.Remedy;
+import org.neckgeom.setup.FenceMove;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -91,7 +92,7 @@ final class RandomPlans {
                 .relief(length(0, 0.3));
         for (int i = random.nextInt(3); i > 0; i--) {
             plan = plan.trialCut(cut());
-            plan = lot() ? plan.fenceMoved(length(-0.5, 0.5)) : plan;
+            plan = lot() ? plan.fenceMoved(move()) : plan;
         }
         plan = lot() ? plan.scarf(scarf()) : plan;
         plan = lot() ? plan.neckSet(neckSet()) : plan;
@@ -184,6 +185,11 @@ final class RandomPlans {
         return lot()
                 ? shop.feed(ShopUnit.MM_PER_MINUTE.of(between(1000, 2000)), ShopUnit.RPM.of(between(10_000, 20_000)))
                 : shop;
+    }
+
+    private FenceMove move() {
+        Amount<Length> size = length(0, 0.5);
+        return lot() ? FenceMove.toward(size) : FenceMove.away(size);
     }
 
     private TrialCut cut() {

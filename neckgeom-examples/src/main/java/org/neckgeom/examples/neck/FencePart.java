@@ -22,12 +22,14 @@ final class FencePart {
     static final Key<Amount<Length>> LENGTH = Key.needed("length", Lengths.SIZE, "of its face");
     static final Key<Amount<Length>> OUT_OF_LINE =
             Key.optional("out of line", Lengths.EITHER_WAY, "split: how far the second half stands before the first");
+    static final Key<Amount<Length>> GAP = Key.optional(
+            "gap", Lengths.SIZE_OR_NOTHING, "split: between the halves, the cutter in its middle; 20 mm when left out");
     static final Key<Amount<Length>> CUTTER_FROM_PIVOT =
             Key.optional("cutter from pivot", Lengths.SIZE, "pivoting: from the pivot to the cutter");
     static final Key<Amount<Length>> STOP_FROM_PIVOT =
             Key.optional("stop from pivot", Lengths.SIZE, "pivoting: from the pivot to the stop block");
 
-    static final Shape SHAPE = Shape.of("the fence", KIND, LENGTH, OUT_OF_LINE, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT);
+    static final Shape SHAPE = Shape.of("the fence", KIND, LENGTH, OUT_OF_LINE, GAP, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT);
 
     private FencePart() {}
 
@@ -45,13 +47,16 @@ final class FencePart {
             switch (section.at(KIND).value()) {
                 case SPLIT:
                     only(section, "a split fence", List.of(OUT_OF_LINE), List.of(CUTTER_FROM_PIVOT, STOP_FROM_PIVOT));
-                    return Fence.split(length, section.at(OUT_OF_LINE).value());
+                    Fence split = Fence.split(length, section.at(OUT_OF_LINE).value());
+                    return section.at(GAP).isAbsent()
+                            ? split
+                            : split.gap(section.at(GAP).value());
                 case PIVOTING:
                     only(
                             section,
                             "a pivoting fence",
                             List.of(CUTTER_FROM_PIVOT, STOP_FROM_PIVOT),
-                            List.of(OUT_OF_LINE));
+                            List.of(OUT_OF_LINE, GAP));
                     return Fence.pivoting(
                             length,
                             section.at(CUTTER_FROM_PIVOT).value(),
@@ -61,7 +66,7 @@ final class FencePart {
                             section,
                             "a fence in one piece",
                             List.of(),
-                            List.of(OUT_OF_LINE, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT));
+                            List.of(OUT_OF_LINE, GAP, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT));
                     return Fence.onePiece(length);
             }
         });

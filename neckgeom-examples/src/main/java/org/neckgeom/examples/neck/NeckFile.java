@@ -2,7 +2,6 @@ package org.neckgeom.examples.neck;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
@@ -23,12 +22,10 @@ import org.neckgeom.stock.Blank;
 public final class NeckFile {
 
     private final NeckPlan plan;
-    private final List<TrialRound> rounds;
     private final NeckLimits limits;
 
-    NeckFile(NeckPlan plan, List<TrialRound> rounds, NeckLimits limits) {
+    NeckFile(NeckPlan plan, NeckLimits limits) {
         this.plan = Objects.requireNonNull(plan, "plan");
-        this.rounds = List.copyOf(rounds);
         this.limits = Objects.requireNonNull(limits, "limits");
     }
 
@@ -125,15 +122,6 @@ public final class NeckFile {
     }
 
     /**
-     * Returns the rounds of trial cuts so far.
-     *
-     * @return in the order in which they were made; empty before the first
-     */
-    public List<TrialRound> rounds() {
-        return rounds;
-    }
-
-    /**
      * Returns the limits to keep.
      *
      * @return the limits
@@ -155,21 +143,21 @@ public final class NeckFile {
     public boolean equals(Object obj) {
         return obj instanceof NeckFile other
                 && plan.equals(other.plan)
-                && rounds.equals(other.rounds)
                 && limits.equals(other.limits);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(plan, rounds, limits);
+        return Objects.hash(plan, limits);
     }
 
     /** Returns the neck's name, its scale, its blank, and the number of rounds so far. */
     @Override
     public String toString() {
-        String count = rounds.isEmpty()
-                ? "no trial cut yet"
-                : rounds.size() == 1 ? "1 trial cut" : rounds.size() + " trial cuts";
+        long cuts = plan.steps().stream()
+                .filter(step -> step.cut().isPresent() && !step.isReadAgain())
+                .count();
+        String count = cuts == 0 ? "no trial cut yet" : cuts == 1 ? "1 trial cut" : cuts + " trial cuts";
         return design().name() + ", scale " + design().scale().length() + ", " + blank() + ", " + count;
     }
 }

@@ -18,6 +18,7 @@ import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.OrderOfWork;
+import org.neckgeom.setup.CentringStep;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
@@ -39,7 +40,7 @@ final class NeckParts {
     private final Found<NeckSet> neckSet;
     private final Found<Weather> weather;
     private final Found<Shop> shop;
-    private final Found<List<TrialRound>> rounds;
+    private final Found<List<CentringStep>> steps;
 
     /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
     private NeckParts(Section top) {
@@ -64,7 +65,7 @@ final class NeckParts {
                         top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
-        this.rounds = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
+        this.steps = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
     }
 
     static Found<NeckFile> of(Section top) {
@@ -93,7 +94,7 @@ final class NeckParts {
                 ? Found.of(file)
                 : there.then(section -> AsMadePart.of(section, file.shop())
                         .then(readings -> section.make(
-                                () -> new NeckFile(file.plan().readings(readings), file.rounds(), file.limits()))));
+                                () -> new NeckFile(file.plan().readings(readings), file.limits()))));
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {
@@ -101,7 +102,6 @@ final class NeckParts {
         NeckLimits limitsToKeep = top.at(NeckKeys.LIMITS)
                 .then(section -> LimitsPart.of(section, NeckLimits.of(bare)))
                 .orElse(NeckLimits.of(bare));
-        List<TrialRound> roundsSoFar = rounds.orElse(List.of());
         NeckPlan plan = limitsToKeep.heldBy(bare).details(details);
         plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
@@ -112,11 +112,11 @@ final class NeckParts {
         NeckPlan soFar = plan;
         Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
         plan = order.isAbsent() ? plan : plan.order(order.value());
-        for (TrialRound round : roundsSoFar) {
-            plan = round.addedTo(plan);
+        for (CentringStep step : steps.orElse(List.of())) {
+            plan = plan.then(step);
         }
         plan = plan.in(top.at(NeckKeys.PRINT_IN).orElse(plan.style()));
-        return new NeckFile(plan, roundsSoFar, limitsToKeep);
+        return new NeckFile(plan, limitsToKeep);
     }
 
     private Found<Channel> channel() {

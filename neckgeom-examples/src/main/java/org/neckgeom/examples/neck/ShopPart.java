@@ -5,9 +5,11 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
+import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.units.Amount;
@@ -25,6 +27,24 @@ final class ShopPart {
             "reads within",
             Lengths.SIZE,
             "one standard deviation of one reading of the calliper; 0.05 mm when left out");
+    static final Key<Amount<Length>> RESOLUTION = Key.optional(
+            "resolution",
+            Lengths.SIZE_OR_NOTHING,
+            "smallest step that the calliper shows; contained in reads within when left out");
+    static final Key<Amount<Length>> CALLIPER_ZERO = Key.optional(
+            "calliper zero", Lengths.SIZE_OR_NOTHING, "standard uncertainty of the calliper's zero; 0.01 mm when left out");
+    static final Key<Amount<Length>> CUT_SCATTER = Key.optional(
+            "cut scatter",
+            Lengths.SIZE_OR_NOTHING,
+            "one standard deviation of where cuts at one setting lie; 0.02 mm when left out");
+    static final Key<Integer> SCATTER_FROM = Key.optional(
+            "cut scatter from", Kinds.wholeNumber(2, 1000), "how many cuts it was found from; well known when left out");
+    static final Key<Amount<Length>> MOVE_SCATTER = Key.optional(
+            "move scatter",
+            Lengths.SIZE_OR_NOTHING,
+            "one standard deviation of a fence move, leaves not counted; 0.02 mm when left out");
+    static final Key<Section> DECISION =
+            Key.optional("decision", DecisionPart.SHAPE, "when the neck may be cut, and what steps on the way cost");
     static final Key<Amount<Length>> DEEPEST_PASS =
             Key.optional("deepest pass", Lengths.SIZE, "no pass is deeper; half the cutter's diameter when left out");
     static final Key<Amount<Length>> LAST_PASS =
@@ -45,6 +65,12 @@ final class ShopPart {
             FENCE,
             LEAVES,
             READS_WITHIN,
+            RESOLUTION,
+            CALLIPER_ZERO,
+            CUT_SCATTER,
+            SCATTER_FROM,
+            MOVE_SCATTER,
+            DECISION,
             DEEPEST_PASS,
             LAST_PASS,
             FEED,
@@ -57,6 +83,7 @@ final class ShopPart {
         Found<Cutter> cutter = section.at(CUTTER).then(CutterPart::of);
         var fence = section.at(FENCE).then(FencePart::of);
         var leaves = section.at(LEAVES).then(LeavesPart::of);
+        var decision = section.at(DECISION).then(DecisionPart::of);
         return section.make(() -> {
             Shop shop = Shop.with(cutter.value());
             if (!fence.isAbsent()) {
@@ -65,8 +92,9 @@ final class ShopPart {
             if (!leaves.isAbsent()) {
                 shop = shop.leaves(leaves.value());
             }
-            if (!section.at(READS_WITHIN).isAbsent()) {
-                shop = shop.readsWithin(section.at(READS_WITHIN).value());
+            shop = shop.uncertainty(uncertainty(section, shop.uncertainty()));
+            if (!decision.isAbsent()) {
+                shop = shop.decision(decision.value());
             }
             if (!section.at(DEEPEST_PASS).isAbsent() || !section.at(LAST_PASS).isAbsent()) {
                 shop = shop.passes(
@@ -75,6 +103,32 @@ final class ShopPart {
             }
             return withFeed(section, shop);
         });
+    }
+
+    private static BenchUncertainty uncertainty(Section section, BenchUncertainty usual) {
+        BenchUncertainty bench = usual;
+        if (!section.at(READS_WITHIN).isAbsent()) {
+            bench = bench.reading(section.at(READS_WITHIN).value());
+        }
+        if (!section.at(RESOLUTION).isAbsent()) {
+            bench = bench.resolution(section.at(RESOLUTION).value());
+        }
+        if (!section.at(CALLIPER_ZERO).isAbsent()) {
+            bench = bench.calliperZero(section.at(CALLIPER_ZERO).value());
+        }
+        if (!section.at(MOVE_SCATTER).isAbsent()) {
+            bench = bench.moveScatter(section.at(MOVE_SCATTER).value());
+        }
+        if (section.at(CUT_SCATTER).isAbsent()) {
+            if (!section.at(SCATTER_FROM).isAbsent()) {
+                throw new IllegalArgumentException("cut scatter from must have a cut scatter beside it, but has none");
+            }
+            return bench;
+        }
+        return section.at(SCATTER_FROM).isAbsent()
+                ? bench.cutScatter(section.at(CUT_SCATTER).value())
+                : bench.cutScatter(
+                        section.at(CUT_SCATTER).value(), section.at(SCATTER_FROM).value());
     }
 
     private static Shop withFeed(Section section, Shop shop) {

@@ -41,6 +41,8 @@ import org.neckgeom.geometry.Scarf;
 import org.neckgeom.geometry.StringSpacing;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.setup.CentringStep;
+import org.neckgeom.setup.FenceMove;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -149,7 +151,7 @@ class NeckFileTest {
         assertThat(file.plan().weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.plan().relief()).isEqualTo(mm(0.2));
-        assertThat(file.rounds()).isEmpty();
+        assertThat(file.plan().steps()).isEmpty();
         assertThat(file.limits())
                 .isEqualTo(new NeckLimits(Limits.within(mm(0.1)), Limits.atLeast(mm(3)), Limits.within(mm(1))));
     }
@@ -199,9 +201,11 @@ class NeckFileTest {
                 .slot(inch(0.2520))
                 .piece(inch(2.6570))
                 .readWithin(thou(0.5));
-        assertThat(file.rounds())
+        assertThat(file.plan().steps())
                 .containsExactly(
-                        new TrialRound(Optional.empty(), first), new TrialRound(Optional.of(inch(-0.020)), second));
+                        CentringStep.read(first),
+                        CentringStep.moved(FenceMove.away(inch(0.020))),
+                        CentringStep.read(second));
     }
 
     @Test

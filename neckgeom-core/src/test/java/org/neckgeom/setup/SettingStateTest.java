@@ -11,30 +11,36 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class ScalarFilterTest {
+class SettingStateTest {
+
+    private static final double INF = Double.POSITIVE_INFINITY;
+
+    private static SettingState first(double y, double u) {
+        return SettingState.first(y, u * u, 0, INF);
+    }
 
     @Test
-    void read_weighsTwoEqualReadingsAlike() {
-        ScalarFilter filter = ScalarFilter.start(0.10, 0.02).read(0.20, 0.02);
+    void cut_weighsTwoEqualReadingsTheSame() {
+        SettingState state = first(0.10, 0.02).cut(0.20, 0.02 * 0.02, 0, INF);
 
-        assertThat(filter.mean()).isCloseTo(0.15, within(1e-15));
-        assertThat(filter.u()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
+        assertThat(state.mean()).isCloseTo(0.15, within(1e-15));
+        assertThat(Math.sqrt(state.variance())).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
     }
 
     @Test
     void moved_addsItsOwnError() {
-        ScalarFilter filter = ScalarFilter.start(0.71, 0.03).moved(0.70, 0.04);
+        SettingState state = first(0.71, 0.03).movedTowardCutter(0.70, 0.04 * 0.04);
 
-        assertThat(filter.mean()).isCloseTo(0.01, within(1e-15));
-        assertThat(filter.u()).isCloseTo(0.05, within(1e-15));
+        assertThat(state.mean()).isCloseTo(0.01, within(1e-15));
+        assertThat(Math.sqrt(state.variance())).isCloseTo(0.05, within(1e-15));
     }
 
     @Test
-    void read_withoutUncertaintyIsBelieved() {
-        ScalarFilter filter = ScalarFilter.start(0.3, 0).read(0.2, 0);
+    void cut_withoutUncertaintyIsBelieved() {
+        SettingState state = first(0.3, 0).cut(0.2, 0, 0, INF);
 
-        assertThat(filter.mean()).isEqualTo(0.2);
-        assertThat(filter.u()).isZero();
+        assertThat(state.mean()).isEqualTo(0.2);
+        assertThat(Math.sqrt(state.variance())).isZero();
     }
 
     /**
@@ -52,9 +58,10 @@ class ScalarFilterTest {
         double[] move = random.doubles(rounds - 1, -1, 1).toArray();
         double[] uMove = random.doubles(rounds - 1, 0.01, 0.1).toArray();
 
-        ScalarFilter filter = ScalarFilter.start(reading[0], uRead[0]);
+        SettingState state = first(reading[0], uRead[0]);
         for (int i = 1; i < rounds; i++) {
-            filter = filter.moved(move[i - 1], uMove[i - 1]).read(reading[i], uRead[i]);
+            state = state.movedTowardCutter(move[i - 1], uMove[i - 1] * uMove[i - 1])
+                    .cut(reading[i], uRead[i] * uRead[i] / 4, uRead[i] * uRead[i] * 0.75, INF);
         }
 
         RealMatrix covariance = new Array2DRowRealMatrix(rounds, rounds);
@@ -81,7 +88,7 @@ class ScalarFilterTest {
                 weighted += weight.getEntry(i, j) * carried[j];
             }
         }
-        assertThat(filter.mean()).as("seed " + seed).isCloseTo(weighted / weights, within(1e-12));
-        assertThat(filter.u()).as("seed " + seed).isCloseTo(Math.sqrt(1 / weights), within(1e-12));
+        assertThat(state.mean()).as("seed " + seed).isCloseTo(weighted / weights, within(1e-12));
+        assertThat(Math.sqrt(state.variance())).as("seed " + seed).isCloseTo(Math.sqrt(1 / weights), within(1e-12));
     }
 }

@@ -1,0 +1,104 @@
+package org.neckgeom.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.neckgeom.setup.SlotVerdict.Step;
+import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.TrialCut;
+
+/**
+ * Whole centring sessions on invented machines that do what the decision asks: of the necks it lets be cut, as many are within
+ * the limit as it claims. The truth is known to the test alone; {@code slot/sim.py} simulates the same apart from the library.
+ */
+@Tag("long")
+class SlotCoverageTest {
+
+    private static final int SESSIONS = 30_000;
+    private static final int MOST_STEPS = 60;
+
+    /** What became of many sessions. */
+    record Sessions(int cut, double claimed, double good, int cannot, int contradicted) {
+
+        double share() {
+            return good / cut;
+        }
+
+        double claim() {
+            return claimed / cut;
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0,    0.02, 0.02",
+        "0.02, 0.02, 0.02",
+        "0.03, 0.02, 0.02",
+        "0.05, 0.02, 0.02",
+        "0,    0.02, 0.04",
+        "0.02, 0.02, 0.04",
+        "0.03, 0.02, 0.01",
+        "0.05, 0.02, 0.01"
+    })
+    void claim_comesTrue(double cutScatter, double assumedMove, double trueMove) {
+        double limit = cutScatter > 0.03 ? 0.15 : 0.1;
+        Sessions seen = simulate(cutScatter, assumedMove, trueMove, limit, SESSIONS);
+
+        assertThat(seen.cut).as("sessions that came to a cut").isGreaterThan(SESSIONS * 9 / 10);
+        assertThat(seen.share() - seen.claim())
+                .as("share of good necks less claim, scatter %s, move %s for %s", cutScatter, trueMove, assumedMove)
+                .isBetween(-0.01, 0.01);
+    }
+
+    static Sessions simulate(double cutScatter, double assumedMove, double trueMove, double limit, int sessions) {
+        SplittableRandom random = new SplittableRandom(7);
+        BenchUncertainty bench = BenchUncertainty.withDefaults()
+                .reading(mm(0.02))
+                .cutScatter(mm(cutScatter))
+                .moveScatter(mm(assumedMove));
+        int cut = 0;
+        double claimed = 0;
+        int good = 0;
+        int cannot = 0;
+        int contradicted = 0;
+        for (int session = 0; session < sessions; session++) {
+            double setting = 0.6 * random.nextGaussian();
+            double place = setting + cutScatter * random.nextGaussian();
+            CentringRounds rounds = CentringRounds.of(read(place, random)).bench(bench);
+            for (int i = 0; i < MOST_STEPS; i++) {
+                SlotVerdict verdict = rounds.next(mm(limit));
+                contradicted += verdict.contradiction().isPresent() ? 1 : 0;
+                if (verdict.step() == Step.CUT) {
+                    cut++;
+                    claimed += verdict.chance();
+                    good += Math.abs(setting + cutScatter * random.nextGaussian()) <= limit ? 1 : 0;
+                    break;
+                }
+                if (verdict.step() == Step.READ_AGAIN) {
+                    rounds = rounds.readAgain(read(place, random));
+                } else if (verdict.step() == Step.MOVE) {
+                    double toward = verdict.move().towardMm();
+                    setting -= toward + trueMove * random.nextGaussian();
+                    rounds = rounds.fenceMoved(
+                            toward < 0 ? FenceMove.away(mm(-toward)) : FenceMove.toward(mm(toward)));
+                } else if (verdict.step() == Step.TRIAL_CUT) {
+                    place = setting + cutScatter * random.nextGaussian();
+                    rounds = rounds.trialCut(read(place, random));
+                } else {
+                    cannot++;
+                    break;
+                }
+            }
+        }
+        return new Sessions(cut, claimed, good, cannot, contradicted);
+    }
+
+    private static TrialCut read(double offset, SplittableRandom random) {
+        return TrialCut.walls(
+                mm(30 + offset + 0.02 * random.nextGaussian()), mm(30 - offset + 0.02 * random.nextGaussian()));
+    }
+}
