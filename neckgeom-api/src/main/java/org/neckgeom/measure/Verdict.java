@@ -205,7 +205,8 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
         double nu = estimate.degreesOfFreedom();
         return Double.isInfinite(nu) || guardFactor == 0
                 ? ""
-                : ", " + Numbers.trimmed(guardFactor, 2) + " u but for " + Numbers.trimmed(nu, 1) + " degrees of freedom";
+                : ", " + Numbers.trimmed(guardFactor, 2) + " u but for " + Numbers.trimmed(nu, 1)
+                        + " degrees of freedom";
     }
 
     private String chanceWords() {

@@ -214,9 +214,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
      * @return nothing where it is well known or a default
      */
     public Optional<Integer> cutScatterCuts() {
-        return isCutGuessed || Double.isInfinite(cutDegrees)
-                ? Optional.empty()
-                : Optional.of((int) cutDegrees + 1);
+        return isCutGuessed || Double.isInfinite(cutDegrees) ? Optional.empty() : Optional.of((int) cutDegrees + 1);
     }
 
     /**
@@ -277,6 +275,8 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
         return style.small(cut)
                 + (isCutGuessed
                         ? ", common practice: make ten cuts at one setting to know it"
-                        : cutScatterCuts().map(cuts -> ", from " + cuts + " cuts").orElse(""));
+                        : cutScatterCuts()
+                                .map(cuts -> ", from " + cuts + " cuts")
+                                .orElse(""));
     }
 }

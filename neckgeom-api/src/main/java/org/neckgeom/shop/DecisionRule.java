@@ -104,8 +104,7 @@ public final class DecisionRule {
 
     private static double cost(double cost, String of) {
         if (!(cost >= 0 && cost < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(
-                    "cost of " + of + " must be 0 or more, but was " + Numbers.plain(cost));
+            throw new IllegalArgumentException("cost of " + of + " must be 0 or more, but was " + Numbers.plain(cost));
         }
         return cost + 0.0;
     }

@@ -62,7 +62,8 @@ public final class Fence implements SaysLengths<Fence> {
      */
     public static Fence onePiece(Quantity<Length> length) {
         double mm = HouseUnits.mmPositive(length, "fence length");
-        return new Fence(Build.ONE_PIECE, mm, 0, 0, mm, mm, LengthStyle.of(length).unit());
+        return new Fence(
+                Build.ONE_PIECE, mm, 0, 0, mm, mm, LengthStyle.of(length).unit());
     }
 
     /**
@@ -75,7 +76,14 @@ public final class Fence implements SaysLengths<Fence> {
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
         double mm = HouseUnits.mmPositive(length, "fence length");
         double step = HouseUnits.mm(outOfLine, "halves out of line");
-        return new Fence(Build.SPLIT, mm, step, Math.min(USUAL_GAP_MM, mm / 2), mm, mm, LengthStyle.of(length).unit());
+        return new Fence(
+                Build.SPLIT,
+                mm,
+                step,
+                Math.min(USUAL_GAP_MM, mm / 2),
+                mm,
+                mm,
+                LengthStyle.of(length).unit());
     }
 
     /**
@@ -112,12 +120,11 @@ public final class Fence implements SaysLengths<Fence> {
     public Fence gap(Quantity<Length> width) {
         double mm = HouseUnits.mmNotNegative(width, "gap");
         if (build != Build.SPLIT) {
-            throw new IllegalArgumentException(
-                    "gap must be of a split fence, but was given for a " + build.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + " fence");
+            throw new IllegalArgumentException("gap must be of a split fence, but was given for a "
+                    + build.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + " fence");
         }
         if (!(mm < length)) {
-            throw HouseUnits.refused(
-                    "gap", "less than the fence's length of " + Amount.ofHouse(length, unit), width);
+            throw HouseUnits.refused("gap", "less than the fence's length of " + Amount.ofHouse(length, unit), width);
         }
         return new Fence(build, length, outOfLine, mm, cutterFromPivot, stopFromPivot, unit);
     }
@@ -229,8 +236,8 @@ public final class Fence implements SaysLengths<Fence> {
         return switch (build) {
             case ONE_PIECE -> "one-piece fence, " + size;
             case SPLIT ->
-                "split fence, " + size + ", halves out of line by "
-                        + Amount.ofHouse(outOfLine, unit) + ", gap " + Amount.ofHouse(gap, unit);
+                "split fence, " + size + ", halves out of line by " + Amount.ofHouse(outOfLine, unit) + ", gap "
+                        + Amount.ofHouse(gap, unit);
             case PIVOTING ->
                 "pivoting fence, " + size + ", cutter "
                         + Amount.ofHouse(cutterFromPivot, unit) + " and stop "

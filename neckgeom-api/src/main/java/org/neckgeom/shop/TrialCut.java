@@ -102,7 +102,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
-        TrialCut cut = new TrialCut(mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, NOT_READ, unit);
+        TrialCut cut =
+                new TrialCut(mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, NOT_READ, unit);
         // Readings too far apart to have a scatter are refused here, not when they are printed.
         cut.fenceWall();
         cut.farWall();
@@ -176,7 +177,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             throw new IllegalArgumentException(
                     "correlation of the walls must be between -1 and 1, but was " + Numbers.plain(coefficient));
         }
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, coefficient + 0.0, ripScatter, unit);
+        return new TrialCut(
+                fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, coefficient + 0.0, ripScatter, unit);
     }
 
     /**
@@ -277,8 +279,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double step = DEFAULT_RESOLUTION_MM * DEFAULT_RESOLUTION_MM / 12;
         double all = Math.sqrt(u * u + step);
         double share = all / u;
-        return Estimate.ofHouse(
-                own.valueHouse(), all, own.degreesOfFreedom() * share * share * share * share, unit);
+        return Estimate.ofHouse(own.valueHouse(), all, own.degreesOfFreedom() * share * share * share * share, unit);
     }
 
     private double single() {
@@ -311,7 +312,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     @Override
     public TrialCut in(LengthStyle other) {
         ShopUnit<Length> itsUnit = Objects.requireNonNull(other, "style").unit();
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, ripScatter, itsUnit);
+        return new TrialCut(
+                fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, ripScatter, itsUnit);
     }
 
     @Override

@@ -39,19 +39,22 @@ class TrialCutTest {
     void severalReadings_thatAgreeKeepTheInstrumentsStep() {
         TrialCut cut = TrialCut.walls(List.of(mm(30.000), mm(30.001)), List.of(mm(30.170), mm(30.171)));
 
-        assertThat(cut.fenceWall().uncertaintyHouse()).isCloseTo(Math.sqrt(0.0005 * 0.0005 + 0.0001 / 12), within(1e-12));
+        assertThat(cut.fenceWall().uncertaintyHouse())
+                .isCloseTo(Math.sqrt(0.0005 * 0.0005 + 0.0001 / 12), within(1e-12));
     }
 
     @Test
     void severalReadings_speakForThemselves() {
         TrialCut cut = TrialCut.walls(List.of(mm(29.8), mm(29.9), mm(30.0)), List.of(mm(31)));
 
-        // Mean 29.9, s = 0.1 from the differences -0.1, 0, 0.1; u = s/sqrt(3) (GUM 4.2.3), and a calliper's step of 0.01,
+        // Mean 29.9, s = 0.1 from the differences -0.1, 0, 0.1; u = s/sqrt(3) (GUM 4.2.3), and a calliper's step of
+        // 0.01,
         // q/sqrt(12) (GUM F.2.2.1); the step is known, so the degrees of freedom grow by the fourth power (GUM G.4).
         double withStep = Math.sqrt(0.01 / 3 + 0.0001 / 12);
         assertThat(cut.fenceWall().valueHouse()).isCloseTo(29.9, within(1e-14));
         assertThat(cut.fenceWall().uncertaintyHouse()).isCloseTo(withStep, within(1e-14));
-        assertThat(cut.fenceWall().degreesOfFreedom()).isCloseTo(2 * Math.pow(withStep / (0.1 / Math.sqrt(3)), 4), within(1e-9));
+        assertThat(cut.fenceWall().degreesOfFreedom())
+                .isCloseTo(2 * Math.pow(withStep / (0.1 / Math.sqrt(3)), 4), within(1e-9));
         assertThat(cut.farWall().standardUncertainty()).isEqualTo(mm(0.05));
     }
 

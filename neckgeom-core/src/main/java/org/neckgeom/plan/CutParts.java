@@ -30,7 +30,8 @@ final class CutParts {
         Limits<Length> limits = Limits.within(plan.centredWithin());
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
         if (read.isEmpty()) {
-            String found = plan.steps().isEmpty() ? "not read" : plan.slotPlace().worst() + " by the trial cuts";
+            String found =
+                    plan.steps().isEmpty() ? "not read" : plan.slotPlace().worst() + " by the trial cuts";
             return PlanPart.of(
                     draft.row("done", "the channel is cut; where it came to lie has not been read")
                             .row("limit", limits),

@@ -74,8 +74,7 @@ final class SetUpParts {
         }
         draft.row("limit", isKnown ? limits + ", chance " + Numbers.percent(verdict.chance()) : limits.toString())
                 .row("next", verdict);
-        Outcome outcome =
-                verdict.mayCut() ? Outcome.GOOD : verdict.isStop() ? Outcome.STOP : Outcome.OPEN;
+        Outcome outcome = verdict.mayCut() ? Outcome.GOOD : verdict.isStop() ? Outcome.STOP : Outcome.OPEN;
         String found = isKnown
                 ? plan.slotPlace().worst().toString()
                 : verdict.contradiction().isPresent() ? "readings and moves contradict each other" : "not read yet";

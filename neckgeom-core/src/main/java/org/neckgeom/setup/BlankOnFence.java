@@ -155,10 +155,11 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
      */
     public BlankOnFence trialWithoutStrip() {
         if (strip == null) {
-            throw new IllegalArgumentException("a trial without the strip must follow strip(thickness), but there is no strip");
+            throw new IllegalArgumentException(
+                    "a trial without the strip must follow strip(thickness), but there is no strip");
         }
-        return withStrip(new Strip(
-                strip.startMm, strip.endMm, strip.atStartMm, strip.atEndMm, strip.uncertaintyMm, false));
+        return withStrip(
+                new Strip(strip.startMm, strip.endMm, strip.atStartMm, strip.atEndMm, strip.uncertaintyMm, false));
     }
 
     /** A strip whose thickness was read at two stations. */
@@ -284,8 +285,7 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
             return 0;
         }
         double half = fence.lengthMm() / 2;
-        return new Riding(0, trialPiece, true, half, half, fence.gapMm(), fence.outOfLineMm(), null)
-                .at(trialPiece / 2);
+        return new Riding(0, trialPiece, true, half, half, fence.gapMm(), fence.outOfLineMm(), null).at(trialPiece / 2);
     }
 
     private Riding riding() {
@@ -425,7 +425,8 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
             Amount<Length> thick = style.amount(strip.atStartMm);
             report.row(
                     "strip",
-                    thick + (strip.atStartMm == strip.atEndMm ? "" : " to " + style.amount(strip.atEndMm))
+                    thick
+                            + (strip.atStartMm == strip.atEndMm ? "" : " to " + style.amount(strip.atEndMm))
                             + (strip.atTheTrial ? ", at the trial cut too" : ", not at the trial cut"));
         }
         if (head != null) {

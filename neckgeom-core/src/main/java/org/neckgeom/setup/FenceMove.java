@@ -1,11 +1,13 @@
 package org.neckgeom.setup;
 
 import java.util.Objects;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -22,12 +24,19 @@ public final class FenceMove implements SaysLengths<FenceMove> {
 
     private final double offsetMm;
     private final double uncertaintyMm;
+    private final double settingUncertaintyMm;
     private final @Nullable Closure contradiction;
     private final LengthStyle style;
 
-    private FenceMove(double offsetMm, double uncertaintyMm, @Nullable Closure contradiction, LengthStyle style) {
+    private FenceMove(
+            double offsetMm,
+            double uncertaintyMm,
+            double settingUncertaintyMm,
+            @Nullable Closure contradiction,
+            LengthStyle style) {
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
+        this.settingUncertaintyMm = settingUncertaintyMm;
         this.contradiction = contradiction;
         this.style = style;
     }
@@ -40,36 +49,69 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      */
     public static FenceMove of(Offset offset) {
         return new FenceMove(
-                Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), null, offset.style());
+                Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), 0, null, offset.style());
     }
 
     static FenceMove refused(Offset offset, Closure contradiction) {
-        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), contradiction, offset.style());
+        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), 0, contradiction, offset.style());
     }
 
-    /** STUB. */
-    public static FenceMove toward(javax.measure.Quantity<Length> size) {
-        return new FenceMove(org.neckgeom.units.HouseUnits.mmNotNegative(size, "move"), 0, null, LengthStyle.of(size));
+    /**
+     * Returns a move toward the cutter, as it was made or is to be made.
+     *
+     * @param size of the move at the cutter, 0 or more
+     * @return the move
+     * @throws IllegalArgumentException if the size is below 0
+     */
+    public static FenceMove toward(Quantity<Length> size) {
+        return made(HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
     }
 
-    /** STUB. */
-    public static FenceMove away(javax.measure.Quantity<Length> size) {
-        return new FenceMove(-org.neckgeom.units.HouseUnits.mmNotNegative(size, "move"), 0, null, LengthStyle.of(size));
+    /**
+     * Returns a move away from the cutter, as it was made or is to be made.
+     *
+     * @param size of the move at the cutter, 0 or more
+     * @return the move
+     * @throws IllegalArgumentException if the size is below 0
+     */
+    public static FenceMove away(Quantity<Length> size) {
+        return made(-HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
     }
 
-    /** STUB. */
+    static FenceMove made(double towardMm, double settingUncertaintyMm, LengthStyle style) {
+        return new FenceMove(towardMm + 0.0, 0, settingUncertaintyMm, null, style);
+    }
+
+    /**
+     * Returns this move with what it was set by, such as feeler gauges, known only so well. How well a fence repeats by hand is
+     * the bench's, and is not counted here.
+     *
+     * @param atTheCutter standard uncertainty of the move at the cutter, 0 or more
+     * @return the move
+     */
+    public FenceMove settingUncertainty(Quantity<Length> atTheCutter) {
+        double u = HouseUnits.mmNotNegative(atTheCutter, "setting uncertainty");
+        return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style);
+    }
+
+    /**
+     * Returns how far the fence goes toward the cutter, in mm.
+     *
+     * @return mm, positive toward the cutter, negative away from it
+     * @throws ArithmeticException if no move is advised
+     */
     public double towardMm() {
         requireAdvice();
         return offsetMm;
     }
 
-    /** STUB. */
-    public FenceMove uncertainty(javax.measure.Quantity<Length> u) {
-        return new FenceMove(offsetMm, org.neckgeom.units.HouseUnits.mmNotNegative(u, "u"), null, style);
-    }
-
-    double uncertaintyMm() {
-        return uncertaintyMm;
+    /**
+     * Returns the standard uncertainty of what the move was set by, in mm at the cutter.
+     *
+     * @return mm, 0 where none was given
+     */
+    public double settingUncertaintyMm() {
+        return settingUncertaintyMm;
     }
 
     LengthStyle style() {
@@ -148,7 +190,13 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      */
     public LeafStack leaves(FeelerSet set, int most) {
         return LeafStack.nearest(
-                Objects.requireNonNull(set, "set"), checkedMost(most), amountMm(), uncertaintyMm, offsetMm > 0, style);
+                Objects.requireNonNull(set, "set"),
+                checkedMost(most),
+                amountMm(),
+                uncertaintyMm,
+                1,
+                offsetMm > 0,
+                style);
     }
 
     static int checkedMost(int most) {
@@ -194,7 +242,8 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      */
     @Override
     public FenceMove in(LengthStyle style) {
-        return new FenceMove(offsetMm, uncertaintyMm, contradiction, Objects.requireNonNull(style, "style"));
+        return new FenceMove(
+                offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction, Objects.requireNonNull(style, "style"));
     }
 
     private void requireAdvice() {
@@ -212,12 +261,13 @@ public final class FenceMove implements SaysLengths<FenceMove> {
         return other instanceof FenceMove that
                 && Double.compare(offsetMm, that.offsetMm) == 0
                 && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && Double.compare(settingUncertaintyMm, that.settingUncertaintyMm) == 0
                 && Objects.equals(contradiction, that.contradiction);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(offsetMm, uncertaintyMm, contradiction);
+        return Objects.hash(offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction);
     }
 
     /** Returns it in words, such as {@code fence away from the cutter by 0.710 mm}. */

@@ -36,6 +36,7 @@ public final class LeafStack implements SaysLengths<LeafStack> {
     private final double wantedMm;
     private final double wantedUncertaintyMm;
     private final double uncertaintyMm;
+    private final double ratio;
     private final boolean toward;
     private final LengthStyle style;
 
@@ -45,6 +46,7 @@ public final class LeafStack implements SaysLengths<LeafStack> {
             double[] leavesMm,
             double wantedMm,
             double wantedUncertaintyMm,
+            double ratio,
             boolean toward,
             LengthStyle style) {
         this.set = set;
@@ -53,6 +55,7 @@ public final class LeafStack implements SaysLengths<LeafStack> {
         this.wantedMm = wantedMm;
         this.wantedUncertaintyMm = wantedUncertaintyMm;
         this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
+        this.ratio = ratio;
         this.toward = toward;
         this.style = style;
     }
@@ -64,25 +67,39 @@ public final class LeafStack implements SaysLengths<LeafStack> {
      * @param most the most leaves in a stack
      * @param wantedMm the gap in mm, 0 or more
      * @param wantedUncertaintyMm its standard uncertainty: a residual inside twice this is left alone
+     * @param ratio how much the gap changes for a move of 1 at the cutter
      * @param toward whether the fence goes toward the cutter, which decides the order of a swap
      * @param style how lengths are printed
      */
     static LeafStack nearest(
-            FeelerSet set, int most, double wantedMm, double wantedUncertaintyMm, boolean toward, LengthStyle style) {
+            FeelerSet set,
+            int most,
+            double wantedMm,
+            double wantedUncertaintyMm,
+            double ratio,
+            boolean toward,
+            LengthStyle style) {
         double[] all = set.leavesMm();
         int[] places = LeafSearch.nearest(all, wantedMm, most);
-        return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, toward, style);
+        return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, ratio, toward, style);
     }
 
     /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
     static double nearestMm(FeelerSet set, double gapMm) {
         double[] all = set.leavesMm();
-        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, FenceMove.USUAL_LEAVES))).sum();
+        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, FenceMove.USUAL_LEAVES)))
+                .sum();
     }
 
-    /** STUB. */
+    /**
+     * Returns the move at the cutter that this stack makes: its height for a fence that slides, the cutter's share of it where the
+     * stack is set at the stop block of a pivoting fence.
+     *
+     * @return the move, with the gauges' uncertainty
+     */
     public FenceMove atCutter() {
-        return FenceMove.toward(style.amount(heightMm()));
+        double move = heightMm() / ratio;
+        return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style);
     }
 
     private String farther() {
@@ -225,7 +242,7 @@ public final class LeafStack implements SaysLengths<LeafStack> {
 
     @Override
     public LeafStack in(LengthStyle other) {
-        return nearest(set, most, wantedMm, wantedUncertaintyMm, toward, Objects.requireNonNull(other, "style"));
+        return nearest(set, most, wantedMm, wantedUncertaintyMm, ratio, toward, Objects.requireNonNull(other, "style"));
     }
 
     @Override
@@ -233,12 +250,14 @@ public final class LeafStack implements SaysLengths<LeafStack> {
         return other instanceof LeafStack that
                 && Arrays.equals(leavesMm, that.leavesMm)
                 && Double.compare(wantedMm, that.wantedMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && Double.compare(ratio, that.ratio) == 0
+                && toward == that.toward;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(Arrays.hashCode(leavesMm), wantedMm, uncertaintyMm);
+        return Objects.hash(Arrays.hashCode(leavesMm), wantedMm, uncertaintyMm, ratio, toward);
     }
 
     /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */

@@ -103,7 +103,14 @@ final class Riding {
 
     /** Adds the ends of what a half of the fence, from {@code from} to {@code to}, has of a straight side. */
     private static void clipped(
-            Points points, double one, double proud, double other, double otherProud, double from, double to, double face) {
+            Points points,
+            double one,
+            double proud,
+            double other,
+            double otherProud,
+            double from,
+            double to,
+            double face) {
         double low = Math.max(from, Math.min(one, other));
         double high = Math.min(to, Math.max(one, other));
         if (!(low <= high)) {

@@ -119,7 +119,7 @@ final class Session {
     }
 
     private void moved(FenceMove move) {
-        double variance = square(bench.moveScatterMm()) + square(move.uncertaintyMm());
+        double variance = square(bench.moveScatterMm()) + square(move.settingUncertaintyMm());
         movedSinceCut += move.towardMm();
         isRead = false;
         readingsOfLastCut = 0;
@@ -130,9 +130,8 @@ final class Session {
     }
 
     private void read(TrialCut given, boolean again) {
-        TrialCut cut = given.repeatability().isPresent()
-                ? given
-                : given.readWithin(ShopUnit.MILLIMETRE.of(bench.readingMm()));
+        TrialCut cut =
+                given.repeatability().isPresent() ? given : given.readWithin(ShopUnit.MILLIMETRE.of(bench.readingMm()));
         Closure closure = closure(cut);
         lastClosure = closure;
         isPieceMissing = false;
@@ -183,9 +182,8 @@ final class Session {
         if (!agrees(innovation, s, prior)) {
             odd = now;
             state = prior;
-            boolean wrongWay = movedSinceCut != 0
-                    && !sameCut
-                    && Math.abs(innovation - 2 * movedSinceCut) <= DIRECTION_SIGMAS * s;
+            boolean wrongWay =
+                    movedSinceCut != 0 && !sameCut && Math.abs(innovation - 2 * movedSinceCut) <= DIRECTION_SIGMAS * s;
             contradiction = wrongWay ? SlotVerdict.Contradiction.DIRECTION : SlotVerdict.Contradiction.SETTING;
             return;
         }
@@ -237,7 +235,8 @@ final class Session {
         return switch (contradiction) {
             case READINGS -> SlotVerdict.Step.READ_AGAIN;
             case DIRECTION -> SlotVerdict.Step.CHECK_MOVE;
-            case SETTING -> readingsOfLastCut > 1 || isEachWallReadTwice ? SlotVerdict.Step.TRIAL_CUT : SlotVerdict.Step.READ_AGAIN;
+            case SETTING ->
+                readingsOfLastCut > 1 || isEachWallReadTwice ? SlotVerdict.Step.TRIAL_CUT : SlotVerdict.Step.READ_AGAIN;
             case FENCE_LOST -> SlotVerdict.Step.CANNOT;
         };
     }

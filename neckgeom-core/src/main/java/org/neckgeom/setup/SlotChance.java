@@ -16,10 +16,10 @@ import org.neckgeom.numeric.StudentLaw;
 final class SlotChance {
 
     private static final double FARTHEST = 10;
-    private static final double SMALLEST_TAIL = 1e-13;
-    private static final int MOST_PANELS = 12;
-    /** Panels no longer than this many of the narrower scale keep the error under 1e-9. */
-    private static final double PANEL = 3;
+    private static final double SMALLEST_TAIL = 1e-9;
+    private static final int MOST_PANELS = 24;
+    /** Panels no longer than this many of the narrower scale keep the error under 1e-8. */
+    private static final double PANEL = 5;
 
     private static final double[] NODES = {
         0.09501250983763744, 0.28160355077925891, 0.45801677765722739, 0.61787624440264375,
@@ -36,12 +36,38 @@ final class SlotChance {
 
     private final double[] shifts;
     private final double degreesOfFreedom;
+    /** How far from its middle a law still counts, in its scale. */
+    private final double reach;
+
+    private final LawTable law;
+    private final LawTable given;
 
     SlotChance(double limit, double[] parts, double[] shifts, double degreesOfFreedom) {
         this.limit = limit;
         this.parts = parts;
         this.shifts = shifts;
         this.degreesOfFreedom = degreesOfFreedom;
+        this.reach = Double.isInfinite(degreesOfFreedom)
+                ? FARTHEST
+                : Math.sqrt(degreesOfFreedom) * StrictMath.pow(SMALLEST_TAIL, -1 / degreesOfFreedom);
+        this.law = LawTable.of(degreesOfFreedom);
+        this.given = LawTable.of(degreesOfFreedom + 1);
+    }
+
+    /**
+     * Whether the chance of breaking the limit is at least so much, by what one end alone shows: true is certain, false is not.
+     *
+     * @param scales so many of its own scales inside the limit a value breaks it with that chance: {@link #scalesFor}
+     */
+    boolean surelyBreaks(double scales, double e1, double e2, double variance, double u1, double u2) {
+        int last = shifts.length - 1;
+        return limit - Math.abs(e1 - shifts[0]) <= scales * Math.sqrt(variance + u1 * u1)
+                || limit - Math.abs(e2 - shifts[last]) <= scales * Math.sqrt(variance + u2 * u2);
+    }
+
+    /** How many scales from its middle a value is exceeded on one side with a chance; that chance under a half. */
+    double scalesFor(double chance) {
+        return law.upperQuantile(chance);
     }
 
     /** The middle of the band from the least to the greatest offset, for ends whose best values are e1 and e2. */
@@ -73,9 +99,6 @@ final class SlotChance {
         double s1 = Math.sqrt(v1);
         double pull = variance / v1;
         double rest = Math.sqrt(Math.max(0, variance + u2 * u2 - variance * pull));
-        double reach = Double.isInfinite(degreesOfFreedom)
-                ? FARTHEST
-                : -StudentLaw.quantile(SMALLEST_TAIL, degreesOfFreedom);
         double from = Math.max(-limit + shifts[0], e1 - reach * s1);
         double to = Math.min(limit + shifts[0], e1 + reach * s1);
         if (!(from < to)) {
@@ -118,19 +141,12 @@ final class SlotChance {
         double z = (x - e1) / s1;
         double mean = e2 + pull * (x - e1);
         if (rest == 0) {
-            return mean >= low && mean <= high ? density(z) / s1 : 0;
+            return mean >= low && mean <= high ? law.density(z) / s1 : 0;
         }
-        if (Double.isInfinite(degreesOfFreedom)) {
-            return NormalLaw.density(z) / s1 * between((low - mean) / rest, (high - mean) / rest, degreesOfFreedom);
-        }
-        double wider = rest * Math.sqrt((degreesOfFreedom + z * z) / (degreesOfFreedom + 1));
-        return StudentLaw.density(z, degreesOfFreedom)
-                / s1
-                * between((low - mean) / wider, (high - mean) / wider, degreesOfFreedom + 1);
-    }
-
-    private double density(double z) {
-        return Double.isInfinite(degreesOfFreedom) ? NormalLaw.density(z) : StudentLaw.density(z, degreesOfFreedom);
+        double wider = Double.isInfinite(degreesOfFreedom)
+                ? rest
+                : rest * Math.sqrt((degreesOfFreedom + z * z) / (degreesOfFreedom + 1));
+        return law.density(z) / s1 * (given.cdf((high - mean) / wider) - given.cdf((low - mean) / wider));
     }
 
     /** Both ends move as one: all knots keep the limit for a stretch of the setting. */

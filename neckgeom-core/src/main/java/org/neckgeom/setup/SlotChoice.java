@@ -19,7 +19,8 @@ final class SlotChoice {
 
     private static final double NO_MOVE = 1e-9;
 
-    /** Gauss and Hermite's 31 places for the standard normal law, the middle and one side; their weights add up to 1. */
+    /** Gauss and Hermite's 31 places for the standard normal law, the middle and one side; their weights add up to 1.
+     * The four places farthest out have weights under 1e-11 and are left out. */
     private static final double[] PLACES = {
         0.0,
         0.5599475878410028,
@@ -32,11 +33,7 @@ final class SlotChoice {
         4.61078979732399,
         5.233641511712708,
         5.877855885986258,
-        6.550014268765683,
-        7.2600004888908645,
-        8.024193227361646,
-        8.87430140948879,
-        9.893385708986651
+        6.550014268765683
     };
 
     private static final double[] WEIGHTS = {
@@ -51,11 +48,7 @@ final class SlotChoice {
         5.9232023176863475e-06,
         2.8456100881628386e-07,
         8.243931619119728e-09,
-        1.3272514835897158e-10,
-        1.049603362311366e-12,
-        3.3284683241484216e-15,
-        2.883352367857825e-18,
-        2.6059738548929907e-22
+        1.3272514835897158e-10
     };
 
     /** How a length at hand comes nearest to a wanted one: the leaves of the shop. */
@@ -109,10 +102,8 @@ final class SlotChoice {
      * @param move best move, toward the cutter; NaN before the first cut
      * @param afterMove the chance after it
      * @param reach the chance best placed, after six further trial cuts
-     * @param costs expected cost of CUT, READ_AGAIN, MOVE, TRIAL_CUT in this order; NaN where not offered
      */
-    record Chosen(
-            SlotVerdict.Step step, double chance, double move, double afterMove, double reach, double... costs) {}
+    record Chosen(SlotVerdict.Step step, double chance, double move, double afterMove, double reach) {}
 
     private final Facts facts;
     private final SlotChance law;
@@ -162,7 +153,7 @@ final class SlotChoice {
         SettingState state = facts.state;
         if (state == null) {
             SlotVerdict.Step step = reach < rule.wantedChance() ? outOfReach() : SlotVerdict.Step.TRIAL_CUT;
-            return new Chosen(step, Double.NaN, Double.NaN, Double.NaN, reach, none());
+            return new Chosen(step, Double.NaN, Double.NaN, Double.NaN, reach);
         }
         double m = state.mean();
         double p = state.variance();
@@ -170,18 +161,28 @@ final class SlotChoice {
         double move = nearest.toMm(m + middle);
         double afterMove = chance(m - move, p + facts.moveVariance);
         boolean spent = facts.cuts >= MOST_CUTS;
-        if (reach < rule.wantedChance()
-                || spent && now < rule.wantedChance() && afterMove < rule.wantedChance()) {
-            return new Chosen(outOfReach(), now, move, afterMove, reach, none());
+        if (reach < rule.wantedChance() || spent && now < rule.wantedChance() && afterMove < rule.wantedChance()) {
+            return new Chosen(outOfReach(), now, move, afterMove, reach);
         }
-        double[] costs = costs(state, now, move, afterMove, spent);
+        return new Chosen(least(costs(state, now, move, afterMove, spent, true)), now, move, afterMove, reach);
+    }
+
+    private static SlotVerdict.Step least(double... costs) {
         int least = 0;
         for (int i = 1; i < costs.length; i++) {
             if (Double.isNaN(costs[least]) || rounded(costs[i]) < rounded(costs[least])) {
                 least = i;
             }
         }
-        return new Chosen(SlotVerdict.Step.values()[least], now, move, afterMove, reach, costs);
+        return SlotVerdict.Step.values()[least];
+    }
+
+    /** Expected costs of CUT, READ_AGAIN, MOVE, TRIAL_CUT, a spoiled neck being 1; NaN where a step is not offered. */
+    double[] costs(Chosen chosen) {
+        SettingState state = facts.state;
+        return state == null || chosen.step().ordinal() > SlotVerdict.Step.TRIAL_CUT.ordinal()
+                ? none()
+                : costs(state, chosen.chance(), chosen.move(), chosen.afterMove(), facts.cuts >= MOST_CUTS, false);
     }
 
     /** The step that follows where a step's result is as expected; nothing where it cannot be foreseen. */
@@ -196,7 +197,11 @@ final class SlotChoice {
             case MOVE -> {
                 double by = nearest.toMm(state.mean() + middle);
                 yield Optional.of(next(
-                        state.movedTowardCutter(by, facts.moveVariance), state, false, facts.cuts, facts.readingVariance));
+                        state.movedTowardCutter(by, facts.moveVariance),
+                        state,
+                        false,
+                        facts.cuts,
+                        facts.readingVariance));
             }
             case READ_AGAIN -> {
                 SettingState known = new SettingState(state.mean(), 0, Math.min(p, expected(p)), 0, 0);
@@ -251,33 +256,45 @@ final class SlotChoice {
         return new double[] {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
     }
 
-    private double[] costs(SettingState state, double now, double move, double afterMove, boolean spent) {
+    /**
+     * The costs of the steps; with {@code leastOnly} a step whose own price is above a cost already found is left out.
+     */
+    private double[] costs(
+            SettingState state, double now, double move, double afterMove, boolean spent, boolean leastOnly) {
         double[] costs = none();
         double wanted = rule.wantedChance();
         double m = state.mean();
         double p = state.variance();
+        double least = Double.POSITIVE_INFINITY;
         if (now >= wanted && !facts.isWarned) {
             costs[0] = 1 - now;
+            least = leastOnly ? costs[0] : least;
         }
         double moved = p + facts.moveVariance;
         double noise = facts.readingVariance + facts.cutVariance;
-        double movedAndCut = moved * noise / (moved + noise);
+        boolean mayRead = facts.isRead && facts.readingVariance > 0 && facts.readings <= MOST_READINGS_OF_A_CUT;
+        if (mayRead && !spent && readCost < least) {
+            double after = expected(p);
+            if (now >= wanted || Math.max(chance(m, after), chance(-middle, after + facts.moveVariance)) >= wanted) {
+                costs[1] = readCost + look(m, p, after);
+                least = leastOnly ? Math.min(least, costs[1]) : least;
+            }
+        }
         // Below the wanted chance a step is offered only if its expected result can reach it: else reading again, the
         // cheapest step, would be advised for ever where the wanted chance is out of reach.
-        if (Math.abs(move) > NO_MOVE
-                && (now >= wanted || Math.max(afterMove, chance(m - move, movedAndCut)) >= wanted)) {
-            costs[2] = moveCost + Math.min(1 - afterMove, trialCost + look(m - move, moved, movedAndCut));
+        if (Math.abs(move) > NO_MOVE && moveCost < least) {
+            double movedAndCut = moved * noise / (moved + noise);
+            if (now >= wanted || afterMove >= wanted || chance(m - move, movedAndCut) >= wanted) {
+                costs[2] = moveCost + Math.min(1 - afterMove, trialCost + look(m - move, moved, movedAndCut));
+                least = leastOnly ? Math.min(least, costs[2]) : least;
+            }
         }
         if (spent && !(Double.isNaN(costs[0]) && Double.isNaN(costs[2]))) {
             return costs;
         }
-        if (facts.isRead && facts.readingVariance > 0 && facts.readings <= MOST_READINGS_OF_A_CUT) {
-            double after = expected(p);
-            if (now >= wanted || Math.max(chance(m, after), chance(-middle, after + facts.moveVariance)) >= wanted) {
-                costs[1] = readCost + look(m, p, after);
-            }
+        if (trialCost < least) {
+            costs[3] = trialCost + look(m, p, p * noise / (p + noise));
         }
-        costs[3] = trialCost + look(m, p, p * noise / (p + noise));
         return costs;
     }
 
@@ -285,13 +302,22 @@ final class SlotChoice {
     private double look(double mean, double before, double after) {
         double moving = Math.min(1, moveCost + 1 - chance(-middle, after + facts.moveVariance));
         double spread = Math.sqrt(Math.max(0, before - after));
-        double sum = WEIGHTS[0] * Math.min(1 - chance(mean, after), moving);
+        double scales = law.scalesFor(moving);
+        double sum = WEIGHTS[0] * lost(mean, after, moving, scales);
         for (int i = 1; i < PLACES.length; i++) {
             sum += WEIGHTS[i]
-                    * (Math.min(1 - chance(mean + spread * PLACES[i], after), moving)
-                            + Math.min(1 - chance(mean - spread * PLACES[i], after), moving));
+                    * (lost(mean + spread * PLACES[i], after, moving, scales)
+                            + lost(mean - spread * PLACES[i], after, moving, scales));
         }
         return sum;
+    }
+
+    /** What is lost by cutting or moving, whichever costs less; where one end alone shows that moving does, no more is asked. */
+    private double lost(double mean, double variance, double moving, double scales) {
+        double all = variance + facts.cutVariance + facts.biasVariance;
+        return law.surelyBreaks(scales, mean - facts.w1 / 2, mean - facts.w2 / 2, all, facts.u1, facts.u2)
+                ? moving
+                : Math.min(1 - chance(mean, variance), moving);
     }
 
     /** No setting of the fence is good enough: would parallel edges be, or a strip that tapers as the blank does? */

@@ -1,6 +1,5 @@
 package org.neckgeom.setup;
 
-import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -231,7 +230,7 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
      */
     public double expectedCost(Step of) {
         int place = Objects.requireNonNull(of, "step").ordinal();
-        return place < chosen.costs().length ? chosen.costs()[place] : Double.NaN;
+        return choice == null || place > Step.TRIAL_CUT.ordinal() ? Double.NaN : choice.costs(chosen)[place];
     }
 
     /**
@@ -270,7 +269,6 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
                 && Double.compare(chance(), other.chance()) == 0
                 && Double.compare(chanceAfterMove(), other.chanceAfterMove()) == 0
                 && Double.compare(reach(), other.reach()) == 0
-                && Arrays.equals(chosen.costs(), other.chosen.costs())
                 && cause == other.cause
                 && move.equals(other.move)
                 && Objects.equals(gap, other.gap)
@@ -290,8 +288,8 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
         return switch (step()) {
             case CUT -> "cut the neck: " + now;
             case MOVE ->
-                "move the " + move + ": " + Numbers.percent(chanceAfterMove()) + " chance of being " + limit
-                        + " then, " + Numbers.percent(chance()) + " now";
+                "move the " + move + ": " + Numbers.percent(chanceAfterMove()) + " chance of being " + limit + " then, "
+                        + Numbers.percent(chance()) + " now";
             case READ_AGAIN ->
                 contradiction == null
                         ? "read the same cut again: " + now
@@ -307,8 +305,8 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
             case CHECK_MOVE ->
                 "check which way the fence was moved: the cut lies where it would after the opposite move";
             case SQUARE_EDGES ->
-                "plane the blank's edges parallel: no setting of the fence keeps " + limit
-                        + " along the channel, " + Numbers.percent(reach()) + " chance at best";
+                "plane the blank's edges parallel: no setting of the fence keeps " + limit + " along the channel, "
+                        + Numbers.percent(reach()) + " chance at best";
             case TAPERED_STRIP ->
                 "run the blank on a strip that tapers as the blank does: no setting of the fence keeps " + limit
                         + " along the channel, " + Numbers.percent(reach()) + " chance at best";

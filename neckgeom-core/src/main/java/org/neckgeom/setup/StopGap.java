@@ -71,7 +71,7 @@ public final class StopGap implements SaysLengths<StopGap> {
      * Returns the leaves for the gap, at most {@link FenceMove#USUAL_LEAVES} of them.
      *
      * @param set the leaves at hand
-     * @return the nearest stack; what it leaves undone reaches the cutter divided by {@link #ratio}
+     * @return the nearest stack, at the block; {@link LeafStack#atCutter} is the move that it makes
      */
     public LeafStack leaves(FeelerSet set) {
         return LeafStack.nearest(
@@ -79,6 +79,7 @@ public final class StopGap implements SaysLengths<StopGap> {
                 FenceMove.USUAL_LEAVES,
                 gapMm(),
                 moveUncertaintyMm * ratio,
+                ratio,
                 toward,
                 style);
     }

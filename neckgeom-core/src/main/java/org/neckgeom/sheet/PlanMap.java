@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
-import org.neckgeom.setup.CentringStep;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.setup.CentringStep;
 
 /** What a plan was told, as data and back. */
 final class PlanMap {

@@ -27,7 +27,9 @@ final class ShopMap {
                 .put("fence", fence(shop.fence()))
                 .put("leaves", leaves(shop.leaves()))
                 .quantity("repeatability", shop.repeatability())
-                .put("uncertainty", uncertainty(shop.uncertainty(), shop.cutter().style()))
+                .put(
+                        "uncertainty",
+                        uncertainty(shop.uncertainty(), shop.cutter().style()))
                 .put("decision", decision(shop.decision()))
                 .quantity("deepestPass", shop.deepestPass())
                 .quantity("lastPass", shop.lastPass());
@@ -40,10 +42,15 @@ final class ShopMap {
         Shop shop = Shop.with(data.one("cutter", ShopMap::cutterFrom))
                 .fence(data.one("fence", ShopMap::fenceFrom))
                 .leaves(data.one("leaves", ShopMap::leavesFrom))
-                .uncertainty(data.has("uncertainty")
-                        ? data.one("uncertainty", source -> uncertaintyFrom(source, data.length("repeatability")))
-                        : BenchUncertainty.withDefaults().reading(data.length("repeatability")))
-                .decision(data.has("decision") ? data.one("decision", ShopMap::decisionFrom) : DecisionRule.withDefaults())
+                .uncertainty(
+                        data.has("uncertainty")
+                                ? data.one(
+                                        "uncertainty", source -> uncertaintyFrom(source, data.length("repeatability")))
+                                : BenchUncertainty.withDefaults().reading(data.length("repeatability")))
+                .decision(
+                        data.has("decision")
+                                ? data.one("decision", ShopMap::decisionFrom)
+                                : DecisionRule.withDefaults())
                 .passes(data.length("deepestPass"), data.length("lastPass"));
         return data.has("feed") || data.has("turning")
                 ? shop.feed(data.quantity("feed", DataUnits.SPEED), data.quantity("turning", DataUnits.FREQUENCY))
@@ -121,8 +128,7 @@ final class ShopMap {
                 DataMap.empty().put("build", DataSource.word(fence.build())).length("length", fence.lengthMm(), style);
         return switch (fence.build()) {
             case ONE_PIECE -> data;
-            case SPLIT ->
-                data.length("outOfLine", fence.outOfLineMm(), style).length("gap", fence.gapMm(), style);
+            case SPLIT -> data.length("outOfLine", fence.outOfLineMm(), style).length("gap", fence.gapMm(), style);
             case PIVOTING ->
                 data.length("cutterFromPivot", fence.cutterFromPivotMm(), style)
                         .length("stopFromPivot", fence.stopFromPivotMm(), style);
@@ -161,7 +167,8 @@ final class ShopMap {
 
     private static DataMap moved(FenceMove move, LengthStyle style) {
         DataMap data = DataMap.empty().length("fenceTowardCutter", move.towardMm(), style);
-        return move.uncertainty().house() == 0 ? data : data.quantity("moveUncertainty", move.uncertainty());
+        double u = move.settingUncertaintyMm();
+        return u == 0 ? data : data.length("settingUncertainty", u, style);
     }
 
     static CentringStep stepFrom(DataSource data) {
@@ -176,7 +183,7 @@ final class ShopMap {
             Amount<Length> toward = data.length("fenceTowardCutter");
             FenceMove move = toward.house() < 0 ? FenceMove.away(toward.negated()) : FenceMove.toward(toward);
             return CentringStep.moved(
-                    data.has("moveUncertainty") ? move.uncertainty(data.length("moveUncertainty")) : move);
+                    data.has("settingUncertainty") ? move.settingUncertainty(data.length("settingUncertainty")) : move);
         }
         return data.has("trialCut")
                 ? CentringStep.read(data.one("trialCut", ShopMap::cutFrom))

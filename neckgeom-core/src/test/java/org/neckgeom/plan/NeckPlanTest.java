@@ -222,7 +222,9 @@ class NeckPlanTest {
         refused(
                 () -> of(NeckDesign.named("bare").scale(mm(560)), SampleBench.octaveBlank()),
                 "\"bare\" must have its channel told for a plan, but has none: add .channel(...) or .rod(...)");
-        refused(() -> PLAIN.fenceMoved(FenceMove.toward(mm(1))), "a fence move must follow a trial cut, but fence moved 1 mm toward the cutter came first");
+        refused(
+                () -> PLAIN.fenceMoved(FenceMove.toward(mm(1))),
+                "a fence move must follow a trial cut, but fence moved 1 mm toward the cutter came first");
     }
 
     @Test

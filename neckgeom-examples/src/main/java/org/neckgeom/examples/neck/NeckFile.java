@@ -141,9 +141,7 @@ public final class NeckFile {
 
     @Override
     public boolean equals(Object obj) {
-        return obj instanceof NeckFile other
-                && plan.equals(other.plan)
-                && limits.equals(other.limits);
+        return obj instanceof NeckFile other && plan.equals(other.plan) && limits.equals(other.limits);
     }
 
     @Override

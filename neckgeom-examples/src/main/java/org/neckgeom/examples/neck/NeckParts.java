@@ -93,8 +93,8 @@ final class NeckParts {
         return there.isAbsent()
                 ? Found.of(file)
                 : there.then(section -> AsMadePart.of(section, file.shop())
-                        .then(readings -> section.make(
-                                () -> new NeckFile(file.plan().readings(readings), file.limits()))));
+                        .then(readings ->
+                                section.make(() -> new NeckFile(file.plan().readings(readings), file.limits()))));
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {

@@ -32,13 +32,17 @@ final class ShopPart {
             Lengths.SIZE_OR_NOTHING,
             "smallest step that the calliper shows; contained in reads within when left out");
     static final Key<Amount<Length>> CALLIPER_ZERO = Key.optional(
-            "calliper zero", Lengths.SIZE_OR_NOTHING, "standard uncertainty of the calliper's zero; 0.01 mm when left out");
+            "calliper zero",
+            Lengths.SIZE_OR_NOTHING,
+            "standard uncertainty of the calliper's zero; 0.01 mm when left out");
     static final Key<Amount<Length>> CUT_SCATTER = Key.optional(
             "cut scatter",
             Lengths.SIZE_OR_NOTHING,
             "one standard deviation of where cuts at one setting lie; 0.02 mm when left out");
     static final Key<Integer> SCATTER_FROM = Key.optional(
-            "cut scatter from", Kinds.wholeNumber(2, 1000), "how many cuts it was found from; well known when left out");
+            "cut scatter from",
+            Kinds.wholeNumber(2, 1000),
+            "how many cuts it was found from; well known when left out");
     static final Key<Amount<Length>> MOVE_SCATTER = Key.optional(
             "move scatter",
             Lengths.SIZE_OR_NOTHING,
@@ -128,7 +132,8 @@ final class ShopPart {
         return section.at(SCATTER_FROM).isAbsent()
                 ? bench.cutScatter(section.at(CUT_SCATTER).value())
                 : bench.cutScatter(
-                        section.at(CUT_SCATTER).value(), section.at(SCATTER_FROM).value());
+                        section.at(CUT_SCATTER).value(),
+                        section.at(SCATTER_FROM).value());
     }
 
     private static Shop withFeed(Section section, Shop shop) {
