@@ -17,11 +17,16 @@ println(Centring.of(second).closure());
 println(Centring.of(second).onWidth(inch(2.6440)).offset());
 
 // All the rounds together: what do I know now, and is one more worth it?
-var rounds = CentringRounds.start(centring).moved(mm(0.70)).then(Centring.of(second));
+var rounds = CentringRounds.of(trial).fenceMoved(FenceMove.away(mm(0.70))).trialCut(second);
 println(rounds.estimate());
-println(rounds.chanceWithin(mm(0.05)));
-println(rounds.chanceAfterOneMore(mm(0.05)));
-println(rounds.next(mm(0.05)));
+println(rounds.next(mm(0.1)));
+
+// In the neck blank itself, along its whole channel: here 67.2 mm wide and a little out of parallel.
+var blank = Blank.of(mm(640), mm(67.2), mm(20)).nutAt(mm(200)).outOfParallel(mm(0.06));
+var channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3));
+var inBlank = rounds.inBlank(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))));
+println(inBlank.next(mm(0.1)));
+println(inBlank.place());
 
 // Readings that contradict each other get no advice; what the slot and the piece should be helps to find the slip.
 var slip = TrialCut.walls(mm(30.02), mm(30.05)).slot(mm(6.03)).piece(mm(61.06)).readWithin(mm(0.02));

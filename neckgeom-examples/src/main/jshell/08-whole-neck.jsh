@@ -4,9 +4,9 @@ println(plan);                                   // how its checks stand
 for (var check : plan.checks()) println(check);  // each with what was found, what is allowed, what to do
 
 // A trial cut is read, the fence goes over, a second cut is read: what stands now?
-var read = plan.trialCut(TrialCut.walls(mm(29.84), mm(31.26)).readWithin(mm(0.02))).
-    fenceMoved(mm(-0.70)).
-    trialCut(TrialCut.walls(mm(30.53), mm(30.59)).readWithin(mm(0.02)));
+var read = plan.trialCut(TrialCut.walls(mm(26.78), mm(28.20)).slot(mm(6.02)).piece(mm(61.00))).
+    fenceMoved(FenceMove.away(mm(0.70))).
+    trialCut(TrialCut.walls(mm(27.46), mm(27.52)).slot(mm(6.02)).piece(mm(61.00)));
 println(read.sections().get(0));
 
 // The same as a page with drawings, to hang by the machine.

@@ -29,6 +29,8 @@ public final class Fence implements SaysLengths<Fence> {
     /** Gap between the halves of a split fence, the cutter in its middle; common practice. */
     private static final double USUAL_GAP_MM = 20;
 
+    private static final double USUAL_GAP_IN = 0.75;
+
     private final Build build;
     private final double length;
     private final double outOfLine;
@@ -111,7 +113,8 @@ public final class Fence implements SaysLengths<Fence> {
     }
 
     /**
-     * Returns this split fence with the gap between its halves, the cutter in the middle of it; 20 mm unless given.
+     * Returns this split fence with the gap between its halves, the cutter in the middle of it; 20 mm or 3/4 in unless
+     * given.
      *
      * @param width of the gap, 0 or more, less than the fence's length
      * @return the fence

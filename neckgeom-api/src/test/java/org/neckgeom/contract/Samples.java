@@ -30,7 +30,9 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
@@ -42,6 +44,7 @@ import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * Values of every type, invented for the tests, in groups: the members of a group are made anew, perhaps another way, and
@@ -131,9 +134,31 @@ final class Samples {
                 group(() -> TrialCut.walls(mm(25.4), mm(31)), () -> TrialCut.walls(List.of(inch(1)), List.of(mm(31)))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).slot(mm(6))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).piece(mm(62))),
+                group(() -> TrialCut.walls(mm(25.4), mm(31)).rippedWithBlank(mm(0.04))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).readWithin(mm(0.02))),
                 group(() -> TrialCut.walls(mm(25.4), mm(31)).wallsCorrelated(0.5)),
                 group(() -> TrialCut.walls(List.of(mm(25.4), mm(25.5)), List.of(mm(31), mm(31)))));
+        groups(
+                BenchUncertainty.class,
+                group(
+                        BenchUncertainty::withDefaults,
+                        () -> BenchUncertainty.withDefaults().resolution(mm(0))),
+                group(() -> BenchUncertainty.withDefaults().reading(mm(0.02))),
+                group(() -> BenchUncertainty.withDefaults().resolution(mm(0.01))),
+                group(() -> BenchUncertainty.withDefaults().calliperZero(mm(0.02))),
+                group(() -> BenchUncertainty.withDefaults().cutScatter(mm(0.02))),
+                group(() -> BenchUncertainty.withDefaults().cutScatter(mm(0.02), 10)),
+                group(() -> BenchUncertainty.withDefaults().moveScatter(mm(0.01))));
+        groups(
+                DecisionRule.class,
+                group(
+                        DecisionRule::withDefaults,
+                        () -> DecisionRule.withDefaults().trialCut(1.8)),
+                group(() -> DecisionRule.withDefaults().wantedChance(ShopUnits.percent(90))),
+                group(() -> DecisionRule.withDefaults().spoiledNeck(300)),
+                group(() -> DecisionRule.withDefaults().readingAgain(1)),
+                group(() -> DecisionRule.withDefaults().trialCut(3)),
+                group(() -> DecisionRule.withDefaults().fenceMove(2)));
         groups(
                 Shop.class,
                 group(
@@ -141,6 +166,8 @@ final class Samples {
                         () -> Shop.with(Cutter.straight(mm(6))).leaves(FeelerSet.metric20())),
                 group(() -> Shop.with(Cutter.straight(mm(6))).fence(Fence.onePiece(mm(700)))),
                 group(() -> Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02))),
+                group(() -> Shop.with(Cutter.straight(mm(6)))
+                        .decision(DecisionRule.withDefaults().spoiledNeck(300))),
                 group(() -> Shop.with(Cutter.straight(inch("1/4"))).passes(mm(2), mm(0.5))));
         groups(
                 Blank.class,

@@ -104,6 +104,24 @@ class VerdictTest {
         assertThat(verdict(0.100001, 0, Limits.within(mm(0.1))).call()).isEqualTo(Call.OUTSIDE);
     }
 
+    /** Student's quantiles at Phi(2) = 0.97725, by scipy 1.11 ({@code slot/make.py}): a few readings need a wider band. */
+    @Test
+    void guardBand_growsForFewDegreesOfFreedom() {
+        double[][] table = {{2, 4.526537}, {4, 2.869309}, {9, 2.319806}, {20, 2.133025}};
+        for (double[] row : table) {
+            Verdict<Length> verdict = Verdict.of(Estimate.of(mm(0.05), mm(0.02), row[0]), Limits.within(mm(0.1)));
+
+            assertThat(verdict.guardBand().house()).isCloseTo(0.02 * row[1], within(1e-6));
+        }
+        // Once called within at a chance of 70.5 %: e 0.05, u 0.02, one degree of freedom.
+        assertThat(Verdict.of(Estimate.of(mm(0.05), mm(0.02), 1), Limits.within(mm(0.1)))
+                        .call())
+                .isEqualTo(Call.UNDECIDED);
+        assertThat(Verdict.of(Estimate.of(mm(0), mm(0.02), 4), Limits.within(mm(0.1)))
+                        .toString())
+                .contains("2.87 u on the safe side, 2 u but for 4 degrees of freedom");
+    }
+
     @Test
     void call_usesTheAcceptanceZoneOfTheStandard() {
         // Hole 6 H9, u = 0.004: conformity is proven from 6.008 to 6.022 with k = 2 (ISO 14253-1, computed).

@@ -42,6 +42,7 @@ public final class SetupChecks {
     public static void into(Checks checks) {
         centring(checks.topic("Setting up"));
         rounds(checks);
+        decision(checks);
         leaves(checks);
         channel(checks);
         cutter(checks);
@@ -118,6 +119,37 @@ public final class SetupChecks {
             least.figure(fitted, rounds.estimate().amountMm(), 1e-13)
                     .figure(deviation, rounds.estimate().uncertaintyMm(), 1e-13);
         }
+    }
+
+    private static void decision(Checks checks) {
+        Check chances = checks.check(
+                "chance that the slot keeps its limit along the channel", Source.SCIPY, "setup/slot/cases.csv", Status.LIBRARY, "");
+        chances.of("SlotPlace.chanceWithin", "SlotVerdict.chance");
+        double[] ours = SlotCasesTest.chances();
+        for (int i = 0; i < ours.length; i++) {
+            chances.figure(SlotCasesTest.expectedChances().get(i), ours[i], 1e-6);
+        }
+        double[][] known = {{0, 0.02, 0.1}, {0.02, 0.02, 0.1}, {0.03, 0.02, 0.1}, {0.05, 0.02, 0.15}};
+        double[][] assumed = {{0, 0.01, 0.1}, {0.02, 0.01, 0.1}, {0.03, 0.01, 0.1}, {0, 0.04, 0.1}, {0.02, 0.04, 0.1}};
+        for (double[] row : known) {
+            coverage(checks, "the scatters known", row, 0.01);
+        }
+        for (double[] row : assumed) {
+            coverage(checks, "moves assumed to scatter by 0.02 mm scatter by " + row[1] + " mm", row, 0.05);
+        }
+    }
+
+    /** The share of good necks among those that a decision let be cut, against the chance it claimed of them. */
+    private static void coverage(Checks checks, String what, double[] row, double allowed) {
+        SlotCoverageTest.Sessions seen = SlotCoverageTest.sessions(row[0], row[1], row[2]);
+        checks.check(
+                        "share of necks within " + row[2] + " mm of those let be cut, cuts scatter by " + row[0] + " mm, " + what,
+                        Source.SESSIONS,
+                        "30,000 sessions, SlotCoverageTest",
+                        Status.SIMULATED,
+                        "")
+                .of("SlotVerdict.chance", "CentringRounds.next")
+                .figure(seen.share(), seen.claim(), allowed);
     }
 
     private static void leaves(Checks checks) {

@@ -197,13 +197,26 @@ class SlotCasesTest {
 
     @Test
     void chance_isThatOfTheReference() {
-        List<Double> expected = topic("chance").map(Row::value).toList();
+        List<Double> expected = expectedChances();
+        double[] ours = chances();
+        assertThat(expected).hasSize(ours.length);
+        for (int i = 0; i < ours.length; i++) {
+            assertThat(ours[i]).as("chance " + i).isCloseTo(expected.get(i), within(TOLERANCE));
+        }
+    }
+
+    static List<Double> expectedChances() {
+        return topic("chance").map(Row::value).toList();
+    }
+
+    /** Our chances, in the order of the reference's rows. */
+    static double[] chances() {
         double inf = Double.POSITIVE_INFINITY;
         double[] none = {0, 0};
         double[] ends = {0, 1};
         double[] parts = {0, 0.02, 0.5, 0.98, 1};
         double[] shifts = {0.1, 0.096, 0.0909, 0.0968, 0.0968};
-        double[] ours = {
+        return new double[] {
             new SlotChance(0.05, ends, none, inf).keeps(0, 0, 0.0004, 0, 0),
             new SlotChance(0.05, ends, none, inf).keeps(0.03, 0.03, 0.0004, 0, 0),
             new SlotChance(0.1, ends, none, inf).keeps(0.05, -0.05, 0.0004, 0, 0),
@@ -217,10 +230,6 @@ class SlotCasesTest {
             new SlotChance(0.1, parts, shifts, 6).keeps(0.09, 0.09, 0.0009, 0.01, 0.01),
             new SlotChance(0.1, ends, none, inf).keeps(0.3, 0.3, 0.035 * 0.035, 0, 0)
         };
-        assertThat(expected).hasSize(ours.length);
-        for (int i = 0; i < ours.length; i++) {
-            assertThat(ours[i]).as("chance " + i).isCloseTo(expected.get(i), within(TOLERANCE));
-        }
     }
 
     /** The rows of one session: its first row and those "case above" that follow. */

@@ -28,6 +28,8 @@ public enum Source {
     HIPPARCHUS("Hipparchus", "Hipparchus 4.0.3: 40-digit arithmetic, automatic differentiation, linear solver"),
     STATISTICS("Commons Statistics", "Apache Commons Statistics 1.3, distributions"),
     JTS("JTS", "JTS Topology Suite 1.20.0, plane geometry"),
+    SCIPY("scipy", "numpy and scipy; the scripts are kept beside the table"),
+    SESSIONS("simulated sessions", "invented machines whose truth is known to the test alone"),
     TRADE("the trade", "general texts on making necks: tutorials, build diaries, repair articles");
 
     private final String label;

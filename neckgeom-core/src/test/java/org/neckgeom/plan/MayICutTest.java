@@ -1,0 +1,179 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.BlankOnFence;
+import org.neckgeom.setup.Centring;
+import org.neckgeom.setup.CentringRounds;
+import org.neckgeom.setup.FenceMove;
+import org.neckgeom.setup.SlotVerdict;
+import org.neckgeom.setup.SlotVerdict.Step;
+import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Blank;
+
+/** "May I cut the neck?", asked of whole plans whose readings once got a wrong yes. Each case was computed by hand. */
+class MayICutTest {
+
+    private static final BenchUncertainty BENCH =
+            BenchUncertainty.withDefaults().reading(mm(0.02)).cutScatter(mm(0.02));
+    private static final Shop SHOP = Shop.with(Cutter.straight(mm(6))).uncertainty(BENCH);
+
+    private static Blank blank(double outOfParallel) {
+        return Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(outOfParallel));
+    }
+
+    private static NeckPlan plan(Blank blank, Shop shop) {
+        return NeckPlan.of(SampleNecks.octaveMandolin(), blank, shop).centredWithin(mm(0.1));
+    }
+
+    private static TrialCut cut(double near, double far, double slot, double piece) {
+        return TrialCut.walls(mm(near), mm(far)).slot(mm(slot)).piece(mm(piece));
+    }
+
+    private static PlanCheck channel(NeckPlan plan) {
+        return plan.checks().stream()
+                .filter(check -> check.name().equals("channel centred"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void pieceWiderThanTheBlank_isNotTheBlank() {
+        NeckPlan wider = plan(blank(0.06), SHOP).trialCut(cut(27.79, 27.79, 6.02, 61.60));
+        NeckPlan muchWider = plan(blank(0.06), SHOP).trialCut(cut(30.50, 30.52, 6.02, 67.04));
+
+        // The slot's middle lies 27.79 + 3.01 = 30.80 from the fence, the blank's 30.50.
+        assertThat(wider.slotPlace().offsetMmAt(120)).isCloseTo(0.30, within(1e-9));
+        assertThat(muchWider.slotPlace().offsetMmAt(120)).isCloseTo(3.01, within(1e-9));
+        for (NeckPlan plan : new NeckPlan[] {wider, muchWider}) {
+            assertThat(plan.slot().mayCut()).isFalse();
+            assertThat(channel(plan).outcome()).isEqualTo(Outcome.OPEN);
+            assertThat(plan.slot().move().isTowardTheCutter()).isTrue();
+        }
+        // The same question of the readings alone.
+        assertThat(Centring.of(cut(27.79, 27.79, 6.02, 61.60)).onWidth(mm(61)).offset().amountMm())
+                .isCloseTo(0.30, within(1e-9));
+    }
+
+    @Test
+    void edgesOutOfParallel_areSquaredFirst() {
+        for (double wider : new double[] {1.5, 8}) {
+            NeckPlan plan = plan(blank(wider), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
+
+            // Half of the taper over the 300.5 mm of the channel is over 0.2, twice the limit, whatever the fence does.
+            assertThat(plan.slot().step()).isEqualTo(Step.SQUARE_EDGES);
+            assertThat(channel(plan).outcome()).isEqualTo(Outcome.STOP);
+            assertThat(channel(plan).todo()).startsWith("Plane the blank's edges parallel");
+        }
+        NeckPlan tapered = plan(blank(1.5), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
+        assertThat(tapered.slotPlace().start().amountMm()).isCloseTo(0.137, within(5e-4));
+        assertThat(tapered.slotPlace().end().amountMm()).isCloseTo(-0.215, within(5e-4));
+    }
+
+    @Test
+    void sectionAndCheck_haveOneAnswer() {
+        NeckPlan plan = plan(blank(0.06), SHOP)
+                .trialCut(cut(26.84, 28.26, 6.02, 61.12))
+                .fenceMoved(FenceMove.away(mm(0.71)))
+                .trialCut(cut(27.65, 27.45, 6.02, 61.12));
+        SlotVerdict verdict = plan.slot();
+
+        assertThat(channel(plan).todo()).isEqualTo(verdict.sentence());
+        assertThat(channel(plan).outcome() == Outcome.GOOD).isEqualTo(verdict.mayCut());
+        String section = plan.sections().stream()
+                .filter(s -> s.title().equals("Centring the cutter"))
+                .findFirst()
+                .orElseThrow()
+                .toString();
+        assertThat(section).contains(verdict.toString().lines().findFirst().orElseThrow());
+    }
+
+    @Test
+    void splitFenceOutOfLine_movesTheSlot() {
+        TrialCut centred = cut(27.49, 27.49, 6.02, 61.00);
+        NeckPlan inLine = plan(blank(0), SHOP).trialCut(centred);
+        NeckPlan out = plan(blank(0), SHOP.fence(Fence.split(mm(600), mm(1)))).trialCut(centred);
+
+        assertThat(inLine.slot().mayCut()).isTrue();
+        // slot-cases: a trial piece of 200 mm read at its middle saw 0.909 of the step, the blank sees 0.968 and 0.932 of it.
+        assertThat(out.slotPlace().start().amountMm()).isCloseTo(-0.0587, within(1e-4));
+        assertThat(out.slotPlace().end().amountMm()).isCloseTo(-0.0227, within(1e-4));
+        assertThat(out.slot().mayCut()).isFalse();
+    }
+
+    @Test
+    void twoCutsAtOneSettingDiffer_soAClaimIsLess() {
+        NeckPlan known = plan(blank(0), SHOP.uncertainty(BENCH.cutScatter(mm(0.03)))).trialCut(cut(27.49, 27.49, 6.02, 61.00));
+
+        // u^2 = 0.0003 of the readings, 0.0009 twice; 0.0001 of the blank's width at each end.
+        assertThat(known.slot().chance()).isLessThan(0.965).isGreaterThan(0.9);
+        assertThat(known.slot().chance()).isLessThan(plan(blank(0), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00))
+                .slot()
+                .chance());
+    }
+
+    @Test
+    void wallsAlone_doNotPlaceTheSlotInTheBlank() {
+        NeckPlan plan = plan(blank(0.06), SHOP).trialCut(TrialCut.walls(mm(27.49), mm(27.49)));
+
+        assertThat(plan.slot().step()).isEqualTo(Step.MEASURE_PIECE);
+        assertThat(channel(plan).outcome()).isEqualTo(Outcome.OPEN);
+        NeckPlan ripped = plan(blank(0.06), SHOP)
+                .trialCut(TrialCut.walls(mm(27.49), mm(27.49)).rippedWithBlank(mm(0.02)));
+        assertThat(ripped.slot().chance()).isGreaterThan(0.95);
+    }
+
+    /** Plan and shell are asked the same 10,000 sessions: one answer in step and chance. */
+    @Test
+    @Tag("long")
+    void planAndRounds_agreeInEverySession() {
+        SplittableRandom random = new SplittableRandom(16);
+        for (int session = 0; session < 10_000; session++) {
+            Blank blank = blank(random.nextInt(3) == 0 ? random.nextDouble(-0.4, 0.4) : 0.06);
+            Fence fence = random.nextInt(4) == 0
+                    ? Fence.split(mm(600), mm(random.nextDouble(-0.1, 0.1)))
+                    : random.nextInt(4) == 0 ? Fence.pivoting(mm(800), mm(300), mm(600)) : Fence.onePiece(mm(600));
+            Shop shop = SHOP.fence(fence)
+                    .uncertainty(random.nextBoolean() ? BENCH : BenchUncertainty.withDefaults());
+            NeckPlan plan = plan(blank, shop);
+            CentringRounds rounds = CentringRounds.on(
+                            BlankOnFence.of(blank, plan.design().channel().orElseThrow(), fence))
+                    .bench(shop.uncertainty())
+                    .leaves(shop.leaves());
+            double offset = random.nextDouble(-0.3, 0.3);
+            for (int i = random.nextInt(1, 4); i > 0; i--) {
+                double slip = random.nextInt(12) == 0 ? 0.5 : 0;
+                TrialCut cut = cut(27.49 + offset + slip, 27.49 - offset, 6.02, 61);
+                plan = plan.trialCut(cut);
+                rounds = rounds.trialCut(cut);
+                if (random.nextBoolean()) {
+                    FenceMove move = offset < 0 ? FenceMove.away(mm(-offset)) : FenceMove.toward(mm(offset));
+                    plan = plan.fenceMoved(move);
+                    rounds = rounds.fenceMoved(move);
+                    offset = random.nextDouble(-0.05, 0.05);
+                }
+            }
+            SlotVerdict ofPlan = plan.slot();
+            SlotVerdict ofRounds = rounds.next(mm(0.1));
+            assertThat(ofPlan.step()).as("session " + session).isEqualTo(ofRounds.step());
+            assertThat(Double.compare(ofPlan.chance(), ofRounds.chance()))
+                    .as("session " + session)
+                    .isZero();
+            if (session % 100 == 0) {
+                assertThat(channel(plan).outcome() == Outcome.GOOD).isEqualTo(ofPlan.mayCut());
+            }
+        }
+    }
+}
