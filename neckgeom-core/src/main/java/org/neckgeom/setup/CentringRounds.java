@@ -173,10 +173,10 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         if (step.move().isPresent() && !isCutBefore) {
             throw new IllegalArgumentException("a fence move must follow a trial cut, but " + step + " came first");
         }
-        if (step.isReadAgain() && (steps.isEmpty() || steps.get(steps.size() - 1).cut().isEmpty())) {
-            throw new IllegalArgumentException(
-                    "a cut read again must follow that cut, but " + (isCutBefore ? "a fence move" : "nothing")
-                            + " came before it");
+        if (step.isReadAgain()
+                && (steps.isEmpty() || steps.get(steps.size() - 1).cut().isEmpty())) {
+            throw new IllegalArgumentException("a cut read again must follow that cut, but "
+                    + (isCutBefore ? "a fence move" : "nothing") + " came before it");
         }
         return new CentringRounds(
                 Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
@@ -236,7 +236,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
                 ? SlotPlace.alike(state.mean(), variance, nu, style)
-                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu).in(style);
+                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu)
+                        .in(style);
     }
 
     /** The setting that one cut and the best move after it are expected to leave. */
@@ -255,9 +256,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
     private double readingVariance() {
-        return session.state != null
-                ? session.readingVariance
-                : (run == null ? 0.5 : 0.75) * Session.single(bench);
+        return session.state != null ? session.readingVariance : (run == null ? 0.5 : 0.75) * Session.single(bench);
     }
 
     /** Each end's own part of the offset: half of what the blank's width is read to there. */
@@ -347,7 +346,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
         most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
         if (run != null) {
-            double taper = Math.abs(run.widthMm(run.channel().endMm()) - run.widthMm(run.channel().startMm()));
+            double taper = Math.abs(run.widthMm(run.channel().endMm())
+                    - run.widthMm(run.channel().startMm()));
             most = most(most, SlotVerdict.Cause.TAPER, taper / 4);
             most = most(most, SlotVerdict.Cause.FENCE, place.shiftRangeMm() / 2);
         }
@@ -356,6 +356,15 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     private static Limiting most(Limiting so, SlotVerdict.Cause cause, double mm) {
         return mm > so.mm ? new Limiting(cause, mm) : so;
+    }
+
+    /**
+     * Returns the check of each cut's readings, with the bench's calliper and the number of cuts that were checked.
+     *
+     * @return one for each trial cut and each reading again, in the order of the steps
+     */
+    public List<Closure> closures() {
+        return session.closures.stream().map(closure -> closure.in(style)).toList();
     }
 
     /**
@@ -404,8 +413,12 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
                 .count();
         Report report = Report.titled(
                         "Centring rounds: " + (session.state == null ? "nothing known of the slot yet" : estimate()))
-                .row("rounds", Words.count(cuts, "trial cut", "trial cuts") + ", " + Words.count((int) moves, "move", "moves"))
-                .row("cut scatter", style.small(bench.cutScatterMm()) + (bench.isCutScatterDefault() ? ", common practice" : ""))
+                .row(
+                        "rounds",
+                        Words.count(cuts, "trial cut", "trial cuts") + ", " + Words.count((int) moves, "move", "moves"))
+                .row(
+                        "cut scatter",
+                        style.small(bench.cutScatterMm()) + (bench.isCutScatterDefault() ? ", common practice" : ""))
                 .row("move scatter", style.small(bench.moveScatterMm()));
         session.notes.forEach(report::note);
         return report.toString();

@@ -249,7 +249,7 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
                 chosen,
                 choice,
                 contradiction,
-                closure,
+                closure == null ? null : closure.in(other),
                 cause,
                 causeMm,
                 move.in(other),
@@ -290,12 +290,13 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
         return switch (step()) {
             case CUT -> "cut the neck: " + now;
             case MOVE ->
-                "move the " + move + ": " + Numbers.percent(chanceAfterMove()) + " chance of being " + limit
-                        + " then, " + Numbers.percent(chance()) + " now";
+                "move the " + move + ": " + Numbers.percent(chanceAfterMove()) + " chance of being " + limit + " then, "
+                        + Numbers.percent(chance()) + " now";
             case READ_AGAIN ->
-                contradiction == null
-                        ? "read the same cut again: " + now
-                        : "read the same cut again: " + contradictory();
+                "read the same cut again: "
+                        + (contradiction != null
+                                ? contradictory()
+                                : closure != null && closure.warns() ? closure.warning() : now);
             case TRIAL_CUT ->
                 contradiction != null
                         ? "make another trial cut, the fence untouched: " + contradictory()
@@ -307,8 +308,8 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
             case CHECK_MOVE ->
                 "check which way the fence was moved: the cut lies where it would after the opposite move";
             case SQUARE_EDGES ->
-                "plane the blank's edges parallel: no setting of the fence keeps " + limit
-                        + " along the channel, " + Numbers.percent(reach()) + " chance at best";
+                "plane the blank's edges parallel: no setting of the fence keeps " + limit + " along the channel, "
+                        + Numbers.percent(reach()) + " chance at best";
             case TAPERED_STRIP ->
                 "run the blank on a strip that tapers as the blank does: no setting of the fence keeps " + limit
                         + " along the channel, " + Numbers.percent(reach()) + " chance at best";
@@ -332,7 +333,7 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
 
     private String contradictory() {
         return contradiction == Contradiction.READINGS
-                ? Objects.requireNonNull(closure).toString().lines().findFirst().orElseThrow()
+                ? Objects.requireNonNull(closure).whatIsWrong()
                 : "it does not lie where the cuts and moves before it put it";
     }
 

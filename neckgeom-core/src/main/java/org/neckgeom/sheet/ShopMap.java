@@ -27,7 +27,9 @@ final class ShopMap {
                 .put("fence", fence(shop.fence()))
                 .put("leaves", leaves(shop.leaves()))
                 .quantity("repeatability", shop.repeatability())
-                .put("uncertainty", uncertainty(shop.uncertainty(), shop.cutter().style()))
+                .put(
+                        "uncertainty",
+                        uncertainty(shop.uncertainty(), shop.cutter().style()))
                 .put("decision", decision(shop.decision()))
                 .quantity("deepestPass", shop.deepestPass())
                 .quantity("lastPass", shop.lastPass());
@@ -40,10 +42,15 @@ final class ShopMap {
         Shop shop = Shop.with(data.one("cutter", ShopMap::cutterFrom))
                 .fence(data.one("fence", ShopMap::fenceFrom))
                 .leaves(data.one("leaves", ShopMap::leavesFrom))
-                .uncertainty(data.has("uncertainty")
-                        ? data.one("uncertainty", source -> uncertaintyFrom(source, data.length("repeatability")))
-                        : BenchUncertainty.withDefaults().reading(data.length("repeatability")))
-                .decision(data.has("decision") ? data.one("decision", ShopMap::decisionFrom) : DecisionRule.withDefaults())
+                .uncertainty(
+                        data.has("uncertainty")
+                                ? data.one(
+                                        "uncertainty", source -> uncertaintyFrom(source, data.length("repeatability")))
+                                : BenchUncertainty.withDefaults().reading(data.length("repeatability")))
+                .decision(
+                        data.has("decision")
+                                ? data.one("decision", ShopMap::decisionFrom)
+                                : DecisionRule.withDefaults())
                 .passes(data.length("deepestPass"), data.length("lastPass"));
         return data.has("feed") || data.has("turning")
                 ? shop.feed(data.quantity("feed", DataUnits.SPEED), data.quantity("turning", DataUnits.FREQUENCY))
@@ -121,8 +128,7 @@ final class ShopMap {
                 DataMap.empty().put("build", DataSource.word(fence.build())).length("length", fence.lengthMm(), style);
         return switch (fence.build()) {
             case ONE_PIECE -> data;
-            case SPLIT ->
-                data.length("outOfLine", fence.outOfLineMm(), style).length("gap", fence.gapMm(), style);
+            case SPLIT -> data.length("outOfLine", fence.outOfLineMm(), style).length("gap", fence.gapMm(), style);
             case PIVOTING ->
                 data.length("cutterFromPivot", fence.cutterFromPivotMm(), style)
                         .length("stopFromPivot", fence.stopFromPivotMm(), style);
@@ -188,8 +194,12 @@ final class ShopMap {
         DataMap data = DataMap.empty()
                 .putAll("fenceWall", StockMap.quantities(cut.fenceReadingsMm(), style.unit()))
                 .putAll("farWall", StockMap.quantities(cut.farReadingsMm(), style.unit()));
-        cut.slot().ifPresent(width -> data.length("slot", width.valueHouse(), style));
-        cut.piece().ifPresent(width -> data.length("piece", width.valueHouse(), style));
+        if (cut.slot().isPresent()) {
+            data.putAll("slot", StockMap.quantities(cut.slotReadingsMm(), style.unit()));
+        }
+        if (cut.piece().isPresent()) {
+            data.putAll("piece", StockMap.quantities(cut.pieceReadingsMm(), style.unit()));
+        }
         cut.ripScatter().ifPresent(scatter -> data.quantity("ripScatter", scatter));
         cut.repeatability().ifPresent(u -> data.quantity("repeatability", u));
         return data.number("wallCorrelation", cut.wallCorrelation());
@@ -199,8 +209,8 @@ final class ShopMap {
         List<Amount<Length>> fence = data.quantities("fenceWall", DataUnits.LENGTH);
         List<Amount<Length>> far = data.quantities("farWall", DataUnits.LENGTH);
         TrialCut cut = TrialCut.walls(fence, far).wallsCorrelated(data.number("wallCorrelation"));
-        cut = data.has("slot") ? cut.slot(data.length("slot")) : cut;
-        cut = data.has("piece") ? cut.piece(data.length("piece")) : cut;
+        cut = data.has("slot") ? cut.slot(data.quantities("slot", DataUnits.LENGTH)) : cut;
+        cut = data.has("piece") ? cut.piece(data.quantities("piece", DataUnits.LENGTH)) : cut;
         cut = data.has("ripScatter") ? cut.rippedWithBlank(data.length("ripScatter")) : cut;
         return data.has("repeatability") ? cut.readWithin(data.length("repeatability")) : cut;
     }

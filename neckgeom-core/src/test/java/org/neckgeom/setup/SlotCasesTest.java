@@ -22,6 +22,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -33,6 +34,7 @@ import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.units.Amount;
 
 /**
  * The slot's place and the one decision against {@code slot/cases.csv}: computed apart from the library by {@code make.py}
@@ -54,8 +56,11 @@ class SlotCasesTest {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(SlotCasesTest.class.getResourceAsStream("/setup/slot/cases.csv")),
                 StandardCharsets.UTF_8))) {
-            in.lines().skip(2).map(SlotCasesTest::fields).forEach(f -> rows.add(
-                    new Row(Integer.parseInt(f.get(0)), f.get(1), f.get(2), f.get(3), f.get(4))));
+            in.lines()
+                    .skip(2)
+                    .map(SlotCasesTest::fields)
+                    .forEach(
+                            f -> rows.add(new Row(Integer.parseInt(f.get(0)), f.get(1), f.get(2), f.get(3), f.get(4))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -109,15 +114,15 @@ class SlotCasesTest {
         for (Row row : topic("taper").filter(r -> r.input.contains("; x ")).toList()) {
             double wider = Double.parseDouble(row.input.replaceAll(".*x 120; ([0-9.]+) wider.*", "$1"));
             double x = Double.parseDouble(row.input.replaceAll(".*; x ([0-9.]+)$", "$1"));
-            Blank blank = Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(wider)).nutAt(mm(200));
+            Blank blank =
+                    Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(wider)).nutAt(mm(200));
             SlotPlace place = SlotPlace.of(run(blank, Fence.onePiece(mm(600))), 30.5, 0, 0, 1);
 
             assertThat(place.offsetMmAt(x)).as(row.input).isCloseTo(row.value(), within(TOLERANCE));
         }
         Blank tapered = Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(1.5)).nutAt(mm(200));
         BlankOnFence run = run(tapered, Fence.onePiece(mm(600)));
-        assertThat(30.5 - run.centredSettingMm())
-                .isCloseTo(expected("taper", "best move", ""), within(TOLERANCE));
+        assertThat(30.5 - run.centredSettingMm()).isCloseTo(expected("taper", "best move", ""), within(TOLERANCE));
         assertThat(Math.abs(run.centred().offsetMmAt(3)))
                 .isCloseTo(expected("taper", "|e| at both ends", ""), within(TOLERANCE));
     }
@@ -137,7 +142,8 @@ class SlotCasesTest {
             double x = Double.parseDouble(row.input.replaceAll(".*; x ([0-9.]+)$", "$1"));
             DoubleUnaryOperator edge = z -> q * (1 - ((z - 120) / 320) * ((z - 120) / 320));
 
-            // 400 places in a half of the fence against the reference's 20,000: the parabola's sag between them is 1e-7.
+            // 400 places in a half of the fence against the reference's 20,000: the parabola's sag between them is
+            // 1e-7.
             assertThat(new Riding(-200, 440, true, 300, 300, 0, 0, edge).at(x))
                     .as(row.input)
                     .isCloseTo(row.value(), within(3e-6));
@@ -147,7 +153,9 @@ class SlotCasesTest {
     @Test
     void riding_onASplitFenceIsTheClosedForm() {
         int seen = 0;
-        for (Row row : topic("split fence").filter(r -> r.input.contains("still to come")).toList()) {
+        for (Row row : topic("split fence")
+                .filter(r -> r.input.contains("still to come"))
+                .toList()) {
             double s = number(row.input, "proud by (-?[0-9.]+)");
             double past = number(row.input, "([0-9.]+) past the cutter");
             double left = number(row.input, "([0-9.]+) still to come");
@@ -255,7 +263,8 @@ class SlotCasesTest {
             switch (figure.getKey()) {
                 case "chance" -> assertThat(chosen.chance()).isCloseTo(value(figure), within(TOLERANCE));
                 case "best" -> assertThat(chosen.move()).isCloseTo(value(figure), within(TOLERANCE));
-                // The reference has the callipers' zeros in the readings of this one; the text that goes with it does not.
+                // The reference has the callipers' zeros in the readings of this one; the text that goes with it does
+                // not.
                 case "reach" ->
                     assertThat(chosen.reach()).isCloseTo(zerosApart ? 0.999624 : value(figure), within(TOLERANCE));
                 case "expected" -> costs(figure.getValue(), chosen, zerosApart);
@@ -295,7 +304,7 @@ class SlotCasesTest {
         };
     }
 
-    private static double number(String text, String pattern) {
+    static double number(String text, String pattern) {
         Matcher found = Pattern.compile(pattern).matcher(text);
         assertThat(found.find()).as(pattern + " in " + text).isTrue();
         return Double.parseDouble(found.group(1));
@@ -345,11 +354,13 @@ class SlotCasesTest {
 
         private static TrialCut cut(String step) {
             int times = step.contains(" x") ? (int) number(step, " x([0-9]+)") : 1;
-            TrialCut cut = TrialCut.walls(
-                            Collections.nCopies(times, mm(number(step, "a ([0-9.]+)"))),
-                            Collections.nCopies(times, mm(number(step, "b ([0-9.]+)"))))
-                    .slot(mm(number(step, "d ([0-9.]+)")));
-            return step.contains(" W ") ? cut.piece(mm(number(step, "W ([0-9.]+)"))) : cut;
+            TrialCut cut = TrialCut.walls(readings(step, times, "a"), readings(step, times, "b"))
+                    .slot(readings(step, times, "d"));
+            return step.contains(" W ") ? cut.piece(readings(step, times, "W")) : cut;
+        }
+
+        private static List<Amount<Length>> readings(String step, int times, String of) {
+            return Collections.nCopies(times, mm(number(step, of + " ([0-9.]+)")));
         }
 
         SlotChoice choice() {
@@ -384,8 +395,8 @@ class SlotCasesTest {
             }
             double[] parts = Arrays.stream(stations).map(x -> (x - 3) / 300.5).toArray();
             double limit = number(input.toLowerCase(Locale.ROOT), " l ([0-9.]+) u_c");
-            DecisionRule rule = DecisionRule.withDefaults()
-                    .wantedChance(percent(input.startsWith("chance 0.90") ? 90 : 95));
+            DecisionRule rule =
+                    DecisionRule.withDefaults().wantedChance(percent(input.startsWith("chance 0.90") ? 90 : 95));
             return new SlotChoice(facts, new SlotChance(limit, parts, shifts, nu), rule, wanted -> wanted);
         }
     }

@@ -37,9 +37,14 @@ final class ReadingsPart {
             "the wall on the fence side, read once or several times");
     static final Key<List<Amount<Length>>> FAR_WALL =
             Key.needed("far wall", Kinds.oneOrMore(Lengths.SIZE, MOST_READINGS), "the wall on the far side");
-    static final Key<Amount<Length>> SLOT =
-            Key.optional("slot", Lengths.SIZE, "the slot's width, if read: lets the readings be checked");
-    static final Key<Amount<Length>> PIECE = Key.optional("piece", Lengths.SIZE, "the test piece's width, if read");
+    static final Key<List<Amount<Length>>> SLOT = Key.optional(
+            "slot",
+            Kinds.oneOrMore(Lengths.SIZE, MOST_READINGS),
+            "the slot's width, if read, once or several times: lets the readings be checked");
+    static final Key<List<Amount<Length>>> PIECE = Key.optional(
+            "piece",
+            Kinds.oneOrMore(Lengths.SIZE, MOST_READINGS),
+            "the test piece's width, if read, once or several times");
     static final Key<Amount<Length>> RIPPED = Key.optional(
             "ripped with blank",
             Lengths.SIZE_OR_NOTHING,
@@ -48,8 +53,7 @@ final class ReadingsPart {
             "reads within", Lengths.SIZE, "one standard deviation of one reading; the shop's when left out");
 
     static final Shape ROUND =
-            Shape.of(
-            "one trial cut", TOWARD, AWAY, AGAIN, FENCE_WALL, FAR_WALL, SLOT, PIECE, RIPPED, READS_WITHIN);
+            Shape.of("one trial cut", TOWARD, AWAY, AGAIN, FENCE_WALL, FAR_WALL, SLOT, PIECE, RIPPED, READS_WITHIN);
 
     /** All rounds, in the order in which they were made. */
     static final Kind<List<Section>> ROUNDS = Kinds.listOf(ROUND, 1, MOST_ROUNDS);
@@ -63,7 +67,8 @@ final class ReadingsPart {
         }
         boolean whole = rounds.stream().allMatch(Found::isThere);
         return whole
-                ? Found.of(rounds.stream().flatMap(round -> round.value().stream()).toList())
+                ? Found.of(
+                        rounds.stream().flatMap(round -> round.value().stream()).toList())
                 : Found.unusable();
     }
 
@@ -105,8 +110,9 @@ final class ReadingsPart {
                     + (again ? "again" : "a move of the fence"));
         }
         if (toward && away || again && (toward || away)) {
-            throw new IllegalArgumentException("a trial cut must have one of moved toward cutter, moved away from cutter and"
-                    + " again before it, or none where the fence was not touched, but has several");
+            throw new IllegalArgumentException(
+                    "a trial cut must have one of moved toward cutter, moved away from cutter and"
+                            + " again before it, or none where the fence was not touched, but has several");
         }
         return toward
                 ? Optional.of(FenceMove.toward(section.at(TOWARD).value()))
