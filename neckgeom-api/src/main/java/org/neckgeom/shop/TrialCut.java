@@ -20,8 +20,11 @@ import org.neckgeom.units.ShopUnit;
  * side, such as {@code walls 29.84 and 31.26 mm, read within 0.02 mm}. Immutable.
  *
  * <p>The slot's width and the piece's width may be read too; then the readings can be checked against each other. Each
- * may be read several times. Unless told, a single reading on wood repeats to {@link #USUAL_REPEATABILITY_MM}, and
+ * may be read several times. Unless given, a single reading on wood repeats to {@link #USUAL_REPEATABILITY_MM}, and
  * several readings speak for themselves (GUM 4.2, Type A).
+ *
+ * <p>Readings that no slip explains are refused: a wall longer than the piece, a slot wider than it, or walls and slot that
+ * differ from it by more than {@link #LARGEST_MISFIT} of its width.
  */
 public final class TrialCut implements SaysLengths<TrialCut> {
 
@@ -37,6 +40,9 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public static final double DEFAULT_RESOLUTION_MM = 0.01;
 
+    /** By how much of the piece's width walls and slot may differ from it; a larger misfit is another piece (common practice). */
+    public static final double LARGEST_MISFIT = 0.2;
+
     private static final double[] READ_ONCE = {};
     private static final double NOT_READ = Double.NaN;
     private static final double NOT_TOLD = Double.NaN;
@@ -45,10 +51,12 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     private final double farMm;
     private final double slotMm;
     private final double pieceMm;
-    /** The readings of a wall that was read several times; a wall read once has its reading in its mean alone. */
+    /** The readings of what was read several times; what was read once has its reading in its mean alone. */
     private final double[] fence;
 
     private final double[] far;
+    private final double[] slot;
+    private final double[] piece;
     private final double repeatability;
     private final double correlation;
     private final double ripScatter;
@@ -61,6 +69,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
             double pieceMm,
             double[] fence,
             double[] far,
+            double[] slot,
+            double[] piece,
             double repeatability,
             double correlation,
             double ripScatter,
@@ -71,6 +81,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         this.pieceMm = pieceMm;
         this.fence = fence;
         this.far = far;
+        this.slot = slot;
+        this.piece = piece;
         this.repeatability = repeatability;
         this.correlation = correlation;
         this.ripScatter = ripScatter;
@@ -88,7 +100,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double a = HouseUnits.mmPositive(fenceSide, "fence wall");
         double b = HouseUnits.mmPositive(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide).unit();
-        return new TrialCut(a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, NOT_TOLD, 0, NOT_READ, unit);
+        return new TrialCut(
+                a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, READ_ONCE, READ_ONCE, NOT_TOLD, 0, NOT_READ, unit);
     }
 
     /**
@@ -102,8 +115,19 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         double[] a = readings(fenceSide, "fence wall");
         double[] b = readings(farSide, "far wall");
         ShopUnit<Length> unit = LengthStyle.of(fenceSide.get(0)).unit();
-        TrialCut cut =
-                new TrialCut(mean(a), mean(b), NOT_READ, NOT_READ, several(a), several(b), NOT_TOLD, 0, NOT_READ, unit);
+        TrialCut cut = new TrialCut(
+                mean(a),
+                mean(b),
+                NOT_READ,
+                NOT_READ,
+                several(a),
+                several(b),
+                READ_ONCE,
+                READ_ONCE,
+                NOT_TOLD,
+                0,
+                NOT_READ,
+                unit);
         // Readings too far apart to have a scatter are refused here, not when they are printed.
         cut.fenceWall();
         cut.farWall();
@@ -113,23 +137,105 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     /**
      * Returns this trial cut with the slot's width read as well.
      *
-     * @param width more than 0
+     * @param width more than 0, less than the piece
      * @return the trial cut
+     * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut slot(Quantity<Length> width) {
-        double d = HouseUnits.mmPositive(width, "slot width");
-        return new TrialCut(fenceMm, farMm, d, pieceMm, fence, far, repeatability, correlation, ripScatter, unit);
+        return withSlot(HouseUnits.mmPositive(width, "slot width"), READ_ONCE);
+    }
+
+    /**
+     * Returns this trial cut with the slot's width read several times as well.
+     *
+     * @param widths one or more readings, each more than 0
+     * @return the trial cut
+     * @throws IllegalArgumentException if their mean is impossible beside the other readings
+     */
+    public TrialCut slot(List<? extends Quantity<Length>> widths) {
+        double[] d = readings(widths, "slot width");
+        TrialCut cut = withSlot(mean(d), several(d));
+        cut.slot(); // as of walls: refused here, not when it is printed
+        return cut;
+    }
+
+    private TrialCut withSlot(double d, double[] all) {
+        return new TrialCut(
+                        fenceMm,
+                        farMm,
+                        d,
+                        pieceMm,
+                        fence,
+                        far,
+                        all,
+                        piece,
+                        repeatability,
+                        correlation,
+                        ripScatter,
+                        unit)
+                .possible();
     }
 
     /**
      * Returns this trial cut with the test piece's width read as well.
      *
-     * @param width more than 0
+     * @param width more than either wall and the slot
      * @return the trial cut
+     * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut piece(Quantity<Length> width) {
-        double w = HouseUnits.mmPositive(width, "piece width");
-        return new TrialCut(fenceMm, farMm, slotMm, w, fence, far, repeatability, correlation, ripScatter, unit);
+        return withPiece(HouseUnits.mmPositive(width, "piece width"), READ_ONCE);
+    }
+
+    /**
+     * Returns this trial cut with the test piece's width read several times as well.
+     *
+     * @param widths one or more readings, each more than 0
+     * @return the trial cut
+     * @throws IllegalArgumentException if their mean is impossible beside the other readings
+     */
+    public TrialCut piece(List<? extends Quantity<Length>> widths) {
+        double[] w = readings(widths, "piece width");
+        TrialCut cut = withPiece(mean(w), several(w));
+        cut.piece();
+        return cut;
+    }
+
+    private TrialCut withPiece(double w, double[] all) {
+        return new TrialCut(
+                        fenceMm, farMm, slotMm, w, fence, far, slot, all, repeatability, correlation, ripScatter, unit)
+                .possible();
+    }
+
+    /** This cut, unless no slip of the eye or the pen explains its readings. */
+    private TrialCut possible() {
+        if (Double.isNaN(pieceMm)) {
+            return this;
+        }
+        fitsThePiece("fence wall", fenceMm, "longer");
+        fitsThePiece("far wall", farMm, "longer");
+        fitsThePiece("slot", slotMm, "wider");
+        boolean hasSlot = !Double.isNaN(slotMm);
+        double sum = fenceMm + farMm + (hasSlot ? slotMm : 0);
+        double off = hasSlot ? Math.abs(sum - pieceMm) : sum - pieceMm;
+        if (off > LARGEST_MISFIT * pieceMm) {
+            String walls =
+                    "fence wall " + exactly(fenceMm) + (hasSlot ? ", far wall " : " and far wall ") + exactly(farMm);
+            throw new IllegalArgumentException(walls + (hasSlot ? " and slot " + exactly(slotMm) : "") + " make "
+                    + exactly(sum) + ", but the piece is " + exactly(pieceMm) + ". Read all of them again.");
+        }
+        return this;
+    }
+
+    private void fitsThePiece(String name, double mm, String longer) {
+        if (mm > pieceMm) {
+            throw new IllegalArgumentException(name + " " + exactly(mm) + " is " + longer + " than the piece, "
+                    + exactly(pieceMm) + ". Read both again.");
+        }
+    }
+
+    private String exactly(double mm) {
+        return Amount.ofHouse(mm, unit).exactly();
     }
 
     /**
@@ -141,7 +247,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut rippedWithBlank(Quantity<Length> scatter) {
         double r = HouseUnits.mmNotNegative(scatter, "rip scatter");
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, r, unit);
+        return new TrialCut(
+                fenceMm, farMm, slotMm, pieceMm, fence, far, slot, piece, repeatability, correlation, r, unit);
     }
 
     /**
@@ -162,7 +269,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut readWithin(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
-        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, u, correlation, ripScatter, unit);
+        return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, slot, piece, u, correlation, ripScatter, unit);
     }
 
     /**
@@ -178,7 +285,18 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                     "correlation of the walls must be between -1 and 1, but was " + Numbers.plain(coefficient));
         }
         return new TrialCut(
-                fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, coefficient + 0.0, ripScatter, unit);
+                fenceMm,
+                farMm,
+                slotMm,
+                pieceMm,
+                fence,
+                far,
+                slot,
+                piece,
+                repeatability,
+                coefficient + 0.0,
+                ripScatter,
+                unit);
     }
 
     /**
@@ -202,19 +320,19 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     /**
      * Returns the slot's width, if it was read.
      *
-     * @return the reading with its standard uncertainty, or nothing
+     * @return the mean of its readings with its standard uncertainty, or nothing
      */
     public Optional<Estimate<Length>> slot() {
-        return Double.isNaN(slotMm) ? Optional.empty() : Optional.of(readOnce(slotMm));
+        return Double.isNaN(slotMm) ? Optional.empty() : Optional.of(estimate(slotMm, slot));
     }
 
     /**
      * Returns the test piece's width, if it was read.
      *
-     * @return the reading with its standard uncertainty, or nothing
+     * @return the mean of its readings with its standard uncertainty, or nothing
      */
     public Optional<Estimate<Length>> piece() {
-        return Double.isNaN(pieceMm) ? Optional.empty() : Optional.of(readOnce(pieceMm));
+        return Double.isNaN(pieceMm) ? Optional.empty() : Optional.of(estimate(pieceMm, piece));
     }
 
     /**
@@ -233,6 +351,43 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public double[] farReadingsMm() {
         return far.length == 0 ? new double[] {farMm} : far.clone();
+    }
+
+    /**
+     * Returns the readings of the slot's width, in mm.
+     *
+     * @return a fresh array, empty when it was not read
+     */
+    public double[] slotReadingsMm() {
+        return slot.length == 0 && !Double.isNaN(slotMm) ? new double[] {slotMm} : slot.clone();
+    }
+
+    /**
+     * Returns the readings of the piece's width, in mm.
+     *
+     * @return a fresh array, empty when it was not read
+     */
+    public double[] pieceReadingsMm() {
+        return piece.length == 0 && !Double.isNaN(pieceMm) ? new double[] {pieceMm} : piece.clone();
+    }
+
+    /**
+     * Returns the question whether the right piece was read, where its width is far from that of the blank: by more than
+     * {@link #LARGEST_MISFIT} of the blank's. Without the piece's width, walls and slot together are asked about.
+     *
+     * @param blankWidth more than 0
+     * @return a question with both figures; nothing where the widths are near, or the piece's is not known
+     */
+    public Optional<String> question(Quantity<Length> blankWidth) {
+        double blank = HouseUnits.mmPositive(blankWidth, "blank width");
+        boolean isRead = !Double.isNaN(pieceMm);
+        double width = isRead ? pieceMm : fenceMm + slotMm + farMm;
+        if (!(Math.abs(width - blank) > LARGEST_MISFIT * blank)) {
+            return Optional.empty();
+        }
+        String found = isRead ? "the piece was read as " : "walls and slot make a piece of ";
+        return Optional.of(found + style().brief(width) + ", the blank is " + style().brief(blank)
+                + ": was the right piece read?");
     }
 
     /**
@@ -313,7 +468,18 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     public TrialCut in(LengthStyle other) {
         ShopUnit<Length> itsUnit = Objects.requireNonNull(other, "style").unit();
         return new TrialCut(
-                fenceMm, farMm, slotMm, pieceMm, fence, far, repeatability, correlation, ripScatter, itsUnit);
+                fenceMm,
+                farMm,
+                slotMm,
+                pieceMm,
+                fence,
+                far,
+                slot,
+                piece,
+                repeatability,
+                correlation,
+                ripScatter,
+                itsUnit);
     }
 
     @Override
@@ -325,6 +491,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                 && Double.compare(pieceMm, other.pieceMm) == 0
                 && Arrays.equals(fence, other.fence)
                 && Arrays.equals(far, other.far)
+                && Arrays.equals(slot, other.slot)
+                && Arrays.equals(piece, other.piece)
                 && Double.compare(repeatability, other.repeatability) == 0
                 && Double.compare(correlation, other.correlation) == 0
                 && Double.compare(ripScatter, other.ripScatter) == 0;
@@ -339,6 +507,8 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                 pieceMm,
                 Arrays.hashCode(fence),
                 Arrays.hashCode(far),
+                Arrays.hashCode(slot),
+                Arrays.hashCode(piece),
                 repeatability,
                 correlation,
                 ripScatter);

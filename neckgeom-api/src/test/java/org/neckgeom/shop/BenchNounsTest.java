@@ -92,7 +92,7 @@ class BenchNounsTest {
     @Test
     void fence_namesItsBuild() {
         assertThat(Fence.onePiece(mm(600))).hasToString("one-piece fence, 600 mm");
-        assertThat(Fence.split(inch(24), thou(4))).
+        assertThat(Fence.split(inch(24), thou(4)))
                 .hasToString("split fence, 24 in, halves out of line by 0.004 in, gap 0.75 in");
         assertThat(Fence.pivoting(mm(600), mm(300), mm(570)))
                 .hasToString("pivoting fence, 600 mm, cutter 300 mm and stop 570 mm from the pivot");

@@ -127,4 +127,62 @@ class TrialCutTest {
                 () -> cut.wallsCorrelated(Double.NaN),
                 "correlation of the walls must be between -1 and 1, but was NaN");
     }
+
+    @Test
+    void slotAndPiece_readSeveralTimes() {
+        TrialCut cut = TrialCut.walls(mm(30), mm(31))
+                .slot(List.of(mm(6), mm(6.02)))
+                .piece(List.of(mm(67), mm(67.02), mm(67.01), mm(67.01)))
+                .readWithin(mm(0.02));
+
+        assertThat(cut.slot().orElseThrow().valueHouse()).isCloseTo(6.01, within(1e-12));
+        assertThat(cut.piece().orElseThrow().uncertaintyHouse()).isCloseTo(0.01, within(1e-15));
+        assertThat(cut.slotReadingsMm()).containsExactly(6, 6.02);
+        assertThat(cut.pieceReadingsMm()).hasSize(4);
+        assertThat(TrialCut.walls(mm(30), mm(31)).slotReadingsMm()).isEmpty();
+        assertThat(TrialCut.walls(mm(30), mm(31)).piece(mm(67)).pieceReadingsMm())
+                .containsExactly(67);
+        assertThat(cut).isNotEqualTo(cut.piece(mm(67.01))).isEqualTo(cut.slot(List.of(mm(6), mm(6.02))));
+        refused(() -> cut.slot(List.of()), "slot width must be read once or more, but there was no reading");
+    }
+
+    @Test
+    void impossibleReadings_areRefusedInOneSentence() {
+        TrialCut walls = TrialCut.walls(mm(3), mm(61));
+
+        refused(() -> walls.piece(mm(3)), "far wall 61 mm is longer than the piece, 3 mm. Read both again.");
+        refused(
+                () -> TrialCut.walls(inch(3), inch(1)).piece(inch(2.5)),
+                "fence wall 3 in is longer than the piece, 2.5 in. Read both again.");
+        TrialCut narrow = TrialCut.walls(mm(1), mm(1));
+        String wide = "slot 6 mm is wider than the piece, 5 mm. Read both again.";
+        refused(() -> narrow.slot(mm(6)).piece(mm(5)), wide);
+        refused(() -> narrow.piece(mm(5)).slot(mm(6)), wide);
+        refused(
+                () -> TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(85)),
+                "fence wall 30 mm, far wall 31 mm and slot 6 mm make 67 mm, but the piece is 85 mm. Read all of them again.");
+        refused(
+                () -> TrialCut.walls(mm(30), mm(31)).piece(mm(50)),
+                "fence wall 30 mm and far wall 31 mm make 61 mm, but the piece is 50 mm. Read all of them again.");
+        // A slip of two digits is left to the closure, and walls alone may leave any slot.
+        assertThat(TrialCut.walls(mm(30), mm(31)).slot(mm(6)).piece(mm(76)).piece())
+                .isPresent();
+        assertThat(TrialCut.walls(mm(10), mm(10)).piece(mm(76)).piece()).isPresent();
+    }
+
+    /** By hand: a fifth of a blank of 61 mm is 12.2 mm. */
+    @Test
+    void question_asksForThePieceOnlyWhereItIsFarFromTheBlank() {
+        TrialCut walls = TrialCut.walls(mm(34), mm(34));
+
+        assertThat(walls.question(mm(61))).isEmpty();
+        assertThat(walls.slot(mm(5.1)).question(mm(61))).isEmpty();
+        assertThat(walls.slot(mm(5.3)).question(mm(61)))
+                .contains("walls and slot make a piece of 73.3 mm, the blank is 61 mm: was the right piece read?");
+        assertThat(walls.piece(mm(73.1)).question(mm(61))).isEmpty();
+        assertThat(walls.piece(mm(74)).question(mm(61)))
+                .contains("the piece was read as 74 mm, the blank is 61 mm: was the right piece read?");
+        assertThat(TrialCut.walls(mm(20), mm(20)).piece(mm(48)).question(mm(61)))
+                .isPresent();
+    }
 }

@@ -1,6 +1,7 @@
 package org.neckgeom.plan;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
@@ -10,6 +11,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.CentringStep;
+import org.neckgeom.setup.Closure;
 import org.neckgeom.setup.CutterLoad;
 import org.neckgeom.setup.HeadAtFence;
 import org.neckgeom.setup.Pass;
@@ -79,11 +81,20 @@ final class SetUpParts {
                 ? plan.slotPlace().worst().toString()
                 : verdict.contradiction().isPresent() ? "readings and moves contradict each other" : "not read yet";
         return PlanPart.of(
-                draft, new PlanCheck("channel centred", outcome, found, limits.toString(), verdict.sentence()));
+                draft,
+                new PlanCheck("channel centred", outcome, found, limits.toString(), verdict.sentence() + asked(plan)));
+    }
+
+    /** The question as a sentence that follows another. */
+    private static String asked(NeckPlan plan) {
+        return question(plan)
+                .map(text -> " " + Character.toUpperCase(text.charAt(0)) + text.substring(1))
+                .orElse("");
     }
 
     /** Everything read and moved so far. */
     private static void record(NeckPlan plan, PlanSection.Draft draft) {
+        Iterator<Closure> closures = plan.rounds().closures().iterator();
         int cuts = 0;
         for (CentringStep step : plan.steps()) {
             if (step.cut().isEmpty()) {
@@ -93,10 +104,20 @@ final class SetUpParts {
             cuts += step.isReadAgain() ? 0 : 1;
             Centring centring = Centring.of(step.cut().get()).in(plan.style());
             draft.row("cut " + cuts + (step.isReadAgain() ? " again" : ""), centring.offset());
-            if (centring.closure().isComplete() || !centring.closure().closes()) {
-                draft.row("", centring.closure());
+            Closure closure = closures.next();
+            if (closure.isComplete() || closure.outcome() != Closure.Outcome.CLOSES) {
+                draft.row("", closure);
             }
         }
+        question(plan).ifPresent(draft::note);
+    }
+
+    /** Whether the right piece was read, where its width is far from the blank's; asked of the last cut. */
+    private static Optional<String> question(NeckPlan plan) {
+        return plan.steps().stream()
+                .flatMap(step -> step.cut().stream())
+                .reduce((before, last) -> last)
+                .flatMap(cut -> cut.in(plan.style()).question(plan.blank().width()));
     }
 
     private static Passes passes(Shop shop) {

@@ -7,18 +7,23 @@ import java.util.List;
 /**
  * Which reading of a trial cut is most likely wrong when they do not close.
  *
- * <p>Each reading in turn is taken to be wrong by an unknown amount, or all readings of one thing by
- * the same amount, and the misfit (chi-square) of everything else is found. Four single readings tell
- * nothing: without any one of them the other three always agree. What tells are repeated readings of
- * one thing that disagree, and what the slot (the cutter) and the piece (the blank) should be. A
- * reading stays suspect while its misfit is within {@link #ODDS} of the least.
+ * <p>Each reading in turn is taken to be wrong by an unknown amount, and the misfit (chi-square) of everything else is found.
+ * That all readings of one thing are wrong by the same amount (a tilted piece) is possible too, but the rarer the more they
+ * are: {@link #SAME_SLIP_AGAIN}. Four single readings show nothing: without any one of them the other three always agree.
+ * What shows something are repeated readings: they clear what they agree on, and blame what they disagree on; and what the
+ * slot (the cutter) and the piece (the blank) should be. A reading stays suspect while its misfit is within {@link #ODDS} of the
+ * least. Single walls are never set apart: both enter with plus.
  */
 final class Blame {
 
-    /** Difference in chi-square that counts as telling: odds of exp(6/2), 20 to 1, for normal errors. */
+    /** Difference in chi-square that clears a reading: odds of exp(6/2), 20 to 1, for normal errors. */
     static final double ODDS = 6;
 
+    /** Chi-square of making the same slip in one more reading, 2 ln(100): one in a hundred, common practice. */
+    static final double SAME_SLIP_AGAIN = 9.2;
+
     private final double u;
+    private double zeros;
     private final List<Part> parts = new ArrayList<>();
 
     private Blame(double u) {
@@ -49,7 +54,13 @@ final class Blame {
         return this;
     }
 
-    /** Tells what a part should be from elsewhere, with its standard uncertainty. */
+    /** Gives the variance that the callipers' zeros add to the sum of all parts. */
+    Blame zeros(double variance) {
+        zeros = variance;
+        return this;
+    }
+
+    /** Gives what a part should be from elsewhere, with its standard uncertainty. */
     Blame shouldBe(TrialReading reading, double value, double uncertainty) {
         Part part = part(reading);
         part.elsewhere = value;
@@ -103,9 +114,9 @@ final class Blame {
     }
 
     private double misfit(Part freed, int odd) {
-        double misfit = 0;
+        double misfit = odd < 0 ? (freed.readings.length - 1) * SAME_SLIP_AGAIN : 0;
         double closure = 0;
-        double variance = 0;
+        double variance = zeros;
         for (Part part : parts) {
             Known known = part == freed ? part.without(odd, u) : part.whole(u);
             misfit += known.misfit;

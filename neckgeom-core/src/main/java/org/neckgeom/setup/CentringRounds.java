@@ -359,6 +359,15 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     }
 
     /**
+     * Returns the check of each cut's readings, with the bench's calliper and the number of cuts that were checked.
+     *
+     * @return one for each trial cut and each reading again, in the order of the steps
+     */
+    public List<Closure> closures() {
+        return session.closures.stream().map(closure -> closure.in(style)).toList();
+    }
+
+    /**
      * Returns the closure check of the last cut whose readings contradict each other.
      *
      * @return nothing where the last cut's readings close

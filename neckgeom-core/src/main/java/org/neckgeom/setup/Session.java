@@ -29,7 +29,7 @@ final class Session {
     private final @Nullable BlankOnFence run;
     private final double cutVariance;
     private int innovations;
-    private int closures;
+    private int checkedCuts;
 
     @Nullable
     SettingState state;
@@ -58,6 +58,9 @@ final class Session {
 
     @Nullable
     Closure lastClosure;
+
+    /** The check of each cut's readings, in the order of the record. */
+    final List<Closure> closures = new ArrayList<>();
 
     final List<String> notes = new ArrayList<>();
     private double firstPiece = Double.NaN;
@@ -94,7 +97,7 @@ final class Session {
         for (CentringStep step : steps) {
             if (step.cut().isPresent()) {
                 cuts += step.isReadAgain() ? 0 : 1;
-                session.closures += closure(step.cut().get()).isComplete() && !step.isReadAgain() ? 1 : 0;
+                session.checkedCuts += session.closure(step.cut().get()).isChecked() && !step.isReadAgain() ? 1 : 0;
             }
         }
         session.innovations = Math.max(1, cuts - 1);
@@ -114,8 +117,12 @@ final class Session {
         return x * x;
     }
 
-    private static Closure closure(TrialCut cut) {
-        return Closure.of(cut, cut.style());
+    private Closure closure(TrialCut cut) {
+        return Closure.of(withRepeatability(cut)).bench(bench).inSession(Math.max(1, checkedCuts));
+    }
+
+    private TrialCut withRepeatability(TrialCut given) {
+        return given.repeatability().isPresent() ? given : given.readWithin(ShopUnit.MILLIMETRE.of(bench.readingMm()));
     }
 
     private void moved(FenceMove move) {
@@ -130,17 +137,17 @@ final class Session {
     }
 
     private void read(TrialCut given, boolean again) {
-        TrialCut cut =
-                given.repeatability().isPresent() ? given : given.readWithin(ShopUnit.MILLIMETRE.of(bench.readingMm()));
+        TrialCut cut = withRepeatability(given);
         Closure closure = closure(cut);
         lastClosure = closure;
+        closures.add(closure);
         isPieceMissing = false;
-        if (!closure.closes(closures)) {
+        if (!closure.closes()) {
             contradiction = SlotVerdict.Contradiction.READINGS;
             notes.add("a cut is left out until it is read again: its readings do not add up");
             return;
         }
-        isWarned = closure.warns(closures);
+        isWarned = closure.warns();
         Optional<Seen> maybe = seen(cut);
         if (maybe.isEmpty()) {
             isPieceMissing = true;

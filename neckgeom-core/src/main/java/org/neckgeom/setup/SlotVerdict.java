@@ -248,7 +248,7 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
                 chosen,
                 choice,
                 contradiction,
-                closure,
+                closure == null ? null : closure.in(other),
                 cause,
                 causeMm,
                 move.in(other),
@@ -291,9 +291,10 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
                 "move the " + move + ": " + Numbers.percent(chanceAfterMove()) + " chance of being " + limit + " then, "
                         + Numbers.percent(chance()) + " now";
             case READ_AGAIN ->
-                contradiction == null
-                        ? "read the same cut again: " + now
-                        : "read the same cut again: " + contradictory();
+                "read the same cut again: "
+                        + (contradiction != null
+                                ? contradictory()
+                                : closure != null && closure.warns() ? closure.warning() : now);
             case TRIAL_CUT ->
                 contradiction != null
                         ? "make another trial cut, the fence untouched: " + contradictory()
@@ -330,7 +331,7 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
 
     private String contradictory() {
         return contradiction == Contradiction.READINGS
-                ? Objects.requireNonNull(closure).toString().lines().findFirst().orElseThrow()
+                ? Objects.requireNonNull(closure).whatIsWrong()
                 : "it does not lie where the cuts and moves before it put it";
     }
 

@@ -195,8 +195,12 @@ final class ShopMap {
         DataMap data = DataMap.empty()
                 .putAll("fenceWall", StockMap.quantities(cut.fenceReadingsMm(), style.unit()))
                 .putAll("farWall", StockMap.quantities(cut.farReadingsMm(), style.unit()));
-        cut.slot().ifPresent(width -> data.length("slot", width.valueHouse(), style));
-        cut.piece().ifPresent(width -> data.length("piece", width.valueHouse(), style));
+        if (cut.slot().isPresent()) {
+            data.putAll("slot", StockMap.quantities(cut.slotReadingsMm(), style.unit()));
+        }
+        if (cut.piece().isPresent()) {
+            data.putAll("piece", StockMap.quantities(cut.pieceReadingsMm(), style.unit()));
+        }
         cut.ripScatter().ifPresent(scatter -> data.quantity("ripScatter", scatter));
         cut.repeatability().ifPresent(u -> data.quantity("repeatability", u));
         return data.number("wallCorrelation", cut.wallCorrelation());
@@ -206,8 +210,8 @@ final class ShopMap {
         List<Amount<Length>> fence = data.quantities("fenceWall", DataUnits.LENGTH);
         List<Amount<Length>> far = data.quantities("farWall", DataUnits.LENGTH);
         TrialCut cut = TrialCut.walls(fence, far).wallsCorrelated(data.number("wallCorrelation"));
-        cut = data.has("slot") ? cut.slot(data.length("slot")) : cut;
-        cut = data.has("piece") ? cut.piece(data.length("piece")) : cut;
+        cut = data.has("slot") ? cut.slot(data.quantities("slot", DataUnits.LENGTH)) : cut;
+        cut = data.has("piece") ? cut.piece(data.quantities("piece", DataUnits.LENGTH)) : cut;
         cut = data.has("ripScatter") ? cut.rippedWithBlank(data.length("ripScatter")) : cut;
         return data.has("repeatability") ? cut.readWithin(data.length("repeatability")) : cut;
     }

@@ -41,6 +41,7 @@ public final class SetupChecks {
     @SuppressWarnings("exports") // a package of the tests
     public static void into(Checks checks) {
         centring(checks.topic("Setting up"));
+        closure(checks);
         rounds(checks);
         decision(checks);
         leaves(checks);
@@ -81,6 +82,39 @@ public final class SetupChecks {
                                     Limits.between(mm(Rows.number(row, "lower")), mm(Rows.number(row, "upper"))))
                             .probability(),
                     1e-11);
+        }
+    }
+
+    /** How often a reading that is wrong is caught, and readings that are right are not. */
+    private static void closure(Checks checks) {
+        int trials = 20_000;
+        for (String stage : new String[] {"warn", "refuse"}) {
+            for (String m : new String[] {"1", "4"}) {
+                for (String wrongBy : new String[] {"0", "0.05", "0.1", "0.15", "0.2", "0.5"}) {
+                    Map<String, String> row = Rows.of("/setup/slot/closure-power.csv").stream()
+                            .filter(r ->
+                                    r.get("rule").equals("new") && r.get("nu").equals("inf"))
+                            .filter(r ->
+                                    r.get("m").equals(m) && r.get("wrong_by").equals(wrongBy))
+                            .findFirst()
+                            .orElseThrow();
+                    ClosurePower.Rates rates = ClosurePower.of(
+                            Integer.parseInt(m), Double.POSITIVE_INFINITY, Double.parseDouble(wrongBy), trials, 5);
+                    double share = Rows.number(row, stage);
+                    Check power = checks.check(
+                            "closure, " + m + (m.equals("1") ? " cut" : " cuts") + ", one reading wrong by " + wrongBy
+                                    + " mm: share " + (stage.equals("warn") ? "warned of" : "refused"),
+                            Source.NUMPY,
+                            "setup/slot/closure-power.csv",
+                            Status.SIMULATED,
+                            "");
+                    power.of("Closure.outcome");
+                    power.figure(
+                            share,
+                            stage.equals("warn") ? rates.warned() : rates.refused(),
+                            ClosurePowerTest.fourErrors(share, trials, 400_000));
+                }
+            }
         }
     }
 

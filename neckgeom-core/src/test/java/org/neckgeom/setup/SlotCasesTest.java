@@ -22,6 +22,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -33,6 +34,7 @@ import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.units.Amount;
 
 /**
  * The slot's place and the one decision against {@code slot/cases.csv}: computed apart from the library by {@code make.py}
@@ -313,7 +315,7 @@ class SlotCasesTest {
         };
     }
 
-    private static double number(String text, String pattern) {
+    static double number(String text, String pattern) {
         Matcher found = Pattern.compile(pattern).matcher(text);
         assertThat(found.find()).as(pattern + " in " + text).isTrue();
         return Double.parseDouble(found.group(1));
@@ -363,11 +365,13 @@ class SlotCasesTest {
 
         private static TrialCut cut(String step) {
             int times = step.contains(" x") ? (int) number(step, " x([0-9]+)") : 1;
-            TrialCut cut = TrialCut.walls(
-                            Collections.nCopies(times, mm(number(step, "a ([0-9.]+)"))),
-                            Collections.nCopies(times, mm(number(step, "b ([0-9.]+)"))))
-                    .slot(mm(number(step, "d ([0-9.]+)")));
-            return step.contains(" W ") ? cut.piece(mm(number(step, "W ([0-9.]+)"))) : cut;
+            TrialCut cut = TrialCut.walls(readings(step, times, "a"), readings(step, times, "b"))
+                    .slot(readings(step, times, "d"));
+            return step.contains(" W ") ? cut.piece(readings(step, times, "W")) : cut;
+        }
+
+        private static List<Amount<Length>> readings(String step, int times, String of) {
+            return Collections.nCopies(times, mm(number(step, of + " ([0-9.]+)")));
         }
 
         SlotChoice choice() {

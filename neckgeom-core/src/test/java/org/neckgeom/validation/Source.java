@@ -23,6 +23,7 @@ public enum Source {
     GAUGE_BLOCKS("gauge-block notes", "makers' notes on stacking 81-piece inch and metric sets"),
     BEAMS("beam theory", "closed forms of Euler and Bernoulli's beam, evaluated with 20 digits"),
     MPMATH("mpmath", "mpmath 1.3.0 with 20 to 60 digits; the script is kept beside the table"),
+    NUMPY("numpy", "simulation with a seed; the script is kept beside the table"),
     DECIMAL("decimal arithmetic", "java.math.BigDecimal"),
     INDRIYA("Indriya", "Indriya 2.2.4, conversions by rational numbers; our own do not use them"),
     HIPPARCHUS("Hipparchus", "Hipparchus 4.0.3: 40-digit arithmetic, automatic differentiation, linear solver"),

@@ -5,7 +5,9 @@ public enum Status {
     PUBLISHED("published", "printed in the source named; seen there or in a text that reproduces it"),
     LIBRARY("library", "computed during the test by a general library of another make"),
     EXACT("exact arithmetic", "computed with 20 to 60 digits, its script beside the table, or a closed form"),
-    SIMULATED("simulation", "counted in simulated work, by a seeded generator"),
+    SIMULATED(
+            "simulation",
+            "counted in simulated work by a seeded generator; two simulations differ by up to four standard errors"),
     PRACTICE("common practice", "a figure of the trade, not of a standard"),
     MEMORY("memory", "printed in the source named, written down from memory and not seen");
 

@@ -37,9 +37,14 @@ final class ReadingsPart {
             "the wall on the fence side, read once or several times");
     static final Key<List<Amount<Length>>> FAR_WALL =
             Key.needed("far wall", Kinds.oneOrMore(Lengths.SIZE, MOST_READINGS), "the wall on the far side");
-    static final Key<Amount<Length>> SLOT =
-            Key.optional("slot", Lengths.SIZE, "the slot's width, if read: lets the readings be checked");
-    static final Key<Amount<Length>> PIECE = Key.optional("piece", Lengths.SIZE, "the test piece's width, if read");
+    static final Key<List<Amount<Length>>> SLOT = Key.optional(
+            "slot",
+            Kinds.oneOrMore(Lengths.SIZE, MOST_READINGS),
+            "the slot's width, if read, once or several times: lets the readings be checked");
+    static final Key<List<Amount<Length>>> PIECE = Key.optional(
+            "piece",
+            Kinds.oneOrMore(Lengths.SIZE, MOST_READINGS),
+            "the test piece's width, if read, once or several times");
     static final Key<Amount<Length>> RIPPED = Key.optional(
             "ripped with blank",
             Lengths.SIZE_OR_NOTHING,
