@@ -70,11 +70,16 @@ final class SetUpParts {
         }
         SlotVerdict verdict = plan.slot();
         Limits<Length> limits = Limits.within(plan.centredWithin());
-        boolean isKnown = !Double.isNaN(verdict.chance());
+        boolean isKnown = verdict.chance().isPresent();
         if (isKnown) {
             draft.row("in the blank", plan.slotPlace());
         }
-        draft.row("limit", isKnown ? limits + ", chance " + Numbers.percent(verdict.chance()) : limits.toString())
+        draft.row(
+                        "limit",
+                        isKnown
+                                ? limits + ", chance "
+                                        + Numbers.percent(verdict.chance().getAsDouble())
+                                : limits.toString())
                 .row("next", verdict);
         Outcome outcome = verdict.mayCut() ? Outcome.GOOD : verdict.isStop() ? Outcome.STOP : Outcome.OPEN;
         String found = isKnown

@@ -38,7 +38,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     private final @Nullable BlankOnFence run;
     private final @Nullable FeelerSet leaves;
     private final LengthStyle style;
-    final Session session;
+    final Evidence evidence;
 
     private CentringRounds(
             List<CentringStep> steps,
@@ -53,7 +53,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         this.run = run;
         this.leaves = leaves;
         this.style = style;
-        this.session = Session.of(steps, bench, run);
+        this.evidence = Session.of(steps, bench, run);
     }
 
     /**
@@ -63,7 +63,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return the rounds so far, printed in its unit
      */
     public static CentringRounds of(TrialCut first) {
-        return none(first.style()).trialCut(first);
+        return none(Objects.requireNonNull(first, "trial cut").style()).trialCut(first);
     }
 
     /**
@@ -206,11 +206,11 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     }
 
     private SettingState state() {
-        if (session.state == null) {
+        if (evidence.state() == null) {
             throw new ArithmeticException("no trial cut yet shows where the slot lies"
-                    + (session.isPieceMissing ? ": measure the test piece too" : ""));
+                    + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
         }
-        return session.state;
+        return evidence.state();
     }
 
     /**
@@ -230,8 +230,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return the place; without a blank, in a piece as wide as the trial pieces
      */
     public SlotPlace place() {
-        SettingState state = session.state != null ? session.state : expected();
-        double known = session.biasVariance + (run == null ? 0 : run.stripVariance());
+        SettingState state = evidence.state() != null ? evidence.state() : expected();
+        double known = evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
         double variance = state.variance() + cutVariance() + known;
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
@@ -256,7 +256,9 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
     private double readingVariance() {
-        return session.state != null ? session.readingVariance : (run == null ? 0.5 : 0.75) * Session.single(bench);
+        return evidence.state() != null
+                ? evidence.readingVariance()
+                : (run == null ? 0.5 : 0.75) * Session.single(bench);
     }
 
     /** Each end's own part of the offset: half of what the blank's width is read to there. */
@@ -277,13 +279,13 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         SlotPlace place = place();
         SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
         SlotChoice.Chosen chosen = choice.choose();
-        SlotVerdict.Step step = session.step(chosen.step());
-        boolean isKnown = session.contradiction == null && session.state != null;
+        SlotVerdict.Step step = evidence.step(chosen.step());
+        boolean isKnown = evidence.contradiction() == null && evidence.state() != null;
         if (!isKnown) {
             double nan = Double.NaN;
             chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach());
         }
-        FenceMove move = session.state == null ? FenceMove.toward(shown.amount(0)) : move().in(shown);
+        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : move().in(shown);
         StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
         LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
                 ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
@@ -292,8 +294,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         return new SlotVerdict(
                 chosen,
                 isKnown ? choice : null,
-                session.contradiction,
-                session.lastClosure,
+                evidence.contradiction(),
+                evidence.lastClosure(),
                 limiting.cause,
                 limiting.mm,
                 move,
@@ -301,21 +303,21 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
                 stack,
                 bench.isCutScatterDefault(),
                 bench.cutScatterMm(),
-                session.cuts == 0,
+                evidence.cuts() == 0,
                 limitMm,
                 shown);
     }
 
     SlotChoice.Facts facts() {
-        double known = session.biasVariance + (run == null ? 0 : run.stripVariance());
+        double known = evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
         double u = widthUncertainty();
         return new SlotChoice.Facts(
-                session.state,
-                session.before,
-                session.isRead,
-                session.readingsOfLastCut,
-                session.cuts,
-                session.isWarned,
+                evidence.state(),
+                evidence.before(),
+                evidence.isRead(),
+                evidence.readingsOfLastCut(),
+                evidence.cuts(),
+                evidence.isWarned(),
                 readingVariance(),
                 cutVariance(),
                 known,
@@ -342,7 +344,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     private Limiting limiting(SlotPlace place) {
         Limiting most = new Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
-        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(session.biasVariance));
+        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance()));
         most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
         most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
         if (run != null) {
@@ -364,7 +366,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return one for each trial cut and each reading again, in the order of the steps
      */
     public List<Closure> closures() {
-        return session.closures.stream().map(closure -> closure.in(style)).toList();
+        return evidence.closures().stream().map(closure -> closure.in(style)).toList();
     }
 
     /**
@@ -373,8 +375,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return nothing where the last cut's readings close
      */
     public Optional<Closure> misread() {
-        return session.contradiction == SlotVerdict.Contradiction.READINGS
-                ? Optional.ofNullable(session.lastClosure)
+        return evidence.contradiction() == SlotVerdict.Contradiction.READINGS
+                ? Optional.ofNullable(evidence.lastClosure())
                 : Optional.empty();
     }
 
@@ -412,7 +414,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
                 .filter(s -> s.cut().isPresent() && !s.isReadAgain())
                 .count();
         Report report = Report.titled(
-                        "Centring rounds: " + (session.state == null ? "nothing known of the slot yet" : estimate()))
+                        "Centring rounds: " + (evidence.state() == null ? "nothing known of the slot yet" : estimate()))
                 .row(
                         "rounds",
                         Words.count(cuts, "trial cut", "trial cuts") + ", " + Words.count((int) moves, "move", "moves"))
@@ -420,7 +422,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
                         "cut scatter",
                         style.small(bench.cutScatterMm()) + (bench.isCutScatterDefault() ? ", common practice" : ""))
                 .row("move scatter", style.small(bench.moveScatterMm()));
-        session.notes.forEach(report::note);
+        evidence.notes().forEach(report::note);
         return report.toString();
     }
 }

@@ -31,11 +31,9 @@ final class Session {
     private int innovations;
     private int checkedCuts;
 
-    @Nullable
-    SettingState state;
+    private @Nullable SettingState state;
 
-    @Nullable
-    SettingState before;
+    private @Nullable SettingState before;
 
     /** The odd cut: its distance and variance, while it is kept apart. */
     private @Nullable Seen odd;
@@ -45,24 +43,23 @@ final class Session {
     private int leftOut;
     private @Nullable Seen last;
 
-    boolean isRead;
-    int readingsOfLastCut;
-    int cuts;
-    boolean isWarned;
+    private boolean isRead;
+    private int readingsOfLastCut;
+    private int cuts;
+    private boolean isWarned;
     private boolean isEachWallReadTwice;
-    boolean isPieceMissing;
-    double readingVariance;
-    double biasVariance;
+    private boolean isPieceMissing;
+    private double readingVariance;
+    private double biasVariance;
 
-    SlotVerdict.@Nullable Contradiction contradiction;
+    private SlotVerdict.@Nullable Contradiction contradiction;
 
-    @Nullable
-    Closure lastClosure;
+    private @Nullable Closure lastClosure;
 
     /** The check of each cut's readings, in the order of the record. */
-    final List<Closure> closures = new ArrayList<>();
+    private final List<Closure> closures = new ArrayList<>();
 
-    final List<String> notes = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
     private double firstPiece = Double.NaN;
 
     /** One cut as it was read: the setting it shows, the variance of its readings and how well that is known. */
@@ -91,7 +88,7 @@ final class Session {
         this.cutVariance = bench.cutScatterMm() * bench.cutScatterMm();
     }
 
-    static Session of(List<CentringStep> steps, BenchUncertainty bench, @Nullable BlankOnFence run) {
+    static Evidence of(List<CentringStep> steps, BenchUncertainty bench, @Nullable BlankOnFence run) {
         Session session = new Session(bench, run);
         int cuts = 0;
         for (CentringStep step : steps) {
@@ -105,7 +102,25 @@ final class Session {
             step.move().ifPresent(session::moved);
             step.cut().ifPresent(cut -> session.read(cut, step.isReadAgain()));
         }
-        return session;
+        return session.evidence();
+    }
+
+    private Evidence evidence() {
+        return new Evidence(
+                state,
+                before,
+                isRead,
+                readingsOfLastCut,
+                isEachWallReadTwice,
+                cuts,
+                isWarned,
+                isPieceMissing,
+                readingVariance,
+                biasVariance,
+                contradiction,
+                lastClosure,
+                List.copyOf(closures),
+                List.copyOf(notes));
     }
 
     /** Variance of one reading. */
@@ -232,20 +247,6 @@ final class Session {
         if (resets > 1 || leftOut > 1 && 5 * leftOut > cuts) {
             contradiction = SlotVerdict.Contradiction.FENCE_LOST;
         }
-    }
-
-    /** The decision's step where the record itself decides. */
-    SlotVerdict.Step step(SlotVerdict.Step chosen) {
-        if (contradiction == null) {
-            return isPieceMissing ? SlotVerdict.Step.MEASURE_PIECE : chosen;
-        }
-        return switch (contradiction) {
-            case READINGS -> SlotVerdict.Step.READ_AGAIN;
-            case DIRECTION -> SlotVerdict.Step.CHECK_MOVE;
-            case SETTING ->
-                readingsOfLastCut > 1 || isEachWallReadTwice ? SlotVerdict.Step.TRIAL_CUT : SlotVerdict.Step.READ_AGAIN;
-            case FENCE_LOST -> SlotVerdict.Step.CANNOT;
-        };
     }
 
     /** What a cut shows of the setting; nothing where only its walls were read and it is to be judged in a blank. */

@@ -2,6 +2,7 @@ package org.neckgeom.setup;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -171,10 +172,14 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
     /**
      * Returns the chance that the neck's slot is within the limit along the whole channel if it were cut now.
      *
-     * @return a ratio in [0, 1]; NaN before the first cut and where a contradiction leaves nothing to compute it from
+     * @return a ratio in [0, 1]; nothing before the first cut and where a contradiction leaves nothing to compute it from
      */
-    public double chance() {
-        return chosen.chance();
+    public OptionalDouble chance() {
+        return known(chosen.chance());
+    }
+
+    private static OptionalDouble known(double value) {
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     /**
@@ -207,10 +212,10 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
     /**
      * Returns the chance after the move, by the feeler gauges where there are any, without another cut.
      *
-     * @return a ratio in [0, 1]; NaN before the first cut
+     * @return a ratio in [0, 1]; nothing where there is no chance now
      */
-    public double chanceAfterMove() {
-        return chosen.afterMove();
+    public OptionalDouble chanceAfterMove() {
+        return known(chosen.afterMove());
     }
 
     /**
@@ -226,11 +231,13 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
      * Returns the expected cost of a step, a spoiled neck being 1.
      *
      * @param of one of CUT, READ_AGAIN, MOVE, TRIAL_CUT
-     * @return more than 0; NaN where the step is not offered
+     * @return more than 0; nothing where the step is not offered
      */
-    public double expectedCost(Step of) {
+    public OptionalDouble expectedCost(Step of) {
         int place = Objects.requireNonNull(of, "step").ordinal();
-        return choice == null || place > Step.TRIAL_CUT.ordinal() ? Double.NaN : choice.costs(chosen)[place];
+        return choice == null || place > Step.TRIAL_CUT.ordinal()
+                ? OptionalDouble.empty()
+                : known(choice.costs(chosen)[place]);
     }
 
     /**
@@ -266,8 +273,8 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
         return obj instanceof SlotVerdict other
                 && step() == other.step()
                 && contradiction == other.contradiction
-                && Double.compare(chance(), other.chance()) == 0
-                && Double.compare(chanceAfterMove(), other.chanceAfterMove()) == 0
+                && chance().equals(other.chance())
+                && chanceAfterMove().equals(other.chanceAfterMove())
                 && Double.compare(reach(), other.reach()) == 0
                 && cause == other.cause
                 && move.equals(other.move)
@@ -284,12 +291,13 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
     /** Returns the step and its reason in one line. */
     String line() {
         String limit = "within " + style.brief(limitMm);
-        String now = Double.isNaN(chance()) ? "" : Numbers.percent(chance()) + " chance of being " + limit;
+        String now =
+                Double.isNaN(chosen.chance()) ? "" : Numbers.percent(chosen.chance()) + " chance of being " + limit;
         return switch (step()) {
             case CUT -> "cut the neck: " + now;
             case MOVE ->
-                "move the " + move + ": " + Numbers.percent(chanceAfterMove()) + " chance of being " + limit + " then, "
-                        + Numbers.percent(chance()) + " now";
+                "move the " + move + ": " + Numbers.percent(chosen.afterMove()) + " chance of being " + limit
+                        + " then, " + Numbers.percent(chosen.chance()) + " now";
             case READ_AGAIN ->
                 "read the same cut again: "
                         + (contradiction != null
@@ -353,7 +361,7 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
                 report.note("make ten trial cuts at one setting and give their standard deviation, or widen the limit");
             }
         }
-        if (isCutScatterDefault && !Double.isNaN(chance())) {
+        if (isCutScatterDefault && !Double.isNaN(chosen.chance())) {
             report.note("scatter of cuts taken as " + style.small(cutScatterMm)
                     + " (common practice): ten cuts at one setting would show it");
         }

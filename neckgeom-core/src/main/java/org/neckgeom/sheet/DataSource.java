@@ -172,6 +172,11 @@ final class DataSource {
         return all(key, source -> source.amount(units));
     }
 
+    /** A list, or a single quantity in its place: what was read once used to be written alone. */
+    <Q extends Quantity<Q>> List<Amount<Q>> oneOrMore(String key, DataUnits<Q> units) {
+        return told(key) instanceof List<?> ? quantities(key, units) : List.of(quantity(key, units));
+    }
+
     private <Q extends Quantity<Q>> Amount<Q> amount(DataUnits<Q> units) {
         Amount<Q> amount = Amount.of(number(DataMap.VALUE), unit(DataMap.UNIT, units, units.units()));
         return has(DataMap.PRINTED_IN)

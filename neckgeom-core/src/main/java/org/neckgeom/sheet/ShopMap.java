@@ -84,19 +84,19 @@ final class ShopMap {
     private static DataMap decision(DecisionRule rule) {
         return DataMap.empty()
                 .number("wantedChance", rule.wantedChance())
-                .number("spoiledNeck", rule.spoiledNeckCost())
-                .number("readingAgain", rule.readingAgainCost())
-                .number("trialCut", rule.trialCutCost())
-                .number("fenceMove", rule.fenceMoveCost());
+                .number("spoiledNeckCost", rule.spoiledNeckCost())
+                .number("readingAgainCost", rule.readingAgainCost())
+                .number("trialCutCost", rule.trialCutCost())
+                .number("fenceMoveCost", rule.fenceMoveCost());
     }
 
     private static DecisionRule decisionFrom(DataSource data) {
         return DecisionRule.withDefaults()
                 .wantedChance(Amount.ofHouse(data.number("wantedChance"), ShopUnit.PERCENT))
-                .spoiledNeck(data.number("spoiledNeck"))
-                .readingAgain(data.number("readingAgain"))
-                .trialCut(data.number("trialCut"))
-                .fenceMove(data.number("fenceMove"));
+                .spoiledNeck(data.number("spoiledNeckCost"))
+                .readingAgain(data.number("readingAgainCost"))
+                .trialCut(data.number("trialCutCost"))
+                .fenceMove(data.number("fenceMoveCost"));
     }
 
     private static DataMap cutter(Cutter cutter) {
@@ -210,8 +210,8 @@ final class ShopMap {
         List<Amount<Length>> fence = data.quantities("fenceWall", DataUnits.LENGTH);
         List<Amount<Length>> far = data.quantities("farWall", DataUnits.LENGTH);
         TrialCut cut = TrialCut.walls(fence, far).wallsCorrelated(data.number("wallCorrelation"));
-        cut = data.has("slot") ? cut.slot(data.quantities("slot", DataUnits.LENGTH)) : cut;
-        cut = data.has("piece") ? cut.piece(data.quantities("piece", DataUnits.LENGTH)) : cut;
+        cut = data.has("slot") ? cut.slot(data.oneOrMore("slot", DataUnits.LENGTH)) : cut;
+        cut = data.has("piece") ? cut.piece(data.oneOrMore("piece", DataUnits.LENGTH)) : cut;
         cut = data.has("ripScatter") ? cut.rippedWithBlank(data.length("ripScatter")) : cut;
         return data.has("repeatability") ? cut.readWithin(data.length("repeatability")) : cut;
     }

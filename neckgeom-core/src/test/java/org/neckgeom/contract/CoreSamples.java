@@ -66,6 +66,7 @@ import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.plan.Remedy;
+import org.neckgeom.setup.BlankOnFence;
 import org.neckgeom.setup.Centring;
 import org.neckgeom.setup.CentringRounds;
 import org.neckgeom.setup.Closure;
@@ -118,6 +119,7 @@ final class CoreSamples {
                 () -> Centring.of(trial().slot(mm(6.02)).piece(mm(67.1))),
                 () -> Centring.of(trial().slot(mm(6.02)).piece(mm(68.1))),
                 () -> Closure.of(trial().slot(mm(6.02)).piece(mm(72.1))).cutBy(Cutter.straight(mm(6))),
+                () -> BlankOnFence.of(blank(), neck().channel().orElseThrow(), Fence.onePiece(mm(600))),
                 () -> CentringRounds.of(trial()).fenceMoved(FenceMove.away(mm(0.7))),
                 () -> FenceMove.of(Offset.of(mm(0.213), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),

@@ -7,7 +7,6 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.BlankOnFence;
@@ -63,7 +62,10 @@ class MayICutTest {
             assertThat(plan.slot().move().isTowardTheCutter()).isTrue();
         }
         // The same question of the readings alone.
-        assertThat(Centring.of(cut(27.79, 27.79, 6.02, 61.60)).onWidth(mm(61)).offset().amountMm())
+        assertThat(Centring.of(cut(27.79, 27.79, 6.02, 61.60))
+                        .onWidth(mm(61))
+                        .offset()
+                        .amountMm())
                 .isCloseTo(0.30, within(1e-9));
     }
 
@@ -79,7 +81,7 @@ class MayICutTest {
         }
         NeckPlan tapered = plan(blank(1.5), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
         assertThat(tapered.slotPlace().start().amountMm()).isCloseTo(0.137, within(5e-4));
-        assertThat(tapered.slotPlace().end().amountMm()).isCloseTo(-0.215, within(5e-4));
+        assertThat(tapered.slotPlace().end().amountMm()).isCloseTo(-0.2145, within(1e-4));
     }
 
     @Test
@@ -107,21 +109,26 @@ class MayICutTest {
         NeckPlan out = plan(blank(0), SHOP.fence(Fence.split(mm(600), mm(1)))).trialCut(centred);
 
         assertThat(inLine.slot().mayCut()).isTrue();
-        // slot-cases: a trial piece of 200 mm read at its middle saw 0.909 of the step, the blank sees 0.968 and 0.932 of it.
+        // slot-cases: a trial piece of 200 mm read at its middle saw 0.909 of the step, the blank sees 0.968 and 0.932
+        // of it.
         assertThat(out.slotPlace().start().amountMm()).isCloseTo(-0.0587, within(1e-4));
-        assertThat(out.slotPlace().end().amountMm()).isCloseTo(-0.0227, within(1e-4));
+        assertThat(out.slotPlace().end().amountMm()).isCloseTo(-0.0227, within(3e-4));
         assertThat(out.slot().mayCut()).isFalse();
     }
 
     @Test
     void twoCutsAtOneSettingDiffer_soAClaimIsLess() {
-        NeckPlan known = plan(blank(0), SHOP.uncertainty(BENCH.cutScatter(mm(0.03)))).trialCut(cut(27.49, 27.49, 6.02, 61.00));
+        NeckPlan known =
+                plan(blank(0), SHOP.uncertainty(BENCH.cutScatter(mm(0.03)))).trialCut(cut(27.49, 27.49, 6.02, 61.00));
 
         // u^2 = 0.0003 of the readings, 0.0009 twice; 0.0001 of the blank's width at each end.
-        assertThat(known.slot().chance()).isLessThan(0.965).isGreaterThan(0.9);
-        assertThat(known.slot().chance()).isLessThan(plan(blank(0), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00))
-                .slot()
-                .chance());
+        assertThat(known.slot().chance().getAsDouble()).isLessThan(0.965).isGreaterThan(0.9);
+        assertThat(known.slot().chance().getAsDouble())
+                .isLessThan(plan(blank(0), SHOP)
+                        .trialCut(cut(27.49, 27.49, 6.02, 61.00))
+                        .slot()
+                        .chance()
+                        .getAsDouble());
     }
 
     @Test
@@ -132,7 +139,7 @@ class MayICutTest {
         assertThat(channel(plan).outcome()).isEqualTo(Outcome.OPEN);
         NeckPlan ripped = plan(blank(0.06), SHOP)
                 .trialCut(TrialCut.walls(mm(27.49), mm(27.49)).rippedWithBlank(mm(0.02)));
-        assertThat(ripped.slot().chance()).isGreaterThan(0.95);
+        assertThat(ripped.slot().chance().getAsDouble()).isGreaterThan(0.95);
     }
 
     /** Plan and shell are asked the same 10,000 sessions: one answer in step and chance. */
@@ -145,8 +152,7 @@ class MayICutTest {
             Fence fence = random.nextInt(4) == 0
                     ? Fence.split(mm(600), mm(random.nextDouble(-0.1, 0.1)))
                     : random.nextInt(4) == 0 ? Fence.pivoting(mm(800), mm(300), mm(600)) : Fence.onePiece(mm(600));
-            Shop shop = SHOP.fence(fence)
-                    .uncertainty(random.nextBoolean() ? BENCH : BenchUncertainty.withDefaults());
+            Shop shop = SHOP.fence(fence).uncertainty(random.nextBoolean() ? BENCH : BenchUncertainty.withDefaults());
             NeckPlan plan = plan(blank, shop);
             CentringRounds rounds = CentringRounds.on(
                             BlankOnFence.of(blank, plan.design().channel().orElseThrow(), fence))
@@ -168,9 +174,7 @@ class MayICutTest {
             SlotVerdict ofPlan = plan.slot();
             SlotVerdict ofRounds = rounds.next(mm(0.1));
             assertThat(ofPlan.step()).as("session " + session).isEqualTo(ofRounds.step());
-            assertThat(Double.compare(ofPlan.chance(), ofRounds.chance()))
-                    .as("session " + session)
-                    .isZero();
+            assertThat(ofPlan.chance()).as("session " + session).isEqualTo(ofRounds.chance());
             if (session % 100 == 0) {
                 assertThat(channel(plan).outcome() == Outcome.GOOD).isEqualTo(ofPlan.mayCut());
             }

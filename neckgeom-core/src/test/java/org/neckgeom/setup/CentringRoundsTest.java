@@ -60,9 +60,10 @@ class CentringRoundsTest {
         assertThat(twoRounds().place().start().uncertaintyMm()).isCloseTo(Math.sqrt(0.000775), within(1e-12));
         NormalDistribution law = NormalDistribution.of(-0.01625, Math.sqrt(0.000775));
 
-        assertThat(twoRounds().next(mm(0.1)).chance()).isCloseTo(law.probability(-0.1, 0.1), within(1e-12));
+        assertThat(twoRounds().next(mm(0.1)).chance().getAsDouble())
+                .isCloseTo(law.probability(-0.1, 0.1), within(1e-12));
         assertThat(twoRounds().place().chanceWithin(mm(0.1)))
-                .isEqualTo(twoRounds().next(mm(0.1)).chance());
+                .isEqualTo(twoRounds().next(mm(0.1)).chance().getAsDouble());
     }
 
     @Test
@@ -74,7 +75,8 @@ class CentringRoundsTest {
         // G.4).
         TDistribution law = TDistribution.of(6.25);
         double z = 0.1 / Math.sqrt(0.001);
-        assertThat(guessed.next(mm(0.1)).chance()).isCloseTo(law.cumulativeProbability(z) * 2 - 1, within(1e-9));
+        assertThat(guessed.next(mm(0.1)).chance().getAsDouble())
+                .isCloseTo(law.cumulativeProbability(z) * 2 - 1, within(1e-9));
         assertThat(guessed.next(mm(0.1)).toString()).contains("scatter of cuts taken as 0.020 mm (common practice)");
         assertThat(first(0).next(mm(0.1)).toString()).doesNotContain("common practice");
     }

@@ -149,10 +149,14 @@ class CentringTest {
 
         Offset offset = Centring.of(TrialCut.walls(fence, far)).offset();
 
-        // Each mean has s/sqrt(3) = 0.02/sqrt(3) with 2 degrees; equal parts add their degrees: 4.
+        // Each mean has s/sqrt(3) = 0.02/sqrt(3) with 2 degrees, and a known step of 0.01/sqrt(12); equal parts add
+        // their degrees.
+        double ofReadings = 0.0004 / 3;
+        double withStep = ofReadings + 0.0001 / 12;
         assertThat(offset.amountMm()).isCloseTo(-0.5, within(1e-12));
-        assertThat(offset.uncertaintyMm()).isCloseTo(0.02 / Math.sqrt(6), within(1e-12));
-        assertThat(offset.estimate().degreesOfFreedom()).isCloseTo(4, within(1e-9));
+        assertThat(offset.uncertaintyMm()).isCloseTo(Math.sqrt(withStep / 2), within(1e-12));
+        assertThat(offset.estimate().degreesOfFreedom())
+                .isCloseTo(4 * Math.pow(withStep / ofReadings, 2), within(1e-9));
     }
 
     static Stream<Long> seeds() {

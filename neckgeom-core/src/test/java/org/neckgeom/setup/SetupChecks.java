@@ -157,7 +157,11 @@ public final class SetupChecks {
 
     private static void decision(Checks checks) {
         Check chances = checks.check(
-                "chance that the slot keeps its limit along the channel", Source.SCIPY, "setup/slot/cases.csv", Status.LIBRARY, "");
+                "chance that the slot keeps its limit along the channel",
+                Source.SCIPY,
+                "setup/slot/cases.csv",
+                Status.LIBRARY,
+                "");
         chances.of("SlotPlace.chanceWithin", "SlotVerdict.chance");
         double[] ours = SlotCasesTest.chances();
         for (int i = 0; i < ours.length; i++) {
@@ -177,7 +181,8 @@ public final class SetupChecks {
     private static void coverage(Checks checks, String what, double[] row, double allowed) {
         SlotCoverageTest.Sessions seen = SlotCoverageTest.sessions(row[0], row[1], row[2]);
         checks.check(
-                        "share of necks within " + row[2] + " mm of those let be cut, cuts scatter by " + row[0] + " mm, " + what,
+                        "share of necks within " + row[2] + " mm of those let be cut, cuts scatter by " + row[0]
+                                + " mm, " + what,
                         Source.SESSIONS,
                         "30,000 sessions, SlotCoverageTest",
                         Status.SIMULATED,

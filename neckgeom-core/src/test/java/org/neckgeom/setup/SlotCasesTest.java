@@ -266,7 +266,7 @@ class SlotCasesTest {
         SlotChoice choice = scenario.choice();
         SlotChoice.Chosen chosen = choice.choose();
         double[] costs = choice.costs(chosen);
-        SlotVerdict.Step step = scenario.rounds.session.step(chosen.step());
+        SlotVerdict.Step step = scenario.rounds.evidence.step(chosen.step());
 
         assertThat(step).isEqualTo(step(given.expected.get("decision")));
         boolean zerosApart = given.input.startsWith("copied piece, slot read only");

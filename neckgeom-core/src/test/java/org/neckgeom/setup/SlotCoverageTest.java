@@ -65,7 +65,8 @@ class SlotCoverageTest {
                 key -> simulate(cutScatter, ASSUMED_MOVE, trueMove, limit, SESSIONS));
     }
 
-    private static Sessions simulate(double cutScatter, double assumedMove, double trueMove, double limit, int sessions) {
+    private static Sessions simulate(
+            double cutScatter, double assumedMove, double trueMove, double limit, int sessions) {
         SplittableRandom random = new SplittableRandom(7);
         BenchUncertainty bench = BenchUncertainty.withDefaults()
                 .reading(mm(0.02))
@@ -85,7 +86,7 @@ class SlotCoverageTest {
                 contradicted += verdict.contradiction().isPresent() ? 1 : 0;
                 if (verdict.step() == Step.CUT) {
                     cut++;
-                    claimed += verdict.chance();
+                    claimed += verdict.chance().getAsDouble();
                     good += Math.abs(setting + cutScatter * random.nextGaussian()) <= limit ? 1 : 0;
                     break;
                 }

@@ -192,7 +192,7 @@ class PlanRoundTripTest {
                 "\"value\": 640, \"unit\": \"mm\" | \"value\": 640, \"unit\": \"kg\" | blank.length.unit must be mm, in, thou, ft, cm or m, but was \"kg\"",
                 "\"value\": 640, | \"value\": -640, | blank: blank length must be more than 0 mm, but was -640 mm",
                 "\"one-piece\" | \"bent\" | shop.fence.build must be one-piece, split or pivoting, but was \"bent\"",
-                "\"trialCut\": | \"trialcut\": | steps[0]: a step must be one of trialCut or fenceTowardCutter, but was neither",
+                "\"trialCut\": | \"trialcut\": | steps[0]: a step must be one of trialCut, readAgain or fenceTowardCutter, but was none",
                 "\"name\": \"cut scarf\" | \"name\": \"glue head\" | order: operation must have a name not yet taken, but was \"glue head\"",
                 "\"relief\": | \"relif\": | limits.relief must be told, but is missing",
                 "\"sawKerf\": { \"value\": 0, | \"sawKerf\": { \"value\": [], | details.sawKerf.value must be a number, but was a list"
