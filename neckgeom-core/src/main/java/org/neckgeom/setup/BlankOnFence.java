@@ -155,10 +155,11 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
      */
     public BlankOnFence trialWithoutStrip() {
         if (strip == null) {
-            throw new IllegalArgumentException("a trial without the strip must follow strip(thickness), but there is no strip");
+            throw new IllegalArgumentException(
+                    "a trial without the strip must follow strip(thickness), but there is no strip");
         }
-        return withStrip(new Strip(
-                strip.startMm, strip.endMm, strip.atStartMm, strip.atEndMm, strip.uncertaintyMm, false));
+        return withStrip(
+                new Strip(strip.startMm, strip.endMm, strip.atStartMm, strip.atEndMm, strip.uncertaintyMm, false));
     }
 
     /** A strip whose thickness was read at two stations. */
@@ -284,8 +285,7 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
             return 0;
         }
         double half = fence.lengthMm() / 2;
-        return new Riding(0, trialPiece, true, half, half, fence.gapMm(), fence.outOfLineMm(), null)
-                .at(trialPiece / 2);
+        return new Riding(0, trialPiece, true, half, half, fence.gapMm(), fence.outOfLineMm(), null).at(trialPiece / 2);
     }
 
     private Riding riding() {
@@ -301,13 +301,8 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
         if (head == null) {
             return new double[0];
         }
-        double swing = Math.abs(head.swingRad());
-        double plan = head.lengthMm() * StrictMath.cos(head.pitchRad());
-        double half = head.widthMm() / 2;
         double shaft = blank.widthMm() / 2 + (strip == null ? 0 : strip.atStartMm);
-        double sin = StrictMath.sin(swing);
-        double cos = StrictMath.cos(swing);
-        return new double[] {half * sin, half * cos - shaft, half * sin - plan * cos, plan * sin + half * cos - shaft};
+        return HeadContact.side(head, head.widthMm(), Math.abs(head.swingRad()), shaft);
     }
 
     /** Stations of the channel at which the shift is needed: its ends, and where it bends. */
@@ -425,7 +420,8 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
             Amount<Length> thick = style.amount(strip.atStartMm);
             report.row(
                     "strip",
-                    thick + (strip.atStartMm == strip.atEndMm ? "" : " to " + style.amount(strip.atEndMm))
+                    thick
+                            + (strip.atStartMm == strip.atEndMm ? "" : " to " + style.amount(strip.atEndMm))
                             + (strip.atTheTrial ? ", at the trial cut too" : ", not at the trial cut"));
         }
         if (head != null) {

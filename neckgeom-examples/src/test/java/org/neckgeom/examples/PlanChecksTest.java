@@ -48,16 +48,12 @@ class PlanChecksTest {
 
     @Test
     void channelCentred_afterOneCut_saysToWhichSide() {
-        NeckPlan plan = NeckFile.parse(
-                        "cut.yaml",
-                        TEXT.replace("# readings:", "readings:")
-                                .replace("#   - fence wall:", "  - fence wall:")
-                                .replace("#     far wall:", "    far wall:"))
-                .plan();
+        NeckPlan plan =
+                NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings")).plan();
 
         PlanCheck centred = check(plan, "channel centred");
 
-        // (29.84 - 31.26)/2 = -0.71
+        // (26.78 - 28.20)/2 = -0.71
         assertThat(centred.outcome()).isEqualTo(Outcome.STOP);
         assertThat(centred.found()).startsWith("slot 0.710 mm nearer the fence");
         assertThat(centred.todo()).contains("fence away from the cutter by 0.710 mm");
