@@ -12,7 +12,9 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.setup.Cautions;
 import org.neckgeom.setup.Offset;
+import org.neckgeom.setup.SecondPass;
 import org.neckgeom.setup.SlotPlace;
 import org.neckgeom.units.LengthStyle;
 
@@ -20,6 +22,7 @@ import org.neckgeom.units.LengthStyle;
 final class CutParts {
 
     static final String CENTRED = "channel centred";
+    private static final String WIDER = "wider";
     private static final List<NeckFeature> SIZES = List.of(
             NeckFeature.CHANNEL_DEPTH, NeckFeature.CHANNEL_WIDTH, NeckFeature.CHANNEL_START, NeckFeature.CHANNEL_END);
 
@@ -133,7 +136,7 @@ final class CutParts {
                         "channel wide enough for the rod",
                         width,
                         cut.rod().widthMm(),
-                        "wider")));
+                        WIDER)));
         if (read.has(NeckFeature.CHANNEL_START) || read.has(NeckFeature.CHANNEL_END)) {
             Estimate<Length> length = Estimate.ofHouse(
                     cut.lengthMm(),
@@ -171,7 +174,11 @@ final class CutParts {
                 closed
                         ? "The board is on over a channel that is " + missing
                                 + " too small for its rod: was one of the two misread?"
-                        : "Make it " + missing + " " + more + ".";
+                        : more.equals(WIDER)
+                                ? "Make it " + missing + " wider: the same edge on the fence, the fence " + missing
+                                        + " away from the cutter: " + SecondPass.FENCE_AWAY + ". " + Cautions.FEED
+                                        + "."
+                                : "Make it " + missing + " " + more + ".";
         };
         return new PlanCheck(name, outcome, reading.toString(), limits.toString(), todo);
     }

@@ -51,7 +51,10 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class NeckPlan implements SaysLengths<NeckPlan> {
 
-    private static final String HEAD = "glue head";
+    static final String HEAD = "glue head";
+    static final String ONE_PIECE_HEAD = "saw out the head";
+    static final String SCARF = "cut scarf";
+    static final String HEEL_JOINT = "cut heel joint";
     static final String CHANNEL = "cut rod channel";
 
     /** So many checks that do not stand well fit where a value is printed. */

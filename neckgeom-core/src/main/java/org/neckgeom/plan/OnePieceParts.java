@@ -27,7 +27,7 @@ final class OnePieceParts {
     private static PlanPart part(NeckPlan plan, OnePieceHead head) {
         PlanSection.Draft draft =
                 PlanSection.titled("Head and shaft in one piece").row("head", head);
-        if (plan.isDone("saw out the head")) {
+        if (plan.isDone(NeckPlan.ONE_PIECE_HEAD)) {
             return PlanPart.of(draft.row("done", "sawn"));
         }
         if (plan.isHeadSawnFromTheBlank()) {

@@ -7,6 +7,9 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.JointPlace;
+import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.setup.Centring;
@@ -135,7 +138,8 @@ final class SetUpParts {
         Channel channel = plan.design().channel().orElseThrow();
         RodSlot slot = RodSlot.of(channel);
         Passes rule = passes(shop);
-        SlotStops stops = slot.stops(shop.cutter(), plan.blank()).setWithin(RULE_AND_EYE);
+        SlotStops stops =
+                atItsEnds(plan, slot.stops(shop.cutter(), plan.blank())).setWithin(RULE_AND_EYE);
         PlanSection.Draft draft = PlanSection.titled(CHANNEL_TITLE)
                 .row("channel", channel)
                 .row("depth", slot.depth())
@@ -145,8 +149,7 @@ final class SetUpParts {
                         "a depth more than "
                                 + plan.style().small(2 * shop.repeatability().house())
                                 + " off its step means that the cutter creeps: stop and clamp it again")
-                .row("stops", stops)
-                .row("", stops.turned());
+                .row("stops", stops);
         beyondTheFence(plan, stops).ifPresent(draft::note);
         if (channel.hasPocket()) {
             draft.row(
@@ -162,6 +165,33 @@ final class SetUpParts {
         List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan, slot.passes(rule))));
         pastTheJoint(plan, channel).ifPresent(checks::add);
         return new PlanPart(draft.done(), checks);
+    }
+
+    /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut. */
+    private static SlotStops atItsEnds(NeckPlan plan, SlotStops stops) {
+        SlotStops heel = plan.isDone(NeckPlan.HEEL_JOINT)
+                ? stops.heelEndAt(plan.style().amount(StockParts.shaftEndMm(plan)))
+                : stops;
+        Optional<Head> head = AsMade.of(plan).design().head();
+        if (head.isPresent() && isHeadOn(plan)) {
+            return heel.headOn(head.get().width(layout(plan, head.get()).widthAtTip()));
+        }
+        Optional<ScarfJoint> sawn = AsMade.of(plan).scarf().filter(joint -> plan.isDone(NeckPlan.SCARF));
+        return sawn.isPresent() ? heel.headEndAt(plan.style().amount(thinEndMm(sawn.get()))) : heel;
+    }
+
+    private static boolean isHeadOn(NeckPlan plan) {
+        return plan.headComesFirst() || plan.isDone(NeckPlan.HEAD) || plan.isDone(NeckPlan.ONE_PIECE_HEAD);
+    }
+
+    /** Where the shaft's sawn slope ends in its back. */
+    private static double thinEndMm(ScarfJoint joint) {
+        double begins = joint.place() == JointPlace.IN_THE_SHAFT ? joint.frontLineMm() : 0;
+        return begins - joint.scarf().run().house();
+    }
+
+    private static HeadLayout layout(NeckPlan plan, Head head) {
+        return plan.details().headLayout().map(drawn -> drawn.on(head)).orElse(HeadLayout.of(head));
     }
 
     private static Optional<PlanCheck> pastTheJoint(NeckPlan plan, Channel channel) {
@@ -241,7 +271,9 @@ final class SetUpParts {
     }
 
     private static PlanPart headAtFence(NeckPlan plan, Head head) {
-        HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence());
+        HeadLayout layout = layout(plan, head);
+        HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence())
+                .outline(layout.widthAtBreakLine(), layout.widthAtTip());
         PlanSection.Draft draft = PlanSection.titled(
                         plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel")
                 .row("spacer", atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));

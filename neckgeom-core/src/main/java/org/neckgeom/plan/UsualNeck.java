@@ -29,6 +29,7 @@ import static org.neckgeom.plan.Condition.TRIMMED_SIDES;
 import static org.neckgeom.plan.Condition.TRUE_HEAD;
 
 import java.util.List;
+import org.neckgeom.setup.Cautions;
 
 /**
  * The operations of the usual neck in their usual order: common practice, most frequent sequence. The order below only
@@ -195,6 +196,7 @@ final class UsualNeck {
                 .despite(HEAD_VENEER, Remedy.raisedTable(), Remedy.shim())
                 .despite(HEEL_BLOCK, Remedy.plungeRouterBetweenRails())
                 .despite(ROUNDED_BACK, Remedy.cradle(), Remedy.plungeRouterBetweenRails())
-                .caution("Feed against the cutter, the edge held to the fence, passes shallow, hands well away.");
+                .caution(Cautions.FEED + ".")
+                .caution("The edge held to the fence, passes shallow, hands well away.");
     }
 }

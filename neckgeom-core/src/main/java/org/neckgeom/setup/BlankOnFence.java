@@ -301,13 +301,8 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
         if (head == null) {
             return new double[0];
         }
-        double swing = Math.abs(head.swingRad());
-        double plan = head.lengthMm() * StrictMath.cos(head.pitchRad());
-        double half = head.widthMm() / 2;
         double shaft = blank.widthMm() / 2 + (strip == null ? 0 : strip.atStartMm);
-        double sin = StrictMath.sin(swing);
-        double cos = StrictMath.cos(swing);
-        return new double[] {half * sin, half * cos - shaft, half * sin - plan * cos, plan * sin + half * cos - shaft};
+        return HeadContact.side(head, head.widthMm(), Math.abs(head.swingRad()), shaft);
     }
 
     /** Stations of the channel at which the shift is needed: its ends, and where it bends. */

@@ -32,7 +32,7 @@ public record Caution(String code, String text, String why) {
         }
     }
 
-    /** Returns the sentence and the reason, such as {@code Feed against the cutter: feeding with it throws the work.} */
+    /** Returns the sentence and the reason, such as {@code Extract the dust (it harms the lungs)} */
     @Override
     public String toString() {
         return text + " (" + why + ")";

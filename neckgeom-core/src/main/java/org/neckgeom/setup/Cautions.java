@@ -17,14 +17,24 @@ import org.neckgeom.stock.Blank;
  */
 public final class Cautions implements Iterable<Caution> {
 
+    /**
+     * The general rule of feed, seen from above: the leading point is where the cutter meets the oncoming work. Common
+     * practice, to be confirmed by the machine's instructions.
+     */
+    public static final String FEED =
+            "The fence is on the side toward which the cutter's leading point moves; then the cut"
+                    + " drives the work onto the fence";
+
     static final Caution INSTRUCTIONS = new Caution(
             "MACHINE_FIRST",
             "The machine's own instructions come first, then local rules",
             "they know the machine, these figures do not");
-    static final Caution CLIMB_FEED = new Caution(
-            "CLIMB_FEED",
-            "Feed against the cutter's turn, the blank held to the fence",
-            "fed with it the cutter throws the work and pulls the hand in");
+    static final Caution CLIMB_FEED =
+            new Caution("CLIMB_FEED", FEED, "fed with its turn the cutter throws the work and pulls the hand in");
+    static final Caution SECOND_PASS = new Caution(
+            "SECOND_PASS",
+            "A slot that is begun is widened with the same edge and the fence away from the cutter, never toward it",
+            "away, " + SecondPass.FENCE_AWAY + "; toward it, " + SecondPass.FENCE_TOWARD);
     static final Caution STOPPED_CUT = new Caution(
             "STOPPED_CUT",
             "Lower the blank against the rear stop; at the end switch off and let the cutter stop before lifting",
@@ -74,7 +84,7 @@ public final class Cautions implements Iterable<Caution> {
     private static final double LEAST_FLOOR_MM = 3;
     private static final double SHORT_MM = 300;
     private static final double NARROW_MM = 75;
-    private static final int SHOWN = 7;
+    private static final int SHOWN = 8;
 
     private final List<Caution> list;
 
@@ -117,7 +127,8 @@ public final class Cautions implements Iterable<Caution> {
                 && cutter.diameterMm() > channel.widthMm()) {
             all.add(CUTTER_TOO_WIDE);
         }
-        all.addAll(List.of(STOPPED_CUT, CLIMB_FEED, DEPTH_PER_PASS, CREEP, NARROW_STOCK, FLAT_FACE, TAPE, DUST));
+        all.addAll(List.of(
+                STOPPED_CUT, CLIMB_FEED, SECOND_PASS, DEPTH_PER_PASS, CREEP, NARROW_STOCK, FLAT_FACE, TAPE, DUST));
         if (channel.rod().kind() == Rod.Kind.CARBON_BAR) {
             all.add(CARBON_DUST);
         }

@@ -17,21 +17,24 @@ import org.neckgeom.units.SaysLengths;
  * without it, and what a veneer on the head does to the depth. Immutable.
  *
  * <p>A head of length L_h, seen in plan {@code L = L_h cos(pitch)}, of width W_h at its tip, swung by tau toward the
- * fence, stands proud of the shaft's edge by {@code p = L sin tau + (W_h/2) cos tau - W_s/2} at its corner, which lies
- * {@code L cos tau - (W_h/2) sin tau} in front of the nut. Exact for a head that widens evenly from the
- * shaft's width at the nut to its own at the tip. The fence is taken to
- * be on the side the head is swung to, where it matters most, until {@link #fenceOnTheOtherSide}.
+ * fence, stands proud of the shaft's edge by {@code p = L sin tau + (W_h/2) cos tau - W_s/2} at its tip's corner, which
+ * lies {@code L cos tau - (W_h/2) sin tau} in front of the nut, and by {@code (W_0/2) cos tau - W_s/2} at its corner by the
+ * nut, W_0 its width there. It is as wide there as at its widest until {@link #outline} gives both widths. Exact for a side
+ * that is straight between its corners. The fence is taken to be on the side the head is swung to until
+ * {@link #fenceOnTheOtherSide}.
  */
 public final class HeadAtFence implements SaysLengths<HeadAtFence> {
 
     private final Head head;
+    private final double atNut;
     private final Blank blank;
     private final Fence fence;
     private final boolean otherSide;
     private final LengthStyle style;
 
-    private HeadAtFence(Head head, Blank blank, Fence fence, boolean otherSide, LengthStyle style) {
+    private HeadAtFence(Head head, double atNut, Blank blank, Fence fence, boolean otherSide, LengthStyle style) {
         this.head = head;
+        this.atNut = atNut;
         this.blank = blank;
         this.fence = fence;
         this.otherSide = otherSide;
@@ -49,6 +52,7 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
     public static HeadAtFence of(Head head, Blank blank, Fence fence) {
         return new HeadAtFence(
                         Objects.requireNonNull(head, "head"),
+                        head.widthMm(),
                         Objects.requireNonNull(blank, "blank"),
                         Objects.requireNonNull(fence, "fence"),
                         false,
@@ -57,12 +61,25 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
     }
 
     /**
+     * Returns the same with the head's own outline, straight from its width at the nut line to that at its tip.
+     *
+     * @param atNutLine width there, more than 0
+     * @param atTip width there, more than 0
+     * @return the neck at the fence
+     */
+    public HeadAtFence outline(Quantity<Length> atNutLine, Quantity<Length> atTip) {
+        double nut = HouseUnits.mmPositive(atNutLine, "head width at the nut line");
+        double tip = HouseUnits.mmPositive(atTip, "head width at the tip");
+        return new HeadAtFence(head.width(head.style().amount(tip)), nut, blank, fence, otherSide, style);
+    }
+
+    /**
      * Returns the same with the fence on the side the head is swung away from.
      *
      * @return the neck at the fence
      */
     public HeadAtFence fenceOnTheOtherSide() {
-        return new HeadAtFence(head, blank, fence, !otherSide, style);
+        return new HeadAtFence(head, atNut, blank, fence, !otherSide, style);
     }
 
     /**
@@ -75,7 +92,8 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
     }
 
     private double proudMm() {
-        return HeadContact.proud(swing(), planLength(), head.widthMm(), blank.widthMm());
+        double[] side = side();
+        return Math.max(side[HeadContact.NUT_PROUD], side[HeadContact.TIP_PROUD]);
     }
 
     private double swing() {
@@ -83,8 +101,8 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
         return otherSide ? -size : size;
     }
 
-    private double planLength() {
-        return head.lengthMm() * StrictMath.cos(head.pitchRad());
+    private double[] side() {
+        return HeadContact.side(head, atNut, swing(), blank.widthMm() / 2);
     }
 
     private double shaftLength() {
@@ -105,13 +123,12 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
     }
 
     /**
-     * Returns what happens without a spacer: the neck rides on the head's corner and the far end of its shaft.
+     * Returns what happens without a spacer: the neck rides on one of the head's corners and on its shaft.
      *
      * @return the slot's skew and offset along the neck
      */
     public HeadSkew skew() {
-        double reach = HeadContact.cornerReach(swing(), planLength(), head.widthMm());
-        return new HeadSkew(Math.max(0, proudMm()), reach, shaftLength(), fence.lengthMm() / 2, style);
+        return new HeadSkew(side(), shaftLength(), fence, style);
     }
 
     /**
@@ -153,13 +170,14 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
      */
     @Override
     public HeadAtFence in(LengthStyle style) {
-        return new HeadAtFence(head.in(style), blank.in(style), fence.in(style), otherSide, style);
+        return new HeadAtFence(head.in(style), atNut, blank.in(style), fence.in(style), otherSide, style);
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof HeadAtFence that
                 && head.equals(that.head)
+                && Double.compare(atNut, that.atNut) == 0
                 && blank.equals(that.blank)
                 && fence.equals(that.fence)
                 && otherSide == that.otherSide;
@@ -167,7 +185,7 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(head, blank, fence, otherSide);
+        return Objects.hash(head, atNut, blank, fence, otherSide);
     }
 
     /** Returns what is in the way. */

@@ -1,5 +1,7 @@
 package org.neckgeom.setup;
 
+import org.neckgeom.design.Head;
+
 /**
  * Where a neck really touches the fence or the table when its head stands in the way. All lengths in
  * mm, angles in rad; x from the nut, positive toward the body.
@@ -8,52 +10,53 @@ final class HeadContact {
 
     private HeadContact() {}
 
+    /** Places of a corner in what {@link #side} returns: station and how far it is proud, first by the nut, then at the tip. */
+    static final int NUT_X = 0;
+
+    static final int NUT_PROUD = 1;
+    static final int TIP_X = 2;
+    static final int TIP_PROUD = 3;
+
     /**
-     * How far the tip's corner stands proud of the shaft's edge, below 0 when it stays inside.
+     * Both corners of the side of a head that is on the fence: pitched first, which shortens it in plan, then swung. The side
+     * is straight between them.
      *
+     * @param atNut width of the head at the nut line; at the tip it is the head's own
      * @param swing angle between head and shaft in plan, positive toward the fence
-     * @param planLength length of the head in plan: a pitched head is foreshortened by the cosine of its pitch
-     * @param tipWidth width of the head at its tip
-     * @param shaftWidth width of the shaft
+     * @param edge distance of the shaft's edge, or of the strip on it, from the shaft's middle
+     * @return the corner by the nut and the tip's, each its station and how far it is proud of the edge, below 0 inside it
      */
-    static double proud(double swing, double planLength, double tipWidth, double shaftWidth) {
-        return planLength * StrictMath.sin(swing) + tipWidth / 2 * StrictMath.cos(swing) - shaftWidth / 2;
+    static double[] side(Head head, double atNut, double swing, double edge) {
+        double[] nut = corner(0, atNut / 2, swing);
+        double[] tip = corner(planLength(head), head.widthMm() / 2, swing);
+        return new double[] {nut[0], nut[1] - edge, tip[0], tip[1] - edge};
     }
 
-    /** How far in front of the nut that corner lies. */
-    static double cornerReach(double swing, double planLength, double tipWidth) {
-        return planLength * StrictMath.cos(swing) - tipWidth / 2 * StrictMath.sin(swing);
+    /** Station, and distance from the shaft's middle, of a corner so far before the nut and beside the head's middle. */
+    private static double[] corner(double before, double aside, double swing) {
+        double sin = StrictMath.sin(swing);
+        double cos = StrictMath.cos(swing);
+        return new double[] {aside * sin - before * cos, before * sin + aside * cos};
     }
 
-    /**
-     * The tangent of the angle between shaft and fence while station x is at the cutter.
-     *
-     * <p>The neck rides on the head's corner in front and on the shaft's far end behind. Where the
-     * fence ends before the far end of the shaft, the fence's own end is the contact behind; where it
-     * ends before the corner, the head's side, straight from the nut to the corner, runs back over the
-     * fence's end until the neck lies straight.
-     *
-     * @param x station at the cutter
-     * @param proud what stands out at the corner, 0 or less for nothing
-     * @param reach how far in front of the nut the corner is, more than 0
-     * @param shaftLength the shaft's far end, behind the nut
-     * @param half length of fence on each side of the cutter
-     */
-    static double tangent(double x, double proud, double reach, double shaftLength, double half) {
-        double front = Math.min(reach, half - x);
-        if (!(proud > 0 && front > 0)) {
-            return 0;
-        }
-        return proud * front / reach / (rearContact(x, shaftLength, half) + front);
+    private static double planLength(Head head) {
+        return head.lengthMm() * StrictMath.cos(head.pitchRad());
     }
 
-    /** How far the slot lies nearer the fence-side edge than it should at station x, 0 or more. */
-    static double shift(double x, double proud, double reach, double shaftLength, double half) {
-        return (rearContact(x, shaftLength, half) - x) * tangent(x, proud, reach, shaftLength, half);
+    /** The station of what is farthest before the nut: the tip, of a swung head one corner of it. */
+    static double tipX(Head head) {
+        return corner(planLength(head), head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
     }
 
-    private static double rearContact(double x, double shaftLength, double half) {
-        return Math.min(shaftLength, x + half);
+    /** How far the tip's face is above the table, the glue face down. */
+    static double tipHeight(Head head) {
+        return head.lengthMm() * StrictMath.sin(head.pitchRad());
+    }
+
+    /** The station at which a block of this height, lower than the tip, meets the sloping face of the head. */
+    static double meetsFaceX(Head head, double height) {
+        double before = height / StrictMath.tan(head.pitchRad());
+        return corner(before, head.widthMm() / 2, -Math.abs(head.swingRad()))[0];
     }
 
     /** How far a veneer's edge on a pitched head stands above the plane of the glue face. */

@@ -69,9 +69,15 @@ final class Riding {
 
     /** How far the edge's line is held off the infeed half's line at the cutter, positive away from the fence. */
     double at(double x) {
-        if (isStraight()) {
-            return 0;
-        }
+        return isStraight() ? 0 : over(x).majorantAtZero();
+    }
+
+    /** The tangent of the angle between the edge's line and the infeed half's at the cutter, positive where the outfeed end is held off. */
+    double slopeAt(double x) {
+        return isStraight() ? 0 : over(x).slopeAtZero();
+    }
+
+    private Points over(double x) {
         double past = direction * (leadEnd - x);
         double still = direction * (trailEnd - x);
         Points points = new Points();
@@ -83,7 +89,7 @@ final class Riding {
             clipped(points, one, side[i + 1], other, side[i + 3], -infeed, -halfGap, 0);
             clipped(points, one, side[i + 1], other, side[i + 3], halfGap, outfeed, step);
         }
-        return points.majorantAtZero();
+        return points;
     }
 
     private void half(Points points, double x, double from, double to, double face) {
@@ -144,6 +150,21 @@ final class Riding {
         }
 
         double majorantAtZero() {
+            int right = hull();
+            return right == 0 ? count == 0 ? 0 : high[0] : high[right - 1] - slope(right) * xi[right - 1];
+        }
+
+        double slopeAtZero() {
+            int right = hull();
+            return right == 0 ? 0 : slope(right);
+        }
+
+        private double slope(int right) {
+            return (high[right] - high[right - 1]) / (xi[right] - xi[right - 1]);
+        }
+
+        /** Leaves the upper hull in the first places, and returns the right end of its segment over 0; 0 where there is none. */
+        private int hull() {
             int top = 0;
             for (int i = 0; i < count; i++) {
                 if (top > 0 && xi[top - 1] == xi[i]) {
@@ -161,14 +182,13 @@ final class Riding {
                 high[top++] = high[i];
             }
             if (top < 2) {
-                return top == 0 ? 0 : high[0];
+                return 0;
             }
             int right = 1;
             while (right < top - 1 && xi[right] < 0) {
                 right++;
             }
-            double slope = (high[right] - high[right - 1]) / (xi[right] - xi[right - 1]);
-            return high[right - 1] - slope * xi[right - 1];
+            return right;
         }
     }
 }

@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -14,7 +15,8 @@ import org.neckgeom.units.SaysLengths;
  * tells how far off the slot was without a wall being measured, not to which side. Immutable.
  *
  * <p>A slot d off the middle by e widens to {@code d + 2 |e|}, so {@code |e| = (second - first)/2}. Exact while the
- * two runs overlap, that is while {@code 2 |e| <= d}; and it leaves a widened slot, so it is for a test piece.
+ * two runs overlap, that is while {@code 2 |e| <= d}. It leaves a widened slot and is a climb cut where the slot was too
+ * near the fence, so it is for scrap only: light, in a carrier.
  */
 public final class TurnedPass implements SaysLengths<TurnedPass> {
 
@@ -87,11 +89,16 @@ public final class TurnedPass implements SaysLengths<TurnedPass> {
         return new TurnedPass(firstMm, secondMm, readWithinMm, Objects.requireNonNull(other, "style"));
     }
 
-    /** Returns the widths and what they say, such as {@code slot 6.02 mm, turned 6.31 mm: 0.145 mm one way or …}. */
+    /** Returns the widths, which wall the turned run cut, and how to make one. */
     @Override
     public String toString() {
-        return "slot " + style.brief(firstMm) + ", turned " + style.brief(secondMm) + ": widened by "
-                + Numbers.trimmed(style.unit().fromHouse(secondMm - firstMm), 4) + " "
-                + style.unit().symbol();
+        return Report.titled("slot " + style.brief(firstMm) + ", turned " + style.brief(secondMm) + ": widened by "
+                        + Numbers.trimmed(style.unit().fromHouse(secondMm - firstMm), 4) + " "
+                        + style.unit().symbol())
+                .row("slot too far from the fence", SecondPass.TURNED_TOO_FAR)
+                .row("slot too near it", SecondPass.TURNED_TOO_NEAR)
+                .note("so on scrap only, light, in a carrier; the slot in a neck is not turned as a test")
+                .note(Cautions.FEED)
+                .toString();
     }
 }

@@ -2,6 +2,7 @@ package org.neckgeom.setup;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -9,6 +10,9 @@ import org.neckgeom.units.SaysLengths;
 /**
  * How far a slot lies from the middle when the side is not known, such as
  * {@code 0.145 mm one way or the other, u 0.014 mm}. Immutable.
+ *
+ * <p>A slot that is begun is widened about the middle by a cut at its far wall, never by a climb cut: too far from the fence,
+ * the work is turned end for end; too near, the same edge stays on the fence and the fence moves away by twice the offset.
  */
 public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
 
@@ -99,9 +103,19 @@ public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
         return Double.hashCode(sizeMm) * 31 + Double.hashCode(uncertaintyMm);
     }
 
-    /** Returns it in words, such as {@code 0.145 mm one way or the other, u 0.014 mm}. */
+    /** Returns it in words, such as {@code 0.145 mm one way or the other, u 0.014 mm}, and how a begun slot is widened. */
     @Override
     public String toString() {
-        return style.text(sizeMm, uncertaintyMm) + " one way or the other" + Words.uncertainty(uncertaintyMm, style);
+        Report report = Report.titled(
+                style.text(sizeMm, uncertaintyMm) + " one way or the other" + Words.uncertainty(uncertaintyMm, style));
+        if (sizeMm == 0) {
+            return report.toString();
+        }
+        return report.row("too far from the fence", "turned end for end, " + SecondPass.TURNED_TOO_FAR)
+                .row(
+                        "too near it",
+                        "turned, " + SecondPass.TURNED_TOO_NEAR + ";\ninstead the same edge, the fence "
+                                + style.text(2 * sizeMm, uncertaintyMm) + " away: " + SecondPass.FENCE_AWAY)
+                .toString();
     }
 }

@@ -125,7 +125,7 @@ final class CoreSamples {
                 () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(0.0001), mm(0.02))),
                 () -> Offset.fromWalls(mm(29.84), mm(31.26), mm(0.02)),
-                () -> FenceStep.of(Fence.split(mm(600), mm(0.3)), mm(560), mm(40)),
+                () -> FenceStep.of(Fence.split(mm(600), mm(0.3)).gap(mm(40)), mm(560)),
                 () -> HeadAtFence.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
                 () -> HeadAtFence.of(head(), blank(), fence()).rocking(mm(6), mm(0)),
                 () -> RodSlot.of(channel()),

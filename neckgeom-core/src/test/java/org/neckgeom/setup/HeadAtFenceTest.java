@@ -44,7 +44,10 @@ class HeadAtFenceTest {
                 .swung(deg(Double.parseDouble(swing)));
         Blank blank = Blank.of(mm(Double.parseDouble(shaftLength)), mm(Double.parseDouble(shaft)), mm(20));
 
-        HeadSkew found = HeadAtFence.of(head, blank, LONG).skew();
+        // The table's head widens evenly from the shaft's width at the nut.
+        HeadSkew found = HeadAtFence.of(head, blank, LONG)
+                .outline(blank.width(), mm(Double.parseDouble(tip)))
+                .skew();
 
         assertThat(found.proud().house()).isCloseTo(Double.parseDouble(proud), within(1e-11));
         assertThat(found.angleAt(mm(0)).value()).isCloseTo(Double.parseDouble(skew), within(1e-11));
@@ -118,13 +121,13 @@ class HeadAtFenceTest {
 
     @Test
     void fenceStep_shiftsByTheWholeStepAtMost() {
-        FenceStep step = FenceStep.of(Fence.split(mm(600), mm(0.2)), mm(640), mm(50));
+        FenceStep step = FenceStep.of(Fence.split(mm(600), mm(0.2)).gap(mm(50)), mm(640));
 
         assertThat(step.at(mm(0)).amountMm()).isZero();
         assertThat(step.at(mm(640)).amountMm()).isCloseTo(-0.2, within(1e-12));
-        assertThat(step.at(mm(320)).amountMm()).isCloseTo(-0.2 * 320 / 345, within(1e-12));
-        assertThat(FenceStep.of(LONG, mm(640), mm(50))).hasToString("no step: the slot runs straight");
-        assertThatThrownBy(() -> FenceStep.of(LONG, mm(40), mm(50)))
-                .hasMessage("piece length must be more than the gap of 50 mm, but was 40 mm");
+        assertThat(step.at(mm(320)).amountMm()).isCloseTo(-0.2 * 300 / 325, within(1e-12));
+        assertThat(FenceStep.of(LONG, mm(640))).hasToString("no step: the slot runs straight");
+        assertThatThrownBy(() -> FenceStep.of(Fence.split(mm(600), mm(0.2)).gap(mm(50)), mm(40)))
+                .hasMessage("piece length must be more than the fence's gap of 50 mm, but was 40 mm");
     }
 }

@@ -2,6 +2,8 @@ package org.neckgeom.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -11,10 +13,11 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.neckgeom.design.Head;
 
 class HeadContactTest {
 
-    private static final double FAR = 1e9;
+    private static final double FAR = 1e4;
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private static Geometry polygon(double... xy) {
@@ -31,36 +34,37 @@ class HeadContactTest {
     }
 
     /**
-     * The neck drawn with JTS, cut off where the fence ends, its hull laid against the fence: the edge of the hull that
-     * passes over the cutter is the fence.
+     * The neck drawn with JTS, its head pitched, laid flat and turned by the swing, cut off where the fence ends, its hull laid
+     * against the fence: the edge of the hull that passes over the cutter is the fence.
      */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5})
-    void shift_isTheHullEdgeOfTheDrawnNeckOverTheCutter(long seed) {
+    void side_ridesAsTheHullEdgeOfTheDrawnNeckOverTheCutter(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         for (int trial = 0; trial < 50; trial++) {
-            double swing = Math.toRadians(random.nextDouble(0, 8));
+            double swing = Math.toRadians(random.nextDouble(-4, 8));
+            double pitch = random.nextDouble(0.1, 17);
             double headLength = random.nextDouble(100, 220);
             double shaft = random.nextDouble(50, 75);
+            double nut = shaft + random.nextDouble(-5, 20);
             double tip = shaft + random.nextDouble(-5, 25);
             double shaftLength = random.nextDouble(300, 600);
             double half = random.nextBoolean() ? FAR : random.nextDouble(150, 500);
             double x = random.nextDouble(0, shaftLength);
             double y = shaft / 2;
-            double cornerX = -headLength * Math.cos(swing) + tip / 2 * Math.sin(swing);
-            double cornerY = headLength * Math.sin(swing) + tip / 2 * Math.cos(swing);
-            if (cornerY <= y) {
-                continue;
-            }
-            Geometry neck = polygon(0, -y, shaftLength, -y, shaftLength, y, 0, y, cornerX, cornerY, cornerX, -y);
-            Geometry onFence = neck.intersection(box(x - half, -1000, x + half, 1000));
+            double plan = headLength * Math.cos(Math.toRadians(pitch));
+            Geometry head = AffineTransformation.rotationInstance(-swing)
+                    .transform(polygon(0, -500, 0, nut / 2, -plan, tip / 2, -plan, -500));
+            Geometry shaftDrawn = box(0, -500, shaftLength, y);
+            Geometry onFence = head.union(shaftDrawn).intersection(box(x - half, -400, x + half, 400));
 
-            double proud = HeadContact.proud(swing, headLength, tip, shaft);
-            double reach = HeadContact.cornerReach(swing, headLength, tip);
+            double[] side = HeadContact.side(
+                    Head.pitched(deg(pitch)).length(mm(headLength)).width(mm(tip)), nut, swing, y);
+            Riding riding = new Riding(0, shaftLength, true, half, half, 0, 0, null, side);
 
-            assertThat(HeadContact.shift(x, proud, reach, shaftLength, half))
+            assertThat(riding.at(x))
                     .as("seed " + seed + " trial " + trial + " x " + x + " half " + half)
-                    .isCloseTo(upperHullAt(onFence.convexHull(), x) - y, within(1e-9));
+                    .isCloseTo(upperHullAt(onFence.convexHull(), x) - y, within(1e-6));
         }
     }
 
@@ -75,27 +79,6 @@ class HeadContactTest {
             }
         }
         return top;
-    }
-
-    @Test
-    void shift_vanishesAtTheFarEndAndGrowsTowardTheNut() {
-        assertThat(HeadContact.shift(450, 2, 180, 450, FAR)).isZero();
-        assertThat(HeadContact.shift(0, 2, 180, 450, FAR)).isCloseTo(2 * 450 / 630.0, within(1e-12));
-    }
-
-    @Test
-    void shift_fadesWhereTheFenceEndsBeforeTheCorner() {
-        assertThat(HeadContact.shift(119, 2, 180, 450, 300)).isCloseTo(300 * 2 / (419.0 + 180), within(1e-12));
-        assertThat(HeadContact.shift(210, 2, 180, 450, 300)).isCloseTo(240 * 1.0 / (450.0 + 90), within(1e-12));
-        assertThat(HeadContact.shift(300, 2, 180, 450, 300)).isZero();
-        assertThat(HeadContact.shift(350, 2, 180, 450, 300)).isZero();
-    }
-
-    @Test
-    void shift_isNothingWhenTheHeadStaysInside() {
-        assertThat(HeadContact.proud(0.001, 100, 40, 60)).isNegative();
-        assertThat(HeadContact.shift(50, HeadContact.proud(0.001, 100, 40, 60), 100, 400, FAR))
-                .isZero();
     }
 
     /** A veneer drawn as a box on the pitched face: its highest corner and where it lies. */

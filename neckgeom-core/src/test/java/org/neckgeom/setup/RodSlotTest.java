@@ -147,7 +147,8 @@ class RodSlotTest {
         RodSlot wide = RodSlot.of(CHANNEL.sidePlay(mm(0.3)));
 
         assertThat(wide.stops(CUTTER, BLANK).toString())
-                .contains("two runs, the fence 0.150 mm either side of the middle");
+                .contains(
+                        "two runs, first the fence 0.150 mm toward the cutter from the middle, then 0.300 mm away from it: the far");
     }
 
     @Test

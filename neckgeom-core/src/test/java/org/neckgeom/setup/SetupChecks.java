@@ -335,8 +335,9 @@ public final class SetupChecks {
                     .width(mm(Rows.number(row, "tip_width")))
                     .swung(deg(Rows.number(row, "swing")));
             Blank blank = Blank.of(mm(Rows.number(row, "shaft_length")), mm(Rows.number(row, "shaft_width")), mm(20));
-            HeadSkew found =
-                    HeadAtFence.of(head, blank, Fence.onePiece(mm(5000))).skew();
+            HeadSkew found = HeadAtFence.of(head, blank, Fence.onePiece(mm(5000)))
+                    .outline(blank.width(), mm(Rows.number(row, "tip_width")))
+                    .skew();
             proud.relative(Rows.number(row, "proud"), found.proud().house(), 1e-11);
             skew.relative(Rows.number(row, "skew"), found.angleAt(mm(0)).valueIn(ShopUnit.DEGREE), 1e-11);
             shift.relative(

@@ -135,8 +135,8 @@ class SetupValuesTest {
                 new Made(() -> head(76).skew(), head(77).skew()),
                 new Made(() -> head(76).rocking(), head(76).rocking(mm(3), mm(1))),
                 new Made(
-                        () -> FenceStep.of(Fence.split(mm(600), mm(-0.2)), mm(640), mm(50)),
-                        FenceStep.of(Fence.split(mm(600), mm(0.2)), mm(640), mm(50))));
+                        () -> FenceStep.of(Fence.split(mm(600), mm(-0.2)).gap(mm(50)), mm(640)),
+                        FenceStep.of(Fence.split(mm(600), mm(0.2)).gap(mm(50)), mm(640))));
     }
 
     @ParameterizedTest

@@ -1,7 +1,9 @@
 package org.neckgeom.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
@@ -27,9 +29,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
 import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
@@ -151,7 +155,7 @@ class SlotCasesTest {
     }
 
     @Test
-    void riding_onASplitFenceIsTheClosedForm() {
+    void fenceStep_isTheClosedForm() {
         int seen = 0;
         for (Row row : topic("split fence")
                 .filter(r -> r.input.contains("still to come"))
@@ -159,12 +163,109 @@ class SlotCasesTest {
             double s = number(row.input, "proud by (-?[0-9.]+)");
             double past = number(row.input, "([0-9.]+) past the cutter");
             double left = number(row.input, "([0-9.]+) still to come");
-            Riding riding = new Riding(0, past + left, true, 300, 300, 20, s, null);
+            FenceStep step = FenceStep.of(Fence.split(mm(600), mm(s)).gap(mm(20)), mm(past + left));
 
-            assertThat(-riding.at(past)).as(row.input).isCloseTo(row.value(), within(TOLERANCE));
+            assertThat(step.at(mm(past)).amountMm()).as(row.input).isCloseTo(row.value(), within(TOLERANCE));
             seen++;
         }
         assertThat(seen).isEqualTo(18);
+    }
+
+    private static final Head SWUNG =
+            Head.pitched(deg(13)).length(mm(180)).width(mm(76)).swung(deg(2));
+
+    private static HeadAtFence head(Head head, double fence) {
+        return HeadAtFence.of(head, Blank.of(mm(440), mm(58), mm(20)), Fence.onePiece(mm(fence)));
+    }
+
+    @Test
+    void head_cornersAreThoseOfTheReference() {
+        double[] toward = HeadContact.side(SWUNG, 76, SWUNG.swingRad(), 29);
+        double[] away = HeadContact.side(SWUNG, 76, -SWUNG.swingRad(), 29);
+
+        assertThat(toward[HeadContact.TIP_PROUD])
+                .isCloseTo(expected("head", "tip corner proud", "toward"), within(TOLERANCE));
+        assertThat(-toward[HeadContact.TIP_X])
+                .isCloseTo(expected("head", "tip corner beyond", "same"), within(TOLERANCE));
+        assertThat(-HeadContact.tipX(SWUNG)).isCloseTo(expected("head", "far tip corner", "same"), within(TOLERANCE));
+        assertThat(away[HeadContact.TIP_PROUD])
+                .isCloseTo(expected("head", "tip corner proud", "away"), within(TOLERANCE));
+        assertThat(toward[HeadContact.NUT_PROUD])
+                .isCloseTo(expected("head", "corner by the nut", "toward"), within(TOLERANCE));
+        assertThat(head(SWUNG, 2000).proud().house()).isEqualTo(toward[HeadContact.TIP_PROUD]);
+        // Away from its swing the corner by the nut is the prouder one.
+        assertThat(head(SWUNG, 2000).fenceOnTheOtherSide().proud().house())
+                .isCloseTo(expected("head", "corner by the nut", "toward"), within(TOLERANCE));
+    }
+
+    @Test
+    void head_skewIsThatOfTheReference() {
+        for (Row row : topic("head").filter(r -> r.input.contains("fence 1000")).toList()) {
+            double x = number(row.input, "; x ([0-9.]+)$");
+
+            assertThat(head(SWUNG, 2000).skew().at(mm(x)).amountMm())
+                    .as(row.input)
+                    .isCloseTo(row.value(), within(TOLERANCE));
+        }
+        assertThat(head(SWUNG.swung(deg(0)), 2000).skew().at(mm(220)).amountMm())
+                .isCloseTo(expected("head", "e changes by -r", "not swung"), within(TOLERANCE));
+        // On a fence of 300 each way: slot-verdict reference, two decimals.
+        HeadSkew onShort = head(SWUNG, 600).skew();
+        assertThat(onShort.at(mm(3)).amountMm()).isCloseTo(-9.50, within(0.005));
+        assertThat(onShort.at(mm(220)).amountMm()).isCloseTo(-5.00, within(0.005));
+        assertThat(onShort.at(mm(303.5)).amountMm()).isZero();
+        BlankOnFence run = run(Blank.of(mm(640), mm(58), mm(20)).nutAt(mm(200)), Fence.onePiece(mm(2000)))
+                .headOn(SWUNG);
+        assertThat(run.shiftMm(220))
+                .as("one rule for both")
+                .isEqualTo(-head(SWUNG, 2000).skew().at(mm(220)).amountMm());
+    }
+
+    @Test
+    void stops_whereTheHeadIsOnAreThoseOfTheReference() {
+        Head straight = SWUNG.swung(deg(0));
+        SlotStops bare = RodSlot.of(CHANNEL).stops(Cutter.straight(mm(6)), blank(61, 61));
+        SlotStops stops = bare.headOn(straight);
+
+        assertThat(stops.rear().fromCentreMm()).isCloseTo(expected("stops", "rear stop", ""), within(TOLERANCE));
+        assertThat(stops.front().fromCentreMm()).isCloseTo(expected("stops", "front stop", "same"), within(TOLERANCE));
+        assertThat(bare.turned().headOn(straight)).isEqualTo(stops.turned());
+        assertThat(stops.turned().rear()).isEqualTo(stops.front());
+        assertThat(stops.tipHeight().house()).isCloseTo(expected("stops", "tip over the table", ""), within(TOLERANCE));
+        assertThat(bare.headOn(SWUNG).front().fromCentreMm())
+                .isCloseTo(expected("stops", "front stop", "swung 2 deg"), within(TOLERANCE));
+        assertThat(-HeadContact.meetsFaceX(straight, 30))
+                .isCloseTo(expected("stops", "where its top meets the face", "30 high"), within(TOLERANCE));
+        assertThat(stops.block(mm(43.5))).isEqualTo(stops);
+        assertThatThrownBy(() -> stops.block(mm(30)))
+                .hasMessage(
+                        "stop block height must be 43.491 mm or more (the head's tip is 40.491 mm above the table; a lower"
+                                + " one meets the head's face 129.944 mm before the nut and lifts it), but was 30 mm");
+    }
+
+    @Test
+    void secondPass_isThatOfTheReference() {
+        Map<String, SecondPass> passes = Map.of(
+                "fence toward the cutter, same edge",
+                SecondPass.FENCE_TOWARD,
+                "fence away from the cutter, same edge",
+                SecondPass.FENCE_AWAY,
+                "fence as it stands, turned end for end, e > 0",
+                SecondPass.turned(Offset.of(mm(0.1), mm(0))),
+                "fence as it stands, turned end for end, e < 0",
+                SecondPass.turned(Offset.of(mm(-0.1), mm(0))));
+        List<Row> rows = topic("feed").toList();
+        assertThat(rows).hasSize(4);
+        for (Row row : rows) {
+            boolean climb = row.expected.equals("wall at the fence cut: climb");
+            SecondPass pass = Objects.requireNonNull(passes.get(row.input), row.input);
+
+            assertThat(pass.isClimb()).as(row.input).isEqualTo(climb);
+            assertThat(pass.toString())
+                    .as(row.input)
+                    .startsWith(climb ? "the wall at the fence is cut" : "the far wall is cut")
+                    .contains(climb ? "climb" : "against the cutter's turn");
+        }
     }
 
     @Test

@@ -48,19 +48,17 @@ class PlanChecksTest {
 
     @Test
     void channelCentred_afterOneCut_saysToWhichSide() {
-        NeckPlan plan = NeckFile.parse(
-                        "cut.yaml",
-                        TEXT.replace("# readings:", "readings:")
-                                .replace("#   - fence wall:", "  - fence wall:")
-                                .replace("#     far wall:", "    far wall:"))
-                .plan();
+        NeckPlan plan =
+                NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings")).plan();
 
         PlanCheck centred = check(plan, "channel centred");
 
-        // (29.84 - 31.26)/2 = -0.71
-        assertThat(centred.outcome()).isEqualTo(Outcome.STOP);
-        assertThat(centred.found()).startsWith("slot 0.710 mm nearer the fence");
-        assertThat(centred.todo()).contains("fence away from the cutter by 0.710 mm");
+        // (26.78 - 28.20)/2 = -0.71 on a piece as wide as the blank's middle, 120 mm from the nut. The blank is wider
+        // by 0.06 mm
+        // x 183.5/640 at 303.5 mm, so half of it is 0.0086 more there; 0.0055 less at 3 mm; midway between both 0.712.
+        assertThat(centred.outcome()).isEqualTo(Outcome.OPEN);
+        assertThat(centred.found()).startsWith("slot 0.719 mm nearer the fence");
+        assertThat(centred.todo()).contains("fence away from the cutter by 0.712 mm");
     }
 
     /** 310.548 mm to the joint; a channel from 20 mm ends at 320.5 mm, 9.952 mm past it. */

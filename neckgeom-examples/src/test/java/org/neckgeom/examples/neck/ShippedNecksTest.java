@@ -7,7 +7,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.examples.Uncommented;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.setup.Centring;
+import org.neckgeom.setup.CentringStep;
 import org.neckgeom.sheet.PlanData;
 import org.neckgeom.units.LengthStyle;
 
@@ -40,6 +43,50 @@ class ShippedNecksTest {
         assertThat(plans).anyMatch(plan -> plan.details().dovetail().isPresent());
         assertThat(plans).anyMatch(plan -> plan.details().tenon().isPresent());
         assertThat(plans).anyMatch(plan -> plan.details().fannedFrets().isPresent());
+    }
+
+    /** What a file shows as a comment belongs to its own neck: uncommented, it is read and planned. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void blocksCommentedOut_belongToTheirNeck(String name) {
+        String text = ShippedNecks.text(name);
+        for (String key : List.of("readings", "workmanship", "as made")) {
+            String with = Uncommented.block(text, key);
+            if (with.equals(text)) {
+                continue;
+            }
+            NeckPlan plan = NeckFile.parse(name, with).plan();
+
+            assertThat(plan)
+                    .as("%s with %s", name, key)
+                    .isNotEqualTo(NeckFile.read(name).plan());
+            assertThat(plan.toString()).as("%s with %s", name, key).isNotBlank();
+            text = with;
+        }
+        NeckPlan plan = NeckFile.parse(name, text).plan();
+
+        assertThat(plan.checks()).as(name).isNotEmpty();
+        for (CentringStep step : plan.steps()) {
+            step.cut()
+                    .ifPresent(cut -> assertThat(Centring.of(cut).closure().isComplete()
+                                    && Centring.of(cut).closure().closes())
+                            .as("%s: %s closes", name, cut)
+                            .isTrue());
+        }
+        assertThat(plan.slot().contradiction()).as(name).isEmpty();
+    }
+
+    @Test
+    void blocksCommentedOut_areThere() {
+        String text = ShippedNecks.text(ShippedNecks.DEFAULT);
+        for (String key : List.of("readings", "workmanship", "as made")) {
+            assertThat(Uncommented.block(text, key)).as(key).isNotEqualTo(text);
+        }
+        assertThat(NeckFile.parse("cut.yaml", Uncommented.block(text, "readings"))
+                        .plan()
+                        .slot()
+                        .toString())
+                .contains("away from the cutter");
     }
 
     /** A copy of the metric neck, written in inches, is told in inches; none says how it prints. */

@@ -1,0 +1,109 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.geometry.Scarf;
+import org.neckgeom.measure.Estimate;
+
+/** The stops a plan prints go to the ends that are there; all figures by hand from the design's own. */
+class StopsInThePlanTest {
+
+    private static final Scarf SCARF =
+            Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8));
+    private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
+    private static final NeckPlan PLAN = NeckPlan.of(
+                    OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))),
+                    SampleBench.octaveBlank().nutAt(mm(200)),
+                    SampleBench.metricShop())
+            .scarf(SCARF.inTheHead());
+
+    private static String channel(NeckPlan plan) {
+        return plan.sections().stream()
+                .filter(section -> section.title().equals("Channel for the rod"))
+                .map(section -> section.rows().toString())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static NeckPlan done(NeckPlan plan, String... names) {
+        OrderOfWork order = plan.orderAsTold();
+        for (String name : names) {
+            order = order.done(name);
+        }
+        return plan.order(order);
+    }
+
+    @Test
+    void stops_goToTheBlanksEndsBeforeAnythingIsSawn() {
+        assertThat(channel(PLAN))
+                .contains("front stop  500.5 mm from the cutter's centre")
+                .contains("rear stop   434 mm from the cutter's centre")
+                .contains("on the blank at 3 mm and 303.5 mm from the nut")
+                .containsOnlyOnce("front stop")
+                .doesNotContain("heel end leading");
+    }
+
+    /** 303.5 - 3 = 300.5, and 185 cos 13 deg = 180.26 to the tip, 185 sin 13 deg = 41.62 above the table. */
+    @Test
+    void stops_goToTheTipOfAHeadThatIsOn() {
+        assertThat(channel(done(PLAN, "cut scarf", "glue head")))
+                .contains("front stop  480.758 mm from the cutter's centre")
+                .contains("rear stop   434 mm from the cutter's centre")
+                .contains("180.258 mm before the nut")
+                .contains("41.616 mm above the table")
+                .contains("44.616 mm or more");
+    }
+
+    @Test
+    void stops_goToTheTipWhereTheHeadMustBeOnBeforeTheChannel() {
+        assertThat(channel(PLAN.scarf(SCARF.inTheShaft()))).contains("front stop  480.758 mm from the cutter's centre");
+    }
+
+    /** The slope runs 20 / tan 13 deg = 86.63 before the nut. */
+    @Test
+    void stops_goToTheThinEndOfASawnScarf() {
+        assertThat(channel(done(PLAN, "cut scarf"))).contains("front stop  387.13 mm from the cutter's centre");
+    }
+
+    /** The body joint at the 14th fret: 560 (1 - 2^(-14/12)) = 310.55, less 3 and 3. */
+    @Test
+    void stops_goToTheHeelEndThatIsCut() {
+        assertThat(channel(done(PLAN, "cut heel joint"))).contains("rear stop   304.548 mm from the cutter's centre");
+    }
+
+    /** An outline that is 60 at the nut and 76 at the tip: 7.5 proud at the tip only. */
+    @Test
+    void head_hasItsOwnOutlineAtTheFence() {
+        NeckPlan plan = PLAN.details(PLAN.details()
+                .head(HeadLayout.of(PLAN.design().head().orElseThrow()).tapered(mm(60), mm(76)), mm(0)));
+
+        assertThat(plan.sections().stream()
+                        .flatMap(section -> section.rows().stream())
+                        .map(PlanSection.Row::value))
+                .anyMatch(row -> row.startsWith("parallel spacer of 8.5 mm"));
+    }
+
+    @Test
+    void widening_cutsTheFarWall() {
+        NeckPlan plan =
+                PLAN.readings(NeckReadings.none().read(NeckFeature.CHANNEL_WIDTH, Estimate.of(mm(5.8), mm(0.01))));
+
+        assertThat(plan.checks())
+                .filteredOn(check -> check.name().equals("channel wide enough for the rod"))
+                .singleElement()
+                .extracting(PlanCheck::todo)
+                .asString()
+                .startsWith("Make it 0.20 mm wider: the same edge on the fence, the fence 0.20 mm away from the cutter:"
+                        + " the far wall is cut, against the cutter's turn.")
+                .endsWith(
+                        "The fence is on the side toward which the cutter's leading point moves; then the cut drives the"
+                                + " work onto the fence.");
+    }
+}
