@@ -78,14 +78,9 @@ public final class Fence implements SaysLengths<Fence> {
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
         double mm = HouseUnits.mmPositive(length, "fence length");
         double step = HouseUnits.mm(outOfLine, "halves out of line");
-        return new Fence(
-                Build.SPLIT,
-                mm,
-                step,
-                Math.min(USUAL_GAP_MM, mm / 2),
-                mm,
-                mm,
-                LengthStyle.of(length).unit());
+        LengthStyle style = LengthStyle.of(length);
+        double usual = style == LengthStyle.MILLIMETRES ? USUAL_GAP_MM : ShopUnit.INCH.toHouse(USUAL_GAP_IN);
+        return new Fence(Build.SPLIT, mm, step, Math.min(usual, mm / 2), mm, mm, style.unit());
     }
 
     /**
