@@ -14,8 +14,14 @@ final class Finite {
 
     private static final int DEPTH = 3;
     private static final int MOST_REMEMBERED = 200_000;
-    private static final Set<String> ENDLESS =
-            Set.of("degreesOfFreedom", "lowerHouse", "upperHouse", "nutRadiusMm", "secondRadiusMm", "crownRadiusAtMm");
+    private static final Set<String> ENDLESS = Set.of(
+            "degreesOfFreedom",
+            "cutScatterDegreesOfFreedom",
+            "lowerHouse",
+            "upperHouse",
+            "nutRadiusMm",
+            "secondRadiusMm",
+            "crownRadiusAtMm");
     private static final Pattern NO_NUMBER =
             Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(^|[^0-9])-0(\\.0*)?([^.0-9]|$)");
 

@@ -111,7 +111,7 @@ final class SetUpParts {
             }
             cuts += step.isReadAgain() ? 0 : 1;
             Centring centring = Centring.of(step.cut().get()).in(plan.style());
-            draft.row("cut " + cuts + (step.isReadAgain() ? " again" : ""), centring.offset());
+            draft.row("cut " + cuts + (step.isReadAgain() ? " again" : "") + ", its piece", centring.offset());
             Closure closure = closures.next();
             if (closure.isComplete() || closure.outcome() != Closure.Outcome.CLOSES) {
                 draft.row("", closure);

@@ -108,7 +108,7 @@ public final class SetupChecks {
                             "setup/slot/closure-power.csv",
                             Status.SIMULATED,
                             "");
-                    power.of("Closure.outcome");
+                    power.of("Closure.allowed");
                     power.figure(
                             share,
                             stage.equals("warn") ? rates.warned() : rates.refused(),
@@ -162,7 +162,7 @@ public final class SetupChecks {
                 "setup/slot/cases.csv",
                 Status.LIBRARY,
                 "");
-        chances.of("SlotPlace.chanceWithin", "SlotVerdict.chance");
+        chances.of("SlotPlace.chanceWithin");
         double[] ours = SlotCasesTest.chances();
         for (int i = 0; i < ours.length; i++) {
             chances.figure(SlotCasesTest.expectedChances().get(i), ours[i], 1e-6);
@@ -187,7 +187,7 @@ public final class SetupChecks {
                         "30,000 sessions, SlotCoverageTest",
                         Status.SIMULATED,
                         "")
-                .of("SlotVerdict.chance", "CentringRounds.next")
+                .of("CentringRounds.next", "SlotPlace.chanceWithin")
                 .figure(seen.share(), seen.claim(), allowed);
     }
 
