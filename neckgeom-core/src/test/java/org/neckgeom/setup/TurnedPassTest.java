@@ -18,7 +18,10 @@ class TurnedPassTest {
 
         assertThat(offset.sizeMm()).isCloseTo(0.145, within(1e-12));
         assertThat(offset.uncertaintyMm()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
-        assertThat(offset).asString().startsWith("0.145 mm one way or the other, u 0.014 mm");
+        assertThat(offset.toString())
+                .startsWith("0.145 mm one way or the other, u 0.014 mm\n")
+                .contains("too far from the fence  turned end for end, the far wall is cut")
+                .contains("instead the same edge, the fence 0.290 mm away: the far wall is cut");
         assertThat(offset.nearerTheFence().amountMm()).isCloseTo(-0.145, within(1e-12));
         assertThat(offset.fartherFromTheFence().amountMm()).isCloseTo(0.145, within(1e-12));
     }
@@ -46,7 +49,16 @@ class TurnedPassTest {
     void offset_takesTheUsualRepeatabilityWhereNoneIsTold() {
         assertThat(TurnedPass.widened(mm(6.02), mm(6.31)).offset())
                 .asString()
-                .startsWith("0.145 mm one way or the other, u 0.035 mm");
+                .startsWith("0.145 mm one way or the other, u 0.035 mm\n");
+    }
+
+    @Test
+    void toString_sendsItToScrapAndNamesTheWallThatIsCut() {
+        assertThat(TurnedPass.widened(mm(6.02), mm(6.31)).toString())
+                .startsWith("slot 6.02 mm, turned 6.31 mm: widened by 0.29 mm\n")
+                .contains("on scrap only, light, in a carrier")
+                .contains("slot too near it             the wall at the fence is cut, a climb cut: never by hand")
+                .contains(Cautions.FEED);
     }
 
     @Test
