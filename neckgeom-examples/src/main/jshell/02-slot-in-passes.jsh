@@ -10,7 +10,7 @@ var passes  = slot.passes(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)));
 println(slot.depth());
 println(passes);
 println(slot.stops(cutter, blank));
-println(slot.skewFrom(blank));
+println(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))).centred());
 println(CutterLoad.of(cutter, blank).feed(mmPerMinute(1800), rpm(16000)).pass(mm(2.9)));
 println(slot.cautions(cutter));
 

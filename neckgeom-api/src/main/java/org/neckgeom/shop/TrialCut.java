@@ -273,6 +273,17 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     }
 
     /**
+     * Returns this trial cut with the repeatability of a bench, where it has none of its own.
+     *
+     * @param bench the uncertainties of the bench it was read at
+     * @return the trial cut
+     */
+    public TrialCut readAt(BenchUncertainty bench) {
+        double ofTheBench = Objects.requireNonNull(bench, "bench uncertainty").readingMm();
+        return Double.isNaN(repeatability) ? readWithin(ShopUnit.MILLIMETRE.of(ofTheBench)) : this;
+    }
+
+    /**
      * Returns this trial cut with correlated wall readings: one calliper that reads both walls too large by the same
      * unknown amount correlates them.
      *

@@ -19,7 +19,7 @@ import java.util.SplittableRandom;
 public final class Grown {
 
     private static final int ROUNDS = 5;
-    private static final int TRIES = 60;
+    private static final int TRIES = 150;
     private static final int MOST_OF_A_TYPE = 5;
     private static final int MOST_RECIPES = 2;
 

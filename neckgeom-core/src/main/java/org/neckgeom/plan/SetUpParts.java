@@ -110,7 +110,8 @@ final class SetUpParts {
                 continue;
             }
             cuts += step.isReadAgain() ? 0 : 1;
-            Centring centring = Centring.of(step.cut().get()).in(plan.style());
+            Centring centring = Centring.of(step.cut().get().readAt(plan.shop().uncertainty()))
+                    .in(plan.style());
             draft.row("cut " + cuts + (step.isReadAgain() ? " again" : "") + ", its piece", centring.offset());
             Closure closure = closures.next();
             if (closure.isComplete() || closure.outcome() != Closure.Outcome.CLOSES) {

@@ -1,5 +1,7 @@
 package org.neckgeom.setup;
 
+import java.util.Objects;
+
 /**
  * A second pass in a slot that is begun: which one of its walls it cuts, and whether the cut climbs.
  *
@@ -30,7 +32,7 @@ public enum SecondPass {
      * @return too near for a slot nearer the fence than the middle, else too far
      */
     public static SecondPass turned(Offset offset) {
-        return offset.amountMm() < 0 ? TURNED_TOO_NEAR : TURNED_TOO_FAR;
+        return Objects.requireNonNull(offset, "offset").amountMm() < 0 ? TURNED_TOO_NEAR : TURNED_TOO_FAR;
     }
 
     /**

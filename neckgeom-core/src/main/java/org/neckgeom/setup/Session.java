@@ -9,7 +9,6 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * What a record of trial cuts and fence moves shows of the setting: its state, and what contradicts what. Lengths in mm.
@@ -133,11 +132,7 @@ final class Session {
     }
 
     private Closure closure(TrialCut cut) {
-        return Closure.of(withRepeatability(cut)).bench(bench).inSession(Math.max(1, checkedCuts));
-    }
-
-    private TrialCut withRepeatability(TrialCut given) {
-        return given.repeatability().isPresent() ? given : given.readWithin(ShopUnit.MILLIMETRE.of(bench.readingMm()));
+        return Closure.of(cut.readAt(bench)).bench(bench).inSession(Math.max(1, checkedCuts));
     }
 
     private void moved(FenceMove move) {
@@ -152,7 +147,7 @@ final class Session {
     }
 
     private void read(TrialCut given, boolean again) {
-        TrialCut cut = withRepeatability(given);
+        TrialCut cut = given.readAt(bench);
         Closure closure = closure(cut);
         lastClosure = closure;
         closures.add(closure);

@@ -272,7 +272,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
                 runApartMm,
                 settingMm,
                 SaysLengths.said(head, other),
-                other);
+                Objects.requireNonNull(other, "style"));
     }
 
     @Override
@@ -335,7 +335,6 @@ public final class SlotStops implements SaysLengths<SlotStops> {
                     + style.text(runApartMm / 2) + " toward the cutter from the middle, then "
                     + style.text(runApartMm) + " away from it: " + SecondPass.FENCE_AWAY);
         }
-        return report.note("turned end for end the two distances change places and the other edge rides the fence")
-                .toString();
+        return report.toString();
     }
 }

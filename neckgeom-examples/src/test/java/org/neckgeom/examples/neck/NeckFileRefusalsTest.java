@@ -264,17 +264,14 @@ class NeckFileRefusalsTest {
 
     @Test
     void parse_refusesMovesThatDoNotGoWithTheRounds() {
-        String later = "readings[2]: a later round must say how the fence was moved before it";
-
-        assertThat(first(BASS.replace("  - moved away from cutter: 0.020 in ", "  - # "))
-                        .sentence())
-                .startsWith(later);
         assertThat(first(BASS.replace("    reads within: 0.5 thou ", "    moved toward cutter: 1 thou # "))
                         .sentence())
-                .startsWith(later);
+                .startsWith(
+                        "readings[2]: a trial cut must have one of moved toward cutter, moved away from cutter and again");
         assertThat(first(BASS.replace("  - fence wall: [", "  - moved toward cutter: 1 in\n    fence wall: ["))
                         .sentence())
-                .startsWith("readings[1]: the first round must have no move of the fence before it");
+                .startsWith(
+                        "readings[1]: the first trial cut must have nothing before it, but has a move of the fence");
     }
 
     @Test

@@ -56,6 +56,9 @@ class NeckKeysTest {
         unused.removeIf(key -> key.matches("workmanship\\..*\\.(within|lies|deviation)"));
         // A copy in inches prints in inches: the key stands in a comment, which PlanANeckTest makes live.
         unused.remove("print in");
+        // A cut read again and a piece that was not measured stand in a comment, which ShippedNecksTest makes live.
+        unused.remove("readings.again");
+        unused.remove("readings.ripped with blank");
 
         assertThat(unused).isEmpty();
     }
