@@ -30,6 +30,9 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
     /** The usual guard factor k of ISO 14253-1: a guard band of twice the standard uncertainty. */
     public static final double USUAL_GUARD_FACTOR = 2;
 
+    /** Past it the normal law leaves less than any instrument can show. */
+    private static final double MOST_GUARD_FACTOR = 10;
+
     private final Estimate<Q> estimate;
     private final Limits<Q> limits;
     private final double guardFactor;
@@ -55,12 +58,13 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
     /**
      * Returns the same verdict with another guard band.
      *
-     * @param factor k, 0 or more; 0 makes it the value alone
+     * @param factor k, 0 to 10; 0 makes it the value alone
      * @return the verdict
      */
     public Verdict<Q> guardedBy(double factor) {
-        if (!(factor >= 0) || Double.isInfinite(factor)) {
-            throw new IllegalArgumentException("guard factor must be 0 or more, but was " + Numbers.plain(factor));
+        if (!(factor >= 0 && factor <= MOST_GUARD_FACTOR)) {
+            throw new IllegalArgumentException("guard factor must be 0 to " + Numbers.plain(MOST_GUARD_FACTOR)
+                    + ", but was " + Numbers.plain(factor));
         }
         return new Verdict<>(estimate, limits, factor + 0.0);
     }

@@ -74,7 +74,8 @@ class NeckKeysTest {
             boolean explained = ShippedNecks.names().stream()
                     .flatMap(name -> ShippedNecks.text(name).lines())
                     .anyMatch(line ->
-                            line.strip().replaceFirst("^(- |# )", "").startsWith(key + ":") && line.contains(" # "));
+                            line.strip().replaceFirst("^(# +)*(- )?", "").startsWith(key + ":")
+                                    && line.contains(" # "));
             if (!explained) {
                 unexplained.add(key);
             }
