@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
@@ -364,6 +365,17 @@ class PlanRoundTripTest {
         }
     }
 
+    /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
+    @Test
+    void schema_isASchema() throws IOException {
+        Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+
+        assertThat(meta.validate(JACKSON.readTree(Holder.text()))).isEmpty();
+        assertThat(meta.validate(JACKSON.readTree("{\"description\": [\"A\"]}")))
+                .isNotEmpty();
+    }
+
     private static List<Error> errors(String json) throws IOException {
         return Holder.SCHEMA.validate(JACKSON.readTree(json));
     }
@@ -372,11 +384,14 @@ class PlanRoundTripTest {
         private static final Schema SCHEMA = schema();
 
         private static Schema schema() {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(text());
+        }
+
+        private static String text() {
             try (InputStream in =
                     PlanData.class.getClassLoader().getResourceAsStream("META-INF/neckgeom/neckgeom.schema.json")) {
-                String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(text);
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
             } catch (IOException e) {
                 throw new AssertionError(e);
             }
