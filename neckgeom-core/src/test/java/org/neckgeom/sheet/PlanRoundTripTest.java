@@ -13,6 +13,8 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -363,6 +365,27 @@ class PlanRoundTripTest {
             assertThat(errors(changed)).as(change[1]).isNotEmpty();
             assertThatIllegalArgumentException().as(change[1]).isThrownBy(() -> PlanData.planFrom(changed));
         }
+    }
+
+    /** The digest is that of an independent tool (sha256sum) on the JSON without answers, its end closed by hand. */
+    @Test
+    void hash_isThatOfWhatThePlanWasTold_inAnyUnits() throws Exception {
+        PlanData data = PlanData.of(OCTAVE);
+        String json = data.toJson();
+        String told = json.substring(0, json.indexOf(",\n  \"answers\"")) + "\n}\n";
+
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(told.getBytes(StandardCharsets.UTF_8));
+        assertThat(data.hash()).isEqualTo(HexFormat.of().formatHex(digest));
+        assertThat(data.mark()).hasSize(8).isEqualTo(data.hash().substring(0, 8));
+        for (LengthStyle style : LengthStyle.values()) {
+            assertThat(data.in(style).hash()).isEqualTo(data.hash());
+        }
+        assertThat(PlanData.of(OCTAVE.relief(mm(0.21))).hash()).isNotEqualTo(data.hash());
+        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + data.mark() + ".</p>");
+        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + data.mark() + ".");
+        assertThat(Template.of(OCTAVE).pages(Paper.A4))
+                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + data.mark() + "): "));
+        assertThat(Template.of(OCTAVE.design()).toDxf()).doesNotContain("Belongs");
     }
 
     /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
