@@ -9,6 +9,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.util.HashSet;
 import java.util.Optional;
@@ -122,17 +123,19 @@ final class FolderLock implements AutoCloseable {
 
     /** A file of this name that no writer made is someone's own. */
     private static void refuseOthers(Path file) throws IOException {
-        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return;
-        }
-        boolean own = Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
-        if (own) {
-            try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
-                String text = text(channel);
-                own = text.isEmpty() || text.startsWith(FIRST_LINE) || FIRST_LINE.startsWith(text);
-            } catch (NoSuchFileException gone) {
-                return;
+        boolean own;
+        try {
+            // Asked once: the one who has the lock may delete it at any moment.
+            own = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS)
+                    .isRegularFile();
+            if (own) {
+                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS)) {
+                    String text = text(channel);
+                    own = text.isEmpty() || text.startsWith(FIRST_LINE) || FIRST_LINE.startsWith(text);
+                }
             }
+        } catch (NoSuchFileException gone) {
+            return;
         }
         if (!own) {
             throw new Unwritable(file + " is not a lock of neckgeom; move it away to have this folder written to");
