@@ -2,6 +2,7 @@ package org.neckgeom.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
@@ -386,6 +387,26 @@ class PlanRoundTripTest {
         assertThat(Template.of(OCTAVE).pages(Paper.A4))
                 .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + data.mark() + "): "));
         assertThat(Template.of(OCTAVE.design()).toDxf()).doesNotContain("Belongs");
+    }
+
+    /** By hand: 6 mm to 0.5 mm at fret 14 runs on to less than nothing at fret 20, 383.6 mm from the nut; so do the others. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "secondThickness | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
+                "secondWidth | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
+                "secondDepth | 0.01 | design.back.secondDepth is 0.01 mm, and runs out to nothing before ",
+                "firstDepth | 0.01 | design.back.firstDepth is 0.01 mm, and runs out to nothing before "
+            })
+    void planFrom_refusesWhatHasNoAnswers(String key, String value, String sentence) {
+        String json = PlanData.of(OCTAVE)
+                .toJson()
+                .replaceFirst("\"" + key + "\": \\{ \"value\": [\\d.]+", "\"" + key + "\": { \"value\": " + value);
+
+        assertThatThrownBy(() -> PlanData.planFrom(json))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith(sentence);
     }
 
     /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
