@@ -16,6 +16,7 @@ import org.neckgeom.examples.file.Trouble;
 import org.neckgeom.examples.neck.PrintStyles;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.PlanData;
+import org.neckgeom.text.Words;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
@@ -115,7 +116,9 @@ final class OutputSet {
                 folder + " is NOT whole: " + set + "\n"
                         + String.join(
                                 "",
-                                wrong.stream().map(line -> "  " + line + "\n").toList()));
+                                wrong.stream()
+                                        .map(line -> "  " + Words.shown(line) + "\n")
+                                        .toList()));
     }
 
     /** The list, its shape looked at. */

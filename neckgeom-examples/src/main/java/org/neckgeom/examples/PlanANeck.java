@@ -12,6 +12,7 @@ import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sheet.Sheet;
+import org.neckgeom.text.Words;
 
 /**
  * The main job: reads a neck file and prints the plan.
@@ -71,7 +72,7 @@ public final class PlanANeck {
         try {
             orders = Orders.from(arguments);
         } catch (IllegalArgumentException unclear) {
-            err.println(unclear.getMessage());
+            err.println(Words.shown(unclear.getMessage()));
             return NOT_UNDERSTOOD;
         }
         try {
@@ -80,11 +81,14 @@ public final class PlanANeck {
         } catch (FileRefused refused) {
             err.println(refused.getMessage());
             return REFUSED;
-        } catch (Unwritable | SetRefused sentence) {
-            err.println(sentence.getMessage());
+        } catch (SetRefused lines) {
+            err.println(lines.getMessage());
+            return REFUSED;
+        } catch (Unwritable sentence) {
+            err.println(Words.shown(sentence.getMessage()));
             return REFUSED;
         } catch (IllegalArgumentException | ArithmeticException unplannable) {
-            err.println(orders.file() + " can't be planned: " + unplannable.getMessage());
+            err.println(Words.shown(orders.file() + " can't be planned: " + unplannable.getMessage()));
             return REFUSED;
         }
     }
@@ -96,7 +100,7 @@ public final class PlanANeck {
             case KEYS -> "Keys of a neck file; those with a star must be there.\n\n" + NeckFile.keys();
             case SCHEMA -> NeckFile.schema();
             case CHECK ->
-                orders.file() + " can be planned: "
+                Words.shown(orders.file()) + " can be planned: "
                         + NeckFile.read(orders.file()).design().name() + "\n";
             case CHECK_SET -> checked(orders.set().orElseThrow());
             case PLAN -> {
@@ -143,20 +147,24 @@ public final class PlanANeck {
         OutputFiles.Written written = OutputFiles.write(files);
         written.mended()
                 .forEach(folder -> said.append("an earlier run was broken off in ")
-                        .append(folder)
+                        .append(shown(folder))
                         .append(": its files were put back as they were\n"));
         written.made()
-                .forEach(
-                        folder -> said.append("made the folder ").append(folder).append('\n'));
+                .forEach(folder ->
+                        said.append("made the folder ").append(shown(folder)).append('\n'));
         orders.outputs()
                 .forEach((output, path) ->
-                        said.append(output).append(": ").append(path).append('\n'));
+                        said.append(output).append(": ").append(shown(path)).append('\n'));
         list.ifPresent(last -> said.append("list of set ")
                 .append(PlanData.of(plan).mark())
                 .append(": ")
-                .append(last)
+                .append(shown(last))
                 .append('\n'));
         return said.toString();
+    }
+
+    private static String shown(Path path) {
+        return Words.shown(path.toString());
     }
 
     /** What stands in the list's own folder, by name. */
