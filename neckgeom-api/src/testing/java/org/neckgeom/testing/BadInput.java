@@ -214,9 +214,12 @@ public final class BadInput {
         if (thrown.getClass() == UnconvertibleException.class) {
             return sentence && method.equals("to"); // as JSR 385 says
         }
+        boolean isOwn = thrown instanceof IllegalArgumentException
+                && thrown.getClass().getName().startsWith("org.neckgeom.");
         return sentence
-                && Set.of(IllegalArgumentException.class, ArithmeticException.class)
-                        .contains(thrown.getClass());
+                && (isOwn
+                        || Set.of(IllegalArgumentException.class, ArithmeticException.class)
+                                .contains(thrown.getClass()));
     }
 
     private static boolean isLong(Object argument) {
