@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.tngtech.archunit.ArchConfiguration;
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -23,6 +24,8 @@ import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -170,21 +173,24 @@ class ArchitectureTest {
 
     @Test
     void code_touchesNoFileNetworkOrLog() {
+        // A digest is a function of its bytes; the rest of that package is dice and keys.
+        DescribedPredicate<JavaClass> digests =
+                JavaClass.Predicates.belongToAnyOf(MessageDigest.class, NoSuchAlgorithmException.class);
         noClasses()
                 .should()
-                .dependOnClassesThat()
-                .resideInAnyPackage(
-                        "java.io..",
-                        "java.nio.file..",
-                        "java.nio.channels..",
-                        "java.net..",
-                        "java.util.logging..",
-                        "java.util.prefs..",
-                        "java.lang.management..",
-                        "java.security..",
-                        "java.sql..",
-                        "javax.swing..",
-                        "java.awt..")
+                .dependOnClassesThat(JavaClass.Predicates.resideInAnyPackage(
+                                "java.io..",
+                                "java.nio.file..",
+                                "java.nio.channels..",
+                                "java.net..",
+                                "java.util.logging..",
+                                "java.util.prefs..",
+                                "java.lang.management..",
+                                "java.security..",
+                                "java.sql..",
+                                "javax.swing..",
+                                "java.awt..")
+                        .and(DescribedPredicate.not(digests)))
                 .check(neckgeom);
     }
 

@@ -213,7 +213,7 @@ class FoundByBadInputTest {
                 "a title must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
         refused(
                 () -> Budget.named("slot").with("two\nlines", Spread.normal(mm(0.1))),
-                "a contributor's name must be 1 to 100 characters on one line, but was \"two\nlines\"");
+                "a contributor's name must be 1 to 100 characters on one line, but was \"two\\u000alines\"");
         refused(
                 () -> Sweep.of("neck").over("x".repeat(101), Axis.of(List.of(mm(1))), (design, size) -> design),
                 "an axis' name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");

@@ -3,6 +3,7 @@ package org.neckgeom.geometry;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -13,6 +14,8 @@ import org.neckgeom.units.SaysLengths;
  * Positive is higher. Immutable.
  */
 public final class ActionChange implements SaysLengths<ActionChange> {
+
+    private static final int LONGEST_CAUSE = 200;
 
     private final String cause;
     private final double perMm;
@@ -44,7 +47,7 @@ public final class ActionChange implements SaysLengths<ActionChange> {
      */
     public static ActionChange of(String cause, Quantity<Length> change) {
         return new ActionChange(
-                Objects.requireNonNull(cause, "cause"),
+                Words.line(cause, "a cause", LONGEST_CAUSE),
                 Double.NaN,
                 HouseUnits.mm(change, "change of action"),
                 LengthStyle.of(change));

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.neckgeom.text.Words;
 
 /** Checks and finds the names a maker gives to conditions, operations and remedies. */
 final class Names {
@@ -28,12 +29,7 @@ final class Names {
 
     private static String checked(String text, String what, int longest) {
         String trimmed = Objects.requireNonNull(text, what).strip();
-        boolean isOneLine = trimmed.chars().noneMatch(Character::isISOControl);
-        if (trimmed.isEmpty() || trimmed.length() > longest || !isOneLine) {
-            throw new IllegalArgumentException(
-                    what + " must be 1 to " + longest + " characters on one line, but was \"" + brief(text) + "\"");
-        }
-        return trimmed;
+        return Words.line(trimmed.isEmpty() ? text : trimmed, what, longest);
     }
 
     /** Returns the exception for a name that is not among the known ones, with the nearest known one if it is near. */
@@ -80,7 +76,9 @@ final class Names {
     }
 
     private static String brief(String name) {
-        return Objects.requireNonNull(name, "name").length() <= LONGEST ? name : name.substring(0, LONGEST) + "...";
+        String cut =
+                Objects.requireNonNull(name, "name").length() <= LONGEST ? name : name.substring(0, LONGEST) + "...";
+        return Words.shown(cut);
     }
 
     /** Returns how many letters must be put in, left out or changed to make one name the other. */

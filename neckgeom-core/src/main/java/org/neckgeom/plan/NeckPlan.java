@@ -556,6 +556,26 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
+     * Returns this plan once all of its checks, settings and steps have answered. Whoever takes a plan from outside
+     * asks this at the door, so that nothing is refused later.
+     *
+     * @return this plan
+     * @throws Unanswerable with the part to change, if its parts don't go together
+     */
+    public NeckPlan checked() {
+        try {
+            Unanswerable.checkBack(told.design);
+            order();
+            checks();
+            return this;
+        } catch (Unanswerable placed) {
+            throw placed;
+        } catch (IllegalArgumentException | ArithmeticException refused) {
+            throw Unanswerable.of(refused);
+        }
+    }
+
+    /**
      * Returns everything that is held against a limit, in the order of work.
      *
      * @return one or more

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -26,6 +27,8 @@ import org.neckgeom.units.SaysLengths;
  * <p>A condition that an operation only needs is still there after it.
  */
 public final class Operation implements SaysLengths<Operation> {
+
+    private static final int LONGEST_CAUTION = 300;
 
     private final String name;
     private final Set<Condition> needs;
@@ -199,14 +202,12 @@ public final class Operation implements SaysLengths<Operation> {
     /**
      * Returns this operation with a caution.
      *
-     * @param words what to mind, not blank
+     * @param words what to mind, 1 to 300 characters on one line
      * @return the operation
      */
     public Operation caution(String words) {
-        if (Objects.requireNonNull(words, "words").isBlank()) {
-            throw new IllegalArgumentException("a caution must have a letter, but was \"" + words + "\"");
-        }
-        return changed(parts -> parts.cautions.add(words));
+        String line = Words.line(words, "a caution", LONGEST_CAUTION);
+        return changed(parts -> parts.cautions.add(line));
     }
 
     /**

@@ -26,7 +26,8 @@ public record Caution(String code, String text, String why) {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(why, "why");
-        if (code.isBlank() || text.isBlank() || why.isBlank()) {
+        boolean isOneLine = Words.isLine(code) && Words.isLine(text) && Words.isLine(why);
+        if (!isOneLine || code.isBlank() || text.isBlank() || why.isBlank()) {
             throw new IllegalArgumentException("a caution must have a code, a text and a reason, but was "
                     + Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
         }

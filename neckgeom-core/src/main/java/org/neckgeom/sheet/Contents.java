@@ -26,6 +26,7 @@ import org.neckgeom.units.LengthStyle;
  * @param sections settings in order of work
  * @param order the order of work, if the plan has one
  * @param budgets errors that add up, each with its limits
+ * @param mark by which its paper is known
  */
 record Contents(
         NeckDesign design,
@@ -37,7 +38,8 @@ record Contents(
         List<Caution> cautions,
         List<PlanSection> sections,
         Optional<OrderPlan> order,
-        List<BudgetPart> budgets) {
+        List<BudgetPart> budgets,
+        String mark) {
 
     Contents {
         checks = List.copyOf(checks);
@@ -71,7 +73,8 @@ record Contents(
                         .map(Contents::withoutTable)
                         .toList(),
                 Optional.of(plan.order().plan()),
-                BudgetPart.of(plan));
+                BudgetPart.of(plan),
+                PlanData.of(plan).mark());
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */

@@ -14,6 +14,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -221,6 +222,11 @@ final class DataSource {
         return type.cast(value);
     }
 
+    /** The refusal of a part for a reason that is read after its place. */
+    IllegalArgumentException refused(String key, String why) {
+        return new Refused(path(key) + " " + why);
+    }
+
     private IllegalArgumentException refused(String key, String wanted, String found) {
         return new Refused(path(key) + " must be " + wanted + ", but was " + found);
     }
@@ -239,7 +245,7 @@ final class DataSource {
     }
 
     private static String echo(String text) {
-        return text.length() <= LONGEST_ECHO ? text : text.substring(0, LONGEST_ECHO) + "...";
+        return Words.shown(text.length() <= LONGEST_ECHO ? text : text.substring(0, LONGEST_ECHO) + "...");
     }
 
     private String path(String key) {

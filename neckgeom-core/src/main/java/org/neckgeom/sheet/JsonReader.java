@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.neckgeom.text.Words;
 
 /**
  * Reads JSON (RFC 8259) into maps, lists, texts, doubles, booleans and {@link #NULL}. Refuses what the grammar refuses,
@@ -91,7 +92,7 @@ final class JsonReader {
                 throw wrong("a colon");
             }
             if (map.put(name, value()) != null) {
-                throw wrong("\"" + name.substring(0, Math.min(40, name.length())) + "\" once only");
+                throw wrong("\"" + Words.shown(name.substring(0, Math.min(40, name.length()))) + "\" once only");
             }
             space();
         } while (take(','));
@@ -175,6 +176,9 @@ final class JsonReader {
         if (value.isInfinite()) {
             throw wrong("no number beyond " + Double.MAX_VALUE);
         }
+        if (value == 0 && number.group().matches("-?[0.]*[1-9].*")) {
+            throw wrong("no number but 0 that is less than " + Double.MIN_VALUE + " in size");
+        }
         at = number.end();
         return value + 0.0;
     }
@@ -208,7 +212,8 @@ final class JsonReader {
                 start = i + 1;
             }
         }
-        String found = at < text.length() ? "\"" + text.charAt(at) + "\"" : "its end";
+        String found =
+                at < text.length() ? Words.quoted(text.substring(at, text.offsetByCodePoints(at, 1))) : "its end";
         return new IllegalArgumentException("JSON must have " + wanted + " at line " + line + ", column "
                 + (at - start + 1) + ", but has " + found);
     }

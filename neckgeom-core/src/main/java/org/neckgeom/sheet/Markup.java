@@ -2,6 +2,7 @@ package org.neckgeom.sheet;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import org.neckgeom.text.Words;
 
 /**
  * Writes elements that are well formed by construction, as both HTML and XML: every text is escaped, every element that
@@ -71,7 +72,7 @@ final class Markup {
         return out.toString();
     }
 
-    /** Returns the text as it may stand between tags and inside quotes; what XML 1.0 forbids becomes U+FFFD. */
+    /** Returns the text as it may stand between tags and inside quotes; what XML 1.0 forbids, or does not show as it reads, becomes U+FFFD. */
     static String escaped(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(c -> {
@@ -88,11 +89,6 @@ final class Markup {
     }
 
     private static boolean isAllowed(int c) {
-        return c >= 0x20 && c <= 0xD7FF
-                || c == '\n'
-                || c == '\t'
-                || c == '\r'
-                || c >= 0xE000 && c <= 0xFFFD
-                || c >= 0x10000;
+        return Words.isPrintable(c) || c == '\n' || c == '\t' || c == '\r';
     }
 }

@@ -248,6 +248,7 @@ final class Page {
     private void footer() {
         page.open("footer");
         page.element("p", Wording.FRAME);
+        page.element("p", Wording.belonging(contents.mark()));
         page.close();
     }
 }

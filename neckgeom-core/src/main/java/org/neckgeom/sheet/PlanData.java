@@ -1,5 +1,9 @@
 package org.neckgeom.sheet;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -51,6 +55,7 @@ public final class PlanData implements SaysLengths<PlanData> {
 
     private static final String FORMAT = "neckgeom plan";
     private static final int VERSION = 1;
+    private static final int MARK_DIGITS = 8;
 
     private final NeckPlan plan;
 
@@ -88,6 +93,32 @@ public final class PlanData implements SaysLengths<PlanData> {
      */
     public static NeckDesign designFrom(String json) {
         return planFrom(json).design();
+    }
+
+    /**
+     * Returns the SHA-256 of the plan as JSON without its answers, in millimetres: by it two plans are known to be told the
+     * same.
+     *
+     * @return 64 lower-case hexadecimal digits
+     */
+    public String hash() {
+        DataMap data = DataMap.empty().put("format", FORMAT).put("version", VERSION);
+        PlanMap.tell(plan.in(LengthStyle.MILLIMETRES), data);
+        try {
+            byte[] bytes = data.toJson().getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
+            throw new AssertionError(everyPlatformHasIt);
+        }
+    }
+
+    /**
+     * Returns the plan's mark, which page and templates have on them, so that paper can be matched with paper.
+     *
+     * @return the first eight digits of its {@link #hash}
+     */
+    public String mark() {
+        return hash().substring(0, MARK_DIGITS);
     }
 
     /**

@@ -5,6 +5,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Unanswerable;
 import org.neckgeom.setup.CentringStep;
 
 /** What a plan was told, as data and back. */
@@ -36,6 +37,21 @@ final class PlanMap {
                 .put("readings", ReadingsMap.of(plan.readings()));
     }
 
+    private static NeckPlan answerable(DataSource data, NeckPlan plan) {
+        try {
+            return plan.checked();
+        } catch (Unanswerable refused) {
+            throw switch (refused.part()) {
+                case BACK_FIRST -> data.refused("design.back.firstDepth", refused.why());
+                case BACK_SECOND -> data.refused("design.back.secondDepth", refused.why());
+                case FINGERBOARD -> data.refused("design.fingerboard:", refused.why());
+                case NECK_SET -> data.refused("neckSet:", refused.why());
+                case WOOD -> data.refused("design.wood:", refused.why());
+                case WHOLE -> refused;
+            };
+        }
+    }
+
     static NeckPlan from(DataSource data) {
         NeckDesign design = data.one("design", DesignMap::from);
         NeckPlan whole = NeckPlan.of(design, data.one("blank", StockMap::blankFrom), data.one("shop", ShopMap::from));
@@ -62,6 +78,6 @@ final class PlanMap {
         NeckPlan detailed = plan;
         plan = data.one("readings", readings -> detailed.readings(ReadingsMap.from(readings)));
         data.oneIfTold("answers", AnswerMap::skip);
-        return plan;
+        return answerable(data, plan);
     }
 }

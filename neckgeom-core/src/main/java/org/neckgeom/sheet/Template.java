@@ -42,14 +42,21 @@ public final class Template implements SaysLengths<Template> {
     private final @Nullable ScarfJoint joint;
     private final double heelFace;
     private final List<TemplatePart> parts;
+    private final String mark;
 
     private Template(
-            NeckDesign design, Settled settled, @Nullable ScarfJoint joint, double heelFace, List<TemplatePart> parts) {
+            NeckDesign design,
+            Settled settled,
+            @Nullable ScarfJoint joint,
+            double heelFace,
+            List<TemplatePart> parts,
+            String mark) {
         this.design = design;
         this.settled = settled;
         this.joint = joint;
         this.heelFace = heelFace;
         this.parts = List.copyOf(parts);
+        this.mark = mark;
     }
 
     /**
@@ -66,7 +73,12 @@ public final class Template implements SaysLengths<Template> {
                 .orElse(StrictMath.PI / 2);
         Settled settled = Settled.of(plan);
         return new Template(
-                plan.design(), settled, plan.scarf().orElse(null), face, partsOf(plan.design(), settled.details()));
+                plan.design(),
+                settled,
+                plan.scarf().orElse(null),
+                face,
+                partsOf(plan.design(), settled.details()),
+                PlanData.of(plan).mark());
     }
 
     /**
@@ -76,7 +88,8 @@ public final class Template implements SaysLengths<Template> {
      * @return all parts the neck has
      */
     public static Template of(NeckDesign design) {
-        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, NeckDetails.none()));
+        return new Template(
+                design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, NeckDetails.none()), "");
     }
 
     private static List<TemplatePart> partsOf(NeckDesign design, NeckDetails details) {
@@ -108,7 +121,7 @@ public final class Template implements SaysLengths<Template> {
         for (TemplatePart part : wanted) {
             Objects.requireNonNull(part, "part");
         }
-        Template some = new Template(design, settled, joint, heelFace, List.of(wanted));
+        Template some = new Template(design, settled, joint, heelFace, List.of(wanted), mark);
         some.sheet();
         return some;
     }
@@ -169,7 +182,8 @@ public final class Template implements SaysLengths<Template> {
         Objects.requireNonNull(paper, "paper");
         Map<TemplatePart, Laid> sheets = new LinkedHashMap<>();
         parts.forEach(part -> sheets.put(part, only(part).sheet()));
-        return TemplatePages.of(design.name(), sheets, paper);
+        String name = design.name() + (mark.isEmpty() ? "" : " (" + Wording.set(mark) + ")");
+        return TemplatePages.of(name, sheets, paper);
     }
 
     private String description() {
@@ -190,7 +204,11 @@ public final class Template implements SaysLengths<Template> {
         below.add(new Words(new Point(left, top), TITLE_SIZE, false, design.name()));
         top -= 2.2 * TITLE_SIZE;
         below.add(new Words(
-                new Point(left, top), 3, false, "Full size. Print at 100 %, measure the bars both ways, then use it."));
+                new Point(left, top),
+                3,
+                false,
+                "Full size. Print at 100 %, measure the bars both ways, then use it."
+                        + (mark.isEmpty() ? "" : " " + Wording.belonging(mark))));
         uprightBar(below, -MARGIN);
         for (TemplatePart part : parts) {
             List<Mark> view =
@@ -255,7 +273,7 @@ public final class Template implements SaysLengths<Template> {
 
     @Override
     public Template in(LengthStyle other) {
-        return new Template(design.in(other), settled, joint == null ? null : joint.in(other), heelFace, parts);
+        return new Template(design.in(other), settled, joint == null ? null : joint.in(other), heelFace, parts, mark);
     }
 
     /** True for the same parts of an equal neck. */
@@ -266,12 +284,13 @@ public final class Template implements SaysLengths<Template> {
                 && settled.equals(that.settled)
                 && Objects.equals(joint, that.joint)
                 && Double.compare(heelFace, that.heelFace) == 0
-                && parts.equals(that.parts);
+                && parts.equals(that.parts)
+                && mark.equals(that.mark);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(design, settled, joint, heelFace, parts);
+        return Objects.hash(design, settled, joint, heelFace, parts, mark);
     }
 
     /** Returns what is drawn and how large the sheet is. */

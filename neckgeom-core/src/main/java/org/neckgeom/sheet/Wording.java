@@ -17,4 +17,13 @@ final class Wording {
     static final String NO_ORDER = "No order works: see what clashes.";
 
     private Wording() {}
+
+    /** What sheets of one plan have in common, so that paper can be matched with paper. */
+    static String set(String mark) {
+        return "set " + mark;
+    }
+
+    static String belonging(String mark) {
+        return "Belongs to " + set(mark) + ".";
+    }
 }

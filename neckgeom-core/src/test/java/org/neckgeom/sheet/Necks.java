@@ -120,7 +120,8 @@ final class Necks {
                         new Caution("DUST", "Wear a mask and collect the dust.", "hardwood dust harms nose and lungs")),
                 sections(),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                "0f1e2d3c");
     }
 
     /** The octave with an order of work that clashes, and a budget. */
@@ -148,7 +149,8 @@ final class Necks {
                                         "body joint on the heel, with a name too long for a phone",
                                         Spread.triangular(mm(0.6)))
                                 .with("<fingerboard> & pins", Spread.rectangular(mm(0.35))),
-                        Optional.of(Limits.within(mm(0.8))))));
+                        Optional.of(Limits.within(mm(0.8))))),
+                "0f1e2d3c");
     }
 
     private static List<PlanSection> sections() {
@@ -191,6 +193,7 @@ final class Necks {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                List.of());
+                List.of(),
+                "0f1e2d3c");
     }
 }

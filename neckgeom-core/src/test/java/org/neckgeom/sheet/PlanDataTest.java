@@ -46,7 +46,7 @@ class PlanDataTest {
     }
 
     private static NeckDesign rich() {
-        return NeckDesign.named("\u00e9\u2033 \"all\" \\ parts\n<told>")
+        return NeckDesign.named("\u00e9\u2033 \"all\" \\ parts <told>")
                 .scale(Scale.of(inch(25.5)).divisions(19))
                 .frets(31)
                 .bodyAtFret(22)

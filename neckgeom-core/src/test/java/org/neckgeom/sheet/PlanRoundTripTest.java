@@ -2,16 +2,20 @@ package org.neckgeom.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -364,6 +368,58 @@ class PlanRoundTripTest {
         }
     }
 
+    /** The digest is that of an independent tool (sha256sum) on the JSON without answers, its end closed by hand. */
+    @Test
+    void hash_isThatOfWhatThePlanWasTold_inAnyUnits() throws Exception {
+        PlanData data = PlanData.of(OCTAVE);
+        String json = data.toJson();
+        String told = json.substring(0, json.indexOf(",\n  \"answers\"")) + "\n}\n";
+
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(told.getBytes(StandardCharsets.UTF_8));
+        assertThat(data.hash()).isEqualTo(HexFormat.of().formatHex(digest));
+        assertThat(data.mark()).hasSize(8).isEqualTo(data.hash().substring(0, 8));
+        for (LengthStyle style : LengthStyle.values()) {
+            assertThat(data.in(style).hash()).isEqualTo(data.hash());
+        }
+        assertThat(PlanData.of(OCTAVE.relief(mm(0.21))).hash()).isNotEqualTo(data.hash());
+        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + data.mark() + ".</p>");
+        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + data.mark() + ".");
+        assertThat(Template.of(OCTAVE).pages(Paper.A4))
+                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + data.mark() + "): "));
+        assertThat(Template.of(OCTAVE.design()).toDxf()).doesNotContain("Belongs");
+    }
+
+    /** By hand: 6 mm to 0.5 mm at fret 14 runs on to less than nothing at fret 20, 383.6 mm from the nut; so do the others. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "secondThickness | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
+                "secondWidth | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
+                "secondDepth | 0.01 | design.back.secondDepth is 0.01 mm, and runs out to nothing before ",
+                "firstDepth | 0.01 | design.back.firstDepth is 0.01 mm, and runs out to nothing before "
+            })
+    void planFrom_refusesWhatHasNoAnswers(String key, String value, String sentence) {
+        String json = PlanData.of(OCTAVE)
+                .toJson()
+                .replaceFirst("\"" + key + "\": \\{ \"value\": [\\d.]+", "\"" + key + "\": { \"value\": " + value);
+
+        assertThatThrownBy(() -> PlanData.planFrom(json))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith(sentence);
+    }
+
+    /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
+    @Test
+    void schema_isASchema() throws IOException {
+        Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+
+        assertThat(meta.validate(JACKSON.readTree(Holder.text()))).isEmpty();
+        assertThat(meta.validate(JACKSON.readTree("{\"description\": [\"A\"]}")))
+                .isNotEmpty();
+    }
+
     private static List<Error> errors(String json) throws IOException {
         return Holder.SCHEMA.validate(JACKSON.readTree(json));
     }
@@ -372,11 +428,14 @@ class PlanRoundTripTest {
         private static final Schema SCHEMA = schema();
 
         private static Schema schema() {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(text());
+        }
+
+        private static String text() {
             try (InputStream in =
                     PlanData.class.getClassLoader().getResourceAsStream("META-INF/neckgeom/neckgeom.schema.json")) {
-                String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                        .getSchema(text);
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
             } catch (IOException e) {
                 throw new AssertionError(e);
             }

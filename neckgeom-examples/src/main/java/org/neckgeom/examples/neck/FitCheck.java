@@ -38,7 +38,6 @@ final class FitCheck {
         check.start();
         check.end();
         check.width();
-        check.back();
         return check.fits;
     }
 
@@ -134,26 +133,6 @@ final class FitCheck {
                         top.at(NeckKeys.ROD).value(),
                         RodPart.WIDTH,
                         "is " + say(channel.rod().widthMm()) + ", but the blank is only " + say(wood) + " wide");
-            }
-        }
-    }
-
-    /** The depth runs straight through its two frets: where it comes to nothing there is no neck to plan. */
-    private void back() {
-        double end = Math.max(design.bodyJointMm(), channel.endMm());
-        double second = design.scale().fretMm(design.back().secondFret());
-        for (double x : new double[] {Math.min(0, channel.startMm()), Math.max(second, end)}) {
-            double deep = design.backDepthAtMm(x);
-            if (!(deep > 0)) {
-                problem(
-                        top.at(NeckKeys.BACK).value(),
-                        x > 0 ? BackPart.SECOND_DEPTH : BackPart.FIRST_DEPTH,
-                        "is "
-                                + say(
-                                        x > 0
-                                                ? design.back().secondDepthMm()
-                                                : design.back().firstDepthMm()) + ", and runs out to nothing before "
-                                + say(x) + " from the nut");
             }
         }
     }
