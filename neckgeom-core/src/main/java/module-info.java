@@ -7,9 +7,9 @@ module org.neckgeom.core {
     requires static org.jspecify;
 
     exports org.neckgeom.budget;
+    exports org.neckgeom.channel;
     exports org.neckgeom.geometry;
     exports org.neckgeom.plan;
-    exports org.neckgeom.setup;
     exports org.neckgeom.sheet;
     exports org.neckgeom.strength;
     exports org.neckgeom.sweep;

@@ -1,12 +1,12 @@
 // What neckgeom-examples/neckshell has at hand before the first line, beside JShell's own imports.
 
 import org.neckgeom.budget.*;
+import org.neckgeom.channel.*;
 import org.neckgeom.design.*;
 import org.neckgeom.fixture.*;
 import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
 import org.neckgeom.plan.*;
-import org.neckgeom.setup.*;
 import org.neckgeom.sheet.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.stock.*;

@@ -1,7 +1,7 @@
 import org.neckgeom.budget.*;
+import org.neckgeom.channel.*;
 import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
-import org.neckgeom.setup.*;
 import org.neckgeom.shop.*;
 import static org.neckgeom.units.ShopUnits.*;
 

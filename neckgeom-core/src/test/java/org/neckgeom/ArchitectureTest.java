@@ -47,7 +47,7 @@ class ArchitectureTest {
             Set.of("numeric"),
             Set.of("measure"),
             Set.of("shop", "stock", "design"),
-            Set.of("setup", "geometry", "strength", "budget", "sweep"),
+            Set.of("channel", "geometry", "strength", "budget", "sweep"),
             Set.of("plan"),
             Set.of("sheet"),
             Set.of("fixture")); // for tests: nothing uses it

@@ -19,6 +19,7 @@ import java.util.SortedMap;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
+import org.neckgeom.channel.SlotLine;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
@@ -35,7 +36,6 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.setup.SlotLine;
 import org.neckgeom.units.Amount;
 
 /** A plan's neck with what has been read on it put in the place of what was drawn. */

@@ -3,6 +3,7 @@ package org.neckgeom.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.channel.Caution;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.geometry.NeckSet;
 import org.neckgeom.geometry.ScarfJoint;
@@ -10,7 +11,6 @@ import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
-import org.neckgeom.setup.Caution;
 import org.neckgeom.units.LengthStyle;
 
 /**

@@ -2,12 +2,12 @@ package org.neckgeom.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import org.neckgeom.channel.Caution;
 import org.neckgeom.plan.Clash;
 import org.neckgeom.plan.OrderPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.plan.Remedy;
-import org.neckgeom.setup.Caution;
 
 /** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
 final class Page {

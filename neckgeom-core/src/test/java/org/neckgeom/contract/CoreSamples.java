@@ -18,6 +18,18 @@ import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Registration;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.Centring;
+import org.neckgeom.channel.CentringRounds;
+import org.neckgeom.channel.Closure;
+import org.neckgeom.channel.CutterLoad;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.FenceStep;
+import org.neckgeom.channel.HeadAtFence;
+import org.neckgeom.channel.Offset;
+import org.neckgeom.channel.Passes;
+import org.neckgeom.channel.RodSlot;
+import org.neckgeom.channel.SlotLine;
+import org.neckgeom.channel.TurnedPass;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -66,18 +78,6 @@ import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.plan.Remedy;
-import org.neckgeom.setup.Centring;
-import org.neckgeom.setup.CentringRounds;
-import org.neckgeom.setup.Closure;
-import org.neckgeom.setup.CutterLoad;
-import org.neckgeom.setup.FenceMove;
-import org.neckgeom.setup.FenceStep;
-import org.neckgeom.setup.HeadAtFence;
-import org.neckgeom.setup.Offset;
-import org.neckgeom.setup.Passes;
-import org.neckgeom.setup.RodSlot;
-import org.neckgeom.setup.SlotLine;
-import org.neckgeom.setup.TurnedPass;
 import org.neckgeom.sheet.BudgetData;
 import org.neckgeom.sheet.DesignData;
 import org.neckgeom.sheet.Paper;
@@ -258,7 +258,7 @@ final class CoreSamples {
                 Map.entry("org.neckgeom.stock.Blank", List.of(blank())),
                 Map.entry("org.neckgeom.stock.Wood", List.of(Wood.BLACK_WALNUT)),
                 Map.entry(
-                        "org.neckgeom.setup.Passes",
+                        "org.neckgeom.channel.Passes",
                         List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
                 Map.entry("org.neckgeom.geometry.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.BudgetChecks;
+import org.neckgeom.channel.SetupChecks;
 import org.neckgeom.geometry.GeometryChecks;
 import org.neckgeom.plan.PlanChecks;
-import org.neckgeom.setup.SetupChecks;
 import org.neckgeom.strength.StrengthChecks;
 
 /** Every check against something outside the project, and the page that reports them. */
