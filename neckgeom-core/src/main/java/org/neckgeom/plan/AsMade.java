@@ -25,17 +25,17 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.BackShape;
-import org.neckgeom.geometry.HeadSide;
-import org.neckgeom.geometry.HeelCorners;
-import org.neckgeom.geometry.JointPlace;
-import org.neckgeom.geometry.MatingFace;
-import org.neckgeom.geometry.Scarf;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.HeadSide;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.heel.MatingFace;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
 
 /** A plan's neck with what has been read on it put in the place of what was drawn. */

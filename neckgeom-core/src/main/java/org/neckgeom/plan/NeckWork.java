@@ -2,8 +2,8 @@ package org.neckgeom.plan;
 
 import java.util.Optional;
 import org.neckgeom.design.Head;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.HeelBlocks;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.heel.HeelBlocks;
 
 /**
  * The order of work that a plan's own joints ask for: no step of the usual neck for a part that this one lacks. A maker's

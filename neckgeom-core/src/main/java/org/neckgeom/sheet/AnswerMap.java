@@ -2,9 +2,9 @@ package org.neckgeom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.neckgeom.board.Fret;
+import org.neckgeom.board.FretTable;
 import org.neckgeom.budget.Share;
-import org.neckgeom.geometry.Fret;
-import org.neckgeom.geometry.FretTable;
 import org.neckgeom.plan.Clash;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.Operation;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Heel;
-import org.neckgeom.geometry.HeelCorners;
-import org.neckgeom.geometry.MatingFace;
-import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.heel.MatingFace;
+import org.neckgeom.heel.NeckSet;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 

@@ -2,11 +2,11 @@ package org.neckgeom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.design.Head;
-import org.neckgeom.geometry.FannedFrets;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.HeadPost;
-import org.neckgeom.geometry.SlantedScarf;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
+import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 

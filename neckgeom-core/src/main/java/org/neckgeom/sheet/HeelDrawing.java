@@ -2,7 +2,7 @@ package org.neckgeom.sheet;
 
 import java.util.List;
 import org.neckgeom.design.Heel;
-import org.neckgeom.geometry.HeelCorners;
+import org.neckgeom.heel.HeelCorners;
 
 /** The heel's mating face, seen from the body, with what comes off at its corners. */
 final class HeelDrawing {

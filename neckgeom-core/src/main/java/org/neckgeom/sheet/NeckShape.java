@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.FannedFrets;
-import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.plan.NeckDetails;
 
 /**

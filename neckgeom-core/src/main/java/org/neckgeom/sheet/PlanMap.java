@@ -2,8 +2,8 @@ package org.neckgeom.sheet;
 
 import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.NeckSet;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.NeckSet;
 import org.neckgeom.plan.CentringStep;
 import org.neckgeom.plan.NeckPlan;
 

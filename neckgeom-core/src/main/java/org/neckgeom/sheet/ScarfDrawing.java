@@ -2,8 +2,8 @@ package org.neckgeom.sheet;
 
 import java.util.List;
 import org.neckgeom.design.Head;
-import org.neckgeom.geometry.JointPlace;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
 
 /** The scarf joint from its side at its true angle, head to the left, its lines lettered. */
 final class ScarfDrawing {

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.design.Channel;
-import org.neckgeom.geometry.WoodAt;
+import org.neckgeom.solid.WoodAt;
 
 /** The neck cut across at one station, seen from the body, bass to the left: board, wood, channel, rod, wood left. */
 final class SectionDrawing {

@@ -2,11 +2,11 @@ package org.neckgeom.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import org.neckgeom.geometry.HeelCorners;
-import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.Operation;
+import org.neckgeom.solid.WoodLeft;
 
 /**
  * What has been settled of a neck's shape beyond its design, as drawings need it.

@@ -7,8 +7,8 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.JointPlace;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.text.Numbers;
 
 /** The neck from its side, head up, strings to the left: board, back, channel and rod, scarf, heel. */

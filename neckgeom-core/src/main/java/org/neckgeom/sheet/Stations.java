@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.WoodAt;
-import org.neckgeom.geometry.WoodLeft;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.solid.WoodAt;
+import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.units.ShopUnits;
 
 /** The stations of a neck that tables list and sections are drawn at, with what a plan's own check says of them. */

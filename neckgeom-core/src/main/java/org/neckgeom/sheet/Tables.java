@@ -2,10 +2,10 @@ package org.neckgeom.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.Fret;
+import org.neckgeom.board.FretTable;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.FannedFrets;
-import org.neckgeom.geometry.Fret;
-import org.neckgeom.geometry.FretTable;
 
 /** The tables of a sheet: heads and rows of text, lengths in the unit the heads name. */
 final class Tables {

@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sheet.Mark.Run;

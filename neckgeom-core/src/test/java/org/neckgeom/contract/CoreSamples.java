@@ -10,6 +10,14 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.BoardSection;
+import org.neckgeom.board.BoardShape;
+import org.neckgeom.board.FallAway;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.FretTable;
+import org.neckgeom.board.OuterStrings;
+import org.neckgeom.board.StringOverhang;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Contributor;
 import org.neckgeom.budget.Correlation;
@@ -39,34 +47,19 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
-import org.neckgeom.geometry.ActionChange;
-import org.neckgeom.geometry.BackCurve;
-import org.neckgeom.geometry.BackShape;
-import org.neckgeom.geometry.BlankNeeds;
-import org.neckgeom.geometry.BoardSection;
-import org.neckgeom.geometry.BoardShape;
-import org.neckgeom.geometry.CuttingList;
-import org.neckgeom.geometry.DovetailSeat;
-import org.neckgeom.geometry.FallAway;
-import org.neckgeom.geometry.FannedFrets;
-import org.neckgeom.geometry.FretTable;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.HeadPost;
-import org.neckgeom.geometry.HeelBlocks;
-import org.neckgeom.geometry.HeelFace;
-import org.neckgeom.geometry.MatingFace;
-import org.neckgeom.geometry.NeckSet;
-import org.neckgeom.geometry.OnePieceHead;
-import org.neckgeom.geometry.OuterStrings;
-import org.neckgeom.geometry.Scarf;
-import org.neckgeom.geometry.ScarfRun;
-import org.neckgeom.geometry.StringBreak;
-import org.neckgeom.geometry.StringOverhang;
-import org.neckgeom.geometry.StringSpacing;
-import org.neckgeom.geometry.TenonBolts;
-import org.neckgeom.geometry.WoodAt;
-import org.neckgeom.geometry.WoodLeft;
-import org.neckgeom.geometry.WoodSpreads;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
+import org.neckgeom.head.OnePieceHead;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfRun;
+import org.neckgeom.head.StringBreak;
+import org.neckgeom.heel.ActionChange;
+import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.heel.HeelFace;
+import org.neckgeom.heel.MatingFace;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -90,6 +83,13 @@ import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.BackCurve;
+import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.BlankNeeds;
+import org.neckgeom.solid.CuttingList;
+import org.neckgeom.solid.WoodAt;
+import org.neckgeom.solid.WoodLeft;
+import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Relief;
@@ -261,8 +261,8 @@ final class CoreSamples {
                         "org.neckgeom.channel.Passes",
                         List.of(Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)))),
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
-                Map.entry("org.neckgeom.geometry.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
-                Map.entry("org.neckgeom.geometry.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
+                Map.entry("org.neckgeom.solid.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
+                Map.entry("org.neckgeom.heel.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
                 Map.entry("org.neckgeom.sheet.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),

@@ -24,7 +24,7 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Dual;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
-import org.neckgeom.geometry.NeckSetSteps;
+import org.neckgeom.heel.NeckSetSteps;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
 import org.neckgeom.sweep.Best;

@@ -28,7 +28,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.geometry.Scarf;
+import org.neckgeom.head.Scarf;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 

@@ -1,5 +1,5 @@
 import org.neckgeom.budget.Budget
-import org.neckgeom.geometry.Scarf
+import org.neckgeom.head.Scarf
 import org.neckgeom.measure.Limits
 import org.neckgeom.measure.Spread
 import org.neckgeom.channel.Centring

@@ -68,7 +68,7 @@ class DocExamplesTest {
 
         assertThat(names)
                 .contains("javadoc", "units", "measure", "shop", "stock", "design")
-                .contains("channel", "geometry", "strength", "budget", "sweep", "plan", "sheet");
+                .contains("board", "head", "heel", "solid", "channel", "strength", "budget", "sweep", "plan", "sheet");
     }
 
     @ParameterizedTest

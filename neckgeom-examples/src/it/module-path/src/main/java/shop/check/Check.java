@@ -6,7 +6,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.channel.Centring;
-import org.neckgeom.geometry.Scarf;
+import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.shop.TrialCut;
