@@ -11,9 +11,10 @@ module org.neckgeom.core {
     exports org.neckgeom.channel;
     exports org.neckgeom.head;
     exports org.neckgeom.heel;
+    exports org.neckgeom.page;
     exports org.neckgeom.plan;
-    exports org.neckgeom.sheet;
     exports org.neckgeom.solid;
     exports org.neckgeom.strength;
     exports org.neckgeom.sweep;
+    exports org.neckgeom.template;
 }

@@ -8,13 +8,14 @@ import org.neckgeom.fixture.*;
 import org.neckgeom.head.*;
 import org.neckgeom.heel.*;
 import org.neckgeom.measure.*;
+import org.neckgeom.page.*;
 import org.neckgeom.plan.*;
-import org.neckgeom.sheet.*;
 import org.neckgeom.shop.*;
 import org.neckgeom.solid.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
 import org.neckgeom.sweep.*;
+import org.neckgeom.template.*;
 import org.neckgeom.units.*;
 
 import org.neckgeom.examples.neck.NeckFile;

@@ -30,7 +30,6 @@ import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.PlanSection;
-import org.neckgeom.sheet.Template;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
@@ -39,6 +38,7 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
+import org.neckgeom.template.Template;
 import org.neckgeom.units.ShopUnit;
 
 /** What bad input has found, each in a sentence of its own, so that it stays mended whatever the search looks at. */

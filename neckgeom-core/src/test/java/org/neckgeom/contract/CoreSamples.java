@@ -63,6 +63,10 @@ import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.page.BudgetData;
+import org.neckgeom.page.DesignData;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.AddedError;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckFeature;
@@ -71,12 +75,6 @@ import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.OrderOfWork;
 import org.neckgeom.plan.Remedy;
-import org.neckgeom.sheet.BudgetData;
-import org.neckgeom.sheet.DesignData;
-import org.neckgeom.sheet.Paper;
-import org.neckgeom.sheet.PlanData;
-import org.neckgeom.sheet.Sheet;
-import org.neckgeom.sheet.Template;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -100,6 +98,8 @@ import org.neckgeom.strength.StringMaterial;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
+import org.neckgeom.template.Paper;
+import org.neckgeom.template.Template;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
@@ -263,7 +263,7 @@ final class CoreSamples {
                 Map.entry("org.neckgeom.design.NeckDesign", List.of(neck())),
                 Map.entry("org.neckgeom.solid.WoodSpreads", List.of(WoodSpreads.ofDepth(Spread.normal(mm(0.1))))),
                 Map.entry("org.neckgeom.heel.MatingFace", List.of(MatingFace.of(mm(78), mm(54)))),
-                Map.entry("org.neckgeom.sheet.Paper", List.of(Paper.A4)),
+                Map.entry("org.neckgeom.template.Paper", List.of(Paper.A4)),
                 Map.entry("java.lang.String", List.of("fence")),
                 Map.entry("int", List.of(5, 1)),
                 Map.entry("long", List.of(1000L)),

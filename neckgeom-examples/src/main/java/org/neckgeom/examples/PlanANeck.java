@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.Sheet;
 
 /**
  * The main job: reads a neck file and prints the plan.

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.PlanData;
 import org.neckgeom.units.LengthStyle;
 
 class ShippedNecksTest {

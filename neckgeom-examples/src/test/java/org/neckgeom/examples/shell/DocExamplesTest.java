@@ -68,7 +68,18 @@ class DocExamplesTest {
 
         assertThat(names)
                 .contains("javadoc", "units", "measure", "shop", "stock", "design")
-                .contains("board", "head", "heel", "solid", "channel", "strength", "budget", "sweep", "plan", "sheet");
+                .contains(
+                        "board",
+                        "head",
+                        "heel",
+                        "solid",
+                        "channel",
+                        "strength",
+                        "budget",
+                        "sweep",
+                        "plan",
+                        "template",
+                        "page");
     }
 
     @ParameterizedTest
