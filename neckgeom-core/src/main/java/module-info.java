@@ -11,6 +11,7 @@ module org.neckgeom.core {
     exports org.neckgeom.channel;
     exports org.neckgeom.head;
     exports org.neckgeom.heel;
+    exports org.neckgeom.order;
     exports org.neckgeom.page;
     exports org.neckgeom.plan;
     exports org.neckgeom.solid;

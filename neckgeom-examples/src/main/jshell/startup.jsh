@@ -8,6 +8,7 @@ import org.neckgeom.fixture.*;
 import org.neckgeom.head.*;
 import org.neckgeom.heel.*;
 import org.neckgeom.measure.*;
+import org.neckgeom.order.*;
 import org.neckgeom.page.*;
 import org.neckgeom.plan.*;
 import org.neckgeom.shop.*;

@@ -3,9 +3,9 @@ package org.neckgeom.drawing;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.Operation;
 import org.neckgeom.solid.WoodLeft;
 
 /**

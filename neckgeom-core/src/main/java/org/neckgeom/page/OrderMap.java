@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.neckgeom.plan.AddedError;
-import org.neckgeom.plan.Condition;
-import org.neckgeom.plan.KeptOrder;
-import org.neckgeom.plan.Operation;
-import org.neckgeom.plan.OrderOfWork;
-import org.neckgeom.plan.Remedy;
+import org.neckgeom.order.AddedError;
+import org.neckgeom.order.Condition;
+import org.neckgeom.order.KeptOrder;
+import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.order.Remedy;
 
 /** An order of work as data and back, every operation in full: it stands without the library's usual neck. */
 final class OrderMap {

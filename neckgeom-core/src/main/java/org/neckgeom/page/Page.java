@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Markup;
-import org.neckgeom.plan.Clash;
-import org.neckgeom.plan.OrderPlan;
+import org.neckgeom.order.Clash;
+import org.neckgeom.order.OrderPlan;
+import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
-import org.neckgeom.plan.Remedy;
 
 /** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
 final class Page {

@@ -6,11 +6,11 @@ import java.util.Locale;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Share;
 import org.neckgeom.channel.Caution;
-import org.neckgeom.plan.Clash;
-import org.neckgeom.plan.OrderPlan;
+import org.neckgeom.order.Clash;
+import org.neckgeom.order.OrderPlan;
+import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
-import org.neckgeom.plan.Remedy;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
 final class PlainText {

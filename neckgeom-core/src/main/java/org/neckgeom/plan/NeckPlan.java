@@ -19,6 +19,8 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;

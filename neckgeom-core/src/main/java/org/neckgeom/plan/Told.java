@@ -8,6 +8,7 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;

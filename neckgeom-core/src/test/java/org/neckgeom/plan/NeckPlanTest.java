@@ -32,6 +32,7 @@ import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;

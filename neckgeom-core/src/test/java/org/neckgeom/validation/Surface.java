@@ -32,6 +32,7 @@ final class Surface {
             "solid",
             "strength",
             "budget",
+            "order",
             "plan");
 
     private static final Path API = Path.of("..", "neckgeom-api", "src");

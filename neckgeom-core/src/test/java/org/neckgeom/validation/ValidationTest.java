@@ -13,7 +13,7 @@ import org.neckgeom.budget.BudgetChecks;
 import org.neckgeom.channel.SetupChecks;
 import org.neckgeom.head.HeadChecks;
 import org.neckgeom.heel.HeelChecks;
-import org.neckgeom.plan.PlanChecks;
+import org.neckgeom.order.PlanChecks;
 import org.neckgeom.solid.SolidChecks;
 import org.neckgeom.strength.StrengthChecks;
 

@@ -77,6 +77,7 @@ class DocExamplesTest {
                         "strength",
                         "budget",
                         "sweep",
+                        "order",
                         "plan",
                         "template",
                         "page");

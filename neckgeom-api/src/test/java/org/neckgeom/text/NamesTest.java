@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;

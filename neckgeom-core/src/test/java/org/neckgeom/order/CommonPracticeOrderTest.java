@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class CommonPracticeOrderTest {
 
     static List<String[]> rows(String kind) throws IOException {
-        try (InputStream file = CommonPracticeOrderTest.class.getResourceAsStream("/plan/common-practice-order.csv")) {
+        try (InputStream file = CommonPracticeOrderTest.class.getResourceAsStream("/order/common-practice-order.csv")) {
             return new String(file.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .map(line -> line.replaceFirst("#.*", "").strip())

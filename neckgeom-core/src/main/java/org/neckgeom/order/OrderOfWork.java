@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -343,15 +344,49 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
         return find(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
     }
 
-    /** The same without an operation that the neck turns out not to have, nor the orders told about it. */
-    OrderOfWork lacking(Operation gone) {
+    /**
+     * Returns the order of work without one of the usual neck's operations, which the neck turns out not to have, nor the
+     * orders kept about it. Changes nothing where that operation is not left to do or is the maker's own.
+     *
+     * @param usual the name of one of the usual neck's operations
+     * @return the order of work
+     */
+    public OrderOfWork lacking(String usual) {
+        return usual(usual).map(this::lacking).orElse(this);
+    }
+
+    /**
+     * Returns the order of work with the head sawn out of a blank thick enough for it, in the place of gluing it on.
+     * Changes nothing where the usual gluing is not left to do.
+     *
+     * @return the order of work
+     */
+    public OrderOfWork headSawnOut() {
+        return usual("glue head")
+                .map(gone -> instead(gone, UsualNeck.onePieceHead()))
+                .orElse(this);
+    }
+
+    /** The operation, if it is left to do and the usual neck's own. */
+    private Optional<Operation> usual(String name) {
+        String stripped = Objects.requireNonNull(name, "name").strip();
+        Operation own = UsualNeck.operations().stream()
+                .filter(operation -> isNamed(operation, stripped))
+                .findFirst()
+                .orElseThrow(() -> Names.unknown(
+                        name,
+                        "operation",
+                        UsualNeck.operations().stream().map(Operation::name).toList()));
+        return Optional.of(own).filter(operations::contains);
+    }
+
+    private OrderOfWork lacking(Operation gone) {
         List<KeptOrder> open =
                 kept.stream().filter(order -> !names(order, gone.name())).toList();
         return new OrderOfWork(operations, dropped, done, start, open).without(gone.name());
     }
 
-    /** The same with one operation in the place of another, which the neck turns out not to have. */
-    OrderOfWork instead(Operation gone, Operation other) {
+    private OrderOfWork instead(Operation gone, Operation other) {
         List<Operation> changed = new ArrayList<>(operations);
         changed.add(operations.indexOf(gone), other);
         return new OrderOfWork(changed, dropped, done, start, kept).lacking(gone);

@@ -1,4 +1,6 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
+
+import org.neckgeom.text.Names;
 
 /**
  * Something that is so or not so about the work, such as {@code straight parallel edges} or {@code ears}: what an

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.plan.Clash.Kind;
+import org.neckgeom.order.Clash.Kind;
 
 class ClashTest {
 

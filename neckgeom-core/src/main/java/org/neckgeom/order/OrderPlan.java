@@ -1,10 +1,11 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 

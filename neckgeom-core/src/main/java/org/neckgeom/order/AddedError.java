@@ -1,10 +1,11 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Contributor;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.Objects;
 import java.util.Optional;
@@ -6,7 +6,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.plan.AddedError.Way;
+import org.neckgeom.order.AddedError.Way;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;

@@ -1,7 +1,8 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.Iterator;
 import java.util.List;
+import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 

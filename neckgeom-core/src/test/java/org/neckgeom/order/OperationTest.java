@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.plan.AddedError.Way;
+import org.neckgeom.order.AddedError.Way;
 
 /** Operations, their conditions and remedies as values. */
 class OperationTest {

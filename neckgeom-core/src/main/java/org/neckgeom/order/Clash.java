@@ -1,10 +1,11 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;

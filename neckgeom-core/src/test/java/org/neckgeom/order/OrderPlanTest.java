@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.plan.Clash.Kind;
+import org.neckgeom.order.Clash.Kind;
 import org.neckgeom.testing.Approved;
 
 class OrderPlanTest {
@@ -288,7 +288,7 @@ class OrderPlanTest {
         OrderPlan plan = kept.plan();
 
         Approved.hold(
-                "plan",
+                "order",
                 Map.of(
                         "kept-order.txt",
                         String.join(

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,7 +9,7 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.plan.AddedError.Way;
+import org.neckgeom.order.AddedError.Way;
 
 class AddedErrorTest {
 

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;

@@ -1,4 +1,6 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
+
+import org.neckgeom.text.Names;
 
 /**
  * An order the maker must keep, such as {@code glue ears before cut rod channel}. Immutable.

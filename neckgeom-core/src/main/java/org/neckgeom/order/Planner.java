@@ -1,9 +1,9 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.neckgeom.plan.OrderPlan.Step;
-import org.neckgeom.plan.OrderProblem.Edge;
+import org.neckgeom.order.OrderPlan.Step;
+import org.neckgeom.order.OrderProblem.Edge;
 
 /** From an order of work to its plan: cycles first, then the search, then what clashes and who is to blame. */
 final class Planner {

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.text;
 
 import java.util.Arrays;
 import java.util.Collection;
@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** Checks and finds the names a maker gives to conditions, operations and remedies. */
-final class Names {
+public final class Names {
 
     private static final int LONGEST = 50;
     private static final int LONGEST_SENTENCE = 100;
@@ -17,12 +17,12 @@ final class Names {
     private Names() {}
 
     /** Returns the name without spaces around it, or refuses it: 1 to 50 characters on one line. */
-    static String checked(String name, String what) {
+    public static String checked(String name, String what) {
         return checked(name, what, LONGEST);
     }
 
     /** Returns the words without spaces around them, or refuses them: 1 to 100 characters on one line. */
-    static String sentence(String words, String what) {
+    public static String sentence(String words, String what) {
         return checked(words, what, LONGEST_SENTENCE);
     }
 
@@ -37,7 +37,7 @@ final class Names {
     }
 
     /** Returns the exception for a name that is not among the known ones, with the nearest known one if it is near. */
-    static IllegalArgumentException unknown(String name, String what, Collection<String> known) {
+    public static IllegalArgumentException unknown(String name, String what, Collection<String> known) {
         List<String> near = known.stream()
                 .filter(other -> distance(name, other) <= FARTHEST_GUESS)
                 .sorted(Comparator.<String>comparingInt(other -> distance(name, other))
@@ -49,7 +49,7 @@ final class Names {
     }
 
     /** Returns the names as one phrase: {@code a, b and c}. */
-    static String phrase(List<String> names) {
+    public static String phrase(List<String> names) {
         int last = names.size() - 1;
         return last < 1
                 ? String.join("", names)
@@ -57,7 +57,7 @@ final class Names {
     }
 
     /** Returns the names parted by commas, as many as fit a line or two, and the count of the rest. */
-    static String shortList(List<String> names) {
+    public static String shortList(List<String> names) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < names.size(); i++) {
             if (out.length() + names.get(i).length() > LONGEST_LIST) {
@@ -69,13 +69,13 @@ final class Names {
     }
 
     /** Copies a list that must have no hole, or says which list has one. */
-    static <T> List<T> all(List<T> list, String what) {
+    public static <T> List<T> all(List<T> list, String what) {
         Objects.requireNonNull(list, what).forEach(element -> Objects.requireNonNull(element, what));
         return List.copyOf(list);
     }
 
     /** The same of what a caller told one after the other. */
-    static <T> List<T> all(T[] told, String what) {
+    public static <T> List<T> all(T[] told, String what) {
         return all(Arrays.asList(Objects.requireNonNull(told, what)), what);
     }
 

@@ -1,4 +1,4 @@
-package org.neckgeom.plan;
+package org.neckgeom.order;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.neckgeom.plan.Clash.Kind;
-import org.neckgeom.plan.OrderPlan.Step;
+import org.neckgeom.order.Clash.Kind;
+import org.neckgeom.order.OrderPlan.Step;
 
 /** Goes through an order step by step and says of each what it builds on, what it must come before or after, and what clashes. */
 final class StepReasons {
