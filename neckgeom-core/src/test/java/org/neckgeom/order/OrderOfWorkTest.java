@@ -377,4 +377,28 @@ class OrderOfWorkTest {
         assertThat(work).isEqualTo(twin).hasSameHashCodeAs(twin).hasToString(twin.toString());
         assertThat(work.toString()).hasSizeLessThan(1000).startsWith("Order of work: 28 operations");
     }
+
+    @Test
+    void lacking_leavesOutAUsualOperationAndTheOrdersKeptAboutIt() {
+        OrderOfWork kept = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel");
+
+        assertThat(kept.lacking("glue ears")).isEqualTo(OrderOfWork.forNeck().without("glue ears"));
+        assertThat(kept.lacking("glue ears").lacking("glue ears")).isEqualTo(kept.lacking("glue ears"));
+        assertThatThrownBy(() -> kept.lacking("glue ear"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageEndingWith("did you mean \"glue ears\"?");
+    }
+
+    @Test
+    void headSawnOut_takesThePlaceOfGluingItOn() {
+        OrderOfWork usual = OrderOfWork.forNeck();
+        OrderOfWork sawn = usual.headSawnOut();
+
+        assertThat(sawn.operations()).hasSameSizeAs(usual.operations());
+        assertThat(sawn.operations()
+                        .get(usual.operations().indexOf(usual.operation("glue head")))
+                        .name())
+                .isEqualTo("saw out the head");
+        assertThat(sawn.headSawnOut()).isEqualTo(sawn);
+    }
 }
