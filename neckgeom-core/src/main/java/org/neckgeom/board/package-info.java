@@ -29,7 +29,9 @@
  *
  * <pre>{@code
  * fret 12 at 280.000 mm
- * ?
+ * 3 strings across 28.300 mm, centre to centre
+ *   centres  -14.000, 0.300, 14.300 mm
+ *   gaps     13.450, 13.450 mm
  * }</pre>
  *
  * @since 0.1.0

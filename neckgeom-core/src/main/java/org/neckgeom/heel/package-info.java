@@ -30,7 +30,14 @@
  * <p>prints
  *
  * <pre>{@code
- * ?
+ * 0.79 deg, head back
+ *   straightedge on the frets  11.000 mm over the top at the saddle
+ *   angle between fret plane and body top at the joint
+ * Heel wedge: 0.831 mm at the cap
+ *   runs out to nothing  at the top edge
+ *   bridge reading       3 mm higher, head back
+ *   strings              0.073 mm longer
+ *   estimate: lever rule for a small turn
  * }</pre>
  *
  * @since 0.1.0

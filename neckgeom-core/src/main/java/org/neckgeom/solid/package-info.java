@@ -28,7 +28,9 @@
  * <p>prints
  *
  * <pre>{@code
- * ?
+ * Wood left: 5.713 mm at the nut
+ *   straight down  6.000 mm
+ *   under channel 0 mm to 300 mm from the nut, 6 mm wide, 9 mm deep
  * }</pre>
  *
  * @since 0.1.0
