@@ -16,12 +16,24 @@ public final class Names {
 
     private Names() {}
 
-    /** Returns the name without spaces around it, or refuses it: 1 to 50 characters on one line. */
+    /**
+     * Returns the name without spaces around it, or refuses it: 1 to 50 characters on one line.
+     *
+     * @param name as it was given
+     * @param what what the name is of
+     * @return the name
+     */
     public static String checked(String name, String what) {
         return checked(name, what, LONGEST);
     }
 
-    /** Returns the words without spaces around them, or refuses them: 1 to 100 characters on one line. */
+    /**
+     * Returns the words without spaces around them, or refuses them: 1 to 100 characters on one line.
+     *
+     * @param words as they were given
+     * @param what what the words are
+     * @return the words
+     */
     public static String sentence(String words, String what) {
         return checked(words, what, LONGEST_SENTENCE);
     }
@@ -36,7 +48,14 @@ public final class Names {
         return trimmed;
     }
 
-    /** Returns the exception for a name that is not among the known ones, with the nearest known one if it is near. */
+    /**
+     * Returns the exception for a name that is not among the known ones, with the nearest known one if it is near.
+     *
+     * @param name as it was given
+     * @param what what the name is of
+     * @param known the names there are
+     * @return the exception, not thrown
+     */
     public static IllegalArgumentException unknown(String name, String what, Collection<String> known) {
         List<String> near = known.stream()
                 .filter(other -> distance(name, other) <= FARTHEST_GUESS)
@@ -48,7 +67,12 @@ public final class Names {
                 what + " must be one that this order of work has, but was \"" + brief(name) + "\"" + guess);
     }
 
-    /** Returns the names as one phrase: {@code a, b and c}. */
+    /**
+     * Returns the names as one phrase: {@code a, b and c}.
+     *
+     * @param names any number
+     * @return the phrase
+     */
     public static String phrase(List<String> names) {
         int last = names.size() - 1;
         return last < 1
@@ -56,7 +80,12 @@ public final class Names {
                 : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
-    /** Returns the names parted by commas, as many as fit a line or two, and the count of the rest. */
+    /**
+     * Returns the names parted by commas, as many as fit a line or two, and the count of the rest.
+     *
+     * @param names any number
+     * @return the list
+     */
     public static String shortList(List<String> names) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < names.size(); i++) {
@@ -68,13 +97,27 @@ public final class Names {
         return out.toString();
     }
 
-    /** Copies a list that must have no hole, or says which list has one. */
+    /**
+     * Copies a list that must have no hole, or says which list has one.
+     *
+     * @param list the list
+     * @param what what each of it is
+     * @param <T> what it holds
+     * @return an unmodifiable copy
+     */
     public static <T> List<T> all(List<T> list, String what) {
         Objects.requireNonNull(list, what).forEach(element -> Objects.requireNonNull(element, what));
         return List.copyOf(list);
     }
 
-    /** The same of what a caller told one after the other. */
+    /**
+     * Copies what a caller gave one after the other, or says which list has a hole.
+     *
+     * @param told what was given
+     * @param what what each of it is
+     * @param <T> what it holds
+     * @return an unmodifiable copy
+     */
     public static <T> List<T> all(T[] told, String what) {
         return all(Arrays.asList(Objects.requireNonNull(told, what)), what);
     }
