@@ -14,7 +14,7 @@ import java.util.Optional;
 import org.neckgeom.examples.neck.PrintStyles;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.Paper;
+import org.neckgeom.template.Paper;
 import org.neckgeom.units.LengthStyle;
 
 /**

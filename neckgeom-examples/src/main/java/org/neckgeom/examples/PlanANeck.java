@@ -9,9 +9,9 @@ import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.PlanData;
-import org.neckgeom.sheet.Sheet;
 import org.neckgeom.text.Words;
 
 /**

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.sheet.PlanData;
+import org.neckgeom.page.PlanData;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import tools.jackson.databind.JsonNode;

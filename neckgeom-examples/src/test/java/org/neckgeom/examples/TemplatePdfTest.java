@@ -25,10 +25,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.PdfLines.Line;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.sheet.Paper;
-import org.neckgeom.sheet.Template;
-import org.neckgeom.sheet.TemplatePage;
-import org.neckgeom.sheet.TemplatePart;
+import org.neckgeom.template.Paper;
+import org.neckgeom.template.Template;
+import org.neckgeom.template.TemplatePage;
+import org.neckgeom.template.TemplatePart;
 
 /** The PDF of the templates parsed back, and rendered: what a rule on the print would read. */
 class TemplatePdfTest {

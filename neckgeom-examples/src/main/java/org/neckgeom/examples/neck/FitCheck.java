@@ -1,12 +1,12 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.head.HeadLayout;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;

@@ -8,7 +8,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.ShapedFile;
 import org.neckgeom.examples.file.TextFile;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
