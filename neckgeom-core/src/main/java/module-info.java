@@ -6,11 +6,16 @@ module org.neckgeom.core {
     requires transitive org.neckgeom.api;
     requires static org.jspecify;
 
+    exports org.neckgeom.board;
     exports org.neckgeom.budget;
-    exports org.neckgeom.geometry;
+    exports org.neckgeom.channel;
+    exports org.neckgeom.head;
+    exports org.neckgeom.heel;
+    exports org.neckgeom.order;
+    exports org.neckgeom.page;
     exports org.neckgeom.plan;
-    exports org.neckgeom.setup;
-    exports org.neckgeom.sheet;
+    exports org.neckgeom.solid;
     exports org.neckgeom.strength;
     exports org.neckgeom.sweep;
+    exports org.neckgeom.template;
 }

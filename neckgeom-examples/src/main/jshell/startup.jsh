@@ -1,17 +1,22 @@
 // What neckgeom-examples/neckshell has at hand before the first line, beside JShell's own imports.
 
+import org.neckgeom.board.*;
 import org.neckgeom.budget.*;
+import org.neckgeom.channel.*;
 import org.neckgeom.design.*;
 import org.neckgeom.fixture.*;
-import org.neckgeom.geometry.*;
+import org.neckgeom.head.*;
+import org.neckgeom.heel.*;
 import org.neckgeom.measure.*;
+import org.neckgeom.order.*;
+import org.neckgeom.page.*;
 import org.neckgeom.plan.*;
-import org.neckgeom.setup.*;
-import org.neckgeom.sheet.*;
 import org.neckgeom.shop.*;
+import org.neckgeom.solid.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
 import org.neckgeom.sweep.*;
+import org.neckgeom.template.*;
 import org.neckgeom.units.*;
 
 import org.neckgeom.examples.neck.NeckFile;

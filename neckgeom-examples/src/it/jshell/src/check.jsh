@@ -1,8 +1,11 @@
+import org.neckgeom.board.*;
 import org.neckgeom.budget.*;
-import org.neckgeom.geometry.*;
+import org.neckgeom.channel.*;
+import org.neckgeom.head.*;
+import org.neckgeom.heel.*;
 import org.neckgeom.measure.*;
-import org.neckgeom.setup.*;
 import org.neckgeom.shop.*;
+import org.neckgeom.solid.*;
 import static org.neckgeom.units.ShopUnits.*;
 
 boolean near(String what, double worked, double answered) {

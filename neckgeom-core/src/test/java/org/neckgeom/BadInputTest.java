@@ -21,10 +21,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.Dual;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Registration;
+import org.neckgeom.channel.TurnedPass;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
@@ -35,15 +36,13 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.HeadPost;
-import org.neckgeom.geometry.StringSpacing;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.OrderOfWork;
-import org.neckgeom.setup.TurnedPass;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -73,8 +72,8 @@ class BadInputTest {
     private final BadInput badInput = new BadInput(grown, MIXED);
 
     static Stream<Class<?>> types() {
-        // A dual number is a plain number with its slopes, and like one may run over.
-        return PublicTypes.beside(NeckPlan.class).stream().filter(type -> type != Dual.class);
+        // What is thrown is no value.
+        return PublicTypes.beside(NeckPlan.class).stream().filter(type -> !Throwable.class.isAssignableFrom(type));
     }
 
     /** What a maker has, from which the rest grows. */

@@ -16,29 +16,29 @@ import org.neckgeom.budget.Correlation;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Registration;
+import org.neckgeom.channel.Centring;
+import org.neckgeom.channel.RodSlot;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.BackCurve;
-import org.neckgeom.geometry.BackShape;
-import org.neckgeom.geometry.CuttingList;
-import org.neckgeom.geometry.Scarf;
+import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.plan.Clashes;
+import org.neckgeom.order.Clashes;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckReadings;
-import org.neckgeom.plan.Operation;
 import org.neckgeom.plan.PlanSection;
-import org.neckgeom.setup.Centring;
-import org.neckgeom.setup.RodSlot;
-import org.neckgeom.sheet.Template;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.BackCurve;
+import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.CuttingList;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
+import org.neckgeom.template.Template;
 import org.neckgeom.units.ShopUnit;
 
 /** What bad input has found, each in a sentence of its own, so that it stays mended whatever the search looks at. */
@@ -213,7 +213,7 @@ class FoundByBadInputTest {
                 "a title must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");
         refused(
                 () -> Budget.named("slot").with("two\nlines", Spread.normal(mm(0.1))),
-                "a contributor's name must be 1 to 100 characters on one line, but was \"two\nlines\"");
+                "a contributor's name must be 1 to 100 characters on one line, but was \"two\\u000alines\"");
         refused(
                 () -> Sweep.of("neck").over("x".repeat(101), Axis.of(List.of(mm(1))), (design, size) -> design),
                 "an axis' name must be 1 to 100 characters on one line, but was \"" + "x".repeat(100) + "...\"");

@@ -8,6 +8,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -23,7 +24,6 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
     private static final int USUAL_FRETS = 20;
     private static final int USUAL_BODY_FRET = 12;
     private static final int MOST_FRETS = 200;
-    private static final int LONGEST_NAME = 100;
 
     private final String name;
     private final @Nullable Scale scale;
@@ -93,14 +93,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
      * @return the design
      */
     public static NeckDesign named(String name) {
-        if (Objects.requireNonNull(name, "name").isBlank()) {
-            throw new IllegalArgumentException("a neck's name must have a letter, but was \"" + name + "\"");
-        }
-        if (name.length() > LONGEST_NAME) {
-            throw new IllegalArgumentException(
-                    "a neck's name must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
-        }
-        return new NeckDesign(new Parts(name));
+        return new NeckDesign(new Parts(Words.name(name, "a neck's name")));
     }
 
     /**

@@ -83,7 +83,6 @@ public final class Wood {
     public static final Wood AFRICAN_EBONY = new Wood(WoodTable.AFRICAN_EBONY);
 
     private static final String GIVEN = "given";
-    private static final int LONGEST_NAME = 100;
 
     private final Row row;
 
@@ -145,7 +144,10 @@ public final class Wood {
      */
     public static Wood of(String name, String botanicalName, List<WoodFigure> figures) {
         String called = requireName(name);
-        requireLength(Objects.requireNonNull(botanicalName, "botanicalName"), "wood's botanical name");
+        String botanical =
+                Objects.requireNonNull(botanicalName, "botanicalName").isBlank()
+                        ? ""
+                        : Words.name(botanicalName, "a wood's botanical name").strip();
         Map<Kind, WoodFigure> byKind = new EnumMap<>(Kind.class);
         for (WoodFigure figure : Objects.requireNonNull(figures, "figures")) {
             if (byKind.put(Objects.requireNonNull(figure, "figure").kind(), figure) != null) {
@@ -153,22 +155,11 @@ public final class Wood {
                         figure.kind().label() + " of " + called + " must be told once, but was told twice");
             }
         }
-        return new Wood(new Row(called, botanicalName.strip(), byKind));
+        return new Wood(new Row(called, botanical, byKind));
     }
 
     private static String requireName(String name) {
-        if (Objects.requireNonNull(name, "name").isBlank()) {
-            throw new IllegalArgumentException("wood must have a name, but it was blank");
-        }
-        requireLength(name, "wood's name");
-        return name.strip();
-    }
-
-    private static void requireLength(String name, String what) {
-        if (name.length() > LONGEST_NAME) {
-            throw new IllegalArgumentException(
-                    what + " must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
-        }
+        return Words.name(name, "a wood's name").strip();
     }
 
     /**

@@ -3,6 +3,7 @@ package org.neckgeom.stock;
 import java.util.Locale;
 import java.util.Objects;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 
 /**
  * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
@@ -14,6 +15,8 @@ import org.neckgeom.text.Numbers;
  * @param standing how far it may be trusted
  */
 public record WoodFigure(Kind kind, double value, String source, Standing standing) {
+
+    private static final int LONGEST_SOURCE = 200;
 
     /** What a figure is, and its unit. */
     public enum Kind {
@@ -101,9 +104,7 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
             throw new IllegalArgumentException(kind.label() + " must be more than 0 " + kind.unit() + ", but was "
                     + Numbers.plain(value) + " " + kind.unit());
         }
-        if (source.isBlank()) {
-            throw new IllegalArgumentException(kind.label() + " must name its source, but the source was blank");
-        }
+        Words.line(source, "the source of " + kind.label(), LONGEST_SOURCE);
     }
 
     /**

@@ -16,6 +16,7 @@ public final class Numbers {
     private static final int MOST_DECIMALS = 9;
     private static final double EXPONENT_FROM = 1e15;
     private static final double NEGLIGIBLE = 5e-7;
+    private static final int MOST_PLACES = 100;
     private static final Pattern CERTAIN = Pattern.compile("(0|100)\\.0+");
 
     private Numbers() {}
@@ -47,10 +48,12 @@ public final class Numbers {
      * Numbers of 1e15 and more keep {@value #HUGE_DIGITS} digits and an exponent.
      *
      * @param value any double; NaN and the infinities are named
-     * @param decimals 0 or more
+     * @param decimals 0 to 100
      * @return the text
+     * @throws IllegalArgumentException if there are fewer or more decimals
      */
     public static String fixed(double value, int decimals) {
+        checkPlaces(decimals);
         if (!(Math.abs(value) < EXPONENT_FROM)) {
             return significant(value, HUGE_DIGITS);
         }
@@ -62,10 +65,12 @@ public final class Numbers {
      * Returns the number rounded to some decimals, without the zeros at its end: {@code 8.5} for 8.500.
      *
      * @param value any double; NaN and the infinities are named
-     * @param mostDecimals 0 or more
+     * @param mostDecimals 0 to 100
      * @return the text
+     * @throws IllegalArgumentException if there are fewer or more decimals
      */
     public static String trimmed(double value, int mostDecimals) {
+        checkPlaces(mostDecimals);
         if (!(Math.abs(value) < EXPONENT_FROM)) {
             return significant(value, HUGE_DIGITS);
         }
@@ -133,6 +138,12 @@ public final class Numbers {
             text = fixed(100 * probability, decimals);
         }
         return text + " %";
+    }
+
+    private static void checkPlaces(int decimals) {
+        if (decimals < 0 || decimals > MOST_PLACES) {
+            throw new IllegalArgumentException("decimals must be 0 to " + MOST_PLACES + ", but were " + decimals);
+        }
     }
 
     /** Twelve digits first, so that 0.1 + 0.2 rounds as 0.3 would. */

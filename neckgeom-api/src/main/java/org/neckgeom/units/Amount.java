@@ -329,17 +329,18 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
      */
     @Override
     public Quantity<?> divide(Quantity<?> divisor) {
-        if (Border.readable(divisor, "divisor").doubleValue() == 0) {
+        Quantity<?> read = Border.readable(divisor, "divisor");
+        if (read.getValue().doubleValue() == 0) {
             throw dividedByZero();
         }
-        return indriya().divide(divisor);
+        return Border.asked(() -> indriya().divide(read), "divisor");
     }
 
     /** {@inheritDoc} The result is of another kind, and Indriya's. */
     @Override
     public Quantity<?> multiply(Quantity<?> multiplier) {
-        Border.readable(multiplier, "multiplier");
-        return indriya().multiply(multiplier);
+        Quantity<?> read = Border.readable(multiplier, "multiplier");
+        return Border.asked(() -> indriya().multiply(read), "multiplier");
     }
 
     /**

@@ -12,7 +12,9 @@ import javax.measure.UnitConverter;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 import tech.units.indriya.function.RationalNumber;
+import tech.units.indriya.quantity.Quantities;
 
 /**
  * Foreign quantities coming in: finds the exact factor of any provider's unit once, and remembers it.
@@ -44,28 +46,44 @@ final class Border {
 
     private Border() {}
 
+    /** What a provider answered, each question asked once: it may answer otherwise the next time, or not at all. */
+    private record Given(Number value, double number, Unit<?> unit, boolean isDifference) {
+
+        static Given of(Quantity<?> quantity, String name) {
+            Number value = Objects.requireNonNull(asked(quantity::getValue, name), () -> name + " without a value");
+            Unit<?> unit = Objects.requireNonNull(asked(quantity::getUnit, name), () -> name + " without a unit");
+            Quantity.Scale scale = asked(quantity::getScale, name);
+            return new Given(value, asked(value::doubleValue, name), unit, scale == Quantity.Scale.RELATIVE);
+        }
+
+        String inWords() {
+            return Numbers.plain(number) + " " + Words.shown(symbol(unit, String.valueOf(unit)));
+        }
+    }
+
     /** House value of a foreign quantity that must be of the given house unit's kind. */
     static double house(Quantity<?> quantity, ShopUnit<?> house, String name) {
-        double number = number(quantity, name);
-        Entry entry = entry(unit(quantity, name), house);
+        Given given = Given.of(quantity, name);
+        Entry entry = asked(() -> entry(given.unit, house), name);
         if (entry == null) {
             throw new IllegalArgumentException(
-                    name + " must be " + house.kindInWords() + ", but was " + inWords(quantity));
+                    name + " must be " + house.kindInWords() + ", but was " + asked(given::inWords, name));
         }
-        requireReading(quantity, entry, name);
-        return entry.factor.toHouse(number);
+        requireReading(given, entry, name);
+        return entry.factor.toHouse(given.number);
     }
 
     static <Q extends Quantity<Q>> Amount<Q> amount(Quantity<Q> quantity, String name) {
-        double number = number(quantity, name);
-        Entry entry = entry(unit(quantity, name));
+        Given given = Given.of(quantity, name);
+        Entry entry = asked(() -> entry(given.unit), name);
         if (entry == null) {
             throw new IllegalArgumentException(
                     name + " must be a quantity of a kind known here (length, angle, force, ...), but was "
-                            + inWords(quantity));
+                            + asked(given::inWords, name));
         }
-        requireReading(quantity, entry, name);
-        HouseUnits.finite(number, name, symbol(entry));
+        requireReading(given, entry, name);
+        double number = given.number;
+        HouseUnits.finite(number, name, asked(() -> symbol(entry), name));
         @SuppressWarnings("unchecked") // the unit is convertible, so the kind is Q
         ShopUnit<Q> target = (ShopUnit<Q>) (entry.same == null ? entry.house : entry.same);
         return entry.same == null ? Amount.ofHouse(entry.factor.toHouse(number), target) : Amount.of(number, target);
@@ -73,26 +91,38 @@ final class Border {
 
     /** A foreign quantity as text, in the shop's symbol where it has one. */
     static String inWords(Quantity<?> quantity) {
-        return Numbers.plain(quantity.getValue().doubleValue()) + " "
-                + symbol(quantity, quantity.getUnit().toString());
+        try {
+            return Given.of(quantity, "quantity").inWords();
+        } catch (RuntimeException changed) {
+            // In a message that is being written, which must not be lost for it.
+            return "a quantity that can no longer be read";
+        }
     }
 
     /** The shop's symbol for the unit of a foreign quantity, or the other text where the shop has no such unit. */
     static String symbol(Quantity<?> quantity, String otherwise) {
-        Entry entry = entry(quantity.getUnit());
+        try {
+            return symbol(quantity.getUnit(), otherwise);
+        } catch (RuntimeException changed) {
+            return otherwise;
+        }
+    }
+
+    private static String symbol(Unit<?> unit, String otherwise) {
+        Entry entry = entry(unit);
         return entry == null || entry.same == null ? otherwise : entry.same.symbol();
     }
 
     private static String symbol(Entry entry) {
-        return entry.same == null ? entry.unit.toString() : entry.same.symbol();
+        return entry.same == null ? Words.shown(String.valueOf(entry.unit)) : entry.same.symbol();
     }
 
     /** A difference of 5 K is no thermometer's reading of 5 K, but -268.15 degrees Celsius is what it would become. */
-    private static void requireReading(Quantity<?> quantity, Entry entry, String name) {
-        boolean difference = quantity.getScale() == Quantity.Scale.RELATIVE;
-        if (difference && entry.house.kind() == (Class<?>) Temperature.class) {
+    private static void requireReading(Given given, Entry entry, String name) {
+        if (given.isDifference && entry.house.kind() == (Class<?>) Temperature.class) {
             throw new IllegalArgumentException(
-                    name + " must be a temperature, not a difference of temperatures, but was " + inWords(quantity));
+                    name + " must be a temperature, not a difference of temperatures, but was "
+                            + asked(given::inWords, name));
         }
     }
 
@@ -116,7 +146,7 @@ final class Border {
     /** The entry of whichever kind the unit is of, or null; a unit converts into the house unit of one kind at most. */
     private static @Nullable Entry entry(Unit<?> unit) {
         for (Entry entry : known) {
-            if (entry.unit.equals(unit)) {
+            if (isSame(entry.unit, unit)) {
                 return entry;
             }
         }
@@ -138,7 +168,7 @@ final class Border {
             }
         }
         for (Entry entry : list) {
-            if (entry.house == house && entry.unit.equals(unit)) {
+            if (entry.house == house && isSame(entry.unit, unit)) {
                 return entry;
             }
         }
@@ -147,6 +177,11 @@ final class Border {
             remember(made);
         }
         return made;
+    }
+
+    /** Both must agree: a provider's unit that calls itself equal to all must not become what others are read as. */
+    private static boolean isSame(Unit<?> known, Unit<?> unit) {
+        return known.equals(unit) && unit.equals(known);
     }
 
     private static synchronized void remember(Entry entry) {
@@ -217,28 +252,27 @@ final class Border {
         return whole ? new BigDecimal(number.toString()) : BigDecimal.valueOf(number.doubleValue());
     }
 
-    private static double number(Quantity<?> quantity, String name) {
-        Number value = asked(quantity::getValue, name);
-        return Objects.requireNonNull(value, () -> name + " without a value").doubleValue();
+    /** A copy of a quantity that has a value and a unit, which answers the same whenever it is asked. */
+    static Quantity<?> readable(Quantity<?> quantity, String name) {
+        if (Objects.requireNonNull(quantity, name) instanceof Amount<?> own) {
+            return own;
+        }
+        Given given = Given.of(quantity, name);
+        Number value = Double.isFinite(given.number) ? exact(given.value) : (Number) given.number;
+        Quantity.Scale scale = given.isDifference ? Quantity.Scale.RELATIVE : Quantity.Scale.ABSOLUTE;
+        return asked(() -> Quantities.getQuantity(value, given.unit, scale), name);
     }
 
-    private static Unit<?> unit(Quantity<?> quantity, String name) {
-        return Objects.requireNonNull(asked(quantity::getUnit, name), () -> name + " without a unit");
-    }
-
-    /** Refuses a quantity that has no value or no unit, or cannot say them. */
-    static Number readable(Quantity<?> quantity, String name) {
-        unit(Objects.requireNonNull(quantity, name), name);
-        number(quantity, name);
-        return quantity.getValue();
-    }
-
-    private static <T> T asked(Supplier<T> provider, String name) {
+    static <T extends @Nullable Object> T asked(Supplier<T> provider, String name) {
         try {
             return provider.get();
+        } catch (ArithmeticException noAnswer) {
+            throw noAnswer;
         } catch (RuntimeException e) {
             throw new IllegalArgumentException(
-                    name + " must be a quantity that can be read, but its provider threw " + e, e);
+                    name + " must be a quantity that can be read, but its provider threw "
+                            + Words.shown(String.valueOf(e)),
+                    e);
         }
     }
 }

@@ -314,7 +314,7 @@ public final class HouseUnits {
      * @return the exception, for the caller to throw
      */
     public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
-        Border.readable(given, "given");
+        Objects.requireNonNull(given, "given");
         String value = given instanceof Amount<?> own ? own.toString() : Border.inWords(given);
         if (given instanceof Amount<?> own && rule.contains(value)) {
             value = own.exactly(); // rounded, it would read as what is allowed

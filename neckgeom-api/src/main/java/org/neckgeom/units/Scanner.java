@@ -94,13 +94,24 @@ final class Scanner {
         if (count == 0 || text.charAt(at - 1) == '.') {
             return Double.NaN;
         }
+        int last = at;
         if (exponentFollows()) {
-            return Double.parseDouble(text.substring(start, at));
+            return notLost(Double.parseDouble(text.substring(start, at)), start, last);
         }
         // Both exactly doubles, so one correctly rounded division gives the nearest double.
         return count <= 18 && digits <= EXACT && decimals < TEN.length
                 ? digits / TEN[decimals]
-                : Double.parseDouble(text.substring(start, at));
+                : notLost(Double.parseDouble(text.substring(start, at)), start, last);
+    }
+
+    /** NaN for a number that is not 0 but so small that a double of it is. */
+    private double notLost(double value, int from, int to) {
+        for (int i = from; value == 0 && i < to; i++) {
+            if (text.charAt(i) >= '1' && text.charAt(i) <= '9') {
+                return Double.NaN;
+            }
+        }
+        return value;
     }
 
     private boolean exponentFollows() {

@@ -57,6 +57,10 @@ public final class ShopUnits {
         Scanner scanner = new Scanner(Objects.requireNonNull(text, "text"));
         double value = scanner.number();
         if (!Double.isFinite(value) || !scanner.rest().isEmpty()) {
+            String plain = Typed.plain(text);
+            if (!plain.equals(text)) {
+                return inch(plain);
+            }
             throw unreadable(text, "a number of inches", "\"1 3/4\", \"3/8\" or \"1.75\"");
         }
         return inch(value);
@@ -228,7 +232,8 @@ public final class ShopUnits {
      * Returns a length from text with its unit.
      *
      * @param text such as {@code 1 3/4 in}, {@code 44.5 mm}, {@code 3/8"}, {@code 12 thou}, {@code 25 ft},
-     *     {@code 1 3/4 in + 2.0 thou}, {@code -(1 3/4 in + 2.0 thou)}
+     *     {@code 1 3/4 in + 2.0 thou}, {@code -(1 3/4 in + 2.0 thou)}; spaces, minus signs and primes may be those of a
+     *     word processor, and a unit in capitals
      * @return the length, remembering its unit
      * @throws IllegalArgumentException if it cannot be read: the text is quoted, and a good one shown
      */
@@ -239,6 +244,10 @@ public final class ShopUnits {
 
     /** A fraction of an inch with its remainder in thou. */
     private static Amount<Length> withRemainder(String text, int atUnit) {
+        String plain = Typed.plain(text);
+        if (!plain.equals(text)) {
+            return length(plain);
+        }
         if (text.startsWith("-(") && text.endsWith(")")) {
             return length(text.substring(2, text.length() - 1)).negated();
         }
@@ -287,12 +296,23 @@ public final class ShopUnits {
         String word = scanner.rest();
         String inWords = UnitWords.kindInWords(kind);
         if (!Double.isFinite(value)) {
+            String plain = Typed.plain(text);
+            if (!plain.equals(text)) {
+                return parse(plain, kind);
+            }
             throw unreadable(text, inWords, "\"" + example + "\" or \"" + other + "\"");
         }
         // A ratio needs no unit: 0.95 is 95 %.
         @Nullable
         ShopUnit<?> unit =
                 word.isEmpty() && kind == (Class<?>) Dimensionless.class ? ShopUnit.ONE : UnitWords.unit(word);
+        if (unit == null) {
+            String plain = Typed.plain(text);
+            if (!plain.equals(text)) {
+                return parse(plain, kind);
+            }
+            unit = UnitWords.unitInAnyCase(word);
+        }
         if (unit == null || unit.kind() != (Class<?>) kind) {
             throw wrongUnit(text, value, word, unit, kind, inWords);
         }

@@ -2,8 +2,11 @@ package org.neckgeom.units;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Frequency;
@@ -15,6 +18,12 @@ import org.jspecify.annotations.Nullable;
 final class UnitWords {
 
     private static final Map<String, ShopUnit<?>> WORDS = new HashMap<>();
+
+    /** The same in small letters, without those that would mean two things, and without single letters. */
+    private static final Map<String, ShopUnit<?>> ANY_CASE = new HashMap<>();
+
+    /** Is no unit here, and no megapascal. */
+    private static final String MILLIPASCAL = "mPa";
 
     /** Where the house unit is not what a maker writes, and where makers have other words for a unit. */
     private static final Map<Class<?>, List<String>> OFFERED = Map.of(
@@ -49,12 +58,25 @@ final class UnitWords {
         WORDS.put("\u00b0F", ShopUnit.FAHRENHEIT);
         WORDS.put("percent", ShopUnit.PERCENT);
         WORDS.remove("");
+        Set<String> ambiguous = new HashSet<>();
+        WORDS.forEach((word, unit) -> {
+            ShopUnit<?> other = ANY_CASE.put(word.toLowerCase(Locale.ROOT), unit);
+            if (word.length() < 2 || other != null && other != unit) {
+                ambiguous.add(word.toLowerCase(Locale.ROOT));
+            }
+        });
+        ANY_CASE.keySet().removeAll(ambiguous);
     }
 
     private UnitWords() {}
 
     static @Nullable ShopUnit<?> unit(String word) {
         return WORDS.get(word);
+    }
+
+    /** The unit of a word in capitals or small letters, as in {@code 12 MM}, where that can mean one thing only. */
+    static @Nullable ShopUnit<?> unitInAnyCase(String word) {
+        return word.equals(MILLIPASCAL) ? null : ANY_CASE.get(word.toLowerCase(Locale.ROOT));
     }
 
     /** The symbols of a kind, the house unit first. */

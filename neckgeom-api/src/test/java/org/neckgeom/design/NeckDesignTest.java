@@ -54,10 +54,10 @@ class NeckDesignTest {
 
     @Test
     void badParts_areRefused() {
-        refused(() -> NeckDesign.named(" "), "a neck's name must have a letter, but was \" \"");
+        refused(() -> NeckDesign.named(" "), "a neck's name must be 1 to 100 characters on one line, but was \" \"");
         refused(
                 () -> NeckDesign.named("n".repeat(101)),
-                "a neck's name must have 100 characters or fewer, but had 101");
+                "a neck's name must be 1 to 100 characters on one line, but was \"" + "n".repeat(100) + "...\"");
         refused(() -> BARE.frets(0), "frets must be between 1 and 200, but were 0");
         refused(() -> BARE.frets(201), "frets must be between 1 and 200, but were 201");
         refused(() -> BARE.bodyAtFret(0), "fret at the body must be between 1 and 200, but was 0");

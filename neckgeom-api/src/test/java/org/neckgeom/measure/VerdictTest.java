@@ -208,7 +208,7 @@ class VerdictTest {
     void guardedBy_refusesWhatIsNoFactor(double factor) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> verdict(0, 1, Limits.within(mm(1))).guardedBy(factor))
-                .withMessageStartingWith("guard factor must be 0 or more, but was ");
+                .withMessageStartingWith("guard factor must be 0 to 10, but was ");
     }
 
     @Test

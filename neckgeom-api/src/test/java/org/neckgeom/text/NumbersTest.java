@@ -1,6 +1,7 @@
 package org.neckgeom.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -38,6 +39,20 @@ class NumbersTest {
     void significant_staysFiniteForTheLargestDouble() {
         assertThat(Numbers.significant(Double.MAX_VALUE, 4)).isEqualTo("1.798E+308");
         assertThat(Numbers.significant(-Double.MAX_VALUE, 4)).isEqualTo("-1.798E+308");
+    }
+
+    /** A double has at most 1,074 decimals (IEEE 754); a text of 2^31 of them has no room in memory. */
+    @ParameterizedTest
+    @CsvSource({"-1", "101", "2147483647", "-2147483648"})
+    void decimals_outOfReachAreRefused(int decimals) {
+        String sentence = "decimals must be 0 to 100, but were " + decimals;
+
+        assertThatThrownBy(() -> Numbers.fixed(1, decimals))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(sentence);
+        assertThatThrownBy(() -> Numbers.trimmed(1, decimals))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(sentence);
     }
 
     @Test

@@ -26,7 +26,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.testing.Hostile;
 import org.neckgeom.testing.OtherQuantity;
+import org.neckgeom.text.Words;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
 
@@ -331,5 +333,41 @@ class ForeignQuantityTest {
                     .isEqualTo(exact.divide(new BigDecimal("914.4"), java.math.MathContext.DECIMAL128)
                             .doubleValue());
         }
+    }
+
+    /** Asked twice, its unit is gone: the sentence about its value must not be lost for that. */
+    @Test
+    void hostileQuantities_getOneSentence() {
+        for (Quantity<?> hostile : Hostile.quantities(ShopUnit.MILLIMETRE.jsr385())) {
+            for (int again = 0; again < 5; again++) {
+                Quantity<Length> length = OtherQuantity.lie(hostile);
+                try {
+                    assertThat(HouseUnits.mmPositive(length, "fence wall")).isEqualTo(3);
+                } catch (IllegalArgumentException refused) {
+                    assertThat(refused)
+                            .hasMessageStartingWith("fence wall must be ")
+                            .hasNoSuppressedExceptions();
+                    assertThat(Words.isLine(refused.getMessage()))
+                            .as(refused.getMessage())
+                            .isTrue();
+                } catch (NullPointerException missing) {
+                    assertThat(missing.getMessage()).matches("fence wall without a (value|unit)");
+                }
+            }
+        }
+    }
+
+    /** What calls itself equal to every unit must not become what an honest provider's unit is read as. */
+    @Test
+    void hostileUnits_changeNothingForOthers() {
+        for (Quantity<?> hostile : Hostile.quantities(ShopUnit.MILLIMETRE.jsr385())) {
+            try {
+                HouseUnits.mm(OtherQuantity.lie(hostile), "fence wall");
+            } catch (IllegalArgumentException | NullPointerException refused) {
+                assertThat(refused.getMessage()).startsWith("fence wall ");
+            }
+        }
+        Unit<Length> own = MetricPrefix.DECI(Units.METRE).multiply(1.7);
+        assertThat(HouseUnits.mm(new OtherQuantity<>(2, own), "length")).isEqualTo(340);
     }
 }

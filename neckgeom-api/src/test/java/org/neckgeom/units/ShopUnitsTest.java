@@ -2,6 +2,7 @@ package org.neckgeom.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -12,7 +13,9 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
@@ -259,5 +262,56 @@ class ShopUnitsTest {
     void parse_readsKilogramForce() {
         assertThat(ShopUnits.parse("1 kgf", Force.class)).isEqualTo(ShopUnits.newton(9.80665));
         assertThat(ShopUnits.parse("9.5 kgf", Force.class)).hasToString("9.5 kgf");
+    }
+
+    /** What phones and word processors write for a space, a minus, inches and feet (The Unicode Standard, 6.2). */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12\u00a0mm | 12 mm",
+                "12\u2009mm | 12 mm",
+                "12\u202fmm | 12 mm",
+                "12\tmm | 12 mm",
+                "\u22120.5 mm | -0.5 mm",
+                "3/8\u2033 | 3/8 in",
+                "3/8\u201d | 3/8 in",
+                "2\u2032 | 2 ft",
+                "1\u00a03/4\u2003in | 1 3/4 in",
+                "1 3/4\u00a0in\u00a0+\u00a02.0 thou | 1 3/4 in + 2.0 thou",
+                "\u2212(1 3/4 in + 2.0 thou) | -(1 3/4 in + 2.0 thou)",
+                "1 3/4 IN | 1 3/4 in",
+                "12 MM | 12 mm",
+                "12 Mm | 12 mm",
+                "12 THOU | 12 thou",
+                "3 Inches | 3 in"
+            })
+    void length_readsWhatIsTypedElsewhere(String typed, String plain) {
+        assertThat(ShopUnits.length(typed)).isEqualTo(ShopUnits.length(plain));
+        assertThat(ShopUnits.length(typed).unit())
+                .isEqualTo(ShopUnits.length(plain).unit());
+    }
+
+    @Test
+    void parse_readsUnitsInAnyCaseWhereThatMeansOneThing() {
+        assertThat(ShopUnits.angle("\u221213 DEG")).isEqualTo(ShopUnits.deg(-13));
+        assertThat(ShopUnits.inch("1\u00a03/4")).isEqualTo(ShopUnits.inch(1.75));
+        assertThat(ShopUnits.parse("12 gpa", Pressure.class)).isEqualTo(ShopUnits.gigapascal(12));
+        assertThat(ShopUnits.parse("3 Hz", Frequency.class)).isEqualTo(ShopUnits.parse("3 hz", Frequency.class));
+        // A millipascal is no megapascal, and a single letter in another case may be another unit.
+        assertThatThrownBy(() -> ShopUnits.parse("12 mPa", Pressure.class))
+                .hasMessageContaining("\"mPa\" is not known");
+        assertThatThrownBy(() -> ShopUnits.length("2 M")).hasMessageContaining("the unit \"M\" is not known");
+    }
+
+    /** Not 0, but a double of it is (IEEE 754: the least is 4.9e-324). */
+    @ParameterizedTest
+    @ValueSource(strings = {"1e-99999999 mm", "-2e-400 mm", "1e-324 in", "4e999999999999 mm"})
+    void length_refusesWhatADoubleLoses(String text) {
+        assertThatThrownBy(() -> ShopUnits.length(text))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("\"" + text + "\" cannot be read as a length; write it like ");
+        assertThat(ShopUnits.length("0e-99999999 mm").house()).isZero();
+        assertThat(ShopUnits.length("0." + "0".repeat(30) + " mm").house()).isZero();
     }
 }

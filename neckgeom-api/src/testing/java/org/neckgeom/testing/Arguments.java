@@ -130,7 +130,18 @@ final class Arguments {
         }
         if (type == String.class) {
             return Arrays.asList(
-                    null, "", " ", "x", "1 3/4 in", "3,5 mm", "A3", "12 mm\n", "1e999 in", "y".repeat(2_000));
+                    null,
+                    "",
+                    " ",
+                    "x",
+                    "1 3/4 in",
+                    "3,5 mm",
+                    "A3",
+                    "12 mm\n",
+                    "1e999 in",
+                    "y".repeat(2_000),
+                    "\u001b[31mx\nforged row\u202e",
+                    "\uD800\uFFFE");
         }
         if (List.class.isAssignableFrom(type)) {
             return lists(elements(generic, false));
@@ -224,6 +235,7 @@ final class Arguments {
         quantities.add(foreign(null, unit));
         quantities.add(new OtherQuantity<>(1, null));
         quantities.add(new Unreadable<>());
+        quantities.addAll(Hostile.quantities(unit.jsr385()));
         quantities.add(unit.kind() == Length.class ? ShopUnits.newton(3) : ShopUnits.mm(3));
         return quantities;
     }

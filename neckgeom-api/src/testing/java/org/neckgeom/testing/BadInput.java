@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import javax.measure.UnconvertibleException;
 import org.neckgeom.testing.Grown.Recipe;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 
@@ -200,8 +201,10 @@ public final class BadInput {
             // The JVM's own message begins "Cannot invoke ..."; ours is the parameter's name.
             return PARAMETER.matcher(message).matches() && !message.startsWith("Cannot ");
         }
-        boolean sentence =
-                message.split(" ").length > 3 && message.length() < 1_000 && !message.contains("org.neckgeom.");
+        boolean sentence = message.split(" ").length > 3
+                && Words.isLine(message)
+                && message.length() < 1_000
+                && !message.contains("org.neckgeom.");
         if (thrown.getClass() == AssertionError.class) {
             return method.startsWith("require"); // says to a test that it has failed
         }
@@ -211,9 +214,12 @@ public final class BadInput {
         if (thrown.getClass() == UnconvertibleException.class) {
             return sentence && method.equals("to"); // as JSR 385 says
         }
+        boolean isOwn = thrown instanceof IllegalArgumentException
+                && thrown.getClass().getName().startsWith("org.neckgeom.");
         return sentence
-                && Set.of(IllegalArgumentException.class, ArithmeticException.class)
-                        .contains(thrown.getClass());
+                && (isOwn
+                        || Set.of(IllegalArgumentException.class, ArithmeticException.class)
+                                .contains(thrown.getClass()));
     }
 
     private static boolean isLong(Object argument) {

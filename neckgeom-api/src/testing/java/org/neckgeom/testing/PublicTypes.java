@@ -2,6 +2,8 @@ package org.neckgeom.testing;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleFinder;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.net.URISyntaxException;
@@ -11,6 +13,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The public types of a module and their public methods, found where its classes lie, in an order that never changes. */
@@ -21,8 +24,23 @@ public final class PublicTypes {
 
     private PublicTypes() {}
 
-    /** Every public type beside the given one. */
+    /** The packages that a type's module exports, be it to one other module alone. */
+    public static Set<String> exported(Class<?> member) {
+        try {
+            Path root = Path.of(
+                    member.getProtectionDomain().getCodeSource().getLocation().toURI());
+            return ModuleFinder.of(root).findAll().stream()
+                    .flatMap(module -> module.descriptor().exports().stream())
+                    .map(ModuleDescriptor.Exports::source)
+                    .collect(Collectors.toSet());
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Every public type beside the given one in a package that is exported. */
     public static List<Class<?>> beside(Class<?> member) {
+        Set<String> exported = exported(member);
         try {
             Path root = Path.of(
                     member.getProtectionDomain().getCodeSource().getLocation().toURI());
@@ -34,6 +52,7 @@ public final class PublicTypes {
                         .sorted()
                         .<Class<?>>map(name -> load(name, member))
                         .filter(PublicTypes::isPublic)
+                        .filter(type -> exported.contains(type.getPackageName()))
                         .toList();
             }
         } catch (IOException e) {

@@ -1,18 +1,27 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.HouseUnits;
 
 /**
  * A number with its derivatives by up to any number of inputs, carried through arithmetic (forward mode). Immutable.
  *
  * <p>The first eight derivatives lie in fields of their own, which is what makes it fast; more go into an array. Write a
  * formula with {@link #plus}, {@link #times}, {@link #sin} and so on, and its value comes with its exact gradient.
+ *
+ * <p>A value is always finite: a step without one, such as the square root of -1, is refused by an
+ * {@code ArithmeticException}. So is the question for a derivative that there is none of, such as a square root's at 0.
  */
 public final class Dual {
 
     private static final double[] NONE = {};
     private static final int FIELDS = 8;
+
+    /** Past this many inputs, each with its row of derivatives, they would fill the memory. */
+    private static final int MOST_INPUTS = 10_000;
+
     private static final double[] SEED = {0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 0, 0, 0, 0};
 
     private final double value;
@@ -37,6 +46,9 @@ public final class Dual {
             double d6,
             double d7,
             double[] more) {
+        if (!(Math.abs(value) <= Double.MAX_VALUE)) {
+            throw new ArithmeticException("a step of the formula has no finite value: it is " + Numbers.plain(value));
+        }
         this.value = value;
         this.d0 = d0;
         this.d1 = d1;
@@ -52,23 +64,27 @@ public final class Dual {
     /**
      * Returns a number that depends on nothing.
      *
-     * @param value the number
+     * @param value the number, finite
      * @return the dual
+     * @throws IllegalArgumentException if it is not finite
      */
     public static Dual constant(double value) {
-        return new Dual(value, 0, 0, 0, 0, 0, 0, 0, 0, NONE);
+        return new Dual(HouseUnits.finite(value, "value", ""), 0, 0, 0, 0, 0, 0, 0, 0, NONE);
     }
 
     /**
      * Returns an input: its derivative by itself is 1.
      *
-     * @param value its value
-     * @param index which input it is, from 0
+     * @param value its value, finite
+     * @param index which input it is, from 0 and less than 10,000
      * @return the dual
+     * @throws IllegalArgumentException if the value is not finite, or there is no such input
      */
     public static Dual input(double value, int index) {
-        if (index < 0) {
-            throw new IllegalArgumentException("index must be 0 or more, but was " + index);
+        HouseUnits.finite(value, "value", "");
+        checkIndex(index);
+        if (index >= MOST_INPUTS) {
+            throw new IllegalArgumentException("index must be less than " + MOST_INPUTS + ", but was " + index);
         }
         if (index >= FIELDS) {
             double[] more = new double[index - FIELDS + 1];
@@ -105,11 +121,25 @@ public final class Dual {
      * @param index which input, from 0
      * @return the derivative, 0 by an input it does not depend on
      * @throws IllegalArgumentException if the index is under 0
+     * @throws ArithmeticException if there is none, as of a square root at 0
      */
     public double derivative(int index) {
+        checkIndex(index);
+        double slope = slope(index);
+        if (!Double.isFinite(slope)) {
+            throw new ArithmeticException("the formula has no derivative by input " + index + " at this value");
+        }
+        return slope;
+    }
+
+    private static void checkIndex(int index) {
         if (index < 0) {
             throw new IllegalArgumentException("index must be 0 or more, but was " + index);
         }
+    }
+
+    /** The derivative; infinite or NaN where there is none. */
+    double slope(int index) {
         return switch (index) {
             case 0 -> d0;
             case 1 -> d1;
@@ -125,6 +155,9 @@ public final class Dual {
 
     /** A function of this with the given value and slope. */
     private Dual chain(double to, double slope) {
+        if (Double.isInfinite(slope)) {
+            return steep(to, slope);
+        }
         return new Dual(
                 to,
                 slope * d0,
@@ -136,6 +169,25 @@ public final class Dual {
                 slope * d6,
                 slope * d7,
                 more == NONE ? NONE : times(more, slope));
+    }
+
+    /** The same where the slope is infinite: by what it does not depend on the derivative stays 0. */
+    private Dual steep(double to, double slope) {
+        double[] all = new double[more.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = times(slope, more[i]);
+        }
+        return new Dual(
+                to,
+                times(slope, d0),
+                times(slope, d1),
+                times(slope, d2),
+                times(slope, d3),
+                times(slope, d4),
+                times(slope, d5),
+                times(slope, d6),
+                times(slope, d7),
+                more == NONE ? NONE : all);
     }
 
     /** A function of two with the given value and slopes. */
@@ -151,6 +203,10 @@ public final class Dual {
                 slope * d6 + slopeY * y.d6,
                 slope * d7 + slopeY * y.d7,
                 more == NONE && y.more == NONE ? NONE : sum(more, slope, y.more, slopeY));
+    }
+
+    private static double times(double slope, double derivative) {
+        return derivative == 0 ? 0 : slope * derivative;
     }
 
     private static double[] times(double[] x, double slope) {
@@ -176,6 +232,7 @@ public final class Dual {
      * @return this + y
      */
     public Dual plus(Dual y) {
+        Objects.requireNonNull(y, "y");
         return new Dual(
                 value + y.value,
                 d0 + y.d0,
@@ -206,6 +263,7 @@ public final class Dual {
      * @return this - y
      */
     public Dual minus(Dual y) {
+        Objects.requireNonNull(y, "y");
         return new Dual(
                 value - y.value,
                 d0 - y.d0,
@@ -236,6 +294,7 @@ public final class Dual {
      * @return this times y
      */
     public Dual times(Dual y) {
+        Objects.requireNonNull(y, "y");
         return chain(value * y.value, y.value, y, value);
     }
 
@@ -254,8 +313,10 @@ public final class Dual {
      *
      * @param y the other
      * @return this / y
+     * @throws ArithmeticException if the other is 0
      */
     public Dual dividedBy(Dual y) {
+        Objects.requireNonNull(y, "y");
         double over = 1.0 / y.value;
         double quotient = value / y.value;
         return chain(quotient, over, y, -quotient * over);
@@ -292,9 +353,13 @@ public final class Dual {
     /**
      * Returns the square root.
      *
-     * @return the root; its derivatives are infinite at 0
+     * @return the root; it has no derivatives at 0
+     * @throws ArithmeticException if this is less than 0
      */
     public Dual sqrt() {
+        if (value < 0) {
+            throw noAnswer("square root of ", "0 or more");
+        }
         double root = Math.sqrt(value);
         return chain(root, 0.5 / root);
     }
@@ -323,8 +388,12 @@ public final class Dual {
      * Returns the natural logarithm.
      *
      * @return the logarithm
+     * @throws ArithmeticException if this is 0 or less
      */
     public Dual log() {
+        if (value <= 0) {
+            throw noAnswer("logarithm of ", "more than 0");
+        }
         return chain(StrictMath.log(value), 1.0 / value);
     }
 
@@ -360,8 +429,12 @@ public final class Dual {
      * Returns the angle of this sine.
      *
      * @return radians in [-pi/2, pi/2]
+     * @throws ArithmeticException if this is more than 1 in size
      */
     public Dual asin() {
+        if (Math.abs(value) > 1) {
+            throw noAnswer("angle of the sine ", "from -1 to 1");
+        }
         return chain(StrictMath.asin(value), 1.0 / Math.sqrt((1.0 - value) * (1.0 + value)));
     }
 
@@ -369,8 +442,12 @@ public final class Dual {
      * Returns the angle of this cosine.
      *
      * @return radians in [0, pi]
+     * @throws ArithmeticException if this is more than 1 in size
      */
     public Dual acos() {
+        if (Math.abs(value) > 1) {
+            throw noAnswer("angle of the cosine ", "from -1 to 1");
+        }
         return chain(StrictMath.acos(value), -1.0 / Math.sqrt((1.0 - value) * (1.0 + value)));
     }
 
@@ -390,8 +467,13 @@ public final class Dual {
      * @return radians in [-pi, pi]
      */
     public Dual atan2(Dual x) {
+        Objects.requireNonNull(x, "x");
         double square = value * value + x.value * x.value;
         return chain(StrictMath.atan2(value, x.value), x.value / square, x, -value / square);
+    }
+
+    private ArithmeticException noAnswer(String question, String rule) {
+        return new ArithmeticException(question + Numbers.plain(value) + " has no answer: it must be " + rule);
     }
 
     @Override
@@ -401,7 +483,7 @@ public final class Dual {
         }
         int count = FIELDS + Math.max(more.length, other.more.length);
         for (int i = 0; i < count; i++) {
-            if (derivative(i) != other.derivative(i)) {
+            if (Double.compare(slope(i) + 0.0, other.slope(i) + 0.0) != 0) {
                 return false;
             }
         }
@@ -418,8 +500,9 @@ public final class Dual {
     public String toString() {
         StringBuilder out = new StringBuilder(Numbers.plain(value));
         for (int i = 0; i < FIELDS + more.length && out.length() < 800; i++) {
-            if (derivative(i) != 0.0) {
-                out.append(", by input ").append(i).append(' ').append(Numbers.plain(derivative(i)));
+            if (slope(i) != 0.0) {
+                out.append(", by input ").append(i).append(' ');
+                out.append(!Double.isFinite(slope(i)) ? "none" : Numbers.plain(slope(i)));
             }
         }
         return out.toString();

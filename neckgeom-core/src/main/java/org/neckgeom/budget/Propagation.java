@@ -176,7 +176,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
             Dual result = dual.at(seeds);
             for (int i = 0; i < x.length; i++) {
                 String of = "derivative of " + title + " by " + inputs.get(i).name();
-                found[i] = HouseUnits.finite(result.derivative(i), of, "");
+                found[i] = HouseUnits.finite(result.slope(i), of, "");
             }
             return found;
         }

@@ -5,11 +5,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.BoardSection;
+import org.neckgeom.board.BoardShape;
+import org.neckgeom.board.StringOverhang;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.BoardSection;
-import org.neckgeom.geometry.BoardShape;
-import org.neckgeom.geometry.StringOverhang;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 

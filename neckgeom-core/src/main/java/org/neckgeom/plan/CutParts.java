@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.Cautions;
+import org.neckgeom.channel.Offset;
+import org.neckgeom.channel.SecondPass;
+import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.measure.Call;
@@ -12,10 +16,6 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.setup.Cautions;
-import org.neckgeom.setup.Offset;
-import org.neckgeom.setup.SecondPass;
-import org.neckgeom.setup.SlotPlace;
 import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.neckgeom.order.OrderOfWork;
 
 /**
  * An order of work after something has been read on the neck: what was read on is done, and what stands before it in the

@@ -1,12 +1,12 @@
 package org.neckgeom.plan;
 
 import java.util.Optional;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.FannedFrets;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.ScarfJoint;
-import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.HouseUnits;

@@ -10,24 +10,26 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.BlankOnFence;
+import org.neckgeom.channel.Caution;
+import org.neckgeom.channel.CentringRounds;
+import org.neckgeom.channel.CentringStep;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.RodSlot;
+import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.HeelCorners;
-import org.neckgeom.geometry.JointPlace;
-import org.neckgeom.geometry.NeckSet;
-import org.neckgeom.geometry.ScarfJoint;
-import org.neckgeom.geometry.WoodLeft;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.setup.BlankOnFence;
-import org.neckgeom.setup.Caution;
-import org.neckgeom.setup.CentringRounds;
-import org.neckgeom.setup.CentringStep;
-import org.neckgeom.setup.FenceMove;
-import org.neckgeom.setup.RodSlot;
-import org.neckgeom.setup.SlotPlace;
-import org.neckgeom.setup.SlotVerdict;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.text.Report;
@@ -553,6 +555,26 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public LengthStyle style() {
         return told.design.style();
+    }
+
+    /**
+     * Returns this plan once all of its checks, settings and steps have answered. Whoever takes a plan from outside
+     * asks this at the door, so that nothing is refused later.
+     *
+     * @return this plan
+     * @throws Unanswerable with the part to change, if its parts don't go together
+     */
+    public NeckPlan checked() {
+        try {
+            Unanswerable.checkBack(told.design);
+            order();
+            checks();
+            return this;
+        } catch (Unanswerable placed) {
+            throw placed;
+        } catch (IllegalArgumentException | ArithmeticException refused) {
+            throw Unanswerable.of(refused);
+        }
     }
 
     /**

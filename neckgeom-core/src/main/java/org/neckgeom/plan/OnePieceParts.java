@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import org.neckgeom.geometry.OnePieceHead;
+import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;

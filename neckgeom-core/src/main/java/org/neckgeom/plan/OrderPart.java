@@ -3,6 +3,10 @@ package org.neckgeom.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.neckgeom.order.Clashes;
+import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.PlanCheck.Outcome;
 
 /** The part of a plan that says in which order things are done. */

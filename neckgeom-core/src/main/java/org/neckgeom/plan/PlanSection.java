@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 
 /**

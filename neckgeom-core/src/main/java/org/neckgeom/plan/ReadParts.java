@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.Offset;
 import org.neckgeom.design.Head;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.setup.Offset;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LengthStyle;
 

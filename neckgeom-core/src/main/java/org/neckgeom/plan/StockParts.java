@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.BackShape;
-import org.neckgeom.geometry.BlankNeeds;
-import org.neckgeom.geometry.CuttingList;
-import org.neckgeom.geometry.DovetailSeat;
-import org.neckgeom.geometry.HeelBlocks;
-import org.neckgeom.geometry.OnePieceHead;
+import org.neckgeom.head.OnePieceHead;
+import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.BlankNeeds;
+import org.neckgeom.solid.CuttingList;
 import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to the wood it starts from: the least blank, and what is cut from this one. */

@@ -7,7 +7,7 @@ import java.util.function.ToDoubleBiFunction;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.geometry.BackShape;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 

@@ -1,9 +1,10 @@
 /**
- * What do I do, in which order, and is it good so far? The whole neck at once: settings, passes, layouts, checks with
- * their limits, budgets, the order of work.
+ * What do I do, and is it good so far? The whole neck at once: settings, passes, layouts, checks with their limits,
+ * budgets, and its {@linkplain org.neckgeom.order order of work}.
  *
- * <p>Open first: {@link org.neckgeom.plan.NeckPlan}; for the order of work alone {@link org.neckgeom.plan.OrderOfWork}. No
- * argument may be null. Nothing here replaces the machine's own instructions, which come first, then local rules.
+ * <p>Open first: {@link org.neckgeom.plan.NeckPlan}; for the order of work alone
+ * {@link org.neckgeom.order.OrderOfWork}. No argument may be null. Nothing here replaces the machine's own instructions,
+ * which come first, then local rules.
  *
  * <h2>What the words mean</h2>
  *
@@ -11,28 +12,24 @@
  * good    keeps its limit, by twice its standard uncertainty where it has one
  * open    not known yet, or too near to tell: read, then ask again
  * stop    breaks its limit: do not cut
- *
- * Order of work: every step finds what it needs and nothing that blocks it; of all such orders the one nearest the usual.
  * </pre>
  *
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var order = OrderOfWork.forNeck().keep("glue ears").before("cut rod channel").plan();
- * println(order.clashes());
+ * var neck = NeckDesign.named("Practice neck")
+ *     .scale(mm(560)).frets(20).bodyAtFret(14)
+ *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
+ *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
+ *     .rod(Rod.twoWay(mm(300), mm(6), mm(9)));
+ * var plan = NeckPlan.of(neck, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+ * println(plan.checks().get(0));
  * }</pre>
  *
  * <p>prints
  *
  * <pre>{@code
- * Clashes: 1 clash, with a remedy
- * 1. cut rod channel: ears in the way, from "glue ears"
- *   why     the ears meet the fence before the shaft does
- *   kept    glue ears before cut rod channel
- *   remedy  parallel spacer between shaft and fence
- *   how     thicker than the head stands proud; centre the cutter with the spacer in place
- *   adds    spacer's thickness, across: rectangular, half-width 0.05 mm
- *   or      straight carrier board, plunge router between rails
+ * open  channel centred: not read yet (allowed: within 0.1 mm). Make the trial cut.
  * }</pre>
  *
  * @since 0.1.0

@@ -230,6 +230,46 @@ class PropagationTest {
         assertThat(Dual.input(2.5, 9)).hasToString("2.5, by input 9 1").isEqualTo(Dual.input(2.5, 9));
     }
 
+    /** What has no answer in real numbers (any textbook of analysis), and a square root's slope without end at 0. */
+    @Test
+    void dual_neverHasAValueThatIsNoNumber() {
+        Dual minus = Dual.input(-1, 0);
+        Dual nought = Dual.input(0, 0);
+
+        assertThatThrownBy(minus::sqrt)
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("square root of -1 has no answer: it must be 0 or more");
+        assertThatThrownBy(minus::log).hasMessage("logarithm of -1 has no answer: it must be more than 0");
+        assertThatThrownBy(nought::log).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(Dual.constant(2)::asin)
+                .hasMessage("angle of the sine 2 has no answer: it must be from -1 to 1");
+        assertThatThrownBy(Dual.constant(-2)::acos).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> minus.power(0.5)).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> minus.dividedBy(nought)).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> nought.dividedBy(0)).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(Dual.constant(1000)::exp).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> Dual.constant(Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("value must be a finite number, but was NaN");
+        assertThatThrownBy(() -> Dual.input(Double.NEGATIVE_INFINITY, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(nought.sqrt().derivative(1)).isZero();
+        Dual none = nought.sqrt();
+        for (Dual each : new Dual[] {none, none.times(none)}) {
+            assertThatThrownBy(() -> each.derivative(0))
+                    .isInstanceOf(ArithmeticException.class)
+                    .hasMessage("the formula has no derivative by input 0 at this value");
+        }
+        assertThat(none).hasToString("0, by input 0 none").isEqualTo(none);
+    }
+
+    @Test
+    void dual_refusesMoreInputsThanMemoryHolds() {
+        assertThat(Dual.input(1, 9_999).derivative(9_999)).isEqualTo(1);
+        assertThatThrownBy(() -> Dual.input(1, Integer.MAX_VALUE))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("index must be less than 10000, but was 2147483647");
+    }
+
     private static void check(Dual actual, Gradient expected, int inputs, int i) {
         assertThat(actual.value())
                 .as("seed 41, %s", i)

@@ -16,14 +16,14 @@ import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.channel.Centring;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.numeric.NormalLaw;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.setup.Centring;
-import org.neckgeom.sheet.PlanData;
-import org.neckgeom.sheet.Sheet;
 import org.neckgeom.strength.Relief;
 
 /** Ten thousand tasks ask the same values at once, and have the bits that one thread has, asking values of its own. */

@@ -76,7 +76,7 @@ record Mutant(String type, String method, String mutator, String status, boolean
         return mutation.getElementsByTagName(name).item(0).getTextContent();
     }
 
-    /** The package, such as {@code setup}. */
+    /** The package, such as {@code channel}. */
     String area() {
         return type.substring(0, type.indexOf('.'));
     }

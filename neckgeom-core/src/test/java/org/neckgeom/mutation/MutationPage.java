@@ -104,8 +104,8 @@ final class MutationPage {
                 Produced by `mvn -B -ntp -Pmutation verify` and checked by it; do not edit it. PIT changes the compiled code in
                 one place (a sign, a comparison, a call left out, a result of nothing) and runs the tests that pass through: a
                 test must fail, or the change loops for ever. A change that no test notices lives; those are listed, with
-                a reason where they were looked at. Each package of core is tried with that package's own tests, so what only
-                another package's tests would notice lives here. Left out are the tests tagged `long`: bad input by
+                a reason where they were looked at. Each package of core is tried with that package's own tests, or those of its
+                neighbours beside, so what only another package's tests would notice lives here. Left out are the tests tagged `long`: bad input by
                 reflection, plans of many seeds read back and broken at random, a sweep of a million, beams by finite
                 differences, plans of all orders. That a change loops is told by a clock, so a busy machine finds one or two more.
 

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 class MutationPageTest {
 
     private static final Mutant LIVING =
-            new Mutant("setup.Stop", "at", "ConditionalsBoundaryMutator", "SURVIVED", false);
-    private static final Mutant FOUND = new Mutant("setup.Stop", "at", "MathMutator", "KILLED", true);
+            new Mutant("channel.Stop", "at", "ConditionalsBoundaryMutator", "SURVIVED", false);
+    private static final Mutant FOUND = new Mutant("channel.Stop", "at", "MathMutator", "KILLED", true);
 
     private static MutationPage page(int found, int living, String... reasons) {
         List<Mutant> all = new java.util.ArrayList<>(Collections.nCopies(found, FOUND));
@@ -34,8 +34,8 @@ class MutationPageTest {
 
         assertThat(page.faults(page.text(), page.summary())).isEmpty();
         assertThat(page.text())
-                .contains("| setup | 100 | 85 | 15 | 0 | 85.0 % |")
-                .contains("| setup.Stop | 100 | 15 | at: boundary 15 |  |");
+                .contains("| channel | 100 | 85 | 15 | 0 | 85.0 % |")
+                .contains("| channel.Stop | 100 | 15 | at: boundary 15 |  |");
     }
 
     @Test
@@ -57,7 +57,7 @@ class MutationPageTest {
 
     @Test
     void reasons_standBesideWhatTheyExplain_andMustExplainSomething() {
-        MutationPage page = page(90, 10, "setup.Stop;at;boundary;both give the same there", "*;*;sign;never");
+        MutationPage page = page(90, 10, "channel.Stop;at;boundary;both give the same there", "*;*;sign;never");
 
         assertThat(page.text()).contains("at: boundary 10 | both give the same there |");
         assertThat(page.faults(page.text(), page.summary()))
@@ -66,20 +66,20 @@ class MutationPageTest {
                 .contains("a reason for nothing that lives")
                 .contains("kind=sign");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Reasons.Reason.parse("setup.Stop;at"))
-                .withMessageContaining("setup.Stop;at");
+                .isThrownBy(() -> Reasons.Reason.parse("channel.Stop;at"))
+                .withMessageContaining("channel.Stop;at");
     }
 
     @Test
     void read_takesTheFilesOfAllPackages(@TempDir Path folder) throws IOException {
-        Files.createDirectories(folder.resolve("setup"));
-        Files.writeString(folder.resolve("setup").resolve("mutations.xml"), """
+        Files.createDirectories(folder.resolve("channel"));
+        Files.writeString(folder.resolve("channel").resolve("mutations.xml"), """
                 <mutations partial="true">
                 <mutation detected='false' status='SURVIVED'><sourceFile>Stop.java</sourceFile>\
-                <mutatedClass>org.neckgeom.setup.Stop$Part</mutatedClass><mutatedMethod>lambda$at$3</mutatedMethod>\
+                <mutatedClass>org.neckgeom.channel.Stop$Part</mutatedClass><mutatedMethod>lambda$at$3</mutatedMethod>\
                 <mutator>org.pitest.mutationtest.engine.gregor.mutators.ConditionalsBoundaryMutator</mutator></mutation>
                 <mutation detected='true' status='TIMED_OUT'><sourceFile>Stop.java</sourceFile>\
-                <mutatedClass>org.neckgeom.setup.Stop</mutatedClass><mutatedMethod>at</mutatedMethod>\
+                <mutatedClass>org.neckgeom.channel.Stop</mutatedClass><mutatedMethod>at</mutatedMethod>\
                 <mutator>org.pitest.mutationtest.engine.gregor.mutators.returns.NullReturnValsMutator</mutator></mutation>
                 </mutations>
                 """);
@@ -88,10 +88,10 @@ class MutationPageTest {
 
         assertThat(all)
                 .containsExactly(
-                        new Mutant("setup.Stop.Part", "at", "ConditionalsBoundaryMutator", "SURVIVED", false),
-                        new Mutant("setup.Stop", "at", "NullReturnValsMutator", "TIMED_OUT", true));
+                        new Mutant("channel.Stop.Part", "at", "ConditionalsBoundaryMutator", "SURVIVED", false),
+                        new Mutant("channel.Stop", "at", "NullReturnValsMutator", "TIMED_OUT", true));
         assertThat(all).extracting(Mutant::kind).containsExactly("boundary", "result");
-        assertThat(all).extracting(Mutant::area).containsOnly("setup");
+        assertThat(all).extracting(Mutant::area).containsOnly("channel");
     }
 
     @Test

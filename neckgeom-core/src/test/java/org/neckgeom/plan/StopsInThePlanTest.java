@@ -8,9 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.Scarf;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.order.OrderOfWork;
 
 /** The stops a plan prints go to the ends that are there; all figures by hand from the design's own. */
 class StopsInThePlanTest {

@@ -242,7 +242,7 @@ final class BenchChecks {
                 checks.check("conformance probability", Source.MPMATH, "measure/conformity.csv", Status.EXACT, "");
         printed.of("Verdict.probability");
         exact.of("Verdict.probability");
-        for (Map<String, String> row : Rows.of("/setup/conformity.csv")) {
+        for (Map<String, String> row : Rows.of("/channel/conformity.csv")) {
             Verdict<Length> verdict = Verdict.of(
                     Estimate.of(mm(Rows.number(row, "y")), mm(Rows.number(row, "u"))),
                     Limits.between(mm(Rows.number(row, "lower")), mm(Rows.number(row, "upper"))));

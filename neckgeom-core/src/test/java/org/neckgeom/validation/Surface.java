@@ -20,7 +20,20 @@ final class Surface {
 
     /** Packages that compute; the nouns of bench and sheet hand back and draw what they are given. */
     private static final List<String> PACKAGES = List.of(
-            "units", "measure", "numeric", "stock", "design", "setup", "geometry", "strength", "budget", "plan");
+            "units",
+            "measure",
+            "numeric",
+            "stock",
+            "design",
+            "channel",
+            "board",
+            "head",
+            "heel",
+            "solid",
+            "strength",
+            "budget",
+            "order",
+            "plan");
 
     private static final Path API = Path.of("..", "neckgeom-api", "src");
     private static final Path CORE = Path.of("src");

@@ -8,10 +8,13 @@ import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.board.BoardChecks;
 import org.neckgeom.budget.BudgetChecks;
-import org.neckgeom.geometry.GeometryChecks;
-import org.neckgeom.plan.PlanChecks;
-import org.neckgeom.setup.SetupChecks;
+import org.neckgeom.channel.SetupChecks;
+import org.neckgeom.head.HeadChecks;
+import org.neckgeom.heel.HeelChecks;
+import org.neckgeom.order.PlanChecks;
+import org.neckgeom.solid.SolidChecks;
 import org.neckgeom.strength.StrengthChecks;
 
 /** Every check against something outside the project, and the page that reports them. */
@@ -26,7 +29,10 @@ class ValidationTest {
         checks = new Checks();
         BenchChecks.into(checks);
         SetupChecks.into(checks);
-        GeometryChecks.into(checks);
+        BoardChecks.into(checks);
+        HeadChecks.into(checks);
+        HeelChecks.into(checks);
+        SolidChecks.into(checks);
         StrengthChecks.into(checks);
         BudgetChecks.into(checks);
         PlanChecks.into(checks);

@@ -1,8 +1,8 @@
 import org.neckgeom.budget.Budget
-import org.neckgeom.geometry.Scarf
+import org.neckgeom.head.Scarf
 import org.neckgeom.measure.Limits
 import org.neckgeom.measure.Spread
-import org.neckgeom.setup.Centring
+import org.neckgeom.channel.Centring
 import org.neckgeom.shop.TrialCut
 import org.neckgeom.units.ShopUnits.deg
 import org.neckgeom.units.ShopUnits.mm

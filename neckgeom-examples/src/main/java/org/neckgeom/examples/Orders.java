@@ -14,7 +14,7 @@ import java.util.Optional;
 import org.neckgeom.examples.neck.PrintStyles;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.Paper;
+import org.neckgeom.template.Paper;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -23,10 +23,17 @@ import org.neckgeom.units.LengthStyle;
  * @param task what to do
  * @param file the neck file
  * @param outputs what to write of the plan, and where; empty to print it
+ * @param set the folder of all that can be written, or the one whose files are looked at
  * @param paper the paper to print on; none to take the one usual with the neck's units
  * @param style how lengths are printed; none to print them as the neck file says
  */
-record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper> paper, Optional<LengthStyle> style) {
+record Orders(
+        Task task,
+        String file,
+        Map<Output, Path> outputs,
+        Optional<Path> set,
+        Optional<Paper> paper,
+        Optional<LengthStyle> style) {
 
     /** What can be asked for. */
     enum Task {
@@ -34,6 +41,8 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
         PLAN,
         /** Read the file and say whether it can be used. */
         CHECK,
+        /** Say whether the files of a folder belong together. */
+        CHECK_SET,
         /** Print every key a file may have. */
         KEYS,
         /** Print the JSON Schema of a file. */
@@ -56,6 +65,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
     static Orders from(List<String> arguments) {
         Task task = Task.PLAN;
         Map<Output, Path> outputs = new EnumMap<>(Output.class);
+        Optional<Path> set = Optional.empty();
         Optional<Paper> paper = Optional.empty();
         Optional<LengthStyle> style = Optional.empty();
         List<String> files = new ArrayList<>();
@@ -65,7 +75,14 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
                 case "--check" -> task = once(task, Task.CHECK, argument);
                 case "--keys" -> task = once(task, Task.KEYS, argument);
                 case "--schema" -> task = once(task, Task.SCHEMA, argument);
-                case "--all" -> outputs.putAll(all(rest));
+                case "--check-set" -> {
+                    task = once(task, Task.CHECK_SET, argument);
+                    set = Optional.of(folder(argument, "look at", rest));
+                }
+                case "--all" -> {
+                    set = Optional.of(folder(argument, "write to", rest));
+                    outputs.putAll(all(set.get()));
+                }
                 case "--units" -> style = Optional.of(style(rest));
                 case "--paper" -> paper = Optional.of(paper(rest));
                 case "--help", "-h" -> task = once(task, Task.HELP, argument);
@@ -85,6 +102,10 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
             throw new IllegalArgumentException(
                     "one neck file at a time, but " + files.size() + " were named: " + String.join(", ", files));
         }
+        if (task == Task.CHECK_SET && !files.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "--check-set looks at a folder alone, but " + files.get(0) + " was named");
+        }
         if (!outputs.isEmpty() && task != Task.PLAN) {
             throw new IllegalArgumentException(
                     outputs.keySet().iterator().next().option() + " goes with planning alone");
@@ -96,7 +117,7 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
         if (style.isPresent() && task != Task.PLAN) {
             throw new IllegalArgumentException("--units goes with planning alone");
         }
-        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, paper, style);
+        return new Orders(task, files.isEmpty() ? ShippedNecks.DEFAULT : files.get(0), outputs, set, paper, style);
     }
 
     /** Letter for a neck in inches, A4 for one in millimetres, unless told. */
@@ -140,16 +161,20 @@ record Orders(Task task, String file, Map<Output, Path> outputs, Optional<Paper>
     }
 
     /** Everything that can be written, under its usual name in one folder. */
-    private static Map<Output, Path> all(Iterator<String> rest) {
-        if (!rest.hasNext()) {
-            throw new IllegalArgumentException("--all must be followed by the folder to write to, but nothing follows");
-        }
-        Path folder = Path.of(rest.next());
+    private static Map<Output, Path> all(Path folder) {
         Map<Output, Path> outputs = new EnumMap<>(Output.class);
         for (Output output : Output.values()) {
             outputs.put(output, folder.resolve(output.usualName()));
         }
         return outputs;
+    }
+
+    private static Path folder(String option, String use, Iterator<String> rest) {
+        if (!rest.hasNext()) {
+            throw new IllegalArgumentException(
+                    option + " must be followed by the folder to " + use + ", but nothing follows");
+        }
+        return Path.of(rest.next());
     }
 
     private static Path path(Output output, Iterator<String> rest) {

@@ -1,11 +1,11 @@
 package org.neckgeom.examples;
 
 import java.nio.charset.StandardCharsets;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.Paper;
-import org.neckgeom.sheet.PlanData;
-import org.neckgeom.sheet.Sheet;
-import org.neckgeom.sheet.Template;
+import org.neckgeom.template.Paper;
+import org.neckgeom.template.Template;
 
 /** What can be written of a plan besides the text on the terminal. */
 enum Output {

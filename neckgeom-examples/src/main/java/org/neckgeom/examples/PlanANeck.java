@@ -1,15 +1,18 @@
 package org.neckgeom.examples;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.Sheet;
+import org.neckgeom.text.Words;
 
 /**
  * The main job: reads a neck file and prints the plan.
@@ -31,6 +34,7 @@ public final class PlanANeck {
               plan-a-neck my-neck.yaml           plans your neck
               plan-a-neck --check my-neck.yaml   says whether the file can be used, with all that is wrong in it
               plan-a-neck --all sheets           writes all that follows into a folder, made if it is not there
+              plan-a-neck --check-set sheets     says whether the files of such a folder belong together
               plan-a-neck --html plan.html       writes the plan with drawings, as a page to look at and print
               plan-a-neck --svg neck.svg         writes templates at full size; also --dxf neck.dxf for CAD,
                                                  --pdf neck.pdf or --pages neck.html cut into pages,
@@ -68,7 +72,7 @@ public final class PlanANeck {
         try {
             orders = Orders.from(arguments);
         } catch (IllegalArgumentException unclear) {
-            err.println(unclear.getMessage());
+            err.println(Words.shown(unclear.getMessage()));
             return NOT_UNDERSTOOD;
         }
         try {
@@ -77,39 +81,58 @@ public final class PlanANeck {
         } catch (FileRefused refused) {
             err.println(refused.getMessage());
             return REFUSED;
-        } catch (OutputFiles.Unwritable unwritable) {
-            err.println(unwritable.getMessage());
+        } catch (SetRefused lines) {
+            err.println(lines.getMessage());
             return REFUSED;
-        } catch (IOException unwritable) {
-            err.println("a file can't be written: " + unwritable);
+        } catch (Unwritable sentence) {
+            err.println(Words.shown(sentence.getMessage()));
             return REFUSED;
         } catch (IllegalArgumentException | ArithmeticException unplannable) {
-            err.println(orders.file() + " can't be planned: " + unplannable.getMessage());
+            err.println(Words.shown(orders.file() + " can't be planned: " + unplannable.getMessage()));
             return REFUSED;
         }
     }
 
     /** The whole answer before any of it is printed: a refused file prints nothing. */
-    private static String answer(Orders orders, Progress progress) throws IOException {
+    private static String answer(Orders orders, Progress progress) throws Unwritable, SetRefused {
         return switch (orders.task()) {
             case HELP -> HELP;
             case KEYS -> "Keys of a neck file; those with a star must be there.\n\n" + NeckFile.keys();
             case SCHEMA -> NeckFile.schema();
             case CHECK ->
-                orders.file() + " can be planned: "
+                Words.shown(orders.file()) + " can be planned: "
                         + NeckFile.read(orders.file()).design().name() + "\n";
+            case CHECK_SET -> checked(orders.set().orElseThrow());
             case PLAN -> {
                 OutputFiles.check(orders.outputs().values());
-                NeckPlan plan = NeckFile.read(orders.file()).plan();
-                yield planned(orders, orders.style().map(plan::in).orElse(plan), progress);
+                String text = NeckFile.text(orders.file());
+                NeckPlan plan = NeckFile.parse(orders.file(), text).plan();
+                yield planned(orders, text, orders.style().map(plan::in).orElse(plan), progress);
             }
         };
     }
 
-    private static String planned(Orders orders, NeckPlan plan, Progress progress) throws IOException {
-        Sheet sheet = Sheet.of(plan);
+    private static String checked(Path folder) throws SetRefused {
+        OutputSet.Checked checked = OutputSet.check(folder);
+        if (!checked.isWhole()) {
+            throw new SetRefused(checked.text().strip());
+        }
+        return checked.text();
+    }
+
+    /** A folder whose files don't belong together, in words. */
+    private static final class SetRefused extends Exception {
+
+        private static final long serialVersionUID = 1L;
+
+        SetRefused(String words) {
+            super(words);
+        }
+    }
+
+    private static String planned(Orders orders, String text, NeckPlan plan, Progress progress) throws Unwritable {
         if (orders.outputs().isEmpty()) {
-            return sheet.toText();
+            return Sheet.of(plan).toText();
         }
         Output.Asked asked = new Output.Asked(plan, orders.paperFor(plan), progress);
         Map<Path, byte[]> files = new LinkedHashMap<>();
@@ -117,14 +140,41 @@ public final class PlanANeck {
             progress.at(order.getKey().toString());
             files.put(order.getValue(), order.getKey().of(asked));
         }
+        Optional<Path> list = orders.set().map(folder -> folder.resolve(OutputSet.NAME));
+        list.ifPresent(last -> files.put(last, OutputSet.list(orders.file(), text, plan, named(last, files))));
         progress.end();
         StringBuilder said = new StringBuilder(plan.standing()).append('\n');
-        OutputFiles.write(files)
-                .forEach(
-                        folder -> said.append("made the folder ").append(folder).append('\n'));
+        OutputFiles.Written written = OutputFiles.write(files);
+        written.mended()
+                .forEach(folder -> said.append("an earlier run was broken off in ")
+                        .append(shown(folder))
+                        .append(": its files were put back as they were\n"));
+        written.made()
+                .forEach(folder ->
+                        said.append("made the folder ").append(shown(folder)).append('\n'));
         orders.outputs()
                 .forEach((output, path) ->
-                        said.append(output).append(": ").append(path).append('\n'));
+                        said.append(output).append(": ").append(shown(path)).append('\n'));
+        list.ifPresent(last -> said.append("list of set ")
+                .append(PlanData.of(plan).mark())
+                .append(": ")
+                .append(shown(last))
+                .append('\n'));
         return said.toString();
+    }
+
+    private static String shown(Path path) {
+        return Words.shown(path.toString());
+    }
+
+    /** What stands in the list's own folder, by name. */
+    private static Map<String, byte[]> named(Path list, Map<Path, byte[]> files) {
+        Map<String, byte[]> named = new LinkedHashMap<>();
+        files.forEach((path, bytes) -> {
+            if (Objects.equals(path.getParent(), list.getParent())) {
+                named.put(path.getFileName().toString(), bytes);
+            }
+        });
+        return named;
     }
 }

@@ -12,9 +12,9 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.neckgeom.sheet.Paper;
-import org.neckgeom.sheet.TemplateCanvas;
-import org.neckgeom.sheet.TemplatePage;
+import org.neckgeom.template.Paper;
+import org.neckgeom.template.TemplateCanvas;
+import org.neckgeom.template.TemplatePage;
 
 /**
  * Full-size templates as a PDF: a page of paper a page, asking the reader not to scale in print. The same templates give

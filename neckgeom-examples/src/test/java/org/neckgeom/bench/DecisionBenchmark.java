@@ -1,12 +1,12 @@
 package org.neckgeom.bench;
 
 import java.util.concurrent.TimeUnit;
+import org.neckgeom.channel.BlankOnFence;
+import org.neckgeom.channel.CentringRounds;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Rod;
-import org.neckgeom.setup.BlankOnFence;
-import org.neckgeom.setup.CentringRounds;
-import org.neckgeom.setup.FenceMove;
-import org.neckgeom.setup.SlotVerdict;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;

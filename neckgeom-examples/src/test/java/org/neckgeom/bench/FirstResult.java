@@ -3,7 +3,7 @@ package org.neckgeom.bench;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import javax.measure.MetricPrefix;
-import org.neckgeom.setup.Centring;
+import org.neckgeom.channel.Centring;
 import org.neckgeom.shop.TrialCut;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;

@@ -17,9 +17,9 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
-import org.neckgeom.geometry.WoodLeft;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.strength.ReliefScan;
 
 /** Time and memory of a single thread against the size of the question; prints {@code subject;size;microseconds;bytes}. */

@@ -5,8 +5,8 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.concurrent.TimeUnit;
 import javax.measure.quantity.Length;
-import org.neckgeom.geometry.Scarf;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepResult;

@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.examples.shell.Approved;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.sheet.Sheet;
 
 /**
  * The shipped neck with fanned frets, slanted nut, ears, veneers and a bolted tenon. Figures in the comments were worked out

@@ -10,6 +10,9 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,9 +25,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.sheet.PlanData;
+import org.neckgeom.page.PlanData;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class PlanANeckTest {
 
@@ -300,6 +305,8 @@ class PlanANeckTest {
                 "--pdf a.pdf --paper A3 | --paper must be followed by A4 or letter, but was followed by A3",
                 "--pdf a.pdf --paper | --paper must be followed by A4 or letter, but was followed by nothing",
                 "--pages a.html --html a.html | a.html is asked for by both --html and --pages",
+                "--check-set | --check-set must be followed by the folder to look at, but nothing follows",
+                "--check-set a my.yaml | --check-set looks at a folder alone, but my.yaml was named",
                 "--check --keys | --keys does not go with another task; ask for one at a time"
             })
     void run_refusesACommandLineItDoesNotUnderstand(String line, String sentence) {
@@ -358,7 +365,68 @@ class PlanANeckTest {
                             "templates.pdf",
                             "plan.json",
                             "frets.csv",
-                            "stations.csv");
+                            "stations.csv",
+                            "neckgeom-set.json");
         }
+        assertThat(ended.out())
+                .matches("(?s).*\nlist of set [0-9a-f]{8}: \\Q" + sheets.resolve("neckgeom-set.json") + "\\E\n");
+        assertThat(run("--check-set", sheets.toString()).out())
+                .matches("\\Q" + sheets
+                        + "\\E is whole: set [0-9a-f]{8} of octave-mandolin.yaml, in mm, its 8 files belong "
+                        + "together\n");
+    }
+
+    /** The hashes are those of an independent tool: sha256sum of the shipped file, the JDK's digest of what was written. */
+    @Test
+    void run_listsWhatTheSetWasMadeFrom(@TempDir Path sheets) throws Exception {
+        run("--all", sheets.toString(), "--units", "fractions", "short-scale-bass.yaml");
+
+        JsonNode list = new JsonMapper().readTree(Files.readString(sheets.resolve("neckgeom-set.json")));
+
+        byte[] neck = Files.readAllBytes(Path.of("src/main/necks/short-scale-bass.yaml"));
+        assertThat(list.get("neck file's hash").asString()).isEqualTo(sha256(neck));
+        assertThat(list.get("files").get("templates.pdf").asString())
+                .isEqualTo(sha256(Files.readAllBytes(sheets.resolve("templates.pdf"))));
+        assertThat(list.get("units").asString()).isEqualTo("fractions");
+        assertThat(list.get("neckgeom").asString()).matches("\\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");
+        String mark = list.get("set").asString();
+        assertThat(list.get("plan's hash").asString()).startsWith(mark);
+        for (String name : List.of("plan.html", "templates.svg", "templates.dxf", "template-pages.html")) {
+            assertThat(Files.readString(sheets.resolve(name))).as(name).contains("set " + mark);
+        }
+    }
+
+    private static String sha256(byte[] bytes) throws NoSuchAlgorithmException {
+        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    }
+
+    @Test
+    void run_namesWhatDoesNotBelongToASet(@TempDir Path sheets) {
+        run("--all", sheets.toString());
+        run("--html", sheets.resolve("plan.html").toString(), "--units", "inch");
+
+        Ended ended = run("--check-set", sheets.toString());
+
+        assertThat(ended.status()).isEqualTo(1);
+        assertThat(ended.out()).isEmpty();
+        assertThat(ended.err())
+                .startsWith(sheets + " is NOT whole: set ")
+                .endsWith("\n  plan.html is not of this set: it was written or changed by another run or hand\n");
+        assertThat(run("--check-set", folder.toString()).err())
+                .isEqualTo(folder + " has no neckgeom-set.json: nothing shows whether its files belong together\n");
+        assertThat(run("--check-set", folder.resolve("no").toString()).err())
+                .isEqualTo(folder.resolve("no") + " is not a folder that is there\n");
+    }
+
+    /** File systems take names of up to 255 bytes (common practice). */
+    @Test
+    void run_saysInWordsWhyAPlaceCannotBeWritten() throws IOException {
+        Path page = Path.of("/dev/null/page.html");
+        Path full = Path.of("/dev/full/x.html");
+        assertThat(run("--html", page.toString()).err()).doesNotContain("Exception", "java.");
+        assertThat(run("--html", full.toString()).err()).doesNotContain("Exception", "java.");
+        String name = "x".repeat(300) + ".html";
+        Ended ended = run("--html", folder.resolve(name).toString());
+        assertThat(ended).isEqualTo(new Ended(1, "", folder.resolve(name) + " can't be written: file name too long\n"));
     }
 }

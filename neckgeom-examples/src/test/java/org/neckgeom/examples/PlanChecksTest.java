@@ -15,11 +15,11 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.sheet.PlanData;
-import org.neckgeom.sheet.Sheet;
 
 /** Each check of a plan on the mandolin with one thing changed: how it then stands, and that its words say why. */
 class PlanChecksTest {

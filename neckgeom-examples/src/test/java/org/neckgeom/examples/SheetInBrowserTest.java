@@ -21,10 +21,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.neck.NeckFile;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.Paper;
-import org.neckgeom.sheet.Sheet;
-import org.neckgeom.sheet.Template;
+import org.neckgeom.template.Paper;
+import org.neckgeom.template.Template;
 
 /**
  * Pages as a browser lays them out: nothing runs off a phone, no label lies on another, full size is full size. Needs

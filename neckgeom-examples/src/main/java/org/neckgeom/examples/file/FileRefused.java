@@ -3,6 +3,7 @@ package org.neckgeom.examples.file;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.neckgeom.text.Words;
 
 /** A file that can't be used, with everything that is wrong in it. Its message has one line a problem. */
 public final class FileRefused extends IllegalArgumentException {
@@ -54,7 +55,7 @@ public final class FileRefused extends IllegalArgumentException {
         if (problems.size() == 1) {
             return listed;
         }
-        String head = problems.size() + " things to mend in " + file + "\n" + listed;
+        String head = problems.size() + " things to mend in " + Words.shown(file) + "\n" + listed;
         int more = problems.size() - MOST_LISTED;
         return more > 0 ? head + "\nand " + more + " more" : head;
     }

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 
 /** Maps, lists, texts, numbers and booleans written as JSON (RFC 8259), indented by two blanks. */
-final class JsonText {
+public final class JsonText {
 
     private final StringBuilder out = new StringBuilder();
 
@@ -19,7 +19,7 @@ final class JsonText {
      * @param value maps with text keys, collections, texts, numbers, booleans
      * @return the text, ending in a line feed
      */
-    static String of(Object value) {
+    public static String of(Object value) {
         JsonText json = new JsonText();
         json.write(value, "");
         return json.out.append('\n').toString();

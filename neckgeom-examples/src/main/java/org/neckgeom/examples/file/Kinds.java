@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.neckgeom.text.Words;
 
 /** The kinds of value that need no unit: words, numbers that count, lists. */
 public final class Kinds {
@@ -25,7 +26,7 @@ public final class Kinds {
         return new TextKind<>(
                 allowed,
                 text -> {
-                    if (text.length() > LONGEST_TEXT || text.chars().anyMatch(Character::isISOControl)) {
+                    if (text.length() > LONGEST_TEXT || !Words.isLine(text)) {
                         throw new IllegalArgumentException("but must be " + allowed);
                     }
                     return text;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.neckgeom.text.Words;
 
 /** A piece of a file: a text, a list or a map, each with its place. Immutable. */
 public sealed interface Node {
@@ -45,7 +46,7 @@ public sealed interface Node {
                 return "empty";
             }
             String shown = text.length() > LONGEST_QUOTED ? text.substring(0, LONGEST_QUOTED) + "..." : text;
-            return '"' + shown.replace("\n", " ") + '"';
+            return '"' + Words.shown(shown.replace("\n", " ")) + '"';
         }
     }
 

@@ -1,6 +1,7 @@
 package org.neckgeom.examples.file;
 
 import java.util.Objects;
+import org.neckgeom.text.Words;
 
 /**
  * One thing to mend in a file, in one sentence, such as {@code my-neck.yaml, line 12: blank.length is "640", which has
@@ -22,9 +23,9 @@ public record Problem(Place place, String sentence) {
         Objects.requireNonNull(sentence, "sentence");
     }
 
-    /** The place, then the sentence. */
+    /** The place, then the sentence, on one line of printable letters. */
     @Override
     public String toString() {
-        return place + ": " + sentence;
+        return Words.shown(place + ": " + sentence);
     }
 }

@@ -1,7 +1,6 @@
 package org.neckgeom.examples.file;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -41,8 +40,8 @@ public final class TextFile {
                         whole, "the file has " + size + " bytes, more than the " + MOST_BYTES + " allowed");
             }
             return decode(path.toString(), Files.readAllBytes(path));
-        } catch (IOException | UncheckedIOException unreadable) {
-            throw FileRefused.at(whole, "the file can't be read (" + unreadable.getMessage() + ")");
+        } catch (IOException unreadable) {
+            throw FileRefused.at(whole, "the file can't be read: " + Trouble.inWords(unreadable));
         }
     }
 

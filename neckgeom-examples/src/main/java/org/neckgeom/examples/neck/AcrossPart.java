@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
@@ -11,8 +13,6 @@ import org.neckgeom.examples.file.Kind;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.StringPlaces;
-import org.neckgeom.geometry.StringSpacing;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;
 

@@ -12,7 +12,7 @@ import org.neckgeom.examples.file.Kind;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.BackShape;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
 
 /** The back of the neck in a neck file. */

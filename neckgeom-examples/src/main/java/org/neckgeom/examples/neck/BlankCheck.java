@@ -7,7 +7,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.stock.Blank;
 
 /** Whether the neck can come out of its blank at all: long, wide and thick enough. What is merely unwise the plan says. */

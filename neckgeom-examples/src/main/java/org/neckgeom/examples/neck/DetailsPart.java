@@ -2,12 +2,12 @@ package org.neckgeom.examples.neck;
 
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FallAway;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.geometry.FallAway;
-import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.heel.NeckSet;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;

@@ -6,7 +6,7 @@ import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.DovetailSeat;
+import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 

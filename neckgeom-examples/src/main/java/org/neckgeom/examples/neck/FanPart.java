@@ -1,6 +1,9 @@
 package org.neckgeom.examples.neck;
 
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.OuterStrings;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.examples.file.Found;
@@ -8,9 +11,6 @@ import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.FannedFrets;
-import org.neckgeom.geometry.OuterStrings;
-import org.neckgeom.geometry.StringPlaces;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;
 

@@ -1,12 +1,12 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.geometry.HeadLayout;
-import org.neckgeom.geometry.StringPlaces;
+import org.neckgeom.head.HeadLayout;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -38,7 +38,6 @@ final class FitCheck {
         check.start();
         check.end();
         check.width();
-        check.back();
         return check.fits;
     }
 
@@ -134,26 +133,6 @@ final class FitCheck {
                         top.at(NeckKeys.ROD).value(),
                         RodPart.WIDTH,
                         "is " + say(channel.rod().widthMm()) + ", but the blank is only " + say(wood) + " wide");
-            }
-        }
-    }
-
-    /** The depth runs straight through its two frets: where it comes to nothing there is no neck to plan. */
-    private void back() {
-        double end = Math.max(design.bodyJointMm(), channel.endMm());
-        double second = design.scale().fretMm(design.back().secondFret());
-        for (double x : new double[] {Math.min(0, channel.startMm()), Math.max(second, end)}) {
-            double deep = design.backDepthAtMm(x);
-            if (!(deep > 0)) {
-                problem(
-                        top.at(NeckKeys.BACK).value(),
-                        x > 0 ? BackPart.SECOND_DEPTH : BackPart.FIRST_DEPTH,
-                        "is "
-                                + say(
-                                        x > 0
-                                                ? design.back().secondDepthMm()
-                                                : design.back().firstDepthMm()) + ", and runs out to nothing before "
-                                + say(x) + " from the nut");
             }
         }
     }

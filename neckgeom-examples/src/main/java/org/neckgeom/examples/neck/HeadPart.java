@@ -10,7 +10,7 @@ import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.QuantityKind;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.HeadLayout;
+import org.neckgeom.head.HeadLayout;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;

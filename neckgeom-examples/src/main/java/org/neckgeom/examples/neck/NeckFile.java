@@ -8,7 +8,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.ShapedFile;
 import org.neckgeom.examples.file.TextFile;
-import org.neckgeom.geometry.ScarfJoint;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -37,11 +37,21 @@ public final class NeckFile {
      * @throws FileRefused with everything that is wrong, if anything is
      */
     public static NeckFile read(String file) {
+        return parse(file, text(file));
+    }
+
+    /**
+     * Returns the text of a neck file on disk, or of a shipped neck where there is no such file.
+     *
+     * @param file a path, or the file name of a shipped neck
+     * @return its text
+     * @throws FileRefused if it can't be had
+     */
+    public static String text(String file) {
         Path path = Path.of(file);
-        if (!Files.exists(path) && ShippedNecks.names().contains(file)) {
-            return parse(file, ShippedNecks.text(file));
-        }
-        return read(path);
+        return !Files.exists(path) && ShippedNecks.names().contains(file)
+                ? ShippedNecks.text(file)
+                : TextFile.read(path);
     }
 
     /**

@@ -9,7 +9,7 @@ import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.NeckSet;
+import org.neckgeom.heel.NeckSet;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 

@@ -7,8 +7,8 @@ import org.neckgeom.examples.file.Kind;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.OrderOfWork;
 
 /** The order of work in a neck file: what is done, what this neck does not have, and which orders must be kept. */
 final class OrderPart {

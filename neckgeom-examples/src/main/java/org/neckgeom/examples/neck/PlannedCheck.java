@@ -2,7 +2,7 @@ package org.neckgeom.examples.neck;
 
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Unanswerable;
 
 /** Whether all of a neck can be planned: what no part shows by itself is noted where its sentence points to. */
 final class PlannedCheck {
@@ -11,29 +11,30 @@ final class PlannedCheck {
 
     /** The file, once all of its checks, settings and steps have been planned. */
     static Found<NeckFile> of(Section top, NeckFile file) {
-        NeckPlan plan = file.plan();
         try {
-            plan.order();
-            plan.checks();
+            file.plan().checked();
             return Found.of(file);
-        } catch (IllegalArgumentException | ArithmeticException refused) {
-            note(top, String.valueOf(refused.getMessage()));
+        } catch (Unanswerable refused) {
+            note(top, refused);
             return Found.unusable();
         }
     }
 
-    private static void note(Section top, String sentence) {
-        if (sentence.contains("fingerboard")) {
-            top.at(NeckKeys.FINGERBOARD).value().problem(sentence);
-        } else if (sentence.startsWith("neck angle")
-                && top.at(NeckKeys.NECK_SET).isThere()) {
-            top.at(NeckKeys.NECK_SET).value().problem(sentence);
-        } else if (sentence.contains("give the wood one")) {
-            top.problem(
-                    NeckKeys.WOOD,
-                    "or the fingerboard's tells too little: " + sentence + ", or say which listed wood it is \"like\"");
-        } else {
-            top.problem(sentence);
+    private static void note(Section top, Unanswerable refused) {
+        String why = refused.why();
+        switch (refused.part()) {
+            case BACK_FIRST -> top.at(NeckKeys.BACK).value().problem(BackPart.FIRST_DEPTH, why);
+            case BACK_SECOND -> top.at(NeckKeys.BACK).value().problem(BackPart.SECOND_DEPTH, why);
+            case FINGERBOARD -> top.at(NeckKeys.FINGERBOARD).value().problem(why);
+            case WOOD ->
+                top.problem(
+                        NeckKeys.WOOD,
+                        "or the fingerboard's tells too little: " + why + ", or say which listed wood it is \"like\"");
+            case NECK_SET, WHOLE -> {
+                boolean isOfSet = refused.part() == Unanswerable.Part.NECK_SET
+                        && top.at(NeckKeys.NECK_SET).isThere();
+                (isOfSet ? top.at(NeckKeys.NECK_SET).value() : top).problem(why);
+            }
         }
     }
 }

@@ -6,7 +6,7 @@ import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.HeadPost;
+import org.neckgeom.head.HeadPost;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnits;
 

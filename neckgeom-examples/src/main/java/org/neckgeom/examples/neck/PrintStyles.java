@@ -30,6 +30,20 @@ public final class PrintStyles {
     }
 
     /**
+     * Returns the word of a style.
+     *
+     * @param style one of the styles
+     * @return such as {@code fractions}
+     */
+    public static String word(LengthStyle style) {
+        return WORDS.entrySet().stream()
+                .filter(word -> word.getValue() == style)
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+
+    /**
      * Returns the style of a word.
      *
      * @param word such as {@code fractions}

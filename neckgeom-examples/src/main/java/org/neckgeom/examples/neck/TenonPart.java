@@ -6,7 +6,7 @@ import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
-import org.neckgeom.geometry.TenonBolts;
+import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.units.Amount;
 
 /** A bolted tenon in a neck file. */

@@ -2,13 +2,16 @@ package org.neckgeom.examples.shell;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import org.neckgeom.examples.file.Trouble;
 
 /**
  * Runs one JShell script with the library on it: {@code RunScript STARTUP SCRIPT}.
  *
  * <p>Ends with 0 when the script ran to its end, with 1 when it does not compile or throws, with 2 when a file can't
- * be read. What the script prints goes to standard output, what is wrong with it to standard error.
+ * be read, with 141 as other commands do when nothing reads what it prints any more. What the script prints goes to
+ * standard output, what is wrong with it to standard error.
  */
 public final class RunScript {
 
@@ -34,13 +37,19 @@ public final class RunScript {
         Path script = Path.of(args[1]);
         String start;
         String text;
+        Path read = startup;
         try {
             start = Files.readString(startup);
+            read = script;
             text = Files.readString(script);
+        } catch (NoSuchFileException missing) {
+            System.err.println(read + ": there is no such script");
+            return 2;
         } catch (IOException unreadable) {
-            System.err.println(unreadable.getMessage() + ": there is no such script, or it can't be read as UTF-8");
+            System.err.println(read + ": the script can't be read: " + Trouble.inWords(unreadable));
             return 2;
         }
+        System.setOut(EndingOutput.ofThisProcess());
         try (ScriptShell shell = ScriptShell.open(System.getProperty("java.class.path"))) {
             shell.run(startup.toString(), start);
             return shell.run(script.toString(), text);

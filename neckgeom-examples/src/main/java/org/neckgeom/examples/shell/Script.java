@@ -1,5 +1,8 @@
 package org.neckgeom.examples.shell;
 
+import java.util.stream.Collectors;
+import org.neckgeom.text.Words;
+
 /**
  * The text of a script, for finding lines in it.
  *
@@ -20,7 +23,10 @@ record Script(String name, String text) {
         int at = text.endsWith(wanted) ? text.length() - wanted.length() : Math.max(0, text.indexOf(wanted));
         int line = (int) text.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
         String source = text.lines().skip(line - 1L).findFirst().orElse("").strip();
-        return new ScriptFailed(name + ":" + line + ": " + reason + "\n    " + source);
+        String shown =
+                reason.lines().map(part -> Words.shown(part.replace('\t', ' '))).collect(Collectors.joining("\n"));
+        return new ScriptFailed(
+                Words.shown(name) + ":" + line + ": " + shown + "\n    " + Words.shown(source.replace('\t', ' ')));
     }
 
     /** The text without the blanks and comments it starts with. */

@@ -19,7 +19,7 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
  * A JShell in this JVM that stops a script at the first thing wrong with it.
  *
  * <p>What a script prints goes to {@code System.out}. Of JShell's commands a script may use {@code /exit} alone, with
- * or without a whole number. One shell runs one script at a time; close it when done.
+ * or without a whole number from 0 to 255. One shell runs one script at a time; close it when done.
  */
 public final class ScriptShell implements AutoCloseable {
 
@@ -39,6 +39,11 @@ public final class ScriptShell implements AutoCloseable {
     /** How a line starts that goes on with the one before it. */
     private static final Pattern GOES_ON =
             Pattern.compile("\\.[^\\d]|\\+(?!\\+)|-(?!-)|[*%?:=<>]|/[^/*a-z]|&&|\\|\\||(else|catch|finally)\\b");
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    /** The greatest status that a process can end with. */
+    private static final int MOST_STATUS = 255;
 
     private static final int FIRST_WITH_MODULE_IMPORT = 25;
 
@@ -95,8 +100,9 @@ public final class ScriptShell implements AutoCloseable {
      * @throws ScriptFailed at the first line that does not compile or throws
      */
     public int run(String name, String text) throws ScriptFailed {
-        Script script = new Script(Objects.requireNonNull(name, "name"), text);
-        String rest = text;
+        String bare = text.startsWith(BYTE_ORDER_MARK) ? text.substring(BYTE_ORDER_MARK.length()) : text;
+        Script script = new Script(Objects.requireNonNull(name, "name"), bare);
+        String rest = bare;
         while (true) {
             rest = Script.afterBlanks(rest);
             if (rest.isEmpty()) {
@@ -210,9 +216,13 @@ public final class ScriptShell implements AutoCloseable {
             return 0;
         }
         if (command.matches("/exit \\d{1,3}")) {
-            return Integer.parseInt(command.substring("/exit ".length()));
+            int status = Integer.parseInt(command.substring("/exit ".length()));
+            if (status <= MOST_STATUS) {
+                return status;
+            }
         }
-        throw script.failure(rest, "a script may use the command /exit alone, or with a whole number");
+        throw script.failure(
+                rest, "a script may use the command /exit alone, or with a whole number from 0 to " + MOST_STATUS);
     }
 
     @Override

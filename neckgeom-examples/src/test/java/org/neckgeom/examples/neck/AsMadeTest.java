@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckReadings;
-import org.neckgeom.sheet.PlanData;
 
 /** What has been read on the neck itself, as a neck file says it. */
 class AsMadeTest {

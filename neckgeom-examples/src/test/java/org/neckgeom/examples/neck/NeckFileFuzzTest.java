@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.examples.file.Problem;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.PlanData;
-import org.neckgeom.sheet.Sheet;
 
 /**
  * Mutants of the shipped necks: each is planned or refused in sentences, with line and key. How many is said by the

@@ -3,6 +3,7 @@ package org.neckgeom.examples.neck;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
@@ -43,6 +44,17 @@ class NeckSchemaTest {
     @MethodSource("shipped")
     void schema_acceptsTheShippedNecks(String name) {
         assertThat(schema.validate(tree(ShippedNecks.text(name)))).isEmpty();
+    }
+
+    /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
+    @Test
+    void schema_isASchema() throws IOException {
+        Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+
+        assertThat(meta.validate(tree(Files.readString(Path.of("src/main/necks/neck.schema.json")))))
+                .isEmpty();
+        assertThat(meta.validate(tree("{type: 3}"))).isNotEmpty();
     }
 
     @Test

@@ -7,11 +7,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.channel.Centring;
+import org.neckgeom.channel.CentringStep;
 import org.neckgeom.examples.Uncommented;
+import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.setup.Centring;
-import org.neckgeom.setup.CentringStep;
-import org.neckgeom.sheet.PlanData;
 import org.neckgeom.units.LengthStyle;
 
 class ShippedNecksTest {

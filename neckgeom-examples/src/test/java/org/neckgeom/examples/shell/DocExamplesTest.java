@@ -68,7 +68,19 @@ class DocExamplesTest {
 
         assertThat(names)
                 .contains("javadoc", "units", "measure", "shop", "stock", "design")
-                .contains("setup", "geometry", "strength", "budget", "sweep", "plan", "sheet");
+                .contains(
+                        "board",
+                        "head",
+                        "heel",
+                        "solid",
+                        "channel",
+                        "strength",
+                        "budget",
+                        "sweep",
+                        "order",
+                        "plan",
+                        "template",
+                        "page");
     }
 
     @ParameterizedTest

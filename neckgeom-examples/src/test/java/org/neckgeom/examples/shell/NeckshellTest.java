@@ -2,6 +2,7 @@ package org.neckgeom.examples.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,6 +83,24 @@ class NeckshellTest {
 
         assertThat(ended.status()).isEqualTo(2);
         assertThat(ended.err()).contains("none.jsh: there is no such script");
+    }
+
+    /** As {@code neckshell endless.jsh | head -1}: the reader ends, and then so must the script. */
+    @Test
+    void endlessScript_endsWhenNothingReadsItAnyMore() throws Exception {
+        ProcessBuilder builder = new ProcessBuilder(NECKSHELL.toString(), script("while (true) println(\"again\");\n"))
+                .redirectError(folder.resolve("err.txt").toFile());
+        builder.environment().put("JAVA_HOME", JDK.toString());
+        Process process = builder.start();
+        try (BufferedReader head = process.inputReader()) {
+            assertThat(head.readLine()).isEqualTo("again");
+        }
+
+        boolean hasEnded = process.waitFor(60, TimeUnit.SECONDS);
+        process.destroyForcibly();
+        assertThat(hasEnded).isTrue();
+        assertThat(process.exitValue()).isEqualTo(141);
+        assertThat(folder.resolve("err.txt")).isEmptyFile();
     }
 
     @Test

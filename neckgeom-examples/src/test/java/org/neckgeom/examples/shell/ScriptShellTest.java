@@ -9,6 +9,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ScriptShellTest {
 
@@ -117,6 +118,25 @@ class ScriptShellTest {
         assertThat(shell.run("s.jsh", "int a = 1;\n/exit 3\nint b = \"x\";")).isEqualTo(3);
         assertThat(shell.run("s.jsh", "/exit")).isZero();
         assertThat(shell.run("s.jsh", "// nothing\n")).isZero();
+    }
+
+    /** A process ends with a number of eight bits (POSIX, exit): 256 would read as 0, which is well done. */
+    @ParameterizedTest
+    @ValueSource(strings = {"256", "1000", "99999999999999999999", "-1", "x"})
+    void run_refusesAnExitThatNoProcessEndsWith(String number) throws Exception {
+        assertThat(shell.run("s.jsh", "/exit 255")).isEqualTo(255);
+        assertThatThrownBy(() -> shell.run("s.jsh", "int a = 1;\n/exit " + number))
+                .isInstanceOf(ScriptFailed.class)
+                .hasMessage("s.jsh:2: a script may use the command /exit alone, or with a whole number from 0 to 255\n"
+                        + "    /exit " + number);
+    }
+
+    /** Some editors begin a UTF-8 text with a byte-order mark (Unicode, 23.8). */
+    @Test
+    void run_readsAScriptWithAByteOrderMark() throws Exception {
+        assertThat(printed("\uFEFF// first\nprintln(1);\n")).isEqualTo("1\n");
+        assertThat(printed("\uFEFFprintln(2);")).isEqualTo("2\n");
+        assertThatThrownBy(() -> printed("\uFEFF\nx();\n")).hasMessageStartingWith("s.jsh:2: ");
     }
 
     @Test

@@ -6,8 +6,8 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
-import org.neckgeom.geometry.WoodLeft;
-import org.neckgeom.sheet.PlanData;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
 

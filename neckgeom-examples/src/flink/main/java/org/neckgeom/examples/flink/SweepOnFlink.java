@@ -11,8 +11,8 @@ import org.apache.flink.util.CloseableIterator;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepResult;
 

@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.sheet.PlanData;
 import org.neckgeom.sweep.SweepResult;
 
 class SweepOnFlinkTest {

@@ -5,10 +5,10 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.geometry.Scarf;
+import org.neckgeom.channel.Centring;
+import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.setup.Centring;
 import org.neckgeom.shop.TrialCut;
 
 /** A module that requires the library. */

@@ -1,0 +1,166 @@
+package org.neckgeom.board;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge.
+ * Immutable.
+ *
+ * <p>The crown is an arc of a circle: {@code drop(y) = R - sqrt(R^2 - y^2)} below the middle. Exact.
+ */
+public final class BoardSection implements SaysLengths<BoardSection> {
+
+    private final double station;
+    private final double width;
+    private final double middle;
+    private final double radius;
+    private final LengthStyle style;
+
+    private BoardSection(double station, double width, double middle, double radius, LengthStyle style) {
+        this.station = station;
+        this.width = width;
+        this.middle = middle;
+        this.radius = radius;
+        this.style = style;
+    }
+
+    /**
+     * Returns a section by its sizes, at the nut.
+     *
+     * @param width more than 0
+     * @param middle thickness on the centreline, more than 0
+     * @param radius of the crown, more than half the width
+     * @return the section
+     */
+    public static BoardSection of(Quantity<Length> width, Quantity<Length> middle, Quantity<Length> radius) {
+        double w = HouseUnits.mmPositive(width, "width");
+        double r = HouseUnits.mmPositive(radius, "crown radius");
+        if (!(r > w / 2)) {
+            throw HouseUnits.refused(
+                    "crown radius",
+                    "more than half the width of " + Amount.from(width, "width").toString(),
+                    radius);
+        }
+        return ofMm(0, w, HouseUnits.mmPositive(middle, "thickness"), r, LengthStyle.of(width));
+    }
+
+    static BoardSection ofMm(double station, double width, double middle, double radius, LengthStyle style) {
+        if (!(width > 0 && middle > 0)) {
+            throw new ArithmeticException("the fingerboard has no section at " + style.brief(station)
+                    + " from the nut: width " + style.brief(width) + ", thickness " + style.brief(middle));
+        }
+        if (!(radius > width / 2)) {
+            throw new ArithmeticException("the crown's radius must be more than half the width at "
+                    + style.brief(station) + " from the nut, but was " + style.brief(radius));
+        }
+        return new BoardSection(station, width, middle, radius, style);
+    }
+
+    /**
+     * Returns the station.
+     *
+     * @return x from the nut
+     */
+    public Amount<Length> station() {
+        return style.amount(station);
+    }
+
+    /**
+     * Returns the width.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> width() {
+        return style.amount(width);
+    }
+
+    /**
+     * Returns the thickness on the centreline.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> middle() {
+        return style.amount(middle);
+    }
+
+    /**
+     * Returns the thickness at the edges.
+     *
+     * @return the thickness, negative when the crown comes down through the board
+     */
+    public Amount<Length> edge() {
+        return style.amount(edgeMm());
+    }
+
+    /**
+     * Returns the same as {@link #edge} in mm.
+     *
+     * @return mm
+     */
+    public double edgeMm() {
+        return middle - NeckSetKernel.drop(radius, width / 2);
+    }
+
+    /**
+     * Returns the crown's radius in mm.
+     *
+     * @return mm, infinite for a flat board
+     */
+    public double radiusMm() {
+        return radius;
+    }
+
+    /**
+     * Returns how far the crown has dropped below the middle.
+     *
+     * @param y from the centreline, either way, within the board
+     * @return 0 or more
+     */
+    public Amount<Length> drop(Quantity<Length> y) {
+        double aside = Math.abs(HouseUnits.mm(y, "distance from the centreline"));
+        if (!(aside <= width / 2)) {
+            throw HouseUnits.refused(
+                    "distance from the centreline", "no more than half the width of " + style.brief(width), y);
+        }
+        return style.amount(NeckSetKernel.drop(radius, aside));
+    }
+
+    private double[] parts() {
+        return new double[] {station, width, middle, radius};
+    }
+
+    @Override
+    public BoardSection in(LengthStyle other) {
+        return new BoardSection(station, width, middle, radius, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same section. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BoardSection that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns width, both thicknesses and the radius. */
+    @Override
+    public String toString() {
+        return Report.titled("Fingerboard at " + style.text(station) + " from the nut")
+                .row("width", style.text(width))
+                .row("thick", style.text(middle) + " in the middle, " + style.text(edgeMm()) + " at the edges")
+                .row("radius", Double.isInfinite(radius) ? "flat" : style.text(radius))
+                .toString();
+    }
+}

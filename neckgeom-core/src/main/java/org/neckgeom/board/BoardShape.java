@@ -1,0 +1,162 @@
+package org.neckgeom.board;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
+ *
+ * <p>Width and thickness run straight from the nut to the board's second place and beyond; so does the radius of a
+ * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left
+ * there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
+ */
+public final class BoardShape implements SaysLengths<BoardShape> {
+
+    private final NeckDesign neck;
+    private final boolean equalEdges;
+
+    private BoardShape(NeckDesign neck, boolean equalEdges) {
+        this.neck = neck;
+        this.equalEdges = equalEdges;
+    }
+
+    /**
+     * Returns the shape of a design's fingerboard.
+     *
+     * @param neck with scale and fingerboard told
+     * @return the shape
+     */
+    public static BoardShape of(NeckDesign neck) {
+        Objects.requireNonNull(neck, "neck").fingerboard();
+        neck.scale();
+        return new BoardShape(neck, false);
+    }
+
+    /**
+     * Returns a copy whose edges are as thick all along as at the nut; its crown must not be flat there.
+     *
+     * @return the shape
+     */
+    public BoardShape withEqualEdges() {
+        if (Double.isInfinite(neck.crownRadiusAtMm(0))) {
+            throw new IllegalArgumentException("crown at the nut must have a radius for equal edges, but was flat");
+        }
+        return new BoardShape(neck, true);
+    }
+
+    /**
+     * Returns the section at a station.
+     *
+     * @param station from the nut, 0 or more
+     * @return the section
+     */
+    public BoardSection at(Quantity<Length> station) {
+        return atMm(HouseUnits.mmNotNegative(station, "station"));
+    }
+
+    /**
+     * Returns the section at a fret.
+     *
+     * @param fret 0 (the nut) or more
+     * @return the section
+     */
+    public BoardSection atFret(int fret) {
+        return atMm(neck.scale().fretMm(fret));
+    }
+
+    /**
+     * Returns the radius the crown reaches when it runs on to the saddle.
+     *
+     * @param saddle distance of the saddle from the nut, more than 0
+     * @return the radius
+     * @throws ArithmeticException for a flat board
+     */
+    public Amount<Length> radiusAtSaddle(Quantity<Length> saddle) {
+        double x = HouseUnits.mmPositive(saddle, "saddle");
+        double radius = neck.crownRadiusAtMm(x);
+        if (Double.isInfinite(radius)) {
+            throw new ArithmeticException("a flat fingerboard has no radius at the saddle");
+        }
+        return style().amount(radius);
+    }
+
+    /**
+     * Returns the radius at the saddle for which straight strings run along a true cone: the radius at the nut times
+     * {@code spread at the saddle / spread at the nut}.
+     *
+     * @param strings spread of the outer strings
+     * @return the radius
+     * @throws ArithmeticException for a flat board
+     */
+    public Amount<Length> coneFor(OuterStrings strings) {
+        double radius = neck.crownRadiusAtMm(0);
+        if (Double.isInfinite(radius)) {
+            throw new ArithmeticException("a flat fingerboard has no radius at the nut");
+        }
+        return style().amount(
+                        radius * Objects.requireNonNull(strings, "strings").atSaddleMm() / strings.atNutMm());
+    }
+
+    private BoardSection atMm(double x) {
+        double width = 2 * neck.halfWidthAtMm(x);
+        double middle = neck.boardThicknessAtMm(x);
+        return BoardSection.ofMm(x, width, middle, radius(x, width, middle), style());
+    }
+
+    private double radius(double x, double width, double middle) {
+        if (!equalEdges) {
+            return neck.crownRadiusAtMm(x);
+        }
+        double edge = neck.boardThicknessAtMm(0) - NeckSetKernel.drop(neck.crownRadiusAtMm(0), neck.halfWidthAtMm(0));
+        double drop = middle - edge;
+        if (!(drop > 0)) {
+            throw new ArithmeticException("the board at " + style().brief(x)
+                    + " from the nut is thinner than its edge of " + style().brief(edge) + " at the nut");
+        }
+        return (width * width / 4 + drop * drop) / (2 * drop);
+    }
+
+    private LengthStyle style() {
+        return neck.style();
+    }
+
+    @Override
+    public BoardShape in(LengthStyle other) {
+        return new BoardShape(neck.in(other), equalEdges);
+    }
+
+    /** True for an equal design with edges alike. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BoardShape that && equalEdges == that.equalEdges && neck.equals(that.neck);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(neck, equalEdges);
+    }
+
+    /** Returns the section at the nut, at the body and at the last fret, a line each. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Fingerboard" + (equalEdges ? " with equal edges" : ""));
+        for (int fret : new int[] {0, neck.bodyAtFret(), neck.frets()}) {
+            BoardSection s = atFret(fret);
+            report.row(
+                    fret == 0 ? "nut" : "fret " + fret,
+                    style().text(s.width().house()) + " wide, "
+                            + style().text(s.middle().house()) + " thick, "
+                            + style().text(s.edgeMm()) + " at the edges, "
+                            + (Double.isInfinite(s.radiusMm()) ? "flat" : "radius " + style().brief(s.radiusMm())));
+        }
+        return report.toString();
+    }
+}

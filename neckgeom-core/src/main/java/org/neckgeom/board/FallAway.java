@@ -1,0 +1,128 @@
+package org.neckgeom.board;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The slope taken off a fingerboard past the body joint so that the last frets do not rise, such as 0.3 mm from 310 mm
+ * to 384 mm. Immutable.
+ *
+ * <p>A plane: nothing at its start, the whole drop at its end, straight between. Heights are square to the glue face.
+ */
+public final class FallAway implements SaysLengths<FallAway> {
+
+    private final double start;
+    private final double end;
+    private final double drop;
+    private final LengthStyle style;
+
+    private FallAway(double start, double end, double drop, LengthStyle style) {
+        this.start = start;
+        this.end = end;
+        this.drop = drop;
+        this.style = style;
+    }
+
+    /**
+     * Returns a fall-away.
+     *
+     * @param start station at which it begins, usually the body joint, 0 or more
+     * @param end station at which the drop is reached, more than the start
+     * @param drop at the end, 0 or more
+     * @return the fall-away
+     */
+    public static FallAway of(Quantity<Length> start, Quantity<Length> end, Quantity<Length> drop) {
+        double from = HouseUnits.mmNotNegative(start, "start of the fall-away");
+        double to = HouseUnits.mm(end, "end of the fall-away");
+        if (!(to > from)) {
+            throw HouseUnits.refused("end of the fall-away", "more than its start", end);
+        }
+        return new FallAway(from, to, HouseUnits.mmNotNegative(drop, "fall-away"), LengthStyle.of(start));
+    }
+
+    /**
+     * Returns the station at which it begins.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> start() {
+        return style.amount(start);
+    }
+
+    /**
+     * Returns the station at which the drop is reached.
+     *
+     * @return more than the start
+     */
+    public Amount<Length> end() {
+        return style.amount(end);
+    }
+
+    /**
+     * Returns the drop at the end.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> drop() {
+        return style.amount(drop);
+    }
+
+    /**
+     * Returns the drop at a station, past the end too.
+     *
+     * @param station from the nut
+     * @return 0 before the start, growing from there
+     */
+    public Amount<Length> at(Quantity<Length> station) {
+        double x = HouseUnits.mm(station, "station");
+        return style.amount(x <= start ? 0 : drop * (x - start) / (end - start));
+    }
+
+    /**
+     * Returns the angle between the sloped part and the fret plane: {@code atan(drop / (end - start))}.
+     *
+     * @return 0 or more
+     */
+    public Amount<Angle> angle() {
+        return Amount.ofHouse(StrictMath.atan2(drop, end - start), ShopUnit.DEGREE);
+    }
+
+    private double[] parts() {
+        return new double[] {start, end, drop};
+    }
+
+    @Override
+    public FallAway in(LengthStyle other) {
+        return new FallAway(start, end, drop, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FallAway that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the drop and where it runs. */
+    @Override
+    public String toString() {
+        return Report.titled("Fall-away: " + style.text(drop))
+                .row("from, to", style.brief(start) + ", " + style.brief(end) + " from the nut")
+                .row("angle", Texts.deg(angle().house()))
+                .toString();
+    }
+}

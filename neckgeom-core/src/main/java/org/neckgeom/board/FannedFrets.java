@@ -1,0 +1,287 @@
+package org.neckgeom.board;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Slanted frets between a longer bass scale and a shorter treble scale, square to the centreline at one fret.
+ * Immutable.
+ *
+ * <p>Each outer string has its own scale, measured along that string from its nut point to its saddle point. Fret n
+ * cuts both at the share {@code 1 - 2^(-n/d)} and is straight between them, so that every string between, from a point
+ * of the nut to the same share across of the saddle, is cut at that share too. Exact. Here x = 0 is where the nut line
+ * crosses the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the
+ * body.
+ */
+public final class FannedFrets implements SaysLengths<FannedFrets> {
+
+    private final double bass;
+    private final double treble;
+    private final int divisions;
+    private final double atNut;
+    private final double atSaddle;
+    private final double straight;
+    private final LengthStyle style;
+    private final double bassNutX;
+    private final double trebleNutX;
+    private final double bassRun;
+    private final double trebleRun;
+
+    private FannedFrets(double[] p, int divisions, LengthStyle style) {
+        this.bass = p[0];
+        this.treble = p[1];
+        this.atNut = p[2];
+        this.atSaddle = p[3];
+        this.straight = p[4];
+        this.divisions = divisions;
+        this.style = style;
+        double aside = (atSaddle - atNut) / 2;
+        this.bassRun = StrictMath.sqrt((bass - aside) * (bass + aside));
+        this.trebleRun = StrictMath.sqrt((treble - aside) * (treble + aside));
+        double share = FretKernel.share(straight, divisions);
+        // The square fret has one x on both strings; the nut's two ends lie alike about the origin.
+        double lag = share * (bassRun - trebleRun);
+        this.bassNutX = -lag / 2;
+        this.trebleNutX = lag / 2;
+    }
+
+    /**
+     * Returns the frets of two scales.
+     *
+     * @param bass scale along the outermost bass string, with its divisions
+     * @param treble scale along the outermost treble string, with the same divisions
+     * @param spread of the outer strings' centres at nut and saddle
+     * @param straightFret the fret that stands square to the centreline, 0 (the nut) or more; need not be whole
+     * @return the frets
+     */
+    public static FannedFrets of(Scale bass, Scale treble, OuterStrings spread, double straightFret) {
+        if (Objects.requireNonNull(bass, "bass").divisions()
+                != Objects.requireNonNull(treble, "treble").divisions()) {
+            throw new IllegalArgumentException("both scales must have the same divisions of the octave, but had "
+                    + bass.divisions() + " and " + treble.divisions());
+        }
+        if (!(straightFret >= 0 && straightFret <= 200)) {
+            throw new IllegalArgumentException("square fret must be from 0 to 200, but was " + straightFret);
+        }
+        double shorter = Math.min(bass.lengthMm(), treble.lengthMm());
+        if (!(Math.abs(Objects.requireNonNull(spread, "spread").atSaddleMm() - spread.atNutMm()) < shorter)) {
+            throw new IllegalArgumentException("string spread must grow by less than the scale, but did not");
+        }
+        return new FannedFrets(
+                new double[] {bass.lengthMm(), treble.lengthMm(), spread.atNutMm(), spread.atSaddleMm(), straightFret},
+                bass.divisions(),
+                bass.style());
+    }
+
+    /**
+     * Returns the scale along the outermost bass string, with its divisions.
+     *
+     * @return the scale
+     */
+    public Scale bassScale() {
+        return Scale.of(style.amount(bass)).divisions(divisions);
+    }
+
+    /**
+     * Returns the scale along the outermost treble string, with its divisions.
+     *
+     * @return the scale
+     */
+    public Scale trebleScale() {
+        return Scale.of(style.amount(treble)).divisions(divisions);
+    }
+
+    /**
+     * Returns how far apart the outer strings run.
+     *
+     * @return their centres at nut and saddle
+     */
+    public OuterStrings outerStrings() {
+        return OuterStrings.ofMm(atNut, atSaddle, style);
+    }
+
+    /**
+     * Returns the fret that stands square to the centreline.
+     *
+     * @return 0 (the nut) or more, need not be whole
+     */
+    public double squareFret() {
+        return straight;
+    }
+
+    /**
+     * Returns the scale on the centreline: half of both outer strings' runs along it, on which frets cross it as they do a
+     * straight scale of this length.
+     *
+     * @return more than 0, a little less than the mean of both scales
+     */
+    public Amount<Length> centrelineScale() {
+        return style.amount((bassRun + trebleRun) / 2);
+    }
+
+    /**
+     * Returns where a fret crosses the centreline.
+     *
+     * @param fret 0 (the nut) or more
+     * @return x
+     */
+    public Amount<Length> onCentreline(double fret) {
+        return style.amount((bassX(fret) + trebleX(fret)) / 2);
+    }
+
+    /**
+     * Returns where a fret meets the bass string.
+     *
+     * @param fret 0 (the nut) or more
+     * @return x
+     */
+    public Amount<Length> onBass(double fret) {
+        return style.amount(bassX(fret));
+    }
+
+    /**
+     * Returns where a fret meets the treble string.
+     *
+     * @param fret 0 (the nut) or more
+     * @return x
+     */
+    public Amount<Length> onTreble(double fret) {
+        return style.amount(trebleX(fret));
+    }
+
+    /**
+     * Returns where a fret's line lies at a distance from the centreline.
+     *
+     * @param fret 0 (the nut) or more
+     * @param y from the centreline, positive toward the treble side
+     * @return x
+     */
+    public Amount<Length> at(double fret, Quantity<Length> y) {
+        double aside = HouseUnits.mm(y, "distance from the centreline");
+        double middle = (bassX(fret) + trebleX(fret)) / 2;
+        return style.amount(middle + (trebleX(fret) - bassX(fret)) * aside / spread(fret));
+    }
+
+    /**
+     * Returns where a fret's line meets the board's edge on the bass side.
+     *
+     * @param fret 0 (the nut) or more
+     * @param neck with scale and fingerboard told
+     * @return x
+     */
+    public Amount<Length> onBassEdge(double fret, NeckDesign neck) {
+        return style.amount(edgeX(fret, neck, -1));
+    }
+
+    /**
+     * Returns where a fret's line meets the board's edge on the treble side.
+     *
+     * @param fret 0 (the nut) or more
+     * @param neck with scale and fingerboard told
+     * @return x
+     */
+    public Amount<Length> onTrebleEdge(double fret, NeckDesign neck) {
+        return style.amount(edgeX(fret, neck, 1));
+    }
+
+    /** Fret line {@code x = m + k y} on the edge {@code y = side (a + b x)}: {@code x = (m + k side a)/(1 - k side b)}. */
+    private double edgeX(double fret, NeckDesign neck, int side) {
+        double middle = (bassX(fret) + trebleX(fret)) / 2;
+        double slope = side * (trebleX(fret) - bassX(fret)) / spread(fret);
+        double atNutLine = Objects.requireNonNull(neck, "neck").halfWidthAtMm(0);
+        double growth = (neck.halfWidthAtMm(bass) - atNutLine) / bass;
+        return (middle + slope * atNutLine) / (1 - slope * growth);
+    }
+
+    /**
+     * Returns a fret's angle from square to the centreline.
+     *
+     * @param fret 0 (the nut) or more; 0 gives the slant for the scarf
+     * @return positive when its treble end lies nearer the body
+     */
+    public Amount<Angle> slant(double fret) {
+        return Amount.ofHouse(slantRad(fret), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the saddle line's angle from square, without compensation.
+     *
+     * @return positive when its treble end lies nearer the tail
+     */
+    public Amount<Angle> saddleSlant() {
+        double lag = trebleNutX + trebleRun - (bassNutX + bassRun);
+        return Amount.ofHouse(StrictMath.atan2(lag, atSaddle) + 0.0, ShopUnit.DEGREE);
+    }
+
+    private double slantRad(double fret) {
+        return StrictMath.atan2(trebleX(fret) - bassX(fret), spread(fret)) + 0.0;
+    }
+
+    private double spread(double fret) {
+        return atNut + (atSaddle - atNut) * share(fret);
+    }
+
+    private double bassX(double fret) {
+        return bassNutX + share(fret) * bassRun;
+    }
+
+    private double trebleX(double fret) {
+        return trebleNutX + share(fret) * trebleRun;
+    }
+
+    private double share(double fret) {
+        if (!(fret >= 0) || Double.isInfinite(fret)) {
+            throw new IllegalArgumentException("fret must be 0 or more, but was " + fret);
+        }
+        return FretKernel.share(fret, divisions);
+    }
+
+    private double[] parts() {
+        return new double[] {bass, treble, divisions, atNut, atSaddle, straight};
+    }
+
+    @Override
+    public FannedFrets in(LengthStyle other) {
+        return new FannedFrets(
+                new double[] {bass, treble, atNut, atSaddle, straight},
+                divisions,
+                Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same scales, spread and square fret. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FannedFrets that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the scales and the slants of nut, octave and saddle. */
+    @Override
+    public String toString() {
+        return Report.titled("Fanned frets " + style.brief(bass) + " to " + style.brief(treble))
+                .row("square at fret", Numbers.plain(straight))
+                .row("nut slants", Texts.deg(slantRad(0)))
+                .row("octave slants", Texts.deg(slantRad(divisions)))
+                .row("saddle slants", Texts.deg(saddleSlant().house()))
+                .note("positive: the treble end lies nearer the body; x = 0 where the nut crosses the centreline")
+                .toString();
+    }
+}

@@ -1,0 +1,119 @@
+package org.neckgeom.board;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
+public final class Fret implements SaysLengths<Fret> {
+
+    private final int number;
+    private final double fromNut;
+    private final double fromLast;
+    private final double sounding;
+    private final LengthStyle style;
+
+    private Fret(int number, double fromNut, double fromLast, double sounding, LengthStyle style) {
+        this.number = number;
+        this.fromNut = fromNut;
+        this.fromLast = fromLast;
+        this.sounding = sounding;
+        this.style = style;
+    }
+
+    static Fret ofMm(int number, double fromNut, double fromLast, double sounding, LengthStyle style) {
+        return new Fret(number, fromNut, fromLast, sounding, style);
+    }
+
+    /**
+     * Returns the fret's number.
+     *
+     * @return 0 for the nut, otherwise 1 or more
+     */
+    public int number() {
+        return number;
+    }
+
+    /**
+     * Returns the distance from the nut's fingerboard side; measure every fret from there, so that no rounding adds up.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> fromNut() {
+        return style.amount(fromNut);
+    }
+
+    /**
+     * Returns the same as {@link #fromNut} in mm.
+     *
+     * @return mm
+     */
+    public double fromNutMm() {
+        return fromNut;
+    }
+
+    /**
+     * Returns the distance from the fret before it.
+     *
+     * @return more than 0; 0 for the nut
+     */
+    public Amount<Length> fromLast() {
+        return style.amount(fromLast);
+    }
+
+    /**
+     * Returns the string's sounding length to the end of the scale, without compensation.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> sounding() {
+        return style.amount(sounding);
+    }
+
+    /**
+     * Returns how far off the note is when the fret sits off its place: {@code -1200 log2(1 - error / sounding)}. Exact
+     * for a string that is only shortened.
+     *
+     * @param error of the fret's place, positive too far from the nut, less than the sounding length
+     * @return cents, positive sharp
+     */
+    public double centsFrom(Quantity<Length> error) {
+        double mm = HouseUnits.mm(error, "fret error");
+        if (!(mm < sounding)) {
+            throw HouseUnits.refused("fret error", "less than the sounding length of " + style.brief(sounding), error);
+        }
+        return FretKernel.cents(sounding, mm) + 0.0;
+    }
+
+    private double[] parts() {
+        return new double[] {number, fromNut, fromLast, sounding};
+    }
+
+    @Override
+    public Fret in(LengthStyle other) {
+        return new Fret(number, fromNut, fromLast, sounding, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same fret at the same place. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Fret that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(number, fromNut, fromLast, sounding);
+    }
+
+    /** Returns number and place: {@code fret 12 at 280.000 mm}. */
+    @Override
+    public String toString() {
+        return "fret " + number + " at " + style.text(fromNut);
+    }
+}

@@ -1,0 +1,152 @@
+package org.neckgeom.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The places of the frets on a scale, each measured from the nut. Immutable.
+ *
+ * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
+ * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
+ */
+public final class FretTable implements SaysLengths<FretTable> {
+
+    /** Greatest error of a place, relative to the scale; the tests hold the table to it. */
+    public static final double ACCURACY = 4e-16;
+
+    private static final int MOST_FRETS = 200;
+    private static final int SHOWN = 24;
+
+    private final Scale scale;
+    private final List<Fret> frets;
+
+    private FretTable(Scale scale, List<Fret> frets) {
+        this.scale = scale;
+        this.frets = frets;
+    }
+
+    /**
+     * Returns the table of a scale.
+     *
+     * @param scale the scale and its divisions
+     * @param frets how many, from 1 to 200
+     * @return the table
+     */
+    public static FretTable of(Scale scale, int frets) {
+        Objects.requireNonNull(scale, "scale");
+        if (frets < 1 || frets > MOST_FRETS) {
+            throw new IllegalArgumentException("frets must be from 1 to " + MOST_FRETS + ", but were " + frets);
+        }
+        double length = scale.lengthMm();
+        List<Fret> places = new ArrayList<>(frets + 1);
+        double last = 0;
+        for (int n = 0; n <= frets; n++) {
+            double x = length * FretKernel.share(n, scale.divisions());
+            places.add(Fret.ofMm(n, x, x - last, length - x, scale.style()));
+            last = x;
+        }
+        return new FretTable(scale, List.copyOf(places));
+    }
+
+    /**
+     * Returns the table of a design's scale and frets.
+     *
+     * @param neck with its scale told
+     * @return the table
+     */
+    public static FretTable of(NeckDesign neck) {
+        return of(Objects.requireNonNull(neck, "neck").scale(), neck.frets());
+    }
+
+    /**
+     * Returns a fret's place.
+     *
+     * @param number from 0, the nut, to the last fret
+     * @return the fret
+     */
+    public Fret fret(int number) {
+        if (number < 0 || number >= frets.size()) {
+            throw new IllegalArgumentException("fret must be from 0 to " + (frets.size() - 1) + ", but was " + number);
+        }
+        return frets.get(number);
+    }
+
+    /**
+     * Returns the nut and all frets in order.
+     *
+     * @return the frets, the nut first
+     */
+    public List<Fret> frets() {
+        return frets;
+    }
+
+    /**
+     * Returns the greatest error in cents when every fret may be off its place by as much: that of the last fret, whose
+     * string is shortest.
+     *
+     * @param error 0 or more, either way
+     * @return cents, 0 or more
+     */
+    public double worstCents(Quantity<Length> error) {
+        HouseUnits.mmNotNegative(error, "fret error");
+        return frets.get(frets.size() - 1).centsFrom(error);
+    }
+
+    /**
+     * Returns the whole table, one line a fret: number, place from the nut, distance from the fret before.
+     *
+     * @return the text
+     */
+    public String table() {
+        return text(frets.size());
+    }
+
+    private String text(int rows) {
+        LengthStyle shown = scale.style().inTables();
+        Report report = Report.titled("Frets on a " + scale + ", from the nut");
+        for (Fret fret : frets.subList(1, Math.min(rows, frets.size() - 1) + 1)) {
+            report.row(
+                    Integer.toString(fret.number()),
+                    shown.text(fret.fromNutMm()) + "  + "
+                            + shown.text(fret.fromLast().house()));
+        }
+        int rest = frets.size() - 1 - rows;
+        if (rest > 0) {
+            report.note("and " + rest + " more: see table()");
+        }
+        return report.toString();
+    }
+
+    @Override
+    public FretTable in(LengthStyle other) {
+        return new FretTable(
+                scale.in(other), frets.stream().map(fret -> fret.in(other)).toList());
+    }
+
+    /** True for the table of an equal scale with as many frets. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FretTable that && scale.equals(that.scale) && frets.equals(that.frets);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(scale, frets);
+    }
+
+    /** Returns the first two dozen frets and a count of the rest. */
+    @Override
+    public String toString() {
+        return text(SHOWN);
+    }
+}

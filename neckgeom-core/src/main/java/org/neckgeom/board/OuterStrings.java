@@ -1,0 +1,102 @@
+package org.neckgeom.board;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * How far apart the centres of the two outermost strings lie, such as 36 mm at the nut and 54 mm at the saddle.
+ * Immutable.
+ *
+ * <p>Measured square to the centreline, half to each side of it; straight between nut and saddle.
+ */
+public final class OuterStrings implements SaysLengths<OuterStrings> {
+
+    private final double atNut;
+    private final double atSaddle;
+    private final LengthStyle style;
+
+    private OuterStrings(double atNut, double atSaddle, LengthStyle style) {
+        this.atNut = atNut;
+        this.atSaddle = atSaddle;
+        this.style = style;
+    }
+
+    /**
+     * Returns a spread.
+     *
+     * @param atNut centre to centre, more than 0
+     * @param atSaddle centre to centre, more than 0
+     * @return the spread
+     */
+    public static OuterStrings of(Quantity<Length> atNut, Quantity<Length> atSaddle) {
+        return new OuterStrings(
+                HouseUnits.mmPositive(atNut, "string spread at the nut"),
+                HouseUnits.mmPositive(atSaddle, "string spread at the saddle"),
+                LengthStyle.of(atNut));
+    }
+
+    static OuterStrings ofMm(double atNut, double atSaddle, LengthStyle style) {
+        return new OuterStrings(atNut, atSaddle, style);
+    }
+
+    /**
+     * Returns the spread at a share of the way from nut to saddle.
+     *
+     * @param share 0 at the nut, 1 at the saddle, finite
+     * @return centre to centre
+     */
+    public Amount<Length> at(double share) {
+        return style.amount(HouseUnits.finite(atNut + (atSaddle - atNut) * share, "spread", "mm"));
+    }
+
+    /**
+     * Returns the spread at the nut in mm.
+     *
+     * @return mm
+     */
+    public double atNutMm() {
+        return atNut;
+    }
+
+    /**
+     * Returns the spread at the saddle in mm.
+     *
+     * @return mm
+     */
+    public double atSaddleMm() {
+        return atSaddle;
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
+    @Override
+    public OuterStrings in(LengthStyle other) {
+        return new OuterStrings(atNut, atSaddle, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same spread. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof OuterStrings that
+                && Double.compare(atNut, that.atNut) == 0
+                && Double.compare(atSaddle, that.atSaddle) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(atNut, atSaddle);
+    }
+
+    /** Returns both spreads. */
+    @Override
+    public String toString() {
+        return "outer strings " + style.brief(atNut) + " apart at the nut, " + style.brief(atSaddle) + " at the saddle";
+    }
+}

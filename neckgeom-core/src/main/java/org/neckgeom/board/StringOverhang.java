@@ -1,0 +1,172 @@
+package org.neckgeom.board;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
+ *
+ * <p>Strings run straight from their places at the nut to those at the saddle; the overhang is measured across the neck
+ * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
+ * string lies beyond the board.
+ */
+public final class StringOverhang implements SaysLengths<StringOverhang> {
+
+    private final NeckDesign neck;
+    private final StringPlaces nut;
+    private final StringPlaces saddle;
+    private final double length;
+    private final @Nullable FannedFrets fan;
+
+    private StringOverhang(
+            NeckDesign neck, StringPlaces nut, StringPlaces saddle, double length, @Nullable FannedFrets fan) {
+        this.neck = neck;
+        this.nut = nut;
+        this.saddle = saddle;
+        this.length = length;
+        this.fan = fan;
+    }
+
+    /**
+     * Returns the overhang of a design, the saddle at the end of its scale.
+     *
+     * @param neck with scale and fingerboard told
+     * @param nut the strings' places at the nut
+     * @param saddle the strings' places at the saddle, as many
+     * @return the overhang
+     */
+    public static StringOverhang of(NeckDesign neck, StringPlaces nut, StringPlaces saddle) {
+        Objects.requireNonNull(neck, "neck").fingerboard();
+        if (Objects.requireNonNull(nut, "nut").count()
+                != Objects.requireNonNull(saddle, "saddle").count()) {
+            throw new IllegalArgumentException(
+                    "nut and saddle must have as many strings, but had " + nut.count() + " and " + saddle.count());
+        }
+        return new StringOverhang(neck, nut, saddle, neck.scale().lengthMm(), null);
+    }
+
+    /**
+     * Returns a copy whose saddle stands back.
+     *
+     * @param compensation added to the scale, 0 or more
+     * @return the overhang
+     */
+    public StringOverhang compensation(Quantity<Length> compensation) {
+        return new StringOverhang(
+                neck,
+                nut,
+                saddle,
+                neck.scale().lengthMm() + HouseUnits.mmNotNegative(compensation, "compensation"),
+                fan);
+    }
+
+    /**
+     * Returns a copy between a slanted nut and a slanted saddle: each string runs from its place on the one line to its place
+     * on the other, and a fret is where its own line meets the board's edge.
+     *
+     * @param frets fanned about the neck's scale
+     * @return the overhang
+     */
+    public StringOverhang between(FannedFrets frets) {
+        return new StringOverhang(neck, nut, saddle, length, Objects.requireNonNull(frets, "fanned frets"));
+    }
+
+    /**
+     * Returns the overhang on the bass side.
+     *
+     * @param fret 0 (the nut) or more
+     * @return negative when the string lies beyond the board
+     */
+    public Amount<Length> bass(int fret) {
+        return style().amount(atMm(fret, false));
+    }
+
+    /**
+     * Returns the overhang on the treble side.
+     *
+     * @param fret 0 (the nut) or more
+     * @return negative when the string lies beyond the board
+     */
+    public Amount<Length> treble(int fret) {
+        return style().amount(atMm(fret, true));
+    }
+
+    /**
+     * Returns the least overhang of either side; both edges are straight, so it lies at the nut or at the last fret.
+     *
+     * @return negative when a string lies beyond the board
+     */
+    public Amount<Length> least() {
+        int last = neck.frets();
+        double atNut = Math.min(atMm(0, false), atMm(0, true));
+        return style().amount(Math.min(atNut, Math.min(atMm(last, false), atMm(last, true))));
+    }
+
+    private double atMm(int fret, boolean onTreble) {
+        double x = stationMm(fret, onTreble);
+        double from = slanted(fan == null ? 0 : fan.slant(0).house(), nut, onTreble);
+        double to = length + slanted(fan == null ? 0 : fan.saddleSlant().house(), saddle, onTreble);
+        double atNut = nut.outerEdgeMm(onTreble);
+        double edge = atNut + (saddle.outerEdgeMm(onTreble) - atNut) * (x - from) / (to - from);
+        return neck.halfWidthAtMm(x) - edge;
+    }
+
+    private double stationMm(int fret, boolean onTreble) {
+        if (fan == null) {
+            return neck.scale().fretMm(fret);
+        }
+        return (onTreble ? fan.onTrebleEdge(fret, neck) : fan.onBassEdge(fret, neck)).house();
+    }
+
+    /** How far behind the middle of a slanted line its outermost string stands. */
+    private static double slanted(double slantRad, StringPlaces places, boolean onTreble) {
+        return StrictMath.tan(slantRad) * places.centreMm(onTreble ? places.count() - 1 : 0);
+    }
+
+    private LengthStyle style() {
+        return neck.style();
+    }
+
+    @Override
+    public StringOverhang in(LengthStyle other) {
+        return new StringOverhang(
+                neck.in(other), nut.in(other), saddle.in(other), length, fan == null ? null : fan.in(other));
+    }
+
+    /** True for an equal design with the same strings. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StringOverhang that
+                && neck.equals(that.neck)
+                && nut.equals(that.nut)
+                && saddle.equals(that.saddle)
+                && Double.compare(length, that.length) == 0
+                && Objects.equals(fan, that.fan);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(neck, nut, saddle, length, fan);
+    }
+
+    /** Returns the overhang at the nut, at the body and at the last fret. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Overhang: least " + style().text(least().house()));
+        for (int fret : new int[] {0, neck.bodyAtFret(), neck.frets()}) {
+            report.row(
+                    fret == 0 ? "nut" : "fret " + fret,
+                    "bass " + style().text(bass(fret).house()) + ", treble "
+                            + style().text(treble(fret).house()));
+        }
+        return report.note("from the string's outer edge to the board's edge").toString();
+    }
+}

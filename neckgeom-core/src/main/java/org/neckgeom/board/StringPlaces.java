@@ -1,0 +1,185 @@
+package org.neckgeom.board;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Where the strings lie across the nut or the saddle, such as six from -18.2 mm to 18.3 mm. Immutable.
+ *
+ * <p>Each place is that of a string's centre, measured from the centreline, positive toward the treble side; the order
+ * is from bass to treble, the strings of a course one after the other.
+ */
+public final class StringPlaces implements SaysLengths<StringPlaces> {
+
+    private static final int MOST_LISTED = 12;
+
+    private final double[] centres;
+    private final double[] diameters;
+    private final LengthStyle style;
+
+    private StringPlaces(double[] centres, double[] diameters, LengthStyle style) {
+        this.centres = centres;
+        this.diameters = diameters;
+        this.style = style;
+    }
+
+    /**
+     * Returns strings as they were laid out or measured.
+     *
+     * @param centres from the centreline, positive toward the treble side, from bass to treble; one or more
+     * @param diameters of the strings, as many, each 0 or more
+     * @return the places
+     * @throws IllegalArgumentException if two strings overlap or are out of order
+     */
+    public static StringPlaces of(
+            List<? extends Quantity<Length>> centres, List<? extends Quantity<Length>> diameters) {
+        if (Objects.requireNonNull(centres, "centres").isEmpty()
+                || centres.size()
+                        != Objects.requireNonNull(diameters, "diameters").size()) {
+            throw new IllegalArgumentException("strings must be 1 or more with a diameter each, but there were "
+                    + centres.size() + " centres and " + diameters.size() + " diameters");
+        }
+        return ofMm(
+                centres.stream()
+                        .mapToDouble(y -> HouseUnits.mm(y, "string centre"))
+                        .toArray(),
+                diameters.stream()
+                        .mapToDouble(d -> HouseUnits.mmNotNegative(d, "string diameter"))
+                        .toArray(),
+                LengthStyle.of(centres.get(0)));
+    }
+
+    static StringPlaces ofMm(double[] centres, double[] diameters, LengthStyle style) {
+        for (int i = 1; i < centres.length; i++) {
+            double gap = centres[i] - centres[i - 1] - (diameters[i] + diameters[i - 1]) / 2;
+            if (!(gap > 0)) {
+                throw new IllegalArgumentException("strings must fit side by side, but strings " + i + " and " + (i + 1)
+                        + " overlap by " + style.brief(-gap));
+            }
+        }
+        return new StringPlaces(centres.clone(), diameters.clone(), style);
+    }
+
+    /**
+     * Returns the centres.
+     *
+     * @return from bass to treble
+     */
+    public List<Amount<Length>> centres() {
+        return amounts(centres);
+    }
+
+    /**
+     * Returns the centres in mm.
+     *
+     * @return a fresh array, from bass to treble
+     */
+    public double[] centresMm() {
+        return centres.clone();
+    }
+
+    /**
+     * Returns the strings' diameters.
+     *
+     * @return from bass to treble
+     */
+    public List<Amount<Length>> diameters() {
+        return amounts(diameters);
+    }
+
+    /**
+     * Returns the clear gaps between neighbours, wall to wall.
+     *
+     * @return one fewer than the strings, from bass to treble
+     */
+    public List<Amount<Length>> gaps() {
+        double[] gaps = new double[centres.length - 1];
+        for (int i = 0; i < gaps.length; i++) {
+            gaps[i] = centres[i + 1] - centres[i] - (diameters[i] + diameters[i + 1]) / 2;
+        }
+        return amounts(gaps);
+    }
+
+    /**
+     * Returns the distance between the outermost strings' centres.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> spread() {
+        return style.amount(centres[centres.length - 1] - centres[0]);
+    }
+
+    int count() {
+        return centres.length;
+    }
+
+    double centreMm(int i) {
+        return centres[i];
+    }
+
+    /** The outer edge of the outermost string of a side, from the centreline, positive outward. */
+    double outerEdgeMm(boolean onTreble) {
+        int last = centres.length - 1;
+        return onTreble ? centres[last] + diameters[last] / 2 : -centres[0] + diameters[0] / 2;
+    }
+
+    private List<Amount<Length>> amounts(double[] mm) {
+        List<Amount<Length>> all = new ArrayList<>(mm.length);
+        for (double one : mm) {
+            all.add(style.amount(one));
+        }
+        return List.copyOf(all);
+    }
+
+    @Override
+    public StringPlaces in(LengthStyle other) {
+        return new StringPlaces(centres, diameters, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same places and diameters. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StringPlaces that
+                && Arrays.equals(centres, that.centres)
+                && Arrays.equals(diameters, that.diameters);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(Arrays.hashCode(centres), Arrays.hashCode(diameters));
+    }
+
+    /** Returns the centres and the gaps. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(centres.length + " strings across "
+                + style.text(centres[centres.length - 1] - centres[0]) + ", centre to centre");
+        report.row("centres", words(centres()));
+        if (centres.length > 1) {
+            report.row("gaps", words(gaps()));
+        }
+        return report.toString();
+    }
+
+    /** All in one unit, said once, so that a row can be read along: {@code -13.490, 2.110 mm}. */
+    private String words(List<Amount<Length>> amounts) {
+        int places = style == LengthStyle.MILLIMETRES ? 3 : 4;
+        String listed = amounts.stream()
+                .limit(MOST_LISTED)
+                .map(amount -> Numbers.fixed(amount.valueIn(style.unit()), places))
+                .collect(Collectors.joining(", "));
+        int left = amounts.size() - MOST_LISTED;
+        return listed + " " + style.unit().symbol() + (left > 0 ? " and " + left + " more" : "");
+    }
+}

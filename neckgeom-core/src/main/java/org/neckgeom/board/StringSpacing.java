@@ -1,0 +1,218 @@
+package org.neckgeom.board;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Strings to be spread over a width, such as six between edges 44.5 mm apart, 3 mm in from each. Immutable.
+ *
+ * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of
+ * the centreline. A course of two counts as one string as wide as its pair.
+ */
+public final class StringSpacing implements SaysLengths<StringSpacing> {
+
+    private final double[] diameters;
+    private final double pair;
+    private final double span;
+    private final LengthStyle style;
+
+    private StringSpacing(double[] diameters, double pair, double span, LengthStyle style) {
+        this.diameters = diameters;
+        this.pair = pair;
+        this.span = span;
+        this.style = style;
+    }
+
+    /**
+     * Returns single strings of given diameters.
+     *
+     * @param diameters from bass to treble, one or more, each more than 0
+     * @return the spacing
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public static Wanted diameters(Quantity<Length>... diameters) {
+        if (Objects.requireNonNull(diameters, "diameters").length == 0) {
+            throw new IllegalArgumentException("strings must be 1 or more, but there were none");
+        }
+        double[] mm = Arrays.stream(diameters)
+                .mapToDouble(d -> HouseUnits.mmPositive(d, "string diameter"))
+                .toArray();
+        return new Wanted(mm, 0);
+    }
+
+    /**
+     * Returns a set's strings.
+     *
+     * @param strings with their diameters told
+     * @param inPair centre to centre of the two strings of a course, more than their diameter; without meaning for
+     *     single strings
+     * @return the strings, to be given their span
+     */
+    public static Wanted of(StringSet strings, Quantity<Length> inPair) {
+        double[] mm = Objects.requireNonNull(strings, "strings").diametersMm();
+        if (mm.length == 0) {
+            throw new IllegalArgumentException(
+                    "strings need their diameters for this, but have none: add .diameters(...)");
+        }
+        return new Wanted(mm, strings.inCourse() == 1 ? 0 : HouseUnits.mmPositive(inPair, "spacing in a pair"));
+    }
+
+    /** Strings without their span yet. Immutable. */
+    public static final class Wanted {
+
+        private final double[] diameters;
+        private final double pair;
+
+        private Wanted(double[] diameters, double pair) {
+            this.diameters = diameters;
+            this.pair = pair;
+        }
+
+        /**
+         * Adds the span between the outer strings' outer edges.
+         *
+         * @param span more than 0
+         * @return the spacing
+         */
+        public StringSpacing across(Quantity<Length> span) {
+            return new StringSpacing(
+                    diameters, pair, HouseUnits.mmPositive(span, "span of the strings"), LengthStyle.of(span));
+        }
+
+        /**
+         * Adds a width and how far in from its edges the outer strings' outer edges lie.
+         *
+         * @param width of nut or board, more than twice the edge
+         * @param edge distance from each end to the string's outer edge, 0 or more
+         * @return the spacing
+         */
+        public StringSpacing inside(Quantity<Length> width, Quantity<Length> edge) {
+            double w = HouseUnits.mmPositive(width, "width");
+            double e = HouseUnits.mmNotNegative(edge, "distance from the edge");
+            if (!(w > 2 * e)) {
+                throw HouseUnits.refused(
+                        "distance from the edge",
+                        "less than half the width of " + LengthStyle.of(width).brief(w),
+                        edge);
+            }
+            return new StringSpacing(diameters, pair, w - 2 * e, LengthStyle.of(width));
+        }
+
+        /** Returns the strings in words. */
+        @Override
+        public String toString() {
+            return diameters.length + " strings, span not given yet";
+        }
+    }
+
+    /**
+     * Returns the strings at equal distances centre to centre: {@code (span - half of each outer string) / (n - 1)}.
+     *
+     * @return the places
+     */
+    public StringPlaces equalCentres() {
+        return graduatedMm(0);
+    }
+
+    /**
+     * Returns the strings at equal distances centre to centre but for a step: each space is wider than the next one
+     * toward the treble by it.
+     *
+     * @param step growth from space to space toward the bass; negative toward the treble
+     * @return the places
+     */
+    public StringPlaces graduated(Quantity<Length> step) {
+        return graduatedMm(HouseUnits.mm(step, "growth of the spaces"));
+    }
+
+    /**
+     * Returns the strings with equal clear gaps: {@code gap = (span - sum of diameters) / (n - 1)}.
+     *
+     * @return the places
+     */
+    public StringPlaces equalGaps() {
+        int n = diameters.length;
+        double filled = 0;
+        for (int i = 0; i < n; i++) {
+            filled += widthMm(i);
+        }
+        double gap = n == 1 ? 0 : (span - filled) / (n - 1);
+        double[] middles = new double[n];
+        double edge = -span / 2;
+        for (int i = 0; i < n; i++) {
+            middles[i] = edge + widthMm(i) / 2;
+            edge += widthMm(i) + gap;
+        }
+        return places(n == 1 ? new double[] {0} : middles);
+    }
+
+    private StringPlaces graduatedMm(double step) {
+        int n = diameters.length;
+        if (n == 1) {
+            return places(new double[] {0});
+        }
+        double first = -span / 2 + widthMm(0) / 2;
+        double last = span / 2 - widthMm(n - 1) / 2;
+        // Spaces c + (n - 2) step, ..., c + step, c from bass to treble; together they fill first to last.
+        double narrowest = ((last - first) - step * (n - 1) * (n - 2) / 2) / (n - 1);
+        double[] middles = new double[n];
+        middles[0] = first;
+        for (int i = 1; i < n; i++) {
+            middles[i] = i == n - 1 ? last : middles[i - 1] + narrowest + step * (n - 1 - i);
+        }
+        return places(middles);
+    }
+
+    private StringPlaces places(double[] middles) {
+        if (pair == 0) {
+            return StringPlaces.ofMm(middles, diameters, style);
+        }
+        double[] centres = new double[2 * middles.length];
+        double[] each = new double[centres.length];
+        for (int i = 0; i < middles.length; i++) {
+            centres[2 * i] = middles[i] - pair / 2;
+            centres[2 * i + 1] = middles[i] + pair / 2;
+            each[2 * i] = diameters[i];
+            each[2 * i + 1] = diameters[i];
+        }
+        return StringPlaces.ofMm(centres, each, style);
+    }
+
+    private double widthMm(int course) {
+        return diameters[course] + pair;
+    }
+
+    @Override
+    public StringSpacing in(LengthStyle other) {
+        return new StringSpacing(diameters, pair, span, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same strings and span. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StringSpacing that
+                && Arrays.equals(diameters, that.diameters)
+                && Double.compare(pair, that.pair) == 0
+                && Double.compare(span, that.span) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(Arrays.hashCode(diameters), pair, span);
+    }
+
+    /** Returns the strings and their span. */
+    @Override
+    public String toString() {
+        return diameters.length
+                + (pair == 0 ? " strings" : " courses of 2, " + style.brief(pair) + " in a pair") + " across "
+                + style.brief(span) + ", outer edge to outer edge";
+    }
+}

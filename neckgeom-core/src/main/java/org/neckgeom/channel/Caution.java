@@ -1,0 +1,41 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import org.neckgeom.text.Words;
+
+/**
+ * Something that can hurt the maker or spoil the neck: a code to know it by, what to do, and why. Immutable.
+ *
+ * <p>Cautions are common practice, not rules of law. The machine's own instructions come first, then local rules and
+ * licensed practice.
+ *
+ * @param code short and stable, such as {@code STOPPED_CUT}
+ * @param text what to do, one sentence
+ * @param why what happens otherwise
+ */
+public record Caution(String code, String text, String why) {
+
+    /**
+     * Checks that nothing is missing.
+     *
+     * @param code not blank
+     * @param text not blank
+     * @param why not blank
+     */
+    public Caution {
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(text, "text");
+        Objects.requireNonNull(why, "why");
+        boolean isOneLine = Words.isLine(code) && Words.isLine(text) && Words.isLine(why);
+        if (!isOneLine || code.isBlank() || text.isBlank() || why.isBlank()) {
+            throw new IllegalArgumentException("a caution must have a code, a text and a reason, but was "
+                    + Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
+        }
+    }
+
+    /** Returns the sentence and the reason, such as {@code Extract the dust (it harms the lungs)} */
+    @Override
+    public String toString() {
+        return text + " (" + why + ")";
+    }
+}

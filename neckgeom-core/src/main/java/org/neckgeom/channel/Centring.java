@@ -1,0 +1,295 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.shop.TestPiece;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What a trial cut says of the fence: how far the slot is off the middle, what to do about it, and whether it is good
+ * enough. Immutable.
+ *
+ * <p>Walls a on the fence side and b on the far side give the offset {@code e = (a - b)/2}, positive when the slot lies
+ * too far from the fence. Exact. Its standard uncertainty is {@code sqrt(u_a^2 + u_b^2 - 2 rho u_a u_b)/2}
+ * (JCGM 100, 5.2.2): an instrument's zero error is in both walls and cancels. Degrees of freedom after
+ * Welch-Satterthwaite (JCGM 100, G.4). Slot and piece, read as well and as often as the walls, add nothing to this
+ * estimate: their closure is not correlated with it. They check it, and they carry it over to another width.
+ */
+public final class Centring implements SaysLengths<Centring> {
+
+    private static final double KNOWN = Double.POSITIVE_INFINITY;
+
+    /** The offset's parts and not the offset, so that a centring asked once and dropped costs no memory. */
+    private final double offsetMm;
+
+    private final double uncertaintyMm;
+    private final Offset.Background background;
+    private final TrialCut trial;
+    /** Whether the trial piece's own edge still says where the slot runs, so that another width can be answered for. */
+    private final boolean fromTheEdge;
+
+    private Centring(
+            double offsetMm, double uncertaintyMm, Offset.Background background, TrialCut trial, boolean fromTheEdge) {
+        this.offsetMm = offsetMm;
+        this.uncertaintyMm = uncertaintyMm;
+        this.background = background;
+        this.trial = trial;
+        this.fromTheEdge = fromTheEdge;
+    }
+
+    /**
+     * Returns the centring that a trial cut shows.
+     *
+     * @param trial the readings
+     * @return the centring of the trial piece itself
+     */
+    public static Centring of(TrialCut trial) {
+        Estimate<Length> a = Objects.requireNonNull(trial, "trial").fenceWall();
+        Estimate<Length> b = trial.farWall();
+        double ua = a.uncertaintyHouse();
+        double ub = b.uncertaintyHouse();
+        double e = (a.valueHouse() - b.valueHouse()) / 2;
+        double u = Math.sqrt(Math.max(0, ua * ua + ub * ub - 2 * trial.wallCorrelation() * ua * ub)) / 2;
+        double nu = degreesOfFreedom(u, ua / 2, a.degreesOfFreedom(), ub / 2, b.degreesOfFreedom());
+        return new Centring(e, u, Offset.Background.of(nu, trial.style()), trial, true);
+    }
+
+    private static double degreesOfFreedom(double u, double u1, double nu1, double u2, double nu2) {
+        if (u == 0 || Double.isInfinite(nu1) && Double.isInfinite(nu2)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double sum = fourth(u1) / nu1 + fourth(u2) / nu2;
+        return sum == 0 ? Double.POSITIVE_INFINITY : fourth(u) / sum;
+    }
+
+    private static double fourth(double u) {
+        return u * u * u * u;
+    }
+
+    /**
+     * Returns how far off the middle the slot is.
+     *
+     * @return the offset with its uncertainty
+     */
+    public Offset offset() {
+        return new Offset(offsetMm, uncertaintyMm, background);
+    }
+
+    /**
+     * Returns the fence move that would centre the slot; without advice when the readings contradict each other.
+     *
+     * @return the move
+     */
+    public FenceMove move() {
+        Closure closure = closure();
+        return closure.closes() ? FenceMove.of(offset()) : FenceMove.refused(offset(), closure);
+    }
+
+    /**
+     * Returns whether the slot is within its limits, with a guard band of twice the standard uncertainty.
+     *
+     * @param limits for the offset
+     * @return the verdict
+     * @throws IllegalArgumentException if the limits are so close together that no reading of this uncertainty could
+     *     ever be called within them; the message says how often to read instead
+     * @throws ArithmeticException if the readings contradict each other
+     */
+    public Verdict<Length> verdict(Limits<Length> limits) {
+        if (!closure().closes()) {
+            throw new ArithmeticException("no verdict: " + closure().objection());
+        }
+        Verdict<Length> verdict = Verdict.of(offset().estimate(), limits);
+        if (!verdict.isReachable()) {
+            double guard = verdict.guardBand().house();
+            double room = (limits.upperHouse() - limits.lowerHouse()) / 2;
+            LengthStyle style = background.style();
+            String remedy = room > 0
+                    ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))
+                            + " times as often, or better"
+                    : "";
+            throw new IllegalArgumentException("limit must be " + style.small(guard)
+                    + " or more (twice the standard uncertainty of the offset, else no verdict can ever be within), but was "
+                    + style.small(room) + remedy);
+        }
+        return verdict;
+    }
+
+    /**
+     * Returns the check of the readings against each other.
+     *
+     * @return the check
+     */
+    public Closure closure() {
+        return Closure.of(trial, background.style());
+    }
+
+    /**
+     * Returns what the same fence does to a piece of another width: {@code e + (W_t - W)/2}.
+     *
+     * @param width of that piece, read with the same instrument; more than the slot's distance from the fence
+     * @return its centring
+     * @throws IllegalArgumentException if the slot would not lie in the piece
+     * @throws ArithmeticException if neither the trial piece nor its slot was read
+     */
+    public Centring onWidth(Quantity<Length> width) {
+        double w = HouseUnits.mmPositive(width, "piece width");
+        return onWidth(Estimate.ofHouse(
+                w, singleReadingMm(), KNOWN, LengthStyle.of(width).unit()));
+    }
+
+    /**
+     * Returns what the same fence does to a piece of another width: {@code e + (W_t - W)/2}.
+     *
+     * @param width of that piece with its uncertainty; more than the slot's distance from the fence
+     * @return its centring
+     * @throws IllegalArgumentException if the slot would not lie in the piece
+     * @throws ArithmeticException if neither the trial piece nor its slot was read
+     */
+    public Centring onWidth(Estimate<Length> width) {
+        Estimate<Length> slot = slotFromTheEdge();
+        double centre = slot.valueHouse();
+        double w = Objects.requireNonNull(width, "width").valueHouse();
+        if (!(w > centre)) {
+            throw HouseUnits.refused(
+                    "piece width",
+                    "more than the slot's distance from the fence, "
+                            + background.style().text(centre),
+                    width.value());
+        }
+        double u = StrictMath.hypot(slot.uncertaintyHouse(), width.uncertaintyHouse() / 2);
+        return with(centre - w / 2, u, true);
+    }
+
+    /**
+     * Returns what the fence does to a neck when the trial piece is a copy of it, ripped at the same setting and neither
+     * of them measured: the same offset, with half of two rips' scatter added to its uncertainty.
+     *
+     * @param piece a copied test piece
+     * @return the neck's centring
+     * @throws IllegalArgumentException if the piece was measured: give the neck's width too
+     */
+    public Centring onNeckCopiedBy(TestPiece piece) {
+        if (!Objects.requireNonNull(piece, "piece").isCopied()) {
+            throw new IllegalArgumentException(
+                    "piece must be a copy of the neck, but was measured: give the neck's width as well, by onNeck");
+        }
+        return shifted(piece.widerThan(offset().estimate()));
+    }
+
+    /**
+     * Returns what the fence does to a neck when the trial piece and the neck were measured beforehand.
+     *
+     * @param neckWidth the neck's width
+     * @param piece the test piece
+     * @return the neck's centring
+     */
+    public Centring onNeck(Estimate<Length> neckWidth, TestPiece piece) {
+        return shifted(Objects.requireNonNull(piece, "piece").widerThan(neckWidth));
+    }
+
+    private Centring shifted(Estimate<Length> wider) {
+        return with(
+                offsetMm + wider.valueHouse() / 2,
+                StrictMath.hypot(uncertaintyMm, wider.uncertaintyHouse() / 2),
+                false);
+    }
+
+    /** Another offset, its uncertainty taken as known. */
+    private Centring with(double mm, double itsUncertaintyMm, boolean itsEdge) {
+        return new Centring(
+                mm + 0.0, itsUncertaintyMm, Offset.Background.of(KNOWN, background.style()), trial, itsEdge);
+    }
+
+    /**
+     * Returns where the slot runs in a blank whose edges are out of parallel: the offset at any station,
+     * {@code e(x) = e_ref + (W_ref - W(x))/2}.
+     *
+     * @param widthAtNut width at x = 0, more than 0
+     * @param widthAtEnd width at the far station, more than 0
+     * @param distance from the nut to that station, more than 0
+     * @return the slot's line against the blank's own middle
+     * @throws IllegalArgumentException if a length is out of its range
+     * @throws ArithmeticException if neither the trial piece nor its slot was read
+     */
+    public SlotLine along(Quantity<Length> widthAtNut, Quantity<Length> widthAtEnd, Quantity<Length> distance) {
+        Estimate<Length> slot = slotFromTheEdge();
+        double centre = slot.valueHouse();
+        double w0 = HouseUnits.mmPositive(widthAtNut, "width at the nut");
+        double w1 = HouseUnits.mmPositive(widthAtEnd, "width at the end");
+        double length = HouseUnits.mmPositive(distance, "distance");
+        double u = StrictMath.hypot(slot.uncertaintyHouse(), singleReadingMm() / 2);
+        return new SlotLine(centre - w0 / 2, centre - w1 / 2, 0, length, u, background.style());
+    }
+
+    /** The middle of the slot from the fence's edge. */
+    private Estimate<Length> slotFromTheEdge() {
+        if (!fromTheEdge || trial.piece().isEmpty() && trial.slot().isEmpty()) {
+            throw new ArithmeticException(
+                    "another width needs the trial piece's own: read the piece or the slot as well");
+        }
+        if (trial.piece().isPresent()) {
+            // The offset and half the piece.
+            Centring seen = of(trial);
+            Estimate<Length> w = trial.piece().get();
+            return known(
+                    seen.offsetMm + w.valueHouse() / 2, StrictMath.hypot(seen.uncertaintyMm, w.uncertaintyHouse() / 2));
+        }
+        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> d = trial.slot().orElseThrow();
+        return known(
+                a.valueHouse() + d.valueHouse() / 2, StrictMath.hypot(a.uncertaintyHouse(), d.uncertaintyHouse() / 2));
+    }
+
+    private static Estimate<Length> known(double mm, double uncertaintyMm) {
+        return Estimate.ofHouse(mm, uncertaintyMm, KNOWN, ShopUnit.MILLIMETRE);
+    }
+
+    private double singleReadingMm() {
+        return trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
+    }
+
+    /**
+     * Returns the same centring, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the centring
+     */
+    @Override
+    public Centring in(LengthStyle style) {
+        Offset.Background in =
+                Offset.Background.of(background.degreesOfFreedom(), Objects.requireNonNull(style, "style"));
+        return new Centring(offsetMm, uncertaintyMm, in, trial, fromTheEdge);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Centring that
+                && offset().equals(that.offset())
+                && fromTheEdge == that.fromTheEdge
+                && trial.equals(that.trial);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(offset(), trial, fromTheEdge);
+    }
+
+    /** Returns the offset, the move, the check of the readings, and what was assumed of them where nothing was told. */
+    @Override
+    public String toString() {
+        Closure closure = closure();
+        Report report = Report.titled("Centring: " + offset()).row("do", move()).row("check", closure.finding());
+        String assumed = closure.assumed(background.style());
+        return (assumed.isEmpty() ? report : report.note(assumed)).toString();
+    }
+}

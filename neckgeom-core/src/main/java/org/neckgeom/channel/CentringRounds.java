@@ -1,0 +1,428 @@
+package org.neckgeom.channel;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.DecisionRule;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Rounds of trial cut and fence move, and what they show together: where the slot would lie in the neck, and the one decision
+ * on it. Immutable: every step is a new value.
+ *
+ * <p>What is known is the setting of the fence, a mean and a variance (scalar Kalman filter, exact for normal errors). Every
+ * cut has a scatter of its own besides its readings; the neck's own cut has it once more. A cut that lies too far from where
+ * cuts and moves before it put it is not averaged in: see {@link SlotVerdict#contradiction}.
+ *
+ * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
+ * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
+ */
+public final class CentringRounds implements SaysLengths<CentringRounds> {
+
+    /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */
+    private static final double STRIP_MM = 0.02;
+
+    private final List<CentringStep> steps;
+    private final BenchUncertainty bench;
+    private final DecisionRule rule;
+    private final @Nullable BlankOnFence run;
+    private final @Nullable FeelerSet leaves;
+    private final LengthStyle style;
+    final Evidence evidence;
+
+    private CentringRounds(
+            List<CentringStep> steps,
+            BenchUncertainty bench,
+            DecisionRule rule,
+            @Nullable BlankOnFence run,
+            @Nullable FeelerSet leaves,
+            LengthStyle style) {
+        this.steps = steps;
+        this.bench = bench;
+        this.rule = rule;
+        this.run = run;
+        this.leaves = leaves;
+        this.style = style;
+        this.evidence = Session.of(steps, bench, run);
+    }
+
+    /**
+     * Starts with the first trial cut.
+     *
+     * @param first its readings
+     * @return the rounds so far, printed in its unit
+     */
+    public static CentringRounds of(TrialCut first) {
+        return none(Objects.requireNonNull(first, "trial cut").style()).trialCut(first);
+    }
+
+    /**
+     * Starts before the first trial cut, for a blank on a fence.
+     *
+     * @param run how the blank runs along the fence
+     * @return no rounds yet, printed in the blank's unit
+     */
+    public static CentringRounds on(BlankOnFence run) {
+        return none(Objects.requireNonNull(run, "blank on the fence").style()).in(run, run.style());
+    }
+
+    private static CentringRounds none(LengthStyle style) {
+        return new CentringRounds(
+                List.of(), BenchUncertainty.withDefaults(), DecisionRule.withDefaults(), null, null, style);
+    }
+
+    private CentringRounds in(@Nullable BlankOnFence blank, LengthStyle shown) {
+        return new CentringRounds(steps, bench, rule, blank, leaves, shown);
+    }
+
+    /**
+     * Returns the same rounds judged in a neck blank, along its whole channel.
+     *
+     * @param blank how the blank runs along the fence
+     * @return the rounds
+     */
+    public CentringRounds inBlank(BlankOnFence blank) {
+        return in(Objects.requireNonNull(blank, "blank on the fence"), style);
+    }
+
+    /**
+     * Returns the same rounds with the uncertainties of their bench. A trial cut's own repeatability goes before the bench's.
+     *
+     * @param uncertainty of readings, cuts and moves
+     * @return the rounds
+     */
+    public CentringRounds bench(BenchUncertainty uncertainty) {
+        Objects.requireNonNull(uncertainty, "bench uncertainty");
+        return new CentringRounds(steps, uncertainty, rule, run, leaves, style);
+    }
+
+    /**
+     * Returns the same rounds with another rule for when the neck may be cut.
+     *
+     * @param decision the wanted chance and the costs
+     * @return the rounds
+     */
+    public CentringRounds decision(DecisionRule decision) {
+        Objects.requireNonNull(decision, "decision rule");
+        return new CentringRounds(steps, bench, decision, run, leaves, style);
+    }
+
+    /**
+     * Returns the same rounds with feeler gauges at hand: the moves advised are then those that the gauges make.
+     *
+     * @param set of gauges
+     * @return the rounds
+     */
+    public CentringRounds leaves(FeelerSet set) {
+        return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style);
+    }
+
+    /**
+     * Returns the rounds with one more trial cut.
+     *
+     * @param cut its readings
+     * @return the rounds
+     */
+    public CentringRounds trialCut(TrialCut cut) {
+        return then(CentringStep.read(cut));
+    }
+
+    /**
+     * Returns the rounds with the last trial cut read once more.
+     *
+     * @param cut the new readings of the same slot
+     * @return the rounds
+     * @throws IllegalArgumentException if there is no cut to read again, or the fence was moved since
+     */
+    public CentringRounds readAgain(TrialCut cut) {
+        return then(CentringStep.readAgain(cut));
+    }
+
+    /**
+     * Returns the rounds with the fence moved.
+     *
+     * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}; a move made at a stop block of a
+     *     pivoting fence by {@code stack.atCutter()}
+     * @return the rounds
+     * @throws IllegalArgumentException if no trial cut came before
+     */
+    public CentringRounds fenceMoved(FenceMove move) {
+        return then(CentringStep.moved(move));
+    }
+
+    /**
+     * Returns the rounds with one more step.
+     *
+     * @param step a cut, a cut read again or a fence move
+     * @return the rounds
+     * @throws IllegalArgumentException if the step cannot follow the steps so far
+     */
+    public CentringRounds then(CentringStep step) {
+        Objects.requireNonNull(step, "step");
+        boolean isCutBefore = steps.stream().anyMatch(s -> s.cut().isPresent());
+        if (step.move().isPresent() && !isCutBefore) {
+            throw new IllegalArgumentException("a fence move must follow a trial cut, but " + step + " came first");
+        }
+        if (step.isReadAgain()
+                && (steps.isEmpty() || steps.get(steps.size() - 1).cut().isEmpty())) {
+            throw new IllegalArgumentException("a cut read again must follow that cut, but "
+                    + (isCutBefore ? "a fence move" : "nothing") + " came before it");
+        }
+        return new CentringRounds(
+                Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
+    }
+
+    /**
+     * Returns the steps so far.
+     *
+     * @return in order
+     */
+    public List<CentringStep> steps() {
+        return steps;
+    }
+
+    /**
+     * Returns the offset that a fence move can take away: of the setting now, from all cuts and moves together. In a blank that
+     * is the middle of the band of offsets along the channel.
+     *
+     * @return the estimate
+     * @throws ArithmeticException if no cut yet shows where the slot lies
+     */
+    public Offset estimate() {
+        SettingState state = state();
+        double middle = run == null ? 0 : run.centredSettingMm();
+        double nu = state.degreesOfFreedom(0, 0, bench.cutScatterDegreesOfFreedom());
+        return Offset.ofMm(state.mean() - middle, Math.sqrt(state.variance()), nu, style);
+    }
+
+    private SettingState state() {
+        if (evidence.state() == null) {
+            throw new ArithmeticException("no trial cut yet shows where the slot lies"
+                    + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
+        }
+        return evidence.state();
+    }
+
+    /**
+     * Returns the move that the estimate asks for.
+     *
+     * @return the move at the cutter
+     * @throws ArithmeticException if no cut yet shows where the slot lies
+     */
+    public FenceMove move() {
+        return FenceMove.of(estimate());
+    }
+
+    /**
+     * Returns where the neck's slot would run if it were cut now: the scatter of its own cut counted. Before the first cut: where
+     * a fence set by one cut would put it.
+     *
+     * @return the place; without a blank, in a piece as wide as the trial pieces
+     */
+    public SlotPlace place() {
+        SettingState state = evidence.state() != null ? evidence.state() : expected();
+        double known = evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
+        double variance = state.variance() + cutVariance() + known;
+        double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
+        return run == null
+                ? SlotPlace.alike(state.mean(), variance, nu, style)
+                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu)
+                        .in(style);
+    }
+
+    /** The setting that one cut and the best move after it are expected to leave. */
+    private SettingState expected() {
+        double best = run == null ? 0 : run.centredSettingMm();
+        return SettingState.first(best, readingVariance(), cutVariance(), Double.POSITIVE_INFINITY);
+    }
+
+    private double cutVariance() {
+        return bench.cutScatterMm() * bench.cutScatterMm();
+    }
+
+    private double moveVariance() {
+        return bench.moveScatterMm() * bench.moveScatterMm();
+    }
+
+    /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
+    private double readingVariance() {
+        return evidence.state() != null
+                ? evidence.readingVariance()
+                : (run == null ? 0.5 : 0.75) * Session.single(bench);
+    }
+
+    /** Each end's own part of the offset: half of what the blank's width is read to there. */
+    private double widthUncertainty() {
+        return run == null ? 0 : Math.sqrt(Session.single(bench)) / 2;
+    }
+
+    /**
+     * Returns what to do next for a limit on the offset.
+     *
+     * @param limit either side of the middle, more than 0
+     * @return the one decision
+     * @throws IllegalArgumentException if the limit is not more than 0
+     */
+    public SlotVerdict next(Quantity<Length> limit) {
+        double limitMm = HouseUnits.mmPositive(limit, "limit");
+        LengthStyle shown = LengthStyle.of(limit);
+        SlotPlace place = place();
+        SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
+        SlotChoice.Chosen chosen = choice.choose();
+        SlotVerdict.Step step = evidence.step(chosen.step());
+        boolean isKnown = evidence.contradiction() == null && evidence.state() != null;
+        if (!isKnown) {
+            double nan = Double.NaN;
+            chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach());
+        }
+        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : move().in(shown);
+        StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
+        LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
+                ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
+                : null;
+        Limiting limiting = limiting(place);
+        return new SlotVerdict(
+                chosen,
+                isKnown ? choice : null,
+                evidence.contradiction(),
+                evidence.lastClosure(),
+                limiting.cause,
+                limiting.mm,
+                move,
+                gap,
+                stack,
+                bench.isCutScatterDefault(),
+                bench.cutScatterMm(),
+                evidence.cuts() == 0,
+                limitMm,
+                shown);
+    }
+
+    SlotChoice.Facts facts() {
+        double known = evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
+        double u = widthUncertainty();
+        return new SlotChoice.Facts(
+                evidence.state(),
+                evidence.before(),
+                evidence.isRead(),
+                evidence.readingsOfLastCut(),
+                evidence.cuts(),
+                evidence.isWarned(),
+                readingVariance(),
+                cutVariance(),
+                known,
+                moveVariance(),
+                run == null ? 0 : run.widthMm(run.channel().startMm()),
+                run == null ? 0 : run.widthMm(run.channel().endMm()),
+                u,
+                u,
+                run != null && run.mayBePlaned(),
+                STRIP_MM);
+    }
+
+    /** The move at the cutter that the gauges make in the place of a wanted one. */
+    private double nearestMm(double wantedMm) {
+        if (leaves == null || wantedMm == 0) {
+            return wantedMm;
+        }
+        double lever = run == null ? 1 : run.fence().leverage();
+        double gap = Math.abs(wantedMm) * lever;
+        return Math.copySign(LeafStack.nearestMm(leaves, gap) / lever, wantedMm);
+    }
+
+    private record Limiting(SlotVerdict.Cause cause, double mm) {}
+
+    private Limiting limiting(SlotPlace place) {
+        Limiting most = new Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
+        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance()));
+        most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
+        most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
+        if (run != null) {
+            double taper = Math.abs(run.widthMm(run.channel().endMm())
+                    - run.widthMm(run.channel().startMm()));
+            most = most(most, SlotVerdict.Cause.TAPER, taper / 4);
+            most = most(most, SlotVerdict.Cause.FENCE, place.shiftRangeMm() / 2);
+        }
+        return most;
+    }
+
+    private static Limiting most(Limiting so, SlotVerdict.Cause cause, double mm) {
+        return mm > so.mm ? new Limiting(cause, mm) : so;
+    }
+
+    /**
+     * Returns the check of each cut's readings, with the bench's calliper and the number of cuts that were checked.
+     *
+     * @return one for each trial cut and each reading again, in the order of the steps
+     */
+    public List<Closure> closures() {
+        return evidence.closures().stream().map(closure -> closure.in(style)).toList();
+    }
+
+    /**
+     * Returns the closure check of the last cut whose readings contradict each other.
+     *
+     * @return nothing where the last cut's readings close
+     */
+    public Optional<Closure> misread() {
+        return evidence.contradiction() == SlotVerdict.Contradiction.READINGS
+                ? Optional.ofNullable(evidence.lastClosure())
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the same rounds, printed in another style.
+     *
+     * @param other how to print lengths
+     * @return the rounds
+     */
+    @Override
+    public CentringRounds in(LengthStyle other) {
+        return in(run, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof CentringRounds other
+                && steps.equals(other.steps)
+                && bench.equals(other.bench)
+                && rule.equals(other.rule)
+                && Objects.equals(run, other.run)
+                && Objects.equals(leaves, other.leaves);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(steps, bench, rule, run, leaves);
+    }
+
+    /** Returns the estimate and how many rounds it rests on. */
+    @Override
+    public String toString() {
+        long moves = steps.stream().filter(s -> s.move().isPresent()).count();
+        int cuts = (int) steps.stream()
+                .filter(s -> s.cut().isPresent() && !s.isReadAgain())
+                .count();
+        Report report = Report.titled(
+                        "Centring rounds: " + (evidence.state() == null ? "nothing known of the slot yet" : estimate()))
+                .row(
+                        "rounds",
+                        Words.count(cuts, "trial cut", "trial cuts") + ", " + Words.count((int) moves, "move", "moves"))
+                .row(
+                        "cut scatter",
+                        style.small(bench.cutScatterMm()) + (bench.isCutScatterDefault() ? ", common practice" : ""))
+                .row("move scatter", style.small(bench.moveScatterMm()));
+        evidence.notes().forEach(report::note);
+        return report.toString();
+    }
+}

@@ -1,0 +1,123 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * One step at the machine: a trial cut that was read, the same cut read once more, or a fence move, such as
+ * {@code fence moved 0.7 mm toward the cutter}. Immutable.
+ */
+public final class CentringStep implements SaysLengths<CentringStep> {
+
+    private final @Nullable TrialCut cut;
+    private final boolean again;
+    private final @Nullable FenceMove move;
+
+    private CentringStep(@Nullable TrialCut cut, boolean again, @Nullable FenceMove move) {
+        this.cut = cut;
+        this.again = again;
+        this.move = move;
+    }
+
+    /**
+     * Returns a trial cut that was read.
+     *
+     * @param cut the readings
+     * @return the step
+     */
+    public static CentringStep read(TrialCut cut) {
+        return new CentringStep(Objects.requireNonNull(cut, "trial cut"), false, null);
+    }
+
+    /**
+     * Returns the last trial cut read once more: the same slot, measured anew.
+     *
+     * @param cut the new readings
+     * @return the step
+     */
+    public static CentringStep readAgain(TrialCut cut) {
+        return new CentringStep(Objects.requireNonNull(cut, "trial cut"), true, null);
+    }
+
+    /**
+     * Returns a fence move.
+     *
+     * @param move at the cutter
+     * @return the step
+     * @throws ArithmeticException if it is a move that was not advised
+     */
+    public static CentringStep moved(FenceMove move) {
+        Objects.requireNonNull(move, "fence move").towardMm();
+        return new CentringStep(null, false, move);
+    }
+
+    /**
+     * Returns the trial cut.
+     *
+     * @return the readings, or nothing for a move
+     */
+    public Optional<TrialCut> cut() {
+        return Optional.ofNullable(cut);
+    }
+
+    /**
+     * Returns whether the readings are of a cut that was read before.
+     *
+     * @return false for a new cut and for a move
+     */
+    public boolean isReadAgain() {
+        return again;
+    }
+
+    /**
+     * Returns the fence move.
+     *
+     * @return the move at the cutter, or nothing for a cut
+     */
+    public Optional<FenceMove> move() {
+        return Optional.ofNullable(move);
+    }
+
+    /**
+     * Returns the style the step is printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return cut != null ? cut.style() : Objects.requireNonNull(move).style();
+    }
+
+    @Override
+    public CentringStep in(LengthStyle other) {
+        Objects.requireNonNull(other, "style");
+        return new CentringStep(cut == null ? null : cut.in(other), again, move == null ? null : move.in(other));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof CentringStep other
+                && Objects.equals(cut, other.cut)
+                && again == other.again
+                && Objects.equals(move, other.move);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(cut, again, move);
+    }
+
+    /** Returns the readings, or how far the fence was moved which way. */
+    @Override
+    public String toString() {
+        if (cut != null) {
+            return again ? "The same cut read again: " + cut : cut.toString();
+        }
+        double toward = Objects.requireNonNull(move).towardMm();
+        return "fence moved " + style().brief(Math.abs(toward)) + (toward < 0 ? " away from" : " toward")
+                + " the cutter";
+    }
+}

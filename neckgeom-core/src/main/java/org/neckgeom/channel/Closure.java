@@ -1,0 +1,631 @@
+package org.neckgeom.channel;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.numeric.StudentLaw;
+import org.neckgeom.shop.BenchUncertainty;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Whether the readings of a trial cut agree with each other, such as
+ * {@code readings close: 0.3 thou short, allowed 4.1}. Immutable.
+ *
+ * <p>With slot d and piece W read as well, {@code f = a + d + b - W} must be near zero. Its variance is that of the readings,
+ * {@code sum u_i^2}, and of the zeros: one zero z is in all outside readings, of which the piece enters with minus, and the
+ * inside jaws of the slot have a zero of their own: {@code z^2 + z_i^2}. Where a trial cut has a correlation rho, the outside zero is
+ * in its uncertainties: {@code 2 rho (u_a u_b - u_a u_W - u_b u_W)}. Degrees of freedom after Welch-Satterthwaite (JCGM 100, G.4).
+ *
+ * <p>Where something was read several times and the instrument's repeatability is given, its readings must agree as well. The
+ * two walls alone must leave room for a slot in the piece.
+ *
+ * <p>Honest readings of a whole session warn with a chance of at most 1 % and are refused with at most 0.1 %, two-sided: with m
+ * cuts each has a share of 1/m, see {@link #inSession}; where readings were repeated, closure and agreement have half of it each.
+ *
+ * <p>Which reading is wrong cannot be found from four single readings: any one of them could be. Repeated readings show it,
+ * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
+ */
+public final class Closure implements SaysLengths<Closure> {
+
+    /** What the readings of a cut show of themselves. */
+    public enum Outcome {
+        /** Nothing speaks against the readings. */
+        CLOSES("closes"),
+        /** They may be right, but the neck is not cut on them alone. */
+        WARNS("closes-with-a-warning"),
+        /** A reading is wrong: the cut shows nothing until it is read again. */
+        REFUSED("does-not-close");
+
+        private final String code;
+
+        Outcome(String code) {
+            this.code = code;
+        }
+
+        /**
+         * Returns the outcome's code.
+         *
+         * @return lower case with hyphens
+         */
+        public String code() {
+            return code;
+        }
+    }
+
+    /** Chance that honest readings of a session are warned of, two-sided; common practice. */
+    static final double WARNED = 0.01;
+
+    /** Chance that honest readings of a session are refused, two-sided; common practice. */
+    static final double REFUSED = 0.001;
+
+    /** What a width should be clears or blames a reading from this many standard uncertainties of their difference on. */
+    private static final double SHOWN_FROM = 3.3;
+
+    /** A slip explains a misfit if it leaves no more than this many standard uncertainties of it. */
+    private static final double EXPLAINED_WITHIN = 3;
+
+    /** How far a cutter's slot may differ from its diameter, one standard deviation; common practice, from memory. */
+    private static final double CUTTER_WITHIN_MM = 0.1;
+
+    private final TrialCut trial;
+    private final Expected expected;
+    private final Zeros zeros;
+    private final int cuts;
+    private final double misfitMm;
+    private final double uncertaintyMm;
+    private final double degreesOfFreedom;
+    private final boolean wallsExceedPiece;
+    private final LengthStyle style;
+
+    /** What slot and piece should be, in mm; an uncertainty of NaN where that is not known. */
+    private record Expected(double slotMm, double slotWithinMm, double pieceMm, double pieceWithinMm) {
+
+        static final Expected NOTHING = new Expected(0, Double.NaN, 0, Double.NaN);
+    }
+
+    /** The calliper behind the readings, in mm: its zero, its step, and whether the slot was read with the outside zero. */
+    private record Zeros(double zeroMm, double stepMm, boolean isSlotAlike) {
+
+        static final Zeros NONE = new Zeros(0, 0, false);
+
+        double varianceOfStep() {
+            return stepMm * stepMm / 12;
+        }
+
+        /** What the zeros add to the variance of the misfit where the outside one is not in the readings' own. */
+        double variance(boolean isOutsideInReadings) {
+            double square = zeroMm * zeroMm;
+            if (isOutsideInReadings) {
+                return isSlotAlike ? 0 : square;
+            }
+            return isSlotAlike ? 4 * square : 2 * square;
+        }
+    }
+
+    private Closure(TrialCut trial, Expected expected, Zeros zeros, int cuts, LengthStyle style) {
+        this.trial = trial;
+        this.expected = expected;
+        this.zeros = zeros;
+        this.cuts = cuts;
+        this.style = style;
+        Estimate<Length> a = trial.fenceWall();
+        Estimate<Length> b = trial.farWall();
+        if (isComplete()) {
+            Estimate<Length> d = trial.slot().orElseThrow();
+            Estimate<Length> w = trial.piece().orElseThrow();
+            misfitMm = a.valueHouse() + d.valueHouse() + b.valueHouse() - w.valueHouse() + 0.0;
+            double variance = variance(a, b, d, w);
+            uncertaintyMm = Math.sqrt(variance);
+            double doubt = doubt(a) + doubt(b) + doubt(d) + doubt(w);
+            degreesOfFreedom = doubt > 0 ? variance * variance / doubt : Double.POSITIVE_INFINITY;
+        } else {
+            misfitMm = 0;
+            uncertaintyMm = 0;
+            degreesOfFreedom = Double.POSITIVE_INFINITY;
+        }
+        wallsExceedPiece = trial.piece()
+                .filter(w -> !(a.valueHouse() + b.valueHouse() < w.valueHouse()))
+                .isPresent();
+    }
+
+    private double variance(Estimate<Length> a, Estimate<Length> b, Estimate<Length> d, Estimate<Length> w) {
+        double va = variance(a);
+        double vb = variance(b);
+        double vd = variance(d);
+        double vw = variance(w);
+        double ua = Math.sqrt(va);
+        double ub = Math.sqrt(vb);
+        double uw = Math.sqrt(vw);
+        double shared = ua * ub - ua * uw - ub * uw;
+        if (zeros.isSlotAlike) {
+            shared += Math.sqrt(vd) * (ua + ub - uw);
+        }
+        double rho = trial.wallCorrelation();
+        return va + vb + vd + vw + 2 * rho * shared + zeros.variance(rho != 0);
+    }
+
+    private double variance(Estimate<Length> reading) {
+        return reading.uncertaintyHouse() * reading.uncertaintyHouse() + zeros.varianceOfStep();
+    }
+
+    private double doubt(Estimate<Length> reading) {
+        double variance = variance(reading);
+        return variance * variance / reading.degreesOfFreedom();
+    }
+
+    /**
+     * Returns the check of a trial cut's readings.
+     *
+     * @param trial the readings
+     * @return the check
+     */
+    public static Closure of(TrialCut trial) {
+        return of(Objects.requireNonNull(trial, "trial"), trial.style());
+    }
+
+    static Closure of(TrialCut trial, LengthStyle style) {
+        return new Closure(trial, Expected.NOTHING, Zeros.NONE, 1, style);
+    }
+
+    /**
+     * Returns the check with the bench's calliper: its zero, the same in all outside readings, as uncertain a one of its inside jaws,
+     * and its resolution. Unless given, readings have no such zeros.
+     *
+     * @param bench its uncertainties
+     * @return the check
+     */
+    public Closure bench(BenchUncertainty bench) {
+        Objects.requireNonNull(bench, "bench uncertainty");
+        Zeros own = new Zeros(bench.calliperZeroMm(), bench.resolutionMm(), zeros.isSlotAlike);
+        return new Closure(trial, expected, own, cuts, style);
+    }
+
+    /**
+     * Returns the check with a slot that was read with the same zero as walls and piece, as with an electronic calliper that was
+     * set to zero once; unless given, its inside jaws have a zero of their own.
+     *
+     * @return the check
+     */
+    public Closure slotBySameZero() {
+        return new Closure(trial, expected, new Zeros(zeros.zeroMm, zeros.stepMm, true), cuts, style);
+    }
+
+    /**
+     * Returns the check among those of a session: the more cuts are checked, the rarer may each of them fail by chance.
+     *
+     * @param checkedCuts m, 1 or more; 1 unless given
+     * @return the check
+     */
+    public Closure inSession(int checkedCuts) {
+        if (!(checkedCuts >= 1)) {
+            throw new IllegalArgumentException("cuts of a session must be 1 or more, but were " + checkedCuts);
+        }
+        return new Closure(trial, expected, zeros, checkedCuts, style);
+    }
+
+    /**
+     * Returns the check with what the slot's width should be.
+     *
+     * @param width expected, more than 0
+     * @param within its standard uncertainty, more than 0
+     * @return the check
+     * @throws IllegalArgumentException if a length is out of its range
+     */
+    public Closure slotShouldBe(Quantity<Length> width, Quantity<Length> within) {
+        return slotShouldBe(
+                HouseUnits.mmPositive(width, "expected slot width"),
+                HouseUnits.mmPositive(within, "expected slot width's uncertainty"));
+    }
+
+    /**
+     * Returns the check with the cutter that made the slot: its diameter and runout, within 0.1 mm.
+     *
+     * @param cutter that made the slot
+     * @return the check
+     */
+    public Closure cutBy(Cutter cutter) {
+        return slotShouldBe(
+                Objects.requireNonNull(cutter, "cutter").diameterMm() + cutter.runoutMm(), CUTTER_WITHIN_MM);
+    }
+
+    private Closure slotShouldBe(double mm, double withinMm) {
+        Expected both = new Expected(mm, withinMm, expected.pieceMm, expected.pieceWithinMm);
+        return new Closure(trial, both, zeros, cuts, style);
+    }
+
+    /**
+     * Returns the check with what the piece's width should be.
+     *
+     * @param width expected, more than 0
+     * @param within its standard uncertainty, more than 0
+     * @return the check
+     * @throws IllegalArgumentException if a length is out of its range
+     */
+    public Closure pieceShouldBe(Quantity<Length> width, Quantity<Length> within) {
+        Expected both = new Expected(
+                expected.slotMm,
+                expected.slotWithinMm,
+                HouseUnits.mmPositive(width, "expected piece width"),
+                HouseUnits.mmPositive(within, "expected piece width's uncertainty"));
+        return new Closure(trial, both, zeros, cuts, style);
+    }
+
+    /**
+     * Returns whether slot and piece were read, so that the readings can close or not.
+     *
+     * @return true when all four widths were read
+     */
+    public boolean isComplete() {
+        return trial.slot().isPresent() && trial.piece().isPresent();
+    }
+
+    /** Whether anything was read that honest readings could fail by chance: such cuts share a session's chances. */
+    boolean isChecked() {
+        return isComplete() || comparedReadings() > 0;
+    }
+
+    /**
+     * Returns what the readings show of themselves: whether the four widths close, if all were read, and whether what was read
+     * several times agrees.
+     *
+     * @return the outcome
+     */
+    public Outcome outcome() {
+        if (wallsExceedPiece || isRarer(REFUSED)) {
+            return Outcome.REFUSED;
+        }
+        return isRarer(WARNED) ? Outcome.WARNS : Outcome.CLOSES;
+    }
+
+    private boolean isRarer(double chance) {
+        return isMisfitRarer(chance) || disagreeing(chance).isPresent();
+    }
+
+    private boolean isMisfitRarer(double chance) {
+        return isComplete() && Math.abs(misfitMm) > limitMm(chance);
+    }
+
+    /** How large a misfit is rarer than a chance that the session's checks share. */
+    private double limitMm(double chance) {
+        return isComplete()
+                ? factor(chance / cuts / (comparedReadings() > 0 ? 2 : 1), degreesOfFreedom) * uncertaintyMm
+                : 0;
+    }
+
+    /** How many standard uncertainties are exceeded, either way, with a chance. */
+    static double factor(double chance, double degreesOfFreedom) {
+        return -StudentLaw.quantile(chance / 2, degreesOfFreedom);
+    }
+
+    /**
+     * Returns whether the readings count.
+     *
+     * @return false when they are refused; true when they close, with a warning or without
+     */
+    public boolean closes() {
+        return outcome() != Outcome.REFUSED;
+    }
+
+    /**
+     * Returns whether the readings count, but not enough to cut a neck on them.
+     *
+     * @return false when they close without a warning, and when they are refused
+     */
+    public boolean warns() {
+        return outcome() == Outcome.WARNS;
+    }
+
+    /**
+     * Returns by how much the walls and the slot together exceed the piece.
+     *
+     * @return positive when they are too long, negative when short; 0 when not all were read
+     */
+    public Amount<Length> misfit() {
+        return style.amount(misfitMm);
+    }
+
+    /**
+     * Returns by how much the walls and the slot together exceed the piece, in mm.
+     *
+     * @return mm, positive when they are too long, negative when short; 0 when not all were read
+     */
+    public double misfitMm() {
+        return misfitMm;
+    }
+
+    /**
+     * Returns the standard uncertainty of the misfit, in mm.
+     *
+     * @return mm; 0 when not all were read
+     */
+    public double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    /**
+     * Returns how large the misfit may be without a warning.
+     *
+     * @return more than 0; 0 when not all were read
+     */
+    public Amount<Length> allowed() {
+        return style.amount(allowedMm());
+    }
+
+    /**
+     * Returns how large the misfit may be without a warning, in mm.
+     *
+     * @return mm, more than 0; 0 when not all were read
+     */
+    public double allowedMm() {
+        return limitMm(WARNED);
+    }
+
+    /**
+     * Returns the misfit above which the readings are refused, in mm.
+     *
+     * @return mm, more than {@link #allowedMm()}; 0 when not all were read
+     */
+    public double refusedAboveMm() {
+        return limitMm(REFUSED);
+    }
+
+    /**
+     * Returns the readings that may be wrong.
+     *
+     * @return most likely first; empty unless the readings are refused
+     */
+    public List<TrialReading> suspects() {
+        if (closes()) {
+            return List.of();
+        }
+        if (isComplete()) {
+            return blame().suspects();
+        }
+        return disagreeing(REFUSED)
+                .map(List::of)
+                .orElse(List.of(TrialReading.FENCE_WALL, TrialReading.FAR_WALL, TrialReading.PIECE));
+    }
+
+    private Blame blame() {
+        double single = Math.sqrt(varianceOfOneReading());
+        Blame blame = Blame.of(readings(TrialReading.FENCE_WALL), readings(TrialReading.FAR_WALL), single)
+                .slot(readings(TrialReading.SLOT))
+                .piece(readings(TrialReading.PIECE))
+                .zeros(zeros.variance(false));
+        if (isShownBy(expected.slotWithinMm)) {
+            blame.shouldBe(TrialReading.SLOT, expected.slotMm, expected.slotWithinMm);
+        }
+        if (isShownBy(expected.pieceWithinMm)) {
+            blame.shouldBe(TrialReading.PIECE, expected.pieceMm, expected.pieceWithinMm);
+        }
+        return blame;
+    }
+
+    /** Whether the misfit is so large that a width known elsewhere, within so much, clears or blames a reading. */
+    private boolean isShownBy(double withinMm) {
+        return Math.abs(misfitMm) > SHOWN_FROM * StrictMath.hypot(uncertaintyMm, withinMm);
+    }
+
+    private double varianceOfOneReading() {
+        double u = trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
+        return u * u + zeros.varianceOfStep();
+    }
+
+    /** How many readings are compared with others of the same width; of two, one is as far from their mean as the other. */
+    private int comparedReadings() {
+        if (trial.repeatability().isEmpty()) {
+            return 0;
+        }
+        int compared = 0;
+        for (TrialReading reading : TrialReading.values()) {
+            int n = readings(reading).length;
+            compared += n > 2 ? n : Math.max(0, n - 1);
+        }
+        return compared;
+    }
+
+    /** What was read several times with readings that disagree, where the instrument's repeatability shows that they do. */
+    private Optional<TrialReading> disagreeing(double chance) {
+        int compared = comparedReadings();
+        if (compared == 0) {
+            return Optional.empty();
+        }
+        double share = chance / cuts / compared / (isComplete() ? 2 : 1);
+        double limit = factor(share, Double.POSITIVE_INFINITY) * Math.sqrt(varianceOfOneReading());
+        return Arrays.stream(TrialReading.values())
+                .filter(reading -> isScattered(readings(reading), limit))
+                .findFirst();
+    }
+
+    private static boolean isScattered(double[] readings, double limit) {
+        if (readings.length < 2) {
+            return false;
+        }
+        double mean = Arrays.stream(readings).average().orElseThrow();
+        double share = Math.sqrt((readings.length - 1.0) / readings.length);
+        return Arrays.stream(readings).anyMatch(reading -> Math.abs(reading - mean) > limit * share);
+    }
+
+    /**
+     * Returns why no move is advised.
+     *
+     * @return a sentence; empty when the readings close
+     */
+    String objection() {
+        if (closes()) {
+            return "";
+        }
+        List<TrialReading> suspects = suspects();
+        return whatIsWrong() + "; read "
+                + (suspects.size() == TrialReading.values().length
+                        ? "all four again"
+                        : "again: " + joined(suspects, " and "));
+    }
+
+    /** What speaks against refused readings. */
+    String whatIsWrong() {
+        if (isMisfitRarer(REFUSED)) {
+            return "readings do not close: " + misfitText();
+        }
+        return disagreeing(REFUSED)
+                .map(reading -> "readings of the " + reading + " disagree by more than their repeatability allows")
+                .orElse("the walls together leave no room for a slot in the piece");
+    }
+
+    private static String joined(List<TrialReading> readings, String last) {
+        List<String> names = readings.stream().map(TrialReading::toString).toList();
+        return names.size() < 2
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, names.size() - 1)) + last + names.get(names.size() - 1);
+    }
+
+    private String misfitText() {
+        return style.text(Math.abs(misfitMm)) + (misfitMm < 0 ? " short" : " too long") + ", allowed "
+                + allowedNumber();
+    }
+
+    /** The allowed misfit in the unit its misfit is printed in, without repeating that unit. */
+    private String allowedNumber() {
+        String misfit = style.text(Math.abs(misfitMm));
+        String allowed = style.text(allowedMm());
+        int space = allowed.lastIndexOf(' ');
+        return misfit.endsWith(allowed.substring(space)) ? allowed.substring(0, space) : allowed;
+    }
+
+    /** What slip of the eye or the pen would explain a reading that alone is under suspicion. */
+    private Optional<String> slip(TrialReading named) {
+        double[] readings = readings(named);
+        int odd = readings.length == 1 ? 0 : blame().oddReading(named);
+        if (odd < 0) {
+            return Optional.empty();
+        }
+        double value = readings[odd];
+        double error = named == TrialReading.PIECE ? -misfitMm : misfitMm;
+        if (readings.length > 1) {
+            error = value - (Arrays.stream(readings).sum() - value) / (readings.length - 1);
+        }
+        // Slips are made in the unit that was read.
+        ShopUnit<Length> unit = trial.style().unit();
+        double wrongBy = unit.fromHouse(error);
+        double within = unit.fromHouse(EXPLAINED_WITHIN * uncertaintyMm);
+        String written = Slips.written(unit.fromHouse(value), mostDecimals(unit));
+        Optional<String> swapped = Slips.swapped(written, wrongBy, within)
+                .map(other -> "the " + named + " written as " + written + " instead of " + other);
+        // Never both: what explains so much explains nothing.
+        return swapped.or(() -> Slips.division(wrongBy, within, trial.style() != LengthStyle.MILLIMETRES)
+                        .map(division -> "a whole division of the " + named + " misread, "
+                                + trial.style().brief(unit.toHouse(division)) + ","))
+                .map(words -> words + " would explain it");
+    }
+
+    private int mostDecimals(ShopUnit<Length> unit) {
+        return Arrays.stream(TrialReading.values())
+                .flatMapToDouble(reading -> Arrays.stream(readings(reading)))
+                .mapToInt(mm -> Slips.decimals(unit.fromHouse(mm)))
+                .max()
+                .orElseThrow();
+    }
+
+    private double[] readings(TrialReading reading) {
+        return switch (reading) {
+            case FENCE_WALL -> trial.fenceReadingsMm();
+            case FAR_WALL -> trial.farReadingsMm();
+            case SLOT -> trial.slotReadingsMm();
+            case PIECE -> trial.pieceReadingsMm();
+        };
+    }
+
+    @Override
+    public Closure in(LengthStyle other) {
+        return new Closure(trial, expected, zeros, cuts, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Closure that
+                && trial.equals(that.trial)
+                && expected.equals(that.expected)
+                && zeros.equals(that.zeros)
+                && cuts == that.cuts;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(trial, expected, zeros, cuts);
+    }
+
+    /**
+     * Returns the finding, such as {@code readings close: 0.3 thou short, allowed 4.1}, what to read again, and how
+     * well the readings were taken to repeat where nothing was given.
+     */
+    @Override
+    public String toString() {
+        String assumed = assumed(style);
+        return assumed.isEmpty() || !isComplete() ? finding() : finding() + "\n  " + assumed;
+    }
+
+    /** What was assumed of readings that were taken once, empty where their repeatability was given. */
+    String assumed(LengthStyle shown) {
+        boolean wallsOnce = trial.fenceReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
+        boolean anyOnce = Arrays.stream(TrialReading.values()).anyMatch(reading -> readings(reading).length == 1);
+        if (trial.repeatability().isPresent() || !anyOnce) {
+            return "";
+        }
+        double usual = TrialCut.USUAL_REPEATABILITY_MM;
+        return (wallsOnce ? "readings" : "single readings") + " taken as within "
+                + (shown == LengthStyle.MILLIMETRES ? shown.brief(usual) : shown.small(usual))
+                + " each (common practice)";
+    }
+
+    /** The finding alone. */
+    String finding() {
+        if (!closes()) {
+            return refusal();
+        }
+        if (warns()) {
+            return warning() + "; read it again, or close a further cut, before the neck is cut";
+        }
+        if (!isComplete()) {
+            return "not checked: read the slot and the piece as well";
+        }
+        return style.text(Math.abs(misfitMm)).equals(style.text(0))
+                ? "readings close exactly, allowed " + style.text(allowedMm())
+                : "readings close: " + misfitText();
+    }
+
+    /** What the warning is about, where there is one. */
+    String warning() {
+        return isMisfitRarer(WARNED)
+                ? "readings hardly close: " + misfitText()
+                : "readings of the " + disagreeing(WARNED).orElseThrow() + " hardly agree";
+    }
+
+    private String refusal() {
+        if (!isMisfitRarer(REFUSED)) {
+            return objection();
+        }
+        Report report = Report.titled(whatIsWrong());
+        List<TrialReading> suspects = suspects();
+        if (suspects.size() == 1) {
+            report.note("suspect the " + suspects.get(0) + ": without it everything else agrees");
+            slip(suspects.get(0)).ifPresent(report::note);
+        } else {
+            report.note((suspects.size() == TrialReading.values().length
+                            ? "any of the four may be wrong"
+                            : "wrong may be: " + joined(suspects, " or "))
+                    + "; read each again, or give what slot and piece should be");
+        }
+        return report.note("no move is advised on these readings").toString();
+    }
+}

@@ -1,0 +1,118 @@
+package org.neckgeom.channel;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The slot's depth read after each pass, held against what was set: does the cutter creep out of its collet?
+ * Immutable.
+ *
+ * <p>A slot deeper than set by more than {@code k = 3} standard uncertainties of the reading has crept; so has one
+ * whose excess has grown, over all passes read, by more than 3 standard uncertainties of a difference. Three and not
+ * two, because the check is made after every pass and must not cry wolf.
+ */
+public final class CreepCheck implements SaysLengths<CreepCheck> {
+
+    /** What the readings say. */
+    public enum Call {
+        /** The depths agree with what was set. */
+        HOLDS,
+        /** The cutter has moved up out of the collet: stop. */
+        CREEPS,
+        /** The slot is shallower than set: chips under the work, or a work that is not flat on the table. */
+        SHALLOW
+    }
+
+    private static final double K = 3;
+
+    private final PassPlan plan;
+    private final double uncertaintyMm;
+    private final List<Double> excessesMm;
+    private final LengthStyle style;
+
+    private CreepCheck(PassPlan plan, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
+        this.plan = plan;
+        this.uncertaintyMm = uncertaintyMm;
+        this.excessesMm = List.copyOf(excessesMm);
+        this.style = style;
+    }
+
+    static CreepCheck start(PassPlan plan, double uncertaintyMm, LengthStyle style) {
+        return new CreepCheck(plan, uncertaintyMm, List.of(), style);
+    }
+
+    /**
+     * Returns the check with the depth read after the next pass.
+     *
+     * @param depth of the slot as it is now, more than 0
+     * @return the check
+     * @throws IllegalArgumentException if the depth is not more than 0, or all passes have been read
+     */
+    public CreepCheck read(Quantity<Length> depth) {
+        double mm = HouseUnits.mmPositive(depth, "slot depth");
+        int next = excessesMm.size();
+        if (next >= plan.passes().size()) {
+            throw new IllegalArgumentException("readings must be no more than the "
+                    + Words.count(plan.passes().size(), "pass", "passes") + " planned, but one more was given");
+        }
+        List<Double> all = new ArrayList<>(excessesMm);
+        all.add(mm - plan.passes().get(next).heightMm());
+        return new CreepCheck(plan, uncertaintyMm, all, style);
+    }
+
+    /**
+     * Returns what the readings say.
+     *
+     * @return the call; HOLDS before the first reading
+     */
+    public Call call() {
+        if (excessesMm.isEmpty()) {
+            return Call.HOLDS;
+        }
+        double last = excessMm();
+        double least = excessesMm.stream().mapToDouble(e -> e).min().orElse(last);
+        if (last > K * uncertaintyMm || last - least > K * Math.sqrt(2) * uncertaintyMm) {
+            return Call.CREEPS;
+        }
+        return last < -K * uncertaintyMm ? Call.SHALLOW : Call.HOLDS;
+    }
+
+    /**
+     * Returns how much deeper than set the slot is after the last pass read, in mm; 0 before the first.
+     *
+     * @return mm, below 0 when shallower
+     */
+    public double excessMm() {
+        return excessesMm.isEmpty() ? 0 : excessesMm.get(excessesMm.size() - 1);
+    }
+
+    @Override
+    public CreepCheck in(LengthStyle other) {
+        return new CreepCheck(plan.in(other), uncertaintyMm, excessesMm, other);
+    }
+
+    /** Returns the call and what to do, such as {@code cutter creeps: pass 2 is 0.15 mm deeper than set; stop …}. */
+    @Override
+    public String toString() {
+        if (excessesMm.isEmpty()) {
+            return "no depth read yet: read it after each pass";
+        }
+        String pass = "pass " + excessesMm.size();
+        String size = style.small(Math.abs(excessMm()));
+        String uncertainty = Words.uncertainty(uncertaintyMm, style);
+        return switch (call()) {
+            case HOLDS -> pass + " as deep as set" + uncertainty;
+            case CREEPS ->
+                "cutter creeps: " + pass + " is " + size + (excessMm() < 0 ? " shallower" : " deeper") + " than set"
+                        + uncertainty + "; stop, clean collet and shank, clamp it short of the bottom, set again";
+            case SHALLOW ->
+                pass + " is " + size + " shallower than set" + uncertainty
+                        + "; look for chips under the work and a blank that is not flat on the table";
+        };
+    }
+}

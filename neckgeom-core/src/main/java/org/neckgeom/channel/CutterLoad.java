@@ -1,0 +1,365 @@
+package org.neckgeom.channel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What a cutter bears while it cuts a slot as wide as itself: rim speed, chip load, force, bend. Immutable; told step by
+ * step: {@code CutterLoad.of(cutter, wood).feed(speed, turns).pass(depth)}.
+ *
+ * <p>Rim speed {@code pi D n} and chip load {@code f/(n z)} are exact. The rest is an estimate: power {@code k_c a D f},
+ * mean tangential force power over rim speed, and that force at the tip of a stepped cantilever, fluted part with 0.8 of
+ * the diameter (common practice 0.7 to 0.85), shank to the collet. The specific cutting force k_c is 0.055 N/mm2 for
+ * each kg/m3 of density unless {@link Cutting#cuttingForce} tells it: the 32.0 to 37.6 N/mm2 measured on particleboard
+ * (Palubicki, Materials 14, 2021, 2208) over its usual density; solid wood spreads from half to twice that, and a dull
+ * edge doubles it again.
+ */
+public final class CutterLoad implements SaysLengths<CutterLoad> {
+
+    /** Diameter that counts for the bend of the fluted part, as a ratio of the cutter's. */
+    static final double FLUTED_RATIO = 0.8;
+
+    private static final double FORCE_PER_DENSITY = 0.055;
+    private static final double[] LIMIT_DIAMETERS_MM = {25, 50, 64, 75};
+    private static final double[] LIMIT_RPM = {24_000, 18_000, 12_000, 10_000, 10_000};
+    private static final double LEAST_CHIP_MM = 0.05;
+    private static final double GREATEST_CHIP_MM = 0.25;
+
+    private final Cutter cutter;
+    private final double specificForce;
+    private final double feed;
+    private final double turns;
+    private final double depthMm;
+    private final LengthStyle style;
+
+    private CutterLoad(
+            Cutter cutter, double specificForce, double feed, double turns, double depthMm, LengthStyle style) {
+        this.cutter = cutter;
+        this.specificForce = specificForce;
+        this.feed = feed;
+        this.turns = turns;
+        this.depthMm = depthMm;
+        this.style = style;
+    }
+
+    /**
+     * Starts with a cutter and the wood it cuts.
+     *
+     * @param cutter the cutter
+     * @param wood the wood
+     * @return the next step: tell the feed
+     */
+    public static Cutting of(Cutter cutter, Wood wood) {
+        return new Cutting(
+                Objects.requireNonNull(cutter, "cutter"),
+                FORCE_PER_DENSITY * Objects.requireNonNull(wood, "wood").densityKgPerM3());
+    }
+
+    /**
+     * Starts with a cutter and the blank it cuts.
+     *
+     * @param cutter the cutter
+     * @param blank whose wood was told
+     * @return the next step: tell the feed
+     * @throws IllegalArgumentException if the blank's wood was not told
+     */
+    public static Cutting of(Cutter cutter, Blank blank) {
+        return of(
+                cutter,
+                Objects.requireNonNull(blank, "blank")
+                        .wood()
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                "blank must be of a known wood, but none was told: " + blank)));
+    }
+
+    /** A cutter in a wood, not yet fed. */
+    public static final class Cutting implements SaysLengths<Cutting> {
+        private final Cutter cutter;
+        private final double specificForce;
+
+        private Cutting(Cutter cutter, double specificForce) {
+            this.cutter = cutter;
+            this.specificForce = specificForce;
+        }
+
+        /**
+         * Returns the same with a specific cutting force of one's own.
+         *
+         * @param force for each area of chip section, more than 0
+         * @return this step again
+         * @throws IllegalArgumentException if it is not more than 0
+         */
+        public Cutting cuttingForce(Quantity<Pressure> force) {
+            return new Cutting(cutter, HouseUnits.positive(force, ShopUnit.MEGAPASCAL, "specific cutting force"));
+        }
+
+        /**
+         * Returns the cutter fed at a speed.
+         *
+         * @param speed of the feed, more than 0
+         * @param turning of the cutter, more than 0
+         * @return the next step: tell the depth
+         * @throws IllegalArgumentException if one is not more than 0
+         */
+        public Feeding feed(Quantity<Speed> speed, Quantity<Frequency> turning) {
+            return new Feeding(
+                    this,
+                    HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed"),
+                    HouseUnits.positive(turning, ShopUnit.HERTZ, "cutter speed"));
+        }
+
+        @Override
+        public Cutting in(LengthStyle other) {
+            return new Cutting(cutter.in(other), specificForce);
+        }
+
+        /** Returns what is cut with. */
+        @Override
+        public String toString() {
+            return cutter + ", specific cutting force about " + Numbers.fixed(specificForce, 0) + " MPa; tell the feed";
+        }
+    }
+
+    /** A cutter fed at a speed, its depth not yet told. */
+    public static final class Feeding implements SaysLengths<Feeding> {
+        private final Cutting cutting;
+        private final double feed;
+        private final double turns;
+
+        private Feeding(Cutting cutting, double feed, double turns) {
+            this.cutting = cutting;
+            this.feed = feed;
+            this.turns = turns;
+        }
+
+        /**
+         * Returns the load of a pass.
+         *
+         * @param depth of the pass, more than 0, no more than the cutter stands out
+         * @return the load
+         * @throws IllegalArgumentException if the depth is out of its range
+         */
+        public CutterLoad pass(Quantity<Length> depth) {
+            double mm = HouseUnits.mmPositive(depth, "pass depth");
+            Cutter cutter = cutting.cutter;
+            if (!(mm <= cutter.standOutMm())) {
+                throw HouseUnits.refused(
+                        "pass depth",
+                        "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
+                        depth);
+            }
+            return new CutterLoad(cutter, cutting.specificForce, feed, turns, mm, LengthStyle.of(depth));
+        }
+
+        @Override
+        public Feeding in(LengthStyle other) {
+            return new Feeding(cutting.in(other), feed, turns);
+        }
+
+        /** Returns what is cut with and how fast. */
+        @Override
+        public String toString() {
+            return cutting.cutter + ", " + Numbers.fixed(turns * 60, 0) + " rpm, feed "
+                    + Amount.ofHouse(feed, cutting.cutter.style().unitFor(ShopUnit.MM_PER_MINUTE))
+                    + "; tell the depth of the pass";
+        }
+    }
+
+    /**
+     * Returns the speed of the cutter's rim, {@code pi D n}. Exact.
+     *
+     * @return in m/s
+     */
+    public Amount<Speed> rimSpeed() {
+        return Amount.ofHouse(rimMmPerSecond(), ShopUnit.METRE_PER_SECOND);
+    }
+
+    private double rimMmPerSecond() {
+        return CutterForces.rimSpeed(cutter.diameterMm(), turns);
+    }
+
+    /**
+     * Returns what one edge takes a turn, {@code f/(n z)}. Exact.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> chipLoad() {
+        return style.amount(chipMm());
+    }
+
+    private double chipMm() {
+        return CutterForces.chipLoad(feed, turns, cutter.flutes());
+    }
+
+    /**
+     * Returns the power at the cutter, {@code k_c a D f}. Estimate.
+     *
+     * @return in W, half to twice
+     */
+    public Amount<Power> power() {
+        return Amount.ofHouse(powerNmmPerSecond() / 1000, ShopUnit.WATT);
+    }
+
+    private double powerNmmPerSecond() {
+        return CutterForces.power(specificForce, depthMm, cutter.diameterMm(), feed);
+    }
+
+    /**
+     * Returns the mean tangential force, power over rim speed. Estimate.
+     *
+     * @return in N, half to twice
+     */
+    public Amount<Force> force() {
+        return Amount.ofHouse(forceNewton(), ShopUnit.NEWTON);
+    }
+
+    private double forceNewton() {
+        return powerNmmPerSecond() / rimMmPerSecond();
+    }
+
+    /**
+     * Returns how far that force at the tip bends the cutter. Estimate; the collet and the spindle give way as well.
+     *
+     * @return half to twice
+     */
+    public Amount<Length> bend() {
+        return style.amount(bendMm());
+    }
+
+    /**
+     * Returns how far that force at the tip bends the cutter, in mm. Estimate.
+     *
+     * @return mm, half to twice
+     */
+    public double bendMm() {
+        double fluted = Math.min(cutter.fluteLengthMm(), cutter.standOutMm());
+        double shank = cutter.standOutMm() - fluted;
+        return CutterForces.bend(
+                forceNewton(),
+                cutter.material().modulusMPa(),
+                fluted,
+                CutterForces.roundSecondMoment(FLUTED_RATIO * cutter.diameterMm()),
+                shank,
+                CutterForces.roundSecondMoment(cutter.shankMm()));
+    }
+
+    /**
+     * Returns the width of the slot: cutter and runout. Runout widens a slot and does not move its middle.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> slotWidth() {
+        return style.amount(cutter.diameterMm() + cutter.runoutMm());
+    }
+
+    /**
+     * Returns the fastest a cutter of this diameter is usually run: 24,000 rpm to 25 mm, 18,000 to 50, 12,000 to 64,
+     * 10,000 above. Common practice; the figure on the cutter and the machine's instructions come first.
+     *
+     * @return in rpm
+     */
+    public Amount<Frequency> usualFastest() {
+        return ShopUnit.RPM.of(fastestRpm());
+    }
+
+    private double fastestRpm() {
+        int i = 0;
+        while (i < LIMIT_DIAMETERS_MM.length && cutter.diameterMm() > LIMIT_DIAMETERS_MM[i]) {
+            i++;
+        }
+        return LIMIT_RPM[i];
+    }
+
+    /**
+     * Returns what to beware of at this load.
+     *
+     * @return the cautions, the machine's own instructions first
+     */
+    public Cautions cautions() {
+        List<Caution> all = new ArrayList<>();
+        all.add(Cautions.INSTRUCTIONS);
+        if (turns * 60 > fastestRpm() * (1 + 1e-9)) {
+            all.add(new Caution(
+                    "TOO_FAST",
+                    "Slower than " + Numbers.fixed(fastestRpm(), 0) + " rpm with a cutter of " + cutter.diameter(),
+                    "its edges fly off, or it burns; the figure on the cutter comes first"));
+        }
+        if (depthMm > cutter.diameterMm() / 2 * (1 + 1e-9)) {
+            all.add(new Caution(
+                    "PASS_TOO_DEEP",
+                    "This pass is deeper than half the cutter's diameter: take more passes",
+                    Cautions.DEPTH_PER_PASS.why()));
+        }
+        if (chipMm() < LEAST_CHIP_MM) {
+            all.add(new Caution(
+                    "RUBS",
+                    "Feed faster or turn slower: each edge takes " + style.small(chipMm()),
+                    "an edge that takes under 0.05 mm (2 thou) rubs and burns"));
+        } else if (chipMm() > GREATEST_CHIP_MM) {
+            all.add(new Caution(
+                    "BITES",
+                    "Feed slower: each edge takes " + style.small(chipMm()),
+                    "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
+        }
+        all.add(Cautions.CLIMB_FEED);
+        all.add(Cautions.DUST);
+        return Cautions.of(all);
+    }
+
+    @Override
+    public CutterLoad in(LengthStyle other) {
+        return new CutterLoad(cutter.in(other), specificForce, feed, turns, depthMm, other);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CutterLoad that
+                && cutter.equals(that.cutter)
+                && Double.compare(specificForce, that.specificForce) == 0
+                && Double.compare(feed, that.feed) == 0
+                && Double.compare(turns, that.turns) == 0
+                && Double.compare(depthMm, that.depthMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(cutter, specificForce, feed, turns, depthMm);
+    }
+
+    /** Returns the load in rows, estimates marked, and what is out of the usual. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Cutter load, " + style.brief(cutter.diameterMm()) + " cutter, pass "
+                        + style.inTables().brief(depthMm))
+                .row("rim speed", Numbers.fixed(rimMmPerSecond() / 1000, 1) + " m/s")
+                .row("chip load", style.small(chipMm()) + " an edge")
+                .row("slot width", style.brief(cutter.diameterMm() + cutter.runoutMm()))
+                .row("force", "about " + Numbers.fixed(forceNewton(), 1) + " N (estimate, half to twice)")
+                .row("power", "about " + Numbers.fixed(powerNmmPerSecond() / 1000, 0) + " W (estimate)")
+                .row("bend", "about " + style.small(bendMm()) + " at the tip (estimate)");
+        for (Caution caution : cautions()) {
+            if (caution.code().matches("TOO_FAST|PASS_TOO_DEEP|RUBS|BITES")) {
+                report.note(caution.toString());
+            }
+        }
+        return report.toString();
+    }
+}

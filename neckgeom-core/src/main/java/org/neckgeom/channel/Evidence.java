@@ -1,0 +1,53 @@
+package org.neckgeom.channel;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a record of trial cuts and fence moves shows. Lengths in mm. Immutable.
+ *
+ * @param state of the setting; null where no cut shows it yet
+ * @param before the state before the last cut; null where it was the first
+ * @param isRead whether the last step was a cut, so that it can be read again
+ * @param readingsOfLastCut how many times the last cut has been read
+ * @param isEachWallReadTwice whether each wall of the last cut was read more than once
+ * @param cuts since the start, or since the fence was lost
+ * @param isWarned whether the last cut closes with a warning
+ * @param isPieceMissing whether the last cut has walls alone and is to be judged in a blank
+ * @param readingVariance of the last cut's readings
+ * @param biasVariance of what every reading shares and nothing cancels
+ * @param contradiction what contradicts what; null where nothing does
+ * @param lastClosure the check of the last cut's readings; null before the first
+ * @param closures the check of each cut's readings, in the order of the record
+ * @param notes what was left out, and why
+ */
+record Evidence(
+        @Nullable SettingState state,
+        @Nullable SettingState before,
+        boolean isRead,
+        int readingsOfLastCut,
+        boolean isEachWallReadTwice,
+        int cuts,
+        boolean isWarned,
+        boolean isPieceMissing,
+        double readingVariance,
+        double biasVariance,
+        SlotVerdict.@Nullable Contradiction contradiction,
+        @Nullable Closure lastClosure,
+        List<Closure> closures,
+        List<String> notes) {
+
+    /** The decision's step where the record itself decides. */
+    SlotVerdict.Step step(SlotVerdict.Step chosen) {
+        if (contradiction == null) {
+            return isPieceMissing ? SlotVerdict.Step.MEASURE_PIECE : chosen;
+        }
+        return switch (contradiction) {
+            case READINGS -> SlotVerdict.Step.READ_AGAIN;
+            case DIRECTION -> SlotVerdict.Step.CHECK_MOVE;
+            case SETTING ->
+                readingsOfLastCut > 1 || isEachWallReadTwice ? SlotVerdict.Step.TRIAL_CUT : SlotVerdict.Step.READ_AGAIN;
+            case FENCE_LOST -> SlotVerdict.Step.CANNOT;
+        };
+    }
+}

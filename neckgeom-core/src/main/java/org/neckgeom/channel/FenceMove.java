@@ -1,0 +1,286 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * How far the fence is to be moved and which way, such as {@code fence away from the cutter by 0.710 mm}. Immutable.
+ *
+ * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
+ * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
+ */
+public final class FenceMove implements SaysLengths<FenceMove> {
+
+    /** The most leaves in a stack unless told: more bind and spring. */
+    public static final int USUAL_LEAVES = 4;
+
+    private final double offsetMm;
+    private final double uncertaintyMm;
+    private final double settingUncertaintyMm;
+    private final @Nullable Closure contradiction;
+    private final LengthStyle style;
+
+    private FenceMove(
+            double offsetMm,
+            double uncertaintyMm,
+            double settingUncertaintyMm,
+            @Nullable Closure contradiction,
+            LengthStyle style) {
+        this.offsetMm = offsetMm;
+        this.uncertaintyMm = uncertaintyMm;
+        this.settingUncertaintyMm = settingUncertaintyMm;
+        this.contradiction = contradiction;
+        this.style = style;
+    }
+
+    /**
+     * Returns the move that takes an offset away.
+     *
+     * @param offset of the slot
+     * @return the move, as uncertain as the offset
+     */
+    public static FenceMove of(Offset offset) {
+        return new FenceMove(
+                Objects.requireNonNull(offset, "offset").amountMm(), offset.uncertaintyMm(), 0, null, offset.style());
+    }
+
+    static FenceMove refused(Offset offset, Closure contradiction) {
+        return new FenceMove(offset.amountMm(), offset.uncertaintyMm(), 0, contradiction, offset.style());
+    }
+
+    /**
+     * Returns a move toward the cutter, as it was made or is to be made.
+     *
+     * @param size of the move at the cutter, 0 or more
+     * @return the move
+     * @throws IllegalArgumentException if the size is below 0
+     */
+    public static FenceMove toward(Quantity<Length> size) {
+        return made(HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
+    }
+
+    /**
+     * Returns a move away from the cutter, as it was made or is to be made.
+     *
+     * @param size of the move at the cutter, 0 or more
+     * @return the move
+     * @throws IllegalArgumentException if the size is below 0
+     */
+    public static FenceMove away(Quantity<Length> size) {
+        return made(-HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
+    }
+
+    static FenceMove made(double towardMm, double settingUncertaintyMm, LengthStyle style) {
+        return new FenceMove(towardMm + 0.0, 0, settingUncertaintyMm, null, style);
+    }
+
+    /**
+     * Returns this move with what it was set by, such as feeler gauges, known only so well. How well a fence repeats by hand is
+     * the bench's, and is not counted here.
+     *
+     * @param atTheCutter standard uncertainty of the move at the cutter, 0 or more
+     * @return the move
+     */
+    public FenceMove settingUncertainty(Quantity<Length> atTheCutter) {
+        double u = HouseUnits.mmNotNegative(atTheCutter, "setting uncertainty");
+        return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style);
+    }
+
+    /**
+     * Returns how far the fence goes toward the cutter, in mm.
+     *
+     * @return mm, positive toward the cutter, negative away from it
+     * @throws ArithmeticException if no move is advised
+     */
+    public double towardMm() {
+        requireAdvice();
+        return offsetMm;
+    }
+
+    /**
+     * Returns the standard uncertainty of what the move was set by, in mm at the cutter.
+     *
+     * @return mm, 0 where none was given
+     */
+    public double settingUncertaintyMm() {
+        return settingUncertaintyMm;
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
+    /**
+     * Returns whether a move is advised at all.
+     *
+     * @return false when the readings contradict each other
+     */
+    public boolean isAdvised() {
+        return contradiction == null;
+    }
+
+    /**
+     * Returns the size of the move.
+     *
+     * @return 0 or more
+     * @throws ArithmeticException if no move is advised
+     */
+    public Amount<Length> amount() {
+        return style.amount(amountMm());
+    }
+
+    /**
+     * Returns the size of the move in mm.
+     *
+     * @return mm, 0 or more
+     * @throws ArithmeticException if no move is advised
+     */
+    public double amountMm() {
+        requireAdvice();
+        return Math.abs(offsetMm);
+    }
+
+    /**
+     * Returns the standard uncertainty of the move that is needed.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style.amount(uncertaintyMm);
+    }
+
+    /**
+     * Returns which way the fence goes.
+     *
+     * @return true toward the cutter, false away from it
+     * @throws ArithmeticException if no move is advised
+     */
+    public boolean isTowardTheCutter() {
+        requireAdvice();
+        return offsetMm > 0;
+    }
+
+    /**
+     * Returns the leaves for the move, at most {@link #USUAL_LEAVES} of them.
+     *
+     * @param set the leaves at hand
+     * @return the nearest stack
+     * @throws ArithmeticException if no move is advised
+     */
+    public LeafStack leaves(FeelerSet set) {
+        return leaves(set, USUAL_LEAVES);
+    }
+
+    /**
+     * Returns the leaves for the move.
+     *
+     * @param set the leaves at hand
+     * @param most the most leaves in the stack, 1 to 6
+     * @return the nearest stack
+     * @throws ArithmeticException if no move is advised
+     * @throws IllegalArgumentException if most is out of its range
+     */
+    public LeafStack leaves(FeelerSet set, int most) {
+        return LeafStack.nearest(
+                Objects.requireNonNull(set, "set"),
+                checkedMost(most),
+                amountMm(),
+                uncertaintyMm,
+                1,
+                offsetMm > 0,
+                style);
+    }
+
+    static int checkedMost(int most) {
+        if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
+            throw new IllegalArgumentException(
+                    "leaves in a stack must be 1 to " + LeafSearch.MOST_LEAVES + ", but were " + most);
+        }
+        return most;
+    }
+
+    /**
+     * Returns how leaves and a stop block behind the fence make the move. Common practice.
+     *
+     * @return a sentence
+     * @throws ArithmeticException if no move is advised
+     */
+    public String handling() {
+        return isTowardTheCutter()
+                ? "clamp a block against the fence's back, draw the fence off it, put the leaves between, push it back"
+                        + " onto them"
+                : "put the leaves behind the fence and clamp a block over them, take them out, push the fence back onto"
+                        + " the block";
+    }
+
+    /**
+     * Returns the gap to set at the fence's stop block: the move itself for a fence that slides, the block's share of
+     * it for one that pivots at one end.
+     *
+     * @param fence the fence
+     * @return the gap
+     * @throws ArithmeticException if no move is advised
+     */
+    public StopGap at(Fence fence) {
+        return new StopGap(
+                amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style);
+    }
+
+    /**
+     * Returns the same move, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the move
+     */
+    @Override
+    public FenceMove in(LengthStyle style) {
+        return new FenceMove(
+                offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction, Objects.requireNonNull(style, "style"));
+    }
+
+    private void requireAdvice() {
+        if (!isAdvised()) {
+            throw new ArithmeticException(refusal());
+        }
+    }
+
+    private String refusal() {
+        return Objects.requireNonNull(contradiction, "contradiction").in(style).objection();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FenceMove that
+                && Double.compare(offsetMm, that.offsetMm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && Double.compare(settingUncertaintyMm, that.settingUncertaintyMm) == 0
+                && Objects.equals(contradiction, that.contradiction);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction);
+    }
+
+    /** Returns it in words, such as {@code fence away from the cutter by 0.710 mm}. */
+    @Override
+    public String toString() {
+        if (!isAdvised()) {
+            return "no move advised: " + refusal();
+        }
+        if (offsetMm == 0) {
+            return "fence stays where it is";
+        }
+        String move = "fence " + (offsetMm > 0 ? "toward the cutter" : "away from the cutter") + " by "
+                + style.text(Math.abs(offsetMm), uncertaintyMm);
+        return Math.abs(offsetMm) < uncertaintyMm ? move + ", less than its own uncertainty" : move;
+    }
+}

@@ -1,0 +1,112 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * What a split fence does whose halves are out of line by s: where along the piece the slot shifts, and by how much.
+ * Immutable.
+ *
+ * <p>The edge is pressed home at the cutter, in the middle of the gap 2 h. With the outfeed half standing proud, the slot
+ * shifts toward the fence by {@code s M/(M + h)} once the leading end is past the gap, M what is still to come or the infeed
+ * half's reach, whichever is less; lying back, it shifts away by {@code |s| h/(h + K)}, K what is past or the outfeed half's
+ * reach. The first h has no shift, the last h the whole step. Exact for a straight edge. A one-piece fence has no step, and
+ * its angle has no say for one round cutter.
+ */
+public final class FenceStep implements SaysLengths<FenceStep> {
+
+    private final Fence fence;
+    private final double lengthMm;
+    private final LengthStyle style;
+
+    private FenceStep(Fence fence, double lengthMm, LengthStyle style) {
+        this.fence = fence;
+        this.lengthMm = lengthMm;
+        this.style = style;
+    }
+
+    /**
+     * Returns what a fence's step does to a piece.
+     *
+     * @param fence with the cutter at the middle of its length
+     * @param pieceLength length of the piece, more than the gap between the fence's halves
+     * @return the shifts along the piece
+     * @throws IllegalArgumentException if a length is out of its range
+     */
+    public static FenceStep of(Fence fence, Quantity<Length> pieceLength) {
+        double length = HouseUnits.mmPositive(pieceLength, "piece length");
+        if (!(length > Objects.requireNonNull(fence, "fence").gapMm())) {
+            throw HouseUnits.refused(
+                    "piece length",
+                    "more than the fence's gap of " + fence.style().brief(fence.gapMm()),
+                    pieceLength);
+        }
+        return new FenceStep(fence, length, LengthStyle.of(pieceLength));
+    }
+
+    /**
+     * Returns how far the slot is shifted at a place of the piece.
+     *
+     * @param fromLeadingEnd distance from the leading end, 0 to the piece's length
+     * @return the shift, positive away from the fence
+     * @throws IllegalArgumentException if the place is not on the piece
+     */
+    public Offset at(Quantity<Length> fromLeadingEnd) {
+        double mm = HouseUnits.mmNotNegative(fromLeadingEnd, "distance from the leading end");
+        if (!(mm <= lengthMm)) {
+            throw HouseUnits.refused(
+                    "distance from the leading end",
+                    "no more than the piece's " + style.brief(lengthMm),
+                    fromLeadingEnd);
+        }
+        return shift(mm);
+    }
+
+    private Offset shift(double alongMm) {
+        double half = fence.lengthMm() / 2;
+        Riding riding = new Riding(0, lengthMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null);
+        return Offset.ofMm(-riding.at(alongMm), 0, style);
+    }
+
+    @Override
+    public FenceStep in(LengthStyle other) {
+        return new FenceStep(fence, lengthMm, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FenceStep that
+                && fence.equals(that.fence)
+                && Double.compare(lengthMm, that.lengthMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(fence, lengthMm);
+    }
+
+    /** Returns the shifts at the ends and in the middle, and where to read a trial cut. */
+    @Override
+    public String toString() {
+        double stepMm = fence.outOfLineMm();
+        if (stepMm == 0) {
+            return "no step: the slot runs straight";
+        }
+        double in = Math.min(fence.gapMm() / 2, lengthMm / 2);
+        return Report.titled("halves out of line by " + style.text(Math.abs(stepMm)) + ", outfeed "
+                        + (stepMm > 0 ? "proud" : "lying back"))
+                .row("first end", shift(0))
+                .row("then", shift(in))
+                .row("middle", shift(lengthMm / 2))
+                .row("last end", shift(lengthMm))
+                .note("over the first and last " + style.brief(in) + " press against the half that carries")
+                .note("read a trial cut in the middle of a piece as long as the neck, or bring the halves into line")
+                .toString();
+    }
+}

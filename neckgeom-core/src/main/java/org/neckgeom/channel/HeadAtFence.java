@@ -1,0 +1,203 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * A neck at the fence whose head is already on and in the way: what has to stand between shaft and fence, what happens
+ * without it, and what a veneer on the head does to the depth. Immutable.
+ *
+ * <p>A head of length L_h, seen in plan {@code L = L_h cos(pitch)}, of width W_h at its tip, swung by tau toward the
+ * fence, stands proud of the shaft's edge by {@code p = L sin tau + (W_h/2) cos tau - W_s/2} at its tip's corner, which
+ * lies {@code L cos tau - (W_h/2) sin tau} in front of the nut, and by {@code (W_0/2) cos tau - W_s/2} at its corner by the
+ * nut, W_0 its width there. It is as wide there as at its widest until {@link #outline} gives both widths. Exact for a side
+ * that is straight between its corners. The fence is taken to be on the side the head is swung to until
+ * {@link #fenceOnTheOtherSide}.
+ */
+public final class HeadAtFence implements SaysLengths<HeadAtFence> {
+
+    private final Head head;
+    private final double atNut;
+    private final Blank blank;
+    private final Fence fence;
+    private final boolean otherSide;
+    private final LengthStyle style;
+
+    private HeadAtFence(Head head, double atNut, Blank blank, Fence fence, boolean otherSide, LengthStyle style) {
+        this.head = head;
+        this.atNut = atNut;
+        this.blank = blank;
+        this.fence = fence;
+        this.otherSide = otherSide;
+        this.style = style;
+    }
+
+    /**
+     * Returns a neck at the fence.
+     *
+     * @param head the head, ears and all
+     * @param blank the shaft, from the nut line to its heel end
+     * @param fence with the cutter at the middle of its length
+     * @return the neck at the fence
+     */
+    public static HeadAtFence of(Head head, Blank blank, Fence fence) {
+        return new HeadAtFence(
+                        Objects.requireNonNull(head, "head"),
+                        head.widthMm(),
+                        Objects.requireNonNull(blank, "blank"),
+                        Objects.requireNonNull(fence, "fence"),
+                        false,
+                        blank.style())
+                .in(blank.style());
+    }
+
+    /**
+     * Returns the same with the head's own outline, straight from its width at the nut line to that at its tip.
+     *
+     * @param atNutLine width there, more than 0
+     * @param atTip width there, more than 0
+     * @return the neck at the fence
+     */
+    public HeadAtFence outline(Quantity<Length> atNutLine, Quantity<Length> atTip) {
+        double nut = HouseUnits.mmPositive(atNutLine, "head width at the nut line");
+        double tip = HouseUnits.mmPositive(atTip, "head width at the tip");
+        return new HeadAtFence(head.width(head.style().amount(tip)), nut, blank, fence, otherSide, style);
+    }
+
+    /**
+     * Returns the same with the fence on the side the head is swung away from.
+     *
+     * @return the neck at the fence
+     */
+    public HeadAtFence fenceOnTheOtherSide() {
+        return new HeadAtFence(head, atNut, blank, fence, !otherSide, style);
+    }
+
+    /**
+     * Returns how far the head stands proud of the shaft's edge on the fence side.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> proud() {
+        return style.amount(Math.max(0, proudMm()));
+    }
+
+    private double proudMm() {
+        double[] side = side();
+        return Math.max(side[HeadContact.NUT_PROUD], side[HeadContact.TIP_PROUD]);
+    }
+
+    private double swing() {
+        double size = Math.abs(head.swingRad());
+        return otherSide ? -size : size;
+    }
+
+    private double[] side() {
+        return HeadContact.side(head, atNut, swing(), blank.widthMm() / 2);
+    }
+
+    private double shaftLength() {
+        return blank.lengthMm() - blank.nutFromHeadEndMm();
+    }
+
+    /**
+     * Returns the parallel spacer that keeps the head off the fence.
+     *
+     * @param clearance between head and fence, more than 0
+     * @return the spacer
+     * @throws IllegalArgumentException if the clearance is not more than 0
+     */
+    public Spacer spacer(Quantity<Length> clearance) {
+        double mm = HouseUnits.mmPositive(clearance, "clearance");
+        double proud = Math.max(0, proudMm());
+        return new Spacer(proud, mm, shaftLength(), style);
+    }
+
+    /**
+     * Returns what happens without a spacer: the neck rides on one of the head's corners and on its shaft.
+     *
+     * @return the slot's skew and offset along the neck
+     */
+    public HeadSkew skew() {
+        return new HeadSkew(side(), shaftLength(), fence, style);
+    }
+
+    /**
+     * Returns what the head's own veneer does to the depth of the slot.
+     *
+     * @return how the neck rocks
+     */
+    public Rocking rocking() {
+        return rocking(head.veneerMm(), head.veneerShortOfNutMm());
+    }
+
+    /**
+     * Returns what a veneer on the head would do to the depth of the slot.
+     *
+     * @param thickness of the veneer, 0 or more
+     * @param shortOfNut how far before the nut line it stops, along the head's face, 0 or more
+     * @return how the neck rocks
+     * @throws IllegalArgumentException if a length is below 0
+     */
+    public Rocking rocking(Quantity<Length> thickness, Quantity<Length> shortOfNut) {
+        return rocking(
+                HouseUnits.mmNotNegative(thickness, "head veneer"),
+                HouseUnits.mmNotNegative(shortOfNut, "veneer's distance from the nut line"));
+    }
+
+    private Rocking rocking(double thickness, double shortOfNut) {
+        return new Rocking(
+                HeadContact.veneerHeight(thickness, head.pitchRad(), shortOfNut),
+                HeadContact.veneerReach(thickness, head.pitchRad(), shortOfNut),
+                shaftLength(),
+                style);
+    }
+
+    /**
+     * Returns the same, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the neck at the fence
+     */
+    @Override
+    public HeadAtFence in(LengthStyle style) {
+        return new HeadAtFence(head.in(style), atNut, blank.in(style), fence.in(style), otherSide, style);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeadAtFence that
+                && head.equals(that.head)
+                && Double.compare(atNut, that.atNut) == 0
+                && blank.equals(that.blank)
+                && fence.equals(that.fence)
+                && otherSide == that.otherSide;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(head, atNut, blank, fence, otherSide);
+    }
+
+    /** Returns what is in the way. */
+    @Override
+    public String toString() {
+        return Report.titled(
+                        proudMm() > 0
+                                ? "Head stands proud of the shaft by " + style.text(proudMm())
+                                : "Head stays inside the shaft's edge")
+                .row("head", head)
+                .row("blank", blank)
+                .row("fence", fence)
+                .toString();
+    }
+}

@@ -1,0 +1,300 @@
+package org.neckgeom.channel;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Length;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The leaves that come nearest a wanted gap, each used at most once, such as {@code 0.70 leaf, 0.010 mm short}.
+ * Immutable.
+ *
+ * <p>Exact: no other stack of as many leaves or fewer is nearer, and none as near has fewer leaves. The leaves'
+ * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
+ * sqrt(3), as nothing is known of it but its limits.
+ */
+public final class LeafStack implements SaysLengths<LeafStack> {
+
+    /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
+    static final double FINE_ENOUGH_MM = 0.02;
+
+    /** A sheet of paper, common practice, from memory: measure it. */
+    private static final double PAPER_MM = 0.1;
+
+    private static final int MOST_MOVES = 9;
+
+    private final FeelerSet set;
+    private final int most;
+    private final double[] leavesMm;
+    private final double wantedMm;
+    private final double wantedUncertaintyMm;
+    private final double uncertaintyMm;
+    private final double ratio;
+    private final boolean toward;
+    private final LengthStyle style;
+
+    private LeafStack(
+            FeelerSet set,
+            int most,
+            double[] leavesMm,
+            double wantedMm,
+            double wantedUncertaintyMm,
+            double ratio,
+            boolean toward,
+            LengthStyle style) {
+        this.set = set;
+        this.most = most;
+        this.leavesMm = leavesMm;
+        this.wantedMm = wantedMm;
+        this.wantedUncertaintyMm = wantedUncertaintyMm;
+        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
+        this.ratio = ratio;
+        this.toward = toward;
+        this.style = style;
+    }
+
+    /**
+     * Finds the stack.
+     *
+     * @param set the leaves at hand
+     * @param most the most leaves in a stack
+     * @param wantedMm the gap in mm, 0 or more
+     * @param wantedUncertaintyMm its standard uncertainty: a residual inside twice this is left alone
+     * @param ratio how much the gap changes for a move of 1 at the cutter
+     * @param toward whether the fence goes toward the cutter, which decides the order of a swap
+     * @param style how lengths are printed
+     */
+    static LeafStack nearest(
+            FeelerSet set,
+            int most,
+            double wantedMm,
+            double wantedUncertaintyMm,
+            double ratio,
+            boolean toward,
+            LengthStyle style) {
+        double[] all = set.leavesMm();
+        int[] places = LeafSearch.nearest(all, wantedMm, most);
+        return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, ratio, toward, style);
+    }
+
+    /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
+    static double nearestMm(FeelerSet set, double gapMm) {
+        double[] all = set.leavesMm();
+        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, FenceMove.USUAL_LEAVES)))
+                .sum();
+    }
+
+    /**
+     * Returns the move at the cutter that this stack makes: its height for a fence that slides, the cutter's share of it where the
+     * stack is set at the stop block of a pivoting fence.
+     *
+     * @return the move, with the gauges' uncertainty
+     */
+    public FenceMove atCutter() {
+        double move = heightMm() / ratio;
+        return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style);
+    }
+
+    private String farther() {
+        double[] all = set.leavesMm();
+        double wanted = wantedMm;
+        double residual = residualMm();
+        double[] thick = all.clone();
+        Arrays.sort(thick);
+        double[] top = Arrays.copyOfRange(thick, Math.max(0, thick.length - most), thick.length);
+        double reach = Arrays.stream(top).sum();
+        if (wanted > reach) {
+            int full = (int) Math.min(MOST_MOVES, Math.floor(wanted / reach));
+            if (full == MOST_MOVES) {
+                return "too far for leaves: move the fence by a rule first, then cut and read another trial piece";
+            }
+            double[] rest = pick(all, LeafSearch.nearest(all, wanted - full * reach, most));
+            double left = wanted - full * reach - Arrays.stream(rest).sum();
+            return "in " + (full + 1) + " moves: " + (full > 1 ? full + " times " : "") + names(top) + ", then "
+                    + names(rest) + residual(left);
+        }
+        LeafSwap swap = LeafSwap.nearest(all, wanted);
+        double[] taken = pick(all, swap.taken());
+        double[] put = pick(all, swap.put());
+        double left = wanted - Arrays.stream(taken).sum() + Arrays.stream(put).sum();
+        String paper = "paper or tape, measured (about " + style.small(PAPER_MM) + "), makes up for it"
+                + (residual > 0 ? "" : " on a thinner stack");
+        if (!(Math.abs(left) < Math.abs(residual) - 1e-9)) {
+            return paper;
+        }
+        double[] first = toward ? put : taken;
+        double[] second = toward ? taken : put;
+        return "in two moves: set the block over " + names(first) + ", then put " + names(second) + " in its place"
+                + residual(left) + "; or " + paper;
+    }
+
+    private static double[] pick(double[] all, int[] places) {
+        double[] picked = new double[places.length];
+        for (int i = 0; i < places.length; i++) {
+            picked[i] = all[places[i]];
+        }
+        Arrays.sort(picked);
+        return picked;
+    }
+
+    /**
+     * Returns the leaves of the stack.
+     *
+     * @return thinnest first; empty when no leaf at all is nearest
+     */
+    public List<Amount<Length>> leaves() {
+        List<Amount<Length>> leaves = new ArrayList<>();
+        for (double leaf : leavesMm) {
+            leaves.add(set.style().amount(leaf));
+        }
+        return List.copyOf(leaves);
+    }
+
+    /**
+     * Returns what was wanted.
+     *
+     * @return the gap, 0 or more
+     */
+    public Amount<Length> wanted() {
+        return style.amount(wantedMm);
+    }
+
+    /**
+     * Returns the height of the stack.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> height() {
+        return style.amount(heightMm());
+    }
+
+    /**
+     * Returns the height of the stack in mm.
+     *
+     * @return mm, 0 or more
+     */
+    public double heightMm() {
+        return Arrays.stream(leavesMm).sum();
+    }
+
+    /**
+     * Returns what the stack leaves undone.
+     *
+     * @return wanted less height: positive when the stack is short
+     */
+    public Amount<Length> residual() {
+        return style.amount(residualMm());
+    }
+
+    /**
+     * Returns what the stack leaves undone, in mm.
+     *
+     * @return mm, wanted less height: positive when the stack is short
+     */
+    public double residualMm() {
+        return wantedMm - heightMm();
+    }
+
+    /**
+     * Returns the standard uncertainty of the stack's height, from the leaves' tolerances.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style.amount(uncertaintyMm);
+    }
+
+    /**
+     * Returns the standard uncertainty of the stack's height in mm.
+     *
+     * @return mm, 0 or more
+     */
+    public double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    /**
+     * Returns whether the stack comes close: its residual is no more than twice the standard uncertainty of the wanted
+     * move and the stack together, or than 0.02 mm, finer than which no fence is set by hand (common practice).
+     *
+     * @return true when nothing more needs doing
+     */
+    public boolean isClose() {
+        double u = StrictMath.hypot(wantedUncertaintyMm, uncertaintyMm);
+        return Math.abs(residualMm()) <= Math.max(FINE_ENOUGH_MM, 2 * u) + 1e-9;
+    }
+
+    /**
+     * Returns what to do when no stack comes close: several moves, two stacks one after the other, or paper.
+     *
+     * @return a sentence, empty when the stack is close
+     */
+    public String remedy() {
+        return isClose() ? "" : farther();
+    }
+
+    @Override
+    public LeafStack in(LengthStyle other) {
+        return nearest(set, most, wantedMm, wantedUncertaintyMm, ratio, toward, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LeafStack that
+                && Arrays.equals(leavesMm, that.leavesMm)
+                && Double.compare(wantedMm, that.wantedMm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && Double.compare(ratio, that.ratio) == 0
+                && toward == that.toward;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(Arrays.hashCode(leavesMm), wantedMm, uncertaintyMm, ratio, toward);
+    }
+
+    /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
+    @Override
+    public String toString() {
+        String stack = names(leavesMm) + residual(residualMm()) + Words.uncertainty(uncertaintyMm, style);
+        return isClose() ? stack : stack + "\n  " + farther();
+    }
+
+    /** Leaves as stamped; where the move is told in another unit, their height in that one as well. */
+    private String names(double[] leaves) {
+        if (leaves.length == 0) {
+            return "no leaf";
+        }
+        LengthStyle stamped = set.style();
+        boolean alike = stamped.unit().symbol().equals(style.unit().symbol());
+        String unit = alike ? "" : stamped.unit().symbol() + " ";
+        return Arrays.stream(leaves)
+                        .mapToObj(leaf -> leafName(stamped.unit().fromHouse(leaf), stamped))
+                        .collect(Collectors.joining(" + "))
+                + " " + unit + (leaves.length == 1 ? "leaf" : "leaves")
+                + (alike ? "" : " (" + style.text(Arrays.stream(leaves).sum()) + ")");
+    }
+
+    /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */
+    private static String leafName(double value, LengthStyle stamped) {
+        int places = stamped == LengthStyle.MILLIMETRES ? 2 : 3;
+        String exact = Numbers.trimmed(value, 5);
+        String usual = Numbers.fixed(value, places);
+        return exact.length() > usual.length() ? exact : usual;
+    }
+
+    private String residual(double mm) {
+        String size = style.text(Math.abs(mm));
+        if (Math.abs(mm) < 5e-7) {
+            return ", exact";
+        }
+        return ", " + size + (mm > 0 ? " short" : " over");
+    }
+}

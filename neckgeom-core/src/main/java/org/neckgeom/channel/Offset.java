@@ -1,0 +1,198 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import java.util.regex.Pattern;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * How far a slot's middle lies from the middle of the piece, with its standard uncertainty, such as
+ * {@code slot 0.710 mm nearer the fence, u 0.014 mm}. Positive when the slot lies too far from the fence, negative
+ * when it lies too near. Immutable.
+ *
+ * <p>{@code centring.offset()} is an {@code Offset}; the quantity in it, for JSR 385 code, is {@link #amount()}, and the
+ * value with its uncertainty and degrees of freedom {@link #estimate()}.
+ */
+public final class Offset implements SaysLengths<Offset> {
+
+    private static final double SQRT_2 = Math.sqrt(2);
+    private static final Pattern PRINTS_AS_NOTHING = Pattern.compile("^0(\\.0*)? ");
+
+    private final double mm;
+    private final double uncertaintyMm;
+    private final Background background;
+
+    /** What few ask an offset for, in an object of its own: an offset then fits 32 bytes, of which many are kept. */
+    record Background(double degreesOfFreedom, LengthStyle style) {
+
+        private static final Background MILLIMETRES = new Background(Double.POSITIVE_INFINITY, LengthStyle.MILLIMETRES);
+        private static final Background INCHES = new Background(Double.POSITIVE_INFINITY, LengthStyle.DECIMAL_INCHES);
+
+        static Background of(double degreesOfFreedom, LengthStyle style) {
+            if (degreesOfFreedom == Double.POSITIVE_INFINITY && style == LengthStyle.MILLIMETRES) {
+                return MILLIMETRES;
+            }
+            return degreesOfFreedom == Double.POSITIVE_INFINITY && style == LengthStyle.DECIMAL_INCHES
+                    ? INCHES
+                    : new Background(degreesOfFreedom, style);
+        }
+    }
+
+    /** Takes zeros without a sign. */
+    Offset(double mm, double uncertaintyMm, Background background) {
+        this.mm = mm;
+        this.uncertaintyMm = uncertaintyMm;
+        this.background = background;
+    }
+
+    /**
+     * Returns an offset.
+     *
+     * @param offset signed, positive when the slot lies too far from the fence; finite
+     * @param uncertainty its standard uncertainty, 0 or more; 0 when none is stated
+     * @return the offset, printed in the unit of the first length
+     * @throws IllegalArgumentException if a length is out of its range or not finite
+     */
+    public static Offset of(Quantity<Length> offset, Quantity<Length> uncertainty) {
+        return ofMm(
+                HouseUnits.mm(offset, "offset"),
+                HouseUnits.mmNotNegative(uncertainty, "uncertainty"),
+                LengthStyle.of(offset));
+    }
+
+    /**
+     * Returns the offset that two walls show: {@code e = (a - b)/2}, {@code u = u_r/sqrt(2)}. Exact. The shortest way where
+     * nothing else was read; {@link Centring} checks the readings as well.
+     *
+     * @param fenceWall a, wood left on the fence side, more than 0
+     * @param farWall b, wood left on the far side, more than 0
+     * @param readWithin u_r, standard uncertainty of one reading, 0 or more
+     * @return the offset, printed in the unit of the first length
+     * @throws IllegalArgumentException if a length is out of its range or not finite
+     */
+    public static Offset fromWalls(Quantity<Length> fenceWall, Quantity<Length> farWall, Quantity<Length> readWithin) {
+        double a = HouseUnits.mmPositive(fenceWall, "fence wall");
+        double b = HouseUnits.mmPositive(farWall, "far wall");
+        double u = HouseUnits.mmNotNegative(readWithin, "repeatability");
+        return new Offset((a - b) / 2, u / SQRT_2, Background.of(Double.POSITIVE_INFINITY, LengthStyle.of(fenceWall)));
+    }
+
+    static Offset ofMm(double mm, double uncertaintyMm, LengthStyle style) {
+        return ofMm(mm, uncertaintyMm, Double.POSITIVE_INFINITY, style);
+    }
+
+    static Offset ofMm(double mm, double uncertaintyMm, double degreesOfFreedom, LengthStyle style) {
+        return new Offset(mm + 0.0, uncertaintyMm + 0.0, Background.of(degreesOfFreedom, style));
+    }
+
+    /**
+     * Returns the offset as an estimate: its value, standard uncertainty and degrees of freedom.
+     *
+     * @return the estimate
+     */
+    public Estimate<Length> estimate() {
+        return Estimate.ofHouse(mm, uncertaintyMm, degreesOfFreedom(), style().unit());
+    }
+
+    double degreesOfFreedom() {
+        return background.degreesOfFreedom();
+    }
+
+    /**
+     * Returns the offset, positive when the slot lies too far from the fence.
+     *
+     * @return the signed offset
+     */
+    public Amount<Length> amount() {
+        return style().amount(mm);
+    }
+
+    /**
+     * Returns the offset in mm, positive when the slot lies too far from the fence.
+     *
+     * @return mm
+     */
+    public double amountMm() {
+        return mm;
+    }
+
+    /**
+     * Returns how far off the slot is, whichever way.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> size() {
+        return style().amount(Math.abs(mm));
+    }
+
+    /**
+     * Returns the standard uncertainty of the offset; 0 when none was stated.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style().amount(uncertaintyMm);
+    }
+
+    /**
+     * Returns the standard uncertainty of the offset in mm; 0 when none was stated.
+     *
+     * @return mm, 0 or more
+     */
+    public double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    /**
+     * Returns whether the slot lies too near the fence.
+     *
+     * @return true for a negative offset
+     */
+    public boolean isNearerTheFence() {
+        return mm < 0;
+    }
+
+    /**
+     * Returns the same offset, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the offset
+     */
+    @Override
+    public Offset in(LengthStyle style) {
+        return ofMm(mm, uncertaintyMm, degreesOfFreedom(), Objects.requireNonNull(style, "style"));
+    }
+
+    LengthStyle style() {
+        return background.style();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Offset that
+                && Double.compare(mm, that.mm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
+                && Double.compare(degreesOfFreedom(), that.degreesOfFreedom()) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(mm, uncertaintyMm, degreesOfFreedom());
+    }
+
+    /** Returns it in words, such as {@code slot 0.710 mm nearer the fence, u 0.014 mm}. */
+    @Override
+    public String toString() {
+        String size = style().text(Math.abs(mm), uncertaintyMm);
+        // What rounds to nothing has no side.
+        String where = PRINTS_AS_NOTHING.matcher(size).find()
+                ? "slot in the middle"
+                : "slot " + size + (mm < 0 ? " nearer the fence" : " farther from the fence");
+        return where + Words.uncertainty(uncertaintyMm, style());
+    }
+}

@@ -1,0 +1,96 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * One pass of a slot: what it takes off and the cutter's height for it, such as {@code pass 2: 2.9 mm, cutter at
+ * 5.8 mm}. Immutable.
+ */
+public final class Pass implements SaysLengths<Pass> {
+
+    private final int number;
+    private final double stepMm;
+    private final double heightMm;
+    private final LengthStyle style;
+
+    Pass(int number, double stepMm, double heightMm, LengthStyle style) {
+        this.number = number;
+        this.stepMm = stepMm;
+        this.heightMm = heightMm;
+        this.style = Objects.requireNonNull(style, "style");
+    }
+
+    /**
+     * Returns which pass this is, counted from 1.
+     *
+     * @return 1 or more
+     */
+    public int number() {
+        return number;
+    }
+
+    /**
+     * Returns what this pass takes off.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> step() {
+        return style.amount(stepMm);
+    }
+
+    /**
+     * Returns what this pass takes off, in mm.
+     *
+     * @return mm, more than 0
+     */
+    public double stepMm() {
+        return stepMm;
+    }
+
+    /**
+     * Returns the height of the cutter over the table for this pass: the step of the gauge block to set it by.
+     *
+     * @return the depth reached after this pass
+     */
+    public Amount<Length> height() {
+        return style.amount(heightMm);
+    }
+
+    /**
+     * Returns the height of the cutter over the table for this pass, in mm.
+     *
+     * @return mm, the depth reached after this pass
+     */
+    public double heightMm() {
+        return heightMm;
+    }
+
+    @Override
+    public Pass in(LengthStyle other) {
+        return new Pass(number, stepMm, heightMm, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pass that
+                && number == that.number
+                && Double.compare(stepMm, that.stepMm) == 0
+                && Double.compare(heightMm, that.heightMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(number, stepMm, heightMm);
+    }
+
+    /** Returns it in words, such as {@code pass 2: 2.9 mm, cutter at 5.8 mm}. */
+    @Override
+    public String toString() {
+        return "pass " + number + ": " + style.inTables().brief(stepMm) + ", cutter at "
+                + style.inTables().brief(heightMm);
+    }
+}

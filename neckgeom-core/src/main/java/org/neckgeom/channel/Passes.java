@@ -1,0 +1,133 @@
+package org.neckgeom.channel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
+ * {@code no pass deeper than 3 mm, last pass 0.5 mm}. Immutable.
+ */
+public final class Passes implements SaysLengths<Passes> {
+
+    private final double mostMm;
+    private final double lastMm;
+    private final LengthStyle style;
+
+    private Passes(double mostMm, double lastMm, LengthStyle style) {
+        this.mostMm = mostMm;
+        this.lastMm = lastMm;
+        this.style = style;
+    }
+
+    /**
+     * Returns the rule that no pass may be deeper than so much.
+     *
+     * @param most deepest pass, more than 0
+     * @return the rule, without a light last pass
+     * @throws IllegalArgumentException if it is not more than 0
+     */
+    public static Passes noDeeperThan(Quantity<Length> most) {
+        return new Passes(HouseUnits.mmPositive(most, "deepest pass"), 0, LengthStyle.of(most));
+    }
+
+    /**
+     * Returns the rule of thumb for a cutter in hardwood: a quarter of its diameter, 1.5 mm for a 6 mm cutter. Common
+     * practice; in soft wood half the diameter, which is the most in any wood.
+     *
+     * @param cutter the cutter
+     * @return the rule, without a light last pass
+     */
+    public static Passes usualFor(Cutter cutter) {
+        return new Passes(Objects.requireNonNull(cutter, "cutter").diameterMm() / 4, 0, cutter.style());
+    }
+
+    /**
+     * Returns the same rule with a light last pass, which leaves the floor clean and shows a cutter that has crept.
+     *
+     * @param last what the last pass takes off, more than 0 and no more than the deepest pass
+     * @return the rule
+     * @throws IllegalArgumentException if it is out of its range
+     */
+    public Passes lastPass(Quantity<Length> last) {
+        double mm = HouseUnits.mmPositive(last, "last pass");
+        if (!(mm <= mostMm)) {
+            throw HouseUnits.refused("last pass", style.brief(mostMm) + " or less (the deepest pass)", last);
+        }
+        return new Passes(mostMm, mm, style);
+    }
+
+    /**
+     * Returns the passes for a depth: the fewest equal ones within the rule, then the light one if there is to be one.
+     * Exact.
+     *
+     * @param depth of the finished slot, more than the last pass
+     * @return the plan
+     * @throws IllegalArgumentException if the depth is not more than the last pass
+     */
+    public PassPlan to(Quantity<Length> depth) {
+        double mm = HouseUnits.mmPositive(depth, "slot depth");
+        return toMm(mm, LengthStyle.of(depth));
+    }
+
+    PassPlan toMm(double depthMm, LengthStyle shown) {
+        if (!(depthMm > lastMm)) {
+            throw HouseUnits.refused(
+                    "slot depth", "more than the last pass of " + shown.brief(lastMm), shown.amount(depthMm));
+        }
+        if (!(depthMm / mostMm <= PassPlan.MOST_PASSES)) {
+            throw HouseUnits.refused(
+                    "deepest pass",
+                    shown.brief(depthMm / PassPlan.MOST_PASSES) + " or more (" + PassPlan.MOST_PASSES + " passes)",
+                    shown.amount(mostMm));
+        }
+        double[] steps = PassSteps.of(depthMm, mostMm, lastMm);
+        List<Pass> passes = new ArrayList<>();
+        double height = 0;
+        for (int i = 0; i < steps.length; i++) {
+            // The last height is the depth itself, not a sum of rounded steps.
+            height = i == steps.length - 1 ? depthMm : height + steps[i];
+            passes.add(new Pass(i + 1, steps[i], height, shown));
+        }
+        return new PassPlan(passes, lastMm > 0, shown);
+    }
+
+    /**
+     * Returns the deepest pass the rule allows, in mm.
+     *
+     * @return mm, more than 0
+     */
+    public double deepestMm() {
+        return mostMm;
+    }
+
+    @Override
+    public Passes in(LengthStyle other) {
+        return new Passes(mostMm, lastMm, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Passes that
+                && Double.compare(mostMm, that.mostMm) == 0
+                && Double.compare(lastMm, that.lastMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(mostMm) * 31 + Double.hashCode(lastMm);
+    }
+
+    /** Returns the rule in words, such as {@code no pass deeper than 3 mm, last pass 0.5 mm}. */
+    @Override
+    public String toString() {
+        String rule = "no pass deeper than " + style.brief(mostMm);
+        return lastMm > 0 ? rule + ", last pass " + style.brief(lastMm) : rule;
+    }
+}

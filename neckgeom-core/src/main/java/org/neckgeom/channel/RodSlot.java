@@ -1,0 +1,255 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Channel;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Cutting a channel for a rod: depth, passes, stops, what the blank does to it, and what to beware of. Immutable.
+ *
+ * <p>The slot is cut from the glue face, a fence against one edge of the blank. Stations are in x from the nut, positive
+ * toward the body.
+ */
+public final class RodSlot implements SaysLengths<RodSlot> {
+
+    private static final double LENGTH_SLACK_MM = 1e-9;
+
+    private final Channel channel;
+    private final LengthStyle style;
+
+    private RodSlot(Channel channel, LengthStyle style) {
+        this.channel = channel;
+        this.style = style;
+    }
+
+    /**
+     * Returns the job of cutting a channel.
+     *
+     * @param channel the channel
+     * @return the job
+     */
+    public static RodSlot of(Channel channel) {
+        return new RodSlot(Objects.requireNonNull(channel, "channel"), channel.style());
+    }
+
+    /**
+     * Returns how deep the slot is and of what that is made.
+     *
+     * @return the depth
+     */
+    public SlotDepth depth() {
+        return new SlotDepth(channel, style);
+    }
+
+    /**
+     * Returns the depth of the floor at a station, the pocket counted. An arched floor is the circle through both ends
+     * and the middle. Exact.
+     *
+     * @param station from the nut, positive toward the body
+     * @return 0 outside the channel
+     */
+    public Amount<Length> depthAt(Quantity<Length> station) {
+        return style.amount(channel.depthAtMm(HouseUnits.mm(station, "station")));
+    }
+
+    /**
+     * Returns the floor along its length, as a template for an arched channel is laid out.
+     *
+     * @return the floor
+     */
+    public ChannelFloor floor() {
+        return new ChannelFloor(channel, style);
+    }
+
+    /**
+     * Returns the passes to the deepest place of the floor. An arched floor takes the same passes, along its own curve.
+     *
+     * @param rule how deep a pass may be
+     * @return the plan
+     * @throws IllegalArgumentException if the slot is no deeper than the rule's last pass
+     */
+    public PassPlan passes(Passes rule) {
+        return Objects.requireNonNull(rule, "rule").toMm(depth().deepestMm(), style);
+    }
+
+    /**
+     * Returns the passes of the pocket for the adjuster, from the glue face.
+     *
+     * @param rule how deep a pass may be
+     * @return the plan
+     * @throws ArithmeticException if the channel has no pocket
+     * @throws IllegalArgumentException if the pocket is no deeper than the rule's last pass
+     */
+    public PassPlan pocketPasses(Passes rule) {
+        requirePocket();
+        return rule.toMm(channel.pocketDepthMm(), style);
+    }
+
+    /**
+     * Returns where the stops sit, with the blank's head end leading.
+     *
+     * @param cutter no wider than the blank, nor than the channel is long
+     * @param blank that holds the channel
+     * @return the stops; for the other end leading see {@link SlotStops#turned}
+     * @throws IllegalArgumentException if channel, cutter and blank do not go together
+     */
+    public SlotStops stops(Cutter cutter, Blank blank) {
+        requireFits(cutter, blank);
+        return SlotStops.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style);
+    }
+
+    /**
+     * Returns where the stops sit for the adjuster's pocket, with the blank's head end leading.
+     *
+     * @param cutter for the pocket, no wider than the pocket, nor than the pocket is long
+     * @param blank that holds the channel
+     * @return the stops
+     * @throws ArithmeticException if the channel has no pocket
+     * @throws IllegalArgumentException if channel, cutter and blank do not go together
+     */
+    public SlotStops pocketStops(Cutter cutter, Blank blank) {
+        requirePocket();
+        double narrowest = Math.min(channel.pocketWidthMm(), channel.pocketLengthMm());
+        if (!(cutter.diameterMm() <= narrowest)) {
+            throw HouseUnits.refused(
+                    "cutter diameter",
+                    style.brief(narrowest) + " or less (the pocket's width and length)",
+                    cutter.diameter());
+        }
+        requireFits(blank);
+        double start = channel.pocketStartMm();
+        double end = start + channel.pocketLengthMm();
+        return SlotStops.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style);
+    }
+
+    private void requirePocket() {
+        if (!channel.hasPocket()) {
+            throw new ArithmeticException("this channel has no pocket: give it one, by pocket(length, width, depth)");
+        }
+    }
+
+    /**
+     * Returns how much wider than the rod the slot comes out of one run of a cutter: cutter and runout less rod. A cutter
+     * that does not run true widens the slot by its runout and does not move its middle.
+     *
+     * @param cutter the cutter
+     * @return below 0 when one run is too narrow for the rod
+     */
+    public Amount<Length> sidePlay(Cutter cutter) {
+        return style.amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
+                + cutter.runoutMm()
+                - channel.rod().widthMm());
+    }
+
+    /**
+     * Returns what to beware of with this slot and a cutter.
+     *
+     * @param cutter the cutter
+     * @return the cautions, the machine's own instructions first
+     */
+    public Cautions cautions(Cutter cutter) {
+        return Cautions.forSlot(channel, cutter);
+    }
+
+    /**
+     * Returns what to beware of with this slot, a cutter and a blank.
+     *
+     * @param cutter the cutter
+     * @param blank the blank
+     * @return the cautions, the machine's own instructions first
+     */
+    public Cautions cautions(Cutter cutter, Blank blank) {
+        requireFits(cutter, blank);
+        return Cautions.forSlot(channel, cutter, blank);
+    }
+
+    private void requireFits(Cutter cutter, Blank blank) {
+        if (!(Objects.requireNonNull(cutter, "cutter").diameterMm()
+                < Objects.requireNonNull(blank, "blank").widthMm())) {
+            throw HouseUnits.refused(
+                    "cutter diameter", "less than the blank's width of " + blank.width(), cutter.diameter());
+        }
+        if (!(cutter.diameterMm() <= channel.lengthMm())) {
+            throw HouseUnits.refused(
+                    "cutter diameter",
+                    "no more than the channel's length of " + style.brief(channel.lengthMm()),
+                    cutter.diameter());
+        }
+        requireFits(blank);
+    }
+
+    void requireFits(Blank blank) {
+        double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
+        if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
+            throw HouseUnits.refused(
+                    "channel depth", "less than the blank's thickness of " + blank.thickness(), style.amount(deepest));
+        }
+        double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
+        if (!(widest < blank.widthMm())) {
+            throw HouseUnits.refused(
+                    "channel width", "less than the blank's width of " + blank.width(), style.amount(widest));
+        }
+        double head = -blank.nutFromHeadEndMm();
+        double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
+        if (!(channel.startMm() >= head - LENGTH_SLACK_MM)) {
+            throw HouseUnits.refused(
+                    "channel start",
+                    style.brief(head) + " or more (the blank's head end, from the nut)",
+                    style.amount(channel.startMm()));
+        }
+        if (!(channel.endMm() <= heel + LENGTH_SLACK_MM)) {
+            throw HouseUnits.refused(
+                    "channel end",
+                    style.brief(heel) + " or less (the blank's heel end, from the nut)",
+                    style.amount(channel.endMm()));
+        }
+    }
+
+    /**
+     * Returns the channel.
+     *
+     * @return the channel
+     */
+    public Channel channel() {
+        return channel;
+    }
+
+    /**
+     * Returns the same job, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the job
+     */
+    @Override
+    public RodSlot in(LengthStyle style) {
+        return new RodSlot(channel.in(style), style);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof RodSlot that && channel.equals(that.channel);
+    }
+
+    @Override
+    public int hashCode() {
+        return channel.hashCode();
+    }
+
+    /** Returns the slot in rows: rod, depth, where it runs. */
+    @Override
+    public String toString() {
+        return Report.titled("Rod slot, " + depth())
+                .row("rod", channel.rod())
+                .row("runs", style.brief(channel.startMm()) + " to " + style.brief(channel.endMm()) + " from the nut")
+                .row("width", style.brief(channel.widthMm()))
+                .toString();
+    }
+}

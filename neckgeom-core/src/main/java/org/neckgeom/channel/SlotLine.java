@@ -1,0 +1,161 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A straight slot that does not run along the middle: its offset at two stations and any other, and its skew, such as
+ * {@code skew 0.0027 deg, 0.014 mm from end to end}. Immutable.
+ *
+ * <p>Offsets are positive where the slot lies too far from the fence. Stations are in mm from the nut, positive toward
+ * the body.
+ */
+public final class SlotLine implements SaysLengths<SlotLine> {
+
+    private final double startOffsetMm;
+    private final double endOffsetMm;
+    private final double startMm;
+    private final double endMm;
+    private final double uncertaintyMm;
+    private final LengthStyle style;
+
+    SlotLine(
+            double startOffsetMm,
+            double endOffsetMm,
+            double startMm,
+            double endMm,
+            double uncertaintyMm,
+            LengthStyle style) {
+        this.startOffsetMm = startOffsetMm + 0.0;
+        this.endOffsetMm = endOffsetMm + 0.0;
+        this.startMm = startMm + 0.0;
+        this.endMm = endMm + 0.0;
+        this.uncertaintyMm = uncertaintyMm + 0.0;
+        this.style = style;
+    }
+
+    /**
+     * Returns a line from the offsets at two stations, such as a slot read at both ends.
+     *
+     * @param startOffset offset at the first station
+     * @param start first station from the nut
+     * @param endOffset offset at the second station
+     * @param end second station, more than the first
+     * @return the line, as uncertain as the less certain of its ends
+     * @throws IllegalArgumentException if the second station is not beyond the first
+     */
+    public static SlotLine of(Offset startOffset, Quantity<Length> start, Offset endOffset, Quantity<Length> end) {
+        double x0 = HouseUnits.mm(start, "first station");
+        double x1 = HouseUnits.mm(end, "second station");
+        if (!(x1 > x0)) {
+            throw HouseUnits.refused(
+                    "second station",
+                    "more than the first, " + Amount.from(start, "start").toString(),
+                    end);
+        }
+        double u = Math.max(
+                Objects.requireNonNull(startOffset, "startOffset").uncertaintyMm(),
+                Objects.requireNonNull(endOffset, "endOffset").uncertaintyMm());
+        return new SlotLine(startOffset.amountMm(), endOffset.amountMm(), x0, x1, u, startOffset.style());
+    }
+
+    /**
+     * Returns the offset at a station; beyond the ends the line goes on straight.
+     *
+     * @param station from the nut, positive toward the body
+     * @return the offset there
+     */
+    public Offset at(Quantity<Length> station) {
+        return Offset.ofMm(offsetMmAt(HouseUnits.mm(station, "station")), uncertaintyMm, style);
+    }
+
+    /**
+     * Returns the offset at a station in mm.
+     *
+     * @param stationMm from the nut in mm
+     * @return mm, positive where the slot lies too far from the fence
+     */
+    public double offsetMmAt(double stationMm) {
+        return startOffsetMm + slope() * (HouseUnits.stationMm(stationMm) - startMm);
+    }
+
+    /**
+     * Returns the angle between the slot and the middle.
+     *
+     * @return positive where the slot draws away from the fence toward the body
+     */
+    public Amount<Angle> skew() {
+        return Amount.ofHouse(StrictMath.atan(slope()), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns by how much the offset changes from the line's start to its end.
+     *
+     * @return end less start
+     */
+    public Amount<Length> endToEnd() {
+        return style.amount(endToEndMm());
+    }
+
+    /**
+     * Returns by how much the offset changes from the line's start to its end, in mm.
+     *
+     * @return mm, end less start
+     */
+    public double endToEndMm() {
+        return endOffsetMm - startOffsetMm;
+    }
+
+    private double slope() {
+        return (endOffsetMm - startOffsetMm) / (endMm - startMm);
+    }
+
+    @Override
+    public SlotLine in(LengthStyle other) {
+        return new SlotLine(
+                startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SlotLine that
+                && Double.compare(startOffsetMm, that.startOffsetMm) == 0
+                && Double.compare(endOffsetMm, that.endOffsetMm) == 0
+                && Double.compare(startMm, that.startMm) == 0
+                && Double.compare(endMm, that.endMm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm);
+    }
+
+    /** Returns the skew and what it comes to, such as {@code skew 0.0027 deg, 0.014 mm from end to end, …}. */
+    @Override
+    public String toString() {
+        String angle = Numbers.fixed(Math.toDegrees(StrictMath.atan(Math.abs(slope()))), 4);
+        String text = "skew " + angle + " deg, " + style.text(Math.abs(endToEndMm())) + " over "
+                + style.brief(endMm - startMm);
+        return text + ": " + place(startOffsetMm) + " at " + station(startMm) + ", " + place(endOffsetMm) + " at "
+                + station(endMm) + Words.uncertainty(uncertaintyMm, style);
+    }
+
+    private String station(double mm) {
+        return mm == 0 ? "the nut" : Numbers.trimmed(style.unit().fromHouse(mm), 3) + " " + style.unit();
+    }
+
+    private String place(double mm) {
+        return mm == 0
+                ? "in the middle"
+                : style.text(Math.abs(mm), uncertaintyMm) + (mm < 0 ? " nearer the fence" : " farther from the fence");
+    }
+}

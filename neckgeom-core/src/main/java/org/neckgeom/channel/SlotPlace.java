@@ -1,0 +1,351 @@
+package org.neckgeom.channel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * Where the channel's middle runs in the neck blank, against the blank's own middle, at every station: the one place of the
+ * channel in the neck. Immutable.
+ *
+ * <p>An offset is positive when the slot lies too far from the fence. Between two stations at which it is known, it runs
+ * straight. {@link #chanceWithin} is for the whole length of the channel at once, never the product of two ends' chances: they
+ * share the setting of the fence.
+ */
+public final class SlotPlace implements SaysLengths<SlotPlace> {
+
+    private final double[] stations;
+    private final double[] offsets;
+    private final double[] shifts;
+    private final double variance;
+    private final double startUncertainty;
+    private final double endUncertainty;
+    private final double degreesOfFreedom;
+    private final LengthStyle style;
+
+    private SlotPlace(
+            double[] stations,
+            double[] offsets,
+            double[] shifts,
+            double variance,
+            double startUncertainty,
+            double endUncertainty,
+            double degreesOfFreedom,
+            LengthStyle style) {
+        this.stations = stations;
+        this.offsets = offsets;
+        this.shifts = shifts;
+        this.variance = variance;
+        this.startUncertainty = startUncertainty;
+        this.endUncertainty = endUncertainty;
+        this.degreesOfFreedom = degreesOfFreedom;
+        this.style = style;
+    }
+
+    /**
+     * The place for a setting.
+     *
+     * @param run how the blank runs along the fence
+     * @param setting distance from the fence to the slot's middle
+     * @param variance that all stations share: of the setting and of the neck's own cut
+     * @param endUncertainty of each end's own part of the offset
+     */
+    static SlotPlace of(
+            BlankOnFence run, double setting, double variance, double endUncertainty, double degreesOfFreedom) {
+        double[] stations = run.knots();
+        double[] shifts = Arrays.stream(stations).map(run::shiftMm).toArray();
+        double[] offsets = new double[stations.length];
+        for (int i = 0; i < offsets.length; i++) {
+            offsets[i] = setting - shifts[i] - run.widthMm(stations[i]) / 2;
+        }
+        return new SlotPlace(
+                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, run.style());
+    }
+
+    /** The place of a slot that the fence centres best, nothing uncertain. */
+    static SlotPlace centred(BlankOnFence run) {
+        return of(run, run.centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY);
+    }
+
+    /** The place in a piece as wide as the trial pieces: the same offset everywhere. */
+    static SlotPlace alike(double offset, double variance, double degreesOfFreedom, LengthStyle style) {
+        return new SlotPlace(
+                new double[] {0, 1},
+                new double[] {offset, offset},
+                new double[2],
+                variance,
+                0,
+                0,
+                degreesOfFreedom,
+                style);
+    }
+
+    /**
+     * Returns the place of a slot read on the neck itself at both of its ends.
+     *
+     * @param atStart offset at the channel's head end
+     * @param start its station from the nut
+     * @param atEnd offset at the channel's heel end
+     * @param end its station, more than the first
+     * @return the place; the two readings share nothing
+     * @throws IllegalArgumentException if the second station is not beyond the first
+     */
+    public static SlotPlace read(
+            Estimate<Length> atStart, Quantity<Length> start, Estimate<Length> atEnd, Quantity<Length> end) {
+        double x0 = HouseUnits.mm(start, "first station");
+        double x1 = HouseUnits.mm(end, "second station");
+        if (!(x1 > x0)) {
+            throw HouseUnits.refused("second station", "more than the first, " + Amount.from(start, "start"), end);
+        }
+        return new SlotPlace(
+                new double[] {x0, x1},
+                new double[] {
+                    Objects.requireNonNull(atStart, "first offset").valueHouse(),
+                    Objects.requireNonNull(atEnd, "second offset").valueHouse()
+                },
+                new double[2],
+                0,
+                atStart.uncertaintyHouse(),
+                atEnd.uncertaintyHouse(),
+                Math.min(atStart.degreesOfFreedom(), atEnd.degreesOfFreedom()),
+                LengthStyle.of(start));
+    }
+
+    /**
+     * Returns this place moved so that its head end lies where it was read on the neck itself; the way it runs stays.
+     *
+     * @param atStart offset at the channel's head end
+     * @return the place, as uncertain as the reading
+     */
+    public SlotPlace readAtStart(Estimate<Length> atStart) {
+        double by = Objects.requireNonNull(atStart, "offset").valueHouse() - offsets[0];
+        double u = atStart.uncertaintyHouse();
+        return new SlotPlace(
+                stations,
+                Arrays.stream(offsets).map(e -> e + by).toArray(),
+                shifts,
+                u * u,
+                0,
+                0,
+                atStart.degreesOfFreedom(),
+                style);
+    }
+
+    /**
+     * Returns the offset at a station; beyond the channel's ends its line goes on straight.
+     *
+     * @param station from the nut, positive toward the body
+     * @return the offset with its uncertainty
+     */
+    public Offset at(Quantity<Length> station) {
+        double x = HouseUnits.mm(station, "station");
+        return Offset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style);
+    }
+
+    /**
+     * Returns the offset at a station in mm.
+     *
+     * @param stationMm from the nut in mm
+     * @return mm, positive when the slot lies too far from the fence
+     */
+    public double offsetMmAt(double stationMm) {
+        double x = HouseUnits.stationMm(stationMm);
+        int right = 1;
+        while (right < stations.length - 1 && stations[right] < x) {
+            right++;
+        }
+        double from = stations[right - 1];
+        double part = (x - from) / (stations[right] - from);
+        return offsets[right - 1] + part * (offsets[right] - offsets[right - 1]);
+    }
+
+    /**
+     * Returns where the slot's middle lies across the blank at a station, in mm.
+     *
+     * @param stationMm from the nut in mm
+     * @param trebleEdgeOnTheFence whether the treble edge rides on the fence, else the bass edge
+     * @return y in mm, positive toward the treble side
+     */
+    public double acrossMmAt(double stationMm, boolean trebleEdgeOnTheFence) {
+        return (trebleEdgeOnTheFence ? -1 : 1) * offsetMmAt(stationMm) + 0.0;
+    }
+
+    private double uncertaintyMmAt(double x) {
+        double start = stations[0];
+        double t = Math.min(1, Math.max(0, (x - start) / (stations[stations.length - 1] - start)));
+        double one = (1 - t) * startUncertainty;
+        double other = t * endUncertainty;
+        return Math.sqrt(variance + one * one + other * other);
+    }
+
+    /**
+     * Returns the offset at the channel's head end.
+     *
+     * @return with its uncertainty
+     */
+    public Offset start() {
+        return at(style.amount(stations[0]));
+    }
+
+    /**
+     * Returns the offset at the channel's heel end.
+     *
+     * @return with its uncertainty
+     */
+    public Offset end() {
+        return at(style.amount(stations[stations.length - 1]));
+    }
+
+    /**
+     * Returns the offset where it is largest.
+     *
+     * @return with its uncertainty
+     */
+    public Offset worst() {
+        return at(style.amount(worstStationMm()));
+    }
+
+    /**
+     * Returns the station at which the offset is largest, in mm.
+     *
+     * @return mm from the nut
+     */
+    public double worstStationMm() {
+        int worst = 0;
+        for (int i = 1; i < offsets.length; i++) {
+            worst = Math.abs(offsets[i]) > Math.abs(offsets[worst]) ? i : worst;
+        }
+        return stations[worst];
+    }
+
+    /** Middle of the band from the least to the greatest offset: what a fence move can take away. */
+    double middleMm() {
+        return (Arrays.stream(offsets).min().orElseThrow()
+                        + Arrays.stream(offsets).max().orElseThrow())
+                / 2;
+    }
+
+    /**
+     * Returns the angle between the slot and the blank's middle, from one end of the channel to the other.
+     *
+     * @return positive where the slot draws away from the fence toward the body
+     */
+    public Amount<Angle> skew() {
+        int last = offsets.length - 1;
+        double slope = (offsets[last] - offsets[0]) / (stations[last] - stations[0]);
+        return Amount.ofHouse(StrictMath.atan(slope), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns whether the slot runs parallel to the blank's middle.
+     *
+     * @return true where every station has the same offset
+     */
+    public boolean isParallel() {
+        return Arrays.stream(offsets).allMatch(e -> e == offsets[0]);
+    }
+
+    /**
+     * Returns the chance that the offset is within a limit along the whole channel.
+     *
+     * @param limit either side of the middle, more than 0
+     * @return a ratio in [0, 1]
+     * @throws IllegalArgumentException if the limit is not more than 0
+     */
+    public double chanceWithin(Quantity<Length> limit) {
+        int last = stations.length - 1;
+        return law(HouseUnits.mmPositive(limit, "limit"))
+                .keeps(
+                        offsets[0] + shifts[0],
+                        offsets[last] + shifts[last],
+                        variance,
+                        startUncertainty,
+                        endUncertainty);
+    }
+
+    /** The chance for a limit, from what is known of the two ends without the fence's shift. */
+    SlotChance law(double limitMm) {
+        double start = stations[0];
+        double length = stations[stations.length - 1] - start;
+        double[] parts = Arrays.stream(stations).map(x -> (x - start) / length).toArray();
+        return new SlotChance(limitMm, parts, shifts, degreesOfFreedom);
+    }
+
+    /** From the least to the greatest shift by the fence, or by what is between fence and blank. */
+    double shiftRangeMm() {
+        return Arrays.stream(shifts).max().orElseThrow()
+                - Arrays.stream(shifts).min().orElseThrow();
+    }
+
+    double degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    @Override
+    public SlotPlace in(LengthStyle other) {
+        return new SlotPlace(
+                stations,
+                offsets,
+                shifts,
+                variance,
+                startUncertainty,
+                endUncertainty,
+                degreesOfFreedom,
+                Objects.requireNonNull(other, "style"));
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof SlotPlace other
+                && Arrays.equals(stations, other.stations)
+                && Arrays.equals(offsets, other.offsets)
+                && Arrays.equals(shifts, other.shifts)
+                && Double.compare(variance, other.variance) == 0
+                && Double.compare(startUncertainty, other.startUncertainty) == 0
+                && Double.compare(endUncertainty, other.endUncertainty) == 0
+                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                Arrays.hashCode(stations),
+                Arrays.hashCode(offsets),
+                Arrays.hashCode(shifts),
+                variance,
+                startUncertainty,
+                endUncertainty,
+                degreesOfFreedom);
+    }
+
+    /** Returns the offset at both ends of the channel and where it is largest. */
+    @Override
+    public String toString() {
+        if (isParallel()) {
+            return start().toString();
+        }
+        double worst = worstStationMm();
+        int last = stations.length - 1;
+        Report report = Report.titled("Slot in the blank: largest offset " + style.text(Math.abs(offsetMmAt(worst)))
+                        + " at " + style.brief(worst) + " from the nut")
+                .row("at " + style.brief(stations[0]), start())
+                .row("at " + style.brief(stations[last]), end());
+        if (worst != stations[0] && worst != stations[last]) {
+            report.row("at " + style.brief(worst), worst());
+        }
+        return report.toString();
+    }
+}

@@ -1,0 +1,340 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.design.End;
+import org.neckgeom.design.Head;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Where the stop blocks sit that begin and end a slot: distances along the fence from the cutter's centre and from both
+ * its edges. Immutable.
+ *
+ * <p>The slot ends a cutter radius beyond the cutter's centre. The work starts with its trailing end against the rear
+ * stop and is fed until its leading end meets the front stop. For a slot from x_s to x_e in work from x_h to x_b and a
+ * cutter of radius r, head end leading: rear stop {@code x_b - (x_s + r)}, front stop {@code (x_e - r) - x_h}. Exact. The
+ * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} says which are really there. Where the
+ * slot runs out of the work there is no stop.
+ */
+public final class SlotStops implements SaysLengths<SlotStops> {
+
+    /** Less than a tenth of a thou is not said. */
+    private static final double SEEN_MM = 0.00254;
+
+    private static final double OPEN_MM = 1e-9;
+
+    /** How far a stop block reaches over the head's tip; common practice. */
+    private static final double OVER_THE_TIP_MM = 3;
+
+    private final End leading;
+    private final double startMm;
+    private final double endMm;
+    private final double headEndMm;
+    private final double heelEndMm;
+    private final double radiusMm;
+    private final double runApartMm;
+    private final double settingMm;
+    private final @Nullable Head head;
+    private final LengthStyle style;
+
+    private SlotStops(
+            End leading,
+            double startMm,
+            double endMm,
+            double headEndMm,
+            double heelEndMm,
+            double radiusMm,
+            double runApartMm,
+            double settingMm,
+            @Nullable Head head,
+            LengthStyle style) {
+        this.leading = leading;
+        this.startMm = startMm;
+        this.endMm = endMm;
+        this.headEndMm = headEndMm;
+        this.heelEndMm = heelEndMm;
+        this.radiusMm = radiusMm;
+        this.runApartMm = runApartMm;
+        this.settingMm = settingMm;
+        this.head = head;
+        this.style = style;
+    }
+
+    /**
+     * The stops for a slot from one station to another in a blank.
+     *
+     * @param startMm head end of the slot in mm from the nut
+     * @param endMm heel end of the slot
+     * @param widthMm wanted width, which may take two runs
+     */
+    static SlotStops headLeading(
+            double startMm, double endMm, double widthMm, Cutter cutter, Blank blank, LengthStyle style) {
+        double head = -blank.nutFromHeadEndMm();
+        double apart = Math.max(0, widthMm - cutter.diameterMm() - cutter.runoutMm());
+        double r = cutter.diameterMm() / 2;
+        return new SlotStops(End.HEAD, startMm, endMm, head, head + blank.lengthMm(), r, apart, 0, null, style);
+    }
+
+    /**
+     * Returns the stops for the other end leading. The two distances change places, and so do the edges: the other one
+     * rides the fence, and an offset changes its side in the blank.
+     *
+     * @return the stops
+     */
+    public SlotStops turned() {
+        End other = leading == End.HEAD ? End.HEEL : End.HEAD;
+        return new SlotStops(other, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head, style);
+    }
+
+    /**
+     * Returns these stops with the head on already: the stop at the head end meets the head's tip, at
+     * {@code x_tip = L cos(pitch) cos(swing) + (W/2) sin|swing|} before the nut. Exact. With the glue face down the tip is
+     * {@code L sin(pitch)} above the table, and a lower block lifts the head.
+     *
+     * @param itsHead as it is now, its width that of its tip
+     * @return the stops
+     * @throws IllegalArgumentException if the slot begins beyond the tip
+     */
+    public SlotStops headOn(Head itsHead) {
+        double tip = HeadContact.tipX(Objects.requireNonNull(itsHead, "head"));
+        return headEnd(tip, style.amount(tip), itsHead);
+    }
+
+    /**
+     * Returns these stops with another head end of the work, where some of the blank is sawn off.
+     *
+     * @param station from the nut, negative before it, no farther than the slot's start
+     * @return the stops
+     * @throws IllegalArgumentException if the slot begins beyond it
+     */
+    public SlotStops headEndAt(Quantity<Length> station) {
+        return headEnd(HouseUnits.mm(station, "head end"), station, null);
+    }
+
+    private SlotStops headEnd(double mm, Quantity<Length> station, @Nullable Head on) {
+        if (!(mm <= startMm + OPEN_MM)) {
+            throw HouseUnits.refused("head end", style.brief(startMm) + " or less (the slot's start)", station);
+        }
+        return new SlotStops(leading, startMm, endMm, mm, heelEndMm, radiusMm, runApartMm, settingMm, on, style);
+    }
+
+    /**
+     * Returns these stops with another heel end of the work, where some of the blank is sawn off.
+     *
+     * @param station from the nut, no nearer than the slot's end
+     * @return the stops
+     * @throws IllegalArgumentException if the slot ends beyond it
+     */
+    public SlotStops heelEndAt(Quantity<Length> station) {
+        double mm = HouseUnits.mm(station, "heel end");
+        if (!(mm >= endMm - OPEN_MM)) {
+            throw HouseUnits.refused("heel end", style.brief(endMm) + " or more (the slot's end)", station);
+        }
+        return new SlotStops(leading, startMm, endMm, headEndMm, mm, radiusMm, runApartMm, settingMm, head, style);
+    }
+
+    /**
+     * Returns how high the tip of a head that is on is above the table, the glue face down.
+     *
+     * @return 0 where no head is on
+     */
+    public Amount<Length> tipHeight() {
+        return style.amount(tipHeightMm());
+    }
+
+    private double tipHeightMm() {
+        return head == null ? 0 : HeadContact.tipHeight(head);
+    }
+
+    /**
+     * Returns how high the block at the head end must be, the glue face down: 3 mm over the tip of a head that is on (common
+     * practice), so that it meets the tip and not the sloping face.
+     *
+     * @return 3 mm where no head is on
+     */
+    public Amount<Length> leastBlock() {
+        return style.amount(tipHeightMm() + OVER_THE_TIP_MM);
+    }
+
+    /**
+     * Returns these stops, checked against the block that is at the head end.
+     *
+     * @param height of the block over the table, {@link #leastBlock} or more
+     * @return these stops
+     * @throws IllegalArgumentException if it is lower: the head's face rides up on it
+     */
+    public SlotStops block(Quantity<Length> height) {
+        double mm = HouseUnits.mmPositive(height, "stop block height");
+        if (mm >= tipHeightMm() + OVER_THE_TIP_MM) {
+            return this;
+        }
+        String why = head == null || mm >= tipHeightMm()
+                ? ""
+                : "; a lower one meets the head's face " + style.brief(-HeadContact.meetsFaceX(head, mm))
+                        + " before the nut and lifts it";
+        throw HouseUnits.refused(
+                "stop block height",
+                leastBlock() + " or more (the head's tip is " + style.brief(tipHeightMm()) + " above the table" + why
+                        + ")",
+                height);
+    }
+
+    /**
+     * Returns these stops with the uncertainty of setting one. The channel's end is off by what its stop is off.
+     *
+     * @param standardUncertainty of one stop, 0 or more
+     * @return the stops
+     */
+    public SlotStops setWithin(Quantity<Length> standardUncertainty) {
+        double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
+        return new SlotStops(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, u, head, style);
+    }
+
+    private double firstMarkMm() {
+        return leading == End.HEAD ? startMm : endMm;
+    }
+
+    private double lastMarkMm() {
+        return leading == End.HEAD ? endMm : startMm;
+    }
+
+    private StopPlace atHeadEnd() {
+        return new StopPlace(endMm - radiusMm - headEndMm, radiusMm, heelEndMm - endMm <= OPEN_MM, style);
+    }
+
+    private StopPlace atHeelEnd() {
+        return new StopPlace(heelEndMm - startMm - radiusMm, radiusMm, startMm - headEndMm <= OPEN_MM, style);
+    }
+
+    /**
+     * Returns where the channel begins, seen from the nut, with the uncertainty of its stop.
+     *
+     * @return x of the end cut first; u is 0 where none was told
+     */
+    public Estimate<Length> start() {
+        return Estimate.of(style.amount(firstMarkMm()), style.amount(settingMm));
+    }
+
+    /**
+     * Returns where the channel ends, seen from the nut, with the uncertainty of its stop.
+     *
+     * @return x of the end cut last; u is 0 where none was told
+     */
+    public Estimate<Length> end() {
+        return Estimate.of(style.amount(lastMarkMm()), style.amount(settingMm));
+    }
+
+    /**
+     * Returns which end of the blank meets the cutter first.
+     *
+     * @return the leading end
+     */
+    public End leading() {
+        return leading;
+    }
+
+    /**
+     * Returns the stop behind, which the trailing end lies against when the cut begins.
+     *
+     * @return its place
+     */
+    public StopPlace rear() {
+        return leading == End.HEAD ? atHeelEnd() : atHeadEnd();
+    }
+
+    /**
+     * Returns the stop in front, which ends the cut.
+     *
+     * @return its place
+     */
+    public StopPlace front() {
+        return leading == End.HEAD ? atHeadEnd() : atHeelEnd();
+    }
+
+    @Override
+    public SlotStops in(LengthStyle other) {
+        return new SlotStops(
+                leading,
+                startMm,
+                endMm,
+                headEndMm,
+                heelEndMm,
+                radiusMm,
+                runApartMm,
+                settingMm,
+                SaysLengths.said(head, other),
+                Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SlotStops that
+                && leading == that.leading
+                && Double.compare(startMm, that.startMm) == 0
+                && Double.compare(endMm, that.endMm) == 0
+                && Double.compare(headEndMm, that.headEndMm) == 0
+                && Double.compare(heelEndMm, that.heelEndMm) == 0
+                && Double.compare(radiusMm, that.radiusMm) == 0
+                && Double.compare(runApartMm, that.runApartMm) == 0
+                && Double.compare(settingMm, that.settingMm) == 0
+                && Objects.equals(head, that.head);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head);
+    }
+
+    private double offMarkMm() {
+        double marks = Math.max(Math.abs(style.offMarkMm(startMm)), Math.abs(style.offMarkMm(endMm)));
+        StopPlace rear = rear();
+        StopPlace front = front();
+        double ends = Math.max(rear.isOpen() ? 0 : rear.offMarkMm(), front.isOpen() ? 0 : front.offMarkMm());
+        return Math.max(Math.abs(style.offMarkMm(radiusMm)), Math.max(marks, ends));
+    }
+
+    /** Returns both stops, the marks that do instead of them, and what the round cutter leaves at the ends. */
+    @Override
+    public String toString() {
+        StopPlace rear = rear();
+        StopPlace front = front();
+        Report report = Report.titled("Stops, " + leading + " end leading")
+                .row("rear stop", rear.isOpen() ? "none: the slot is open there, feed in" : rear)
+                .row("front stop", front.isOpen() ? "none: the slot is open there, feed through" : front)
+                .row(
+                        "or marks",
+                        "on the fence " + style.mark(radiusMm) + " before and behind the cutter's centre, on the"
+                                + " blank at " + style.mark(firstMarkMm()) + " and " + style.mark(lastMarkMm())
+                                + " from the nut:\nstart with the first over the mark in front, stop with the second over the mark behind")
+                .note("the ends come out round, radius " + style.brief(radiusMm)
+                        + ": chisel them square, or run that much farther");
+        if (head != null && !atHeadEnd().isOpen()) {
+            report.note("the head is on: its stop meets the tip, " + style.mark(-headEndMm)
+                    + " before the nut and, glue face down, " + style.mark(tipHeightMm())
+                    + " above the table: a block of " + style.mark(tipHeightMm() + OVER_THE_TIP_MM)
+                    + " or more with a pad on it; a lower one lifts the head");
+        }
+        double off = offMarkMm();
+        if (off > SEEN_MM) {
+            report.note("stops and marks to the nearest 1/64 in: up to " + style.small(off) + " off");
+        }
+        if (settingMm > 0) {
+            report.note("each stop set within u " + style.small(settingMm) + ", and so is the channel's end");
+        }
+        if (runApartMm > OPEN_MM) {
+            report.note("the channel is wider than the cutter: two runs, first the fence "
+                    + style.text(runApartMm / 2) + " toward the cutter from the middle, then "
+                    + style.text(runApartMm) + " away from it: " + SecondPass.FENCE_AWAY);
+        }
+        return report.toString();
+    }
+}

@@ -1,0 +1,370 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The one decision on the channel: whether the neck may be cut, and else the next step, such as
+ * {@code cut the neck: 99.2 % chance of being within 0.1 mm}. Immutable.
+ *
+ * <p>It is judged for the neck's own cut, at the worst place of the channel. The neck may be cut when the chance is as wanted
+ * and no step is expected to save more than it costs; else the step with the least expected cost comes next. Verdict, next
+ * step and a plan's check all read this one value.
+ */
+public final class SlotVerdict implements SaysLengths<SlotVerdict> {
+
+    /** What to do next; the order of the first four breaks ties. */
+    public enum Step {
+        /** Stop setting and cut the neck. */
+        CUT("cut"),
+        /** Read the same cut once more. */
+        READ_AGAIN("read-again"),
+        /** Move the fence. */
+        MOVE("move-fence"),
+        /** Make a trial cut, or another one with the fence untouched. */
+        TRIAL_CUT("trial-cut"),
+        /** Measure the trial piece: walls alone do not place the slot in the blank. */
+        MEASURE_PIECE("measure-piece"),
+        /** Ask which way the fence went: the cut lies where it would after the opposite move. */
+        CHECK_MOVE("check-move"),
+        /** Plane the blank's edges parallel. */
+        SQUARE_EDGES("square-edges"),
+        /** Make a strip that tapers as the blank does. */
+        TAPERED_STRIP("tapered-strip"),
+        /** No step of this bench leads to the wanted chance. */
+        CANNOT("cannot");
+
+        private final String code;
+
+        Step(String code) {
+            this.code = code;
+        }
+
+        /**
+         * Returns the step's code.
+         *
+         * @return lower case with hyphens
+         */
+        public String code() {
+            return code;
+        }
+    }
+
+    /** What contradicts what, where anything does. */
+    public enum Contradiction {
+        /** Walls, slot and piece of the last cut do not add up. */
+        READINGS,
+        /** The last cut lies where it would if the fence had moved the other way. */
+        DIRECTION,
+        /** The last cut does not lie where cuts and moves before it put it. */
+        SETTING,
+        /** Cuts with the fence untouched agree with nothing: the fence does not stay where it is set. */
+        FENCE_LOST
+    }
+
+    /** What keeps a limit out of reach, the largest first. */
+    enum Cause {
+        CUT_SCATTER("the scatter of cuts"),
+        CALLIPER_ZERO("the callipers' zeros"),
+        WIDTH("the readings of the blank's width"),
+        TAPER("the blank's edges, which are not parallel"),
+        FENCE("the step of the fence, or what the blank rides on"),
+        READING("the readings of a cut");
+
+        final String words;
+
+        Cause(String words) {
+            this.words = words;
+        }
+    }
+
+    private final SlotChoice.Chosen chosen;
+    private final @Nullable SlotChoice choice;
+    private final @Nullable Contradiction contradiction;
+    private final @Nullable Closure closure;
+    private final Cause cause;
+    private final double causeMm;
+    private final FenceMove move;
+    private final @Nullable StopGap gap;
+    private final @Nullable LeafStack leaves;
+    private final boolean isCutScatterDefault;
+    private final double cutScatterMm;
+    private final boolean isFirst;
+    private final double limitMm;
+    private final LengthStyle style;
+
+    SlotVerdict(
+            SlotChoice.Chosen chosen,
+            @Nullable SlotChoice choice,
+            @Nullable Contradiction contradiction,
+            @Nullable Closure closure,
+            Cause cause,
+            double causeMm,
+            FenceMove move,
+            @Nullable StopGap gap,
+            @Nullable LeafStack leaves,
+            boolean isCutScatterDefault,
+            double cutScatterMm,
+            boolean isFirst,
+            double limitMm,
+            LengthStyle style) {
+        this.chosen = chosen;
+        this.choice = choice;
+        this.contradiction = contradiction;
+        this.closure = closure;
+        this.cause = cause;
+        this.causeMm = causeMm;
+        this.move = move;
+        this.gap = gap;
+        this.leaves = leaves;
+        this.isCutScatterDefault = isCutScatterDefault;
+        this.cutScatterMm = cutScatterMm;
+        this.isFirst = isFirst;
+        this.limitMm = limitMm;
+        this.style = style;
+    }
+
+    /**
+     * Returns what to do next.
+     *
+     * @return the step
+     */
+    public Step step() {
+        return chosen.step();
+    }
+
+    /**
+     * Returns whether the neck may be cut now.
+     *
+     * @return true for {@link Step#CUT} alone
+     */
+    public boolean mayCut() {
+        return step() == Step.CUT;
+    }
+
+    /**
+     * Returns whether work stops here: no setting of the fence puts it right, or what was read contradicts itself.
+     *
+     * @return false for a cut and for steps on the way to it
+     */
+    public boolean isStop() {
+        return contradiction != null
+                || step() == Step.SQUARE_EDGES
+                || step() == Step.TAPERED_STRIP
+                || step() == Step.CANNOT;
+    }
+
+    /**
+     * Returns what contradicts what.
+     *
+     * @return nothing where readings and moves agree
+     */
+    public Optional<Contradiction> contradiction() {
+        return Optional.ofNullable(contradiction);
+    }
+
+    /**
+     * Returns the chance that the neck's slot is within the limit along the whole channel if it were cut now.
+     *
+     * @return a ratio in [0, 1]; nothing before the first cut and where a contradiction leaves nothing to compute it from
+     */
+    public OptionalDouble chance() {
+        return known(chosen.chance());
+    }
+
+    private static OptionalDouble known(double value) {
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /**
+     * Returns the best fence move, whether or not it is the step to take.
+     *
+     * @return the move at the cutter; it refuses its number where nothing is known of the fence
+     */
+    public FenceMove move() {
+        return move;
+    }
+
+    /**
+     * Returns the gap to set at the stop block for the move.
+     *
+     * @return nothing where no fence is known
+     */
+    public Optional<StopGap> gap() {
+        return Optional.ofNullable(gap);
+    }
+
+    /**
+     * Returns the feeler gauges for the move, at the stop block.
+     *
+     * @return nothing where none are at hand
+     */
+    public Optional<LeafStack> leaves() {
+        return Optional.ofNullable(leaves);
+    }
+
+    /**
+     * Returns the chance after the move, by the feeler gauges where there are any, without another cut.
+     *
+     * @return a ratio in [0, 1]; nothing where there is no chance now
+     */
+    public OptionalDouble chanceAfterMove() {
+        return known(chosen.afterMove());
+    }
+
+    /**
+     * Returns the chance that this bench reaches at best: best placed, after six further trial cuts.
+     *
+     * @return a ratio in [0, 1]
+     */
+    public double reach() {
+        return chosen.reach();
+    }
+
+    /**
+     * Returns the expected cost of a step, a spoiled neck being 1.
+     *
+     * @param of one of CUT, READ_AGAIN, MOVE, TRIAL_CUT
+     * @return more than 0; nothing where the step is not offered
+     */
+    public OptionalDouble expectedCost(Step of) {
+        int place = Objects.requireNonNull(of, "step").ordinal();
+        return choice == null || place > Step.TRIAL_CUT.ordinal()
+                ? OptionalDouble.empty()
+                : known(choice.costs(chosen)[place]);
+    }
+
+    /**
+     * Returns the step after this one if its result is as expected.
+     *
+     * @return nothing where the next result cannot be foreseen
+     */
+    public Optional<Step> then() {
+        return choice == null || contradiction != null ? Optional.empty() : choice.after(step());
+    }
+
+    @Override
+    public SlotVerdict in(LengthStyle other) {
+        return new SlotVerdict(
+                chosen,
+                choice,
+                contradiction,
+                closure == null ? null : closure.in(other),
+                cause,
+                causeMm,
+                move.in(other),
+                gap == null ? null : gap.in(other),
+                leaves == null ? null : leaves.in(other),
+                isCutScatterDefault,
+                cutScatterMm,
+                isFirst,
+                limitMm,
+                other);
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof SlotVerdict other
+                && step() == other.step()
+                && contradiction == other.contradiction
+                && chance().equals(other.chance())
+                && chanceAfterMove().equals(other.chanceAfterMove())
+                && Double.compare(reach(), other.reach()) == 0
+                && cause == other.cause
+                && move.equals(other.move)
+                && Objects.equals(gap, other.gap)
+                && Objects.equals(leaves, other.leaves)
+                && Double.compare(limitMm, other.limitMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(step(), contradiction, chance(), reach(), cause, move, limitMm);
+    }
+
+    /** Returns the step and its reason in one line. */
+    String line() {
+        String limit = "within " + style.brief(limitMm);
+        String now =
+                Double.isNaN(chosen.chance()) ? "" : Numbers.percent(chosen.chance()) + " chance of being " + limit;
+        return switch (step()) {
+            case CUT -> "cut the neck: " + now;
+            case MOVE ->
+                "move the " + move + ": " + Numbers.percent(chosen.afterMove()) + " chance of being " + limit
+                        + " then, " + Numbers.percent(chosen.chance()) + " now";
+            case READ_AGAIN ->
+                "read the same cut again: "
+                        + (contradiction != null
+                                ? contradictory()
+                                : closure != null && closure.warns() ? closure.warning() : now);
+            case TRIAL_CUT ->
+                contradiction != null
+                        ? "make another trial cut, the fence untouched: " + contradictory()
+                        : isFirst
+                                ? "make a trial cut in a test piece, and read both walls, the piece and the slot"
+                                : "make another trial cut, the fence untouched: " + now;
+            case MEASURE_PIECE ->
+                "measure the test piece: walls alone do not place the slot in a blank of another width";
+            case CHECK_MOVE ->
+                "check which way the fence was moved: the cut lies where it would after the opposite move";
+            case SQUARE_EDGES ->
+                "plane the blank's edges parallel: no setting of the fence keeps " + limit + " along the channel, "
+                        + Numbers.percent(reach()) + " chance at best";
+            case TAPERED_STRIP ->
+                "run the blank on a strip that tapers as the blank does: no setting of the fence keeps " + limit
+                        + " along the channel, " + Numbers.percent(reach()) + " chance at best";
+            case CANNOT ->
+                contradiction == Contradiction.FENCE_LOST
+                        ? "do not cut: the fence does not stay where it is set"
+                        : "do not cut: this bench cannot show that the slot is " + limit + ", "
+                                + Numbers.percent(reach()) + " chance at best";
+        };
+    }
+
+    /**
+     * Returns the step and its reason as a sentence.
+     *
+     * @return one line, such as {@code Cut the neck: 99.2 % chance of being within 0.1 mm.}
+     */
+    public String sentence() {
+        String line = line();
+        return Character.toUpperCase(line.charAt(0)) + line.substring(1) + ".";
+    }
+
+    private String contradictory() {
+        return contradiction == Contradiction.READINGS
+                ? Objects.requireNonNull(closure).whatIsWrong()
+                : "it does not lie where the cuts and moves before it put it";
+    }
+
+    /** Returns the step and its reason, what makes the move, and what the chance rests on. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(line());
+        if (step() == Step.MOVE) {
+            if (gap != null && move.amountMm() != gap.gapMm()) {
+                report.row("at the block", gap);
+            }
+            if (leaves != null) {
+                report.row("feeler gauges", leaves);
+            }
+        }
+        if (step() == Step.CANNOT && contradiction == null) {
+            report.row("largest part", cause.words + ", " + style.small(causeMm));
+            if (cause == Cause.CUT_SCATTER) {
+                report.note("make ten trial cuts at one setting and give their standard deviation, or widen the limit");
+            }
+        }
+        if (isCutScatterDefault && !Double.isNaN(chosen.chance())) {
+            report.note("scatter of cuts taken as " + style.small(cutScatterMm)
+                    + " (common practice): ten cuts at one setting would show it");
+        }
+        return report.toString();
+    }
+}

@@ -1,0 +1,128 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * A parallel strip between shaft and fence that keeps the head clear, such as
+ * {@code parallel spacer of 8.5 mm or more on the fence side}. Immutable.
+ *
+ * <p>Its thickness goes into the slot's place whole: a spacer thicker by t puts the slot nearer the fence-side edge by
+ * t. Its lack of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the
+ * same spacer takes both the thickness and its error out again.
+ */
+public final class Spacer implements SaysLengths<Spacer> {
+
+    private final double proudMm;
+    private final double clearanceMm;
+    private final double lengthMm;
+    private final LengthStyle style;
+
+    Spacer(double proudMm, double clearanceMm, double lengthMm, LengthStyle style) {
+        this.proudMm = proudMm + 0.0;
+        this.clearanceMm = clearanceMm;
+        this.lengthMm = lengthMm;
+        this.style = style;
+    }
+
+    /**
+     * Returns whether a spacer is needed at all.
+     *
+     * @return false when the head stays inside the shaft's edge
+     */
+    public boolean isNeeded() {
+        return proudMm > 0;
+    }
+
+    /**
+     * Returns the least thickness: what stands proud and the clearance.
+     *
+     * @return 0 when no spacer is needed
+     */
+    public Amount<Length> leastThickness() {
+        return style.amount(leastThicknessMm());
+    }
+
+    /**
+     * Returns the least thickness in mm.
+     *
+     * @return mm, 0 when no spacer is needed
+     */
+    public double leastThicknessMm() {
+        return isNeeded() ? proudMm + clearanceMm : 0;
+    }
+
+    /**
+     * Returns the offset that a thickness error makes: all of it, to the fence's side when the spacer is too thick.
+     *
+     * @param error thickness less what the fence was set for
+     * @return the offset, negative for a spacer that is too thick
+     */
+    public Offset offsetFrom(Quantity<Length> error) {
+        return Offset.ofMm(-HouseUnits.mm(error, "thickness error"), 0, LengthStyle.of(error));
+    }
+
+    /**
+     * Returns the offset of a spacer whose thickness is known within an uncertainty, which goes into the offset whole too.
+     *
+     * @param error thickness less what the fence was set for
+     * @return the offset with its uncertainty, negative for a spacer that is too thick
+     */
+    public Offset offsetFrom(Estimate<Length> error) {
+        return Offset.ofMm(
+                -Objects.requireNonNull(error, "error").valueHouse(),
+                error.uncertaintyHouse(),
+                LengthStyle.of(error.value()));
+    }
+
+    /**
+     * Returns the slot's line with a spacer that is not parallel.
+     *
+     * @param thickerAtTheNut thickness at the nut less thickness at the far end of the shaft
+     * @return the line from the nut to the far end, against the line with both as at the far end
+     */
+    public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
+        double delta = HouseUnits.mm(thickerAtTheNut, "lack of parallelism");
+        return new SlotLine(-delta, 0, 0, lengthMm, 0, LengthStyle.of(thickerAtTheNut));
+    }
+
+    @Override
+    public Spacer in(LengthStyle other) {
+        return new Spacer(proudMm, clearanceMm, lengthMm, Objects.requireNonNull(other, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Spacer that
+                && Double.compare(proudMm, that.proudMm) == 0
+                && Double.compare(clearanceMm, that.clearanceMm) == 0
+                && Double.compare(lengthMm, that.lengthMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(proudMm, clearanceMm, lengthMm);
+    }
+
+    /** Returns what is needed, such as {@code parallel spacer of 8.5 mm or more on the fence side}, and what it does. */
+    @Override
+    public String toString() {
+        if (!isNeeded()) {
+            return "no spacer needed: the head stays inside the shaft's edge";
+        }
+        return Report.titled("parallel spacer of " + style.brief(leastThicknessMm()) + " or more on the fence side")
+                .row("head proud", style.brief(proudMm))
+                .row("clearance", style.brief(clearanceMm))
+                .note("its thickness error goes into the offset whole; what it is out of parallel the slot is skewed by"
+                        + " over " + style.brief(lengthMm))
+                .note("run the trial piece with the same spacer: then its thickness cancels")
+                .toString();
+    }
+}

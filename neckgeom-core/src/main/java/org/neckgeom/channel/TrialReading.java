@@ -1,0 +1,25 @@
+package org.neckgeom.channel;
+
+/** One of the four things read on a trial cut, named as the maker names them. */
+public enum TrialReading {
+    /** The wood left between the slot and the edge that rode the fence. */
+    FENCE_WALL("fence wall"),
+    /** The wood left between the slot and the other edge. */
+    FAR_WALL("far wall"),
+    /** The width of the slot. */
+    SLOT("slot"),
+    /** The width of the piece. */
+    PIECE("piece");
+
+    private final String text;
+
+    TrialReading(String text) {
+        this.text = text;
+    }
+
+    /** Returns the name as the maker says it, such as {@code fence wall}. */
+    @Override
+    public String toString() {
+        return text;
+    }
+}

@@ -1,0 +1,104 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * A slot run twice, the second time with the piece turned end for end so that its other edge rides the fence. It
+ * tells how far off the slot was without a wall being measured, not to which side. Immutable.
+ *
+ * <p>A slot d off the middle by e widens to {@code d + 2 |e|}, so {@code |e| = (second - first)/2}. Exact while the
+ * two runs overlap, that is while {@code 2 |e| <= d}. It leaves a widened slot and is a climb cut where the slot was too
+ * near the fence, so it is for scrap only: light, in a carrier.
+ */
+public final class TurnedPass implements SaysLengths<TurnedPass> {
+
+    /** A reading that narrows the slot by more than this many standard uncertainties is refused. */
+    private static final double K = 3;
+
+    private final double firstMm;
+    private final double secondMm;
+    private final double readWithinMm;
+    private final LengthStyle style;
+
+    private TurnedPass(double firstMm, double secondMm, double readWithinMm, LengthStyle style) {
+        this.firstMm = firstMm;
+        this.secondMm = secondMm;
+        this.readWithinMm = readWithinMm;
+        this.style = style;
+    }
+
+    /**
+     * Returns a turned pass from the slot's width after each run.
+     *
+     * @param first width after the first run, more than 0
+     * @param second width after the turned run, at most twice the first: beyond that the two runs leave two slots
+     * @return the pass, read within {@link TrialCut#USUAL_REPEATABILITY_MM} until {@link #readWithin} says otherwise
+     * @throws IllegalArgumentException if a width is out of its range or not finite
+     */
+    public static TurnedPass widened(Quantity<Length> first, Quantity<Length> second) {
+        double d1 = HouseUnits.mmPositive(first, "first width");
+        double d2 = HouseUnits.mmPositive(second, "second width");
+        LengthStyle style = LengthStyle.of(first);
+        if (!(d2 <= 2 * d1)) {
+            throw HouseUnits.refused(
+                    "second width",
+                    style.brief(2 * d1) + " or less (twice the first: beyond it the runs leave two slots)",
+                    second);
+        }
+        return new TurnedPass(d1, d2, TrialCut.USUAL_REPEATABILITY_MM, style);
+    }
+
+    /**
+     * Returns the same pass with the repeatability of its readings.
+     *
+     * @param uncertainty standard uncertainty of one reading, more than 0
+     * @return the pass
+     * @throws IllegalArgumentException if it is not more than 0
+     */
+    public TurnedPass readWithin(Quantity<Length> uncertainty) {
+        return new TurnedPass(firstMm, secondMm, HouseUnits.mmPositive(uncertainty, "repeatability"), style);
+    }
+
+    /**
+     * Returns how far off the slot of the first run was. {@code (second - first)/2} with standard uncertainty
+     * {@code u/sqrt(2)}; a second width smaller by no more than the readings' own error counts as no offset.
+     *
+     * @return the offset without its side
+     * @throws ArithmeticException if the slot is said to have narrowed by more than the readings' own error
+     */
+    public UnsidedOffset offset() {
+        double u = readWithinMm / Math.sqrt(2);
+        double size = (secondMm - firstMm) / 2;
+        if (size < -K * u) {
+            throw new ArithmeticException("a turned pass can only widen a slot, but " + style.text(firstMm) + " became "
+                    + style.text(secondMm) + ": read both again");
+        }
+        return new UnsidedOffset(Math.max(0, size), u, style);
+    }
+
+    @Override
+    public TurnedPass in(LengthStyle other) {
+        return new TurnedPass(firstMm, secondMm, readWithinMm, Objects.requireNonNull(other, "style"));
+    }
+
+    /** Returns the widths, which wall the turned run cut, and how to make one. */
+    @Override
+    public String toString() {
+        return Report.titled("slot " + style.brief(firstMm) + ", turned " + style.brief(secondMm) + ": widened by "
+                        + Numbers.trimmed(style.unit().fromHouse(secondMm - firstMm), 4) + " "
+                        + style.unit().symbol())
+                .row("slot too far from the fence", SecondPass.TURNED_TOO_FAR)
+                .row("slot too near it", SecondPass.TURNED_TOO_NEAR)
+                .note("so on scrap only, light, in a carrier; the slot in a neck is not turned as a test")
+                .note(Cautions.FEED)
+                .toString();
+    }
+}

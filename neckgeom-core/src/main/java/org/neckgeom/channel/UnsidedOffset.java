@@ -1,0 +1,121 @@
+package org.neckgeom.channel;
+
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * How far a slot lies from the middle when the side is not known, such as
+ * {@code 0.145 mm one way or the other, u 0.014 mm}. Immutable.
+ *
+ * <p>A slot that is begun is widened about the middle by a cut at its far wall, never by a climb cut: too far from the fence,
+ * the work is turned end for end; too near, the same edge stays on the fence and the fence moves away by twice the offset.
+ */
+public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
+
+    private final double sizeMm;
+    private final double uncertaintyMm;
+    private final LengthStyle style;
+
+    UnsidedOffset(double sizeMm, double uncertaintyMm, LengthStyle style) {
+        this.sizeMm = sizeMm + 0.0;
+        this.uncertaintyMm = uncertaintyMm + 0.0;
+        this.style = style;
+    }
+
+    /**
+     * Returns how far off the slot is.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> size() {
+        return style.amount(sizeMm);
+    }
+
+    /**
+     * Returns how far off the slot is, in mm.
+     *
+     * @return mm, 0 or more
+     */
+    public double sizeMm() {
+        return sizeMm;
+    }
+
+    /**
+     * Returns the standard uncertainty; 0 when none was stated.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> uncertainty() {
+        return style.amount(uncertaintyMm);
+    }
+
+    /**
+     * Returns the standard uncertainty in mm; 0 when none was stated.
+     *
+     * @return mm, 0 or more
+     */
+    public double uncertaintyMm() {
+        return uncertaintyMm;
+    }
+
+    /**
+     * Returns the offset with its side, once that is known.
+     *
+     * @return the slot too near the fence by this size
+     */
+    public Offset nearerTheFence() {
+        return Offset.ofMm(-sizeMm, uncertaintyMm, style);
+    }
+
+    /**
+     * Returns the offset with its side, once that is known.
+     *
+     * @return the slot too far from the fence by this size
+     */
+    public Offset fartherFromTheFence() {
+        return Offset.ofMm(sizeMm, uncertaintyMm, style);
+    }
+
+    /**
+     * Returns the same offset, printed in another style.
+     *
+     * @param style how to print lengths
+     * @return the offset
+     */
+    @Override
+    public UnsidedOffset in(LengthStyle style) {
+        return new UnsidedOffset(sizeMm, uncertaintyMm, Objects.requireNonNull(style, "style"));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof UnsidedOffset that
+                && Double.compare(sizeMm, that.sizeMm) == 0
+                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(sizeMm) * 31 + Double.hashCode(uncertaintyMm);
+    }
+
+    /** Returns it in words, such as {@code 0.145 mm one way or the other, u 0.014 mm}, and how a begun slot is widened. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(
+                style.text(sizeMm, uncertaintyMm) + " one way or the other" + Words.uncertainty(uncertaintyMm, style));
+        if (sizeMm == 0) {
+            return report.toString();
+        }
+        return report.row("too far from the fence", "turned end for end, " + SecondPass.TURNED_TOO_FAR)
+                .row(
+                        "too near it",
+                        "turned, " + SecondPass.TURNED_TOO_NEAR + ";\ninstead the same edge, the fence "
+                                + style.text(2 * sizeMm, uncertaintyMm) + " away: " + SecondPass.FENCE_AWAY)
+                .toString();
+    }
+}

@@ -1,0 +1,136 @@
+package org.neckgeom.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.design.Head;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
+import org.neckgeom.head.SlantedScarf;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A head in plan: its outline from the nut line to the tip, its posts and ears, in mm, x toward the body. Turned flat, or
+ * seen square to the neck and so foreshortened by its pitch. A swung head turns about the nut line's middle.
+ */
+public final class HeadShape {
+
+    private final Head head;
+    private final HeadLayout layout;
+    private final double nutLine;
+
+    private HeadShape(Head head, HeadLayout layout, double nutLine) {
+        this.head = head;
+        this.layout = layout;
+        this.nutLine = nutLine;
+    }
+
+    public static HeadShape of(Head head, Settled settled) {
+        HeadLayout layout = settled.details().headLayout().orElse(HeadLayout.of(head));
+        double slant =
+                settled.details().fannedFrets().map(fan -> onFace(fan, head)).orElse(0.0);
+        return new HeadShape(head, layout, StrictMath.tan(slant));
+    }
+
+    /** The nut line's angle from square on the head's own face. */
+    private static double onFace(FannedFrets fan, Head head) {
+        Amount<?> slant = fan.slant(0);
+        return head.pitchRad() == 0
+                ? slant.house()
+                : SlantedScarf.of(Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE), fan.slant(0))
+                        .headMitre()
+                        .house();
+    }
+
+    public Head head() {
+        return head;
+    }
+
+    /** Whether the outline is the head's own; otherwise only the room for it. */
+    public boolean hasOutline() {
+        return layout.hasOutline();
+    }
+
+    /** The outline, closed: nut line's bass end, tip, nut line's treble end. */
+    public List<Point> outline(double foreshortening) {
+        double l = head.lengthMm();
+        List<Point> points = new ArrayList<>();
+        points.add(placed(fromNutLine(-1), -halfWidth(fromNutLine(-1)), foreshortening));
+        points.add(placed(l, -halfWidth(l), foreshortening));
+        points.add(placed(l, halfWidth(l), foreshortening));
+        points.add(placed(fromNutLine(1), halfWidth(fromNutLine(1)), foreshortening));
+        return points;
+    }
+
+    /** The slanted line through the nut on the face, between the edges of a neck so wide there. */
+    public List<Point> nutLine(double halfWidth) {
+        return List.of(new Point(-nutLine * halfWidth, -halfWidth), new Point(nutLine * halfWidth, halfWidth));
+    }
+
+    /** Where the head's edge of a side leaves the nut line, along the head's own axis; less than 0 before the break line. */
+    private double fromNutLine(int side) {
+        // The line x = k y in the turned head's own axes, k the tangent of its angle to them, on the edge y = side (a +
+        // b l).
+        double swing = StrictMath.tan(StrictMath.atan(nutLine) - head.swingRad());
+        double atBreak = halfWidth(0);
+        double growth = (halfWidth(head.lengthMm()) - atBreak) / head.lengthMm();
+        return -swing * side * atBreak / (1 + swing * side * growth);
+    }
+
+    /** Width of the outline so far along the head's face. */
+    public double widthAtMm(double along) {
+        return 2 * halfWidth(along);
+    }
+
+    private double halfWidth(double along) {
+        double atBreak = layout.width(Amount.ofHouse(0, ShopUnit.MILLIMETRE)).house();
+        double atTip = layout.width(Amount.ofHouse(head.lengthMm(), ShopUnit.MILLIMETRE))
+                .house();
+        return (atBreak + (atTip - atBreak) * along / head.lengthMm()) / 2;
+    }
+
+    /** Where each string leaves its post, from bass to treble. */
+    public List<Point> posts(double foreshortening) {
+        List<Point> points = new ArrayList<>();
+        for (HeadPost post : layout.posts()) {
+            points.add(placed(post.along().house(), post.aside().house(), foreshortening));
+        }
+        return points;
+    }
+
+    /** The seams of the ears with stock so wide, one a side; none where it is wide enough. */
+    public List<List<Point>> ears(double stock, double foreshortening) {
+        if (!(stock > 0) || !(2 * Math.max(halfWidth(0), halfWidth(head.lengthMm())) > stock)) {
+            return List.of();
+        }
+        List<List<Point>> seams = new ArrayList<>();
+        for (int side : new int[] {-1, 1}) {
+            double from = begin(stock / 2, side);
+            double to = end(stock / 2);
+            seams.add(List.of(
+                    placed(from, side * stock / 2, foreshortening), placed(to, side * stock / 2, foreshortening)));
+        }
+        return seams;
+    }
+
+    /** Where the outline has grown wider than the stock, or the nut line where it is so from the start. */
+    private double begin(double half, int side) {
+        return halfWidth(0) >= half ? fromNutLine(side) : Math.min(crossing(half), head.lengthMm());
+    }
+
+    private double end(double half) {
+        return halfWidth(head.lengthMm()) >= half ? head.lengthMm() : crossing(half);
+    }
+
+    private double crossing(double half) {
+        double growth = (halfWidth(head.lengthMm()) - halfWidth(0)) / head.lengthMm();
+        return (half - halfWidth(0)) / growth;
+    }
+
+    private Point placed(double along, double aside, double foreshortening) {
+        double sin = StrictMath.sin(head.swingRad());
+        double cos = StrictMath.cos(head.swingRad());
+        return new Point(-(along * cos - aside * sin) * foreshortening, along * sin + aside * cos);
+    }
+}

@@ -1,0 +1,312 @@
+package org.neckgeom.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.plan.NeckDetails;
+
+/**
+ * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
+ * Side views are points (x, z), plans (x, y), sections (y, z).
+ */
+public final class NeckShape {
+
+    /** Stations between points of a curve along the neck. */
+    private static final double STEP_MM = 2;
+
+    /** Points of a section's curve on each side of the ridge: the chords leave the curve by under 0.005 mm. */
+    private static final int SECTION_POINTS = 160;
+
+    private final NeckDesign design;
+    private final Settled settled;
+
+    public NeckShape(NeckDesign design, Settled settled) {
+        this.design = design;
+        this.settled = settled;
+    }
+
+    public NeckDesign design() {
+        return design;
+    }
+
+    public Stations stations() {
+        return Stations.of(design, settled.woodLeft());
+    }
+
+    /** Depth of the wood across at a station, as a section shows it. */
+    public double backDepth(double x) {
+        return stations().backDepth(x);
+    }
+
+    /** What has been settled beyond the design. */
+    public NeckDetails details() {
+        return settled.details();
+    }
+
+    public double bodyJoint() {
+        return design.bodyJointMm();
+    }
+
+    /**
+     * Where the neck's wood ends: at the body joint, or under the board's end where the channel runs on past the joint, as
+     * in a neck that lies in a pocket.
+     */
+    public double woodEnd() {
+        boolean runsOn =
+                design.channel().map(channel -> channel.endMm() > bodyJoint()).orElse(false);
+        return runsOn ? boardEnd() : bodyJoint();
+    }
+
+    public double fret(double n) {
+        return design.scale().fretMm(n);
+    }
+
+    /** Where a fret more would lie: the usual end of the board. */
+    public double boardEnd() {
+        return fret(design.frets() + 1);
+    }
+
+    public double halfWidth(double x) {
+        return design.halfWidthAtMm(x);
+    }
+
+    /** The board's edge of a side, from the nut line to its end; the straight taper needs two points. */
+    public List<Point> edge(int side) {
+        int end = side < 0 ? 0 : 1;
+        return List.of(fretLine(0).get(end), fretLine(design.frets() + 1).get(end));
+    }
+
+    /** A fret from the board's bass edge to its treble edge: 0 is the nut, one more than there are the board's end. */
+    public List<Point> fretLine(int n) {
+        double x = fret(n);
+        double bass = fan().map(fan -> fan.onBassEdge(n, design).house()).orElse(x);
+        double treble = fan().map(fan -> fan.onTrebleEdge(n, design).house()).orElse(x);
+        return List.of(new Point(bass, -halfWidth(bass)), new Point(treble, halfWidth(treble)));
+    }
+
+    public Optional<FannedFrets> fan() {
+        return settled.details().fannedFrets();
+    }
+
+    /** The middle of each string from the nut line to the board's end, from bass to treble; none where none are told. */
+    public List<List<Point>> strings() {
+        return settled.details()
+                .stringsAtNut()
+                .flatMap(nut -> settled.details().stringsAtSaddle().map(saddle -> strings(nut, saddle)))
+                .orElse(List.of());
+    }
+
+    private List<List<Point>> strings(StringPlaces atNut, StringPlaces atSaddle) {
+        double nutLine = fan().map(fan -> StrictMath.tan(fan.slant(0).house())).orElse(0.0);
+        double saddleLine =
+                fan().map(fan -> StrictMath.tan(fan.saddleSlant().house())).orElse(0.0);
+        List<Point> last = fretLine(design.frets() + 1);
+        double endLine = (last.get(1).u() - last.get(0).u())
+                / (last.get(1).v() - last.get(0).v());
+        double[] nut = atNut.centresMm();
+        double[] saddle = atSaddle.centresMm();
+        List<List<Point>> strings = new ArrayList<>();
+        for (int i = 0; i < nut.length; i++) {
+            Point from = new Point(nutLine * nut[i], nut[i]);
+            Point to = new Point(settled.saddleMm() + saddleLine * saddle[i], saddle[i]);
+            double run = to.u() - from.u();
+            double aside = to.v() - from.v();
+            double share = (last.get(0).u()
+                            - from.u()
+                            + endLine * (from.v() - last.get(0).v()))
+                    / (run - endLine * aside);
+            strings.add(List.of(from, from.plus(share * run, share * aside)));
+        }
+        return strings;
+    }
+
+    public double stockMm() {
+        return settled.stockMm();
+    }
+
+    /** The back on the centreline from the nut to the wood's end, as deep past the body joint as at it. */
+    public List<Point> backLine() {
+        return along(0, woodEnd(), x -> -design.backDepthAtMm(Math.min(x, bodyJoint())));
+    }
+
+    /** The board's top on the centreline. */
+    public List<Point> boardTop() {
+        return List.of(
+                new Point(0, design.boardThicknessAtMm(0)),
+                new Point(boardEnd(), design.boardThicknessAtMm(boardEnd())));
+    }
+
+    /** The channel in side view, closed: down its head end, along the floor and the pocket, up its heel end. */
+    public List<Point> channelSide(Channel channel) {
+        List<Point> points = new ArrayList<>();
+        points.add(new Point(channel.startMm(), 0));
+        double from = channel.startMm();
+        double to = channel.endMm();
+        if (channel.hasPocket()) {
+            double start = channel.pocketStartMm();
+            double end = start + channel.pocketLengthMm();
+            points.addAll(floor(channel, from, start));
+            points.add(new Point(start, -channel.pocketDepthMm()));
+            points.add(new Point(end, -channel.pocketDepthMm()));
+            points.addAll(floor(channel, end, to));
+        } else {
+            points.addAll(floor(channel, from, to));
+        }
+        points.add(new Point(to, 0));
+        return points;
+    }
+
+    private static List<Point> floor(Channel channel, double from, double to) {
+        if (!(to > from)) {
+            return List.of();
+        }
+        return along(from, to, x -> -channel.floorDepthAtMm(Math.min(x, channel.endMm())));
+    }
+
+    /** The channel in plan, closed. */
+    public List<Point> channelPlan(Channel channel) {
+        double half = channel.widthMm() / 2;
+        List<Point> treble = new ArrayList<>();
+        treble.add(new Point(channel.startMm(), half));
+        if (channel.hasPocket()) {
+            double wide = channel.pocketWidthMm() / 2;
+            double start = channel.pocketStartMm();
+            double end = start + channel.pocketLengthMm();
+            treble.add(new Point(start, half));
+            treble.add(new Point(start, wide));
+            treble.add(new Point(end, wide));
+            treble.add(new Point(end, half));
+        }
+        treble.add(new Point(channel.endMm(), half));
+        List<Point> all = new ArrayList<>(treble);
+        for (int i = treble.size() - 1; i >= 0; i--) {
+            all.add(new Point(treble.get(i).u(), -treble.get(i).v()));
+        }
+        return all;
+    }
+
+    /** The wood's back across at a station, from the bass edge over the ridge to the treble edge. */
+    public List<Point> section(double x) {
+        double a = halfWidth(x);
+        double b = backDepth(x);
+        List<Point> points = new ArrayList<>();
+        IntStream.rangeClosed(0, SECTION_POINTS).forEach(i -> points.add(quarter(-a, b, i, bassPower())));
+        IntStream.range(0, SECTION_POINTS)
+                .map(i -> SECTION_POINTS - 1 - i)
+                .forEach(i -> points.add(quarter(a, b, i, treblePower())));
+        return points;
+    }
+
+    private double bassPower() {
+        return design.back().bassPower();
+    }
+
+    private double treblePower() {
+        return design.back().treblePower();
+    }
+
+    /** Point i of a quarter of a superellipse, from its edge (0) to its ridge. */
+    private static Point quarter(double a, double b, int i, double power) {
+        if (i == 0) {
+            return new Point(a, 0);
+        }
+        if (i == SECTION_POINTS) {
+            return new Point(0, -b);
+        }
+        double t = i * StrictMath.PI / 2 / SECTION_POINTS;
+        return new Point(
+                a * StrictMath.pow(StrictMath.cos(t), 2 / power), -b * StrictMath.pow(StrictMath.sin(t), 2 / power));
+    }
+
+    /** Height of the board's crown under its middle at half the width: {@code R - sqrt(R^2 - a^2)}; 0 when flat. */
+    public double crownDrop(double x) {
+        double radius = design.crownRadiusAtMm(x);
+        double a = halfWidth(x);
+        return Double.isInfinite(radius) ? 0 : a * a / (radius + Math.sqrt(radius * radius - a * a));
+    }
+
+    /** The board across at a station, closed, the crown as a fine line. */
+    public List<Point> boardSection(double x) {
+        double a = halfWidth(x);
+        double top = design.boardThicknessAtMm(x);
+        double radius = design.crownRadiusAtMm(x);
+        List<Point> points = new ArrayList<>();
+        points.add(new Point(-a, 0));
+        int pieces = Double.isInfinite(radius) ? 1 : 24;
+        for (int i = 0; i <= pieces; i++) {
+            double y = -a + 2 * a * i / pieces;
+            double drop = Double.isInfinite(radius) ? 0 : y * y / (radius + Math.sqrt(radius * radius - y * y));
+            points.add(new Point(y, top - drop));
+        }
+        points.add(new Point(a, 0));
+        return points;
+    }
+
+    public Optional<Head> head() {
+        return design.head();
+    }
+
+    public Optional<HeadShape> headShape() {
+        return design.head().map(head -> HeadShape.of(head, settled));
+    }
+
+    /** A point of the head in side view: so far along its face from the break line, so deep under the face. */
+    public static Point headSide(Head head, double along, double deep) {
+        double sin = StrictMath.sin(head.pitchRad());
+        double cos = StrictMath.cos(head.pitchRad());
+        return new Point(-along * cos + deep * sin, -along * sin - deep * cos);
+    }
+
+    /** Where the head's back meets a back so deep under the glue face, measured along the head's face. */
+    public static double alongHeadWhereBackMeets(Head head, double depth) {
+        double sin = StrictMath.sin(head.pitchRad());
+        return (depth - head.thicknessMm() * StrictMath.cos(head.pitchRad())) / sin;
+    }
+
+    /** Points of a line along the neck, one every two millimetres, both ends among them. */
+    private static List<Point> along(double from, double to, DoubleUnaryOperator z) {
+        int pieces = Math.max(1, (int) Math.ceil((to - from) / STEP_MM));
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i <= pieces; i++) {
+            double x = i == pieces ? to : from + (to - from) * i / pieces;
+            points.add(new Point(x, z.applyAsDouble(x)));
+        }
+        return straightened(points);
+    }
+
+    /** Drops inner points of straight runs, so that a straight back stays one line. */
+    private static List<Point> straightened(List<Point> points) {
+        List<Point> kept = new ArrayList<>();
+        kept.add(points.get(0));
+        for (int i = 1; i < points.size() - 1; i++) {
+            Point a = kept.get(kept.size() - 1);
+            Point b = points.get(i);
+            Point c = points.get(i + 1);
+            double across = (b.u() - a.u()) * (c.v() - a.v()) - (b.v() - a.v()) * (c.u() - a.u());
+            if (Math.abs(across) > 1e-9 * a.distanceTo(c)) {
+                kept.add(b);
+            }
+        }
+        kept.add(points.get(points.size() - 1));
+        return kept;
+    }
+
+    /** The joint's line in side view: its end on the front, then its end on the back. */
+    public static List<Point> glueLine(ScarfJoint joint, double pitch) {
+        double depth = joint.shaftThickness().house();
+        Point back = new Point(joint.backLineMm(), -depth);
+        double front = joint.frontLineMm();
+        return joint.place() == JointPlace.IN_THE_HEAD
+                ? List.of(new Point(-front * StrictMath.cos(pitch), -front * StrictMath.sin(pitch)), back)
+                : List.of(new Point(front, 0), back);
+    }
+}

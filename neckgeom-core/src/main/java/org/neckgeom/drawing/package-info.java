@@ -1,0 +1,7 @@
+/**
+ * The neck as points and stations, its lengths as drawings show them, and markup that is always well-formed: what page and
+ * template share. Not exported, so nothing here is promised.
+ *
+ * @since 0.1.0
+ */
+package org.neckgeom.drawing;

@@ -1,0 +1,345 @@
+package org.neckgeom.head;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.design.Head;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * A head with its outline, ears and posts. Immutable.
+ *
+ * <p>The outline runs straight from its width at the break line to its width at the tip; unless told it is as wide all
+ * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
+ * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
+ */
+public final class HeadLayout implements SaysLengths<HeadLayout> {
+
+    private final Head head;
+    private final double atBreak;
+    private final double atTip;
+    private final List<HeadPost> posts;
+    private final double slant;
+
+    private HeadLayout(Head head, double atBreak, double atTip, List<HeadPost> posts, double slant) {
+        this.head = head;
+        this.atBreak = atBreak;
+        this.atTip = atTip;
+        this.posts = posts;
+        this.slant = slant;
+    }
+
+    /**
+     * Returns a head as wide all along as it is at its widest, without posts.
+     *
+     * @param head the head
+     * @return the layout
+     */
+    public static HeadLayout of(Head head) {
+        return new HeadLayout(Objects.requireNonNull(head, "head"), head.widthMm(), head.widthMm(), List.of(), 0);
+    }
+
+    /**
+     * Returns a copy with a tapered outline.
+     *
+     * @param atBreakLine width there, more than 0
+     * @param atTip width there, more than 0
+     * @return the layout
+     */
+    public HeadLayout tapered(Quantity<Length> atBreakLine, Quantity<Length> atTip) {
+        return new HeadLayout(
+                head,
+                HouseUnits.mmPositive(atBreakLine, "head width at the break line"),
+                HouseUnits.mmPositive(atTip, "head width at the tip"),
+                posts,
+                slant);
+    }
+
+    /**
+     * Returns a copy with a post to each string.
+     *
+     * @param places in the order of the strings, from bass to treble; each on the head
+     * @return the layout
+     */
+    public HeadLayout posts(HeadPost... places) {
+        for (HeadPost post : Objects.requireNonNull(places, "places")) {
+            Objects.requireNonNull(post, "post");
+            if (!(post.alongMm() < head.lengthMm())) {
+                throw new IllegalArgumentException("post must lie on the head of " + style().brief(head.lengthMm())
+                        + ", but was at " + style().brief(post.alongMm()));
+            }
+        }
+        return new HeadLayout(head, atBreak, atTip, List.of(places), slant);
+    }
+
+    /**
+     * Returns a copy behind a slanted nut, as fanned frets have it: the head turns back about the slanted line, its pitch
+     * being that along the centreline, and each string's slot lies on that line. The posts stay where they are told.
+     *
+     * @param fromSquare under 30 deg either way; positive when the nut's treble end lies nearer the body
+     * @return the layout
+     */
+    public HeadLayout nutSlanted(Quantity<Angle> fromSquare) {
+        double rad = HouseUnits.radBetween(fromSquare, -30, 30, "nut slant");
+        return new HeadLayout(head, atBreak, atTip, posts, rad);
+    }
+
+    /**
+     * Returns the posts.
+     *
+     * @return in the order of the strings, from bass to treble; empty when they have not been told
+     */
+    public List<HeadPost> posts() {
+        return posts;
+    }
+
+    /**
+     * Says whether the outline is the head's own: where neither a taper nor posts have been told there is only the room
+     * that the head's length and greatest width leave it.
+     *
+     * @return true when it is worth sawing to
+     */
+    public boolean hasOutline() {
+        return hasPosts() || atBreak != head.widthMm() || atTip != head.widthMm();
+    }
+
+    /**
+     * Says whether the posts have been told.
+     *
+     * @return true when {@link #breaks} has an answer
+     */
+    public boolean hasPosts() {
+        return !posts.isEmpty();
+    }
+
+    /**
+     * Returns the head that is laid out.
+     *
+     * @return the head
+     */
+    public Head head() {
+        return head;
+    }
+
+    /**
+     * Returns the same outline and posts on another head.
+     *
+     * @param other the head, no post past its end
+     * @return the layout
+     */
+    public HeadLayout on(Head other) {
+        return new HeadLayout(Objects.requireNonNull(other, "head"), atBreak, atTip, List.of(), slant)
+                .posts(posts.toArray(HeadPost[]::new));
+    }
+
+    /**
+     * Returns the width of the outline at the break line.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> widthAtBreakLine() {
+        return style().amount(atBreak);
+    }
+
+    /**
+     * Returns the width of the outline at the tip.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> widthAtTip() {
+        return style().amount(atTip);
+    }
+
+    /**
+     * Returns the width of the outline.
+     *
+     * @param along distance from the break line along the face, 0 to the head's length
+     * @return more than 0
+     */
+    public Amount<Length> width(Quantity<Length> along) {
+        double d = HouseUnits.mmNotNegative(along, "distance along the head");
+        if (!(d <= head.lengthMm())) {
+            throw HouseUnits.refused(
+                    "distance along the head", "no more than its length of " + style().brief(head.lengthMm()), along);
+        }
+        return style().amount(atBreak + (atTip - atBreak) * d / head.lengthMm());
+    }
+
+    /**
+     * Returns the width of each ear, alike on both sides, that widens a shaft's stock to the outline's widest place.
+     *
+     * @param stock width of the shaft's stock at the head, more than 0
+     * @return 0 when the stock is wide enough
+     */
+    public Amount<Length> ears(Quantity<Length> stock) {
+        double w = HouseUnits.mmPositive(stock, "width of the stock");
+        return style().amount(Math.max(0, (Math.max(atBreak, atTip) - w) / 2));
+    }
+
+    /**
+     * Returns the head's thickness with both veneers, what the tuners must fit.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> thickness() {
+        return style().amount(head.thicknessMm() + head.veneerMm() + head.backVeneerMm());
+    }
+
+    /**
+     * Returns how thick the head's wood may be so that the tuners fit with both veneers on.
+     *
+     * @param tuners least and greatest thickness the tuners take, veneers included
+     * @return the limits of the wood
+     */
+    public Limits<Length> woodFor(Limits<Length> tuners) {
+        double veneers = head.veneerMm() + head.backVeneerMm();
+        double low = Math.max(Objects.requireNonNull(tuners, "tuners").lowerHouse(), veneers) - veneers;
+        double high = tuners.upperHouse() - veneers;
+        if (!(high > low)) {
+            throw new IllegalArgumentException(
+                    "tuners must take more than the veneers of " + style().brief(veneers) + ", but take " + tuners);
+        }
+        return Double.isInfinite(high)
+                ? Limits.atLeast(style().amount(low))
+                : Limits.between(style().amount(low), style().amount(high));
+    }
+
+    /**
+     * Returns how each string runs over the nut to its own post.
+     *
+     * @param nut the strings' places at the nut, as many as there are posts
+     * @param slot height of the slots' floor over the glue face, 0 or more
+     * @return one to a string, from bass to treble
+     */
+    public List<StringBreak> breaks(StringPlaces nut, Quantity<Length> slot) {
+        double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
+        double[] slots = Objects.requireNonNull(nut, "nut").centresMm();
+        if (slots.length != posts.size()) {
+            throw new IllegalArgumentException("posts must be as many as the strings at the nut, but were "
+                    + posts.size() + " for " + slots.length);
+        }
+        double sin = StrictMath.sin(head.swingRad());
+        double cos = StrictMath.cos(head.swingRad());
+        List<StringBreak> all = new ArrayList<>();
+        for (int i = 0; i < posts.size(); i++) {
+            HeadPost post = posts.get(i);
+            // A swung head turns its own axis, and the posts with it, about the break line's middle.
+            double along = post.alongMm() * cos - post.asideMm() * sin;
+            double aside = post.alongMm() * sin + post.asideMm() * cos;
+            all.add(
+                    slant == 0
+                            ? StringBreak.ofMm(
+                                    head.pitchRad(), along, post.aboveMm(), height, aside - slots[i], style())
+                            : overSlantedNut(along, aside, post.aboveMm(), height, slots[i]));
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * The same over a slot on the slanted line: the face holds that line and the head's axis, so across the axis it rises
+     * or falls; its post is told anew as it stands to a square nut through the slot.
+     */
+    private StringBreak overSlantedNut(double along, double aside, double above, double height, double slot) {
+        double sin = StrictMath.sin(head.pitchRad());
+        double cos = StrictMath.cos(head.pitchRad());
+        double lag = StrictMath.tan(slant);
+        // Axis d = (-cos, 0, -sin); across it in the face e, from the line's (lag, 1, 0) less its part along d; normal
+        // n.
+        double size = StrictMath.sqrt(1 + sin * sin * lag * lag);
+        double[] e = {sin * sin * lag / size, 1 / size, -sin * cos * lag / size};
+        double[] n = {-sin * e[1], cos * e[2] * -1 + sin * e[0], cos * e[1]};
+        double x = -along * cos + aside * e[0] + above * n[0];
+        double y = aside * e[1] + above * n[1];
+        double z = -along * sin + aside * e[2] + above * n[2];
+        double run = lag * slot - x;
+        double square = run * cos - z * sin;
+        double over = run * sin + z * cos;
+        return StringBreak.ofMm(head.pitchRad(), square, over, height, y - slot, style());
+    }
+
+    /**
+     * Returns the force of each string on the nut, square to the glue face. Estimate: no friction in the slots, the
+     * speaking side level.
+     *
+     * @param nut the strings' places at the nut
+     * @param slot height of the slots' floor over the glue face, 0 or more
+     * @param tensions of each single string, one for all or one to a string from bass to treble, each 0 or more
+     * @return the forces
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final NutForces nutForces(StringPlaces nut, Quantity<Length> slot, Quantity<Force>... tensions) {
+        List<StringBreak> strings = breaks(nut, slot);
+        if (Objects.requireNonNull(tensions, "tensions").length != 1 && tensions.length != strings.size()) {
+            throw new IllegalArgumentException("tensions must be told once for all or once for each of the "
+                    + strings.size() + " strings, but were told " + tensions.length + " times");
+        }
+        double[] forces = new double[strings.size()];
+        for (int i = 0; i < forces.length; i++) {
+            forces[i] = strings.get(i)
+                    .nutForce(tensions[tensions.length == 1 ? 0 : i])
+                    .house();
+        }
+        return NutForces.ofNewton(forces);
+    }
+
+    private LengthStyle style() {
+        return head.style();
+    }
+
+    @Override
+    public HeadLayout in(LengthStyle other) {
+        return new HeadLayout(
+                head.in(other),
+                atBreak,
+                atTip,
+                posts.stream().map(post -> post.in(other)).toList(),
+                slant);
+    }
+
+    /** True for an equal head with the same outline and posts. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeadLayout that
+                && head.equals(that.head)
+                && Double.compare(atBreak, that.atBreak) == 0
+                && Double.compare(atTip, that.atTip) == 0
+                && posts.equals(that.posts)
+                && Double.compare(slant, that.slant) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(head, atBreak, atTip, posts, slant);
+    }
+
+    /** Returns the outline, the thickness and the posts. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(
+                        "Head " + style().brief(head.lengthMm()) + " long at " + Texts.deg(head.pitchRad()))
+                .row("wide", style().brief(atBreak) + " at the break line, " + style().brief(atTip) + " at the tip")
+                .row("thick with veneers", style().brief(thickness().house()));
+        if (!posts.isEmpty()) {
+            report.row(
+                    "posts",
+                    posts.stream()
+                            .limit(12)
+                            .map(post -> style().brief(post.alongMm()))
+                            .collect(Collectors.joining(", ")));
+        }
+        return report.toString();
+    }
+}

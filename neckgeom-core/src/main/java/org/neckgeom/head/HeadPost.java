@@ -1,0 +1,129 @@
+package org.neckgeom.head;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Where a string meets its post, such as 60 mm from the break line, 25 mm toward the bass, 8 mm over the head's face.
+ * Immutable.
+ *
+ * <p>Along the head's own axis from the break line; to the side from that axis, positive toward the treble side; above
+ * the head's visible face, veneer included.
+ */
+public final class HeadPost implements SaysLengths<HeadPost> {
+
+    private final double along;
+    private final double aside;
+    private final double above;
+    private final LengthStyle style;
+
+    private HeadPost(double along, double aside, double above, LengthStyle style) {
+        this.along = along;
+        this.aside = aside;
+        this.above = above;
+        this.style = style;
+    }
+
+    /**
+     * Returns a post on the centreline with the string on the head's face.
+     *
+     * @param along distance along the head's face from the break line, more than 0
+     * @return the post
+     */
+    public static HeadPost at(Quantity<Length> along) {
+        return new HeadPost(
+                HouseUnits.mmPositive(along, "post's distance from the break line"), 0, 0, LengthStyle.of(along));
+    }
+
+    /**
+     * Returns a copy whose string leaves it to one side of the centreline.
+     *
+     * @param offset positive toward the treble side
+     * @return the post
+     */
+    public HeadPost aside(Quantity<Length> offset) {
+        return new HeadPost(along, HouseUnits.mm(offset, "post's distance from the centreline"), above, style);
+    }
+
+    /**
+     * Returns a copy whose string leaves it over the head's face.
+     *
+     * @param height of the string over the face; negative under it, as in a slotted head
+     * @return the post
+     */
+    public HeadPost above(Quantity<Length> height) {
+        return new HeadPost(along, aside, HouseUnits.mm(height, "string's height at the post"), style);
+    }
+
+    /**
+     * Returns the distance along the head's face from the break line.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> along() {
+        return style.amount(along);
+    }
+
+    /**
+     * Returns where the string leaves the post, from the head's own axis.
+     *
+     * @return positive toward the treble side
+     */
+    public Amount<Length> aside() {
+        return style.amount(aside);
+    }
+
+    /**
+     * Returns the string's height over the head's face at the post.
+     *
+     * @return negative under the face
+     */
+    public Amount<Length> above() {
+        return style.amount(above);
+    }
+
+    double alongMm() {
+        return along;
+    }
+
+    double asideMm() {
+        return aside;
+    }
+
+    double aboveMm() {
+        return above;
+    }
+
+    private double[] parts() {
+        return new double[] {along, aside, above};
+    }
+
+    @Override
+    public HeadPost in(LengthStyle other) {
+        return new HeadPost(along, aside, above, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same place. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeadPost that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the place in words. */
+    @Override
+    public String toString() {
+        return "post " + style.brief(along) + " from the break line, " + style.brief(aside)
+                + " from the centreline, string " + style.brief(above) + " over the face";
+    }
+}

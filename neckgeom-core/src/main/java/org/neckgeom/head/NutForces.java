@@ -1,0 +1,73 @@
+package org.neckgeom.head;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Force;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The force of each string on the nut, square to the glue face, such as 19.9 N, 20.4 N: 80.7 N together. Immutable.
+ *
+ * <p>Estimate: no friction in the slots and the speaking side level. Negative where a string would lift off.
+ */
+public final class NutForces {
+
+    private final double[] newtons;
+
+    private NutForces(double[] newtons) {
+        this.newtons = newtons;
+    }
+
+    static NutForces ofNewton(double[] newtons) {
+        return new NutForces(newtons.clone());
+    }
+
+    /**
+     * Returns the force of each string.
+     *
+     * @return from bass to treble, positive down on the nut
+     */
+    public List<Amount<Force>> each() {
+        List<Amount<Force>> all = new ArrayList<>();
+        for (double one : newtons) {
+            all.add(Amount.ofHouse(one, ShopUnit.NEWTON));
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Returns the force of all strings together.
+     *
+     * @return positive down on the nut
+     */
+    public Amount<Force> total() {
+        return Amount.ofHouse(Arrays.stream(newtons).sum(), ShopUnit.NEWTON);
+    }
+
+    /** True for the same forces. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof NutForces that && Arrays.equals(newtons, that.newtons);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(newtons);
+    }
+
+    /** Returns the total and each string's share. */
+    @Override
+    public String toString() {
+        return Report.titled("Strings on the nut: " + Texts.newton(total().house()))
+                .row(
+                        "each",
+                        Arrays.stream(newtons).limit(12).mapToObj(Texts::newton).collect(Collectors.joining(", ")))
+                .note("estimate: no friction in the slots")
+                .toString();
+    }
+}

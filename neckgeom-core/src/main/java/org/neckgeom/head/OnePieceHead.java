@@ -1,0 +1,161 @@
+package org.neckgeom.head;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one pitched 13 deg that needs
+ * 56.2 mm. Immutable.
+ *
+ * <p>The head's face falls away from the glue face at the nut line. With a the pitch, L the head along its face and t its
+ * wood's thickness, turning the head back about the nut line brings its tip to
+ *
+ * <pre>
+ * face at the tip   L cos a before the nut line,             L sin a deep
+ * back at the tip   L cos a - t sin a before the nut line,   L sin a + t cos a deep
+ * </pre>
+ *
+ * <p>The lower of the two is what the blank must be thick, and the farther what it must reach before the nut line. Exact.
+ * Depths are below the glue face. Saw cut, planing and a swing in plan are not counted; veneers come on later.
+ */
+public final class OnePieceHead implements SaysLengths<OnePieceHead> {
+
+    private final Head head;
+    private final LengthStyle style;
+
+    private OnePieceHead(Head head, LengthStyle style) {
+        this.head = head;
+        this.style = style;
+    }
+
+    /**
+     * Returns a head to be sawn from the blank.
+     *
+     * @param head pitched or flat
+     * @return the head
+     */
+    public static OnePieceHead of(Head head) {
+        return new OnePieceHead(Objects.requireNonNull(head, "head"), head.style());
+    }
+
+    /**
+     * Returns how thick the blank must be for the head: {@code L sin a + t cos a}.
+     *
+     * @return the depth of the back at the tip; a flat head's own thickness
+     */
+    public Amount<Length> thickness() {
+        return style.amount(thicknessMm());
+    }
+
+    /**
+     * Returns the same as {@link #thickness} in mm.
+     *
+     * @return more than 0
+     */
+    public double thicknessMm() {
+        return faceDropMm() + head.thicknessMm() * StrictMath.cos(head.pitchRad());
+    }
+
+    /**
+     * Returns how far before the nut line the head reaches along the blank: {@code L cos a}.
+     *
+     * @return the length; a flat head's own
+     */
+    public Amount<Length> length() {
+        return style.amount(lengthMm());
+    }
+
+    /**
+     * Returns the same as {@link #length} in mm.
+     *
+     * @return more than 0
+     */
+    public double lengthMm() {
+        return head.lengthMm() * StrictMath.cos(head.pitchRad());
+    }
+
+    /**
+     * Returns how deep the head's face lies at its tip: {@code L sin a}.
+     *
+     * @return 0 for a flat head
+     */
+    public Amount<Length> faceDrop() {
+        return style.amount(faceDropMm());
+    }
+
+    private double faceDropMm() {
+        return head.lengthMm() * StrictMath.sin(head.pitchRad());
+    }
+
+    /**
+     * Returns where the head's back, carried on straight, is as deep as the shaft: {@code (t / cos a - d) / tan a}.
+     *
+     * @param shaft depth d of the shaft's back at the nut, more than 0
+     * @return station from the nut line, negative in the head
+     * @throws ArithmeticException for a flat head, whose back runs level with the shaft's
+     */
+    public Amount<Length> backMeets(Quantity<Length> shaft) {
+        double deep = HouseUnits.mmPositive(shaft, "shaft's depth");
+        if (head.pitchRad() == 0) {
+            throw new ArithmeticException(
+                    "a flat head's back does not meet the shaft's: one runs level with the other");
+        }
+        double pitch = head.pitchRad();
+        return style.amount((head.thicknessMm() / StrictMath.cos(pitch) - deep) / StrictMath.tan(pitch));
+    }
+
+    /**
+     * Says whether a blank is thick enough.
+     *
+     * @param blank the blank
+     * @return true when the whole head lies in its thickness
+     */
+    public boolean fits(Blank blank) {
+        return Objects.requireNonNull(blank, "blank").thicknessMm() >= thicknessMm();
+    }
+
+    @Override
+    public OnePieceHead in(LengthStyle other) {
+        return new OnePieceHead(head, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for an equal head. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof OnePieceHead that && head.equals(that.head);
+    }
+
+    @Override
+    public int hashCode() {
+        return head.hashCode();
+    }
+
+    /** Returns what the blank must hold, and the tip's two corners to mark on its side. */
+    @Override
+    public String toString() {
+        double back = lengthMm() - head.thicknessMm() * StrictMath.sin(head.pitchRad());
+        Report report = Report.titled("One-piece head, " + (head.pitchRad() == 0 ? "flat" : "pitched " + head.pitch())
+                + ": blank " + style.brief(thicknessMm()) + " thick or more");
+        return head.pitchRad() == 0
+                ? report.row("tip", style.brief(lengthMm()) + " before the nut line")
+                        .toString()
+                : report.row("face at the tip", corner(lengthMm(), faceDropMm()))
+                        .row("back at the tip", corner(back, thicknessMm()))
+                        .note(
+                                "marked on the blank's side, depths from the glue face; the face line starts at the nut line")
+                        .toString();
+    }
+
+    private String corner(double before, double deep) {
+        return style.brief(deep) + " deep, " + style.brief(Math.abs(before))
+                + (before < 0 ? " behind the nut line" : " before the nut line");
+    }
+}

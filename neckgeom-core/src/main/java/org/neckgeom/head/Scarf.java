@@ -1,0 +1,342 @@
+package org.neckgeom.head;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A head turned back by a glued slope, such as 13 deg with a 20 mm shaft and a 15 mm head. Immutable.
+ *
+ * <p>The break line is where the head's face meets the fingerboard's glue face; unless a nut ledge is given it lies at
+ * x = 0, the fingerboard side of the nut. The pitch is the angle between the two faces, measured along the centreline,
+ * positive with the head turned back.
+ *
+ * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead()}
+ */
+public final class Scarf implements SaysLengths<Scarf> {
+
+    /** Least pitch taken, in degrees: under it the slope is longer than any head. */
+    public static final double LEAST_PITCH_DEGREES = 1;
+
+    /** Greatest pitch taken, in degrees. */
+    public static final double GREATEST_PITCH_DEGREES = 45;
+
+    private final double pitch;
+    private final double shaft;
+    private final double head;
+    private final double kerf;
+    private final double cleaning;
+    private final double ledge;
+    private final LengthStyle style;
+
+    private Scarf(
+            double pitch, double shaft, double head, double kerf, double cleaning, double ledge, LengthStyle style) {
+        this.pitch = pitch;
+        this.shaft = shaft;
+        this.head = head;
+        this.kerf = kerf;
+        this.cleaning = cleaning;
+        this.ledge = ledge;
+        this.style = style;
+    }
+
+    /**
+     * Begins a scarf with its pitch.
+     *
+     * @param pitch angle between the head's face and the fingerboard's glue face, [1, 45] deg
+     * @return the pitch, to be followed by {@code shaft}
+     * @throws IllegalArgumentException if the pitch is out of range
+     */
+    public static AtPitch at(Quantity<Angle> pitch) {
+        return new AtPitch(pitchRad(pitch));
+    }
+
+    /**
+     * Returns the scarf of a head.
+     *
+     * @param head pitched from 1 to 45 deg; its wood's thickness is the head piece's
+     * @param shaft thickness of the shaft's wood at the head end, more than 0
+     * @return the scarf, with no saw kerf; veneers are told to its joints
+     */
+    public static Scarf of(Head head, Quantity<Length> shaft) {
+        return at(Objects.requireNonNull(head, "head").pitch())
+                .shaft(shaft)
+                .head(head.style().amount(head.thicknessMm()));
+    }
+
+    static double pitchRad(Quantity<Angle> pitch) {
+        double rad = HouseUnits.rad(pitch, "head pitch");
+        if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
+            throw HouseUnits.refused("head pitch", "from 1 to 45 deg", pitch);
+        }
+        return rad;
+    }
+
+    /** A pitch without its thicknesses yet. Immutable. */
+    public static final class AtPitch {
+
+        private final double pitch;
+
+        private AtPitch(double pitch) {
+            this.pitch = pitch;
+        }
+
+        /**
+         * Adds the shaft's thickness.
+         *
+         * @param thickness of the shaft's wood at the head end, without the fingerboard, more than 0
+         * @return the pitch and shaft, to be followed by {@code head}
+         */
+        public WithShaft shaft(Quantity<Length> thickness) {
+            return new WithShaft(pitch, HouseUnits.mmPositive(thickness, "shaft thickness"), LengthStyle.of(thickness));
+        }
+
+        /** Returns the pitch in words. */
+        @Override
+        public String toString() {
+            return "Scarf at " + Texts.deg(pitch) + ", shaft and head not given yet";
+        }
+    }
+
+    /** A pitch and a shaft, without the head yet. Immutable. */
+    public static final class WithShaft implements SaysLengths<WithShaft> {
+
+        private final double pitch;
+        private final double shaft;
+        private final LengthStyle style;
+
+        private WithShaft(double pitch, double shaft, LengthStyle style) {
+            this.pitch = pitch;
+            this.shaft = shaft;
+            this.style = style;
+        }
+
+        /**
+         * Adds the head piece's thickness.
+         *
+         * @param thickness of the head piece's wood when it is glued, without veneers, more than 0
+         * @return the scarf, with no saw kerf, no allowance for cleaning the slopes and no nut ledge
+         */
+        public Scarf head(Quantity<Length> thickness) {
+            return new Scarf(pitch, shaft, HouseUnits.mmPositive(thickness, "head thickness"), 0, 0, 0, style);
+        }
+
+        @Override
+        public WithShaft in(LengthStyle other) {
+            return new WithShaft(pitch, shaft, Objects.requireNonNull(other, "style"));
+        }
+
+        /** Returns the parts so far in words. */
+        @Override
+        public String toString() {
+            return "Scarf at " + Texts.deg(pitch) + ", shaft " + style.brief(shaft) + ", head not given yet";
+        }
+    }
+
+    /**
+     * Returns a copy with the width of the saw cut.
+     *
+     * @param kerf 0 or more, measured square to the cut
+     * @return the scarf
+     */
+    public Scarf kerf(Quantity<Length> kerf) {
+        return new Scarf(pitch, shaft, head, HouseUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style);
+    }
+
+    /**
+     * Returns a copy with what is planed off each of the two slopes after sawing.
+     *
+     * @param perSlope 0 or more, measured square to the slope
+     * @return the scarf
+     */
+    public Scarf cleaning(Quantity<Length> perSlope) {
+        return new Scarf(
+                pitch, shaft, head, kerf, HouseUnits.mmNotNegative(perSlope, "planing of a slope"), ledge, style);
+    }
+
+    /**
+     * Returns a copy whose nut stands on a flat between the fingerboard and the break line.
+     *
+     * @param ledge length of that flat along the neck, 0 or more: the break line lies at {@code x = -ledge}
+     * @return the scarf
+     */
+    public Scarf nutLedge(Quantity<Length> ledge) {
+        return new Scarf(pitch, shaft, head, kerf, cleaning, HouseUnits.mmNotNegative(ledge, "nut ledge"), style);
+    }
+
+    /**
+     * Returns a copy that prints its lengths in another style.
+     *
+     * @param other the style
+     * @return the scarf
+     */
+    @Override
+    public Scarf in(LengthStyle other) {
+        return new Scarf(pitch, shaft, head, kerf, cleaning, ledge, Objects.requireNonNull(other, "style"));
+    }
+
+    /**
+     * Returns the joint whose glued face lies under the head.
+     *
+     * @return the joint before any planing or veneer
+     */
+    public ScarfJoint inTheHead() {
+        return ScarfJoint.asGlued(this, JointPlace.IN_THE_HEAD);
+    }
+
+    /**
+     * Returns the joint whose glued face runs through the shaft.
+     *
+     * @return the joint before any planing or veneer
+     */
+    public ScarfJoint inTheShaft() {
+        return ScarfJoint.asGlued(this, JointPlace.IN_THE_SHAFT);
+    }
+
+    /**
+     * Returns what a saw line out of square in plan does to the head.
+     *
+     * @param outOfSquare angle of the saw line on the face from square, under 20 deg either way; positive when its
+     *     treble end lies nearer the body
+     * @return the roll and the mismatch of the two slopes
+     */
+    public ScarfRoll rollFrom(Quantity<Angle> outOfSquare) {
+        return ScarfRoll.of(pitch(), outOfSquare);
+    }
+
+    /**
+     * Returns how far a slip along the slope in the glue-up lifts one piece's face over the other's:
+     * {@code slip sin(pitch)}. Exact, and the same for both joints.
+     *
+     * @param slip along the slope, either way
+     * @return the step, with the slip's sign
+     */
+    public Amount<Length> stepFromSlip(Quantity<Length> slip) {
+        return LengthStyle.of(slip).amount(HouseUnits.mm(slip, "slip") * StrictMath.sin(pitch));
+    }
+
+    /**
+     * Returns the two saw settings for a nut that does not stand square to the centreline.
+     *
+     * @param slant angle of the nut line in plan from square, under 30 deg either way; positive when its treble end
+     *     lies nearer the body
+     * @return the compound scarf
+     */
+    public SlantedScarf slanted(Quantity<Angle> slant) {
+        return SlantedScarf.of(pitch(), slant);
+    }
+
+    /**
+     * Returns the pitch.
+     *
+     * @return angle between the faces
+     */
+    public Amount<Angle> pitch() {
+        return Amount.ofHouse(pitch, ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the run of the shaft's slope along the blank: {@code shaft / tan(pitch)}. Exact.
+     *
+     * @return the run
+     */
+    public Amount<Length> run() {
+        return style.amount(ScarfKernel.run(shaft, pitch));
+    }
+
+    double pitchRad() {
+        return pitch;
+    }
+
+    /**
+     * Returns the thickness of the shaft's wood at the head end in mm.
+     *
+     * @return more than 0
+     */
+    public double shaftMm() {
+        return shaft;
+    }
+
+    /**
+     * Returns the thickness of the head piece's wood when it is glued, in mm.
+     *
+     * @return more than 0
+     */
+    public double headMm() {
+        return head;
+    }
+
+    /**
+     * Returns the width of the saw cut in mm.
+     *
+     * @return 0 or more
+     */
+    public double kerfMm() {
+        return kerf;
+    }
+
+    /**
+     * Returns what is planed off each slope after sawing, in mm.
+     *
+     * @return 0 or more
+     */
+    public double cleaningMm() {
+        return cleaning;
+    }
+
+    /**
+     * Returns the length of the flat the nut stands on, in mm.
+     *
+     * @return 0 or more; 0 where the break line is at the fingerboard side of the nut
+     */
+    public double ledgeMm() {
+        return ledge;
+    }
+
+    /**
+     * Returns the style answers about this scarf are printed in.
+     *
+     * @return the style
+     */
+    public LengthStyle style() {
+        return style;
+    }
+
+    private double[] parts() {
+        return new double[] {pitch, shaft, head, kerf, cleaning, ledge};
+    }
+
+    /** True for a scarf of the same figures, in whatever style it prints. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Scarf that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the scarf's parts, with angle and run side by side so that neither is taken for the other. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Scarf at " + Texts.deg(pitch))
+                .row("shaft, head", style.brief(shaft) + ", " + style.brief(head))
+                .row("run of the shaft's slope", style.text(ScarfKernel.run(shaft, pitch)))
+                .row("saw kerf", style.brief(kerf));
+        if (ledge > 0) {
+            report.row("nut ledge", style.brief(ledge));
+        }
+        return report.toString();
+    }
+}

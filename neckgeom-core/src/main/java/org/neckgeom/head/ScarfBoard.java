@@ -1,0 +1,191 @@
+package org.neckgeom.head;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The board that one saw cut turns into shaft and head piece, with the marks for the cut. Immutable.
+ *
+ * <p>Lay the board with the future glue face up and measure every mark from the shaft's end. The saw leans so that the
+ * cut comes out further from that end on the back than on the face; kerf and cleaning lie on the head's side of the
+ * marks. The offcut is then turned over about its length, so that its long face becomes the head's back.
+ *
+ * <p>With X the shaft from its end to the break line, L the head along its face, B the board's thickness (the larger of
+ * shaft T and head t), k the kerf and twice the cleaning, a the pitch; the head piece thinned on its back:
+ *
+ * <pre>
+ * in the head    X + L - T / sin a + B / tan a + k / sin a
+ * in the shaft   X + L - t / sin a + B / tan a + k / sin a
+ * </pre>
+ *
+ * and {@code (B - t) / tan a} less when it is thinned on its face. Exact; no allowance for the ends.
+ */
+public final class ScarfBoard implements SaysLengths<ScarfBoard> {
+
+    private final ScarfJoint joint;
+    private final HeadSide thinned;
+    private final double faceMark;
+    private final double backMark;
+    private final double headFrom;
+    private final double least;
+
+    private ScarfBoard(
+            ScarfJoint joint, HeadSide thinned, double faceMark, double backMark, double headFrom, double least) {
+        this.joint = joint;
+        this.thinned = thinned;
+        this.faceMark = faceMark;
+        this.backMark = backMark;
+        this.headFrom = headFrom;
+        this.least = least;
+    }
+
+    static ScarfBoard of(ScarfJoint joint, Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
+        Objects.requireNonNull(thinned, "thinned side");
+        Scarf scarf = joint.scarf();
+        double a = scarf.pitchRad();
+        double board = Math.max(scarf.shaftMm(), scarf.headMm());
+        double toBreak = HouseUnits.mmPositive(shaftEnd, "shaft end") + scarf.ledgeMm() + joint.breakLineShiftMm();
+        double head = HouseUnits.mmPositive(headLength, "head length") + joint.breakLineAlongHeadMm();
+        boolean inHead = joint.place() == JointPlace.IN_THE_HEAD;
+        double faceMark = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
+        double shortFace = inHead ? head - ScarfKernel.slope(scarf.shaftMm(), a) : head;
+        if (!(shortFace > 0)) {
+            throw new IllegalArgumentException("head length must be more than "
+                    + scarf.style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
+                    + ", where the joint's line crosses the head, but was "
+                    + Amount.from(headLength, "head length").toString());
+        }
+        if (!(faceMark > 0)) {
+            throw new IllegalArgumentException("shaft end must be more than "
+                    + scarf.style().brief(ScarfKernel.slope(scarf.headMm(), a))
+                    + ", where the joint's line lies, but was "
+                    + Amount.from(shaftEnd, "shaft end").toString());
+        }
+        double thinning = ScarfKernel.run(board - scarf.headMm(), a);
+        // Thinning the face lengthens it, so the raw piece may start shorter.
+        double longFace = shortFace + ScarfKernel.run(board, a) - (thinned == HeadSide.FACE ? thinning : 0);
+        double lost = (scarf.kerfMm() + 2 * scarf.cleaningMm()) / StrictMath.sin(a);
+        double headFrom = faceMark + lost;
+        return new ScarfBoard(
+                joint,
+                thinned,
+                faceMark + scarf.cleaningMm() / StrictMath.sin(a),
+                faceMark + scarf.cleaningMm() / StrictMath.sin(a) + ScarfKernel.run(board, a),
+                headFrom,
+                headFrom + longFace);
+    }
+
+    /**
+     * Returns the least length of the board, without anything to spare at its ends.
+     *
+     * @return the length, more than 0
+     */
+    public Amount<Length> length() {
+        return style().amount(least);
+    }
+
+    /**
+     * Returns the same as {@link #length} in mm.
+     *
+     * @return mm
+     */
+    public double lengthMm() {
+        return least;
+    }
+
+    /**
+     * Returns the saw mark on the face, from the shaft's end; the saw takes the far side of it.
+     *
+     * @return the distance
+     */
+    public Amount<Length> faceMark() {
+        return style().amount(faceMark);
+    }
+
+    /**
+     * Returns the saw mark on the back, from the shaft's end; the saw takes the far side of it.
+     *
+     * @return the distance, the run of the cut more than on the face
+     */
+    public Amount<Length> backMark() {
+        return style().amount(backMark);
+    }
+
+    /**
+     * Returns where the head piece begins on the board's face once its slope is clean, from the shaft's end.
+     *
+     * @return the distance
+     */
+    public Amount<Length> headFrom() {
+        return style().amount(headFrom);
+    }
+
+    /**
+     * Returns the side on which the head piece is thinned before gluing.
+     *
+     * @return face or back
+     */
+    public HeadSide thinned() {
+        return thinned;
+    }
+
+    /**
+     * Returns the board's thickness: the larger of shaft and head.
+     *
+     * @return the thickness
+     */
+    public Amount<Length> thickness() {
+        return style().amount(thicknessMm());
+    }
+
+    private double thicknessMm() {
+        return Math.max(joint.scarf().shaftMm(), joint.scarf().headMm());
+    }
+
+    private LengthStyle style() {
+        return joint.style();
+    }
+
+    private double[] parts() {
+        return new double[] {faceMark, backMark, headFrom, least};
+    }
+
+    @Override
+    public ScarfBoard in(LengthStyle other) {
+        return new ScarfBoard(joint.in(other), thinned, faceMark, backMark, headFrom, least);
+    }
+
+    /** True for the same marks of the same joint. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ScarfBoard that
+                && thinned == that.thinned
+                && joint.equals(that.joint)
+                && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(joint, thinned, Arrays.hashCode(parts()));
+    }
+
+    /** Returns the length and the marks, measured from the shaft's end with the glue face up. */
+    @Override
+    public String toString() {
+        return Report.titled("Board for one saw cut, joint " + joint.place())
+                .row("least length", style().text(least) + ", " + style().brief(thicknessMm()) + " thick")
+                .row("mark on the face", style().text(faceMark) + " from the shaft's end")
+                .row("mark on the back", style().text(backMark) + " from the shaft's end")
+                .row("head piece from", style().text(headFrom) + " on the face, thinned on its " + thinned)
+                .note("glue face up; the saw takes the far side of both marks; turn the offcut over")
+                .note("nothing to spare at the ends is counted")
+                .toString();
+    }
+}

@@ -1,0 +1,389 @@
+package org.neckgeom.head;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * One of the two scarf joints, with its lines where they lie now: after whatever has been planed off and glued on.
+ * Immutable.
+ *
+ * <p>Reference: the break line as it now stands, where the head's visible face meets the fingerboard's glue face.
+ * Distances are positive toward the body ("behind the break line"); on the head they run along its face toward the tip.
+ * {@link #breakLineShift} says how far the break line has moved from where it was laid out. Exact, all of it.
+ *
+ * <p>With T and t the thicknesses as glued, d planed off the head's face, e off the shaft's face, f off the head's
+ * back, v a veneer on the face and a the pitch:
+ *
+ * <pre>
+ * break line moves      (d - v) / sin a - e / tan a
+ * line on the back      (t - d - f + v) / sin a - (T - e) / tan a
+ * line on the front     in the head:  (T - e - v cos a) / sin a along the head's face
+ *                       in the shaft: (t - d + v) / sin a behind the break line
+ * glue face             in the head:  (t - d - f) / sin a;  in the shaft: (T - e) / sin a
+ * </pre>
+ */
+public final class ScarfJoint implements SaysLengths<ScarfJoint> {
+
+    private final Scarf scarf;
+    private final JointPlace place;
+    private final double offHeadFace;
+    private final double offShaftFace;
+    private final double offHeadBack;
+    private final double veneer;
+    private final double backVeneer;
+
+    private ScarfJoint(
+            Scarf scarf,
+            JointPlace place,
+            double offHeadFace,
+            double offShaftFace,
+            double offHeadBack,
+            double veneer,
+            double backVeneer) {
+        this.scarf = scarf;
+        this.place = place;
+        this.offHeadFace = offHeadFace;
+        this.offShaftFace = offShaftFace;
+        this.offHeadBack = offHeadBack;
+        this.veneer = veneer;
+        this.backVeneer = backVeneer;
+        if (!(headWoodMm() > 0)) {
+            throw new IllegalArgumentException("wood planed off the head must be less than its thickness of "
+                    + style().brief(scarf.headMm()) + ", but was " + style().brief(offHeadFace + offHeadBack));
+        }
+        if (!(shaftWoodMm() > 0)) {
+            throw new IllegalArgumentException("wood planed off the shaft's face must be less than its thickness of "
+                    + style().brief(scarf.shaftMm()) + ", but was " + style().brief(offShaftFace));
+        }
+    }
+
+    static ScarfJoint asGlued(Scarf scarf, JointPlace place) {
+        return new ScarfJoint(scarf, place, 0, 0, 0, 0, 0);
+    }
+
+    /**
+     * Returns the joint after planing the head's face.
+     *
+     * @param depth planed off, 0 or more, on top of what was planed before
+     * @return the joint; its break line lies {@code depth / sin(pitch)} nearer the body
+     */
+    public ScarfJoint planingHeadFace(Quantity<Length> depth) {
+        double more = HouseUnits.mmNotNegative(depth, "planed off the head's face");
+        return new ScarfJoint(scarf, place, offHeadFace + more, offShaftFace, offHeadBack, veneer, backVeneer);
+    }
+
+    /**
+     * Returns the joint after planing the shaft's face, where the fingerboard goes.
+     *
+     * @param depth planed off, 0 or more, on top of what was planed before
+     * @return the joint; its break line lies {@code depth / tan(pitch)} nearer the head's tip
+     */
+    public ScarfJoint planingShaftFace(Quantity<Length> depth) {
+        double more = HouseUnits.mmNotNegative(depth, "planed off the shaft's face");
+        return new ScarfJoint(scarf, place, offHeadFace, offShaftFace + more, offHeadBack, veneer, backVeneer);
+    }
+
+    /**
+     * Returns the joint after planing the head's back.
+     *
+     * @param depth planed off, 0 or more, on top of what was planed before
+     * @return the joint; its break line stays
+     */
+    public ScarfJoint planingHeadBack(Quantity<Length> depth) {
+        double more = HouseUnits.mmNotNegative(depth, "planed off the head's back");
+        return new ScarfJoint(scarf, place, offHeadFace, offShaftFace, offHeadBack + more, veneer, backVeneer);
+    }
+
+    /**
+     * Returns the joint with veneer on the head.
+     *
+     * @param side the head's face or its back
+     * @param thickness 0 or more, on top of veneers glued before
+     * @return the joint; veneer on the face moves the visible break line {@code thickness / sin(pitch)} toward the tip
+     */
+    public ScarfJoint veneered(HeadSide side, Quantity<Length> thickness) {
+        double more = HouseUnits.mmNotNegative(thickness, "head veneer");
+        boolean face = Objects.requireNonNull(side, "side") == HeadSide.FACE;
+        return new ScarfJoint(
+                scarf,
+                place,
+                offHeadFace,
+                offShaftFace,
+                offHeadBack,
+                face ? veneer + more : veneer,
+                face ? backVeneer : backVeneer + more);
+    }
+
+    /**
+     * Returns the board that one saw cut makes both pieces of, the head piece thinned in the usual way: on its back for
+     * the joint in the head, on its face for the joint in the shaft.
+     *
+     * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0
+     * @param headLength of the finished head along its face from the break line, longer than the joint's line there
+     * @return the board and its marks
+     */
+    public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength) {
+        return board(shaftEnd, headLength, place == JointPlace.IN_THE_HEAD ? HeadSide.BACK : HeadSide.FACE);
+    }
+
+    /**
+     * Returns the board that one saw cut makes both pieces of.
+     *
+     * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0
+     * @param headLength of the finished head along its face from the break line, longer than the joint's line there
+     * @param thinned the side on which the head piece is brought from the board's thickness to its own before gluing;
+     *     which one it is changes the length wanted by {@code (shaft - head) / tan(pitch)}
+     * @return the board and its marks
+     */
+    public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
+        return ScarfBoard.of(this, shaftEnd, headLength, thinned);
+    }
+
+    /**
+     * Returns the joint's place.
+     *
+     * @return in the head or in the shaft
+     */
+    public JointPlace place() {
+        return place;
+    }
+
+    /**
+     * Returns the scarf as it was laid out.
+     *
+     * @return the scarf
+     */
+    public Scarf scarf() {
+        return scarf;
+    }
+
+    /**
+     * Returns the length of the glued face along the slope, as much as is left of it.
+     *
+     * @return the length, more than 0
+     */
+    public Amount<Length> glueFace() {
+        return style().amount(glueFaceMm());
+    }
+
+    /**
+     * Returns the same as {@link #glueFace} in mm.
+     *
+     * @return mm
+     */
+    public double glueFaceMm() {
+        return ScarfKernel.slope(place == JointPlace.IN_THE_HEAD ? headWoodMm() : shaftWoodMm(), scarf.pitchRad());
+    }
+
+    /**
+     * Returns the run of the glued face along its piece: {@code glue face cos(pitch)}.
+     *
+     * @return the run, more than 0
+     */
+    public Amount<Length> run() {
+        return style().amount(glueFaceMm() * StrictMath.cos(scarf.pitchRad()));
+    }
+
+    /**
+     * Returns the distance of the joint's line on the front from the break line: along the head's face for the joint in
+     * the head, under the fingerboard behind the break line for the joint in the shaft.
+     *
+     * @return the distance
+     */
+    public Amount<Length> frontLine() {
+        return style().amount(frontLineMm());
+    }
+
+    /**
+     * Returns the same as {@link #frontLine} in mm.
+     *
+     * @return mm
+     */
+    public double frontLineMm() {
+        if (place == JointPlace.IN_THE_HEAD) {
+            return (shaftWoodMm() - veneer * StrictMath.cos(scarf.pitchRad())) / StrictMath.sin(scarf.pitchRad());
+        }
+        return ScarfKernel.slope(scarf.headMm() - offHeadFace + veneer, scarf.pitchRad());
+    }
+
+    /**
+     * Returns where the joint shows on the back, measured along x from the break line: positive toward the body.
+     *
+     * @return the distance, either sign
+     */
+    public Amount<Length> backLine() {
+        return style().amount(backLineMm());
+    }
+
+    /**
+     * Returns the same as {@link #backLine} in mm.
+     *
+     * @return mm
+     */
+    public double backLineMm() {
+        return ScarfKernel.backLineX(shaftWoodMm(), headWoodMm() + veneer, scarf.pitchRad());
+    }
+
+    /**
+     * Returns how far the break line has moved from where it was laid out, positive toward the body.
+     *
+     * @return the shift, either sign
+     */
+    public Amount<Length> breakLineShift() {
+        return style().amount(breakLineShiftMm());
+    }
+
+    /**
+     * Returns the same as {@link #breakLineShift} in mm.
+     *
+     * @return mm
+     */
+    public double breakLineShiftMm() {
+        return ScarfKernel.breakLineShift(offHeadFace - veneer, offShaftFace, scarf.pitchRad()) + 0.0;
+    }
+
+    /**
+     * Returns the head's thickness with its veneers.
+     *
+     * @return the thickness, more than 0
+     */
+    public Amount<Length> headThickness() {
+        return style().amount(headWoodMm() + veneer + backVeneer);
+    }
+
+    /**
+     * Returns the shaft's thickness at the joint, less what has been planed off its face.
+     *
+     * @return the thickness, more than 0
+     */
+    public Amount<Length> shaftThickness() {
+        return style().amount(shaftWoodMm());
+    }
+
+    /**
+     * Returns how much has been planed off the head's face, in mm.
+     *
+     * @return 0 or more
+     */
+    public double offHeadFaceMm() {
+        return offHeadFace;
+    }
+
+    /**
+     * Returns how much has been planed off the shaft's face, in mm.
+     *
+     * @return 0 or more
+     */
+    public double offShaftFaceMm() {
+        return offShaftFace;
+    }
+
+    /**
+     * Returns how much has been planed off the head's back, in mm.
+     *
+     * @return 0 or more
+     */
+    public double offHeadBackMm() {
+        return offHeadBack;
+    }
+
+    /**
+     * Returns the thickness of the veneer on the head's face, in mm.
+     *
+     * @return 0 or more
+     */
+    public double veneerMm() {
+        return veneer;
+    }
+
+    /**
+     * Returns the thickness of the veneer on the head's back, in mm.
+     *
+     * @return 0 or more
+     */
+    public double backVeneerMm() {
+        return backVeneer;
+    }
+
+    double headWoodMm() {
+        return scarf.headMm() - offHeadFace - offHeadBack;
+    }
+
+    double shaftWoodMm() {
+        return scarf.shaftMm() - offShaftFace;
+    }
+
+    /** How far the finished break line lies along the head's face from the laid-out one, positive toward the tip. */
+    double breakLineAlongHeadMm() {
+        return (offShaftFace - (offHeadFace - veneer) * StrictMath.cos(scarf.pitchRad()))
+                / StrictMath.sin(scarf.pitchRad());
+    }
+
+    LengthStyle style() {
+        return scarf.style();
+    }
+
+    private double[] parts() {
+        return new double[] {offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer};
+    }
+
+    @Override
+    public ScarfJoint in(LengthStyle other) {
+        return new ScarfJoint(scarf.in(other), place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer);
+    }
+
+    /** True for the same joint of an equal scarf in the same state. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ScarfJoint that
+                && place == that.place
+                && scarf.equals(that.scarf)
+                && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(scarf, place, Arrays.hashCode(parts()));
+    }
+
+    /** Returns the lines of the joint, each with what it is measured from. */
+    @Override
+    public String toString() {
+        boolean inHead = place == JointPlace.IN_THE_HEAD;
+        Report report = Report.titled("Scarf joint " + place + ", " + Texts.deg(scarf.pitchRad()))
+                .row("glue face", style().text(glueFaceMm()))
+                .row("its run", style().text(run().house()))
+                .row(
+                        "line on the front",
+                        inHead
+                                ? style().text(frontLineMm()) + " along the head's face from the break line"
+                                : style().text(frontLineMm()) + " behind the break line, under the fingerboard")
+                .row("line on the back", Texts.fromBreakLine(style(), backLineMm()))
+                .row("head with veneers", style().text(headWoodMm() + veneer + backVeneer));
+        double shift = breakLineShiftMm();
+        if (shift != 0) {
+            report.row(
+                    "break line moved",
+                    style().text(Math.abs(shift)) + (shift > 0 ? " toward the body" : " toward the tip")
+                            + " from its mark");
+        }
+        if (veneer > 0 && inHead) {
+            report.note("the line on the front lies under the veneer");
+        }
+        if (backVeneer > 0) {
+            report.note("the line on the back lies under the veneer");
+        }
+        if (scarf.ledgeMm() > 0) {
+            report.note("break line at x = " + style().brief(-scarf.ledgeMm()) + ", the far side of the nut ledge");
+        }
+        return report.toString();
+    }
+}

@@ -1,0 +1,81 @@
+package org.neckgeom.head;
+
+/**
+ * The scarf's lines on plain doubles: millimetres and radians.
+ *
+ * <p>Seen from the side the shaft's face is {@code z = 0}, its back {@code z = -T}. The head's face leaves the origin
+ * (the break line) along {@code u = (-cos a, -sin a)}; its outward normal is {@code n = (-sin a, cos a)}, its back lies
+ * {@code t} below the face. Every length here is where two of these four planes meet.
+ */
+final class ScarfKernel {
+
+    private ScarfKernel() {}
+
+    /** Length of a slope of pitch a through a thickness: {@code thickness / sin a}. */
+    static double slope(double thicknessMm, double pitchRad) {
+        return thicknessMm / StrictMath.sin(pitchRad);
+    }
+
+    /** Run of the same slope along the face: {@code thickness / tan a}. */
+    static double run(double thicknessMm, double pitchRad) {
+        return thicknessMm / StrictMath.tan(pitchRad);
+    }
+
+    /** Where the head's back meets the shaft's back: {@code x = t / sin a - T / tan a}; the same for both joints. */
+    static double backLineX(double shaftMm, double headMm, double pitchRad) {
+        return breakLineShift(headMm, shaftMm, pitchRad);
+    }
+
+    /**
+     * Where the break line goes when {@code head} is planed off the head's face and {@code shaft} off the shaft's:
+     * {@code x = head / sin a - shaft / tan a}, positive toward the body. A veneer is a negative planing.
+     */
+    static double breakLineShift(double headMm, double shaftMm, double pitchRad) {
+        // 1/sin a - 1/tan a = tan(a/2): of two near numbers only the thicknesses are subtracted.
+        return (headMm - shaftMm) / StrictMath.sin(pitchRad) + shaftMm * StrictMath.tan(pitchRad / 2);
+    }
+
+    /** Slope across the neck of a ramp whose saw line stands g out of square in plan: {@code atan(tan a sin g)}. */
+    static double roll(double pitchRad, double outOfSquareRad) {
+        return StrictMath.atan(StrictMath.tan(pitchRad) * StrictMath.sin(outOfSquareRad));
+    }
+
+    /** Pitch along the centreline of the same ramp: {@code atan(tan a cos g)}. */
+    static double pitchAlong(double pitchRad, double outOfSquareRad) {
+        return StrictMath.atan(StrictMath.tan(pitchRad) * StrictMath.cos(outOfSquareRad));
+    }
+
+    /**
+     * Angle between the head's face and the fingerboard's glue face, measured square to a nut line that slants by s:
+     * {@code atan(tan a / cos s)}.
+     */
+    static double dihedral(double pitchRad, double slantRad) {
+        return StrictMath.atan(StrictMath.tan(pitchRad) / StrictMath.cos(slantRad));
+    }
+
+    /**
+     * Angle of the nut line from square, measured in the head's own face: {@code asin(cos a sin s)}, a little less than
+     * s. A head piece cut at s instead swings sideways by {@link #foldYaw}.
+     */
+    static double headMitre(double pitchRad, double slantRad) {
+        return StrictMath.asin(StrictMath.cos(pitchRad) * StrictMath.sin(slantRad));
+    }
+
+    /** Roll of the head about its own centreline behind a slanted nut: {@code asin(sin d sin s cos a)}. */
+    static double slantRoll(double pitchRad, double slantRad) {
+        return StrictMath.asin(
+                StrictMath.sin(dihedral(pitchRad, slantRad)) * StrictMath.sin(slantRad) * StrictMath.cos(pitchRad));
+    }
+
+    /**
+     * Swing in plan of a head folded about a slanted nut line by d:
+     * {@code atan(sin s cos s (1 - cos d) / (sin^2 s + cos^2 s cos d))}.
+     */
+    static double foldYaw(double dihedralRad, double slantRad) {
+        double sin = StrictMath.sin(slantRad);
+        double cos = StrictMath.cos(slantRad);
+        double half = StrictMath.sin(dihedralRad / 2);
+        // 1 - cos d = 2 sin^2(d/2) keeps its digits at small pitch.
+        return StrictMath.atan(sin * cos * 2 * half * half / (sin * sin + cos * cos * StrictMath.cos(dihedralRad)));
+    }
+}

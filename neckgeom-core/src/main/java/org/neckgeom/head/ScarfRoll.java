@@ -1,0 +1,114 @@
+package org.neckgeom.head;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * What a saw line out of square does to a scarf, such as half a degree at 13 deg: a roll of 0.12 deg. Immutable.
+ *
+ * <p>{@code roll = atan(tan(pitch) sin(out of square))}, the slope of the sawn face across the neck. Exact. Positive
+ * for a saw line whose treble end lies nearer the body: the shaft's slope is then low on its treble side. The offcut of
+ * the same cut, turned over, is high there by as much, so the two faces that should lie in one plane differ by twice
+ * the roll until both slopes are planed true together.
+ */
+public final class ScarfRoll {
+
+    private static final double MOST_DEGREES = 20;
+
+    private final double pitch;
+    private final double outOfSquare;
+
+    private ScarfRoll(double pitch, double outOfSquare) {
+        this.pitch = pitch;
+        this.outOfSquare = outOfSquare;
+    }
+
+    /**
+     * Returns the roll of a scarf sawn out of square.
+     *
+     * @param pitch of the head, [1, 45] deg
+     * @param outOfSquare angle of the saw line on the face from square, under 20 deg either way; positive when its
+     *     treble end lies nearer the body
+     * @return the roll
+     */
+    public static ScarfRoll of(Quantity<Angle> pitch, Quantity<Angle> outOfSquare) {
+        return new ScarfRoll(
+                Scarf.pitchRad(pitch),
+                HouseUnits.radBetween(outOfSquare, -MOST_DEGREES, MOST_DEGREES, "saw line out of square"));
+    }
+
+    /**
+     * Returns the slope of the shaft's sawn face across the neck, positive when its treble side is low.
+     *
+     * @return the roll
+     */
+    public Amount<Angle> roll() {
+        return Amount.ofHouse(rollRad(), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the angle between the two faces that should lie in one plane, when both slopes come from one cut and are
+     * not trued.
+     *
+     * @return twice the roll
+     */
+    public Amount<Angle> mismatch() {
+        return Amount.ofHouse(2 * rollRad(), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the pitch the cut has along the centreline: {@code atan(tan(pitch) cos(out of square))}. Exact.
+     *
+     * @return the pitch, a little less than intended
+     */
+    public Amount<Angle> pitchAlong() {
+        return Amount.ofHouse(ScarfKernel.pitchAlong(pitch, outOfSquare), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns how much one edge of the head lies over the other: {@code width tan(roll)}.
+     *
+     * @param width across the head, more than 0
+     * @return the difference, with the roll's sign
+     */
+    public Amount<Length> across(Quantity<Length> width) {
+        return LengthStyle.of(width).amount(HouseUnits.mmPositive(width, "width") * StrictMath.tan(rollRad()));
+    }
+
+    private double rollRad() {
+        return ScarfKernel.roll(pitch, outOfSquare) + 0.0;
+    }
+
+    /** True for the same pitch and saw line. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ScarfRoll that
+                && Double.compare(pitch, that.pitch) == 0
+                && Double.compare(outOfSquare, that.outOfSquare) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(pitch, outOfSquare);
+    }
+
+    /** Returns the roll, which side is low, and the mismatch. */
+    @Override
+    public String toString() {
+        double roll = rollRad();
+        return Report.titled("Roll from a saw line " + Texts.deg(Math.abs(outOfSquare)) + " out of square")
+                .row("shaft's slope", Texts.roll(roll))
+                .row("offcut turned over", "as much the other way: " + Texts.deg(Math.abs(2 * roll)) + " between them")
+                .row("pitch along the neck", Texts.deg(ScarfKernel.pitchAlong(pitch, outOfSquare)))
+                .note("plane both slopes together, edges aligned, before gluing")
+                .toString();
+    }
+}

@@ -1,0 +1,107 @@
+package org.neckgeom.head;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A scarf laid out by its run along the blank instead of by its angle, such as 63.5 mm on 22.2 mm: 19.3 deg. Immutable.
+ *
+ * <p>{@code pitch = atan(thickness / run)}. Exact. Shows a layout that is not the angle it claims to be.
+ */
+public final class ScarfRun implements SaysLengths<ScarfRun> {
+
+    private final double thickness;
+    private final double run;
+    private final LengthStyle style;
+
+    private ScarfRun(double thickness, double run, LengthStyle style) {
+        this.thickness = thickness;
+        this.run = run;
+        this.style = style;
+    }
+
+    /**
+     * Returns a layout.
+     *
+     * @param thickness of the blank, more than 0
+     * @param run of the slope along the blank's face, more than 0
+     * @return the layout
+     */
+    public static ScarfRun of(Quantity<Length> thickness, Quantity<Length> run) {
+        return new ScarfRun(
+                HouseUnits.mmPositive(thickness, "thickness"),
+                HouseUnits.mmPositive(run, "run"),
+                LengthStyle.of(thickness));
+    }
+
+    /**
+     * Returns the angle this layout really has.
+     *
+     * @return the pitch
+     */
+    public Amount<Angle> pitch() {
+        return Amount.ofHouse(pitchRad(), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the run the claimed angle would need.
+     *
+     * @param claimed the angle the layout is said to have, [1, 45] deg
+     * @return the run
+     */
+    public Amount<Length> runFor(Quantity<Angle> claimed) {
+        return style.amount(ScarfKernel.run(thickness, Scarf.pitchRad(claimed)));
+    }
+
+    /**
+     * Says whether the layout is the angle it claims to be.
+     *
+     * @param claimed the angle the layout is said to have, [1, 45] deg
+     * @param within how far it may be off, 0 or more, inclusive
+     * @return true when it is
+     */
+    public boolean isPitch(Quantity<Angle> claimed, Quantity<Angle> within) {
+        double off = Math.abs(pitchRad() - Scarf.pitchRad(claimed));
+        return off <= HouseUnits.notNegative(within, ShopUnit.RADIAN, "tolerance");
+    }
+
+    private double pitchRad() {
+        return StrictMath.atan2(thickness, run);
+    }
+
+    @Override
+    public ScarfRun in(LengthStyle other) {
+        return new ScarfRun(thickness, run, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same thickness and run. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ScarfRun that
+                && Double.compare(thickness, that.thickness) == 0
+                && Double.compare(run, that.run) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(thickness, run);
+    }
+
+    /** Returns run and angle side by side. */
+    @Override
+    public String toString() {
+        return Report.titled("Scarf laid out by its run: " + Texts.deg(pitchRad()))
+                .row("run", style.brief(run) + " on " + style.brief(thickness))
+                .row("glue face", style.text(ScarfKernel.slope(thickness, pitchRad())))
+                .toString();
+    }
+}

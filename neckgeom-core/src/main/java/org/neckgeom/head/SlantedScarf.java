@@ -1,0 +1,148 @@
+package org.neckgeom.head;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A scarf behind a nut that does not stand square to the centreline: two saw settings, a roll and a swing. Immutable.
+ *
+ * <p>The head's face holds the slanted nut line and falls by the pitch along the centreline, which stays straight in
+ * plan. With a the pitch and s the slant (positive when the nut's treble end lies nearer the body), all exact:
+ *
+ * <pre>
+ * angle between the faces, square to the nut line   d = atan(tan a / cos s)
+ * mitre on the shaft                                s
+ * mitre on the head piece, in its own face          asin(cos a sin s)
+ * roll of the head about its centreline             asin(sin d sin s cos a)
+ * blade from square, board on its edge              asin(sin d sin s), with the pitch a as the mitre
+ * swing if the head piece is cut at s as well       atan(sin s cos s (1 - cos d) / (sin^2 s + cos^2 s cos d))
+ * </pre>
+ *
+ * <p>The two slopes are of opposite hand: the offcut of the shaft's cut, turned over, leans the wrong way and cannot be
+ * used as it is. Each piece needs its own cut.
+ */
+public final class SlantedScarf {
+
+    private static final double MOST_DEGREES = 30;
+
+    private final double pitch;
+    private final double slant;
+
+    private SlantedScarf(double pitch, double slant) {
+        this.pitch = pitch;
+        this.slant = slant;
+    }
+
+    /**
+     * Returns the compound scarf.
+     *
+     * @param pitch of the head along the centreline, [1, 45] deg
+     * @param slant of the nut line in plan from square, under 30 deg either way; positive when its treble end lies
+     *     nearer the body
+     * @return the scarf
+     */
+    public static SlantedScarf of(Quantity<Angle> pitch, Quantity<Angle> slant) {
+        return new SlantedScarf(
+                Scarf.pitchRad(pitch), HouseUnits.radBetween(slant, -MOST_DEGREES, MOST_DEGREES, "nut slant"));
+    }
+
+    /**
+     * Returns the blade's angle from the board's face for a board that lies flat, measured square to the saw line.
+     *
+     * @return the angle between the two faces
+     */
+    public Amount<Angle> bladeFromFace() {
+        return degrees(dihedral());
+    }
+
+    /**
+     * Returns the saw line's angle from square on the shaft's face.
+     *
+     * @return the slant, with its sign
+     */
+    public Amount<Angle> shaftMitre() {
+        return degrees(slant);
+    }
+
+    /**
+     * Returns the saw line's angle from square on the head piece's face; it leans the other way from the shaft's when
+     * both pieces lie face up with their slopes toward each other's place.
+     *
+     * @return the angle, with the slant's sign, a little smaller
+     */
+    public Amount<Angle> headMitre() {
+        return degrees(ScarfKernel.headMitre(pitch, slant));
+    }
+
+    /**
+     * Returns the blade's lean from square to the table for a board that stands on its edge, with the pitch set as the
+     * mitre.
+     *
+     * @return the lean, with the slant's sign
+     */
+    public Amount<Angle> bladeOnEdge() {
+        return degrees(StrictMath.asin(StrictMath.sin(dihedral()) * StrictMath.sin(slant)));
+    }
+
+    /**
+     * Returns how far the head is rolled about its own centreline, positive when its treble side is low.
+     *
+     * @return the roll
+     */
+    public Amount<Angle> roll() {
+        return degrees(ScarfKernel.slantRoll(pitch, slant));
+    }
+
+    /**
+     * Returns how far the head would swing sideways in plan if its piece were cut at the shaft's mitre: positive when
+     * the tip swings to the treble side.
+     *
+     * @return the swing
+     */
+    public Amount<Angle> swingIfCutAlike() {
+        return degrees(ScarfKernel.foldYaw(dihedral(), slant) * -1);
+    }
+
+    private double dihedral() {
+        return ScarfKernel.dihedral(pitch, slant);
+    }
+
+    private static Amount<Angle> degrees(double rad) {
+        return Amount.ofHouse(rad + 0.0, ShopUnit.DEGREE);
+    }
+
+    /** True for the same pitch and slant. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SlantedScarf that
+                && Double.compare(pitch, that.pitch) == 0
+                && Double.compare(slant, that.slant) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(pitch, slant);
+    }
+
+    /** Returns the saw settings both ways, the roll and the swing. */
+    @Override
+    public String toString() {
+        return Report.titled("Scarf at " + Texts.deg(pitch) + " behind a nut slanted " + Texts.deg(slant))
+                .row("board flat", "blade " + Texts.deg(dihedral()) + " from the face, mitre " + Texts.deg(slant))
+                .row("head piece", "the other hand, mitre " + Texts.deg(ScarfKernel.headMitre(pitch, slant)))
+                .row(
+                        "board on edge",
+                        "mitre " + Texts.deg(pitch) + ", blade "
+                                + Texts.deg(bladeOnEdge().house()) + " from square")
+                .row("head rolls", Texts.roll(ScarfKernel.slantRoll(pitch, slant)))
+                .row("swing if cut alike", Texts.aside(swingIfCutAlike().house()))
+                .note("two cuts: the turned-over offcut leans the wrong way")
+                .toString();
+    }
+}

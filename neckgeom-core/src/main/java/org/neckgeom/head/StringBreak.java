@@ -1,0 +1,296 @@
+package org.neckgeom.head;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * How a string leaves the nut for its post, such as 13 deg head, post 60 mm out, string 8 mm above the head's face.
+ * Immutable.
+ *
+ * <p>The string bears on the nut straight above the break line, h over the fingerboard's glue face. The post stands at
+ * d along the head's face from the break line; the string leaves it p above that face and w to one side of its own
+ * slot. With a the pitch:
+ *
+ * <pre>
+ * x = -d cos a - p sin a,  z = -d sin a + p cos a
+ * angle = atan((h - z) / sqrt(x^2 + w^2))     below the glue face's plane
+ * side  = atan(w / -x)                        in plan
+ * </pre>
+ *
+ * Exact. {@link #turn} is the whole bend in space between the string's two sides; the speaking side is taken level
+ * unless its rise toward the body is given. Forces take the nut without friction, so the tension is the same on both
+ * sides: an estimate that a sticking slot can double or lose.
+ */
+public final class StringBreak implements SaysLengths<StringBreak> {
+
+    /** Angle under which a nut is commonly said to need a retainer, in degrees; common practice. */
+    public static final double FEW_DEGREES = 5;
+
+    private final double pitch;
+    private final double along;
+    private final double above;
+    private final double slot;
+    private final double sideways;
+    private final double rise;
+    private final LengthStyle style;
+
+    private StringBreak(
+            double pitch, double along, double above, double slot, double sideways, double rise, LengthStyle style) {
+        this.pitch = pitch;
+        this.along = along;
+        this.above = above;
+        this.slot = slot;
+        this.sideways = sideways;
+        this.rise = rise;
+        this.style = style;
+    }
+
+    /**
+     * Begins with the head's pitch.
+     *
+     * @param pitch angle between the head's face and the fingerboard's glue face, [0, 45] deg; 0 is a flat head
+     * @return the pitch, to be followed by {@code post}
+     */
+    public static OverPitch over(Quantity<Angle> pitch) {
+        double rad = HouseUnits.rad(pitch, "head pitch");
+        if (!(rad >= 0 && rad <= Math.toRadians(Scarf.GREATEST_PITCH_DEGREES))) {
+            throw HouseUnits.refused("head pitch", "from 0 to 45 deg", pitch);
+        }
+        return new OverPitch(rad);
+    }
+
+    static StringBreak ofMm(
+            double pitchRad, double along, double above, double slot, double sideways, LengthStyle style) {
+        return new StringBreak(pitchRad, along, above, slot, sideways + 0.0, 0, style);
+    }
+
+    /** A head's pitch without a post yet. Immutable. */
+    public static final class OverPitch {
+
+        private final double pitch;
+
+        private OverPitch(double pitch) {
+            this.pitch = pitch;
+        }
+
+        /**
+         * Adds the post.
+         *
+         * @param along distance along the head's face from the break line, more than 0
+         * @param above height over that face at which the string leaves the post; on a head dropped without pitch a
+         *     negative height is below the glue face
+         * @return the pitch and post, to be followed by {@code nutSlot}
+         */
+        public ToPost post(Quantity<Length> along, Quantity<Length> above) {
+            return new ToPost(
+                    pitch,
+                    HouseUnits.mmPositive(along, "post's distance from the break line"),
+                    HouseUnits.mm(above, "string's height at the post"),
+                    LengthStyle.of(along));
+        }
+
+        /** Returns the pitch in words. */
+        @Override
+        public String toString() {
+            return "String over the nut, head at " + Texts.deg(pitch) + ", post not given yet";
+        }
+    }
+
+    /** A pitch and a post, without the nut yet. Immutable. */
+    public static final class ToPost implements SaysLengths<ToPost> {
+
+        private final double pitch;
+        private final double along;
+        private final double above;
+        private final LengthStyle style;
+
+        private ToPost(double pitch, double along, double above, LengthStyle style) {
+            this.pitch = pitch;
+            this.along = along;
+            this.above = above;
+            this.style = style;
+        }
+
+        /**
+         * Adds the nut.
+         *
+         * @param height of the slot's floor over the fingerboard's glue face, 0 or more
+         * @return the string's way over the nut, straight in plan and level on the speaking side
+         */
+        public StringBreak nutSlot(Quantity<Length> height) {
+            double slot = HouseUnits.mmNotNegative(height, "nut slot's height");
+            double run = along * StrictMath.cos(pitch) + above * StrictMath.sin(pitch);
+            if (!(run > 0)) {
+                throw new IllegalArgumentException("post must lie in front of the nut, but its string leaves it "
+                        + style.brief(-run) + " behind the break line");
+            }
+            return new StringBreak(pitch, along, above, slot, 0, 0, style);
+        }
+
+        @Override
+        public ToPost in(LengthStyle other) {
+            return new ToPost(pitch, along, above, Objects.requireNonNull(other, "style"));
+        }
+
+        /** Returns the parts so far in words. */
+        @Override
+        public String toString() {
+            return "String over the nut to a post at " + style.brief(along) + ", nut not given yet";
+        }
+    }
+
+    /**
+     * Returns a copy whose post stands to one side of the slot.
+     *
+     * @param offset of the string at the post from its slot at the nut, positive toward the treble side
+     * @return the string's way
+     */
+    public StringBreak sideways(Quantity<Length> offset) {
+        return new StringBreak(pitch, along, above, slot, HouseUnits.mm(offset, "side offset"), rise, style);
+    }
+
+    /**
+     * Returns a copy whose speaking side rises from the nut toward the saddle.
+     *
+     * @param angle of the string over the glue face, under 10 deg either way, positive when it rises toward the body
+     * @return the string's way
+     */
+    public StringBreak speakingSide(Quantity<Angle> angle) {
+        return new StringBreak(
+                pitch,
+                along,
+                above,
+                slot,
+                sideways,
+                HouseUnits.radBetween(angle, -10, 10, "rise of the speaking side"),
+                style);
+    }
+
+    /**
+     * Returns how steeply the string falls from the nut to its post, below the plane of the glue face.
+     *
+     * @return the angle; negative when the string would lift off the nut
+     */
+    public Amount<Angle> angle() {
+        return Amount.ofHouse(angleRad(), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns how far the string is turned aside in plan.
+     *
+     * @return the angle, positive toward the treble side
+     */
+    public Amount<Angle> side() {
+        return Amount.ofHouse(StrictMath.atan2(sideways, runMm()) + 0.0, ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the whole bend between the speaking side and the side toward the post, in space.
+     *
+     * @return the angle, 0 or more
+     */
+    public Amount<Angle> turn() {
+        return Amount.ofHouse(turnRad(), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the force that presses the string down on the nut, square to the glue face:
+     * {@code tension (sin(angle) - sin(rise))}. Estimate: no friction in the slot.
+     *
+     * @param tension of the string, 0 or more
+     * @return the force, negative when the string lifts off
+     */
+    public Amount<Force> nutForce(Quantity<Force> tension) {
+        double pull = HouseUnits.notNegative(tension, ShopUnit.NEWTON, "string tension");
+        return Amount.ofHouse(pull * (StrictMath.sin(angleRad()) - StrictMath.sin(rise)), ShopUnit.NEWTON);
+    }
+
+    /**
+     * Returns the force that pushes the string against the side of its slot: {@code tension cos(angle) sin(side)}.
+     * Estimate: no friction in the slot.
+     *
+     * @param tension of the string, 0 or more
+     * @return the force, positive toward the treble side
+     */
+    public Amount<Force> sideForce(Quantity<Force> tension) {
+        double pull = HouseUnits.notNegative(tension, ShopUnit.NEWTON, "string tension");
+        double length = StrictMath.sqrt(runMm() * runMm() + sideways * sideways + fallMm() * fallMm());
+        return Amount.ofHouse(pull * sideways / length + 0.0, ShopUnit.NEWTON);
+    }
+
+    double angleRad() {
+        return StrictMath.atan2(fallMm(), StrictMath.hypot(runMm(), sideways));
+    }
+
+    double turnRad() {
+        double run = runMm();
+        // Directions: along the speaking side toward the head, and on toward the post.
+        double ux = StrictMath.cos(rise);
+        double uz = -StrictMath.sin(rise);
+        double fall = -fallMm();
+        double crossX = sideways * uz;
+        double crossY = ux * fall - uz * run;
+        double crossZ = -ux * sideways;
+        double cross = StrictMath.sqrt(crossX * crossX + crossY * crossY + crossZ * crossZ);
+        return StrictMath.atan2(cross, ux * run + uz * fall);
+    }
+
+    private double runMm() {
+        return along * StrictMath.cos(pitch) + above * StrictMath.sin(pitch);
+    }
+
+    private double fallMm() {
+        return slot + along * StrictMath.sin(pitch) - above * StrictMath.cos(pitch);
+    }
+
+    private double[] parts() {
+        return new double[] {pitch, along, above, slot, sideways, rise};
+    }
+
+    @Override
+    public StringBreak in(LengthStyle other) {
+        return new StringBreak(pitch, along, above, slot, sideways, rise, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures, in whatever style they print. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StringBreak that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the angle and where it is measured from. */
+    @Override
+    public String toString() {
+        double angle = angleRad();
+        Report report = Report.titled("String over the nut: " + Texts.deg(angle))
+                .row(
+                        "post",
+                        style.brief(along) + " from the break line, string " + style.brief(above) + " over the face")
+                .row("nut slot", style.brief(slot) + " over the glue face");
+        if (sideways != 0) {
+            report.row("aside in plan", Texts.aside(side().house())).row("whole bend", Texts.deg(turnRad()));
+        }
+        if (!(angle > rise)) {
+            report.note("the string does not press on the nut");
+        } else if (angle < Math.toRadians(FEW_DEGREES)) {
+            report.note("under 5 deg: a retainer is commonly wanted");
+        }
+        return report.toString();
+    }
+}

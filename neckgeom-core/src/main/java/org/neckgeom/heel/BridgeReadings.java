@@ -1,0 +1,85 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * What a straightedge along the neck shows at the bridge, such as 0.587 mm of air over the bridge from the frets.
+ * Immutable.
+ *
+ * <p>Both are read where the string meets the saddle, square to the body's reference plane: from the frets over the
+ * bridge's top without its saddle, and from the bare glue face over the top itself, before the fingerboard is on.
+ * Exact.
+ */
+public final class BridgeReadings implements SaysLengths<BridgeReadings> {
+
+    private final double air;
+    private final double bareFace;
+    private final LengthStyle style;
+
+    private BridgeReadings(double air, double bareFace, LengthStyle style) {
+        this.air = air + 0.0;
+        this.bareFace = bareFace + 0.0;
+        this.style = style;
+    }
+
+    static BridgeReadings ofMm(double air, double bareFace, LengthStyle style) {
+        return new BridgeReadings(air, bareFace, style);
+    }
+
+    /**
+     * Returns the air between a straightedge on the frets and the bridge's top.
+     *
+     * @return negative when it strikes the bridge
+     */
+    public Amount<Length> airOverBridge() {
+        return style.amount(air);
+    }
+
+    /**
+     * Returns the height of a straightedge on the bare glue face over the body's top.
+     *
+     * @return negative when the neck's face runs into the top
+     */
+    public Amount<Length> bareFaceOverTop() {
+        return style.amount(bareFace);
+    }
+
+    private double[] parts() {
+        return new double[] {air, bareFace};
+    }
+
+    @Override
+    public BridgeReadings in(LengthStyle other) {
+        return new BridgeReadings(air, bareFace, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same readings. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BridgeReadings that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns both readings. */
+    @Override
+    public String toString() {
+        return Report.titled("Straightedge at the bridge")
+                .row(
+                        "on the frets",
+                        air < 0
+                                ? "strikes the bridge " + style.text(-air) + " under its top"
+                                : style.text(air) + " over the bridge's top")
+                .row("on the bare face", style.text(bareFace) + " over the body's top")
+                .toString();
+    }
+}

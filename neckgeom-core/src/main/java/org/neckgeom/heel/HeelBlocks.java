@@ -1,0 +1,179 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The height of the heel and the blocks that are stacked for it, such as 94.2 mm from four blocks of 20 mm under a 20
+ * mm shaft. Immutable.
+ *
+ * <p>The mating face runs from the glue face down to the cap, level with the body's back. With D the body's depth at
+ * the joint, o how far the glue face stands over the top there, t the neck's angle (head back positive) and l the lean
+ * of the body's end from square (positive when it runs in toward the bridge as it goes down):
+ *
+ * <pre>
+ * mating face   (D + o) / cos l
+ * heel height   (D + o) cos(t - l) / cos l, square to the glue face, which is how the blocks are stacked
+ * blocks        (heel height - shaft) / block thickness, rounded up
+ * </pre>
+ *
+ * Exact. A square end gives {@code (D + o) cos t}; an end that leans with the neck gives {@code (D + o) / cos t}.
+ */
+public final class HeelBlocks implements SaysLengths<HeelBlocks> {
+
+    private static final double HAIR = 1e-9;
+
+    private final double depth;
+    private final double overstand;
+    private final double angle;
+    private final double lean;
+    private final double shaft;
+    private final double block;
+    private final LengthStyle style;
+
+    private HeelBlocks(
+            double depth, double overstand, double angle, double lean, double shaft, double block, LengthStyle style) {
+        this.depth = depth;
+        this.overstand = overstand;
+        this.angle = angle;
+        this.lean = lean;
+        this.shaft = shaft;
+        this.block = block;
+        this.style = style;
+    }
+
+    /**
+     * Returns the heel for a body end square to its top, in line with the neck, its blocks as thick as the shaft.
+     *
+     * @param bodyDepth at the joint, top to back, more than 0
+     * @param overstand height of the glue face over the top at the joint, 0 or more
+     * @param shaft thickness of the shaft's wood over the blocks, more than 0
+     * @return the heel
+     */
+    public static HeelBlocks of(Quantity<Length> bodyDepth, Quantity<Length> overstand, Quantity<Length> shaft) {
+        double t = HouseUnits.mmPositive(shaft, "shaft thickness");
+        return new HeelBlocks(
+                HouseUnits.mmPositive(bodyDepth, "body depth"),
+                HouseUnits.mmNotNegative(overstand, "overstand"),
+                0,
+                0,
+                t,
+                t,
+                LengthStyle.of(bodyDepth));
+    }
+
+    /**
+     * Returns a copy at a neck angle.
+     *
+     * @param neckAngle positive with the head back, under 20 deg either way
+     * @return the heel
+     */
+    public HeelBlocks at(Quantity<Angle> neckAngle) {
+        double rad = HouseUnits.radBetween(neckAngle, -20, 20, "neck angle");
+        return new HeelBlocks(depth, overstand, rad, lean, shaft, block, style);
+    }
+
+    /**
+     * Returns a copy for a body end that leans.
+     *
+     * @param fromSquare under 20 deg either way; positive when the end runs in toward the bridge as it goes down
+     * @return the heel
+     */
+    public HeelBlocks leaning(Quantity<Angle> fromSquare) {
+        double rad = HouseUnits.radBetween(fromSquare, -20, 20, "lean of the body's end");
+        return new HeelBlocks(depth, overstand, angle, rad, shaft, block, style);
+    }
+
+    /**
+     * Returns a copy with blocks of their own thickness, as they are planed for gluing.
+     *
+     * @param thickness more than 0
+     * @return the heel
+     */
+    public HeelBlocks blocks(Quantity<Length> thickness) {
+        return new HeelBlocks(
+                depth, overstand, angle, lean, shaft, HouseUnits.mmPositive(thickness, "block thickness"), style);
+    }
+
+    /**
+     * Returns the heel's height square to the glue face.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> height() {
+        return style.amount(heightMm());
+    }
+
+    /**
+     * Returns the length of the mating face from the glue face to the cap.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> matingFace() {
+        return style.amount((depth + overstand) / StrictMath.cos(lean));
+    }
+
+    /**
+     * Returns how many blocks are stacked under the shaft.
+     *
+     * @return 0 or more
+     */
+    public int count() {
+        return (int) Math.max(0, Math.ceil((heightMm() - shaft) / block - HAIR));
+    }
+
+    /**
+     * Returns what is trimmed off the last block.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> trim() {
+        return style.amount(Math.max(0, shaft + count() * block - heightMm()));
+    }
+
+    private double heightMm() {
+        return (depth + overstand) * StrictMath.cos(angle - lean) / StrictMath.cos(lean);
+    }
+
+    private double[] parts() {
+        return new double[] {depth, overstand, angle, lean, shaft, block};
+    }
+
+    @Override
+    public HeelBlocks in(LengthStyle other) {
+        return new HeelBlocks(depth, overstand, angle, lean, shaft, block, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeelBlocks that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the height and the stack. */
+    @Override
+    public String toString() {
+        boolean stacked = count() > 0;
+        String blocks =
+                count() + (count() == 1 ? " block of " : " blocks of ") + style.brief(block) + " under the shaft";
+        return Report.titled(
+                        "Heel: " + (stacked ? blocks : "no block, the shaft's wood is " + style.brief(shaft) + " deep"))
+                .row("height", style.text(heightMm()) + " square to the glue face")
+                .row("mating face", style.text(matingFace().house()))
+                .row(stacked ? "off the last block" : "off the shaft", style.text(trim().house()))
+                .toString();
+    }
+}

@@ -1,0 +1,103 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * What comes off one cheek of the heel to bring the centreline back to the middle of the bridge, such as 0.172 mm off
+ * the treble cheek. Immutable.
+ *
+ * <p>{@code cut = heel width |offset| / S} at that cheek, running out to nothing at the other. Wood off a cheek swings
+ * the head to that side and the line at the bridge to the other, so a centreline that lies too far to the treble side
+ * wants wood off the treble cheek. Estimate: the lever rule for small turns.
+ */
+public final class HeelCheek implements SaysLengths<HeelCheek> {
+
+    private final double width;
+    private final double offset;
+    private final double reach;
+    private final LengthStyle style;
+
+    private HeelCheek(double width, double offset, double reach, LengthStyle style) {
+        this.width = width;
+        this.offset = offset;
+        this.reach = reach;
+        this.style = style;
+    }
+
+    static HeelCheek of(NeckSet set, Quantity<Length> heelWidth, Quantity<Length> offset) {
+        return new HeelCheek(
+                HouseUnits.mmPositive(heelWidth, "heel width"),
+                HouseUnits.mm(offset, "centreline at the bridge"),
+                set.reachMm(),
+                set.style());
+    }
+
+    /**
+     * Returns the cut at the cheek.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> cut() {
+        return style.amount(cutMm());
+    }
+
+    /**
+     * Returns the same as {@link #cut} in mm.
+     *
+     * @return mm
+     */
+    public double cutMm() {
+        return width * Math.abs(offset) / reach;
+    }
+
+    /**
+     * Says whether the wood comes off the treble cheek; otherwise off the bass cheek.
+     *
+     * @return true for the treble cheek
+     */
+    public boolean isOnTreble() {
+        return offset > 0;
+    }
+
+    private double[] parts() {
+        return new double[] {width, offset, reach};
+    }
+
+    @Override
+    public HeelCheek in(LengthStyle other) {
+        return new HeelCheek(width, offset, reach, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeelCheek that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns how much, off which cheek. */
+    @Override
+    public String toString() {
+        if (offset == 0) {
+            return "Heel cheek: nothing to take off";
+        }
+        String side = isOnTreble() ? "treble" : "bass";
+        return Report.titled("Heel cheek: " + style.text(cutMm()) + " off the " + side + " cheek")
+                .row("runs out to nothing", "at the " + (isOnTreble() ? "bass" : "treble") + " cheek")
+                .row("centreline at the bridge", style.brief(Math.abs(offset)) + " toward the " + side + " side now")
+                .note("estimate: lever rule for a small turn")
+                .toString();
+    }
+}

@@ -1,0 +1,134 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Height and side alignment corrected at once: what comes off at the four corners of the heel's mating face. Immutable.
+ *
+ * <p>The new face is a plane: at t below the top edge and y toward the treble cheek it takes off
+ * {@code (change / S) t + (offset / S) y + c}, with c such that the least corner loses nothing. Taking both from one
+ * plane keeps one correction from spoiling the other. Estimate: small turns, as {@link HeelWedge} and
+ * {@link HeelCheek}.
+ */
+public final class HeelCorners implements SaysLengths<HeelCorners> {
+
+    private final double topBass;
+    private final double topTreble;
+    private final double capBass;
+    private final double capTreble;
+    private final double shortening;
+    private final LengthStyle style;
+
+    private HeelCorners(
+            double topBass, double topTreble, double capBass, double capTreble, double shortening, LengthStyle style) {
+        this.topBass = topBass + 0.0;
+        this.topTreble = topTreble + 0.0;
+        this.capBass = capBass + 0.0;
+        this.capTreble = capTreble + 0.0;
+        this.shortening = shortening + 0.0;
+        this.style = style;
+    }
+
+    static HeelCorners of(NeckSet set, MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
+        double tip = HouseUnits.mm(change, "change at the bridge") / set.reachMm();
+        double swing = HouseUnits.mm(offset, "centreline at the bridge") / set.reachMm();
+        double top = swing * Objects.requireNonNull(face, "face").topMm() / 2;
+        double cap = swing * face.capMm() / 2;
+        double down = tip * face.heightMm();
+        double least = Math.min(-Math.abs(top), down - Math.abs(cap));
+        return new HeelCorners(
+                -top - least,
+                top - least,
+                down - cap - least,
+                down + cap - least,
+                // The middle of the top edge loses -least; the fret plane above it leans on by its height.
+                -least - tip * set.planeMm(),
+                set.style());
+    }
+
+    /**
+     * Returns the cut at the top edge on the bass side.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> topBass() {
+        return style.amount(topBass);
+    }
+
+    /**
+     * Returns the cut at the top edge on the treble side.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> topTreble() {
+        return style.amount(topTreble);
+    }
+
+    /**
+     * Returns the cut at the cap on the bass side.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> capBass() {
+        return style.amount(capBass);
+    }
+
+    /**
+     * Returns the cut at the cap on the treble side.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> capTreble() {
+        return style.amount(capTreble);
+    }
+
+    /**
+     * Returns how much nearer the bridge the frets come on the centreline.
+     *
+     * @return positive when the string's speaking length shrinks
+     */
+    public Amount<Length> shortening() {
+        return style.amount(shortening);
+    }
+
+    private double[] parts() {
+        return new double[] {topBass, topTreble, capBass, capTreble, shortening};
+    }
+
+    @Override
+    public HeelCorners in(LengthStyle other) {
+        return new HeelCorners(
+                topBass, topTreble, capBass, capTreble, shortening, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same cuts. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeelCorners that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the four cuts as they lie on the face. */
+    @Override
+    public String toString() {
+        return Report.titled("Heel correction, off the mating face")
+                .row("top edge", "bass " + style.text(topBass) + ", treble " + style.text(topTreble))
+                .row("cap", "bass " + style.text(capBass) + ", treble " + style.text(capTreble))
+                .row("strings", style.text(Math.abs(shortening)) + (shortening < 0 ? " longer" : " shorter"))
+                .note("one plane through the four corners; read height and centreline again after each pass")
+                .note("estimate: lever rule for a small turn")
+                .toString();
+    }
+}

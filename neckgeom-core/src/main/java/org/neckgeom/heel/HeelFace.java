@@ -1,0 +1,100 @@
+package org.neckgeom.heel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The angle of the heel's wood between the neck's glue face (toward the head) and the face that meets the body, such as
+ * 88.98 deg. Immutable.
+ *
+ * <p>{@code heel = 180 deg - body end - neck angle}, with the body end's own wood angle measured from the reference
+ * plane (toward the bridge) down to its end; for a square end {@code 90 deg - neck angle}. Exact.
+ */
+public final class HeelFace {
+
+    private final double angle;
+    private final double bodyEnd;
+    private final double topSlope;
+
+    private HeelFace(double angle, double bodyEnd, double topSlope) {
+        this.angle = angle;
+        this.bodyEnd = bodyEnd;
+        this.topSlope = topSlope;
+    }
+
+    static HeelFace of(double angle, double bodyEnd, double topSlope) {
+        return new HeelFace(angle, bodyEnd, topSlope);
+    }
+
+    /**
+     * Returns the face for a neck angle and a body end square to the reference plane.
+     *
+     * @param neckAngle positive with the head back, under 20 deg either way
+     * @return the face
+     */
+    public static HeelFace at(Quantity<Angle> neckAngle) {
+        return new HeelFace(HouseUnits.radBetween(neckAngle, -20, 20, "neck angle"), Math.PI / 2, 0);
+    }
+
+    /**
+     * Returns the face for a body end that is not square to the reference plane.
+     *
+     * @param bodyEnd the body's wood angle between reference plane and end, between 45 and 135 deg
+     * @return the face
+     */
+    public HeelFace bodyEnd(Quantity<Angle> bodyEnd) {
+        return new HeelFace(angle, HouseUnits.radBetween(bodyEnd, 45, 135, "body end"), topSlope);
+    }
+
+    /**
+     * Returns the face for a body end square to the domed top where it meets the neck: the end then leans by the top's
+     * slope there, {@code asin(distance from the pole / radius)}. On a flat top the same face.
+     *
+     * @return the face
+     */
+    public HeelFace squareToTheTop() {
+        return new HeelFace(angle, Math.PI / 2 - topSlope, topSlope);
+    }
+
+    /**
+     * Returns the angle of the heel's wood.
+     *
+     * @return the angle
+     */
+    public Amount<Angle> angle() {
+        return Amount.ofHouse(rad(), ShopUnit.DEGREE);
+    }
+
+    private double rad() {
+        return Math.PI - bodyEnd - angle;
+    }
+
+    /** True for the same neck angle and body end. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof HeelFace that
+                && Double.compare(angle, that.angle) == 0
+                && Double.compare(bodyEnd, that.bodyEnd) == 0
+                && Double.compare(topSlope, that.topSlope) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(angle, bodyEnd, topSlope);
+    }
+
+    /** Returns the angle and between what it lies. */
+    @Override
+    public String toString() {
+        return Report.titled("Heel face: " + Texts.deg(rad()))
+                .row("between", "glue face toward the head, and the face that meets the body")
+                .row("body end", Texts.deg(bodyEnd) + " to its reference plane")
+                .toString();
+    }
+}

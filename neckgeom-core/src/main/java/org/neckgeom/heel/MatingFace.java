@@ -1,0 +1,89 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The size of the heel's face that meets the body, such as 78 mm high, 54 mm wide at its top edge and 20 mm at the cap.
+ * Immutable.
+ */
+public final class MatingFace implements SaysLengths<MatingFace> {
+
+    private final double height;
+    private final double top;
+    private final double cap;
+    private final LengthStyle style;
+
+    private MatingFace(double height, double top, double cap, LengthStyle style) {
+        this.height = height;
+        this.top = top;
+        this.cap = cap;
+        this.style = style;
+    }
+
+    /**
+     * Returns a face as wide at the cap as at its top edge.
+     *
+     * @param height from the top edge to the cap, more than 0
+     * @param width cheek to cheek, more than 0
+     * @return the face
+     */
+    public static MatingFace of(Quantity<Length> height, Quantity<Length> width) {
+        double w = HouseUnits.mmPositive(width, "heel width");
+        return new MatingFace(HouseUnits.mmPositive(height, "heel height"), w, w, LengthStyle.of(height));
+    }
+
+    /**
+     * Returns a copy with another width at the cap.
+     *
+     * @param width cheek to cheek at the cap, more than 0
+     * @return the face
+     */
+    public MatingFace atCap(Quantity<Length> width) {
+        return new MatingFace(height, top, HouseUnits.mmPositive(width, "heel width at the cap"), style);
+    }
+
+    double heightMm() {
+        return height;
+    }
+
+    double topMm() {
+        return top;
+    }
+
+    double capMm() {
+        return cap;
+    }
+
+    private double[] parts() {
+        return new double[] {height, top, cap};
+    }
+
+    @Override
+    public MatingFace in(LengthStyle other) {
+        return new MatingFace(height, top, cap, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same sizes. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof MatingFace that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the sizes in words. */
+    @Override
+    public String toString() {
+        return "Mating face " + style.brief(height) + " high, " + style.brief(top) + " wide at the top, "
+                + style.brief(cap) + " at the cap";
+    }
+}

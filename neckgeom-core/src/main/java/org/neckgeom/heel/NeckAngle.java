@@ -1,0 +1,163 @@
+package org.neckgeom.heel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The neck's angle, such as {@code 1.02 deg, head back}, with the heights at which small shops read it at the bridge.
+ * Immutable.
+ *
+ * <p>The angle lies between the fret plane and the body's reference plane, positive with the head tilted back (builders
+ * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
+ * square to the reference plane, over the top there. Exact.
+ */
+public final class NeckAngle implements SaysLengths<NeckAngle> {
+
+    private final NeckSet set;
+
+    private NeckAngle(NeckSet set) {
+        this.set = set;
+    }
+
+    /**
+     * Returns the angle of a neck set.
+     *
+     * @param set the neck set
+     * @return its angle
+     */
+    public static NeckAngle of(NeckSet set) {
+        return new NeckAngle(Objects.requireNonNull(set, "set"));
+    }
+
+    static String words(double rad) {
+        double shown = Math.abs(rad);
+        if (Math.toDegrees(shown) < 0.005) {
+            return "0.00 deg, in line with the body";
+        }
+        return Texts.deg(shown) + (rad > 0 ? ", head back" : ", head forward");
+    }
+
+    /**
+     * Returns the angle against the reference plane, the one the heel is cut by.
+     *
+     * @return positive with the head back
+     */
+    public Amount<Angle> angle() {
+        return Amount.ofHouse(set.angleRad(), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the angle in degrees.
+     *
+     * @return degrees, positive with the head back
+     */
+    public double degrees() {
+        return Math.toDegrees(set.angleRad());
+    }
+
+    /**
+     * Returns the angle against the straight line from the top at the joint to the top under the saddle, as a
+     * straightedge on the top shows it. On a flat top the same as {@link #angle}.
+     *
+     * @return positive with the head back
+     */
+    public Amount<Angle> againstTop() {
+        return Amount.ofHouse(set.angleRad() - StrictMath.atan2(set.domeRiseMm(), levelReachMm()), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the height of the fret plane over the top at the saddle: what a straightedge on the frets reads there.
+     *
+     * @return the height
+     */
+    public Amount<Length> overFrets() {
+        return style().amount(overFretsMm());
+    }
+
+    /**
+     * Returns the air between a straightedge on the frets and the bridge's top, without its saddle.
+     *
+     * @param bridge height of the bridge over the top, 0 or more
+     * @return the air, negative when the straightedge strikes the bridge
+     */
+    public Amount<Length> airOverBridge(Quantity<Length> bridge) {
+        return style().amount(overFretsMm() - HouseUnits.mmNotNegative(bridge, "bridge height"));
+    }
+
+    /**
+     * Returns the height of the bare glue face over the top at the saddle: what a straightedge on the neck's face reads
+     * there before the fingerboard is glued. {@code over frets - (fingerboard + fret) / cos(angle)}.
+     *
+     * @param boardAndFret thickness of the fingerboard with its fret, 0 or more
+     * @return the height, negative when the neck's face runs into the top
+     */
+    public Amount<Length> overBareFace(Quantity<Length> boardAndFret) {
+        double thickness = HouseUnits.mmNotNegative(boardAndFret, "fingerboard and fret");
+        return style().amount(overFretsMm() - thickness / StrictMath.cos(set.angleRad()));
+    }
+
+    /**
+     * Returns both readings small shops take at the bridge instead of an angle.
+     *
+     * @param bridge height of the bridge over the top, without its saddle, 0 or more
+     * @param boardAndFret thickness of the fingerboard with its fret, 0 or more
+     * @return the readings
+     */
+    public BridgeReadings atBridge(Quantity<Length> bridge, Quantity<Length> boardAndFret) {
+        return BridgeReadings.ofMm(
+                airOverBridge(bridge).house(), overBareFace(boardAndFret).house(), style());
+    }
+
+    private double overFretsMm() {
+        return set.planeMm() + levelReachMm() * StrictMath.tan(set.angleRad()) - set.domeRiseMm();
+    }
+
+    /** Distance from joint to the string's point on the saddle, level with the reference plane. */
+    private double levelReachMm() {
+        double t = set.angleRad();
+        return set.reachMm() * StrictMath.cos(t) - set.stringAtSaddleMm() * StrictMath.sin(t);
+    }
+
+    private LengthStyle style() {
+        return set.style();
+    }
+
+    @Override
+    public NeckAngle in(LengthStyle other) {
+        return new NeckAngle(set.in(other));
+    }
+
+    /** True for the angle of an equal neck set. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof NeckAngle that && set.equals(that.set);
+    }
+
+    @Override
+    public int hashCode() {
+        return set.hashCode();
+    }
+
+    /** Returns the angle, its reference, and the reading at the bridge. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(words(set.angleRad()))
+                .row("straightedge on the frets", style().text(overFretsMm()) + " over the top at the saddle");
+        if (set.isDomed()) {
+            report.row("against the domed top", words(againstTop().house()))
+                    .note("angle against the plane of the rim at the joint");
+        } else {
+            report.note("angle between fret plane and body top at the joint");
+        }
+        return report.toString();
+    }
+}

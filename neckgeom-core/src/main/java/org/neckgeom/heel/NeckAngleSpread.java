@@ -1,0 +1,101 @@
+package org.neckgeom.heel;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.SpreadLaw;
+import org.neckgeom.kernel.Texts;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * How sure the neck's angle is when the measured rise from fret plane to saddle is off by a spread. Immutable.
+ *
+ * <p>The angle grows with the rise, so the ends of an interval of the rise are those of the angle's interval: exact, no
+ * slope is taken. Only this one error is counted.
+ */
+public final class NeckAngleSpread implements SaysLengths<NeckAngleSpread> {
+
+    private final NeckSet set;
+    private final Spread<Length> rise;
+
+    private NeckAngleSpread(NeckSet set, Spread<Length> rise) {
+        this.set = set;
+        this.rise = rise;
+    }
+
+    /**
+     * Returns the spread of a neck set's angle.
+     *
+     * @param set the neck set
+     * @param rise spread of saddle less fret plane, positive higher at the saddle
+     * @return the angle's spread
+     */
+    public static NeckAngleSpread of(NeckSet set, Spread<Length> rise) {
+        return new NeckAngleSpread(
+                Objects.requireNonNull(set, "set"),
+                Objects.requireNonNull(rise, "spread").in(set.style()));
+    }
+
+    /**
+     * Returns the interval that holds the angle with a probability, as much left out on either side.
+     *
+     * @param coverage more than 0 and less than 100 percent
+     * @return the interval, positive with the head back
+     */
+    public Interval<Angle> interval(Quantity<Dimensionless> coverage) {
+        double left = (1 - HouseUnits.probability(coverage, "coverage")) / 2;
+        SpreadLaw law = new SpreadLaw(rise);
+        return Interval.ofHouse(
+                set.angleRad(law.passedWith(1 - left)), set.angleRad(law.passedWith(left)), ShopUnit.DEGREE);
+    }
+
+    /**
+     * Returns the angle's standard uncertainty from the slope: {@code u / (S cos t - a_s sin t)}. Estimate: first
+     * order.
+     *
+     * @return the uncertainty, 0 or more
+     */
+    public Amount<Angle> standardUncertainty() {
+        return Amount.ofHouse(uncertaintyRad(), ShopUnit.DEGREE);
+    }
+
+    private double uncertaintyRad() {
+        double t = set.angleRad();
+        double slope = set.reachMm() * StrictMath.cos(t) - set.stringAtSaddleMm() * StrictMath.sin(t);
+        return StrictMath.sqrt(rise.varianceHouse()) / slope;
+    }
+
+    @Override
+    public NeckAngleSpread in(LengthStyle other) {
+        return new NeckAngleSpread(set.in(other), rise.in(other));
+    }
+
+    /** True for an equal neck set and spread. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof NeckAngleSpread that && set.equals(that.set) && rise.equals(that.rise);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(set, rise);
+    }
+
+    /** Returns the angle and its uncertainty. */
+    @Override
+    public String toString() {
+        return Report.titled("Neck angle: " + NeckAngle.words(set.angleRad()))
+                .row("standard uncertainty", Texts.deg(uncertaintyRad()))
+                .row("from the rise", rise)
+                .toString();
+    }
+}

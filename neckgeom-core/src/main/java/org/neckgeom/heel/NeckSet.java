@@ -1,0 +1,501 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.kernel.NeckSetKernel;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back.
+ * Immutable.
+ *
+ * <p>Reference plane: the plane of the body's top at the joint, level through its rim; over a domed top see
+ * {@link #overDome}. Heights are square to it and positive toward the strings. The fret plane runs through the fret
+ * tops and is taken straight: relief is not counted. The neck's angle lies between fret plane and reference plane,
+ * positive with the head tilted back.
+ *
+ * <pre>
+ * S   = scale 2^(-fret / divisions) + compensation            along the fret plane, joint to saddle
+ * a_s = a_0 + (a_12 - a_0) (scale + compensation) / (scale / 2)
+ * H   = saddle - fret plane at the joint (+ the dome's rise)
+ * angle = asin(H / sqrt(S^2 + a_s^2)) - atan2(a_s, S)
+ * </pre>
+ *
+ * Exact.
+ */
+public final class NeckSet implements SaysLengths<NeckSet> {
+
+    private final double scale;
+    private final double fret;
+    private final double divisions;
+    private final double plane;
+    private final double saddle;
+    private final double atNut;
+    private final double action;
+    private final double compensation;
+    private final double domeRadius;
+    private final double poleToJoint;
+    private final double poleToBridge;
+    private final LengthStyle style;
+
+    private NeckSet(Parts parts) {
+        this.scale = parts.scale;
+        this.fret = parts.fret;
+        this.divisions = parts.divisions;
+        this.plane = parts.plane;
+        this.saddle = parts.saddle;
+        this.atNut = parts.atNut;
+        this.action = parts.action;
+        this.compensation = parts.compensation;
+        this.domeRadius = parts.domeRadius;
+        this.poleToJoint = parts.poleToJoint;
+        this.poleToBridge = parts.poleToBridge;
+        this.style = parts.style;
+        if (!(Math.abs(riseMm()) < StrictMath.hypot(reachMm(), stringAtSaddleMm()))) {
+            throw new ArithmeticException("no neck angle brings the strings to the saddle: it stands "
+                    + style.brief(riseMm()) + " over the fret plane at the joint and only "
+                    + style.brief(reachMm()) + " away");
+        }
+    }
+
+    /**
+     * Begins with the scale.
+     *
+     * @param scale nut to twice the octave fret, without compensation, more than 0
+     * @return the scale, to be followed by {@code bodyAtFret}
+     */
+    public static NeckSetSteps.OfScale scale(Quantity<Length> scale) {
+        return new NeckSetSteps.OfScale(HouseUnits.mmPositive(scale, "scale"), LengthStyle.of(scale));
+    }
+
+    static NeckSet ofMm(
+            NeckSetSteps.AtJoint joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
+        Parts parts = new Parts(style);
+        parts.scale = joint.scale;
+        parts.fret = joint.fret;
+        parts.divisions = joint.divisions;
+        parts.plane = plane;
+        parts.saddle = saddle;
+        parts.atNut = atNut;
+        parts.action = action;
+        return new NeckSet(parts);
+    }
+
+    /** The parts on their way from one neck set to the next; never leaves this class. */
+    private static final class Parts {
+        private double scale;
+        private double fret;
+        private double divisions;
+        private double plane;
+        private double saddle;
+        private double atNut;
+        private double action;
+        private double compensation;
+        private double domeRadius = Double.POSITIVE_INFINITY;
+        private double poleToJoint;
+        private double poleToBridge;
+        private LengthStyle style;
+
+        private Parts(LengthStyle style) {
+            this.style = style;
+        }
+    }
+
+    private NeckSet with(Consumer<Parts> change) {
+        Parts parts = new Parts(style);
+        parts.scale = scale;
+        parts.fret = fret;
+        parts.divisions = divisions;
+        parts.plane = plane;
+        parts.saddle = saddle;
+        parts.atNut = atNut;
+        parts.action = action;
+        parts.compensation = compensation;
+        parts.domeRadius = domeRadius;
+        parts.poleToJoint = poleToJoint;
+        parts.poleToBridge = poleToBridge;
+        change.accept(parts);
+        return new NeckSet(parts);
+    }
+
+    /**
+     * Returns a copy whose saddle stands back from the scale's end.
+     *
+     * @param compensation added to the scale at the saddle, more than minus the joint's distance from the scale's end
+     * @return the neck set
+     */
+    public NeckSet compensation(Quantity<Length> compensation) {
+        double mm = HouseUnits.mm(compensation, "compensation");
+        double toEnd = scale * (1 - FretKernel.share(fret, divisions));
+        if (!(mm > -toEnd)) {
+            throw HouseUnits.refused("compensation", "more than " + style.brief(-toEnd), compensation);
+        }
+        return with(parts -> parts.compensation = mm);
+    }
+
+    /**
+     * Returns a copy over a domed top. The saddle's height is then counted from the top under the bridge, and the
+     * reference plane lies square to the dome's axis through the top at the joint. The dome's rise between the two,
+     * {@code drop(joint) - drop(bridge)} with {@code drop(r) = R - sqrt(R^2 - r^2)}, is added.
+     *
+     * @param radius R of the dome, more than both distances
+     * @param poleToJoint distance from the dome's highest point to the joint, 0 or more
+     * @param poleToBridge distance from the dome's highest point to the saddle, 0 or more
+     * @return the neck set
+     */
+    public NeckSet overDome(Quantity<Length> radius, Quantity<Length> poleToJoint, Quantity<Length> poleToBridge) {
+        double toJoint = HouseUnits.mmNotNegative(poleToJoint, "distance from pole to joint");
+        double toBridge = HouseUnits.mmNotNegative(poleToBridge, "distance from pole to bridge");
+        double r = HouseUnits.mmPositive(radius, "dome radius");
+        if (!(r > Math.max(toJoint, toBridge))) {
+            throw HouseUnits.refused("dome radius", "more than " + style.brief(Math.max(toJoint, toBridge)), radius);
+        }
+        return with(parts -> {
+            parts.domeRadius = r;
+            parts.poleToJoint = toJoint;
+            parts.poleToBridge = toBridge;
+        });
+    }
+
+    /**
+     * Returns a copy with another action.
+     *
+     * @param height over the fret plane at half the scale, 0 or more
+     * @return the neck set
+     */
+    public NeckSet withAction(Quantity<Length> height) {
+        double mm = HouseUnits.mmNotNegative(height, "action");
+        return with(parts -> parts.action = mm);
+    }
+
+    /**
+     * Returns the neck's angle and how it reads at the bridge.
+     *
+     * @return the angle, positive with the head tilted back
+     */
+    public NeckAngle angle() {
+        return NeckAngle.of(this);
+    }
+
+    /**
+     * Returns how the angle spreads when the measured rise, saddle less fret plane, is off by a spread.
+     *
+     * @param rise spread of the difference of the two heights, positive higher at the saddle
+     * @return the angle's spread
+     */
+    public NeckAngleSpread angleWith(Spread<Length> rise) {
+        return NeckAngleSpread.of(this, rise);
+    }
+
+    /**
+     * Returns what a turn of the neck about the joint does to the action, saddle and nut left as they are.
+     *
+     * <p>{@code a_s = (H - S sin t) / cos t}; the twelfth fret has its share of it. Exact.
+     *
+     * @param turn of the neck, positive with the head further back
+     * @return the change in action
+     */
+    public ActionChange actionPer(Quantity<Angle> turn) {
+        double rad = HouseUnits.radBetween(turn, -10, 10, "turn of the neck");
+        return ActionChange.of(
+                "for " + Numbers.trimmed(Math.toDegrees(Math.abs(rad)), 4) + " deg more head "
+                        + (rad >= 0 ? "back" : "forward"),
+                NeckSetKernel.stringChange(reachMm(), stringAtSaddleMm(), angleRad(), rad) * shareAtTwelfth(),
+                style);
+    }
+
+    /**
+     * Returns what a change of the saddle's height does to the action, the neck left as it is:
+     * {@code change (scale / 2) / ((scale + compensation) cos t)}. Exact.
+     *
+     * @param change of the strings' top at the saddle, positive upward
+     * @return the change in action
+     */
+    public ActionChange actionPerSaddle(Quantity<Length> change) {
+        double mm = HouseUnits.mm(change, "change of the saddle");
+        return ActionChange.per(mm, "at the saddle", mm / StrictMath.cos(angleRad()) * shareAtTwelfth(), style);
+    }
+
+    /**
+     * Returns what a thicker fingerboard, fret or stand-off does to the action, angle and saddle left as they are.
+     * Exact, and the opposite of the same change at the saddle.
+     *
+     * @param change of the fret plane's height at the joint, positive upward
+     * @return the change in action
+     */
+    public ActionChange actionPerThickness(Quantity<Length> change) {
+        double mm = HouseUnits.mm(change, "change of the fret plane");
+        return ActionChange.per(mm, "at the fret plane", -mm / StrictMath.cos(angleRad()) * shareAtTwelfth(), style);
+    }
+
+    /**
+     * Returns the angle of the heel's wood between its shaft and the face that meets the body, for a body end square to
+     * the reference plane: {@code 90 deg - angle}.
+     *
+     * @return the face
+     */
+    public HeelFace heelFace() {
+        return HeelFace.of(angleRad(), Math.PI / 2, topSlopeAtJointRad());
+    }
+
+    /**
+     * Returns what comes off the heel so that the fret plane's projection at the bridge moves by a height.
+     *
+     * @param heelHeight height of the heel's mating face, from its top edge to the cap, more than 0
+     * @param change wanted at the bridge, positive upward
+     * @return the wedge and where it comes off
+     */
+    public HeelWedge wedge(Quantity<Length> heelHeight, Quantity<Length> change) {
+        return HeelWedge.of(this, heelHeight, change);
+    }
+
+    /**
+     * Returns what comes off one cheek so that the centreline comes back to the middle of the bridge.
+     *
+     * @param heelWidth width of the mating face, cheek to cheek, more than 0
+     * @param offset of the neck's centreline at the bridge as it is now, positive toward the treble side
+     * @return the cut and its cheek
+     */
+    public HeelCheek cheek(Quantity<Length> heelWidth, Quantity<Length> offset) {
+        return HeelCheek.of(this, heelWidth, offset);
+    }
+
+    /**
+     * Returns both corrections together, as what comes off at the four corners of the mating face.
+     *
+     * @param face size of the mating face
+     * @param change wanted in the projection at the bridge, positive upward
+     * @param offset of the neck's centreline at the bridge as it is now, positive toward the treble side
+     * @return the four cuts
+     */
+    public HeelCorners correction(MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
+        return HeelCorners.of(this, face, change, offset);
+    }
+
+    /**
+     * Returns the shim for a neck that lies in a pocket.
+     *
+     * @param pocketLength length over which the neck lies in its pocket, more than 0
+     * @param change wanted in the projection at the bridge, positive upward
+     * @return the shim and the end it goes under
+     */
+    public PocketShim shim(Quantity<Length> pocketLength, Quantity<Length> change) {
+        return PocketShim.of(this, pocketLength, change);
+    }
+
+    /**
+     * Returns the distance from the joint to the saddle along the fret plane, S.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> reach() {
+        return style.amount(reachMm());
+    }
+
+    /**
+     * Returns the string's height over the fret plane at the nut, a_0.
+     *
+     * @return the height
+     */
+    public Amount<Length> atNut() {
+        return style.amount(atNut);
+    }
+
+    /**
+     * Returns the string's height over the fret plane at the twelfth fret, a_12.
+     *
+     * @return the height
+     */
+    public Amount<Length> action() {
+        return style.amount(action);
+    }
+
+    /**
+     * Returns the string's height over the fret plane at the saddle, a_s.
+     *
+     * @return the height
+     */
+    public Amount<Length> stringAtSaddle() {
+        return style.amount(stringAtSaddleMm());
+    }
+
+    /**
+     * Returns the scale, without compensation.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> scale() {
+        return style.amount(scale);
+    }
+
+    /**
+     * Returns the fret at which the body begins.
+     *
+     * @return 1 or more
+     */
+    public int bodyAtFret() {
+        return (int) fret;
+    }
+
+    /**
+     * Returns the steps of the octave.
+     *
+     * @return 1 or more
+     */
+    public int divisions() {
+        return (int) divisions;
+    }
+
+    /**
+     * Returns the height of the fret plane at the joint over the body's reference plane.
+     *
+     * @return negative where the fingerboard is let in
+     */
+    public Amount<Length> fretPlane() {
+        return style.amount(plane);
+    }
+
+    /**
+     * Returns the height of the strings' top at the saddle, as it was told.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> saddle() {
+        return style.amount(saddle);
+    }
+
+    /**
+     * Returns how far the saddle stands back from the scale's end.
+     *
+     * @return either sign
+     */
+    public Amount<Length> compensation() {
+        return style.amount(compensation);
+    }
+
+    /**
+     * Returns the radius of the domed top.
+     *
+     * @return the radius, or nothing over a flat top
+     */
+    public Optional<Amount<Length>> domeRadius() {
+        return isDomed() ? Optional.of(style.amount(domeRadius)) : Optional.empty();
+    }
+
+    /**
+     * Returns the distance from the dome's highest point to the joint.
+     *
+     * @return 0 over a flat top
+     */
+    public Amount<Length> poleToJoint() {
+        return style.amount(poleToJoint);
+    }
+
+    /**
+     * Returns the distance from the dome's highest point to the saddle.
+     *
+     * @return 0 over a flat top
+     */
+    public Amount<Length> poleToBridge() {
+        return style.amount(poleToBridge);
+    }
+
+    double reachMm() {
+        return scale * (1 - FretKernel.share(fret, divisions)) + compensation;
+    }
+
+    double stringAtSaddleMm() {
+        return NeckSetKernel.stringAtSaddle(scale, compensation, atNut, action);
+    }
+
+    /** H: how far the saddle stands over the fret plane's point at the joint. */
+    double riseMm() {
+        return saddle + domeRiseMm() - plane;
+    }
+
+    double domeRiseMm() {
+        return NeckSetKernel.drop(domeRadius, poleToJoint) - NeckSetKernel.drop(domeRadius, poleToBridge);
+    }
+
+    /** Slope of the domed top at the joint, rising toward the pole. */
+    double topSlopeAtJointRad() {
+        return StrictMath.asin(poleToJoint / domeRadius);
+    }
+
+    double angleRad() {
+        return NeckSetKernel.angle(riseMm(), reachMm(), stringAtSaddleMm());
+    }
+
+    /** Angle when the measured rise is off by some mm. */
+    double angleRad(double riseErrorMm) {
+        return NeckSetKernel.angle(riseMm() + riseErrorMm, reachMm(), stringAtSaddleMm());
+    }
+
+    double planeMm() {
+        return plane;
+    }
+
+    boolean isDomed() {
+        return !Double.isInfinite(domeRadius);
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
+    private double shareAtTwelfth() {
+        return scale / 2 / (scale + compensation);
+    }
+
+    private double[] figures() {
+        return new double[] {
+            scale, fret, divisions, plane, saddle, atNut, action, compensation, domeRadius, poleToJoint, poleToBridge
+        };
+    }
+
+    @Override
+    public NeckSet in(LengthStyle other) {
+        return with(parts -> parts.style = Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures, in whatever style they print. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof NeckSet that && Arrays.equals(figures(), that.figures());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(figures());
+    }
+
+    /** Returns the angle and the figures it comes from. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Neck set: " + NeckAngle.words(angleRad()))
+                .row("scale", style.brief(scale) + " and " + style.brief(compensation) + " at the saddle")
+                .row("joint", "fret " + Numbers.plain(fret) + ", " + style.text(reachMm()) + " to the saddle")
+                .row("fret plane, saddle", style.brief(plane) + ", " + style.brief(saddle) + " over the body")
+                .row(
+                        "string",
+                        style.brief(atNut) + " at the nut, " + style.brief(action) + " at the 12th, "
+                                + style.text(stringAtSaddleMm()) + " at the saddle");
+        if (isDomed()) {
+            report.row("dome", "radius " + style.brief(domeRadius) + ", rises " + style.text(domeRiseMm()));
+        }
+        return report.note("angle against the body's plane at the joint; relief not counted")
+                .toString();
+    }
+}

@@ -1,0 +1,106 @@
+package org.neckgeom.heel;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The shim under a neck that lies in a pocket, such as 0.30 mm for 1.2 mm at the bridge. Immutable.
+ *
+ * <p>{@code shim = |change| pocket length / distance from the other end to the saddle}. To raise the projection at the
+ * bridge the shim goes under the end toward the bridge and the neck tips about the pocket's nut-side edge (the joint),
+ * S from the saddle; to lower it, under the nut-side edge, and the neck tips about its end, S less the pocket's length
+ * from the saddle. Estimate: the lever rule for small turns; a full-length tapered shim has this thickness at
+ * its thick end.
+ */
+public final class PocketShim implements SaysLengths<PocketShim> {
+
+    private final double pocket;
+    private final double change;
+    private final double reach;
+    private final LengthStyle style;
+
+    private PocketShim(double pocket, double change, double reach, LengthStyle style) {
+        this.pocket = pocket;
+        this.change = change;
+        this.reach = reach;
+        this.style = style;
+    }
+
+    static PocketShim of(NeckSet set, Quantity<Length> pocketLength, Quantity<Length> change) {
+        double pocket = HouseUnits.mmPositive(pocketLength, "pocket length");
+        if (!(pocket < set.reachMm())) {
+            throw HouseUnits.refused(
+                    "pocket length", "less than " + set.style().brief(set.reachMm()) + " to the saddle", pocketLength);
+        }
+        return new PocketShim(pocket, HouseUnits.mm(change, "change at the bridge"), set.reachMm(), set.style());
+    }
+
+    /**
+     * Returns the shim's thickness.
+     *
+     * @return 0 or more
+     */
+    public Amount<Length> thickness() {
+        return style.amount(thicknessMm());
+    }
+
+    /**
+     * Returns the same as {@link #thickness} in mm.
+     *
+     * @return mm
+     */
+    public double thicknessMm() {
+        return pocket * Math.abs(change) / (change > 0 ? reach : reach - pocket);
+    }
+
+    /**
+     * Says whether the shim goes under the end toward the bridge; otherwise under the nut-side edge.
+     *
+     * @return true for the end toward the bridge
+     */
+    public boolean isTowardBridge() {
+        return change > 0;
+    }
+
+    private double[] parts() {
+        return new double[] {pocket, change, reach};
+    }
+
+    @Override
+    public PocketShim in(LengthStyle other) {
+        return new PocketShim(pocket, change, reach, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PocketShim that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the thickness and the end it goes under. */
+    @Override
+    public String toString() {
+        if (change == 0) {
+            return "Pocket shim: none";
+        }
+        return Report.titled("Pocket shim: " + style.text(thicknessMm()) + " under the "
+                        + (isTowardBridge() ? "end toward the bridge" : "nut-side edge"))
+                .row(
+                        "bridge reading",
+                        style.brief(Math.abs(change)) + (change > 0 ? " higher, head back" : " lower, head forward"))
+                .note("estimate: lever rule for a small turn")
+                .toString();
+    }
+}

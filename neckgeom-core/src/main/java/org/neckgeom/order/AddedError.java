@@ -1,0 +1,75 @@
+package org.neckgeom.order;
+
+import java.util.Locale;
+import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.budget.Contributor;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Names;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * What a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}: a name, a
+ * direction and a spread, ready to be one contributor with sensitivity 1. Immutable.
+ *
+ * @param name what the error is of
+ * @param way the direction it works in
+ * @param operation the operation whose cut takes it up
+ * @param spread how the error spreads
+ */
+public record AddedError(String name, Way way, String operation, Spread<Length> spread)
+        implements SaysLengths<AddedError> {
+
+    /** The direction an error works in. */
+    public enum Way {
+        /** Across the neck, y: off the centreline. */
+        ACROSS,
+        /** In depth, z. */
+        DEPTH,
+        /** Along the neck, x. */
+        ALONG;
+
+        /** Returns {@code across}, {@code in depth} or {@code along}. */
+        @Override
+        public String toString() {
+            return this == DEPTH ? "in depth" : name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /**
+     * Checks the names.
+     *
+     * @param name what the error is of
+     * @param way the direction it works in
+     * @param operation the operation whose cut takes it up
+     * @param spread how the error spreads
+     */
+    public AddedError {
+        name = Names.checked(name, "an added error's name");
+        operation = Names.checked(operation, "an operation's name");
+        Objects.requireNonNull(way, "way");
+        Objects.requireNonNull(spread, "spread");
+    }
+
+    /**
+     * Returns the error as one line of a budget: named with its operation, so that the same remedy at two operations counts
+     * twice, with sensitivity 1 on the cut that takes it up.
+     *
+     * @return such as {@code spacer's thickness (cut rod channel)}
+     */
+    public Contributor contributor() {
+        return new Contributor(name + " (" + operation + ")", operation, 1, spread);
+    }
+
+    @Override
+    public AddedError in(LengthStyle other) {
+        return new AddedError(name, way, operation, spread.in(other));
+    }
+
+    /** Returns such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}. */
+    @Override
+    public String toString() {
+        return name + ", " + way + ": " + spread;
+    }
+}

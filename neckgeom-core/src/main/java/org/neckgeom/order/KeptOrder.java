@@ -1,0 +1,33 @@
+package org.neckgeom.order;
+
+import org.neckgeom.text.Names;
+
+/**
+ * An order the maker must keep, such as {@code glue ears before cut rod channel}. Immutable.
+ *
+ * @param first the operation that comes first
+ * @param then the operation that comes somewhere after it
+ */
+public record KeptOrder(String first, String then) {
+
+    /**
+     * Checks that there are two operations.
+     *
+     * @param first the operation that comes first
+     * @param then the operation that comes somewhere after it
+     */
+    public KeptOrder {
+        first = Names.checked(first, "an operation's name");
+        then = Names.checked(then, "an operation's name");
+        if (first.equals(then)) {
+            throw new IllegalArgumentException(
+                    "a kept order must have two operations, but was \"" + first + "\" before itself");
+        }
+    }
+
+    /** Returns such as {@code glue ears before cut rod channel}. */
+    @Override
+    public String toString() {
+        return first + " before " + then;
+    }
+}

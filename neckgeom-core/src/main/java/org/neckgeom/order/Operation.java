@@ -1,0 +1,330 @@
+package org.neckgeom.order;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.neckgeom.text.Names;
+import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * One piece of work, such as {@code cut rod channel}: what it needs, what would be in its way, what it takes away, what it
+ * leaves behind, and how it can be done despite a need that is not met. Immutable.
+ *
+ * <pre>
+ * Operation.named("inlay the head").
+ *     needs(Condition.HEAD_VENEER).
+ *     blockedBy(Condition.NUT).
+ *     puts(Condition.named("head inlay"))
+ * </pre>
+ *
+ * <p>A condition that an operation only needs is still there after it.
+ */
+public final class Operation implements SaysLengths<Operation> {
+
+    private static final int LONGEST_CAUTION = 300;
+
+    private final String name;
+    private final Set<Condition> needs;
+    private final Set<Condition> blockers;
+    private final Set<Condition> takes;
+    private final Set<Condition> puts;
+    private final Map<Condition, String> reasons;
+    private final Map<Condition, List<Remedy>> remedies;
+    private final List<String> cautions;
+
+    private Operation(Parts parts) {
+        this.name = parts.name;
+        this.needs = parts.needs;
+        this.blockers = parts.blockers;
+        this.takes = parts.takes;
+        this.puts = parts.puts;
+        this.reasons = parts.reasons;
+        this.remedies = parts.remedies;
+        this.cautions = parts.cautions;
+    }
+
+    /** The parts on their way from one operation to the next; never leaves this class. */
+    private static final class Parts {
+        private final String name;
+        private Set<Condition> needs = new LinkedHashSet<>();
+        private Set<Condition> blockers = new LinkedHashSet<>();
+        private Set<Condition> takes = new LinkedHashSet<>();
+        private Set<Condition> puts = new LinkedHashSet<>();
+        private Map<Condition, String> reasons = new LinkedHashMap<>();
+        private Map<Condition, List<Remedy>> remedies = new LinkedHashMap<>();
+        private List<String> cautions = new ArrayList<>();
+
+        private Parts(String name) {
+            this.name = name;
+        }
+    }
+
+    private Operation changed(Consumer<Parts> change) {
+        Parts parts = new Parts(name);
+        parts.needs.addAll(needs);
+        parts.blockers.addAll(blockers);
+        parts.takes.addAll(takes);
+        parts.puts.addAll(puts);
+        parts.reasons.putAll(reasons);
+        parts.remedies.putAll(remedies);
+        parts.cautions.addAll(cautions);
+        change.accept(parts);
+        refuseBoth(parts.needs, parts.blockers, "needed and in the way");
+        refuseBoth(parts.puts, parts.takes, "put and taken away");
+        return new Operation(parts);
+    }
+
+    private void refuseBoth(Set<Condition> one, Set<Condition> other, String words) {
+        for (Condition condition : one) {
+            if (other.contains(condition)) {
+                throw new IllegalArgumentException(
+                        "operation \"" + name + "\" must not have \"" + condition + "\" both " + words);
+            }
+        }
+    }
+
+    /**
+     * Returns an operation that needs nothing and changes nothing until told.
+     *
+     * @param name 1 to 50 characters, such as {@code inlay the head}
+     * @return the operation
+     */
+    public static Operation named(String name) {
+        return new Operation(new Parts(Names.checked(name, "an operation's name")));
+    }
+
+    /**
+     * Returns a cut made face down on the table with an edge along the fence, as for rod channel and stiffening bars: it
+     * needs a flat face, marked lines and straight, parallel, square edges; ears, head veneer, heel block and a rounded
+     * back are in its way, each with its usual remedies; a fingerboard covers the face, and nothing helps.
+     *
+     * <p>Common practice. A head pitched back rises from the table, face down, and is not in the way itself; its ears are.
+     *
+     * @param name 1 to 50 characters
+     * @return the operation
+     */
+    public static Operation alongFence(String name) {
+        return UsualNeck.alongFence(name);
+    }
+
+    /**
+     * Returns this operation with more that must hold when it begins.
+     *
+     * @param first a condition
+     * @param more others
+     * @return the operation
+     */
+    public Operation needs(Condition first, Condition... more) {
+        return changed(parts -> addAll(parts.needs, first, more));
+    }
+
+    /**
+     * Returns this operation with more that must not be there when it begins.
+     *
+     * @param first a condition
+     * @param more others
+     * @return the operation
+     */
+    public Operation blockedBy(Condition first, Condition... more) {
+        return changed(parts -> addAll(parts.blockers, first, more));
+    }
+
+    /**
+     * Returns this operation with more that no longer holds after it.
+     *
+     * @param first a condition
+     * @param more others
+     * @return the operation
+     */
+    public Operation takesAway(Condition first, Condition... more) {
+        return changed(parts -> addAll(parts.takes, first, more));
+    }
+
+    /**
+     * Returns this operation with more that holds after it.
+     *
+     * @param first a condition
+     * @param more others
+     * @return the operation
+     */
+    public Operation puts(Condition first, Condition... more) {
+        return changed(parts -> addAll(parts.puts, first, more));
+    }
+
+    private static void addAll(Set<Condition> set, Condition first, Condition... more) {
+        set.add(Objects.requireNonNull(first, "condition"));
+        set.addAll(Names.all(more, "condition"));
+    }
+
+    /**
+     * Returns this operation with the reason why a condition matters to it.
+     *
+     * @param condition one that it needs or that is in its way
+     * @param reason a sentence of 1 to 100 characters without full stop
+     * @return the operation
+     */
+    public Operation because(Condition condition, String reason) {
+        refuseStranger(condition);
+        String words = Names.sentence(reason, "a reason");
+        return changed(parts -> parts.reasons.put(condition, words));
+    }
+
+    /**
+     * Returns this operation with ways to do it although a need is not met or something is in the way.
+     *
+     * @param condition one that it needs or that is in its way
+     * @param best the remedy to take
+     * @param others further remedies, the better first
+     * @return the operation
+     */
+    public Operation despite(Condition condition, Remedy best, Remedy... others) {
+        refuseStranger(condition);
+        List<Remedy> all = new ArrayList<>();
+        all.add(Objects.requireNonNull(best, "remedy"));
+        all.addAll(Names.all(others, "remedy"));
+        return changed(parts -> parts.remedies.put(condition, List.copyOf(all)));
+    }
+
+    private void refuseStranger(Condition condition) {
+        if (!needs.contains(condition) && !blockers.contains(condition)) {
+            throw new IllegalArgumentException("condition must be one that \"" + name
+                    + "\" needs or is blocked by, but was \"" + condition + "\"");
+        }
+    }
+
+    /**
+     * Returns this operation with a caution.
+     *
+     * @param words what to mind, 1 to 300 characters on one line
+     * @return the operation
+     */
+    public Operation caution(String words) {
+        String line = Words.line(words, "a caution", LONGEST_CAUTION);
+        return changed(parts -> parts.cautions.add(line));
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return not blank
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns what must hold when it begins.
+     *
+     * @return the conditions in the order told
+     */
+    public List<Condition> needs() {
+        return List.copyOf(needs);
+    }
+
+    /**
+     * Returns what must not be there when it begins.
+     *
+     * @return the conditions in the order told
+     */
+    public List<Condition> blockers() {
+        return List.copyOf(blockers);
+    }
+
+    /**
+     * Returns what no longer holds after it.
+     *
+     * @return the conditions in the order told
+     */
+    public List<Condition> takesAway() {
+        return List.copyOf(takes);
+    }
+
+    /**
+     * Returns what holds after it.
+     *
+     * @return the conditions in the order told
+     */
+    public List<Condition> puts() {
+        return List.copyOf(puts);
+    }
+
+    /**
+     * Returns why a condition matters to it.
+     *
+     * @param condition the condition
+     * @return the reason, empty if none was told
+     */
+    public String reason(Condition condition) {
+        return reasons.getOrDefault(condition, "");
+    }
+
+    /**
+     * Returns the ways to do it despite a condition, the one to take first.
+     *
+     * @param condition the condition
+     * @return the remedies, empty if there is none
+     */
+    public List<Remedy> remedies(Condition condition) {
+        return remedies.getOrDefault(condition, List.of());
+    }
+
+    /**
+     * Returns what to mind.
+     *
+     * @return the cautions in the order told
+     */
+    public List<String> cautions() {
+        return List.copyOf(cautions);
+    }
+
+    @Override
+    public Operation in(LengthStyle other) {
+        return changed(parts -> parts.remedies.replaceAll((condition, usual) ->
+                usual.stream().map(remedy -> remedy.in(other)).toList()));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Operation other
+                && name.equals(other.name)
+                && needs().equals(other.needs())
+                && blockers().equals(other.blockers())
+                && takesAway().equals(other.takesAway())
+                && puts().equals(other.puts())
+                && reasons.equals(other.reasons)
+                && remedies.equals(other.remedies)
+                && cautions.equals(other.cautions);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, needs(), blockers(), takesAway(), puts(), reasons, remedies, cautions);
+    }
+
+    /** Returns the name, then a row each for what it needs, what is in its way, what it takes away and leaves. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(name);
+        row(report, "needs", needs);
+        row(report, "blocked by", blockers);
+        row(report, "takes away", takes);
+        row(report, "leaves", puts);
+        return report.toString();
+    }
+
+    private static void row(Report report, String label, Set<Condition> conditions) {
+        if (!conditions.isEmpty()) {
+            report.row(
+                    label,
+                    Names.shortList(conditions.stream().map(Condition::name).toList()));
+        }
+    }
+}

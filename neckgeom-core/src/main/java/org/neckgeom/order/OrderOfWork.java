@@ -1,0 +1,498 @@
+package org.neckgeom.order;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Names;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The operations of a neck, what is done already, and the orders the maker must keep: a question whose answer is
+ * {@link #plan()}. Immutable.
+ *
+ * <pre>
+ * OrderOfWork.forNeck().
+ *     keep("glue ears").before("cut rod channel").
+ *     plan()
+ * </pre>
+ *
+ * <p>The usual neck is common practice: a scarfed head with ears and veneer, a stacked heel, a rod under the fingerboard,
+ * its channel cut face down with an edge along a fence. The order in which the operations are told is the usual order; the
+ * plan keeps to it as far as the needs allow.
+ */
+public final class OrderOfWork implements SaysLengths<OrderOfWork> {
+
+    /** The most operations one order of work can have. */
+    public static final int MOST_OPERATIONS = 60;
+
+    private final List<Operation> operations;
+    private final List<Operation> dropped;
+    private final List<Operation> done;
+    private final Set<Condition> start;
+    private final List<KeptOrder> kept;
+
+    private OrderOfWork(
+            List<Operation> operations,
+            List<Operation> dropped,
+            List<Operation> done,
+            Set<Condition> start,
+            List<KeptOrder> kept) {
+        this.operations = List.copyOf(operations);
+        this.dropped = List.copyOf(dropped);
+        this.done = List.copyOf(done);
+        // By name, so that it does not matter in which order they were told.
+        Set<Condition> byName = new TreeSet<>(Comparator.comparing(Condition::name));
+        byName.addAll(start);
+        this.start = Collections.unmodifiableSet(byName);
+        this.kept = List.copyOf(kept);
+    }
+
+    /**
+     * Returns the usual neck's operations (common practice).
+     *
+     * @return the order of work
+     */
+    public static OrderOfWork forNeck() {
+        return new OrderOfWork(UsualNeck.operations(), List.of(), List.of(), Set.of(), List.of());
+    }
+
+    /**
+     * Returns the usual neck's operations without those that a design has no use for: rod and channel where it has no
+     * channel, scarf and head piece where its head is not pitched, veneer and back strap where its head has none. A head
+     * that has not been told is taken as usual.
+     *
+     * @param design the neck
+     * @return the order of work
+     */
+    public static OrderOfWork forNeck(NeckDesign design) {
+        OrderOfWork work = forNeck();
+        if (Objects.requireNonNull(design, "design").channel().isEmpty()) {
+            work = work.without("cut rod channel").without("lay in the rod");
+        }
+        if (design.head().isPresent()) {
+            if (design.head().get().pitchRad() == 0) {
+                work = work.without("cut scarf").without("glue head");
+            }
+            if (design.head().get().veneerMm() == 0) {
+                work = work.without("glue head veneer");
+            }
+            if (design.head().get().backVeneerMm() == 0) {
+                work = work.without("glue back strap");
+            }
+        }
+        return work;
+    }
+
+    /**
+     * Returns an order of work of the maker's own operations only.
+     *
+     * @param operations in their usual order, names all different
+     * @return the order of work
+     */
+    public static OrderOfWork of(Operation... operations) {
+        OrderOfWork work = new OrderOfWork(List.of(), List.of(), List.of(), Set.of(), List.of());
+        for (Operation operation : Objects.requireNonNull(operations, "operations")) {
+            work = work.with(operation);
+        }
+        return work;
+    }
+
+    /**
+     * Returns this order of work with one more operation. Where nothing asks for it earlier it comes last.
+     *
+     * @param operation its name not yet taken
+     * @return the order of work
+     */
+    public OrderOfWork with(Operation operation) {
+        if (find(Objects.requireNonNull(operation, "operation").name()).isPresent()
+                || done.stream().anyMatch(other -> isNamed(other, operation.name()))) {
+            throw new IllegalArgumentException(
+                    "operation must have a name not yet taken, but was \"" + operation.name() + "\"");
+        }
+        if (operations.size() == MOST_OPERATIONS) {
+            throw new IllegalArgumentException("operations must be " + MOST_OPERATIONS + " or fewer, but were "
+                    + (MOST_OPERATIONS + 1) + " with \"" + operation.name() + "\"");
+        }
+        List<Operation> more = new ArrayList<>(operations);
+        more.add(operation);
+        return new OrderOfWork(more, dropped, done, start, kept);
+    }
+
+    /**
+     * Returns this order of work with another operation in the place of the one of the same name.
+     *
+     * @param operation its name one of this order of work
+     * @return the order of work
+     */
+    public OrderOfWork replacing(Operation operation) {
+        List<Operation> changed = new ArrayList<>(operations);
+        changed.set(
+                operations.indexOf(
+                        operation(Objects.requireNonNull(operation, "operation").name())),
+                operation);
+        return new OrderOfWork(changed, dropped, done, start, kept);
+    }
+
+    /**
+     * Returns this order of work without an operation that this neck does not have. What only that operation would have
+     * left behind is then no longer asked for by the others. For work that has been done before, see {@link #done}. What
+     * is left out already stays left out.
+     *
+     * @param name one of this order of work, in no kept order
+     * @return the order of work
+     */
+    public OrderOfWork without(String name) {
+        if (isLeftOut(name)) {
+            return this;
+        }
+        Operation gone = operation(name);
+        for (KeptOrder order : kept) {
+            if (names(order, gone.name())) {
+                throw new IllegalArgumentException("operation to leave out must be in no kept order, but was \""
+                        + gone.name() + "\" with \"" + order + "\" kept");
+            }
+        }
+        List<Operation> fewer = new ArrayList<>(operations);
+        fewer.remove(gone);
+        List<Operation> more = new ArrayList<>(dropped);
+        more.add(gone);
+        return new OrderOfWork(fewer, more, done, start, kept);
+    }
+
+    /**
+     * Returns this order of work with an operation done already: it leaves the plan, and what it takes away and leaves
+     * behind is so from the start. Several are told in the order in which they were done. Kept orders are met by it or
+     * refused.
+     *
+     * @param name one of this order of work
+     * @return the order of work
+     */
+    public OrderOfWork done(String name) {
+        Operation finished = operation(name);
+        List<KeptOrder> open = new ArrayList<>();
+        for (KeptOrder order : kept) {
+            if (order.then().equals(finished.name())) {
+                throw new IllegalArgumentException("operation done must keep the orders told, but was \""
+                        + finished.name() + "\" with \"" + order + "\" kept and \"" + order.first() + "\" not done");
+            }
+            if (!order.first().equals(finished.name())) {
+                open.add(order);
+            }
+        }
+        List<Operation> fewer = new ArrayList<>(operations);
+        fewer.remove(finished);
+        List<Operation> more = new ArrayList<>(done);
+        more.add(finished);
+        Set<Condition> now = new LinkedHashSet<>(start);
+        finished.takesAway().forEach(now::remove);
+        now.addAll(finished.puts());
+        return new OrderOfWork(fewer, dropped, more, now, open);
+    }
+
+    /**
+     * Returns this order of work with conditions that hold from the start, as of a blank bought flat.
+     *
+     * @param first a condition
+     * @param more others
+     * @return the order of work
+     */
+    public OrderOfWork startingWith(Condition first, Condition... more) {
+        Set<Condition> now = new LinkedHashSet<>(start);
+        now.add(Objects.requireNonNull(first, "condition"));
+        now.addAll(Names.all(more, "condition"));
+        return new OrderOfWork(operations, dropped, done, now, kept);
+    }
+
+    /**
+     * Begins to tell an order that must be kept: {@code keep("glue ears").before("cut rod channel")}.
+     *
+     * @param name one of this order of work
+     * @return the operation, waiting for the other one
+     */
+    public Kept keep(String name) {
+        return new Kept(operation(name).name());
+    }
+
+    /** An operation whose place against another is about to be told; made by {@link OrderOfWork#keep}. Immutable. */
+    public final class Kept {
+
+        private final String name;
+
+        private Kept(String name) {
+            this.name = name;
+        }
+
+        /**
+         * Returns the order of work with this operation kept before another.
+         *
+         * @param other one of the order of work
+         * @return the order of work
+         */
+        public OrderOfWork before(String other) {
+            return keeping(new KeptOrder(name, operation(other).name()));
+        }
+
+        /**
+         * Returns the order of work with this operation kept after another.
+         *
+         * @param other one of the order of work
+         * @return the order of work
+         */
+        public OrderOfWork after(String other) {
+            return keeping(new KeptOrder(operation(other).name(), name));
+        }
+
+        /** Returns such as {@code glue ears, kept before or after what?}. */
+        @Override
+        public String toString() {
+            return name + ", kept before or after what?";
+        }
+    }
+
+    private OrderOfWork keeping(KeptOrder order) {
+        List<KeptOrder> more = new ArrayList<>(new LinkedHashSet<>(kept));
+        if (!more.contains(order)) {
+            more.add(order);
+        }
+        return new OrderOfWork(operations, dropped, done, start, more);
+    }
+
+    /**
+     * Returns an order that breaks nothing, or what clashes.
+     *
+     * <p>Exact: of all orders that keep what must be kept it is the one with the fewest clashes without a remedy, then the
+     * fewest with one, then the fewest pairs of operations turned round against the usual order, then the first by the
+     * usual order. So it depends on nothing but what was told, and an order kept that it already keeps changes nothing.
+     *
+     * @return the plan
+     * @throws ArithmeticException if the operations leave so many orders open that the search would not end
+     */
+    public OrderPlan plan() {
+        return Planner.plan(this);
+    }
+
+    /**
+     * Judges an order of the maker's own: what clashes in it, whatever the search would have found.
+     *
+     * @param names every operation left to do, once each, the kept orders kept
+     * @return the plan with its steps in this order
+     */
+    public OrderPlan inThisOrder(String... names) {
+        List<Operation> told = new ArrayList<>();
+        for (String name : Objects.requireNonNull(names, "names")) {
+            Operation next = operation(name);
+            if (told.contains(next)) {
+                throw new IllegalArgumentException(
+                        "operations told must come once each, but \"" + next.name() + "\" came twice");
+            }
+            told.add(next);
+        }
+        for (Operation operation : operations) {
+            if (!told.contains(operation)) {
+                throw new IllegalArgumentException("operations told must be all " + operations.size() + ", but \""
+                        + operation.name() + "\" was missing");
+            }
+        }
+        for (KeptOrder order : kept) {
+            if (told.indexOf(operation(order.first())) > told.indexOf(operation(order.then()))) {
+                throw new IllegalArgumentException(
+                        "operations told must keep the kept orders, but \"" + order + "\" was turned round");
+            }
+        }
+        return Planner.judged(this, told.stream().mapToInt(operations::indexOf).toArray());
+    }
+
+    /**
+     * Returns the operations that are left to do, in their usual order.
+     *
+     * @return the operations
+     */
+    public List<Operation> operations() {
+        return operations;
+    }
+
+    /**
+     * Returns one of the operations left to do.
+     *
+     * @param name its name
+     * @return the operation
+     * @throws IllegalArgumentException if there is none of that name
+     */
+    public Operation operation(String name) {
+        if (isLeftOut(name)) {
+            throw new IllegalArgumentException(
+                    "operation must be one that this neck has, but was \"" + name.strip() + "\", which is left out");
+        }
+        return find(name.strip())
+                .orElseThrow(() -> Names.unknown(
+                        name,
+                        "operation",
+                        operations.stream().map(Operation::name).toList()));
+    }
+
+    private boolean isLeftOut(String name) {
+        String stripped = Objects.requireNonNull(name, "name").strip();
+        return find(stripped).isEmpty() && dropped.stream().anyMatch(other -> isNamed(other, stripped));
+    }
+
+    /**
+     * Returns the order of work without one of the usual neck's operations, which the neck turns out not to have, nor the
+     * orders kept about it. Changes nothing where that operation is not left to do or is the maker's own.
+     *
+     * @param usual the name of one of the usual neck's operations
+     * @return the order of work
+     */
+    public OrderOfWork lacking(String usual) {
+        return usual(usual).map(this::lacking).orElse(this);
+    }
+
+    /**
+     * Returns the order of work with the head sawn out of a blank thick enough for it, in the place of gluing it on.
+     * Changes nothing where the usual gluing is not left to do.
+     *
+     * @return the order of work
+     */
+    public OrderOfWork headSawnOut() {
+        return usual("glue head")
+                .map(gone -> instead(gone, UsualNeck.onePieceHead()))
+                .orElse(this);
+    }
+
+    /** The operation, if it is left to do and the usual neck's own. */
+    private Optional<Operation> usual(String name) {
+        String stripped = Objects.requireNonNull(name, "name").strip();
+        Operation own = UsualNeck.operations().stream()
+                .filter(operation -> isNamed(operation, stripped))
+                .findFirst()
+                .orElseThrow(() -> Names.unknown(
+                        name,
+                        "operation",
+                        UsualNeck.operations().stream().map(Operation::name).toList()));
+        return Optional.of(own).filter(operations::contains);
+    }
+
+    private OrderOfWork lacking(Operation gone) {
+        List<KeptOrder> open =
+                kept.stream().filter(order -> !names(order, gone.name())).toList();
+        return new OrderOfWork(operations, dropped, done, start, open).without(gone.name());
+    }
+
+    private OrderOfWork instead(Operation gone, Operation other) {
+        List<Operation> changed = new ArrayList<>(operations);
+        changed.add(operations.indexOf(gone), other);
+        return new OrderOfWork(changed, dropped, done, start, kept).lacking(gone);
+    }
+
+    /**
+     * Returns the orders that must be kept, in the order told.
+     *
+     * @return the orders
+     */
+    public List<KeptOrder> keptOrders() {
+        return kept;
+    }
+
+    /**
+     * Returns what holds before the first operation left to do.
+     *
+     * @return the conditions, by name
+     */
+    public List<Condition> start() {
+        return List.copyOf(start);
+    }
+
+    /**
+     * Returns the operations that this neck does not have.
+     *
+     * @return in the order in which they were left out
+     */
+    public List<Operation> leftOut() {
+        return dropped;
+    }
+
+    /**
+     * Returns the operations that are done.
+     *
+     * @return in the order in which they were done
+     */
+    public List<Operation> finished() {
+        return done;
+    }
+
+    /**
+     * Returns the conditions nobody asks for any more, since only operations that this neck does not have put them.
+     *
+     * @return the conditions
+     */
+    Set<Condition> notAskedFor() {
+        Set<Condition> gone = new LinkedHashSet<>();
+        dropped.forEach(operation -> gone.addAll(operation.puts()));
+        operations.forEach(operation -> operation.puts().forEach(gone::remove));
+        done.forEach(operation -> operation.puts().forEach(gone::remove));
+        gone.removeAll(start);
+        return gone;
+    }
+
+    private Optional<Operation> find(String name) {
+        return operations.stream().filter(operation -> isNamed(operation, name)).findFirst();
+    }
+
+    private static boolean isNamed(Operation operation, String name) {
+        return operation.name().equals(name);
+    }
+
+    private static boolean names(KeptOrder order, String name) {
+        return order.first().equals(name) || order.then().equals(name);
+    }
+
+    @Override
+    public OrderOfWork in(LengthStyle other) {
+        return new OrderOfWork(said(operations, other), said(dropped, other), said(done, other), start, kept);
+    }
+
+    private static List<Operation> said(List<Operation> operations, LengthStyle style) {
+        return operations.stream().map(operation -> operation.in(style)).toList();
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof OrderOfWork other
+                && operations.equals(other.operations)
+                && dropped.equals(other.dropped)
+                && done.equals(other.done)
+                && start.equals(other.start)
+                && kept.equals(other.kept);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(operations, dropped, done, start, kept);
+    }
+
+    /** Returns how many operations there are, and the orders kept. */
+    @Override
+    public String toString() {
+        Report report = Report.titled("Order of work: " + operations.size() + " operations to put in order");
+        List<String> names = operations.stream().map(Operation::name).toList();
+        report.row("operations", Names.shortList(names));
+        if (!done.isEmpty()) {
+            report.row(
+                    "done", Names.shortList(done.stream().map(Operation::name).toList()));
+        }
+        if (!kept.isEmpty()) {
+            report.row(
+                    "kept",
+                    Names.shortList(kept.stream().map(KeptOrder::toString).toList()));
+        }
+        return report.note("ask for .plan()").toString();
+    }
+}

@@ -1,0 +1,269 @@
+package org.neckgeom.order;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.neckgeom.text.Names;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The order in which a neck is made, each step with why it stands there, or what clashes: the answer of
+ * {@link OrderOfWork#plan} and {@link OrderOfWork#inThisOrder}. Immutable.
+ *
+ * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} says why.
+ */
+public final class OrderPlan implements SaysLengths<OrderPlan> {
+
+    /**
+     * One step of the plan.
+     *
+     * @param number 1 for the first
+     * @param operation what is done
+     * @param why what it builds on and what it must come before or after, by step number
+     * @param remedies what it is done with despite a clash, empty if nothing clashes
+     */
+    public record Step(int number, Operation operation, String why, List<Remedy> remedies)
+            implements SaysLengths<Step> {
+
+        /**
+         * Copies the list.
+         *
+         * @param number 1 for the first
+         * @param operation what is done
+         * @param why what it builds on and what it must come before or after, by step number
+         * @param remedies what it is done with despite a clash, empty if nothing clashes
+         */
+        public Step {
+            Objects.requireNonNull(operation, "operation");
+            Objects.requireNonNull(why, "why");
+            remedies = Names.all(remedies, "remedy");
+            if (number < 1) {
+                throw new IllegalArgumentException("a step's number must be 1 or more, but was " + number);
+            }
+        }
+
+        @Override
+        public Step in(LengthStyle other) {
+            return new Step(
+                    number,
+                    operation.in(other),
+                    why,
+                    remedies.stream().map(remedy -> remedy.in(other)).toList());
+        }
+
+        /** Returns such as {@code 3 square the edges: needs flat face from 2}. */
+        @Override
+        public String toString() {
+            return number + " " + operation.name() + (why.isEmpty() ? "" : ": " + why);
+        }
+    }
+
+    private static final int MOST_CHARACTERS = 950;
+
+    private static final String MACHINE_FIRST =
+            "The machine's own instructions come first, then local rules; this order replaces neither.";
+
+    private final OrderOfWork work;
+    private final List<Step> steps;
+    private final Clashes clashes;
+
+    OrderPlan(OrderOfWork work, List<Step> steps, Clashes clashes) {
+        this.work = work;
+        this.steps = List.copyOf(steps);
+        this.clashes = clashes;
+    }
+
+    /**
+     * Says whether the work can be done in this order, with remedies where something clashes.
+     *
+     * @return false if a clash has no remedy
+     */
+    public boolean works() {
+        return clashes.haveRemedies();
+    }
+
+    /**
+     * Returns the steps.
+     *
+     * @return in order; empty if it does not work
+     */
+    public List<Step> steps() {
+        return steps;
+    }
+
+    /**
+     * Returns the names of the operations in the order of the steps.
+     *
+     * @return the names; empty if it does not work
+     */
+    public List<String> names() {
+        return steps.stream().map(step -> step.operation().name()).toList();
+    }
+
+    /**
+     * Returns one step.
+     *
+     * @param operation the operation's name
+     * @return its step
+     * @throws IllegalArgumentException if there is none of that name
+     */
+    public Step step(String operation) {
+        return steps.stream()
+                .filter(step -> step.operation()
+                        .name()
+                        .equals(Objects.requireNonNull(operation, "operation").strip()))
+                .findFirst()
+                .orElseThrow(() -> Names.unknown(operation, "operation", names()));
+    }
+
+    /**
+     * Returns what clashes.
+     *
+     * @return the clashes, empty if nothing does
+     */
+    public Clashes clashes() {
+        return clashes;
+    }
+
+    /**
+     * Returns what the remedies add to the budget, each once for an operation, to be combined with what is there.
+     *
+     * @return the errors, in the order of the steps
+     */
+    public List<AddedError> addedErrors() {
+        Set<AddedError> errors = new LinkedHashSet<>();
+        clashes.forEach(clash -> clash.adds().ifPresent(errors::add));
+        return List.copyOf(errors);
+    }
+
+    /**
+     * Returns what to mind: the machine's instructions first, then what the operations say, in order.
+     *
+     * @return the cautions
+     */
+    public List<String> cautions() {
+        List<String> all = new ArrayList<>();
+        all.add(MACHINE_FIRST);
+        for (Step step : steps) {
+            String name = step.operation().name();
+            step.operation().cautions().forEach(words -> all.add(name + ": " + words));
+            if (!step.remedies().isEmpty()) {
+                all.add(name + ": with "
+                        + Names.phrase(
+                                step.remedies().stream().map(Remedy::name).toList())
+                        + " in place, set up anew and try it on waste, machine off while you reach in.");
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Returns the whole plan as text, every step with its why, then the clashes, however long.
+     *
+     * @return the text
+     */
+    public String table() {
+        return text(true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
+    }
+
+    @Override
+    public OrderPlan in(LengthStyle other) {
+        return new OrderPlan(
+                work.in(other), steps.stream().map(step -> step.in(other)).toList(), clashes.in(other));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof OrderPlan other
+                && work.equals(other.work)
+                && steps.equals(other.steps)
+                && clashes.equals(other.clashes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(work, steps, clashes);
+    }
+
+    /**
+     * Returns the verdict and the numbered steps: with why each, if that fits; otherwise with why those that a kept order or
+     * a clash has to do with; otherwise as many as fit.
+     */
+    @Override
+    public String toString() {
+        if (!works()) {
+            return shortened(title() + "\n" + clashes, "");
+        }
+        String hint = "\n  why each step stands there: table()";
+        String full = text(true, true);
+        if (full.length() <= MOST_CHARACTERS) {
+            return full;
+        }
+        String some = text(false, true) + hint;
+        if (some.length() <= MOST_CHARACTERS) {
+            return some;
+        }
+        String none = text(false, false) + hint;
+        return none.length() <= MOST_CHARACTERS ? none : shortened(text(false, false), "\n  and more: table()");
+    }
+
+    private static String shortened(String text, String ending) {
+        if (text.length() <= MOST_CHARACTERS) {
+            return text;
+        }
+        int end = text.lastIndexOf('\n', MOST_CHARACTERS - ending.length());
+        return text.substring(0, end) + (ending.isEmpty() ? "\n  and more: table()" : ending);
+    }
+
+    private String title() {
+        if (!works()) {
+            return "Order of work: NOT POSSIBLE as told";
+        }
+        long count = clashes.list().size();
+        String verdict = count == 0
+                ? "nothing in the way"
+                : count == 1 ? "1 clash, with a remedy" : count + " clashes, each with a remedy";
+        return "Order of work: " + steps.size() + " steps, " + verdict;
+    }
+
+    private String text(boolean allReasons, boolean someReasons) {
+        int width = allReasons
+                ? steps.stream()
+                        .mapToInt(step -> step.operation().name().length())
+                        .max()
+                        .orElse(0)
+                : 0;
+        StringBuilder out = new StringBuilder(title());
+        for (Step step : steps) {
+            String number = Integer.toString(step.number());
+            String name = step.operation().name();
+            out.append("\n")
+                    .append(" ".repeat(Math.max(0, 3 - number.length())))
+                    .append(number);
+            out.append(" ").append(name);
+            String why = allReasons ? step.why() : someReasons ? special(step) : "";
+            if (!why.isEmpty()) {
+                out.append(" ".repeat(Math.max(0, width - name.length()) + 2)).append(why);
+            }
+        }
+        return out.toString();
+    }
+
+    /** Returns what sets a step apart: the remedies it is done with, and the kept orders it is in. */
+    private String special(Step step) {
+        String name = step.operation().name();
+        List<String> parts = new ArrayList<>();
+        step.remedies().forEach(remedy -> parts.add("with " + remedy.name()));
+        for (KeptOrder order : work.keptOrders()) {
+            if (order.first().equals(name)) {
+                parts.add("kept before " + step(order.then()).number());
+            } else if (order.then().equals(name)) {
+                parts.add("kept after " + step(order.first()).number());
+            }
+        }
+        return parts.isEmpty() ? "" : "(" + String.join("; ", parts) + ")";
+    }
+}

@@ -1,0 +1,265 @@
+package org.neckgeom.order;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.order.AddedError.Way;
+import org.neckgeom.text.Names;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnits;
+
+/**
+ * A way to do an operation although something it needs is gone or something stands in its way, such as a
+ * {@code parallel spacer between shaft and fence}, and the error it adds. Immutable.
+ *
+ * <p>The ready-made remedies are common practice. Their sizes are Estimates from general trade figures, to be replaced by
+ * what the shop measures: {@code Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)))}.
+ */
+public final class Remedy implements SaysLengths<Remedy> {
+
+    private static final double PLANED_MM = 0.05;
+    private static final double TABLE_MM = 0.10;
+    private static final double TWO_LINES_BY_EYE_MM = 0.25;
+    private static final double RULE_AND_EYE_MM = 0.5;
+
+    private final String name;
+    private final String how;
+    private final @Nullable Adds adds;
+
+    private Remedy(String name, String how, @Nullable Adds adds) {
+        this.name = name;
+        this.how = how;
+        this.adds = adds;
+    }
+
+    /** The error a remedy adds, whatever the operation. */
+    private record Adds(String errorName, Way way, Spread<Length> spread) {
+
+        Adds in(LengthStyle style) {
+            return new Adds(errorName, way, spread.in(style));
+        }
+
+        @Override
+        public String toString() {
+            return errorName + ", " + way + ": " + spread;
+        }
+    }
+
+    /**
+     * Returns a remedy of the maker's own that adds no error until told.
+     *
+     * @param name 1 to 50 characters, such as {@code clamping caul with a notch}
+     * @return the remedy
+     */
+    public static Remedy named(String name) {
+        return new Remedy(Names.checked(name, "a remedy's name"), "", null);
+    }
+
+    /**
+     * Returns the parallel spacer: ears or a wide head meet the fence before the shaft does, so a strip thicker than they
+     * stand proud goes between shaft and fence.
+     *
+     * <p>Its thickness error goes into the offset whole. Estimate: within 0.05 mm, as an edge is planed parallel (common
+     * practice).
+     *
+     * @return the remedy
+     */
+    public static Remedy parallelSpacer() {
+        return usual(
+                "parallel spacer between shaft and fence",
+                "thicker than the head stands proud; centre the cutter with the spacer in place",
+                "spacer's thickness",
+                Way.ACROSS,
+                PLANED_MM);
+    }
+
+    /**
+     * Returns the shim: a veneer under the head tips the blank, so a strip of the same height goes under the other end.
+     *
+     * <p>Estimate: its height within 0.05 mm, as a strip is planed (common practice).
+     *
+     * @return the remedy
+     */
+    public static Remedy shim() {
+        return usual(
+                "shim under the far end",
+                "as high as the veneer stands proud, so that the face lies parallel to the table",
+                "shim's height",
+                Way.DEPTH,
+                PLANED_MM);
+    }
+
+    /**
+     * Returns the raised table: a flat board under the shaft only, thicker than what stands proud, with the head past its
+     * end.
+     *
+     * <p>Estimate: flat and of one thickness within 0.10 mm (common practice).
+     *
+     * @return the remedy
+     */
+    public static Remedy raisedTable() {
+        return usual(
+                "raised table under the shaft",
+                "a flat board thicker than what stands proud, the head past its end; set the depth on it",
+                "raised table's thickness",
+                Way.DEPTH,
+                TABLE_MM);
+    }
+
+    /**
+     * Returns the carrier board: the neck is fixed to a straight board, its centreline laid to the board's own, and the
+     * board's edge rides the fence.
+     *
+     * <p>Estimate: two lines laid on each other by eye within 0.25 mm (common practice: the margin to which a fingerboard
+     * is centred).
+     *
+     * @return the remedy
+     */
+    public static Remedy carrierBoard() {
+        return usual(
+                "straight carrier board",
+                "centreline laid to the carrier's own; the carrier's edge rides the fence",
+                "centreline laid to the carrier's",
+                Way.ACROSS,
+                TWO_LINES_BY_EYE_MM);
+    }
+
+    /**
+     * Returns the plunge router between rails: the neck stays where it is, heel hanging free, and two rails laid to the
+     * centreline guide the router.
+     *
+     * <p>Estimate: rails laid by eye within 0.25 mm, as for {@link #carrierBoard}.
+     *
+     * @return the remedy
+     */
+    public static Remedy plungeRouterBetweenRails() {
+        return usual(
+                "plunge router between rails",
+                "rails parallel to the centreline, neck clamped, heel hanging free",
+                "rails laid to the centreline",
+                Way.ACROSS,
+                TWO_LINES_BY_EYE_MM);
+    }
+
+    /**
+     * Returns the cradle: a block hollowed to the back holds a neck that can no longer lie on it.
+     *
+     * <p>Estimate: laid in by rule and eye within 0.5 mm (common practice).
+     *
+     * @return the remedy
+     */
+    public static Remedy cradle() {
+        return usual(
+                "cradle hollowed to the back",
+                "centreline laid to the cradle's own, the face level",
+                "centreline laid to the cradle's",
+                Way.ACROSS,
+                RULE_AND_EYE_MM);
+    }
+
+    private static Remedy usual(String name, String how, String errorName, Way way, double halfWidthMm) {
+        Quantity<Length> halfWidth = ShopUnits.mm(halfWidthMm);
+        return new Remedy(name, how, new Adds(errorName, way, Spread.rectangular(halfWidth)));
+    }
+
+    /**
+     * Returns this remedy with how it is done.
+     *
+     * @param words one short sentence of 1 to 100 characters
+     * @return the remedy
+     */
+    public Remedy how(String words) {
+        return new Remedy(name, Names.sentence(words, "how a remedy is done"), adds);
+    }
+
+    /**
+     * Returns this remedy with the error it adds.
+     *
+     * @param name what the error is of, 1 to 50 characters
+     * @param direction the direction it works in
+     * @param size how it spreads
+     * @return the remedy
+     */
+    public Remedy adding(String name, Way direction, Spread<Length> size) {
+        Objects.requireNonNull(direction, "way");
+        Objects.requireNonNull(size, "spread");
+        return new Remedy(this.name, how, new Adds(Names.checked(name, "an added error's name"), direction, size));
+    }
+
+    /**
+     * Returns this remedy with another size of the error it adds, as the shop has measured it.
+     *
+     * @param size how it spreads
+     * @return the remedy
+     * @throws IllegalArgumentException if the remedy adds no error yet: then name it
+     */
+    public Remedy adding(Spread<Length> size) {
+        if (adds == null) {
+            throw new IllegalArgumentException("remedy \"" + name
+                    + "\" must have its error named first: add .adding(\"...\", AddedError.Way.ACROSS, spread)");
+        }
+        return adding(adds.errorName(), adds.way(), size);
+    }
+
+    /**
+     * Returns the name.
+     *
+     * @return a noun phrase
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns how it is done.
+     *
+     * @return a short sentence, empty if not told
+     */
+    public String how() {
+        return how;
+    }
+
+    /**
+     * Returns what the remedy adds to the budget of an operation.
+     *
+     * @param operation the operation's name
+     * @return the error, or nothing if the remedy adds none
+     */
+    public Optional<AddedError> addsTo(String operation) {
+        return Optional.ofNullable(adds)
+                .map(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));
+    }
+
+    @Override
+    public Remedy in(LengthStyle other) {
+        return new Remedy(name, how, adds == null ? null : adds.in(other));
+    }
+
+    @Override
+    public boolean equals(Object obj) {
+        return obj instanceof Remedy other
+                && name.equals(other.name)
+                && how.equals(other.how)
+                && Objects.equals(adds, other.adds);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, how, adds);
+    }
+
+    /** Returns the name, how it is done, and what it adds. */
+    @Override
+    public String toString() {
+        Report report = Report.titled(name);
+        if (!how.isEmpty()) {
+            report.row("how", how);
+        }
+        return report.row("adds", adds == null ? "no error told" : adds).toString();
+    }
+}

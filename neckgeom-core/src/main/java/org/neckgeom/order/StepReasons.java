@@ -1,0 +1,245 @@
+package org.neckgeom.order;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.neckgeom.order.Clash.Kind;
+import org.neckgeom.order.OrderPlan.Step;
+
+/** Goes through an order step by step and says of each what it builds on, what it must come before or after, and what clashes. */
+final class StepReasons {
+
+    private final OrderOfWork work;
+    private final OrderProblem problem;
+    private final int[] order;
+    /** What holds before each step. */
+    private final long[] held;
+
+    StepReasons(OrderOfWork work, OrderProblem problem, int[] order) {
+        this.work = work;
+        this.problem = problem;
+        this.order = order;
+        this.held = new long[order.length];
+        long now = problem.start;
+        for (int k = 0; k < order.length; k++) {
+            held[k] = now;
+            now = problem.after(order[k], now);
+        }
+    }
+
+    List<Clash> clashes(List<KeptOrder> blamed) {
+        List<Clash> clashes = new ArrayList<>();
+        for (int k = 0; k < order.length; k++) {
+            for (int c = 0; c < problem.conditions.size(); c++) {
+                if ((problem.troubling(order[k], held[k]) >> c & 1) != 0) {
+                    clashes.add(clash(k, c, blamed));
+                }
+            }
+        }
+        return clashes;
+    }
+
+    private Clash clash(int k, int c, List<KeptOrder> blamed) {
+        Operation operation = operation(k);
+        Condition condition = problem.conditions.get(c);
+        boolean isBlocked = (held[k] >> c & 1) != 0;
+        int before = lastBefore(k, isBlocked ? problem.puts : problem.takes, c);
+        int later = isBlocked ? -1 : firstAfter(k, problem.puts, c);
+        Kind kind = Kind.NEVER;
+        int other = -1;
+        if (isBlocked) {
+            kind = Kind.IN_THE_WAY;
+            other = before;
+        } else if (wasHeldBefore(k, c)) {
+            kind = Kind.GONE;
+            other = before;
+        } else if (later >= 0) {
+            kind = Kind.NOT_YET;
+            other = later;
+        }
+        List<KeptOrder> forcing =
+                kind == Kind.NEVER || blamed.isEmpty() ? List.of() : Planner.forcing(work, blamed, order[k], c);
+        Optional<String> name =
+                other < 0 ? Optional.empty() : Optional.of(operation(other).name());
+        return Clash.of(kind, operation.name(), name, condition, operation.reason(condition), forcing, remedies(k, c));
+    }
+
+    /** Returns the remedies for a condition, that one first which is taken at this step. */
+    private List<Remedy> remedies(int k, int c) {
+        List<Remedy> all = operation(k).remedies(problem.conditions.get(c));
+        Set<Remedy> sorted = new LinkedHashSet<>(taken(k));
+        sorted.retainAll(all);
+        sorted.addAll(all);
+        return List.copyOf(sorted);
+    }
+
+    /**
+     * Returns the remedies taken at a step: as few as it needs, since two set-ups for one cut seldom go together. Again and
+     * again the one that helps against the most of what is left, of equals the one told first.
+     */
+    private Set<Remedy> taken(int k) {
+        List<List<Remedy>> open = new ArrayList<>();
+        for (int c = 0; c < problem.conditions.size(); c++) {
+            if ((problem.troubling(order[k], held[k]) >> c & 1) != 0) {
+                open.add(operation(k).remedies(problem.conditions.get(c)));
+            }
+        }
+        open.removeIf(List::isEmpty);
+        Set<Remedy> taken = new LinkedHashSet<>();
+        while (!open.isEmpty()) {
+            Remedy best = null;
+            long most = 0;
+            for (List<Remedy> remedies : open) {
+                for (Remedy remedy : remedies) {
+                    long helps = open.stream()
+                            .filter(other -> other.contains(remedy))
+                            .count();
+                    if (helps > most) {
+                        best = remedy;
+                        most = helps;
+                    }
+                }
+            }
+            Remedy next = best;
+            taken.add(next);
+            open.removeIf(remedies -> remedies.contains(next));
+        }
+        return taken;
+    }
+
+    private boolean wasHeldBefore(int k, int c) {
+        for (int j = 0; j <= k; j++) {
+            if ((held[j] >> c & 1) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        for (int k = 0; k < order.length; k++) {
+            Set<Remedy> remedies = taken(k);
+            steps.add(new Step(k + 1, operation(k), why(k, remedies), List.copyOf(remedies)));
+        }
+        return steps;
+    }
+
+    private String why(int k, Set<Remedy> remedies) {
+        List<String> parts = new ArrayList<>();
+        remedies.forEach(remedy -> parts.add("with " + remedy.name()));
+        kept(k, parts);
+        Map<Integer, List<String>> needs = new TreeMap<>();
+        TreeMap<Integer, List<String>> losses = new TreeMap<>();
+        TreeMap<Integer, List<String>> ruins = new TreeMap<>();
+        for (int c = 0; c < problem.conditions.size(); c++) {
+            String condition = problem.conditions.get(c).name();
+            boolean isNeeded = (problem.needs[order[k]] >> c & 1) != 0;
+            boolean isBlocked = (problem.blocked[order[k]] >> c & 1) != 0;
+            boolean isHeld = (held[k] >> c & 1) != 0;
+            if (isNeeded && isHeld) {
+                int source = lastBefore(k, problem.puts, c);
+                put(needs, source + 1, condition);
+            }
+            if (isNeeded && isHeld || isBlocked && !isHeld) {
+                int loss = firstAfter(k, isNeeded ? problem.takes : problem.puts, c);
+                if (loss >= 0) {
+                    put(losses, loss + 1, isNeeded ? "takes " + condition : "puts " + condition + " in the way");
+                }
+            }
+            int user = lastUserBefore(k, c);
+            if (user >= 0) {
+                boolean isTaken = (problem.takes[order[k]] >> c & 1) != 0;
+                put(ruins, user + 1, isTaken ? "needs " + condition : "wants no " + condition);
+            }
+        }
+        needs.forEach((source, what) ->
+                parts.add("needs " + all(what) + (source == 0 ? " from the start" : " from step " + source)));
+        // The nearest step bites; those behind it would too, and need not be said.
+        if (!losses.isEmpty()) {
+            Map.Entry<Integer, List<String>> loss = losses.firstEntry();
+            parts.add("before step " + loss.getKey() + " " + all(loss.getValue()));
+        }
+        if (!ruins.isEmpty()) {
+            Map.Entry<Integer, List<String>> user = ruins.lastEntry();
+            parts.add("after step " + user.getKey() + ", which " + all(user.getValue()));
+        }
+        return parts.isEmpty() ? uses(k) : String.join("; ", parts);
+    }
+
+    /** Returns what a step that needs nothing is good for. */
+    private String uses(int k) {
+        Map<Integer, List<String>> uses = new TreeMap<>();
+        for (int c = 0; c < problem.conditions.size(); c++) {
+            int user = firstAfter(k, problem.needs, c);
+            if ((problem.puts[order[k]] >> c & 1) != 0 && user >= 0) {
+                put(uses, user + 1, problem.conditions.get(c).name());
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        uses.forEach((user, what) -> parts.add(all(what) + " for step " + user));
+        return parts.isEmpty() ? "at its usual place, free to move" : String.join("; ", parts);
+    }
+
+    /** {@code flat face}, {@code flat face and marked lines}, {@code a, b and c}. */
+    private static String all(List<String> what) {
+        int last = what.size() - 1;
+        return last == 0 ? what.get(0) : String.join(", ", what.subList(0, last)) + " and " + what.get(last);
+    }
+
+    private static void put(Map<Integer, List<String>> map, int key, String value) {
+        map.computeIfAbsent(key, unused -> new ArrayList<>()).add(value);
+    }
+
+    private void kept(int k, List<String> parts) {
+        String name = operation(k).name();
+        for (KeptOrder kept : work.keptOrders()) {
+            if (kept.first().equals(name)) {
+                parts.add("kept before " + (place(kept.then()) + 1));
+            } else if (kept.then().equals(name)) {
+                parts.add("kept after " + (place(kept.first()) + 1));
+            }
+        }
+    }
+
+    private int place(String operation) {
+        int k = 0;
+        while (order[k] != problem.index(operation)) {
+            k++;
+        }
+        return k;
+    }
+
+    /** Returns the last step before that needs what this one takes away, or would have this one's leavings in its way. */
+    private int lastUserBefore(int k, int c) {
+        boolean takes = (problem.takes[order[k]] >> c & 1) != 0;
+        boolean puts = (problem.puts[order[k]] >> c & 1) != 0;
+        return takes ? lastBefore(k, problem.needs, c) : puts ? lastBefore(k, problem.blocked, c) : -1;
+    }
+
+    private int lastBefore(int k, long[] effects, int c) {
+        for (int j = k - 1; j >= 0; j--) {
+            if ((effects[order[j]] >> c & 1) != 0) {
+                return j;
+            }
+        }
+        return -1;
+    }
+
+    private int firstAfter(int k, long[] effects, int c) {
+        for (int j = k + 1; j < order.length; j++) {
+            if ((effects[order[j]] >> c & 1) != 0) {
+                return j;
+            }
+        }
+        return -1;
+    }
+
+    private Operation operation(int k) {
+        return problem.operations.get(order[k]);
+    }
+}

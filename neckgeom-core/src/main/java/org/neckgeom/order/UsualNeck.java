@@ -1,0 +1,202 @@
+package org.neckgeom.order;
+
+import static org.neckgeom.order.Condition.BACK_STRAP;
+import static org.neckgeom.order.Condition.BOARD_EDGES;
+import static org.neckgeom.order.Condition.CARVED_NECK;
+import static org.neckgeom.order.Condition.EARS;
+import static org.neckgeom.order.Condition.FINGERBOARD;
+import static org.neckgeom.order.Condition.FITTED_HEEL;
+import static org.neckgeom.order.Condition.FLAT_FACE;
+import static org.neckgeom.order.Condition.FRETS;
+import static org.neckgeom.order.Condition.FRET_SLOTS;
+import static org.neckgeom.order.Condition.HEAD;
+import static org.neckgeom.order.Condition.HEAD_VENEER;
+import static org.neckgeom.order.Condition.HEEL_BLOCK;
+import static org.neckgeom.order.Condition.HEEL_JOINT;
+import static org.neckgeom.order.Condition.LEVEL_FRETS;
+import static org.neckgeom.order.Condition.MARKED_LINES;
+import static org.neckgeom.order.Condition.NUT;
+import static org.neckgeom.order.Condition.PARALLEL_EDGES;
+import static org.neckgeom.order.Condition.RESTED_STOCK;
+import static org.neckgeom.order.Condition.ROD_CHANNEL;
+import static org.neckgeom.order.Condition.ROD_IN;
+import static org.neckgeom.order.Condition.ROUGH_BACK;
+import static org.neckgeom.order.Condition.ROUNDED_BACK;
+import static org.neckgeom.order.Condition.SCARF;
+import static org.neckgeom.order.Condition.SQUARE_EDGES;
+import static org.neckgeom.order.Condition.TAPERED_SIDES;
+import static org.neckgeom.order.Condition.TRIMMED_SIDES;
+import static org.neckgeom.order.Condition.TRUE_HEAD;
+
+import java.util.List;
+import org.neckgeom.channel.Cautions;
+
+/**
+ * The operations of the usual neck in their usual order: common practice, most frequent sequence. The order below only
+ * settles what the needs leave open.
+ */
+final class UsualNeck {
+
+    private static final Condition STRUNG = Condition.named("strings on");
+
+    /** What never changes is made once: a plan asks for it many times over. */
+    private static final List<Operation> OPERATIONS = inOrder();
+
+    private UsualNeck() {}
+
+    static List<Operation> operations() {
+        return OPERATIONS;
+    }
+
+    private static List<Operation> inOrder() {
+        return List.of(
+                Operation.named("rest the stock").puts(RESTED_STOCK),
+                Operation.named("flatten the face")
+                        .needs(RESTED_STOCK)
+                        .blockedBy(FINGERBOARD)
+                        .puts(FLAT_FACE),
+                Operation.named("square the edges").needs(FLAT_FACE).puts(PARALLEL_EDGES, SQUARE_EDGES),
+                Operation.named("mark the lines")
+                        .needs(FLAT_FACE, PARALLEL_EDGES)
+                        .because(PARALLEL_EDGES, "the centreline is found from both edges")
+                        .puts(MARKED_LINES),
+                rodChannel(),
+                scarf(),
+                Operation.named("glue head")
+                        .needs(SCARF)
+                        .blockedBy(FINGERBOARD)
+                        .because(FINGERBOARD, "it lies over the joint")
+                        .caution("Glue lets a sloped joint slide under the clamp: stop both ends before clamping down.")
+                        .puts(HEAD),
+                Operation.named("true the head")
+                        .needs(HEAD)
+                        .blockedBy(HEAD_VENEER)
+                        .because(HEAD_VENEER, "it covers the face that is to be trued")
+                        .puts(TRUE_HEAD),
+                Operation.named("glue heel block")
+                        .needs(SQUARE_EDGES, MARKED_LINES)
+                        .blockedBy(ROUNDED_BACK)
+                        .because(ROUNDED_BACK, "the block needs a flat back to be glued to")
+                        .puts(HEEL_BLOCK),
+                heelJoint(),
+                Operation.named("glue ears").needs(TRUE_HEAD).puts(EARS),
+                Operation.named("glue head veneer")
+                        .needs(TRUE_HEAD, EARS, MARKED_LINES)
+                        .because(EARS, "the veneer covers their joint")
+                        .because(MARKED_LINES, "its end is laid against the nut line")
+                        .puts(HEAD_VENEER),
+                Operation.named("glue back strap").needs(TRUE_HEAD, EARS).puts(BACK_STRAP),
+                Operation.named("taper the sides")
+                        .needs(MARKED_LINES)
+                        .takesAway(PARALLEL_EDGES)
+                        .puts(TAPERED_SIDES),
+                Operation.named("rough out the back")
+                        .needs(MARKED_LINES)
+                        .takesAway(FLAT_FACE, RESTED_STOCK)
+                        .puts(ROUGH_BACK, ROUNDED_BACK),
+                Operation.named("rest and flatten again")
+                        .needs(ROUGH_BACK)
+                        .blockedBy(FINGERBOARD)
+                        .because(ROUGH_BACK, "roughing out releases stress, and the face moves")
+                        .because(FINGERBOARD, "it covers the face")
+                        .puts(FLAT_FACE, RESTED_STOCK),
+                Operation.named("square the fingerboard").blockedBy(FINGERBOARD).puts(BOARD_EDGES),
+                Operation.named("saw fret slots")
+                        .needs(BOARD_EDGES)
+                        .because(BOARD_EDGES, "the saw is guided square to an edge")
+                        .puts(FRET_SLOTS),
+                Operation.named("taper the fingerboard").needs(FRET_SLOTS).takesAway(BOARD_EDGES),
+                layRod(),
+                Operation.named("glue fingerboard")
+                        .needs(FLAT_FACE, MARKED_LINES, ROD_IN, FRET_SLOTS)
+                        .because(ROD_IN, "the fingerboard closes the channel")
+                        .caution("Keep glue off the rod, and pin the fingerboard so that it cannot slide.")
+                        .puts(FINGERBOARD),
+                Operation.named("trim to the fingerboard")
+                        .needs(FINGERBOARD)
+                        .takesAway(PARALLEL_EDGES)
+                        .puts(TRIMMED_SIDES),
+                Operation.named("carve the neck")
+                        .needs(TRIMMED_SIDES)
+                        .takesAway(SQUARE_EDGES)
+                        .puts(CARVED_NECK, ROUNDED_BACK),
+                Operation.named("fit heel to body")
+                        .needs(HEEL_JOINT, CARVED_NECK)
+                        .puts(FITTED_HEEL),
+                Operation.named("fret the fingerboard").needs(FRET_SLOTS).puts(FRETS),
+                Operation.named("level the frets")
+                        .needs(FRETS, FINGERBOARD, ROD_IN)
+                        .because(ROD_IN, "they are levelled with the rod at neutral")
+                        .puts(LEVEL_FRETS),
+                Operation.named("fit the nut").needs(LEVEL_FRETS, HEAD_VENEER).puts(NUT),
+                Operation.named("set up").needs(NUT, LEVEL_FRETS, FITTED_HEEL).puts(STRUNG));
+    }
+
+    private static Operation rodChannel() {
+        return alongFence("cut rod channel")
+                .caution(
+                        "Stopped cut: clamp stop blocks; at the end switch off and let the cutter stop before lifting.")
+                .puts(ROD_CHANNEL);
+    }
+
+    private static Operation scarf() {
+        return Operation.named("cut scarf")
+                .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
+                .blockedBy(ROUNDED_BACK, FINGERBOARD)
+                .because(SQUARE_EDGES, "the saw line is squared across from them")
+                .because(FINGERBOARD, "it covers the face")
+                .puts(SCARF);
+    }
+
+    /** In the place of gluing it on, where the head is sawn out of a blank thick enough for it. */
+    static Operation onePieceHead() {
+        return Operation.named("saw out the head")
+                .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
+                .because(FLAT_FACE, "the lines of the head are laid out from it")
+                .because(SQUARE_EDGES, "the saw line is squared across from them")
+                .because(MARKED_LINES, "the head turns back from the nut line")
+                .caution("Saw clear of the lines: what is cut below the face of the head cannot be put back.")
+                .puts(HEAD);
+    }
+
+    private static Operation heelJoint() {
+        return Operation.named("cut heel joint")
+                .needs(HEEL_BLOCK, SQUARE_EDGES, PARALLEL_EDGES, MARKED_LINES)
+                .because(SQUARE_EDGES, "sawing and drilling start from square faces")
+                .because(PARALLEL_EDGES, "sawing and drilling start from square faces")
+                .despite(PARALLEL_EDGES, Remedy.carrierBoard())
+                .puts(HEEL_JOINT);
+    }
+
+    private static Operation layRod() {
+        return Operation.named("lay in the rod")
+                .needs(ROD_CHANNEL, TRUE_HEAD)
+                .blockedBy(FINGERBOARD)
+                .because(TRUE_HEAD, "the pocket's depth is taken from the head's final face")
+                .because(FINGERBOARD, "it covers the channel")
+                .caution("Test the rod both ways before it goes in.")
+                .puts(ROD_IN);
+    }
+
+    static Operation alongFence(String name) {
+        return Operation.named(name)
+                .needs(FLAT_FACE, PARALLEL_EDGES, SQUARE_EDGES, MARKED_LINES)
+                .blockedBy(EARS, HEAD_VENEER, HEEL_BLOCK, ROUNDED_BACK, FINGERBOARD)
+                .because(FLAT_FACE, "the face lies on the table and sets the depth")
+                .because(PARALLEL_EDGES, "the fence centres the cut from a straight edge")
+                .because(SQUARE_EDGES, "an edge out of square rocks on the fence")
+                .because(EARS, "the ears meet the fence before the shaft does")
+                .because(HEAD_VENEER, "the veneer lifts the face off the table at the nut")
+                .because(HEEL_BLOCK, "the heel block fouls fence and hold-downs")
+                .because(ROUNDED_BACK, "a rounded back cannot be held down flat")
+                .because(FINGERBOARD, "it covers the face")
+                .despite(PARALLEL_EDGES, Remedy.carrierBoard(), Remedy.plungeRouterBetweenRails())
+                .despite(SQUARE_EDGES, Remedy.carrierBoard(), Remedy.plungeRouterBetweenRails())
+                .despite(EARS, Remedy.parallelSpacer(), Remedy.carrierBoard(), Remedy.plungeRouterBetweenRails())
+                .despite(HEAD_VENEER, Remedy.raisedTable(), Remedy.shim())
+                .despite(HEEL_BLOCK, Remedy.plungeRouterBetweenRails())
+                .despite(ROUNDED_BACK, Remedy.cradle(), Remedy.plungeRouterBetweenRails())
+                .caution(Cautions.FEED + ".")
+                .caution("The edge held to the fence, passes shallow, hands well away.");
+    }
+}

@@ -1,0 +1,133 @@
+package org.neckgeom.page;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Contributor;
+import org.neckgeom.budget.Distribution;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.ShopUnits;
+
+/**
+ * A budget as data for other programs: JSON with a unit beside every figure. Immutable.
+ *
+ * <pre>
+ * format        "neckgeom budget"
+ * version       1
+ * title         what adds up
+ * unit          the unit the result is read in
+ * contributors  name, step, sensitivity (in house units: mm, rad, N, MPa, ...), and spread with its unit
+ * answers       standardDeviation, low95, high95; not read back, may be left out
+ * </pre>
+ *
+ * <p>A spread is its {@code law}, its size ({@code standardDeviation}, {@code halfWidth}, {@code halfBase} and
+ * {@code halfTop}, or samples {@code fromTheirMean}), its {@code shift}, and {@code degreesOfFreedom} where few. Quantities
+ * and refusals are those of {@link PlanData}. A note that a ready-made budget prints under its title is not part of it.
+ */
+public final class BudgetData {
+
+    private static final String FORMAT = "neckgeom budget";
+    private static final int VERSION = 1;
+
+    private final Budget<?> budget;
+
+    private BudgetData(Budget<?> budget) {
+        this.budget = budget;
+    }
+
+    /**
+     * Returns the data of a budget.
+     *
+     * @param budget the budget
+     * @return its data
+     */
+    public static BudgetData of(Budget<?> budget) {
+        return new BudgetData(Objects.requireNonNull(budget, "budget"));
+    }
+
+    /**
+     * Returns the budget that a JSON text written by {@link #toJson} holds.
+     *
+     * @param <Q> the kind of the result
+     * @param json the text
+     * @param kind the kind of the result, such as {@code Length.class}
+     * @return a budget equal to the one it was written from, whose JSON is the same text
+     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON, not of this format, or of a
+     *     result of another kind
+     */
+    public static <Q extends Quantity<Q>> Budget<Q> budgetFrom(String json, Class<Q> kind) {
+        DataUnits<Q> units = DataUnits.ofKind(Objects.requireNonNull(kind, "kind"));
+        return DataSource.read(Objects.requireNonNull(json, "json"), FORMAT, VERSION, data -> from(data, units));
+    }
+
+    private static <Q extends Quantity<Q>> Budget<Q> from(DataSource data, DataUnits<Q> units) {
+        Budget<Q> budget = Budget.of(data.text("title"), data.unit("unit", units, units.printed()));
+        for (Contributor one : data.all("contributors", BudgetData::contributorFrom)) {
+            budget = budget.with(one);
+        }
+        data.oneIfTold("answers", answers -> answers.skip("standardDeviation", "low95", "high95"));
+        return budget;
+    }
+
+    private static Contributor contributorFrom(DataSource data) {
+        return new Contributor(
+                data.text("name"),
+                data.text("step"),
+                data.number("sensitivity"),
+                data.<Spread<?>>one("spread", spread -> SpreadMap.from(spread, spread.kindOf("shift"))));
+    }
+
+    /**
+     * Returns the budget as JSON.
+     *
+     * @return the text in UTF-8, ending in a line feed
+     */
+    public String toJson() {
+        return DataMap.empty()
+                .put("format", FORMAT)
+                .put("version", VERSION)
+                .put("title", budget.title())
+                .put("unit", DataUnits.name(budget.unit()))
+                .putAll("contributors", budget.contributors(), BudgetData::contributor)
+                .put("answers", answers(budget))
+                .toJson();
+    }
+
+    private static <Q extends Quantity<Q>> DataMap answers(Budget<Q> budget) {
+        Distribution<Q> law = budget.distribution();
+        Interval<Q> usual = law.interval(ShopUnits.percent(95));
+        return DataMap.empty()
+                .answer("standardDeviation", law.standardDeviation())
+                .answer("low95", usual.low())
+                .answer("high95", usual.high());
+    }
+
+    private static DataMap contributor(Contributor one) {
+        return DataMap.empty()
+                .put("name", one.name())
+                .put("step", one.step())
+                .number("sensitivity", one.sensitivity())
+                .put("spread", SpreadMap.of(one.spread()));
+    }
+
+    /** True for the data of an equal budget. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BudgetData that && budget.equals(that.budget);
+    }
+
+    @Override
+    public int hashCode() {
+        return budget.hashCode();
+    }
+
+    /** Returns whose data it is and how to have it. */
+    @Override
+    public String toString() {
+        return Report.titled("Data of the budget: " + budget.title())
+                .note("toJson() for the whole of it")
+                .toString();
+    }
+}

@@ -1,0 +1,115 @@
+package org.neckgeom.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.channel.Caution;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Settled;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.drawing.Stations;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.order.OrderPlan;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanSection;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * What a sheet shows, in the order it shows it; both the text and the page are written from this.
+ *
+ * @param design the neck
+ * @param settled what of its shape the design does not say
+ * @param style how lengths print
+ * @param scarf the joint, if the head is pitched
+ * @param neckSet neck angle, if it is told
+ * @param checks what stands and what does not
+ * @param cautions what can hurt
+ * @param sections settings in order of work
+ * @param order the order of work, if the plan has one
+ * @param budgets errors that add up, each with its limits
+ * @param mark by which its paper is known
+ */
+record Contents(
+        NeckDesign design,
+        Settled settled,
+        LengthStyle style,
+        Optional<ScarfJoint> scarf,
+        Optional<NeckSet> neckSet,
+        List<PlanCheck> checks,
+        List<Caution> cautions,
+        List<PlanSection> sections,
+        Optional<OrderPlan> order,
+        List<BudgetPart> budgets,
+        String mark) {
+
+    Contents {
+        checks = List.copyOf(checks);
+        cautions = List.copyOf(cautions);
+        sections = List.copyOf(sections);
+        budgets = List.copyOf(budgets);
+    }
+
+    /** The places of the frets stand in a table of the sheet's own; what is noted about them stays. */
+    private static PlanSection withoutTable(PlanSection section) {
+        if (section.title().equals(PlanSection.FRETS) || section.title().equals(PlanSection.FANNED)) {
+            List<PlanSection.Row> rest = section.rows().stream()
+                    .filter(row -> !row.label().matches("nut|fret \\d+"))
+                    .toList();
+            return new PlanSection(section.title(), rest, section.notes());
+        }
+        return section;
+    }
+
+    static Contents of(NeckPlan plan) {
+        return new Contents(
+                plan.design(),
+                Settled.of(plan),
+                plan.style(),
+                plan.scarf(),
+                plan.neckSet(),
+                plan.checks(),
+                plan.cautions(),
+                plan.sections().stream()
+                        .filter(section -> !section.title().equals(PlanSection.ORDER))
+                        .map(Contents::withoutTable)
+                        .toList(),
+                Optional.of(plan.order().plan()),
+                BudgetPart.of(plan),
+                PlanData.of(plan).mark());
+    }
+
+    /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */
+    List<PlanCheck> worstFirst() {
+        List<PlanCheck> sorted = new ArrayList<>();
+        for (PlanCheck.Outcome outcome :
+                List.of(PlanCheck.Outcome.STOP, PlanCheck.Outcome.OPEN, PlanCheck.Outcome.GOOD)) {
+            checks.stream().filter(check -> check.outcome() == outcome).forEach(sorted::add);
+        }
+        return sorted;
+    }
+
+    long count(PlanCheck.Outcome outcome) {
+        return checks.stream().filter(check -> check.outcome() == outcome).count();
+    }
+
+    /** Such as {@code 560 mm scale, 20 frets, body at fret 14}. */
+    String inOneLine() {
+        return shown().length(design.scale().lengthMm()) + " scale, " + design.frets() + " frets, body at fret "
+                + design.bodyAtFret();
+    }
+
+    Shown shown() {
+        return new Shown(style);
+    }
+
+    NeckShape shape() {
+        return new NeckShape(design, settled);
+    }
+
+    Stations stations() {
+        return Stations.of(design, settled.woodLeft());
+    }
+}

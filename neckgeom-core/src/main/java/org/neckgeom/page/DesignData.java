@@ -1,0 +1,77 @@
+package org.neckgeom.page;
+
+import java.util.Objects;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Report;
+
+/**
+ * A design alone as data for other programs: JSON with a unit beside every figure. Immutable.
+ *
+ * <p>The JSON is one object: {@code format} is {@code "neckgeom design"}, {@code version} is 1, and {@code design} is as in
+ * {@link PlanData}, with the same quantities and the same refusals.
+ */
+public final class DesignData {
+
+    private static final String FORMAT = "neckgeom design";
+    private static final int VERSION = 1;
+
+    private final NeckDesign design;
+
+    private DesignData(NeckDesign design) {
+        this.design = design;
+    }
+
+    /**
+     * Returns the data of a design.
+     *
+     * @param design the design
+     * @return its data
+     */
+    public static DesignData of(NeckDesign design) {
+        return new DesignData(Objects.requireNonNull(design, "design"));
+    }
+
+    /**
+     * Returns the design that a JSON text written by {@link #toJson} holds.
+     *
+     * @param json the text
+     * @return a design equal to the one it was written from, whose JSON is the same text
+     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
+     */
+    public static NeckDesign designFrom(String json) {
+        return DataSource.read(
+                Objects.requireNonNull(json, "json"), FORMAT, VERSION, data -> data.one("design", DesignMap::from));
+    }
+
+    /**
+     * Returns the design as JSON.
+     *
+     * @return the text in UTF-8, ending in a line feed
+     */
+    public String toJson() {
+        return DataMap.empty()
+                .put("format", FORMAT)
+                .put("version", VERSION)
+                .put("design", DesignMap.of(design))
+                .toJson();
+    }
+
+    /** True for the data of an equal design. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof DesignData that && design.equals(that.design);
+    }
+
+    @Override
+    public int hashCode() {
+        return design.hashCode();
+    }
+
+    /** Returns whose data it is and how to have it. */
+    @Override
+    public String toString() {
+        return Report.titled("Data of the design: " + design.name())
+                .note("toJson() for the whole of it")
+                .toString();
+    }
+}

@@ -1,0 +1,92 @@
+package org.neckgeom.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Heel;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.drawing.Stations;
+import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.heel.MatingFace;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
+
+/** The drawings of a sheet, in the order they are shown. */
+final class Figures {
+
+    private Figures() {}
+
+    static List<Figure> of(Contents contents) {
+        NeckShape shape = contents.shape();
+        Shown shown = contents.shown();
+        List<Figure> figures = new ArrayList<>();
+        figures.add(new Figure("plan", PlanDrawing.of(shape, shown), planWords(contents, shape)));
+        figures.add(side(contents, shape, shown));
+        contents.scarf()
+                .flatMap(joint -> shape.head().map(head -> ScarfDrawing.of(joint, head, shown)))
+                .ifPresent(figures::add);
+        contents.neckSet()
+                .flatMap(set -> contents.design()
+                        .heel()
+                        .map(heel -> contents.settled()
+                                .offHeel()
+                                .map(corners -> asRead(heel, corners, shown))
+                                .orElseGet(() -> lever(set, heel, shown))))
+                .ifPresent(figures::add);
+        int i = 0;
+        Stations stations = contents.stations();
+        for (Stations.Station cut : stations.cuts()) {
+            i++;
+            figures.add(SectionDrawing.of(shape, shown, cut.x(), cut.name(), stations.woodAt(cut.x()), "section-" + i));
+        }
+        return List.copyOf(figures);
+    }
+
+    private static String planWords(Contents contents, NeckShape shape) {
+        boolean room = shape.headShape().map(head -> !head.hasOutline()).orElse(false);
+        boolean ears = shape.headShape()
+                .map(head -> !head.ears(shape.stockMm(), 1).isEmpty())
+                .orElse(false);
+        return "Bass side to the left. Frets from the nut, in "
+                + contents.shown().unitInWords()
+                + (shape.fan().isPresent() ? ", at the bass edge of the board" : "")
+                + ". Dashes: the channel under the board"
+                + (room ? ", and the room the head's own outline has" : "")
+                + "."
+                + (ears ? " Thin lines along the head: the seams of its ears." : "");
+    }
+
+    private static Figure side(Contents contents, NeckShape shape, Shown shown) {
+        String heel =
+                contents.design().heel().isPresent() ? " The heel's curve stands for any heel: carve your own." : "";
+        return new Figure(
+                "side",
+                SideDrawing.of(shape, shown, contents.scarf()),
+                "Strings to the left. Stations from the nut along the neck, depths from the glue face." + heel);
+    }
+
+    /** What comes off by the readings at the bridge. */
+    private static Figure asRead(Heel heel, HeelCorners corners, Shown shown) {
+        return HeelDrawing.of(
+                heel,
+                corners,
+                "What comes off by what was read at the bridge, so that frets and centreline meet it where they belong.",
+                shown);
+    }
+
+    /** What a millimetre, or a round part of an inch, up at the bridge asks off the heel: the rule to reckon any reading by. */
+    private static Figure lever(NeckSet set, Heel heel, Shown shown) {
+        MatingFace face = MatingFace.of(ShopUnits.mm(heel.heightMm()), ShopUnits.mm(heel.widthMm()));
+        Amount<Length> rise = shown.style().nearMillimetre();
+        HeelCorners corners = set.correction(face, rise, ShopUnits.mm(0));
+        return HeelDrawing.of(
+                heel,
+                corners,
+                "What comes off to raise the line of the frets by "
+                        + shown.length(rise.house()) + " at the bridge, "
+                        + shown.length(set.reach().house()) + " away.",
+                shown);
+    }
+}

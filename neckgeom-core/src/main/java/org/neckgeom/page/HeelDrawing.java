@@ -1,0 +1,68 @@
+package org.neckgeom.page;
+
+import java.util.List;
+import org.neckgeom.design.Heel;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.heel.HeelCorners;
+
+/** The heel's mating face, seen from the body, with what comes off at its corners. */
+final class HeelDrawing {
+
+    private static final double MOST_HEIGHT = 190;
+    private static final double MOST_WIDTH = 110;
+    private static final double TOP = 42;
+
+    private HeelDrawing() {}
+
+    /**
+     * Draws the face with a correction.
+     *
+     * @param heel its size
+     * @param corners what comes off
+     * @param why what the correction is for, a sentence
+     */
+    static Figure of(Heel heel, HeelCorners corners, String why, Shown shown) {
+        double scale = Math.min(MOST_HEIGHT / heel.heightMm(), MOST_WIDTH / heel.widthMm());
+        double w = heel.widthMm() * scale / 2;
+        double h = heel.heightMm() * scale;
+        double middle = Drawing.WIDTH / 2;
+        double height = TOP + h + 40;
+        Drawing drawing = new Drawing(
+                "Heel face",
+                "The face of the heel that meets the body, seen from the body, bass side to the left. " + why
+                        + " Off the top edge: bass " + corners.topBass() + ", treble " + corners.topTreble()
+                        + "; off the cap: bass " + corners.capBass() + ", treble " + corners.capTreble() + ".",
+                height);
+        Point topLeft = new Point(middle - w, TOP);
+        Point topRight = new Point(middle + w, TOP);
+        Point capRight = new Point(middle + w, TOP + h);
+        Point capLeft = new Point(middle - w, TOP + h);
+        drawing.shape("wood", List.of(topLeft, topRight, capRight, capLeft));
+        double most = Math.max(
+                Math.max(corners.topBass().house(), corners.topTreble().house()),
+                Math.max(corners.capBass().house(), corners.capTreble().house()));
+        corner(drawing, topLeft, corners.topBass().house(), most, shown, true);
+        corner(drawing, topRight, corners.topTreble().house(), most, shown, false);
+        corner(drawing, capLeft, corners.capBass().house(), most, shown, true);
+        corner(drawing, capRight, corners.capTreble().house(), most, shown, false);
+        drawing.label("words", "middle", middle, TOP - 26, "top edge, " + shown.length(heel.widthMm()) + " wide");
+        drawing.label("words", "middle", middle, TOP + h + 24, "cap, " + shown.length(heel.heightMm()) + " below");
+        drawing.label("words", "end", middle - w - 20, TOP + h / 2, "bass cheek");
+        drawing.label("words", "start", middle + w + 20, TOP + h / 2, "treble cheek");
+        return new Figure(
+                "heel",
+                drawing,
+                why + " Numbers say what comes off; 0 is where nothing does. Read again " + "after each pass.");
+    }
+
+    /** A corner's cut: its number outside, and a block as high as its share of the largest cut. */
+    private static void corner(Drawing drawing, Point at, double cut, double most, Shown shown, boolean left) {
+        double side = left ? -1 : 1;
+        double block = most > 0 ? 14 * cut / most : 0;
+        if (block > 0) {
+            drawing.shape("offcut", List.of(at, at.plus(side * 12, 0), at.plus(side * 12, -block), at.plus(0, -block)));
+        }
+        drawing.label("number", left ? "end" : "start", at.u() + side * 18, at.v() + 4, shown.length(cut));
+    }
+}

@@ -1,0 +1,220 @@
+package org.neckgeom.page;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.neckgeom.text.Words;
+
+/**
+ * Reads JSON (RFC 8259) into maps, lists, texts, doubles, booleans and {@link #NULL}. Refuses what the grammar refuses,
+ * names told twice, and what no plan is: numbers beyond a double, nesting deeper than {@value #DEEPEST} levels, a text of
+ * more than {@value #LONGEST_TEXT} characters, a document of more than {@value #LONGEST}.
+ */
+final class JsonReader {
+
+    /** What {@code null} is read as. */
+    static final Object NULL = new Object() {
+        @Override
+        public String toString() {
+            return "null";
+        }
+    };
+
+    private static final int DEEPEST = 100;
+    private static final int LONGEST_NUMBER = 1000;
+    private static final int LONGEST_TEXT = 100_000;
+    private static final int LONGEST = 10_000_000;
+    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
+
+    private final String text;
+    private int at;
+    private int depth;
+
+    private JsonReader(String text) {
+        this.text = text;
+    }
+
+    /**
+     * Returns what a text holds.
+     *
+     * @throws IllegalArgumentException with line and column of the first mistake
+     */
+    static Object read(String text) {
+        if (text.length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "JSON must have " + LONGEST + " characters or fewer, but has " + text.length());
+        }
+        JsonReader reader = new JsonReader(text);
+        Object value = reader.value();
+        reader.space();
+        if (reader.at < text.length()) {
+            throw reader.wrong("nothing more");
+        }
+        return value;
+    }
+
+    private Object value() {
+        space();
+        if (at >= text.length()) {
+            throw wrong("a value");
+        }
+        return switch (text.charAt(at)) {
+            case '{' -> object();
+            case '[' -> array();
+            case '"' -> string();
+            case 't' -> word("true", true);
+            case 'f' -> word("false", false);
+            case 'n' -> word("null", NULL);
+            default -> number();
+        };
+    }
+
+    private Map<String, Object> object() {
+        deeper();
+        Map<String, Object> map = new LinkedHashMap<>();
+        at++;
+        space();
+        if (take('}')) {
+            depth--;
+            return map;
+        }
+        do {
+            space();
+            if (at >= text.length() || text.charAt(at) != '"') {
+                throw wrong("a name in quotes");
+            }
+            String name = string();
+            space();
+            if (!take(':')) {
+                throw wrong("a colon");
+            }
+            if (map.put(name, value()) != null) {
+                throw wrong("\"" + Words.shown(name.substring(0, Math.min(40, name.length()))) + "\" once only");
+            }
+            space();
+        } while (take(','));
+        if (!take('}')) {
+            throw wrong("a comma or }");
+        }
+        depth--;
+        return map;
+    }
+
+    private List<Object> array() {
+        deeper();
+        List<Object> list = new ArrayList<>();
+        at++;
+        space();
+        if (take(']')) {
+            depth--;
+            return list;
+        }
+        do {
+            list.add(value());
+            space();
+        } while (take(','));
+        if (!take(']')) {
+            throw wrong("a comma or ]");
+        }
+        depth--;
+        return list;
+    }
+
+    private String string() {
+        StringBuilder out = new StringBuilder();
+        at++;
+        while (at < text.length() && text.charAt(at) != '"') {
+            char c = text.charAt(at++);
+            if (c < 0x20) {
+                at--;
+                throw wrong("no bare control character");
+            }
+            out.append(c == '\\' ? escape() : c);
+            if (out.length() > LONGEST_TEXT) {
+                throw wrong("no text of more than " + LONGEST_TEXT + " characters");
+            }
+        }
+        if (!take('"')) {
+            throw wrong("closing quotes");
+        }
+        return out.toString();
+    }
+
+    private char escape() {
+        int index = at < text.length() ? "\"\\/bfnrt".indexOf(text.charAt(at)) : -1;
+        if (index >= 0) {
+            at++;
+            return "\"\\/\b\f\n\r\t".charAt(index);
+        }
+        if (at + 5 <= text.length() && text.substring(at, at + 5).matches("u[0-9a-fA-F]{4}")) {
+            at += 5;
+            return (char) Integer.parseInt(text.substring(at - 4, at), 16);
+        }
+        throw wrong("an escape such as \\n or \\u00e9");
+    }
+
+    private Object word(String word, Object meaning) {
+        if (!text.startsWith(word, at)) {
+            throw wrong("a value");
+        }
+        at += word.length();
+        return meaning;
+    }
+
+    private Double number() {
+        Matcher number = NUMBER.matcher(text).region(at, text.length());
+        if (!number.lookingAt()) {
+            throw wrong("a value");
+        }
+        if (number.end() - at > LONGEST_NUMBER) {
+            throw wrong("no number of more than " + LONGEST_NUMBER + " characters");
+        }
+        Double value = Double.valueOf(number.group());
+        if (value.isInfinite()) {
+            throw wrong("no number beyond " + Double.MAX_VALUE);
+        }
+        if (value == 0 && number.group().matches("-?[0.]*[1-9].*")) {
+            throw wrong("no number but 0 that is less than " + Double.MIN_VALUE + " in size");
+        }
+        at = number.end();
+        return value + 0.0;
+    }
+
+    private void deeper() {
+        if (++depth > DEEPEST) {
+            throw wrong("no more than " + DEEPEST + " levels");
+        }
+    }
+
+    private void space() {
+        while (at < text.length() && " \t\r\n".indexOf(text.charAt(at)) >= 0) {
+            at++;
+        }
+    }
+
+    private boolean take(char c) {
+        if (at < text.length() && text.charAt(at) == c) {
+            at++;
+            return true;
+        }
+        return false;
+    }
+
+    private IllegalArgumentException wrong(String wanted) {
+        int line = 1;
+        int start = 0;
+        for (int i = 0; i < Math.min(at, text.length()); i++) {
+            if (text.charAt(i) == '\n') {
+                line++;
+                start = i + 1;
+            }
+        }
+        String found =
+                at < text.length() ? Words.quoted(text.substring(at, text.offsetByCodePoints(at, 1))) : "its end";
+        return new IllegalArgumentException("JSON must have " + wanted + " at line " + line + ", column "
+                + (at - start + 1) + ", but has " + found);
+    }
+}

@@ -1,0 +1,256 @@
+package org.neckgeom.page;
+
+import java.util.List;
+import java.util.Locale;
+import org.neckgeom.channel.Caution;
+import org.neckgeom.drawing.Markup;
+import org.neckgeom.drawing.PaperSet;
+import org.neckgeom.order.Clash;
+import org.neckgeom.order.OrderPlan;
+import org.neckgeom.order.Remedy;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanSection;
+
+/** The sheet as one page: checks first, then cautions, settings, drawings, tables. */
+final class Page {
+
+    private final Contents contents;
+    private final Markup page = new Markup();
+
+    private Page(Contents contents) {
+        this.contents = contents;
+    }
+
+    static String of(Contents contents) {
+        return new Page(contents).written();
+    }
+
+    private String written() {
+        page.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en");
+        page.open("head");
+        page.empty("meta", "charset", "utf-8");
+        page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        page.element("title", contents.design().name() + ": neck plan");
+        page.open("style").append("\n").append(Style.sheet()).close();
+        page.close().open("body");
+        header();
+        page.open("main");
+        checks();
+        cautions();
+        settings();
+        contents.order().ifPresent(this::order);
+        budgets();
+        drawings();
+        tables();
+        page.close();
+        footer();
+        page.close().close();
+        return "<!DOCTYPE html>\n" + page + "\n";
+    }
+
+    private void header() {
+        page.open("header");
+        page.element("h1", contents.design().name());
+        page.element("p", contents.inOneLine());
+        page.open("ul", "class", "tally");
+        for (PlanCheck.Outcome outcome :
+                List.of(PlanCheck.Outcome.STOP, PlanCheck.Outcome.OPEN, PlanCheck.Outcome.GOOD)) {
+            if (contents.count(outcome) > 0) {
+                page.element("li", contents.count(outcome) + " " + word(outcome), "class", outcome.toString());
+            }
+        }
+        page.close();
+        page.open("nav", "aria-label", "On this sheet");
+        page.element("a", "Checks", "href", "#checks");
+        page.element("a", "Cautions", "href", "#cautions");
+        page.element("a", "Settings", "href", "#settings");
+        if (contents.order().isPresent()) {
+            page.element("a", "Order of work", "href", "#order");
+        }
+        if (!contents.budgets().isEmpty()) {
+            page.element("a", "Budgets", "href", "#budgets");
+        }
+        page.element("a", "Drawings", "href", "#drawings");
+        page.element("a", "Tables", "href", "#tables");
+        page.close().close();
+    }
+
+    private static String word(PlanCheck.Outcome outcome) {
+        return outcome.toString().toUpperCase(Locale.ROOT);
+    }
+
+    private void checks() {
+        page.open("section", "id", "checks");
+        page.element("h2", "Checks");
+        if (contents.checks().isEmpty()) {
+            page.element("p", "Nothing has been checked yet.");
+        } else {
+            page.open("ol", "class", "checks");
+            contents.worstFirst().forEach(this::check);
+            page.close();
+        }
+        page.close();
+    }
+
+    private void check(PlanCheck check) {
+        page.open("li", "class", check.outcome().toString());
+        page.element("span", word(check.outcome()), "class", "mark");
+        page.element("h3", check.name());
+        page.open("p");
+        page.element("span", check.found(), "class", "found");
+        page.element("span", " allowed: " + check.allowed(), "class", "quiet");
+        page.close();
+        page.element("p", check.todo(), "class", "todo");
+        page.close();
+    }
+
+    private void cautions() {
+        page.open("section", "id", "cautions");
+        page.element("h2", "Before the machine runs");
+        page.element("p", Wording.MACHINE_FIRST);
+        if (!contents.cautions().isEmpty()) {
+            page.open("ul");
+            for (Caution caution : contents.cautions()) {
+                page.open("li");
+                page.element("strong", caution.text());
+                page.element("span", " (" + caution.why() + ")", "class", "quiet");
+                page.close();
+            }
+            page.close();
+        }
+        page.close();
+    }
+
+    private void settings() {
+        page.open("section", "id", "settings");
+        page.element("h2", "Settings, in order of work");
+        page.open("div", "class", "settings");
+        for (PlanSection section : contents.sections()) {
+            page.open("section");
+            page.element("h3", section.title());
+            rows(section.rows());
+            section.notes().forEach(note -> page.element("p", note, "class", "quiet"));
+            page.close();
+        }
+        page.close().close();
+    }
+
+    private void rows(List<PlanSection.Row> rows) {
+        if (rows.isEmpty()) {
+            return;
+        }
+        page.open("dl");
+        for (PlanSection.Row row : rows) {
+            page.open("div").element("dt", row.label()).open("dd");
+            value(row.value());
+            page.close().close();
+        }
+        page.close();
+    }
+
+    /** The first line large, what explains it under it; columns made for a terminal become label and text. */
+    private void value(String value) {
+        String look = "first";
+        for (ValueLine line : ValueLine.of(value)) {
+            page.open("span", "class", look);
+            if (!line.label().isEmpty()) {
+                page.element("span", line.label() + " ", "class", "quiet").element("b", line.text());
+            } else {
+                page.text(line.text());
+            }
+            page.close();
+            look = "more";
+        }
+    }
+
+    private void order(OrderPlan order) {
+        page.open("section", "id", "order");
+        page.element("h2", "Order of work");
+        if (order.steps().isEmpty()) {
+            page.element("p", Wording.NO_ORDER, "class", "first");
+        }
+        if (!contents.settled().done().isEmpty()) {
+            page.element("p", "Done: " + String.join(", ", contents.settled().done()) + ".", "class", "quiet");
+        }
+        page.open("ol", "class", "steps");
+        for (OrderPlan.Step step : order.steps()) {
+            page.open("li");
+            page.element("b", step.operation().name());
+            if (!step.why().isEmpty()) {
+                page.element("span", " " + step.why(), "class", "quiet");
+            }
+            for (Remedy remedy : step.remedies()) {
+                page.element("p", remedy.name() + ": " + remedy.how());
+            }
+            page.close();
+        }
+        page.close();
+        if (!order.clashes().isEmpty()) {
+            page.element("h3", "What clashes");
+            page.open("ul");
+            for (Clash clash : order.clashes()) {
+                page.open("li");
+                value(clash.toString());
+                page.close();
+            }
+            page.close();
+        }
+        page.close();
+    }
+
+    private void budgets() {
+        if (contents.budgets().isEmpty()) {
+            return;
+        }
+        page.open("section", "id", "budgets", "class", "sheet");
+        page.element("h2", "Budgets: errors that add up");
+        int i = 0;
+        for (BudgetPart part : contents.budgets()) {
+            i++;
+            page.open("section", "class", "budget");
+            page.element("h3", part.title());
+            rows(part.rows());
+            page.open("div", "class", "figures");
+            BudgetDrawings.shares(part, "shares-" + i).writeOn(page);
+            BudgetDrawings.curve(part, contents.shown(), "spread-" + i).writeOn(page);
+            page.close().close();
+        }
+        page.close();
+    }
+
+    private void drawings() {
+        page.open("section", "id", "drawings", "class", "sheet");
+        page.element("h2", "Drawings");
+        page.element("p", Wording.NOT_TO_SCALE, "class", "quiet");
+        page.open("div", "class", "figures");
+        Figures.of(contents).forEach(figure -> figure.writeOn(page));
+        page.close().close();
+    }
+
+    private void tables() {
+        page.open("section", "id", "tables", "class", "sheet");
+        page.element("h2", "Tables");
+        page.open("div", "class", "tables");
+        for (Tables.Table table : Tables.of(contents)) {
+            page.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", table.title());
+            page.element("h3", table.title());
+            page.open("table").open("thead").open("tr");
+            table.heads().forEach(head -> page.element("th", head, "scope", "col"));
+            page.close().close().open("tbody");
+            for (List<String> row : table.rows()) {
+                page.open("tr");
+                row.forEach(cell -> page.element("td", cell));
+                page.close();
+            }
+            page.close().close().close();
+        }
+        page.close().close();
+    }
+
+    private void footer() {
+        page.open("footer");
+        page.element("p", Wording.FRAME);
+        page.element("p", PaperSet.belonging(contents.mark()));
+        page.close();
+    }
+}

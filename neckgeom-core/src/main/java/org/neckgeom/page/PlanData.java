@@ -1,0 +1,222 @@
+package org.neckgeom.page;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.neckgeom.board.Fret;
+import org.neckgeom.board.FretTable;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.Stations;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The whole plan as data for other programs: JSON with a unit beside every figure, and tables of frets and stations as
+ * comma-separated values. Immutable.
+ *
+ * <p>The JSON is one object (RFC 8259). What the plan was told stands first and reads back as it was, {@link #planFrom}; what
+ * it answers stands in {@code answers}, is not read back, and may be left out by a program that writes such a document.
+ *
+ * <pre>
+ * format      "neckgeom plan"
+ * version     1
+ * design      name, frets, bodyAtFret, and scale, fingerboard, back, wood, channel, head, heel, strings as told
+ * blank       length, width, thickness, nutFromHeadEnd, outOfParallel, wood
+ * shop        cutter, fence, leaves, repeatability, deepestPass, lastPass, feed, turning
+ * steps       trial cuts and fence moves, in the order in which they were made
+ * limits      centredWithin, woodLeftAtLeast, bridgeWithin, relief
+ * scarf       place, pitch, thicknesses, what was planed off and glued on; left out where the head is not scarfed on
+ * neckSet     heights, action, compensation, dome; left out where not told
+ * weather     before and after: humidity and temperature
+ * order       operations, leftOut, done, start, kept
+ * details     strings, head layout, tuners, fall-away, back, spares
+ * workmanship a spread for each kind of step
+ * readings    what has been read on the neck, each value with its standardUncertainty
+ * answers     standing, checks, cautions, sections, order, budgets, fretTable, stations
+ * </pre>
+ *
+ * <p>A quantity is {@code {"value": 34, "unit": "mm"}}, in one of the units of its kind: {@code mm, in, thou, ft, cm, m};
+ * {@code deg, rad}; {@code N, lbf, kgf}; {@code Hz, rpm}; {@code mm/s, mm/min, in/min, m/s}; {@code %, 1};
+ * {@code degC, degF, K}; {@code g/m, lb/in}; {@code MPa, GPa, psi}. Where only another unit gives a number back exactly,
+ * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
+ *
+ * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key told
+ * twice, nesting deeper than 100 levels, a text of more than 100,000 characters, a number beyond a
+ * double or of more than 1,000 characters and a document of
+ * more than 10,000,000 characters are refused in one sentence with the place.
+ */
+public final class PlanData implements SaysLengths<PlanData> {
+
+    private static final String FORMAT = "neckgeom plan";
+    private static final int VERSION = 1;
+    private static final int MARK_DIGITS = 8;
+
+    private final NeckPlan plan;
+
+    private PlanData(NeckPlan plan) {
+        this.plan = plan;
+    }
+
+    /**
+     * Returns the data of a plan.
+     *
+     * @param plan the plan
+     * @return its data
+     */
+    public static PlanData of(NeckPlan plan) {
+        return new PlanData(Objects.requireNonNull(plan, "plan"));
+    }
+
+    /**
+     * Returns the plan that a JSON text written by {@link #toJson} holds.
+     *
+     * @param json the text
+     * @return a plan equal to the one it was written from, whose JSON is the same text
+     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
+     */
+    public static NeckPlan planFrom(String json) {
+        return DataSource.read(Objects.requireNonNull(json, "json"), FORMAT, VERSION, PlanMap::from);
+    }
+
+    /**
+     * Returns the design alone of the plan that a JSON text holds.
+     *
+     * @param json a text as {@link #planFrom} reads it
+     * @return a design equal to that of the plan it was written from
+     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
+     */
+    public static NeckDesign designFrom(String json) {
+        return planFrom(json).design();
+    }
+
+    /**
+     * Returns the SHA-256 of the plan as JSON without its answers, in millimetres: by it two plans are known to be told the
+     * same.
+     *
+     * @return 64 lower-case hexadecimal digits
+     */
+    public String hash() {
+        DataMap data = DataMap.empty().put("format", FORMAT).put("version", VERSION);
+        PlanMap.tell(plan.in(LengthStyle.MILLIMETRES), data);
+        try {
+            byte[] bytes = data.toJson().getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException everyPlatformHasIt) {
+            throw new AssertionError(everyPlatformHasIt);
+        }
+    }
+
+    /**
+     * Returns the plan's mark, which page and templates have on them, so that paper can be matched with paper.
+     *
+     * @return the first eight digits of its {@link #hash}
+     */
+    public String mark() {
+        return hash().substring(0, MARK_DIGITS);
+    }
+
+    /**
+     * Returns the whole plan as JSON.
+     *
+     * @return the text in UTF-8, ending in a line feed
+     */
+    public String toJson() {
+        DataMap data = DataMap.empty().put("format", FORMAT).put("version", VERSION);
+        PlanMap.tell(plan, data);
+        return data.put("answers", AnswerMap.of(plan)).toJson();
+    }
+
+    /**
+     * Returns the frets as comma-separated values (RFC 4180): a head with units, then a line a fret from the nut on.
+     * Figures to twelve digits, decimal point.
+     *
+     * @return the table, lines parted by line feeds
+     */
+    public String fretCsv() {
+        String unit = plan.style().unit().symbol();
+        StringBuilder csv = new StringBuilder(line("fret", "from nut " + unit, "from last " + unit, "width " + unit));
+        for (Fret fret : FretTable.of(plan.design()).frets()) {
+            csv.append(line(
+                    String.valueOf(fret.number()),
+                    figure(fret.fromNutMm()),
+                    figure(fret.fromLast().house()),
+                    figure(2 * plan.design().halfWidthAtMm(fret.fromNutMm()))));
+        }
+        return csv.toString();
+    }
+
+    /**
+     * Returns the stations as comma-separated values (RFC 4180): a head with units, then a line a station from the nut on;
+     * channel depth and wood left are empty where the channel does not reach; at a station in the head the wood is that deep
+     * or deeper.
+     *
+     * @return the table, lines parted by line feeds
+     */
+    public String stationCsv() {
+        String unit = " " + plan.style().unit().symbol();
+        StringBuilder csv = new StringBuilder(line(
+                "station",
+                "from nut" + unit,
+                "width" + unit,
+                "wood depth" + unit,
+                "channel depth" + unit,
+                "wood left" + unit));
+        Stations stations = Stations.of(plan);
+        for (Stations.Station station : stations.listed()) {
+            double x = station.x();
+            csv.append(line(
+                    station.name(),
+                    figure(station.fromNut()),
+                    figure(2 * plan.design().halfWidthAtMm(x)),
+                    figure(stations.backDepth(x)),
+                    stations.channelDepth(x).map(this::figure).orElse(""),
+                    stations.woodAt(x).map(wood -> figure(wood.woodMm())).orElse("")));
+        }
+        return csv.toString();
+    }
+
+    private String figure(double mm) {
+        return Numbers.plain(plan.style().unit().fromHouse(mm));
+    }
+
+    private static String line(String... cells) {
+        return List.of(cells).stream().map(PlanData::cell).collect(Collectors.joining(",")) + "\n";
+    }
+
+    private static String cell(String text) {
+        return text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r')
+                ? "\"" + text.replace("\"", "\"\"") + "\""
+                : text;
+    }
+
+    @Override
+    public PlanData in(LengthStyle other) {
+        return new PlanData(plan.in(other));
+    }
+
+    /** True for the data of an equal plan. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlanData that && plan.equals(that.plan);
+    }
+
+    @Override
+    public int hashCode() {
+        return plan.hashCode();
+    }
+
+    /** Returns whose data it is and how to have it. */
+    @Override
+    public String toString() {
+        return Report.titled("Data: " + plan.design().name())
+                .note("toJson() for the whole plan, fretCsv() and stationCsv() for its tables")
+                .toString();
+    }
+}

@@ -1,0 +1,157 @@
+package org.neckgeom.page;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.HeadShape;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+
+/** The neck from the strings' side, head up, bass to the left: taper, frets, strings, channel under the board. */
+final class PlanDrawing {
+
+    /** Frets whose place is printed: those with a marker, and the first. Common practice. */
+    private static final List<Integer> MARKED = List.of(1, 3, 5, 7, 9, 12, 15, 17, 19, 21, 24);
+
+    private final NeckShape shape;
+    private final NeckDesign design;
+    private final Shown shown;
+    private final Optional<HeadShape> head;
+    private final Upright page;
+    private final LabelColumn frets = LabelColumn.leftOf(Upright.LEFT_EDGE - 8);
+    private final LabelColumn widths = LabelColumn.rightOf(Upright.RIGHT_EDGE + 8);
+
+    private PlanDrawing(NeckShape shape, Shown shown) {
+        this.shape = shape;
+        this.design = shape.design();
+        this.shown = shown;
+        this.head = shape.headShape();
+        double half = 0;
+        double tip = -10;
+        double end = shape.boardEnd();
+        List<Point> corners = new ArrayList<>(headOutline());
+        corners.addAll(shape.edge(-1));
+        corners.addAll(shape.edge(1));
+        for (Point corner : corners) {
+            half = Math.max(half, Math.abs(corner.v()));
+            tip = Math.min(tip, corner.u());
+            end = Math.max(end, corner.u());
+        }
+        this.page = Upright.fitting(tip, end, -half, half, 1);
+    }
+
+    static Drawing of(NeckShape shape, Shown shown) {
+        return new PlanDrawing(shape, shown).drawn();
+    }
+
+    private List<Point> headOutline() {
+        return head.map(there -> there.outline(foreshortening(there))).orElse(List.of());
+    }
+
+    private static double foreshortening(HeadShape there) {
+        return StrictMath.cos(there.head().pitchRad());
+    }
+
+    private Drawing drawn() {
+        Drawing drawing = new Drawing(
+                "Plan",
+                "The neck from the front, head at the top, bass side to the left, at one scale. "
+                        + design.fingerboard() + "; " + design.frets() + " frets; the body begins at fret "
+                        + design.bodyAtFret() + ". The channel lies under the board."
+                        + shape.fan().map(fan -> " The frets are fanned.").orElse("")
+                        + (shape.strings().isEmpty()
+                                ? ""
+                                : " " + shape.strings().size() + " strings, each in its place."),
+                page.height());
+        head.ifPresent(there -> head(drawing, there));
+        board(drawing);
+        design.channel().ifPresent(channel -> channel(drawing, channel));
+        frets(drawing);
+        strings(drawing);
+        drawing.line("centre", centre().u(), page.top() - 8, centre().u(), page.bottom() + 8);
+        frets.drawOn(drawing, 2, page.height() - 2);
+        widths.drawOn(drawing, 2, page.height() - 2);
+        return drawing;
+    }
+
+    private Point centre() {
+        return page.at(0, 0);
+    }
+
+    private void head(Drawing drawing, HeadShape there) {
+        List<Point> corners = page.all(headOutline());
+        drawing.shape(there.hasOutline() ? "wood" : "outline", corners);
+        for (List<Point> seam : there.ears(shape.stockMm(), foreshortening(there))) {
+            drawing.through("seam", page.all(seam));
+        }
+        // The corners run from the nut line's bass end to the tip and back to its treble end.
+        Point tip = corners.get(2);
+        Point nut = corners.get(3);
+        Point side = new Point((tip.u() + nut.u()) / 2, (tip.v() + nut.v()) / 2);
+        widths.add(
+                tip,
+                shown.length(there.widthAtMm(there.head().lengthMm())),
+                there.hasOutline() ? "head wide at tip" : "head room wide");
+        widths.add(side, shown.length(there.head().lengthMm()), "long, on its face");
+        if (there.hasOutline()) {
+            widths.add(nut, shown.length(there.widthAtMm(0)), "at break line");
+        }
+    }
+
+    private void board(Drawing drawing) {
+        List<Point> outline = new ArrayList<>(shape.edge(-1));
+        List<Point> treble = new ArrayList<>(shape.edge(1));
+        Collections.reverse(treble);
+        outline.addAll(treble);
+        drawing.shape("board", page.all(outline));
+        width(0, "wide at nut");
+        width(12, "at fret 12");
+        if (design.bodyAtFret() != 12) {
+            width(design.bodyAtFret(), "body, fret " + design.bodyAtFret());
+        }
+    }
+
+    /** Across the neck, square to it, where the fret crosses its middle. */
+    private void width(int fret, String words) {
+        double x = shape.fret(fret);
+        widths.add(page.at(x, shape.halfWidth(x)), shown.length(2 * shape.halfWidth(x)), words);
+    }
+
+    private void frets(Drawing drawing) {
+        for (int n = 0; n <= design.frets(); n++) {
+            List<Point> line = shape.fretLine(n);
+            drawing.through(n == 0 ? "nut" : "fret", page.all(line));
+            if (n == 0 || MARKED.contains(n)) {
+                double x = line.get(0).u();
+                frets.add(page.all(line).get(0), shown.column(x), n == 0 ? "nut" : "fret " + n);
+            }
+        }
+    }
+
+    private void strings(Drawing drawing) {
+        List<List<Point>> strings = shape.strings();
+        strings.forEach(string -> drawing.through("string", page.all(string)));
+        List<Point> posts =
+                head.map(there -> there.posts(foreshortening(there))).orElse(List.of());
+        posts.forEach(post -> drawing.ring(page.at(post.u(), post.v())));
+        for (int i = 0; i < strings.size() && strings.size() == posts.size(); i++) {
+            drawing.through(
+                    "string", page.all(List.of(posts.get(i), strings.get(i).get(0))));
+        }
+    }
+
+    private void channel(Drawing drawing, Channel channel) {
+        drawing.shape("hidden", page.all(shape.channelPlan(channel)));
+        double at = channel.startMm() + channel.lengthMm() * 0.62;
+        widths.add(page.at(at, channel.widthMm() / 2), shown.length(channel.widthMm()), "channel wide");
+        if (channel.hasPocket()) {
+            double pocket = channel.pocketStartMm() + channel.pocketLengthMm() / 2;
+            widths.add(
+                    page.at(pocket, channel.pocketWidthMm() / 2), shown.length(channel.pocketWidthMm()), "pocket wide");
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package org.neckgeom.page;
+
+import java.util.Optional;
+import org.neckgeom.channel.CentringStep;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.Unanswerable;
+
+/** What a plan was told, as data and back. */
+final class PlanMap {
+
+    private PlanMap() {}
+
+    static void tell(NeckPlan plan, DataMap data) {
+        data.put("design", DesignMap.of(plan.design()))
+                .put("blank", StockMap.blank(plan.blank()))
+                .put("shop", ShopMap.of(plan.shop()))
+                .putAll("steps", plan.steps(), ShopMap::step)
+                .put(
+                        "limits",
+                        DataMap.empty()
+                                .quantity("centredWithin", plan.centredWithin())
+                                .quantity("woodLeftAtLeast", plan.woodLeftAtLeast())
+                                .quantity("bridgeWithin", plan.bridgeWithin())
+                                .quantity("relief", plan.relief()));
+        plan.scarf().ifPresent(joint -> data.put("scarf", ShapeMap.scarf(joint)));
+        if (plan.isHeadInOnePiece()) {
+            data.put("headInOnePiece", true);
+        }
+        plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set)));
+        data.put("weather", StockMap.weather(plan.weather()))
+                .put("order", OrderMap.of(plan.orderAsTold()))
+                .put("details", ShapeMap.details(plan.details(), plan.style()))
+                .put("workmanship", SpreadMap.work(plan.workmanshipAsTold()))
+                .put("readings", ReadingsMap.of(plan.readings()));
+    }
+
+    private static NeckPlan answerable(DataSource data, NeckPlan plan) {
+        try {
+            return plan.checked();
+        } catch (Unanswerable refused) {
+            throw switch (refused.part()) {
+                case BACK_FIRST -> data.refused("design.back.firstDepth", refused.why());
+                case BACK_SECOND -> data.refused("design.back.secondDepth", refused.why());
+                case FINGERBOARD -> data.refused("design.fingerboard:", refused.why());
+                case NECK_SET -> data.refused("neckSet:", refused.why());
+                case WOOD -> data.refused("design.wood:", refused.why());
+                case WHOLE -> refused;
+            };
+        }
+    }
+
+    static NeckPlan from(DataSource data) {
+        NeckDesign design = data.one("design", DesignMap::from);
+        NeckPlan whole = NeckPlan.of(design, data.one("blank", StockMap::blankFrom), data.one("shop", ShopMap::from));
+        for (CentringStep step : data.all("steps", ShopMap::stepFrom)) {
+            whole = whole.then(step);
+        }
+        NeckPlan centred = whole;
+        NeckPlan plan = data.one(
+                        "limits",
+                        limits -> centred.centredWithin(limits.length("centredWithin"))
+                                .woodLeftAtLeast(limits.length("woodLeftAtLeast"))
+                                .bridgeWithin(limits.length("bridgeWithin"))
+                                .relief(limits.length("relief")))
+                .weather(data.one("weather", StockMap::weatherFrom))
+                .order(data.one("order", OrderMap::from))
+                .workmanship(data.one("workmanship", SpreadMap::workFrom));
+        Optional<ScarfJoint> scarf = data.oneIfTold("scarf", ShapeMap::scarfFrom);
+        plan = scarf.isPresent() ? plan.scarf(scarf.get()) : plan;
+        plan = data.has("headInOnePiece") && data.flag("headInOnePiece") ? plan.headInOnePiece() : plan;
+        Optional<NeckSet> set = data.oneIfTold("neckSet", ShapeMap::neckSetFrom);
+        plan = set.isPresent() ? plan.neckSet(set.get()) : plan;
+        NeckPlan shaped = plan;
+        plan = data.one("details", details -> shaped.details(ShapeMap.detailsFrom(details, design)));
+        NeckPlan detailed = plan;
+        plan = data.one("readings", readings -> detailed.readings(ReadingsMap.from(readings)));
+        data.oneIfTold("answers", AnswerMap::skip);
+        return answerable(data, plan);
+    }
+}

@@ -1,0 +1,107 @@
+package org.neckgeom.page;
+
+import java.util.List;
+import org.neckgeom.design.Head;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
+
+/** The scarf joint from its side at its true angle, head to the left, its lines lettered. */
+final class ScarfDrawing {
+
+    private static final double BEYOND_MM = 28;
+    private static final double EDGE = 26;
+
+    private final ScarfJoint joint;
+    private final Head head;
+    private final Shown shown;
+    private final double scale;
+    private final double left;
+    private final double right;
+
+    private ScarfDrawing(ScarfJoint joint, Head head, Shown shown) {
+        this.joint = joint;
+        this.head = head;
+        this.shown = shown;
+        List<Point> glue = NeckShape.glueLine(joint, head.pitchRad());
+        double first = Math.min(0, Math.min(glue.get(0).u(), glue.get(1).u()));
+        double last = Math.max(0, Math.max(glue.get(0).u(), glue.get(1).u()));
+        this.left = first - BEYOND_MM;
+        this.right = last + BEYOND_MM;
+        this.scale = (Drawing.WIDTH - 2 * EDGE) / (right - left);
+    }
+
+    static Figure of(ScarfJoint joint, Head head, Shown shown) {
+        return new ScarfDrawing(joint, head, shown).figure();
+    }
+
+    private Figure figure() {
+        List<Point> glue = NeckShape.glueLine(joint, head.pitchRad());
+        double depth = joint.shaftThickness().house();
+        double thick = joint.headThickness().house();
+        double along = -left / StrictMath.cos(head.pitchRad());
+        Point faceEnd = NeckShape.headSide(head, along, 0);
+        Point backEnd = NeckShape.headSide(head, along, thick);
+        double height = -backEnd.v() * scale + 64;
+        boolean inHead = joint.place() == JointPlace.IN_THE_HEAD;
+        Drawing drawing = new Drawing(
+                "Scarf " + joint.place(),
+                "The scarf joint from its side at its true angle of " + Shown.degrees(head.pitchRad())
+                        + ", head to the left. Letters are explained under the drawing.",
+                height);
+        Point breakLine = new Point(0, 0);
+        Point shaftTop = new Point(right, 0);
+        Point shaftBottom = new Point(right, -depth);
+        if (inHead) {
+            drawing.shape("wood", page(List.of(breakLine, glue.get(0), glue.get(1), shaftBottom, shaftTop)));
+            drawing.shape("wood other", page(List.of(glue.get(0), faceEnd, backEnd, glue.get(1))));
+        } else {
+            drawing.shape("wood", page(List.of(glue.get(0), glue.get(1), shaftBottom, shaftTop)));
+            drawing.shape("wood other", page(List.of(breakLine, glue.get(0), glue.get(1), backEnd, faceEnd)));
+        }
+        drawing.through("glue", page(glue));
+        letter(drawing, "A", breakLine, 6, -8);
+        letter(drawing, "B", glue.get(0), inHead ? -4 : 6, -8);
+        letter(drawing, "C", glue.get(1), 0, 20);
+        Point middle = new Point(
+                (glue.get(0).u() + glue.get(1).u()) / 2,
+                (glue.get(0).v() + glue.get(1).v()) / 2);
+        drawing.label("number halo", "middle", at(middle).u(), at(middle).v() + 5, "D");
+        String shift = joint.breakLineShiftMm() == 0
+                ? ""
+                : ", " + shown.length(Math.abs(joint.breakLineShiftMm())) + " toward the "
+                        + (joint.breakLineShiftMm() > 0 ? "body" : "tip") + " from where it was laid out";
+        return new Figure("scarf", drawing, "At its true angle.")
+                .key("A", "break line: all is measured from here" + shift)
+                .key(
+                        "B",
+                        "line on the front, " + shown.length(joint.frontLineMm())
+                                + (inHead ? " along the head's face" : " behind the break line, under the fingerboard"))
+                .key("C", "line on the back, " + backLine())
+                .key("D", "glue face, " + shown.length(joint.glueFaceMm()) + " long, " + joint.place())
+                .key(
+                        "",
+                        "shaft " + shown.length(depth) + ", head " + shown.length(thick) + " with veneers, pitch "
+                                + Shown.degrees(head.pitchRad()));
+    }
+
+    private String backLine() {
+        double x = joint.backLineMm();
+        return shown.length(Math.abs(x)) + (x < 0 ? " toward the tip" : " toward the body");
+    }
+
+    private void letter(Drawing drawing, String letter, Point at, double du, double dv) {
+        Point on = at(at);
+        drawing.dot(on).label("number halo", "middle", on.u() + du, on.v() + dv, letter);
+    }
+
+    private List<Point> page(List<Point> points) {
+        return points.stream().map(this::at).toList();
+    }
+
+    private Point at(Point p) {
+        return new Point(EDGE + (p.u() - left) * scale, 26 - p.v() * scale);
+    }
+}

@@ -1,0 +1,122 @@
+package org.neckgeom.page;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.solid.WoodAt;
+
+/** The neck cut across at one station, seen from the body, bass to the left: board, wood, channel, rod, wood left. */
+final class SectionDrawing {
+
+    private static final double LEFT_EDGE = 100;
+    private static final double RIGHT_EDGE = Drawing.WIDTH - LEFT_EDGE;
+    private static final double ROOM = RIGHT_EDGE - LEFT_EDGE - 20;
+    private static final double TOP = 14;
+    private static final double LEAST_HEIGHT = 122;
+    private static final double MOST_SCALE = 3.2;
+
+    private final NeckShape shape;
+    private final Shown shown;
+    private final double x;
+    private final double scale;
+
+    private SectionDrawing(NeckShape shape, Shown shown, double x) {
+        this.shape = shape;
+        this.shown = shown;
+        this.x = x;
+        this.scale = Math.min(MOST_SCALE, ROOM / (2 * shape.halfWidth(x)));
+    }
+
+    /**
+     * Draws a section.
+     *
+     * @param x station
+     * @param where the station in words, such as {@code fret 5}
+     * @param left wood left there, if the channel reaches it
+     */
+    static Figure of(NeckShape shape, Shown shown, double x, String where, Optional<WoodAt> left, String id) {
+        return new SectionDrawing(shape, shown, x).figure(where, left, id);
+    }
+
+    private Figure figure(String where, Optional<WoodAt> left, String id) {
+        double board = shape.design().boardThicknessAtMm(x);
+        double depth = shape.backDepth(x);
+        double height = Math.max(LEAST_HEIGHT, (board + depth) * scale + 2 * TOP);
+        Optional<Channel> channel = shape.design().channel().filter(c -> c.depthAtMm(x) > 0);
+        String words = "Cut across at " + where + ", seen from the body, bass side to the left: "
+                + shown.length(2 * shape.halfWidth(x)) + " wide, wood " + shown.length(depth) + " deep, board "
+                + shown.length(board) + " thick"
+                + channel.map(c -> ", channel " + shown.by(c.widthAtMm(x), c.depthAtMm(x)))
+                        .orElse(", no channel here")
+                + left.map(wood -> ", " + shown.length(wood.woodMm()) + " of wood left")
+                        .orElse("") + ".";
+        Drawing drawing = new Drawing("Section at " + where, words, height);
+        drawing.shape("wood", page(shape.section(x)));
+        drawing.shape("board", page(shape.boardSection(x)));
+        LabelColumn west = LabelColumn.leftOf(LEFT_EDGE - 8);
+        LabelColumn east = LabelColumn.rightOf(RIGHT_EDGE + 8);
+        double a = shape.halfWidth(x);
+        west.add(at(new Point(-a * 0.8, board / 2)), shown.length(board), "board thick");
+        east.add(at(new Point(a, 0)), shown.length(2 * a), "wide");
+        east.add(at(new Point(0, -depth)), shown.length(depth), "wood deep");
+        channel.ifPresent(cut -> channel(drawing, west, east, cut));
+        left.ifPresent(wood -> woodLeft(drawing, west, wood));
+        west.drawOn(drawing, 0, height);
+        east.drawOn(drawing, 0, height);
+        return new Figure(id, drawing, shown.length(x) + " from the nut.");
+    }
+
+    private void channel(Drawing drawing, LabelColumn west, LabelColumn east, Channel cut) {
+        double half = cut.widthAtMm(x) / 2;
+        double floor = cut.depthAtMm(x);
+        drawing.shape("hollow", page(box(half, 0, floor)));
+        double end = cut.startMm() + cut.rod().lengthMm();
+        if (cut.archMm() == 0 && x <= end) {
+            double top = cut.coverMm();
+            drawing.shape(
+                    "rod",
+                    page(box(cut.rod().widthMm() / 2, top, top + cut.rod().heightMm())));
+        }
+        west.add(at(new Point(-half, -floor / 2)), shown.length(2 * half), "channel wide");
+        east.add(at(new Point(half / 2, -floor)), shown.length(floor), "channel deep");
+    }
+
+    private void woodLeft(Drawing drawing, LabelColumn west, WoodAt wood) {
+        Channel cut = shape.design().channel().orElseThrow();
+        double half = cut.widthAtMm(x) / 2;
+        Point corner = new Point(wood.isTowardTreble() ? half : -half, -cut.depthAtMm(x));
+        List<Point> back = shape.section(x);
+        // A centred channel is as near on both sides; the bass side has the label.
+        Point bassCorner = new Point(-half, -cut.depthAtMm(x));
+        Point nearBass = nearest(back, bassCorner);
+        Point near = nearest(back, corner);
+        if (nearBass.distanceTo(bassCorner) <= near.distanceTo(corner) + 1e-6) {
+            near = nearBass;
+            corner = bassCorner;
+        }
+        drawing.line("least", at(corner).u(), at(corner).v(), at(near).u(), at(near).v());
+        west.add(at(near), shown.length(wood.woodMm()), "wood left");
+    }
+
+    private static Point nearest(List<Point> curve, Point from) {
+        return curve.stream().min(Comparator.comparingDouble(from::distanceTo)).orElseThrow();
+    }
+
+    private static List<Point> box(double half, double top, double bottom) {
+        return List.of(
+                new Point(-half, -top), new Point(half, -top), new Point(half, -bottom), new Point(-half, -bottom));
+    }
+
+    private List<Point> page(List<Point> points) {
+        return points.stream().map(this::at).toList();
+    }
+
+    private Point at(Point p) {
+        double board = shape.design().boardThicknessAtMm(x);
+        return new Point(Drawing.WIDTH / 2 + p.u() * scale, TOP + (board - p.v()) * scale);
+    }
+}

@@ -1,0 +1,209 @@
+package org.neckgeom.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.text.Numbers;
+
+/** The neck from its side, head up, strings to the left: board, back, channel and rod, scarf, heel. */
+final class SideDrawing {
+
+    private static final int HEEL_PIECES = 16;
+
+    private final NeckShape shape;
+    private final NeckDesign design;
+    private final Shown shown;
+    private final Optional<ScarfJoint> joint;
+    private final Upright page;
+    private final LabelColumn stations = LabelColumn.leftOf(Upright.LEFT_EDGE - 8);
+    private final LabelColumn depths = LabelColumn.rightOf(Upright.RIGHT_EDGE + 8);
+
+    private SideDrawing(NeckShape shape, Shown shown, Optional<ScarfJoint> joint) {
+        this.shape = shape;
+        this.design = shape.design();
+        this.shown = shown;
+        this.joint = joint;
+        double deepest = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(shape.bodyJoint()));
+        deepest = Math.max(deepest, design.heel().map(Heel::heightMm).orElse(0.0));
+        deepest = Math.max(
+                deepest,
+                -shape.head()
+                        .map(head -> NeckShape.headSide(head, head.lengthMm(), head.thicknessMm())
+                                .v())
+                        .orElse(0.0));
+        double tip = shape.head()
+                .map(head -> NeckShape.headSide(head, head.lengthMm(), 0).u())
+                .orElse(-10.0);
+        double top = Math.max(design.boardThicknessAtMm(0), design.boardThicknessAtMm(shape.boardEnd()));
+        this.page = Upright.fitting(tip, shape.boardEnd(), -top, deepest, 2);
+    }
+
+    static Drawing of(NeckShape shape, Shown shown, Optional<ScarfJoint> joint) {
+        return new SideDrawing(shape, shown, joint).drawn();
+    }
+
+    private Drawing drawn() {
+        String scale = page.stretch() == 1
+                ? "Depths and lengths at one scale."
+                : "Depths are drawn " + Numbers.trimmed(page.stretch(), 2) + " times as large as lengths.";
+        Drawing drawing = new Drawing(
+                "Side view",
+                "The neck from its side, head at the top, strings to the left. " + scale + " " + words(),
+                page.height());
+        shape.head().ifPresent(head -> head(drawing, head));
+        heel(drawing);
+        neck(drawing);
+        design.channel().ifPresent(channel -> channel(drawing, channel));
+        joint.ifPresent(glued -> glueLine(drawing, glued));
+        label();
+        stations.drawOn(drawing, 2, page.height() - 2);
+        depths.drawOn(drawing, 2, page.height() - 2);
+        return drawing;
+    }
+
+    private String words() {
+        StringBuilder words = new StringBuilder("Wood ");
+        words.append(shown.length(design.backDepthAtMm(shape.fret(1)))).append(" deep at fret 1, ");
+        words.append(shown.length(design.backDepthAtMm(shape.fret(12)))).append(" at fret 12.");
+        design.channel()
+                .ifPresent(channel -> words.append(" A ").append(channel).append('.'));
+        design.head().ifPresent(head -> words.append(" A ").append(head).append('.'));
+        design.heel().ifPresent(heel -> words.append(" A ").append(heel).append('.'));
+        return words.toString();
+    }
+
+    private void neck(Drawing drawing) {
+        List<Point> wood = new ArrayList<>();
+        wood.add(new Point(0, 0));
+        wood.addAll(shape.backLine());
+        wood.add(new Point(shape.woodEnd(), 0));
+        drawing.shape("wood", page.turned(wood));
+        List<Point> board = new ArrayList<>(shape.boardTop());
+        board.add(new Point(shape.boardEnd(), 0));
+        board.add(new Point(0, 0));
+        drawing.shape("board", page.turned(board));
+    }
+
+    private void head(Drawing drawing, Head head) {
+        double depth = design.backDepthAtMm(0);
+        double from = head.pitchRad() > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
+        List<Point> wood = new ArrayList<>();
+        wood.add(new Point(0, 0));
+        wood.add(NeckShape.headSide(head, head.lengthMm(), 0));
+        wood.add(NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()));
+        Point meets = NeckShape.headSide(head, from, head.thicknessMm());
+        wood.add(meets);
+        wood.add(new Point(0, -depth));
+        drawing.shape("wood", page.turned(wood));
+        if (meets.u() > 0) {
+            drawing.through("seam", page.turned(List.of(new Point(0, -depth), meets)));
+        }
+        depths.add(
+                on(NeckShape.headSide(head, head.lengthMm() * 0.7, head.thicknessMm())),
+                shown.length(head.thicknessMm()),
+                "head thick");
+        stations.add(
+                on(NeckShape.headSide(head, head.lengthMm(), 0)), shown.length(head.lengthMm()), "head along face");
+        stations.add(on(NeckShape.headSide(head, head.lengthMm() * 0.45, 0)), Shown.degrees(head.pitchRad()), "pitch");
+    }
+
+    private void heel(Drawing drawing) {
+        Optional<Heel> told = design.heel();
+        if (told.isEmpty()) {
+            return;
+        }
+        Heel heel = told.get();
+        double joint = shape.bodyJoint();
+        double back = design.backDepthAtMm(joint);
+        double sweep = Math.max(0, heel.heightMm() - back);
+        List<Point> wood = new ArrayList<>();
+        wood.add(new Point(joint, 0));
+        wood.add(new Point(joint, -heel.heightMm()));
+        // A hollow quarter ellipse from the cap to the back: the look of a heel, no more; its curve is the carver's.
+        double length = Math.min(joint / 3, 1.1 * sweep);
+        for (int i = HEEL_PIECES; i >= 0; i--) {
+            double t = i * StrictMath.PI / 2 / HEEL_PIECES;
+            wood.add(new Point(
+                    joint - length + 0.75 * length * StrictMath.sin(t), -heel.heightMm() + sweep * StrictMath.cos(t)));
+        }
+        wood.add(new Point(joint - length, 0));
+        drawing.shape("wood", page.turned(wood));
+        depths.add(on(new Point(joint, -heel.heightMm())), shown.length(heel.heightMm()), "heel high");
+    }
+
+    private void channel(Drawing drawing, Channel channel) {
+        drawing.shape("hollow", page.turned(shape.channelSide(channel)));
+        double rodEnd = channel.startMm() + channel.rod().lengthMm();
+        double top = -channel.coverMm();
+        double bottom = top - channel.rod().heightMm();
+        if (channel.archMm() == 0) {
+            drawing.shape(
+                    "rod",
+                    page.turned(List.of(
+                            new Point(channel.startMm(), top),
+                            new Point(rodEnd, top),
+                            new Point(rodEnd, bottom),
+                            new Point(channel.startMm(), bottom))));
+        }
+        stations.add(on(new Point(channel.startMm(), 0)), shown.length(channel.startMm()), "channel from");
+        stations.add(on(new Point(channel.endMm(), 0)), shown.length(channel.endMm()), "channel to");
+        double middle = channel.startMm() + channel.lengthMm() / 2;
+        double deepest = channel.floorDepthAtMm(middle);
+        depths.add(
+                on(new Point(middle, -deepest)),
+                shown.length(deepest),
+                channel.archMm() == 0 ? "channel deep" : "deep in middle");
+        if (channel.hasPocket()) {
+            double at = channel.pocketStartMm() + channel.pocketLengthMm() / 2;
+            depths.add(
+                    on(new Point(at, -channel.pocketDepthMm())), shown.length(channel.pocketDepthMm()), "pocket deep");
+        }
+    }
+
+    private void glueLine(Drawing drawing, ScarfJoint glued) {
+        Optional<Head> told = shape.head();
+        if (told.isEmpty()) {
+            return;
+        }
+        List<Point> line = NeckShape.glueLine(glued, told.get().pitchRad());
+        drawing.through("glue", page.turned(line));
+        if (glued.place() == JointPlace.IN_THE_SHAFT) {
+            stations.add(on(line.get(0)), shown.length(glued.frontLineMm()), "scarf on front");
+        }
+        depths.add(on(line.get(1)), shown.length(glued.backLineMm()), "scarf on back");
+    }
+
+    private void label() {
+        stations.add(on(new Point(0, 0)), "nut", "all from here");
+        stations.add(
+                on(new Point(shape.bodyJoint(), 0)),
+                shown.length(shape.bodyJoint()),
+                "body, fret " + design.bodyAtFret());
+        double first = shape.fret(1);
+        depths.add(
+                on(new Point(first, -design.backDepthAtMm(first))),
+                shown.length(design.backDepthAtMm(first)),
+                "fret 1");
+        double twelfth = shape.fret(12);
+        if (twelfth < shape.bodyJoint()) {
+            double depth = design.backDepthAtMm(twelfth);
+            depths.add(on(new Point(twelfth, -depth)), shown.length(depth), "fret 12");
+        }
+        double at = shape.bodyJoint() / 2;
+        double board = design.boardThicknessAtMm(at);
+        stations.add(on(new Point(at, board)), shown.length(board), "board thick");
+    }
+
+    private Point on(Point inFrame) {
+        return page.at(inFrame.u(), -inFrame.v());
+    }
+}

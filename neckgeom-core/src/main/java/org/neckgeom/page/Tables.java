@@ -1,0 +1,91 @@
+package org.neckgeom.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.Fret;
+import org.neckgeom.board.FretTable;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.drawing.Stations;
+
+/** The tables of a sheet: heads and rows of text, lengths in the unit the heads name. */
+final class Tables {
+
+    /** A table; its first column names the row. */
+    record Table(String title, List<String> heads, List<List<String>> rows) {}
+
+    private Tables() {}
+
+    static List<Table> of(Contents contents) {
+        return List.of(frets(contents), stations(contents));
+    }
+
+    static Table frets(Contents contents) {
+        return contents.settled()
+                .details()
+                .fannedFrets()
+                .map(fan -> fanned(contents, fan))
+                .orElseGet(() -> square(contents));
+    }
+
+    /** Both ends of every slot, as they are marked along the edges of a tapered board. */
+    private static Table fanned(Contents contents, FannedFrets fan) {
+        Shown shown = contents.shown();
+        NeckDesign design = contents.design();
+        List<List<String>> rows = new ArrayList<>();
+        for (int n = 0; n <= design.frets(); n++) {
+            double x = design.scale().fretMm(n);
+            rows.add(List.of(
+                    n == 0 ? "nut" : String.valueOf(n),
+                    shown.column(fan.onBassEdge(n, design).house()),
+                    shown.column(x),
+                    shown.column(fan.onTrebleEdge(n, design).house()),
+                    shown.column(2 * design.halfWidthAtMm(x))));
+        }
+        return new Table(
+                "Fanned frets, from the nut's middle, in " + shown.unitInWords(),
+                List.of("Fret", "bass edge", "middle", "treble edge", "board wide"),
+                rows);
+    }
+
+    private static Table square(Contents contents) {
+        Shown shown = contents.shown();
+        List<List<String>> rows = new ArrayList<>();
+        double before = 0;
+        for (Fret fret : FretTable.of(contents.design()).frets()) {
+            double x = contents.design().scale().fretMm(fret.number());
+            rows.add(List.of(
+                    fret.number() == 0 ? "nut" : String.valueOf(fret.number()),
+                    shown.column(x),
+                    fret.number() == 0 ? "" : shown.column(x - before),
+                    shown.column(2 * contents.design().halfWidthAtMm(x))));
+            before = x;
+        }
+        return new Table(
+                "Frets, in " + shown.unitInWords(), List.of("Fret", "from nut", "from last", "board wide"), rows);
+    }
+
+    static Table stations(Contents contents) {
+        Shown shown = contents.shown();
+        List<List<String>> rows = new ArrayList<>();
+        Stations stations = contents.stations();
+        for (Stations.Station station : stations.listed()) {
+            double x = station.x();
+            String least = station.isLowerBound() ? "at least " : "";
+            rows.add(List.of(
+                    station.name(),
+                    shown.column(station.fromNut()),
+                    stations.woodAt(x)
+                            .map(wood -> least + shown.column(wood.woodMm()))
+                            .orElse(""),
+                    stations.channelDepth(x).map(shown::column).orElse(""),
+                    least + shown.column(stations.backDepth(x)),
+                    shown.column(2 * contents.design().halfWidthAtMm(x))));
+        }
+        return new Table(
+                "Stations, in " + shown.unitInWords(),
+                List.of("Station", "from nut", "wood left", "channel deep", "wood deep", "wide"),
+                rows);
+    }
+}

@@ -1,0 +1,42 @@
+/**
+ * How do I hang the plan by the machine? The whole plan as plain text or as one page with drawings, and the same figures
+ * as data for other programs.
+ *
+ * <p>Everything is returned as text; nothing here writes a file. Drawings use the frame of the design: x along the
+ * centreline from the nut, positive toward the body, y across, z up from the fingerboard's glue face. What is laid on the
+ * wood at full size is in {@link org.neckgeom.template}.
+ *
+ * <p>Open first: {@link org.neckgeom.page.Sheet}. No argument may be null.
+ *
+ * <h2>What it writes</h2>
+ *
+ * <pre>
+ * text        one section after another, as wide as a terminal
+ * page        HTML with drawings, for a browser or a printer
+ * data        JSON whose design reads back, tables as comma-separated values
+ * </pre>
+ *
+ * <h2>For instance</h2>
+ *
+ * <pre>{@code
+ * var neck = NeckDesign.named("Practice neck")
+ *     .scale(mm(560)).frets(20).bodyAtFret(14)
+ *     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
+ *     .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
+ *     .rod(Rod.twoWay(mm(300), mm(6), mm(9)));
+ * var plan = NeckPlan.of(neck, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+ * println(Sheet.of(plan));
+ * }</pre>
+ *
+ * <p>prints
+ *
+ * <pre>{@code
+ * Sheet: Practice neck
+ *   checks    0 to stop for, 1 open, 4 good
+ *   settings  7 sections
+ *   toText() for a terminal, toHtml() for a page with drawings
+ * }</pre>
+ *
+ * @since 0.1.0
+ */
+package org.neckgeom.page;

@@ -1,0 +1,219 @@
+package org.neckgeom.solid;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The curve of the neck's back at one station, such as 40 mm wide and 15.5 mm deep, rounded. Immutable.
+ *
+ * <p>Each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width, b the depth below the glue face, p its own
+ * exponent; the two meet on the centreline at the full depth. Depths are those of the wood, the fingerboard not
+ * counted, positive below the glue face. Exact.
+ */
+public final class BackCurve implements SaysLengths<BackCurve> {
+
+    private static final int MOST_POINTS = 100_000;
+
+    private final double station;
+    private final SuperellipseArc bass;
+    private final SuperellipseArc treble;
+    private final double a;
+    private final double b;
+    private final LengthStyle style;
+
+    private BackCurve(
+            double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
+        this.station = station;
+        this.bass = bass;
+        this.treble = treble;
+        this.a = a;
+        this.b = b;
+        this.style = style;
+    }
+
+    /**
+     * Returns a rounded curve by its width and depth, at station 0.
+     *
+     * @param width of the glue face, more than 0
+     * @param depth on the centreline, more than 0
+     * @return the curve, half an ellipse
+     */
+    public static BackCurve of(Quantity<Length> width, Quantity<Length> depth) {
+        SuperellipseArc half = new SuperellipseArc(BackProfile.ROUNDED);
+        return new BackCurve(
+                0,
+                half,
+                half,
+                HouseUnits.mmPositive(width, "width") / 2,
+                HouseUnits.mmPositive(depth, "depth"),
+                LengthStyle.of(width));
+    }
+
+    /**
+     * Returns a copy with other exponents.
+     *
+     * @param bassPower on the bass side, in [1, 20]
+     * @param treblePower on the treble side, in [1, 20]
+     * @return the curve
+     */
+    public BackCurve powers(double bassPower, double treblePower) {
+        return new BackCurve(
+                station,
+                new SuperellipseArc(checked(bassPower)),
+                new SuperellipseArc(checked(treblePower)),
+                a,
+                b,
+                style);
+    }
+
+    private static double checked(double power) {
+        if (!(power >= SuperellipseArc.LEAST_EXPONENT && power <= SuperellipseArc.GREATEST_EXPONENT)) {
+            throw new IllegalArgumentException(
+                    "exponent of the back must be from 1 to 20, but was " + Numbers.plain(power));
+        }
+        return power;
+    }
+
+    /**
+     * Returns the flats to carve one side by.
+     *
+     * @param onTreble true for the treble side
+     * @return the flats
+     */
+    public Facets facets(boolean onTreble) {
+        return Facets.ofMm(onTreble ? treble : bass, a, b, style);
+    }
+
+    static BackCurve ofMm(
+            double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
+        return new BackCurve(station, bass, treble, a, b, style);
+    }
+
+    /**
+     * Returns the station.
+     *
+     * @return x from the nut
+     */
+    public Amount<Length> station() {
+        return style.amount(station);
+    }
+
+    /**
+     * Returns the width of the glue face.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> width() {
+        return style.amount(2 * a);
+    }
+
+    /**
+     * Returns the depth on the centreline.
+     *
+     * @return more than 0
+     */
+    public Amount<Length> depth() {
+        return style.amount(b);
+    }
+
+    /**
+     * Returns the depth of the back off the centreline.
+     *
+     * @param y from the centreline, positive toward the treble side
+     * @return 0 at the edges and beyond
+     */
+    public Amount<Length> depthAt(Quantity<Length> y) {
+        return style.amount(depthMm(HouseUnits.mm(y, "distance from the centreline")));
+    }
+
+    /**
+     * Returns how far the back reaches to the treble side at a depth.
+     *
+     * @param depth below the glue face, 0 or more
+     * @return 0 at the full depth and below
+     */
+    public Amount<Length> trebleAt(Quantity<Length> depth) {
+        return style.amount(treble.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
+    }
+
+    /**
+     * Returns how far the back reaches to the bass side at a depth, as a positive length.
+     *
+     * @param depth below the glue face, 0 or more
+     * @return 0 at the full depth and below
+     */
+    public Amount<Length> bassAt(Quantity<Length> depth) {
+        return style.amount(bass.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
+    }
+
+    /**
+     * Returns points of the curve for a template, from the bass edge over the middle to the treble edge: closer
+     * together where it bends.
+     *
+     * @param toASide points to each side of the middle, 2 to 100,000
+     * @return fresh pairs of y and depth in mm, {@code 2 toASide + 1} of them
+     */
+    public double[][] templateMm(int toASide) {
+        if (toASide < 2 || toASide > MOST_POINTS) {
+            throw new IllegalArgumentException(
+                    "points to a side must be 2 to " + MOST_POINTS + ", but were " + toASide);
+        }
+        double[][] points = new double[2 * toASide + 1][2];
+        for (int i = 0; i <= toASide; i++) {
+            double t = StrictMath.PI / 2 * i / toASide;
+            double sin = i == toASide ? 1 : StrictMath.sin(t);
+            double cos = i == toASide ? 0 : StrictMath.cos(t);
+            points[toASide - i] = new double[] {
+                -a * StrictMath.pow(sin, 2 / bass.exponent()) + 0.0, b * StrictMath.pow(cos, 2 / bass.exponent())
+            };
+            points[toASide + i] = new double[] {
+                a * StrictMath.pow(sin, 2 / treble.exponent()), b * StrictMath.pow(cos, 2 / treble.exponent())
+            };
+        }
+        return points;
+    }
+
+    private double depthMm(double y) {
+        return y >= 0 ? treble.depthAt(y, a, b) : bass.depthAt(-y, a, b);
+    }
+
+    private double[] parts() {
+        return new double[] {station, bass.exponent(), treble.exponent(), a, b};
+    }
+
+    @Override
+    public BackCurve in(LengthStyle other) {
+        return new BackCurve(station, bass, treble, a, b, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same curve at the same station. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BackCurve that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns width and depth, and the depth half way out on either side. */
+    @Override
+    public String toString() {
+        return Report.titled("Back at " + style.text(station) + " from the nut")
+                .row("wide, deep", style.text(2 * a) + ", " + style.text(b))
+                .row(
+                        "deep half way out",
+                        "bass " + style.text(depthMm(-a / 2)) + ", treble " + style.text(depthMm(a / 2)))
+                .toString();
+    }
+}

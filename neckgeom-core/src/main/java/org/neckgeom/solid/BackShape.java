@@ -1,0 +1,283 @@
+package org.neckgeom.solid;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into
+ * the heel. Immutable.
+ *
+ * <p>The profile's depth runs straight through its two frets and beyond. A volute adds depth about the nut, a heel from
+ * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes
+ * first, and is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
+ */
+public final class BackShape implements SaysLengths<BackShape> {
+
+    private final BackProfile back;
+    private final Scale scale;
+    private final Object widthKey;
+    private final DoubleUnaryOperator halfWidth;
+    private final double headPitch;
+    private final double headThickness;
+    private final BackTransitions transitions;
+    private final SuperellipseArc bass;
+    private final SuperellipseArc treble;
+    private final LengthStyle style;
+
+    private BackShape(
+            BackProfile back,
+            Scale scale,
+            Object widthKey,
+            DoubleUnaryOperator halfWidth,
+            double headPitch,
+            double headThickness,
+            LengthStyle style) {
+        this.back = Objects.requireNonNull(back, "back");
+        this.scale = Objects.requireNonNull(scale, "scale");
+        this.widthKey = widthKey;
+        this.halfWidth = Objects.requireNonNull(halfWidth, "half-width");
+        this.headPitch = headPitch;
+        this.headThickness = headThickness;
+        this.transitions = BackTransitions.NONE;
+        this.bass = new SuperellipseArc(back.bassPower());
+        this.treble = back.bassPower() == back.treblePower() ? bass : new SuperellipseArc(back.treblePower());
+        this.style = style;
+    }
+
+    private BackShape(BackShape from, BackTransitions transitions, LengthStyle style) {
+        this.back = from.back.in(style);
+        this.scale = from.scale;
+        this.widthKey = from.widthKey;
+        this.halfWidth = from.halfWidth;
+        this.headPitch = from.headPitch;
+        this.headThickness = from.headThickness;
+        this.transitions = transitions;
+        this.bass = from.bass;
+        this.treble = from.treble;
+        this.style = style;
+    }
+
+    /**
+     * Returns the back of a design, without volute or heel.
+     *
+     * @param neck with scale, fingerboard and back told; its head is used when told
+     * @return the back
+     * @throws IllegalArgumentException if a part that is needed has not been told
+     */
+    public static BackShape of(NeckDesign neck) {
+        Objects.requireNonNull(neck, "neck").fingerboard();
+        Head head = neck.head().orElse(null);
+        return new BackShape(
+                neck.back().in(neck.style()),
+                neck.scale(),
+                neck,
+                neck::halfWidthAtMm,
+                head == null ? 0 : head.pitchRad(),
+                head == null ? Double.POSITIVE_INFINITY : head.thicknessMm(),
+                neck.style());
+    }
+
+    /**
+     * Returns a back without a whole design, without volute, heel or head.
+     *
+     * @param back the profile
+     * @param scale the scale its frets belong to
+     * @param halfWidthMm half the neck's width in mm at a station in mm from the nut
+     * @return the back
+     */
+    public static BackShape of(BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
+        return new BackShape(
+                back,
+                scale,
+                halfWidthMm,
+                halfWidthMm,
+                0,
+                Double.POSITIVE_INFINITY,
+                Objects.requireNonNull(back, "back").style());
+    }
+
+    /**
+     * Returns a copy with a volute: extra depth that is greatest at the nut and runs out smoothly both ways,
+     * {@code extra (1 + cos(pi x / length)) / 2}.
+     *
+     * @param extra depth at the nut, 0 or more
+     * @param length from the nut to where it has run out, more than 0
+     * @return the back
+     */
+    public BackShape volute(Quantity<Length> extra, Quantity<Length> length) {
+        return new BackShape(
+                this,
+                transitions.volute(
+                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")),
+                style);
+    }
+
+    /**
+     * Returns a copy whose back turns down into the heel: a quarter circle of a radius, tangent to the back where it
+     * starts.
+     *
+     * @param start station from which the wood gets deeper, from the nut
+     * @param radius of the turn, more than 0
+     * @return the back
+     */
+    public BackShape heelFrom(Quantity<Length> start, Quantity<Length> radius) {
+        return new BackShape(
+                this,
+                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")),
+                style);
+    }
+
+    /**
+     * Returns a copy as it was carved: at a station the depth that was read there. Between two stations read the
+     * difference from the drawing runs straight, beyond the first and the last it stays.
+     *
+     * @param station from the nut, in no reading before
+     * @param depth from the glue face to the back, more than 0
+     * @return the back
+     */
+    public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
+        double x = HouseUnits.mm(station, "station");
+        double mm = HouseUnits.mmPositive(depth, "carved depth");
+        return new BackShape(this, transitions.carved(x, mm - drawnDepthMm(x)), style);
+    }
+
+    /**
+     * Returns the same volute, heel and carving on another design.
+     *
+     * @param neck with scale, fingerboard and back told
+     * @return the back
+     */
+    public BackShape on(NeckDesign neck) {
+        return new BackShape(of(neck), transitions, style);
+    }
+
+    /**
+     * Says whether this is the back of a design, with or without volute, heel and carving.
+     *
+     * @param neck the design
+     * @return true if it was made of an equal design
+     */
+    public boolean isOf(NeckDesign neck) {
+        return widthKey.equals(Objects.requireNonNull(neck, "neck"));
+    }
+
+    /**
+     * Returns how much deeper the volute is at the nut, in mm.
+     *
+     * @return 0 without a volute
+     */
+    public double voluteMm() {
+        return transitions.voluteMm();
+    }
+
+    /**
+     * Returns how far from the nut the volute has run out, in mm.
+     *
+     * @return more than 0; without meaning where there is no volute
+     */
+    public double voluteLengthMm() {
+        return transitions.voluteLengthMm();
+    }
+
+    /**
+     * Returns the station from which the back turns down into the heel, in mm.
+     *
+     * @return the station, or nothing where it does not
+     */
+    public OptionalDouble heelStartMm() {
+        double start = transitions.heelStartMm();
+        return Double.isInfinite(start) ? OptionalDouble.empty() : OptionalDouble.of(start);
+    }
+
+    /**
+     * Returns the radius of the turn into the heel, in mm.
+     *
+     * @return more than 0; without meaning where there is no turn
+     */
+    public double heelRadiusMm() {
+        return transitions.heelRadiusMm();
+    }
+
+    /**
+     * Returns the curve across at a station.
+     *
+     * @param station from the nut, negative in the head
+     * @return the curve
+     * @throws ArithmeticException where width or depth come out as 0 or less
+     */
+    public BackCurve at(Quantity<Length> station) {
+        double x = HouseUnits.mm(station, "station");
+        double a = halfWidth.applyAsDouble(x);
+        double b = depthMm(x);
+        requireSection(x, a, b);
+        return BackCurve.ofMm(x, bass, treble, a, b, style);
+    }
+
+    BackSection sectionMm(double x) {
+        double a = halfWidth.applyAsDouble(x);
+        double b = depthMm(x);
+        requireSection(x, a, b);
+        return new BackSection(bass, treble, a, b);
+    }
+
+    LengthStyle style() {
+        return style;
+    }
+
+    private void requireSection(double x, double a, double b) {
+        if (!(a > 0 && b > 0)) {
+            throw new ArithmeticException("the neck has no section at " + style.brief(x) + " from the nut: half-width "
+                    + style.brief(a) + ", depth " + style.brief(b));
+        }
+    }
+
+    private double depthMm(double x) {
+        return drawnDepthMm(x) + transitions.carvedAt(x);
+    }
+
+    private double drawnDepthMm(double x) {
+        double deep = back.depthAtMm(x, scale) + transitions.extraAt(x);
+        if (x < 0 && headThickness < Double.POSITIVE_INFINITY) {
+            // The head's back lies t below its face, which falls away from the nut line by tan(pitch).
+            double headBack = headThickness / StrictMath.cos(headPitch) - x * StrictMath.tan(headPitch);
+            return Math.min(deep, headBack);
+        }
+        return deep;
+    }
+
+    @Override
+    public BackShape in(LengthStyle other) {
+        return new BackShape(this, transitions, other);
+    }
+
+    /** True for the same profile, widths, head and transitions. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BackShape that
+                && back.equals(that.back)
+                && scale.equals(that.scale)
+                && widthKey.equals(that.widthKey)
+                && transitions.equals(that.transitions);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(back, scale, widthKey, transitions);
+    }
+
+    /** Returns the profile and the transitions. */
+    @Override
+    public String toString() {
+        return back + transitions.words(style);
+    }
+}

@@ -1,0 +1,173 @@
+package org.neckgeom.solid;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.head.ScarfBoard;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The least blank a neck comes out of, such as 802 mm by 66 mm by 22 mm with its allowances. Immutable.
+ *
+ * <p>Length: what the neck wants and a spare at each end. Width: the widest part cut from the blank and a spare at each
+ * edge. Thickness: the shaft's and a planing allowance on each face. Exact sums; the spares are yours to choose, common
+ * practice is 25 to 50 mm at each end and 1 to 3 mm at each edge.
+ */
+public final class BlankNeeds implements SaysLengths<BlankNeeds> {
+
+    private final double length;
+    private final double width;
+    private final double thickness;
+    private final double endSpare;
+    private final double edgeSpare;
+    private final double planing;
+    private final LengthStyle style;
+
+    private BlankNeeds(double[] p, LengthStyle style) {
+        this.length = p[0];
+        this.width = p[1];
+        this.thickness = p[2];
+        this.endSpare = p[3];
+        this.edgeSpare = p[4];
+        this.planing = p[5];
+        this.style = style;
+    }
+
+    /**
+     * Returns the needs of a scarfed neck, both pieces from one board.
+     *
+     * @param board length and thickness for the one saw cut
+     * @param widest width of the widest part that is cut from the board; the head counts only without ears
+     * @return the needs, without any spare
+     */
+    public static BlankNeeds of(ScarfBoard board, Quantity<Length> widest) {
+        return new BlankNeeds(
+                new double[] {
+                    Objects.requireNonNull(board, "board").lengthMm(),
+                    HouseUnits.mmPositive(widest, "widest part"),
+                    board.thickness().house(),
+                    0,
+                    0,
+                    0
+                },
+                LengthStyle.of(board.length()));
+    }
+
+    /**
+     * Returns the needs of a neck from one piece, finished sizes told.
+     *
+     * @param length from the head's tip to the shaft's end along the blank, more than 0
+     * @param widest width of the widest part cut from it, more than 0
+     * @param thickness of the deepest part cut from it, more than 0
+     * @return the needs, without any spare
+     */
+    public static BlankNeeds onePiece(Quantity<Length> length, Quantity<Length> widest, Quantity<Length> thickness) {
+        return new BlankNeeds(
+                new double[] {
+                    HouseUnits.mmPositive(length, "length"),
+                    HouseUnits.mmPositive(widest, "widest part"),
+                    HouseUnits.mmPositive(thickness, "thickness"),
+                    0,
+                    0,
+                    0
+                },
+                LengthStyle.of(length));
+    }
+
+    /**
+     * Returns a copy with something to spare.
+     *
+     * @param eachEnd 0 or more
+     * @param eachEdge 0 or more
+     * @param eachFace planed off each face, 0 or more
+     * @return the needs
+     */
+    public BlankNeeds spare(Quantity<Length> eachEnd, Quantity<Length> eachEdge, Quantity<Length> eachFace) {
+        return new BlankNeeds(
+                new double[] {
+                    length,
+                    width,
+                    thickness,
+                    HouseUnits.mmNotNegative(eachEnd, "spare at each end"),
+                    HouseUnits.mmNotNegative(eachEdge, "spare at each edge"),
+                    HouseUnits.mmNotNegative(eachFace, "planing of each face")
+                },
+                style);
+    }
+
+    /**
+     * Returns the least length.
+     *
+     * @return with the spares
+     */
+    public Amount<Length> length() {
+        return style.amount(length + 2 * endSpare);
+    }
+
+    /**
+     * Returns the least width.
+     *
+     * @return with the spares
+     */
+    public Amount<Length> width() {
+        return style.amount(width + 2 * edgeSpare);
+    }
+
+    /**
+     * Returns the least thickness.
+     *
+     * @return with the planing
+     */
+    public Amount<Length> thickness() {
+        return style.amount(thickness + 2 * planing);
+    }
+
+    /**
+     * Says whether a blank is large enough every way.
+     *
+     * @param blank the blank
+     * @return true when the neck comes out of it
+     */
+    public boolean fits(Blank blank) {
+        return Objects.requireNonNull(blank, "blank").lengthMm() >= length().house()
+                && blank.widthMm() >= width().house()
+                && blank.thicknessMm() >= thickness().house();
+    }
+
+    private double[] parts() {
+        return new double[] {length, width, thickness, endSpare, edgeSpare, planing};
+    }
+
+    @Override
+    public BlankNeeds in(LengthStyle other) {
+        return new BlankNeeds(parts(), Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same sizes and spares. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BlankNeeds that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the least sizes, each with its spare. */
+    @Override
+    public String toString() {
+        return Report.titled("Least blank: " + style.brief(length().house()) + " x " + style.brief(width().house())
+                        + " x " + style.brief(thickness().house()))
+                .row("length", style.text(length) + " and " + style.brief(endSpare) + " at each end")
+                .row("width", style.text(width) + " and " + style.brief(edgeSpare) + " at each edge")
+                .row("thickness", style.text(thickness) + " and " + style.brief(planing) + " on each face")
+                .toString();
+    }
+}

@@ -1,0 +1,204 @@
+package org.neckgeom.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.head.ScarfBoard;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * Pieces to be cut one after another from a board, with a saw kerf after each, and what is left over. Immutable.
+ *
+ * <p>Every cut is square across; a scarf's slanted cut is part of its own piece, {@link ScarfBoard}. Kerf and ends are
+ * counted: {@code used = trim + sum of (length + kerf)}; a last piece that just reaches the board's end needs no cut.
+ */
+public final class CuttingList implements SaysLengths<CuttingList> {
+
+    private static final double HAIR = 1e-9;
+    private static final int MOST_PIECES = 1_000;
+
+    private final Blank board;
+    private final double kerf;
+    private final double trim;
+    private final List<Piece> pieces;
+
+    private CuttingList(Blank board, double kerf, double trim, List<Piece> pieces) {
+        this.board = board;
+        this.kerf = kerf;
+        this.trim = trim;
+        this.pieces = pieces;
+    }
+
+    private record Piece(String name, double length) {}
+
+    /**
+     * Returns a list without pieces, kerf or trim.
+     *
+     * @param board the board
+     * @return the list
+     */
+    public static CuttingList from(Blank board) {
+        return new CuttingList(Objects.requireNonNull(board, "board"), 0, 0, List.of());
+    }
+
+    /**
+     * Returns a copy with the width of the saw cut.
+     *
+     * @param kerf 0 or more
+     * @return the list
+     */
+    public CuttingList kerf(Quantity<Length> kerf) {
+        return new CuttingList(board, HouseUnits.mmNotNegative(kerf, "saw kerf"), trim, pieces);
+    }
+
+    /**
+     * Returns a copy whose board is trimmed at its first end before anything is measured.
+     *
+     * @param length cut away, kerf included, 0 or more
+     * @return the list
+     */
+    public CuttingList trimmed(Quantity<Length> length) {
+        return new CuttingList(board, kerf, HouseUnits.mmNotNegative(length, "trim"), pieces);
+    }
+
+    /**
+     * Returns a copy with one more piece.
+     *
+     * @param name what it is
+     * @param length along the board, more than 0
+     * @return the list
+     */
+    public CuttingList piece(String name, Quantity<Length> length) {
+        return pieces(1, name, length);
+    }
+
+    /**
+     * Returns a copy with several more pieces alike.
+     *
+     * @param count 1 to 1,000
+     * @param name what they are
+     * @param length of each along the board, more than 0
+     * @return the list
+     */
+    public CuttingList pieces(int count, String name, Quantity<Length> length) {
+        if (count < 1 || count > MOST_PIECES) {
+            throw new IllegalArgumentException("count of pieces must be 1 to " + MOST_PIECES + ", but was " + count);
+        }
+        Piece piece = new Piece(Words.name(name, "a piece's name"), HouseUnits.mmPositive(length, name));
+        List<Piece> more = new ArrayList<>(pieces);
+        for (int i = 0; i < count; i++) {
+            more.add(piece);
+        }
+        return new CuttingList(board, kerf, trim, List.copyOf(more));
+    }
+
+    /**
+     * Says whether the board is long enough.
+     *
+     * @return true when every piece comes out of it
+     */
+    public boolean fits() {
+        return missingMm() == 0;
+    }
+
+    /**
+     * Returns how much longer the board would have to be.
+     *
+     * @return 0 when it is long enough
+     */
+    public Amount<Length> missing() {
+        return style().amount(missingMm());
+    }
+
+    /**
+     * Returns what is left of the board after the last cut.
+     *
+     * @return 0 when nothing is
+     */
+    public Amount<Length> leftOver() {
+        return style().amount(Math.max(0, board.lengthMm() - netMm() - kerf));
+    }
+
+    /**
+     * Returns where each piece begins, from the board's first end.
+     *
+     * @return one to a piece, in order
+     */
+    public List<Amount<Length>> starts() {
+        List<Amount<Length>> starts = new ArrayList<>();
+        double x = trim;
+        for (Piece piece : pieces) {
+            starts.add(style().amount(x));
+            x += piece.length() + kerf;
+        }
+        return List.copyOf(starts);
+    }
+
+    private double missingMm() {
+        double over = netMm() - board.lengthMm();
+        return over > HAIR ? over : 0;
+    }
+
+    /** Trim, pieces and the kerfs between them; the last cut is not needed when the board ends there. */
+    private double netMm() {
+        double sum = trim + Math.max(0, pieces.size() - 1) * kerf;
+        for (Piece piece : pieces) {
+            sum += piece.length();
+        }
+        return sum;
+    }
+
+    private LengthStyle style() {
+        return board.style();
+    }
+
+    @Override
+    public CuttingList in(LengthStyle other) {
+        return new CuttingList(board.in(other), kerf, trim, pieces);
+    }
+
+    /** True for the same pieces from an equal board. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CuttingList that
+                && board.equals(that.board)
+                && Double.compare(kerf, that.kerf) == 0
+                && Double.compare(trim, that.trim) == 0
+                && pieces.equals(that.pieces);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(board, kerf, trim, pieces);
+    }
+
+    /** Returns the pieces with their starts, ten at most, and what is left over. */
+    @Override
+    public String toString() {
+        Report report =
+                Report.titled("Cutting list: " + pieces.size() + (pieces.size() == 1 ? " piece from " : " pieces from ")
+                        + style().brief(board.lengthMm())
+                        + (fits() ? ", fits" : ", " + style().brief(missingMm()) + " too short"));
+        List<Amount<Length>> starts = starts();
+        for (int i = 0; i < Math.min(10, pieces.size()); i++) {
+            report.row(
+                    pieces.get(i).name(),
+                    style().text(pieces.get(i).length()) + " from "
+                            + style().text(starts.get(i).house()));
+        }
+        if (pieces.size() > 10) {
+            report.note("and " + (pieces.size() - 10) + " more");
+        }
+        return fits()
+                ? report.row("left over", style().text(leftOver().house())).toString()
+                : report.toString();
+    }
+}

@@ -1,0 +1,134 @@
+package org.neckgeom.solid;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The flats by which a back is carved from its squared blank at one station: one tangent flat to each side first, then
+ * one to each side of it, then round. Immutable.
+ *
+ * <p>A flat whose outward normal lies at phi from the side touches the curve {@code |y/a|^p + |z/b|^p = 1} along
+ * {@code y cos phi + z sin phi = h}, {@code h = ((a cos phi)^q + (b sin phi)^q)^(1/q)}, {@code 1/p + 1/q = 1}; where
+ * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
+ * finished back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
+ */
+public final class Facets implements SaysLengths<Facets> {
+
+    private static final double HALF_TURN = StrictMath.PI / 2;
+
+    private final SuperellipseArc arc;
+    private final double a;
+    private final double b;
+    private final double first;
+    private final LengthStyle style;
+
+    private Facets(SuperellipseArc arc, double a, double b, double first, LengthStyle style) {
+        this.arc = arc;
+        this.a = a;
+        this.b = b;
+        this.first = first;
+        this.style = style;
+    }
+
+    static Facets ofMm(SuperellipseArc arc, double a, double b, LengthStyle style) {
+        return new Facets(arc, a, b, StrictMath.atan2(a, b), style);
+    }
+
+    /**
+     * Returns the flats of one side of a design's back at a station.
+     *
+     * @param neck with scale, fingerboard and back told
+     * @param station from the nut, 0 or more
+     * @param onTreble true for the treble side; the same as the bass side unless the back is uneven
+     * @return the flats
+     */
+    public static Facets at(NeckDesign neck, Quantity<Length> station, boolean onTreble) {
+        HouseUnits.mmNotNegative(station, "station");
+        return BackShape.of(neck).at(station).facets(onTreble);
+    }
+
+    /**
+     * Returns a copy whose first flat has a slope of its own.
+     *
+     * @param slope from the plane of the glue face, between 5 and 85 deg
+     * @return the flats
+     */
+    public Facets firstAt(Quantity<Angle> slope) {
+        // The slope from the glue face and the normal's angle from the side add up to a right angle.
+        return new Facets(arc, a, b, HALF_TURN - HouseUnits.radBetween(slope, 5, 85, "first flat's slope"), style);
+    }
+
+    /**
+     * Returns the first flat, planed from back to side of the blank.
+     *
+     * @return the flat
+     */
+    public FacetLine first() {
+        return line(HALF_TURN, first, 0);
+    }
+
+    /**
+     * Returns the second set: the flat between back and first flat, and the one between first flat and side. Their
+     * normals halve the angles.
+     *
+     * @return two flats, the inner one first
+     */
+    public List<FacetLine> second() {
+        return List.of(line(HALF_TURN, (HALF_TURN + first) / 2, first), line(first, first / 2, 0));
+    }
+
+    private FacetLine line(double inner, double phi, double outer) {
+        return FacetLine.ofMm(HALF_TURN - phi, cross(inner, phi), cross(phi, outer), style);
+    }
+
+    /** Where the tangents of two normal directions cross. */
+    private double[] cross(double one, double other) {
+        double h1 = arc.support(one, a, b);
+        double h2 = arc.support(other, a, b);
+        double det = StrictMath.sin(one - other);
+        return new double[] {
+            (h2 * StrictMath.sin(one) - h1 * StrictMath.sin(other)) / det,
+            (h1 * StrictMath.cos(other) - h2 * StrictMath.cos(one)) / det
+        };
+    }
+
+    private double[] parts() {
+        return new double[] {arc.exponent(), a, b, first};
+    }
+
+    @Override
+    public Facets in(LengthStyle other) {
+        return new Facets(arc, a, b, first, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same section and first flat. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Facets that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the flats in the order they are planed. */
+    @Override
+    public String toString() {
+        return Report.titled("Flats on a back " + style.brief(2 * a) + " wide, " + style.brief(b) + " deep")
+                .row("first", first().row())
+                .row("then", second().get(0).row())
+                .row("and", second().get(1).row())
+                .note("depths below the glue face; the curve lies inside every flat")
+                .toString();
+    }
+}

@@ -1,0 +1,279 @@
+package org.neckgeom.solid;
+
+/**
+ * One quarter of the curve {@code (y/a)^p + (z/b)^p = 1}, and distances to it, on plain doubles.
+ *
+ * <p>The exponent is fixed for an instance, the half axes come with each question. Points of the unit curve are laid
+ * out once, so a question starts from the nearest of them without any power and ends with a few guarded Newton steps.
+ * The transcendental functions are those of StrictMath: the same bits on every machine.
+ */
+final class SuperellipseArc {
+
+    /** Greatest error of {@link #distance} relative to the larger half axis; the tests hold it to this. */
+    static final double ACCURACY = 1e-12;
+
+    /** Least exponent: below 1 the curve is hollow and no longer a neck. */
+    static final double LEAST_EXPONENT = 1;
+
+    /** Greatest exponent: at 20 the curve is a box with corners hardly round. */
+    static final double GREATEST_EXPONENT = 20;
+
+    private static final int POINTS = 41;
+    private static final int MIDDLE = POINTS / 2;
+    private static final int STEPS = 60;
+    private static final double NEAR = 1e-4;
+
+    private final double p;
+    private final double[] unitY = new double[POINTS];
+    private final double[] unitZ = new double[POINTS];
+
+    SuperellipseArc(double p) {
+        this.p = p;
+        for (int i = 0; i < POINTS; i++) {
+            double t = StrictMath.PI / 2 * i / (POINTS - 1);
+            unitY[i] = i == POINTS - 1 ? 0.0 : StrictMath.pow(StrictMath.cos(t), 2 / p);
+            unitZ[i] = StrictMath.pow(StrictMath.sin(t), 2 / p);
+        }
+    }
+
+    double exponent() {
+        return p;
+    }
+
+    /** Half-width of the curve at depth z: {@code a (1 - (z/b)^p)^(1/p)}, 0 below the curve. */
+    double halfWidthAt(double z, double a, double b) {
+        return z >= b ? 0.0 : a * root(1 - power(z / b));
+    }
+
+    /** Depth of the curve at distance y from its middle: {@code b (1 - (y/a)^p)^(1/p)}, 0 outside. */
+    double depthAt(double y, double a, double b) {
+        return y >= a ? 0.0 : b * root(1 - power(y / a));
+    }
+
+    /**
+     * Returns the signed distance from a point to this quarter: positive inside the curve, negative beyond it.
+     *
+     * @param u the point's distance from the middle plane, in the arc's own direction; negative on the other side
+     * @param v the point's depth, 0 or more
+     * @param a half-width, more than 0
+     * @param b depth, more than 0
+     * @return distance, in the unit of the arguments
+     */
+    double distance(double u, double v, double a, double b) {
+        double best = Double.POSITIVE_INFINITY;
+        double before = Double.POSITIVE_INFINITY;
+        double here = sample(0, u, v, a, b);
+        for (int i = 0; i < POINTS; i++) {
+            double after = i + 1 < POINTS ? sample(i + 1, u, v, a, b) : Double.POSITIVE_INFINITY;
+            if (here <= before && here <= after) {
+                double found = i >= MIDDLE
+                        ? signed(unitY, i, -1, vertex(before, here, after), u, v, a, b)
+                        : signed(unitZ, i, 1, vertex(before, here, after), v, u, b, a);
+                if (Math.abs(found) < Math.abs(best)) {
+                    best = found;
+                }
+            }
+            before = here;
+            here = after;
+        }
+        return best;
+    }
+
+    /** Where between two neighbours, -1 to 1, the parabola through three squared distances is least. */
+    private static double vertex(double before, double here, double after) {
+        double bend = before - 2 * here + after;
+        return bend > 0 && bend < Double.POSITIVE_INFINITY ? 0.5 * (before - after) / bend : 0;
+    }
+
+    /**
+     * Signed distance to the foot near a point of the grid, for the curve written as {@code y = a t, z(t)}. Newton on
+     * half the derivative of the squared distance, kept between the neighbours. The last step is not taken but reckoned
+     * in: {@code d^2 - g^2 / curvature} is right to its third power, and saves two powers.
+     */
+    private double signed(double[] unit, int i, int up, double share, double u, double v, double a, double b) {
+        int next = Math.max(0, Math.min(POINTS - 1, i + up));
+        int last = Math.max(0, Math.min(POINTS - 1, i - up));
+        double lo = unit[last];
+        double hi = unit[next];
+        double toward = up * share;
+        double t = unit[i] + (toward > 0 ? toward * (hi - unit[i]) : toward * (unit[i] - lo));
+        double squared = 0;
+        double inward = 1;
+        for (int step = 0; step < STEPS; step++) {
+            double s = power(t);
+            double rest = 1 - s;
+            double z = b * root(Math.max(rest, 0));
+            double dy = a * t - u;
+            double dz = z - v;
+            squared = dy * dy + dz * dz;
+            if (!(t > 0 && rest > 0)) {
+                inward = t > 0 ? dy : dz;
+                t = 0.5 * (lo + hi);
+                if (!(t > 0 && t < 1)) {
+                    break;
+                }
+                continue;
+            }
+            double slope = -z * s / (t * rest);
+            double g = a * dy + dz * slope;
+            inward = dz * a - dy * slope;
+            if (g < 0) {
+                lo = t;
+            } else {
+                hi = t;
+            }
+            double curvature = a * a + slope * slope + dz * slope * (p - 1) / (t * rest);
+            double change = -g / curvature;
+            boolean inBracket = t + change > lo && t + change < hi;
+            double taken = inBracket ? change : 0.5 * (lo + hi) - t;
+            // Close to the curve the squared distance has no digits to spare: go on to the end there.
+            double near = squared > NEAR * a * b ? 1e-5 * t : 1e-11 * (t + 1e-6);
+            if (Math.abs(taken) <= near) {
+                squared -= inBracket ? g * g / curvature : 0;
+                break;
+            }
+            t += taken;
+        }
+        return Math.copySign(StrictMath.sqrt(Math.max(squared, 0)), inward);
+    }
+
+    /**
+     * Returns the direction of the outward normal at the nearest point of the curve, in radians: 0 sideways,
+     * pi/2 straight down.
+     */
+    double normalAt(double u, double v, double a, double b) {
+        double parameter = nearest(u, v, a, b);
+        double dy = yOf(parameter, a) - u;
+        double dz = zOf(parameter, b) - v;
+        double length = StrictMath.hypot(dy, dz);
+        if (!(length > 1e-9 * (a + b))) {
+            // The point lies on the curve: take the normal from the gradient.
+            double y = yOf(parameter, 1);
+            double z = zOf(parameter, 1);
+            return StrictMath.atan2(StrictMath.pow(z, p - 1) / b, StrictMath.pow(y, p - 1) / a);
+        }
+        return inside(u, v, a, b) ? StrictMath.atan2(dz, dy) : StrictMath.atan2(-dz, -dy);
+    }
+
+    /**
+     * Returns the support of the curve: how far out its tangent with normal direction phi lies from the middle of the
+     * glue face. {@code ((a cos phi)^q + (b sin phi)^q)^(1/q)} with {@code 1/p + 1/q = 1}.
+     */
+    double support(double phi, double a, double b) {
+        double side = a * Math.abs(StrictMath.cos(phi));
+        double down = b * StrictMath.sin(phi);
+        double larger = Math.max(side, down);
+        if (p == 1) {
+            return larger;
+        }
+        double q = p / (p - 1);
+        return larger * StrictMath.pow(StrictMath.pow(side / larger, q) + StrictMath.pow(down / larger, q), 1 / q);
+    }
+
+    boolean inside(double u, double v, double a, double b) {
+        double y = Math.max(u, 0) / a;
+        double z = v / b;
+        return y < 1 && z < 1 && power(y) + power(z) < 1;
+    }
+
+    // The parameter is t in [0, 1] for y = a t (lower half of the arc) and 2 - t in (1, 2] for z = b t (side half), so
+    // that the curve is smooth in the parameter where it is used.
+    private double nearest(double u, double v, double a, double b) {
+        double best = Double.POSITIVE_INFINITY;
+        double bestParameter = 0;
+        double before = Double.POSITIVE_INFINITY;
+        double here = sample(0, u, v, a, b);
+        for (int i = 0; i < POINTS; i++) {
+            double after = i + 1 < POINTS ? sample(i + 1, u, v, a, b) : Double.POSITIVE_INFINITY;
+            if (here <= before && here <= after) {
+                double parameter = refine(i, u, v, a, b);
+                double found = squared(parameter, u, v, a, b);
+                if (found > here) {
+                    found = here;
+                    parameter = i >= MIDDLE ? unitY[i] : 2 - unitZ[i];
+                }
+                if (found < best) {
+                    best = found;
+                    bestParameter = parameter;
+                }
+            }
+            before = here;
+            here = after;
+        }
+        return bestParameter;
+    }
+
+    private double sample(int i, double u, double v, double a, double b) {
+        double dy = a * unitY[i] - u;
+        double dz = b * unitZ[i] - v;
+        return dy * dy + dz * dz;
+    }
+
+    private double refine(int i, double u, double v, double a, double b) {
+        int first = Math.max(i - 1, 0);
+        int last = Math.min(i + 1, POINTS - 1);
+        return i >= MIDDLE
+                ? foot(unitY[last], unitY[first], unitY[i], u, v, a, b)
+                : 2 - foot(unitZ[first], unitZ[last], unitZ[i], v, u, b, a);
+    }
+
+    /** Root of half the derivative of the squared distance, for the curve written as {@code z(t), y = a t}. */
+    private double foot(double from, double to, double start, double u, double v, double a, double b) {
+        double lo = from;
+        double hi = to;
+        double t = start;
+        for (int step = 0; step < STEPS; step++) {
+            double s = power(t);
+            double rest = 1 - s;
+            if (!(t > 0 && rest > 0)) {
+                t = 0.5 * (lo + hi);
+                if (!(t > 0 && t < 1)) {
+                    return t;
+                }
+                continue;
+            }
+            double z = b * root(rest);
+            double slope = -z * s / (t * rest);
+            double bend = slope * (p - 1) / (t * rest);
+            double g = a * (a * t - u) + (z - v) * slope;
+            if (g < 0) {
+                lo = t;
+            } else {
+                hi = t;
+            }
+            double curvature = a * a + slope * slope + (z - v) * bend;
+            double next = t - g / curvature;
+            if (!(next > lo && next < hi)) {
+                next = 0.5 * (lo + hi);
+            }
+            // The distance is flat at its minimum: 1e-9 in t is 1e-18 in the squared distance.
+            if (Math.abs(next - t) <= 1e-9 * (t + 1e-6)) {
+                return next;
+            }
+            t = next;
+        }
+        return t;
+    }
+
+    private double squared(double parameter, double u, double v, double a, double b) {
+        double dy = yOf(parameter, a) - u;
+        double dz = zOf(parameter, b) - v;
+        return dy * dy + dz * dz;
+    }
+
+    private double yOf(double parameter, double a) {
+        return parameter <= 1 ? a * parameter : a * root(1 - power(2 - parameter));
+    }
+
+    private double zOf(double parameter, double b) {
+        return parameter <= 1 ? b * root(1 - power(parameter)) : b * (2 - parameter);
+    }
+
+    private double power(double x) {
+        return p == 2 ? x * x : p == 1 ? x : StrictMath.pow(x, p);
+    }
+
+    private double root(double x) {
+        return p == 2 ? StrictMath.sqrt(x) : p == 1 ? x : StrictMath.pow(x, 1 / p);
+    }
+}

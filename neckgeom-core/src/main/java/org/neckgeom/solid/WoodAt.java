@@ -1,0 +1,148 @@
+package org.neckgeom.solid;
+
+import java.util.Arrays;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The wood left under the channel at one station, such as {@code 5.098 mm at 31.4 mm from the nut}. Immutable.
+ *
+ * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It
+ * is negative, by how much the channel has come through, where there is no wood left.
+ */
+public final class WoodAt implements SaysLengths<WoodAt> {
+
+    /** Nearer the nut than this no rule can tell. */
+    private static final double AT_THE_NUT_MM = 1e-5;
+
+    private final double station;
+    private final double wood;
+    private final double straightDown;
+    private final double lean;
+    private final LengthStyle style;
+
+    private WoodAt(double station, double wood, double straightDown, double lean, LengthStyle style) {
+        this.station = station + 0.0;
+        this.wood = wood + 0.0;
+        this.straightDown = straightDown + 0.0;
+        this.lean = lean;
+        this.style = style;
+    }
+
+    /**
+     * Returns the wood left at a station as it was measured or reckoned elsewhere, thinnest straight down.
+     *
+     * @param station from the nut
+     * @param wood least distance from channel to back, negative where the channel is through
+     * @return the wood left there
+     */
+    public static WoodAt of(Quantity<Length> station, Quantity<Length> wood) {
+        double mm = HouseUnits.mm(wood, "wood left");
+        return new WoodAt(HouseUnits.mm(station, "station"), mm, mm, StrictMath.PI / 2, LengthStyle.of(station));
+    }
+
+    static WoodAt ofMm(double station, double wood, double straightDown, double leanRad, LengthStyle style) {
+        return new WoodAt(station, wood, straightDown, leanRad, style);
+    }
+
+    /**
+     * Returns the station.
+     *
+     * @return x from the nut, positive toward the body
+     */
+    public Amount<Length> station() {
+        return style.amount(station);
+    }
+
+    /**
+     * Returns the station in mm.
+     *
+     * @return x in mm
+     */
+    public double stationMm() {
+        return station;
+    }
+
+    /**
+     * Returns the wood left.
+     *
+     * @return the least distance, negative where the channel is through
+     */
+    public Amount<Length> wood() {
+        return style.amount(wood);
+    }
+
+    /**
+     * Returns the wood left in mm.
+     *
+     * @return mm
+     */
+    public double woodMm() {
+        return wood;
+    }
+
+    /**
+     * Returns the wood straight under the middle of the channel's floor, what a depth gauge would show: never less than
+     * {@link #wood}.
+     *
+     * @return the distance along z
+     */
+    public Amount<Length> straightDown() {
+        return style.amount(straightDown);
+    }
+
+    /**
+     * Says whether the thinnest place lies on the treble side of straight down from its corner; it is on the bass side
+     * otherwise, and on both alike for a centred channel under an even back.
+     *
+     * @return true for the treble side
+     */
+    public boolean isTowardTreble() {
+        return lean < Math.PI / 2;
+    }
+
+    private double[] parts() {
+        return new double[] {station, wood, straightDown, lean};
+    }
+
+    @Override
+    public WoodAt in(LengthStyle other) {
+        return new WoodAt(station, wood, straightDown, lean, Objects.requireNonNull(other, "style"));
+    }
+
+    /** True for the same figures. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof WoodAt that && Arrays.equals(parts(), that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(parts());
+    }
+
+    /** Returns the wood and its station. */
+    @Override
+    public String toString() {
+        String where = Math.abs(station) < AT_THE_NUT_MM
+                ? "at the nut"
+                : "at "
+                        + Numbers.fixed(
+                                style.unit().fromHouse(Math.abs(station)), style == LengthStyle.MILLIMETRES ? 1 : 2)
+                        + " " + style.unit().symbol() + (station < 0 ? " into the head" : " from the nut");
+        if (!(wood > 0)) {
+            return Report.titled("Wood left: none, the channel is through by " + style.text(-wood) + " " + where)
+                    .toString();
+        }
+        return Report.titled("Wood left: " + style.text(wood) + " " + where)
+                .row("straight down", style.text(straightDown))
+                .toString();
+    }
+}

@@ -1,0 +1,340 @@
+package org.neckgeom.solid;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
+import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+import org.neckgeom.kernel.SpreadLaw;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The wood left between the rod's channel and the back of the neck, along the whole channel. Immutable.
+ *
+ * <p>At each station the section of the wood is {@code |y/a|^p + |z/b|^p = 1} below the glue face, a the half-width, b
+ * the depth there; the wood left is the least distance from the channel's floor and its two corners to that curve, in
+ * the plane of the section. Exact for the section, as the distance over a flat floor is least at a corner. Taper is
+ * slight enough that the distance in space is the same to a hundredth of a millimetre.
+ *
+ * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile,
+ * and what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
+ */
+public final class WoodLeft implements SaysLengths<WoodLeft> {
+
+    private final Channel channel;
+    private final BackShape back;
+    private final double offset;
+    private final double skew;
+    private final double rounding;
+
+    private WoodLeft(Channel channel, BackShape back, double offset, double skew, double rounding) {
+        this.channel = Objects.requireNonNull(channel, "channel");
+        this.back = Objects.requireNonNull(back, "back");
+        this.offset = offset;
+        this.skew = skew;
+        this.rounding = rounding;
+    }
+
+    /**
+     * Returns the question for a whole design.
+     *
+     * @param neck with scale, fingerboard, back and rod told; its head is used when told
+     * @return the wood left under its channel, the channel in the middle
+     * @throws IllegalArgumentException if a part that is needed has not been told
+     */
+    public static WoodLeft under(NeckDesign neck) {
+        Channel channel = Objects.requireNonNull(neck, "neck")
+                .channel()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"" + neck.name() + "\" needs its rod for the wood left, but has none: add .rod(...)"));
+        return under(channel, BackShape.of(neck));
+    }
+
+    /**
+     * Returns the question for a channel and a back with its transitions.
+     *
+     * @param channel the channel
+     * @param back the back
+     * @return the wood left, the channel in the middle
+     */
+    public static WoodLeft under(Channel channel, BackShape back) {
+        return new WoodLeft(channel, back, 0, 0, 0);
+    }
+
+    /**
+     * Returns the question for a channel and a back without a whole design.
+     *
+     * @param channel the channel
+     * @param back the back
+     * @param scale the scale the back's frets belong to
+     * @param halfWidthMm half the neck's width in mm at a station in mm from the nut, more than 0 along the channel
+     * @return the wood left, the channel in the middle
+     */
+    public static WoodLeft under(Channel channel, BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
+        return under(channel, BackShape.of(back, scale, halfWidthMm));
+    }
+
+    /**
+     * Returns a copy with the channel off the middle.
+     *
+     * @param atHeadEnd offset of the channel at its head end, positive toward the treble side
+     * @return the same neck
+     */
+    public WoodLeft offCentre(Quantity<Length> atHeadEnd) {
+        return new WoodLeft(channel, back, HouseUnits.mm(atHeadEnd, "channel offset"), skew, rounding);
+    }
+
+    /**
+     * Returns a copy with the channel askew, turned about its head end.
+     *
+     * @param angle to the centreline, under 10 deg either way; positive when it runs to the treble side toward the body
+     * @return the same neck
+     */
+    public WoodLeft skewed(Quantity<Angle> angle) {
+        return new WoodLeft(channel, back, offset, HouseUnits.radBetween(angle, -10, 10, "channel skew"), rounding);
+    }
+
+    /**
+     * Returns a copy whose channel has a floor with rounded corners, as a ball-nosed cutter leaves it; the pocket's
+     * stay square. The wood left is then the distance from a rounding's centre less its radius.
+     *
+     * @param radius 0 for square corners, up to half the channel's width and its depth
+     * @return the same neck
+     */
+    public WoodLeft roundedFloor(Quantity<Length> radius) {
+        double r = HouseUnits.mmNotNegative(radius, "floor's rounding");
+        double most =
+                Math.min(channel.widthMm() / 2, Math.min(channel.depthMm(), channel.depthMm() + channel.archMm()));
+        if (!(r <= most)) {
+            throw HouseUnits.refused("floor's rounding", "no more than " + style().brief(most), radius);
+        }
+        return new WoodLeft(channel, back, offset, skew, r);
+    }
+
+    /**
+     * Returns a copy with a volute, see {@link BackShape#volute}.
+     *
+     * @param extra depth at the nut, 0 or more
+     * @param length from the nut to where it has run out, more than 0
+     * @return the same neck
+     */
+    public WoodLeft volute(Quantity<Length> extra, Quantity<Length> length) {
+        return new WoodLeft(channel, back.volute(extra, length), offset, skew, rounding);
+    }
+
+    /**
+     * Returns a copy whose back turns down into the heel, see {@link BackShape#heelFrom}.
+     *
+     * @param start station from which the wood gets deeper, from the nut
+     * @param radius of the turn, more than 0
+     * @return the same neck
+     */
+    public WoodLeft heelFrom(Quantity<Length> start, Quantity<Length> radius) {
+        return new WoodLeft(channel, back.heelFrom(start, radius), offset, skew, rounding);
+    }
+
+    /**
+     * Returns the channel.
+     *
+     * @return the channel, as it would lie in the middle
+     */
+    public Channel channel() {
+        return channel;
+    }
+
+    /**
+     * Returns the back.
+     *
+     * @return the back with its volute and its turn into the heel
+     */
+    public BackShape back() {
+        return back;
+    }
+
+    /**
+     * Returns the thinnest place along the channel and its pocket, between stations too.
+     *
+     * @return where and how much
+     */
+    public WoodAt least() {
+        return atMm(leastStation(0, 0));
+    }
+
+    /**
+     * Returns the wood left at a station.
+     *
+     * @param station from the nut, within the channel
+     * @return where and how much
+     */
+    public WoodAt at(Quantity<Length> station) {
+        double x = HouseUnits.mm(station, "station");
+        if (!(x >= channel.startMm() && x <= channel.endMm())) {
+            throw HouseUnits.refused(
+                    "station",
+                    "within the channel, from " + style().brief(channel.startMm()) + " to "
+                            + style().brief(channel.endMm()),
+                    station);
+        }
+        return atMm(x);
+    }
+
+    /**
+     * Returns the wood left in mm at evenly spread stations, both ends of the channel among them.
+     *
+     * @param stations 2 to 100,000
+     * @return a fresh array, from the head end on
+     */
+    public double[] alongMm(int stations) {
+        double[] wood = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
+        for (int i = 0; i < stations; i++) {
+            wood[i] = woodMm(wood[i], 0, 0);
+        }
+        return wood;
+    }
+
+    /**
+     * Returns the wood left at evenly spread stations, both ends of the channel among them.
+     *
+     * @param stations 2 to 100,000
+     * @return from the head end on
+     */
+    public List<WoodAt> along(int stations) {
+        double[] x = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
+        return Arrays.stream(x).mapToObj(this::atMm).toList();
+    }
+
+    /**
+     * Returns the chance that less wood is left at the thinnest place than a limit, when one spread says how far the
+     * wood left there may be off. Exact for that spread.
+     *
+     * @param limit 0 or more
+     * @param spread of the wood left, positive more wood
+     * @return the chance
+     */
+    public WoodChance chanceBelow(Quantity<Length> limit, Spread<Length> spread) {
+        double least = HouseUnits.mmNotNegative(limit, "limit");
+        WoodAt thinnest = least();
+        SpreadLaw law = new SpreadLaw(Objects.requireNonNull(spread, "spread"));
+        return WoodChance.of(law.below(least - thinnest.woodMm()), least, thinnest, style());
+    }
+
+    /**
+     * Returns the chance that less wood is left anywhere than a limit, when depth, offset and carving each have a
+     * spread. The real distance is taken at each pair of errors, not its slope: a centred channel loses wood whichever
+     * way it wanders. Estimate: integrated at the stations thinnest as designed and at the ends of the spreads, to
+     * about 1e-3 of the chance.
+     *
+     * @param limit 0 or more
+     * @param spreads of depth, offset and carving
+     * @return the chance
+     */
+    public WoodChance chanceBelow(Quantity<Length> limit, WoodSpreads spreads) {
+        double least = HouseUnits.mmNotNegative(limit, "limit");
+        SpreadLaw depth = Objects.requireNonNull(spreads, "spreads").depthLaw();
+        SpreadLaw aside = spreads.offsetLaw();
+        double[] stations = {
+            leastStation(0, 0),
+            leastStation(depth.mean(), aside.lowest()),
+            leastStation(depth.mean(), aside.highest()),
+            leastStation(depth.highest(), aside.mean())
+        };
+        double[] worst = Arrays.stream(stations).sorted().distinct().toArray();
+        double chance = WoodOdds.below(
+                least,
+                (d, e) -> {
+                    double thinnest = Double.POSITIVE_INFINITY;
+                    for (double x : worst) {
+                        thinnest = Math.min(thinnest, woodMm(x, d, e));
+                    }
+                    return thinnest;
+                },
+                depth,
+                aside,
+                spreads.carvingLaw());
+        return WoodChance.of(chance, least, least(), style());
+    }
+
+    /** Wood at a station with the channel deeper by d and shifted by e. */
+    double woodMm(double x, double d, double e) {
+        return back.sectionMm(x)
+                .woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
+    }
+
+    private double leastStation(double d, double e) {
+        double[] jumps = channel.hasPocket()
+                ? new double[] {channel.pocketStartMm(), channel.pocketStartMm() + channel.pocketLengthMm(), 0}
+                : new double[] {0};
+        double[] stations = WoodScan.stations(channel.startMm(), channel.endMm(), jumps);
+        return WoodScan.least(x -> woodMm(x, d, e), stations);
+    }
+
+    private WoodAt atMm(double x) {
+        BackSection section = back.sectionMm(x);
+        double middle = middle(x);
+        double width = channel.widthAtMm(x);
+        double floor = channel.depthAtMm(x);
+        double r = roundingAt(x);
+        double reach = section.thinnestOnTreble(middle, width, floor, r) ? width / 2 - r : r - width / 2;
+        return WoodAt.ofMm(
+                x,
+                section.woodUnder(middle, width, floor, r),
+                section.depthAt(middle) - floor,
+                section.thinnestToward(middle + reach, floor - r),
+                style());
+    }
+
+    private double middle(double x) {
+        return offset + (x - channel.startMm()) * StrictMath.tan(skew);
+    }
+
+    /** The pocket is cut with another tool: where it is the wider one, its corners are square. */
+    private double roundingAt(double x) {
+        boolean inPocket = channel.hasPocket() && channel.widthAtMm(x) > channel.widthMm()
+                || channel.depthAtMm(x) > channel.floorDepthAtMm(x);
+        return inPocket ? 0 : rounding;
+    }
+
+    private LengthStyle style() {
+        return back.style();
+    }
+
+    @Override
+    public WoodLeft in(LengthStyle other) {
+        return new WoodLeft(channel.in(other), back.in(other), offset, skew, rounding);
+    }
+
+    /** True for the same channel under an equal back, off centre alike. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof WoodLeft that
+                && channel.equals(that.channel)
+                && back.equals(that.back)
+                && Double.compare(offset, that.offset) == 0
+                && Double.compare(skew, that.skew) == 0
+                && Double.compare(rounding, that.rounding) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(channel, back, offset, skew, rounding);
+    }
+
+    /** Returns the thinnest place and the channel it is under, or why there is none. */
+    @Override
+    public String toString() {
+        try {
+            return least() + "\n  under " + channel.in(style());
+        } catch (ArithmeticException noSection) {
+            return "Wood left: none, " + noSection.getMessage();
+        }
+    }
+}

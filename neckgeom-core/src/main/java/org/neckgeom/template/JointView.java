@@ -1,0 +1,149 @@
+package org.neckgeom.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Heel;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.TenonBolts;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.template.Mark.Arc;
+import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Words;
+import org.neckgeom.units.Amount;
+
+/** The heel's joint at full size: a dovetail seen on the glue face and from its end, a tenon from the side. */
+final class JointView {
+
+    private static final double SMALL = 3;
+    private static final double BETWEEN = 24;
+    private static final double BEYOND = 6;
+    private static final double CROSS = 3;
+    private static final int ARCS_IN_CIRCLE = 3;
+
+    private final NeckShape shape;
+    private final Shown shown;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private JointView(NeckShape shape) {
+        this.shape = shape;
+        this.shown = new Shown(shape.design().style());
+    }
+
+    /** True for a tenon, and for a dovetail whose size was told. */
+    static boolean canBeDrawn(NeckDetails details) {
+        return details.tenon().isPresent()
+                || details.dovetail().filter(DovetailSeat::hasSize).isPresent();
+    }
+
+    static List<Mark> of(NeckShape shape) {
+        NeckDetails details = shape.details();
+        if (!canBeDrawn(details)) {
+            throw new IllegalArgumentException("\"" + shape.design().name()
+                    + "\" must have its tenon or its dovetail's size told for this, but has none");
+        }
+        JointView view = new JointView(shape);
+        details.tenon().ifPresent(view::tenon);
+        details.dovetail().filter(DovetailSeat::hasSize).ifPresent(view::dovetail);
+        return view.marks;
+    }
+
+    /** On the left from the glue face, the neck coming from the left; on the right from the body, its glue face up. */
+    private void dovetail(DovetailSeat seat) {
+        double length = seat.lengthMm();
+        double end = seat.endMm() / 2;
+        double shoulder = seat.shoulderMm() / 2;
+        double in = seat.closesInMm();
+        double cheek = cheek(end);
+        line(Layer.OUTLINE, 0, -cheek, 0, cheek);
+        fromAbove(Layer.OUTLINE, length, end, shoulder);
+        fromAbove(Layer.ENVELOPE, length, end - in, shoulder - in);
+        line(Layer.CENTRE, -BEYOND, 0, length + BEYOND, 0);
+        words(length / 2, cheek + 2, "on the glue face; dashed at the lower end");
+        words(length / 2, -cheek - SMALL - 2, "dovetail " + shown.length(length) + " long");
+
+        double middle = length + BETWEEN + 2 * cheek;
+        double low = -seat.heightMm() + cheek;
+        line(Layer.OUTLINE, middle - cheek, cheek, middle + cheek, cheek);
+        fromTheEnd(Layer.OUTLINE, middle, end, end - in, low, cheek);
+        fromTheEnd(Layer.ENVELOPE, middle, shoulder, shoulder - in, low, cheek);
+        line(Layer.CENTRE, middle, cheek + BEYOND, middle, low - BEYOND);
+        words(middle, cheek + BEYOND + 2, "from its end; dashed at the shoulder");
+        words(
+                middle,
+                low - BEYOND - SMALL - 2,
+                shown.length(2 * end) + " at the glue face, " + shown.length(2 * (end - in)) + " wide "
+                        + shown.length(seat.heightMm()) + " below it");
+    }
+
+    private void fromAbove(Layer layer, double length, double end, double shoulder) {
+        marks.add(new Run(
+                layer,
+                List.of(
+                        new Point(0, shoulder),
+                        new Point(length, end),
+                        new Point(length, -end),
+                        new Point(0, -shoulder))));
+    }
+
+    private void fromTheEnd(Layer layer, double middle, double top, double bottom, double low, double high) {
+        marks.add(new Run(
+                layer,
+                List.of(
+                        new Point(middle - top, high),
+                        new Point(middle - bottom, low),
+                        new Point(middle + bottom, low),
+                        new Point(middle + top, high))));
+    }
+
+    /** Half the heel's width at its top, and never less than the joint's own. */
+    private double cheek(double own) {
+        Optional<Heel> heel = shape.design().heel();
+        return Math.max(own, heel.map(Heel::widthMm).orElse(0.0) / 2);
+    }
+
+    /** Seen from the treble side, the shoulder on the left and the glue face up. */
+    private void tenon(TenonBolts tenon) {
+        double length = tenon.length().house();
+        double height = tenon.height().house();
+        double heel = Math.max(height, shape.design().heel().map(Heel::heightMm).orElse(0.0));
+        line(Layer.OUTLINE, 0, 0, 0, -heel);
+        marks.add(new Run(
+                Layer.OUTLINE,
+                List.of(new Point(0, 0), new Point(length, 0), new Point(length, -height), new Point(0, -height))));
+        double across = tenon.centreFromShoulder().house();
+        for (Amount<?> depth : tenon.depths()) {
+            hole(new Point(across, -depth.house()), tenon.holeDiameter().house() / 2);
+            marks.add(new Words(
+                    new Point(length + 3, -depth.house() - SMALL / 2),
+                    SMALL,
+                    false,
+                    shown.length(depth.house()) + " below the glue face"));
+        }
+        marks.add(new Words(
+                new Point(0, -heel - SMALL - 3),
+                SMALL,
+                false,
+                "tenon " + shown.length(length) + " long, shoulder on the left"));
+    }
+
+    private void hole(Point centre, double radius) {
+        for (int i = 0; i < ARCS_IN_CIRCLE; i++) {
+            double from = i * 2 * StrictMath.PI / ARCS_IN_CIRCLE;
+            marks.add(new Arc(Layer.OUTLINE, centre, radius, from, from + 2 * StrictMath.PI / ARCS_IN_CIRCLE));
+        }
+        line(Layer.CENTRE, centre.u() - radius - CROSS, centre.v(), centre.u() + radius + CROSS, centre.v());
+        line(Layer.CENTRE, centre.u(), centre.v() - radius - CROSS, centre.u(), centre.v() + radius + CROSS);
+    }
+
+    private void line(Layer layer, double u1, double v1, double u2, double v2) {
+        marks.add(Run.line(layer, u1, v1, u2, v2));
+    }
+
+    private void words(double u, double v, String text) {
+        marks.add(new Words(new Point(u, v), SMALL, true, text));
+    }
+}

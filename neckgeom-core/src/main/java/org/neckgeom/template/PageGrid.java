@@ -1,0 +1,123 @@
+package org.neckgeom.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.template.Mark.Run;
+
+/**
+ * A part's sheet cut into windows of paper that overlap, rows lettered downwards, columns numbered across. Windows with
+ * nothing in them are left out. Crosses lie on the sheet, so that two pages show the same cross.
+ */
+final class PageGrid {
+
+    /** How far neighbouring pages show the same. */
+    static final double OVERLAP = 10;
+
+    /** Of the sheet's own white edge, which a page has too. */
+    private static final double TRIM = 9;
+
+    private static final double CROSS = 4;
+
+    /** A page's place: its name, and its window's left and upper edge on the sheet, v downwards. */
+    record Tile(String name, double u, double v) {}
+
+    private final Template.Laid sheet;
+    private final double across;
+    private final double down;
+    private final List<Tile> tiles;
+
+    PageGrid(Template.Laid sheet, Paper paper) {
+        this.sheet = sheet;
+        this.across = TemplatePage.windowAcross(paper);
+        this.down = TemplatePage.windowDown(paper);
+        this.tiles = tiles();
+    }
+
+    List<Tile> list() {
+        return tiles;
+    }
+
+    Template.Laid sheet() {
+        return sheet;
+    }
+
+    /** Marks of the sheet and its crosses that a page shows, and the edge of its window. */
+    List<Mark> on(Tile tile) {
+        List<Mark> marks = new ArrayList<>(sheet.marks());
+        marks.addAll(crosses());
+        List<Mark> here =
+                new ArrayList<>(marks.stream().filter(mark -> isOn(mark, tile)).toList());
+        here.add(frame(tile));
+        return here;
+    }
+
+    /** The edge of a page's window on the sheet. */
+    Run frame(Tile tile) {
+        double top = sheet.height() - tile.v();
+        return new Run(
+                Layer.CENTRE,
+                List.of(
+                        new Point(tile.u(), top),
+                        new Point(tile.u() + across, top),
+                        new Point(tile.u() + across, top - down),
+                        new Point(tile.u(), top - down),
+                        new Point(tile.u(), top)));
+    }
+
+    /** The lower edge of a page's window on the sheet, v upwards. */
+    double bottom(Tile tile) {
+        return sheet.height() - tile.v() - down;
+    }
+
+    private int columns() {
+        return (int) Math.max(1, Math.ceil((sheet.width() - 2 * TRIM - OVERLAP) / (across - OVERLAP)));
+    }
+
+    private int rows() {
+        return (int) Math.max(1, Math.ceil((sheet.height() - 2 * TRIM - OVERLAP) / (down - OVERLAP)));
+    }
+
+    private List<Tile> tiles() {
+        List<Tile> all = new ArrayList<>();
+        for (int row = 0; row < rows(); row++) {
+            for (int column = 0; column < columns(); column++) {
+                String name = (char) ('A' + row) + String.valueOf(column + 1);
+                Tile tile = new Tile(name, TRIM + column * (across - OVERLAP), TRIM + row * (down - OVERLAP));
+                if (sheet.marks().stream().anyMatch(mark -> isOn(mark, tile))) {
+                    all.add(tile);
+                }
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /** Crosses at the middle of every overlap, where four pages meet or two. */
+    private List<Mark> crosses() {
+        List<Mark> crosses = new ArrayList<>();
+        for (int row = 0; row <= rows(); row++) {
+            for (int column = 0; column <= columns(); column++) {
+                double u = TRIM + column * (across - OVERLAP) + OVERLAP / 2;
+                double v = sheet.height() - (TRIM + row * (down - OVERLAP) + OVERLAP / 2);
+                crosses.add(Run.line(Layer.CHECK, u - CROSS, v, u + CROSS, v));
+                crosses.add(Run.line(Layer.CHECK, u, v - CROSS, u, v + CROSS));
+            }
+        }
+        return crosses;
+    }
+
+    /** Whether a mark's box meets a page's window; an arc's box is that of its ends and middle. */
+    private boolean isOn(Mark mark, Tile tile) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (Point p : mark.reach()) {
+            least = Math.min(least, p.u());
+            most = Math.max(most, p.u());
+            top = Math.min(top, sheet.height() - p.v());
+            bottom = Math.max(bottom, sheet.height() - p.v());
+        }
+        return most >= tile.u() && least <= tile.u() + across && bottom >= tile.v() && top <= tile.v() + down;
+    }
+}

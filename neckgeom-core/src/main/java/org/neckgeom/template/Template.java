@@ -1,0 +1,316 @@
+package org.neckgeom.template;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.PaperSet;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Settled;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Words;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+
+/**
+ * The neck at full size, to lay on the wood: plan, side, sections, head and the heel's joint, each with a bar of 100 mm and one of 4 in to
+ * measure the print by. Immutable.
+ *
+ * <p>Straight lines and arcs are exact to 1e-4 mm; the curves of the sections are chords that leave the curve by less than
+ * 0.005 mm. Strings, posts and the head's outline are drawn where they have
+ * been told; a head without outline is the room for the maker's own.
+ */
+public final class Template implements SaysLengths<Template> {
+
+    static final double METRIC_BAR_MM = 100;
+    static final double INCH_BAR_MM = 4 * 25.4;
+
+    private static final double MARGIN = 12;
+    private static final double UPRIGHT_BAR_COLUMN = 18;
+    private static final double BETWEEN = 14;
+    private static final double BAR_GAP = 12;
+    private static final double BARS_HEIGHT = 22;
+    private static final double TITLE_SIZE = 5;
+
+    private final NeckDesign design;
+    private final Settled settled;
+    private final @Nullable ScarfJoint joint;
+    private final double heelFace;
+    private final List<TemplatePart> parts;
+    private final String mark;
+
+    private Template(
+            NeckDesign design,
+            Settled settled,
+            @Nullable ScarfJoint joint,
+            double heelFace,
+            List<TemplatePart> parts,
+            String mark) {
+        this.design = design;
+        this.settled = settled;
+        this.joint = joint;
+        this.heelFace = heelFace;
+        this.parts = List.copyOf(parts);
+        this.mark = mark;
+    }
+
+    /**
+     * Returns the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
+     * angle of its neck set.
+     *
+     * @param plan the plan
+     * @return all parts the neck has
+     */
+    public static Template of(NeckPlan plan) {
+        double face = Objects.requireNonNull(plan, "plan")
+                .neckSet()
+                .map(set -> set.heelFace().angle().house())
+                .orElse(StrictMath.PI / 2);
+        Settled settled = Settled.of(plan);
+        return new Template(
+                plan.design(),
+                settled,
+                plan.scarf().orElse(null),
+                face,
+                partsOf(plan.design(), settled.details()),
+                PlanData.of(plan).mark());
+    }
+
+    /**
+     * Returns the templates of a design, without scarf line, its heel face square to the glue face.
+     *
+     * @param design the neck; it must have its scale, fingerboard and back told
+     * @return all parts the neck has
+     */
+    public static Template of(NeckDesign design) {
+        return new Template(
+                design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, NeckDetails.none()), "");
+    }
+
+    private static List<TemplatePart> partsOf(NeckDesign design, NeckDetails details) {
+        Objects.requireNonNull(design, "design").fingerboard();
+        design.back();
+        design.scale();
+        List<TemplatePart> parts =
+                new ArrayList<>(List.of(TemplatePart.PLAN, TemplatePart.SIDE, TemplatePart.SECTIONS));
+        if (design.head().isPresent()) {
+            parts.add(TemplatePart.HEAD);
+        }
+        if (JointView.canBeDrawn(details)) {
+            parts.add(TemplatePart.JOINT);
+        }
+        return parts;
+    }
+
+    /**
+     * Returns these templates with some parts only, in the order given.
+     *
+     * @param wanted one or more
+     * @return the templates
+     * @throws IllegalArgumentException if there is none, or a head or joint is wanted of a neck that has none told
+     */
+    public Template only(TemplatePart... wanted) {
+        if (Objects.requireNonNull(wanted, "wanted").length == 0) {
+            throw new IllegalArgumentException("parts of a template must be 1 or more, but there were none");
+        }
+        for (TemplatePart part : wanted) {
+            Objects.requireNonNull(part, "part");
+        }
+        Template some = new Template(design, settled, joint, heelFace, List.of(wanted), mark);
+        some.sheet();
+        return some;
+    }
+
+    /**
+     * Returns the parts drawn.
+     *
+     * @return one or more
+     */
+    public List<TemplatePart> parts() {
+        return parts;
+    }
+
+    /**
+     * Returns the templates as a drawing of its own size in millimetres, for printing at 100 %.
+     *
+     * @return SVG 1.1 in UTF-8, ending in a line feed
+     */
+    public String toSvg() {
+        Laid sheet = sheet();
+        return TemplateSvg.of(
+                sheet.marks(),
+                sheet.width(),
+                sheet.height(),
+                design.name() + ": templates at full size",
+                description());
+    }
+
+    /**
+     * Returns the templates for CAD: a drawing exchange file of release 12 in ASCII, LINE, ARC and TEXT on named layers,
+     * one unit a millimetre.
+     *
+     * @return the file, lines parted by line feeds
+     */
+    public String toDxf() {
+        Laid sheet = sheet();
+        return Dxf.of(sheet.marks(), sheet.width(), sheet.height());
+    }
+
+    /**
+     * Returns the templates cut into pages, to print from any browser at 100 % and join at their crosses.
+     *
+     * @param paper the paper in the printer
+     * @return the {@link #pages} as one page of HTML that is well-formed XML too, complete in itself, in UTF-8
+     */
+    public String toPages(Paper paper) {
+        return TemplatePages.html(design.name(), pages(paper), paper);
+    }
+
+    /**
+     * Returns the templates cut into pages, to be drawn on anything that prints. The first is a map of the others; each
+     * part begins a page of its own, with its own bars; pages overlap by 10 mm; empty ones are left out.
+     *
+     * @param paper the paper in the printer
+     * @return two or more
+     */
+    public List<TemplatePage> pages(Paper paper) {
+        Objects.requireNonNull(paper, "paper");
+        Map<TemplatePart, Laid> sheets = new LinkedHashMap<>();
+        parts.forEach(part -> sheets.put(part, only(part).sheet()));
+        String name = design.name() + (mark.isEmpty() ? "" : " (" + PaperSet.named(mark) + ")");
+        return TemplatePages.of(name, sheets, paper);
+    }
+
+    private String description() {
+        return "Full size in millimetres: "
+                + String.join(", ", parts.stream().map(TemplatePart::toString).toList())
+                + ". Measure the bars of 100 mm and 4 in on the print before use.";
+    }
+
+    /** Marks on a sheet of a size, v upwards from its lower edge. */
+    record Laid(List<Mark> marks, double width, double height) {}
+
+    /** Stacks the views from the top, each over its bars, beside an upright bar. */
+    Laid sheet() {
+        List<Mark> below = new ArrayList<>(); // v downwards from the sheet's top edge as negative numbers
+        double left = MARGIN + UPRIGHT_BAR_COLUMN;
+        double top = -MARGIN - TITLE_SIZE;
+        double right = left + INCH_BAR_MM;
+        below.add(new Words(new Point(left, top), TITLE_SIZE, false, design.name()));
+        top -= 2.2 * TITLE_SIZE;
+        below.add(new Words(
+                new Point(left, top),
+                3,
+                false,
+                "Full size. Print at 100 %, measure the bars both ways, then use it."
+                        + (mark.isEmpty() ? "" : " " + PaperSet.belonging(mark))));
+        uprightBar(below, -MARGIN);
+        for (TemplatePart part : parts) {
+            List<Mark> view =
+                    TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint), heelFace);
+            double[] box = box(view);
+            top -= BETWEEN;
+            below.add(new Words(new Point(left, top), 4, false, part.toString()));
+            top -= 6;
+            double du = left - box[0];
+            double dv = top - box[3];
+            view.forEach(mark -> below.add(mark.moved(du, dv)));
+            right = Math.max(right, left + box[2] - box[0]);
+            top -= box[3] - box[1] + BAR_GAP;
+            bars(below, left, top);
+            top -= BARS_HEIGHT - BAR_GAP;
+        }
+        double height = Math.max(-top + MARGIN, METRIC_BAR_MM + 2 * MARGIN);
+        List<Mark> marks = below.stream().map(mark -> mark.moved(0, height)).toList();
+        for (Mark mark : marks) {
+            for (Point p : mark.reach()) {
+                right = Math.max(right, p.u());
+            }
+        }
+        return new Laid(marks, right + MARGIN, height);
+    }
+
+    /** Two level bars from a point to the right, the second 8 mm below the first. */
+    static void bars(List<Mark> marks, double u, double v) {
+        bar(marks, u, v, METRIC_BAR_MM, "100 mm");
+        bar(marks, u, v - 8, INCH_BAR_MM, "4 in");
+    }
+
+    private static void bar(List<Mark> marks, double u, double v, double length, String words) {
+        marks.add(Run.line(Layer.CHECK, u, v, u + length, v));
+        marks.add(Run.line(Layer.CHECK, u, v - 2, u, v + 2));
+        marks.add(Run.line(Layer.CHECK, u + length, v - 2, u + length, v + 2));
+        marks.add(new Words(new Point(u + length / 2, v + 1.2), 3, true, words));
+    }
+
+    private static void uprightBar(List<Mark> marks, double v) {
+        double u = MARGIN;
+        marks.add(Run.line(Layer.CHECK, u, v, u, v - METRIC_BAR_MM));
+        marks.add(Run.line(Layer.CHECK, u - 2, v, u + 2, v));
+        marks.add(Run.line(Layer.CHECK, u - 2, v - METRIC_BAR_MM, u + 2, v - METRIC_BAR_MM));
+        marks.add(new Words(new Point(u + 1.5, v - METRIC_BAR_MM / 2), 3, false, "100 mm"));
+    }
+
+    private static double[] box(List<Mark> marks) {
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (Mark mark : marks) {
+            for (Point p : mark.reach()) {
+                box[0] = Math.min(box[0], p.u());
+                box[1] = Math.min(box[1], p.v());
+                box[2] = Math.max(box[2], p.u());
+                box[3] = Math.max(box[3], p.v());
+            }
+        }
+        return box;
+    }
+
+    @Override
+    public Template in(LengthStyle other) {
+        return new Template(design.in(other), settled, joint == null ? null : joint.in(other), heelFace, parts, mark);
+    }
+
+    /** True for the same parts of an equal neck. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Template that
+                && design.equals(that.design)
+                && settled.equals(that.settled)
+                && Objects.equals(joint, that.joint)
+                && Double.compare(heelFace, that.heelFace) == 0
+                && parts.equals(that.parts)
+                && mark.equals(that.mark);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(design, settled, joint, heelFace, parts, mark);
+    }
+
+    /** Returns what is drawn and how large the sheet is. */
+    @Override
+    public String toString() {
+        Laid sheet = sheet();
+        LengthStyle style = design.style();
+        return Report.titled("Templates: " + design.name())
+                .row(
+                        "parts",
+                        String.join(
+                                ", ", parts.stream().map(TemplatePart::toString).toList()))
+                .row("sheet", new Shown(style).by(sheet.width(), sheet.height()))
+                .note("toSvg() and toDxf() at full size, toPages(paper) to print and join")
+                .toString();
+    }
+}

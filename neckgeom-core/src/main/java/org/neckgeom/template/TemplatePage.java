@@ -1,0 +1,155 @@
+package org.neckgeom.template;
+
+import java.util.List;
+import java.util.Objects;
+import org.neckgeom.template.Mark.Arc;
+import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Words;
+
+/**
+ * One sheet of paper of the templates, such as page A2 of the plan: a window on its part's drawing, at full size, with
+ * crosses to join it to its neighbours by. Immutable.
+ */
+public final class TemplatePage {
+
+    /** Edge that printers leave white. */
+    static final double MARGIN = 10;
+
+    /** Room for the lines that frame the window. */
+    private static final double EDGE = 0.2;
+
+    private static final double HEADING = 2.6;
+    private static final double HEADING_BELOW_EDGE = 6.5;
+
+    /** How far the chords of an arc may leave it. */
+    private static final double SAGITTA = 0.002;
+
+    private final Paper paper;
+    private final String heading;
+    private final List<Mark> marks;
+    private final double left;
+    private final double bottom;
+
+    /**
+     * A window on a drawing.
+     *
+     * @param marks what is drawn, v upwards
+     * @param left the window's left edge in the drawing
+     * @param bottom its lower edge
+     */
+    TemplatePage(Paper paper, String heading, List<Mark> marks, double left, double bottom) {
+        this.paper = paper;
+        this.heading = heading;
+        this.marks = List.copyOf(marks);
+        this.left = left;
+        this.bottom = bottom;
+    }
+
+    /**
+     * Returns the paper.
+     *
+     * @return its long side lies across
+     */
+    public Paper paper() {
+        return paper;
+    }
+
+    /**
+     * Returns what stands over the page.
+     *
+     * @return such as {@code Octave mandolin: plan, page A2 of 4}
+     */
+    public String heading() {
+        return heading;
+    }
+
+    List<Mark> marks() {
+        return marks;
+    }
+
+    double left() {
+        return left;
+    }
+
+    double bottom() {
+        return bottom;
+    }
+
+    static double windowAcross(Paper paper) {
+        return paper.acrossMm() - 2 * MARGIN;
+    }
+
+    static double windowDown(Paper paper) {
+        return paper.downMm() - 2 * MARGIN;
+    }
+
+    /**
+     * Draws the page at full size. Arcs come as chords that leave them by less than 0.002 mm.
+     *
+     * @param canvas a sheet of {@link #paper}
+     */
+    public void drawOn(TemplateCanvas canvas) {
+        Objects.requireNonNull(canvas, "canvas");
+        canvas.window(MARGIN - EDGE, MARGIN - EDGE, windowAcross(paper) + 2 * EDGE, windowDown(paper) + 2 * EDGE);
+        for (Layer layer : Layer.values()) {
+            List<Mark> own =
+                    marks.stream().filter(mark -> mark.layer() == layer).toList();
+            if (!own.isEmpty() && layer != Layer.WORDS) {
+                canvas.pen(layer.widthMm(), layer.dashesMm());
+            }
+            own.forEach(mark -> draw(canvas, mark.moved(MARGIN - left, MARGIN - bottom)));
+        }
+        canvas.window(0, 0, paper.acrossMm(), paper.downMm());
+        canvas.words(MARGIN, paper.downMm() - HEADING_BELOW_EDGE, HEADING, false, heading);
+    }
+
+    private static void draw(TemplateCanvas canvas, Mark mark) {
+        if (mark instanceof Run run) {
+            double[] uv = new double[2 * run.points().size()];
+            for (int i = 0; i < run.points().size(); i++) {
+                uv[2 * i] = run.points().get(i).u();
+                uv[2 * i + 1] = run.points().get(i).v();
+            }
+            canvas.through(uv);
+        } else if (mark instanceof Arc arc) {
+            canvas.through(chords(arc));
+        } else if (mark instanceof Words words) {
+            canvas.words(words.at().u(), words.at().v(), words.size(), words.centred(), words.text());
+        }
+    }
+
+    /** A chord over an angle t leaves the arc by {@code r (1 - cos(t/2))}, less than {@code r t^2 / 8}. */
+    private static double[] chords(Arc arc) {
+        double angle = arc.to() - arc.from();
+        int pieces = (int) Math.max(1, Math.ceil(angle / Math.sqrt(8 * SAGITTA / arc.radius())));
+        double[] uv = new double[2 * (pieces + 1)];
+        for (int i = 0; i <= pieces; i++) {
+            double at = arc.from() + angle * i / pieces;
+            uv[2 * i] = arc.centre().u() + arc.radius() * StrictMath.cos(at);
+            uv[2 * i + 1] = arc.centre().v() + arc.radius() * StrictMath.sin(at);
+        }
+        return uv;
+    }
+
+    /** True for the same drawing in the same window of the same paper. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof TemplatePage that
+                && paper == that.paper
+                && heading.equals(that.heading)
+                && marks.equals(that.marks)
+                && Double.compare(left, that.left) == 0
+                && Double.compare(bottom, that.bottom) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(paper, heading, marks, left, bottom);
+    }
+
+    /** Returns the heading and the paper. */
+    @Override
+    public String toString() {
+        return heading + ", on " + paper.css();
+    }
+}

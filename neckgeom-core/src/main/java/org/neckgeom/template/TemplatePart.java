@@ -1,0 +1,23 @@
+package org.neckgeom.template;
+
+import java.util.Locale;
+
+/** One view of a neck's templates. */
+public enum TemplatePart {
+    /** From the front: edges, frets, strings, channel. */
+    PLAN,
+    /** From the side: glue face, back, board, channel, scarf, head, heel face. */
+    SIDE,
+    /** Across at four stations, seen from the body: back, board and channel. */
+    SECTIONS,
+    /** The head's face, turned flat: its outline or the room for it, nut line, posts, ears, scarf and veneer lines. */
+    HEAD,
+    /** The heel's dovetail from the glue face and from its end, or its tenon from the side with the holes. */
+    JOINT;
+
+    /** Returns such as {@code side}. */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

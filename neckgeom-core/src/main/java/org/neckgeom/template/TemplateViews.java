@@ -1,0 +1,317 @@
+package org.neckgeom.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.drawing.HeadShape;
+import org.neckgeom.drawing.NeckShape;
+import org.neckgeom.drawing.Point;
+import org.neckgeom.drawing.Shown;
+import org.neckgeom.drawing.Stations;
+import org.neckgeom.head.JointPlace;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.template.Mark.Arc;
+import org.neckgeom.template.Mark.Run;
+import org.neckgeom.template.Mark.Words;
+
+/** The views of a template at full size, each in its own plane with the nut, or the section's middle, at 0. */
+final class TemplateViews {
+
+    private static final double SMALL = 3;
+    private static final double BEYOND = 6;
+    private static final double BETWEEN_SECTIONS = 24;
+    private static final double BETWEEN_ROWS = 26;
+    private static final double CROSS = 3;
+
+    private final NeckShape shape;
+    private final NeckDesign design;
+    private final Shown shown;
+    private final Optional<ScarfJoint> joint;
+    private final double heelFace;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private TemplateViews(NeckShape shape, Optional<ScarfJoint> joint, double heelFace) {
+        this.shape = shape;
+        this.design = shape.design();
+        this.shown = new Shown(design.style());
+        this.joint = joint;
+        this.heelFace = heelFace;
+    }
+
+    /**
+     * Returns the marks of a view.
+     *
+     * @param heelFace the heel's wood angle between shaft and mating face, in rad
+     */
+    static List<Mark> of(TemplatePart part, NeckShape shape, Optional<ScarfJoint> joint, double heelFace) {
+        TemplateViews view = new TemplateViews(shape, joint, heelFace);
+        switch (part) {
+            case PLAN -> view.plan();
+            case SIDE -> view.side();
+            case SECTIONS -> view.sections();
+            case HEAD -> view.head();
+            case JOINT -> view.marks.addAll(JointView.of(shape));
+        }
+        return List.copyOf(view.marks);
+    }
+
+    private void plan() {
+        double end = shape.boardEnd();
+        for (int side : new int[] {-1, 1}) {
+            run(Layer.OUTLINE, shape.edge(side));
+        }
+        run(Layer.OUTLINE, shape.fretLine(0));
+        run(Layer.ENVELOPE, shape.fretLine(design.frets() + 1));
+        shape.strings().forEach(string -> run(Layer.STRINGS, string));
+        line(Layer.CENTRE, -BEYOND, 0, end + BEYOND, 0);
+        double joint = shape.bodyJoint();
+        line(Layer.CENTRE, joint, -shape.halfWidth(joint) - BEYOND, joint, shape.halfWidth(joint));
+        words(joint, -shape.halfWidth(joint) - BEYOND - SMALL - 1, true, "body joint " + shown.length(joint));
+        for (int n = 1; n <= design.frets(); n++) {
+            List<Point> fret = shape.fretLine(n);
+            run(Layer.FRETS, fret);
+            words(fret.get(1).u(), fret.get(1).v() + 1.5, true, String.valueOf(n));
+        }
+        design.channel().ifPresent(channel -> closed(Layer.CHANNEL, shape.channelPlan(channel)));
+        Point nut = shape.fretLine(0).get(0);
+        words(nut.u() - BEYOND - 1, nut.v() - SMALL - 3, false, "nut, " + shown.length(2 * shape.halfWidth(0)));
+    }
+
+    private void side() {
+        double x = shape.bodyJoint();
+        double end = shape.woodEnd();
+        line(Layer.OUTLINE, 0, 0, end, 0);
+        run(Layer.OUTLINE, shape.backLine());
+        line(Layer.CENTRE, 0, -design.backDepthAtMm(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
+        words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
+        List<Point> board = new ArrayList<>();
+        board.add(new Point(0, 0));
+        board.addAll(shape.boardTop());
+        board.add(new Point(shape.boardEnd(), 0));
+        board.add(new Point(end, 0));
+        run(Layer.OUTLINE, board);
+        design.channel().ifPresent(this::channelSide);
+        shape.head().ifPresent(this::headSide);
+        if (end > x) {
+            line(Layer.OUTLINE, end, 0, end, -design.backDepthAtMm(x));
+            line(Layer.CENTRE, x, 0, x, -design.backDepthAtMm(x) - BEYOND);
+        } else {
+            heel(x);
+        }
+    }
+
+    private void heel(double x) {
+        Optional<Heel> told = design.heel();
+        double high = told.map(Heel::heightMm).orElse(design.backDepthAtMm(x));
+        line(Layer.OUTLINE, x, 0, x - high * StrictMath.cos(heelFace), -high * StrictMath.sin(heelFace));
+        if (told.isPresent()) {
+            double middle = x - 45;
+            words(middle, -high * 0.7, true, "heel face " + shown.length(high));
+            words(middle, -high * 0.7 - 1.5 * SMALL, true, Shown.degrees(heelFace) + " to the glue face");
+        }
+    }
+
+    private void headSide(Head head) {
+        double depth = design.backDepthAtMm(0);
+        double pitch = head.pitchRad();
+        double from = pitch > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
+        run(
+                Layer.OUTLINE,
+                List.of(
+                        new Point(0, 0),
+                        NeckShape.headSide(head, head.lengthMm(), 0),
+                        NeckShape.headSide(head, head.lengthMm(), head.thicknessMm()),
+                        NeckShape.headSide(head, from, head.thicknessMm()),
+                        new Point(0, -depth)));
+        joint.ifPresent(glued -> run(Layer.SCARF, NeckShape.glueLine(glued, pitch)));
+    }
+
+    private void channelSide(Channel channel) {
+        if (channel.archMm() == 0) {
+            closed(Layer.CHANNEL, shape.channelSide(channel));
+            return;
+        }
+        double from = channel.startMm();
+        double to = channel.endMm();
+        line(Layer.CHANNEL, from, 0, to, 0);
+        line(Layer.CHANNEL, from, 0, from, -channel.depthAtMm(from));
+        line(Layer.CHANNEL, to, 0, to, -channel.depthAtMm(to));
+        if (!channel.hasPocket()) {
+            arch(channel, from, to);
+            return;
+        }
+        double start = channel.pocketStartMm();
+        double end = start + channel.pocketLengthMm();
+        arch(channel, from, start);
+        arch(channel, end, to);
+        line(Layer.CHANNEL, start, -channel.pocketDepthMm(), end, -channel.pocketDepthMm());
+        for (double x : new double[] {start, end}) {
+            if (x > from && x < to) {
+                line(Layer.CHANNEL, x, -channel.floorDepthAtMm(x), x, -channel.pocketDepthMm());
+            }
+        }
+    }
+
+    /** The floor between two stations, a true arc: {@code R = (L^2/4 + s^2) / (2 s)}. */
+    private void arch(Channel channel, double from, double to) {
+        if (!(to - from > 1e-9)) {
+            return;
+        }
+        double s = channel.archMm();
+        double half = channel.lengthMm() / 2;
+        double middle = channel.startMm() + half;
+        double radius = (half * half + s * s) / (2 * Math.abs(s));
+        double centre = -(channel.depthMm() + s) + Math.copySign(radius, s);
+        double left = angle(from - middle, -channel.floorDepthAtMm(from) - centre);
+        double right = angle(to - middle, -channel.floorDepthAtMm(to) - centre);
+        Point at = new Point(middle, centre);
+        marks.add(
+                s > 0
+                        ? new Arc(Layer.CHANNEL, at, radius, left, right)
+                        : new Arc(Layer.CHANNEL, at, radius, right, left));
+    }
+
+    /** Angle of a direction in [0, 2 pi). */
+    private static double angle(double du, double dv) {
+        double angle = StrictMath.atan2(dv, du);
+        return angle < 0 ? angle + 2 * StrictMath.PI : angle;
+    }
+
+    /** Two in a row, so that they come together on one page. */
+    private void sections() {
+        List<Stations.Station> cuts = shape.stations().cuts();
+        double deepest =
+                cuts.stream().mapToDouble(cut -> shape.backDepth(cut.x())).max().orElse(0);
+        double highest = cuts.stream()
+                .mapToDouble(cut -> design.boardThicknessAtMm(cut.x()))
+                .max()
+                .orElse(0);
+        double widest = 2
+                * cuts.stream()
+                        .mapToDouble(cut -> shape.halfWidth(cut.x()))
+                        .max()
+                        .orElse(0);
+        double row = deepest + highest + BETWEEN_ROWS;
+        for (int i = 0; i < cuts.size(); i++) {
+            Stations.Station cut = cuts.get(i);
+            Point middle = new Point(i % 2 * (widest + BETWEEN_SECTIONS), -(i / 2) * row);
+            section(cut.x(), middle);
+            double low = middle.v() - shape.backDepth(cut.x()) - 3 * SMALL;
+            words(middle.u(), low, true, cut.name());
+            words(middle.u(), low - 1.5 * SMALL, true, shown.length(cut.x()) + " from the nut");
+        }
+    }
+
+    private void section(double x, Point middle) {
+        double a = shape.halfWidth(x);
+        double top = design.boardThicknessAtMm(x);
+        List<Mark> here = new ArrayList<>();
+        here.add(new Run(Layer.OUTLINE, shape.section(x)));
+        here.add(Run.line(Layer.OUTLINE, -a, 0, a, 0));
+        double edge = top - shape.crownDrop(x);
+        here.add(Run.line(Layer.OUTLINE, -a, 0, -a, edge));
+        here.add(Run.line(Layer.OUTLINE, a, 0, a, edge));
+        double radius = design.crownRadiusAtMm(x);
+        if (Double.isInfinite(radius)) {
+            here.add(Run.line(Layer.OUTLINE, -a, top, a, top));
+        } else {
+            double open = StrictMath.asin(a / radius);
+            here.add(new Arc(
+                    Layer.OUTLINE,
+                    new Point(0, top - radius),
+                    radius,
+                    StrictMath.PI / 2 - open,
+                    StrictMath.PI / 2 + open));
+        }
+        here.add(Run.line(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
+        design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
+            double half = channel.widthAtMm(x) / 2;
+            double depth = channel.depthAtMm(x);
+            here.add(new Run(
+                    Layer.CHANNEL,
+                    List.of(
+                            new Point(-half, 0),
+                            new Point(-half, -depth),
+                            new Point(half, -depth),
+                            new Point(half, 0))));
+        });
+        here.forEach(mark -> marks.add(mark.moved(middle.u(), middle.v())));
+    }
+
+    private static List<Point> moved(List<Point> points, double du) {
+        return points.stream().map(p -> p.plus(du, 0)).toList();
+    }
+
+    private void head() {
+        Head head = design.head()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "\"" + design.name() + "\" must have its head told for this, but has none: add .head(...)"));
+        double half = shape.halfWidth(0);
+        HeadShape there = shape.headShape().orElseThrow();
+        closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
+        there.ears(shape.stockMm(), 1).forEach(seam -> ear(seam));
+        strings(there);
+        List<Point> nut = there.nutLine(half);
+        run(Layer.OUTLINE, nut);
+        for (int side : new int[] {-1, 1}) {
+            line(Layer.OUTLINE, nut.get(side < 0 ? 0 : 1).u(), side * half, 30, side * shape.halfWidth(30));
+        }
+        line(Layer.CENTRE, 0, 0, 30 + BEYOND, 0);
+        double along = head.lengthMm() + BEYOND;
+        line(Layer.CENTRE, 0, 0, -along * StrictMath.cos(head.swingRad()), along * StrictMath.sin(head.swingRad()));
+        double corner = Math.max(0, there.outline(1).get(3).u());
+        words(corner + 2, half + 2, false, "nut, " + shown.length(2 * half));
+        joint.filter(glued -> glued.place() == JointPlace.IN_THE_HEAD).ifPresent(glued -> {
+            double wide = there.widthAtMm(glued.frontLineMm()) / 2;
+            run(Layer.SCARF, moved(there.nutLine(wide), -glued.frontLineMm()));
+            words(-glued.frontLineMm() + 1, 1.5, false, "scarf " + shown.length(glued.frontLineMm()));
+        });
+        if (head.veneerMm() > 0 && head.veneerShortOfNutMm() > 0) {
+            double wide = there.widthAtMm(head.veneerShortOfNutMm()) / 2;
+            run(Layer.ENVELOPE, moved(there.nutLine(wide), -head.veneerShortOfNutMm()));
+        }
+    }
+
+    private void ear(List<Point> seam) {
+        run(Layer.ENVELOPE, seam);
+        Point end = seam.get(1);
+        boolean treble = end.v() > 0;
+        words(end.u() + 3, end.v() + (treble ? 1.5 : -SMALL - 1.5), false, "ear");
+    }
+
+    /** Crosses where the strings leave their posts, and the strings down to the nut. */
+    private void strings(HeadShape there) {
+        List<Point> posts = there.posts(1);
+        List<List<Point>> strings = shape.strings();
+        for (int i = 0; i < posts.size(); i++) {
+            Point post = posts.get(i);
+            line(Layer.CENTRE, post.u() - CROSS, post.v(), post.u() + CROSS, post.v());
+            line(Layer.CENTRE, post.u(), post.v() - CROSS, post.u(), post.v() + CROSS);
+            if (strings.size() == posts.size()) {
+                run(Layer.STRINGS, List.of(post, strings.get(i).get(0)));
+            }
+        }
+    }
+
+    private void line(Layer layer, double u1, double v1, double u2, double v2) {
+        marks.add(Run.line(layer, u1, v1, u2, v2));
+    }
+
+    private void run(Layer layer, List<Point> points) {
+        marks.add(new Run(layer, points));
+    }
+
+    private void closed(Layer layer, List<Point> points) {
+        List<Point> round = new ArrayList<>(points);
+        round.add(points.get(0));
+        run(layer, round);
+    }
+
+    private void words(double u, double v, boolean centred, String text) {
+        marks.add(new Words(new Point(u, v), SMALL, centred, text));
+    }
+}

@@ -1,0 +1,107 @@
+package org.neckgeom.board;
+
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.hipparchus.dfp.Dfp;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+import org.neckgeom.kernel.FretKernel;
+import org.neckgeom.validation.Check;
+import org.neckgeom.validation.Checks;
+import org.neckgeom.validation.Numerics;
+import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.Rows;
+import org.neckgeom.validation.Source;
+import org.neckgeom.validation.Status;
+
+/** The frets, the fingerboard and the strings across it against what was published, computed elsewhere, or is said by the trade. */
+public final class BoardChecks {
+
+    private BoardChecks() {}
+
+    @SuppressWarnings("exports") // a package of the tests
+    public static void into(Checks checks) {
+        frets(checks.topic("Frets"));
+        board(checks.topic("Fingerboard and strings"));
+    }
+
+    private static void frets(Checks checks) {
+        Check rule = checks.check(
+                "rule of eighteen, frets 1 to 24", Source.MPMATH, "fret-positions-650.csv", Status.EXACT, "cent");
+        rule.of("Fret.centsFrom");
+        FretTable table = FretTable.of(Scale.of(mm(650)), 24);
+        for (Map<String, String> row : Rows.of("/board/fret-positions-650.csv")) {
+            int n = (int) Rows.number(row, "n");
+            if (n > 0) {
+                rule.figure(
+                        Rows.number(row, "rule_of_18_error_cents"),
+                        table.fret(n)
+                                .centsFrom(mm(Rows.number(row, "rule_of_18_position_mm")
+                                        - Rows.number(row, "distance_from_nut_mm"))),
+                        1e-8);
+            }
+        }
+        Check tenth =
+                checks.check("0.1 mm too far at frets 1, 12, 20 of 648 mm", Source.TRADE, "", Status.PRACTICE, "cent");
+        tenth.of("Fret.centsFrom", "Fret.sounding");
+        FretTable long648 = FretTable.of(Scale.of(mm(648)), 20);
+        double[][] figures = {{1, 0.28}, {12, 0.53}, {20, 0.85}};
+        for (double[] figure : figures) {
+            Fret fret = long648.fret((int) figure[0]);
+            tenth.figure(figure[1], fret.centsFrom(mm(0.1)), 0.006);
+        }
+        SplittableRandom random = new SplittableRandom(100);
+        Numerics.worst(checks, "cents of a misplaced fret", "1e-9 to 1 mm on 100 to 900 mm", 1e-9, 10_000)
+                .points(() -> {
+                    double sounding = random.nextDouble(100, 900);
+                    double off = Math.pow(10, random.nextDouble(-9, 0));
+                    Dfp ratio =
+                            Numerics.of(sounding).divide(Numerics.of(sounding).subtract(Numerics.of(off)));
+                    return new Point(
+                            Numerics.log(ratio)
+                                    .divide(Numerics.log(Numerics.TWO))
+                                    .multiply(1200),
+                            FretKernel.cents(sounding, off));
+                })
+                .of("Fret.centsFrom");
+    }
+
+    private static void board(Checks checks) {
+        Check rise = checks.check(
+                "rise of a 304.8 mm crown over 42 and 56 mm", Source.MPMATH, "R - sqrt(R^2 - y^2)", Status.EXACT, "mm");
+        rise.of("BoardSection.drop")
+                .relative(0.72428574448764439189, drop(304.8, 42), 1e-13)
+                .relative(1.2888140446879674511, drop(304.8, 56), 1e-13);
+        Check trade = checks.check("drop from centre to edge", Source.TRADE, "", Status.PRACTICE, "mm");
+        trade.of("BoardSection.drop");
+        for (double[] row : new double[][] {{305, 43, 0.76}, {305, 56, 1.29}, {241, 43, 0.96}, {184, 43, 1.26}}) {
+            trade.figure(row[2], drop(row[0], row[1]), 0.006);
+        }
+        NeckDesign compound = NeckDesign.named("compound")
+                .scale(mm(648))
+                .frets(22)
+                .bodyAtFret(16)
+                .fingerboard(Fingerboard.tapered(mm(43), mm(57))
+                        .secondAtFret(22)
+                        .thickness(mm(6))
+                        .radius(inch(10), inch(16)));
+        checks.check("10 in at the nut, 16 at fret 22: at the bridge", Source.TRADE, "", Status.PRACTICE, "in")
+                .figure(18.3, BoardShape.of(compound).radiusAtSaddle(mm(648)).house() / 25.4, 0.1)
+                .of("BoardShape.radiusAtSaddle");
+        double each = 3.76 / 6;
+        StringPlaces places = StringSpacing.diameters(mm(each), mm(each), mm(each), mm(each), mm(each), mm(each))
+                .across(mm(36.63))
+                .equalGaps();
+        checks.check("gap of six strings over 36.63 mm", Source.TRADE, "", Status.PRACTICE, "mm")
+                .figure(6.57, places.gaps().get(0).house(), 0.005)
+                .of("StringSpacing.equalGaps", "StringPlaces.gaps");
+    }
+
+    private static double drop(double radius, double width) {
+        return BoardSection.of(mm(width), mm(6), mm(radius)).drop(mm(width / 2)).house();
+    }
+}

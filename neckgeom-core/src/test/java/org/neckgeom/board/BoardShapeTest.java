@@ -1,0 +1,117 @@
+package org.neckgeom.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+
+class BoardShapeTest {
+
+    @Test
+    void drop_agreesWithTheTradesTable() {
+        // Common practice, from the centre to the edge: radius and width to drop.
+        double[][] table = {{305, 43, 0.76}, {305, 56, 1.29}, {241, 43, 0.96}, {184, 43, 1.26}};
+        for (double[] row : table) {
+            BoardSection section = BoardShape.of(
+                            neck(Fingerboard.tapered(mm(row[1]), mm(56)).radius(mm(row[0]))))
+                    .atFret(0);
+
+            assertThat(section.drop(mm(row[1] / 2)).house())
+                    .as("R %s w %s", row[0], row[1])
+                    .isCloseTo(row[2], offset(0.006));
+            assertThat(section.edgeMm())
+                    .isCloseTo(6 - section.drop(mm(-row[1] / 2)).house(), offset(1e-12));
+        }
+    }
+
+    @Test
+    void radiusAtSaddle_agreesWithTheTradesProjection() {
+        // Common practice: 10 in at the nut to 16 in at fret 22 gives 18.3 in at the bridge.
+        NeckDesign neck =
+                neck(Fingerboard.tapered(mm(43), mm(57)).secondAtFret(22).radius(inch(10), inch(16)));
+
+        double radius = BoardShape.of(neck).radiusAtSaddle(mm(648)).house() / 25.4;
+
+        assertThat(radius).isCloseTo(18.3, offset(0.1));
+    }
+
+    @Test
+    void coneFor_liesOnStraightStringsWithoutADip() {
+        BoardShape board =
+                BoardShape.of(neck(Fingerboard.tapered(mm(43), mm(56)).radius(mm(305))));
+        OuterStrings strings = OuterStrings.of(mm(36), mm(54));
+
+        double radius = board.coneFor(strings).house();
+
+        assertThat(radius).isCloseTo(305 * 1.5, offset(1e-9));
+        // On that cone the outer strings keep the same drop angle: drop / spread is the same at both ends.
+        double atNut = 305 - Math.sqrt(305.0 * 305 - 18 * 18);
+        double atSaddle = radius - Math.sqrt(radius * radius - 27 * 27);
+        assertThat(atSaddle / 54).isCloseTo(atNut / 36, offset(1e-12));
+    }
+
+    @Test
+    void equalEdges_keepTheEdgeAndGrowTheRadiusNearlyWithTheSquareOfTheWidth() {
+        BoardShape board = BoardShape.of(
+                        neck(Fingerboard.tapered(mm(43), mm(56)).radius(mm(305))))
+                .withEqualEdges();
+        double edge = board.atFret(0).edgeMm();
+
+        for (int fret = 1; fret <= 20; fret++) {
+            assertThat(board.atFret(fret).edgeMm()).as("fret %d", fret).isCloseTo(edge, offset(1e-12));
+        }
+        BoardSection body = board.atFret(14);
+        assertThat(body.radiusMm() / 305).isCloseTo(Math.pow(56.0 / 43, 2), offset(0.002));
+    }
+
+    @Test
+    void equalEdges_needACrown() {
+        BoardShape flat = BoardShape.of(neck(Fingerboard.tapered(mm(43), mm(56))));
+
+        assertThat(flat.atFret(12).edgeMm()).isEqualTo(6);
+        assertThatThrownBy(flat::withEqualEdges)
+                .hasMessage("crown at the nut must have a radius for equal edges, but was flat");
+        assertThatThrownBy(() -> flat.radiusAtSaddle(mm(648))).isInstanceOf(ArithmeticException.class);
+    }
+
+    @Test
+    void at_aTaperedBoardRunsStraight() {
+        NeckDesign neck =
+                neck(Fingerboard.tapered(mm(40), mm(54)).thickness(mm(5), mm(7)).radius(mm(400)));
+        double joint = neck.bodyJointMm();
+        BoardSection half = BoardShape.of(neck).at(mm(joint / 2));
+
+        assertThat(half.width().house()).isCloseTo(47, offset(1e-12));
+        assertThat(half.middle().house()).isCloseTo(6, offset(1e-12));
+        assertThatThrownBy(() -> half.drop(mm(24)))
+                .hasMessageContaining("distance from the centreline must be no more than half the width");
+    }
+
+    @Test
+    void toString_showsNutBodyAndLastFret() {
+        assertThat(BoardShape.of(neck(Fingerboard.tapered(mm(40), mm(54)))).toString())
+                .contains("nut")
+                .contains("fret 14")
+                .contains("fret 20");
+    }
+
+    @Test
+    void fallAway_isAPlaneFromItsStart() {
+        FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
+
+        assertThat(slope.at(mm(300)).house()).isZero();
+        assertThat(slope.at(mm(347)).house()).isCloseTo(0.15, offset(1e-12));
+        assertThat(slope.angle().house()).isCloseTo(Math.atan(0.3 / 74), offset(1e-15));
+        assertThatThrownBy(() -> FallAway.of(mm(310), mm(310), mm(0.3)))
+                .hasMessage("end of the fall-away must be more than its start, but was 310 mm");
+    }
+
+    private static NeckDesign neck(Fingerboard board) {
+        return NeckDesign.named("test").scale(mm(648)).bodyAtFret(14).frets(20).fingerboard(board);
+    }
+}

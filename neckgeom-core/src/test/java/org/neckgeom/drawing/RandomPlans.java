@@ -1,0 +1,338 @@
+package org.neckgeom.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import org.neckgeom.board.FallAway;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.End;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
+import org.neckgeom.head.HeadSide;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.order.AddedError;
+import org.neckgeom.order.Condition;
+import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.order.Remedy;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.NeckReadings;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.FeelerSet;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.solid.BackShape;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.Weather;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+
+/** Invented plans, each part told or left out by lot, figures with all the digits a double has, metric and in inches. */
+public final class RandomPlans {
+
+    private final SplittableRandom random;
+    private final ShopUnit<Length> unit;
+
+    private RandomPlans(long seed) {
+        this.random = new SplittableRandom(seed);
+        this.unit = LengthStyle.values()[random.nextInt(3)].unit();
+    }
+
+    public static NeckPlan of(long seed) {
+        return new RandomPlans(seed).plan();
+    }
+
+    /** Between two figures in mm, in the unit of this plan: computed in mm, or typed with few digits, by lot. */
+    private Amount<Length> length(double from, double to) {
+        double mm = from + (to - from) * random.nextDouble();
+        return switch (random.nextInt(3)) {
+            case 0 -> Amount.ofHouse(mm, unit);
+            case 1 -> Amount.of(unit.fromHouse(mm), unit);
+            default -> unit.of(Math.rint(unit.fromHouse(mm) * 1024) / 1024);
+        };
+    }
+
+    private boolean lot() {
+        return random.nextInt(3) > 0;
+    }
+
+    private NeckPlan plan() {
+        NeckDesign design = design();
+        Blank blank = Blank.of(length(790, 820), length(72, 80), length(26, 28)).nutAt(length(290, 300));
+        blank = lot() ? blank.outOfParallel(length(-0.2, 0.2)) : blank;
+        blank = lot() ? blank.wood(wood()) : blank;
+        NeckPlan plan = NeckPlan.of(design, blank, shop())
+                .centredWithin(length(0.05, 0.2))
+                .woodLeftAtLeast(length(2, 4))
+                .bridgeWithin(length(0.5, 2))
+                .relief(length(0, 0.3));
+        for (int i = random.nextInt(3); i > 0; i--) {
+            plan = plan.trialCut(cut());
+            plan = lot() ? plan.fenceMoved(move()) : plan;
+        }
+        plan = lot() ? plan.scarf(scarf()) : plan;
+        plan = lot() ? plan.neckSet(neckSet()) : plan;
+        plan = lot()
+                ? plan.weather(Weather.from(ShopUnits.percent(between(30, 60)), ShopUnits.celsius(between(15, 25)))
+                        .to(ShopUnits.percent(between(10, 90)), ShopUnits.celsius(between(-5, 35))))
+                : plan;
+        plan = lot() ? plan.order(order(design)) : plan;
+        plan = lot() ? plan.details(details(design)) : plan;
+        plan = lot() ? plan.workmanship(work()) : plan;
+        return lot() ? plan.readings(readings()) : plan;
+    }
+
+    private double between(double from, double to) {
+        return from + (to - from) * random.nextDouble();
+    }
+
+    private NeckDesign design() {
+        Rod rod = lot()
+                ? Rod.twoWay(length(290, 300), length(5.5, 6.5), length(8, 9)).adjustedAt(End.HEEL)
+                : Rod.carbonBar(length(290, 300), length(5.5, 6.5), length(8, 9));
+        Channel channel = Channel.forRod(rod)
+                .startingAt(length(1, 5))
+                .endPlay(length(0, 1))
+                .sidePlay(length(0, 0.2))
+                .coveredBy(length(0, 1))
+                .clearance(length(0, 0.3))
+                .arched(length(0, 0.4));
+        channel = rod.isAdjustable() && lot() ? channel.pocket(length(15, 20), length(8, 9), length(11, 12)) : channel;
+        Fingerboard board = Fingerboard.tapered(length(38, 42), length(50, 54)).thickness(length(5, 7), length(5, 7));
+        board = lot() ? board.radius(length(200, 300), length(300, 500)).secondAtFret(17) : board;
+        board = lot() ? board.wood(Wood.EAST_INDIAN_EBONY) : board;
+        NeckDesign design = NeckDesign.named("No. " + random.nextInt(1000) + " \"\u00e9\" <&>")
+                .scale(Scale.of(length(600, 620)).divisions(random.nextInt(12, 20)))
+                .frets(20)
+                .bodyAtFret(14)
+                .fingerboard(board)
+                .back(BackProfile.between(length(20, 21), length(21, 22)).asymmetric(between(2, 3), between(2, 3)))
+                .channel(channel)
+                .head(Head.pitched(ShopUnits.deg(between(5, 15)))
+                        .length(length(250, 260))
+                        .width(length(60, 70))
+                        .thickness(length(13, 16))
+                        .swung(ShopUnits.deg(between(-2, 2)))
+                        .veneer(length(0, 1), length(1, 4))
+                        .backVeneer(length(0, 1)));
+        design = lot() ? design.wood(wood()) : design;
+        design = lot() ? design.heel(Heel.of(length(70, 90), length(50, 60))) : design;
+        return lot() ? design.strings(strings()) : design;
+    }
+
+    private Wood wood() {
+        return lot()
+                ? Wood.SUGAR_MAPLE
+                : Wood.named("own")
+                        .shrinkage(ShopUnits.percent(between(3, 5)), ShopUnits.percent(between(6, 9)))
+                        .modulus(Amount.of(between(9, 14), ShopUnit.GIGAPASCAL))
+                        .density(ShopUnits.kgPerM3(between(500, 800)));
+    }
+
+    private StringSet strings() {
+        List<Amount<Frequency>> pitches = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            pitches.add(ShopUnit.HERTZ.of(between(80, 400)));
+        }
+        StringSet strings = StringSet.of(pitches).tensions(ShopUnits.newton(between(60, 90)));
+        strings = lot() ? strings.doubled() : strings;
+        return lot()
+                ? strings.diameters(length(1, 1.2), length(0.7, 0.9), length(0.4, 0.6), length(0.2, 0.3))
+                : strings;
+    }
+
+    private Shop shop() {
+        Shop shop = Shop.with(Cutter.straight(length(5, 5.5))
+                        .flutes(1 + random.nextInt(2), length(20, 22))
+                        .shank(length(6, 13))
+                        .standOut(length(23, 30))
+                        .runout(length(0, 0.03)))
+                .readsWithin(length(0.01, 0.05))
+                .passes(length(1, 2), length(0, 0.5));
+        shop = switch (random.nextInt(3)) {
+            case 0 -> shop.fence(Fence.split(length(500, 700), length(-0.1, 0.1)));
+            case 1 -> shop.fence(Fence.pivoting(length(600, 700), length(300, 400), length(500, 600)));
+            default -> shop.fence(Fence.onePiece(length(500, 700)));
+        };
+        shop = lot()
+                ? shop.leaves(FeelerSet.of(List.of(length(0.1, 0.2), length(0.2, 0.3), length(0.3, 0.5)))
+                        .eachWithin(length(0, 0.01)))
+                : shop;
+        return lot()
+                ? shop.feed(ShopUnit.MM_PER_MINUTE.of(between(1000, 2000)), ShopUnit.RPM.of(between(10_000, 20_000)))
+                : shop;
+    }
+
+    private FenceMove move() {
+        Amount<Length> size = length(0, 0.5);
+        return lot() ? FenceMove.toward(size) : FenceMove.away(size);
+    }
+
+    private TrialCut cut() {
+        TrialCut cut = lot()
+                ? TrialCut.walls(length(35, 36), length(35, 36))
+                : TrialCut.walls(List.of(length(35, 35.1), length(35, 35.1)), List.of(length(35, 35.1)));
+        cut = lot() ? cut.slot(length(5, 6)).piece(length(75, 77)) : cut;
+        cut = lot() ? cut.readWithin(length(0.01, 0.05)) : cut;
+        return lot() ? cut.wallsCorrelated(between(-1, 1)) : cut;
+    }
+
+    private ScarfJoint scarf() {
+        Scarf scarf = Scarf.at(ShopUnits.deg(between(8, 15)))
+                .shaft(length(25, 27))
+                .head(length(13, 16))
+                .kerf(length(1, 2))
+                .cleaning(length(0, 0.4))
+                .nutLedge(length(0, 1))
+                .in(LengthStyle.values()[random.nextInt(3)]);
+        ScarfJoint joint = lot() ? scarf.inTheHead() : scarf.inTheShaft();
+        return lot()
+                ? joint.planingHeadFace(length(0, 0.5)).veneered(HeadSide.FACE, length(0, 1))
+                : joint.planingShaftFace(length(0, 0.5)).planingHeadBack(length(0, 0.5));
+    }
+
+    private NeckSet neckSet() {
+        NeckSet set = NeckSet.scale(length(600, 620))
+                .bodyAtFret(14, 12)
+                .fretPlane(length(6, 8))
+                .saddle(length(14, 16))
+                .atNut(length(0.3, 0.5))
+                .action(length(1.5, 2.5))
+                .compensation(length(1, 3));
+        return lot() ? set.overDome(length(4000, 5000), length(200, 300), length(5, 10)) : set;
+    }
+
+    private OrderOfWork order(NeckDesign design) {
+        Remedy remedy = Remedy.named("own remedy");
+        OrderOfWork work = OrderOfWork.forNeck(design)
+                .with(Operation.named("inlay the head")
+                        .needs(Condition.named("b"), Condition.named("a"))
+                        .blockedBy(Condition.NUT)
+                        .because(Condition.NUT, "it is in the way")
+                        .despite(Condition.NUT, remedy.how("by hand").adding("slip", AddedError.Way.ALONG, spread()))
+                        .despite(Condition.named("a"), remedy)
+                        .caution("Mind the \"edge\"."))
+                .startingWith(Condition.named("b"), Condition.named("a"));
+        work = lot() ? work.without("glue ears") : work;
+        work = lot() ? work.done("rest the stock").done("flatten the face") : work;
+        return lot() ? work.keep("cut scarf").before("cut rod channel") : work;
+    }
+
+    private Spread<Length> spread() {
+        Spread<Length> spread = switch (random.nextInt(7)) {
+            case 0 -> Spread.normal(length(0.01, 0.1));
+            case 1 -> Spread.rectangular(length(0.01, 0.1));
+            case 2 -> Spread.triangular(length(0.01, 0.1));
+            case 3 -> Spread.arcsine(length(0.01, 0.1));
+            case 4 -> Spread.trapezoidal(length(0.1, 0.2), length(0.01, 0.1));
+            case 5 -> Spread.bias(length(-0.1, 0.1));
+            default -> Spread.samples(List.of(length(-0.1, 0.1), length(-0.1, 0.1), length(-0.1, 0.1)));
+        };
+        spread = lot() ? spread.shifted(length(-0.1, 0.1)) : spread;
+        return lot() ? spread.degreesOfFreedom(between(1, 20)) : spread;
+    }
+
+    private Workmanship work() {
+        return Workmanship.withDefaults()
+                .withCentring(spread())
+                .withEdge(spread())
+                .withLocating(spread())
+                .withCutting(spread())
+                .withGluing(spread())
+                .withFitting(spread())
+                .withStopping(spread());
+    }
+
+    private NeckDetails details(NeckDesign design) {
+        NeckDetails details = NeckDetails.none();
+        int count = design.hasStrings()
+                ? design.strings().courses() * design.strings().inCourse()
+                : 2;
+        if (lot()) {
+            details = details.strings(across(count, 34), across(count, 54));
+        }
+        if (lot()) {
+            HeadLayout layout = HeadLayout.of(design.head().orElseThrow()).tapered(length(50, 55), length(60, 66));
+            layout = lot() ? layout.posts(posts(count)) : layout;
+            details = details.head(layout, length(7, 8));
+        }
+        details = lot() ? details.fretHeight(length(0.9, 1.2)) : details;
+        details = lot() ? details.tuners(Limits.between(length(12, 13), length(16, 17))) : details;
+        details = lot() ? details.fallAway(FallAway.of(length(300, 320), length(380, 400), length(0, 0.5))) : details;
+        if (lot()) {
+            BackShape back = BackShape.of(design);
+            back = lot() ? back.volute(length(1, 3), length(20, 30)) : back;
+            details = details.back(lot() ? back.heelFrom(length(290, 310), length(20, 30)) : back);
+        }
+        details = lot() ? details.overstand(length(0, 1)) : details;
+        details = lot()
+                ? details.spare(length(0, 5), length(0, 1), length(0, 0.5)).sawKerf(length(1, 2))
+                : details;
+        return lot() ? details.heelBlocks(length(35, 45)) : details;
+    }
+
+    private StringPlaces across(int count, double spread) {
+        List<Amount<Length>> centres = new ArrayList<>();
+        List<Amount<Length>> thick = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double middle = spread * (i / (count - 1.0) - 0.5);
+            centres.add(length(middle - 0.5, middle + 0.5));
+            thick.add(length(0.2, 1));
+        }
+        return StringPlaces.of(centres, thick);
+    }
+
+    private HeadPost[] posts(int count) {
+        HeadPost[] posts = new HeadPost[count];
+        for (int i = 0; i < count; i++) {
+            posts[i] = HeadPost.at(length(50, 140)).aside(length(-20, 20)).above(length(0, 9));
+        }
+        return posts;
+    }
+
+    private NeckReadings readings() {
+        NeckReadings readings = NeckReadings.none();
+        if (lot()) {
+            readings = readings.read(NeckFeature.CHANNEL_DEPTH, read(10, 10.5))
+                    .read(NeckFeature.SLOT_OFFSET, read(-0.1, 0.1));
+        }
+        if (lot()) {
+            readings =
+                    readings.scarfAngle(Estimate.of(ShopUnits.deg(between(9, 14)), ShopUnits.deg(between(0.1, 0.3))));
+        }
+        if (lot()) {
+            readings = readings.backDepth(length(50, 60), read(20, 21)).backDepth(length(200, 210), read(21, 22));
+        }
+        return lot() ? readings.read(NeckFeature.OFFSET_AT_BRIDGE, read(-1, 1)) : readings;
+    }
+
+    private Estimate<Length> read(double from, double to) {
+        return lot()
+                ? Estimate.of(length(from, to), length(0.01, 0.1))
+                : Estimate.of(length(from, to), length(0.01, 0.1), between(1, 9));
+    }
+}

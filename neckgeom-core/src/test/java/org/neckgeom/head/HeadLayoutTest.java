@@ -1,0 +1,174 @@
+package org.neckgeom.head;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
+import org.neckgeom.design.Head;
+import org.neckgeom.kernel.Vec;
+import org.neckgeom.measure.Limits;
+
+class HeadLayoutTest {
+
+    private static final Head HEAD = Head.pitched(deg(13))
+            .length(mm(185))
+            .width(mm(76))
+            .thickness(mm(14))
+            .veneer(mm(2), mm(0))
+            .backVeneer(mm(0.6));
+    private static final StringPlaces NUT =
+            StringSpacing.diameters(mm(1), mm(1), mm(1), mm(1)).across(mm(28)).equalCentres();
+
+    @Test
+    void breaks_isEachStringAtItsOwnPost() {
+        HeadLayout head = HeadLayout.of(HEAD)
+                .posts(
+                        HeadPost.at(mm(60)).aside(mm(-25)).above(mm(8)),
+                        HeadPost.at(mm(100)).aside(mm(-24)).above(mm(8)),
+                        HeadPost.at(mm(100)).aside(mm(24)).above(mm(8)),
+                        HeadPost.at(mm(60)).aside(mm(25)).above(mm(8)));
+
+        List<StringBreak> breaks = head.breaks(NUT, mm(7.5));
+
+        assertThat(breaks).hasSize(4);
+        StringBreak first =
+                StringBreak.over(deg(13)).post(mm(60), mm(8)).nutSlot(mm(7.5)).sideways(mm(-25 + 13.5));
+        assertThat(breaks.get(0).angle()).isEqualTo(first.angle());
+        assertThat(breaks.get(0).side().house()).isEqualTo(-breaks.get(3).side().house());
+        assertThat(breaks.get(1).angle().house())
+                .isEqualTo(breaks.get(2).angle().house());
+        assertThat(breaks.get(0).angle().house())
+                .isNotEqualTo(breaks.get(1).angle().house());
+        double sum = 0;
+        for (StringBreak one : breaks) {
+            sum += 95 * Math.sin(one.angle().house());
+        }
+        NutForces forces = head.nutForces(NUT, mm(7.5), newton(95));
+        assertThat(forces.total().house()).isCloseTo(sum, offset(1e-12));
+        assertThat(forces.each().get(2)).isEqualTo(breaks.get(2).nutForce(newton(95)));
+        assertThat(head.nutForces(NUT, mm(7.5), newton(95), newton(0), newton(0), newton(0))
+                        .total())
+                .isEqualTo(breaks.get(0).nutForce(newton(95)));
+        assertThat(forces.toString()).startsWith("Strings on the nut: ");
+    }
+
+    @Test
+    void breaks_ofASwungHeadCarryItsPostsWithIt() {
+        HeadPost post = HeadPost.at(mm(90)).aside(mm(-22)).above(mm(8));
+        StringPlaces one = StringPlaces.of(List.of(mm(-3)), List.of(mm(0.5)));
+        double swing = Math.toRadians(4);
+        // By vectors: the post on the flat head, swung to the treble side, then pitched; the slot 7.5 above the origin.
+        Vec place = new Vec(-90, -22, 8).turned(Vec.Z, -swing).turned(Vec.Y, -Math.toRadians(13));
+        Vec toPost = place.minus(new Vec(0, -3, 7.5));
+
+        StringBreak string = HeadLayout.of(HEAD.swung(deg(4)))
+                .posts(post)
+                .breaks(one, mm(7.5))
+                .get(0);
+
+        assertThat(string.angle().house()).isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-12));
+        assertThat(string.side().house()).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-12));
+    }
+
+    /** The face as a plane through the slanted line, turned about it until the centreline falls by the pitch. */
+    @Test
+    void breaks_overASlantedNut_runFromTheLineToAPostOnTheTurnedFace() {
+        long seed = 20261127;
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 1000; i++) {
+            double pitch = Math.toRadians(random.nextDouble(3, 20));
+            double slant = Math.toRadians(random.nextDouble(-12, 12));
+            double along = random.nextDouble(20, 170);
+            double aside = random.nextDouble(-30, 30);
+            double above = random.nextDouble(0, 10);
+            double y = random.nextDouble(-20, 20);
+            Vec line = new Vec(Math.tan(slant), 1, 0).unit();
+            // Turned about the line by the angle between the faces, tan = tan(pitch) / cos(slant).
+            double turn = Math.atan(Math.tan(pitch) / Math.cos(slant));
+            Vec up = Vec.Z.turned(line, -turn);
+            Vec axis = new Vec(-Math.cos(pitch), 0, -Math.sin(pitch));
+            assertThat(axis.dot(up)).as("the axis lies in the face").isCloseTo(0, offset(1e-12));
+            Vec across = up.cross(axis).times(-1);
+            Vec post = axis.times(along).plus(across.times(aside)).plus(up.times(above));
+            Vec toPost = post.minus(new Vec(Math.tan(slant) * y, y, 7.5));
+
+            StringBreak string = HeadLayout.of(
+                            Head.pitched(deg(Math.toDegrees(pitch))).length(mm(185)))
+                    .posts(HeadPost.at(mm(along)).aside(mm(aside)).above(mm(above)))
+                    .nutSlanted(deg(Math.toDegrees(slant)))
+                    .breaks(StringPlaces.of(List.of(mm(y)), List.of(mm(0.5))), mm(7.5))
+                    .get(0);
+
+            String where = "seed " + seed + ", string " + i;
+            assertThat(string.angle().house())
+                    .as(where)
+                    .isCloseTo(-Math.asin(toPost.unit().z()), offset(1e-10));
+            assertThat(string.side().house()).as(where).isCloseTo(Math.atan2(toPost.y(), -toPost.x()), offset(1e-10));
+        }
+    }
+
+    @Test
+    void ears_makeUpHalfTheDifferenceEachSide() {
+        assertThat(HeadLayout.of(HEAD).ears(mm(61))).isEqualTo(mm(7.5));
+        assertThat(HeadLayout.of(HEAD).ears(mm(80)).house()).isZero();
+        assertThat(HeadLayout.of(HEAD).tapered(mm(60), mm(66)).ears(mm(61)).house())
+                .isCloseTo(2.5, offset(1e-12));
+    }
+
+    @Test
+    void width_runsStraightFromBreakLineToTip() {
+        HeadLayout head = HeadLayout.of(HEAD).tapered(mm(60), mm(78.5));
+
+        assertThat(head.width(mm(0))).isEqualTo(mm(60));
+        assertThat(head.width(mm(185)).house()).isCloseTo(78.5, offset(1e-12));
+        assertThat(head.width(mm(20)).house()).isCloseTo(62, offset(1e-12));
+        assertThatThrownBy(() -> head.width(mm(186)))
+                .hasMessage("distance along the head must be no more than its length of 185 mm, but was 186 mm");
+    }
+
+    @Test
+    void woodFor_leavesTheVeneersOut() {
+        HeadLayout head = HeadLayout.of(HEAD);
+
+        assertThat(head.thickness().house()).isCloseTo(16.6, offset(1e-12));
+        Limits<javax.measure.quantity.Length> wood = head.woodFor(Limits.between(mm(13), mm(17)));
+        assertThat(wood.lowerHouse()).isCloseTo(10.4, offset(1e-12));
+        assertThat(wood.upperHouse()).isCloseTo(14.4, offset(1e-12));
+        assertThatThrownBy(() -> head.woodFor(Limits.between(mm(1), mm(2)))).hasMessageContaining("veneers");
+    }
+
+    @Test
+    void posts_mustLieOnTheHeadAndMatchTheStrings() {
+        assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(190))))
+                .hasMessage("post must lie on the head of 185 mm, but was at 190 mm");
+        assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(60))).breaks(NUT, mm(7)))
+                .hasMessage("posts must be as many as the strings at the nut, but were 1 for 4");
+    }
+
+    @Test
+    void outline_isTheHeadsOwnOnceTaperOrPostsAreTold() {
+        HeadLayout plain = HeadLayout.of(HEAD);
+        double wide = HEAD.widthMm();
+
+        assertThat(plain.hasOutline()).isFalse();
+        assertThat(plain.hasPosts()).isFalse();
+        assertThat(plain.posts()).isEmpty();
+        assertThat(plain.tapered(mm(wide), mm(wide)).hasOutline()).isFalse();
+        assertThat(plain.tapered(mm(wide - 1), mm(wide)).hasOutline()).isTrue();
+        assertThat(plain.tapered(mm(wide), mm(wide - 1)).hasOutline()).isTrue();
+        HeadPost post = HeadPost.at(mm(60));
+        assertThat(plain.posts(post).hasOutline()).isTrue();
+        assertThat(plain.posts(post).hasPosts()).isTrue();
+        assertThat(plain.posts(post).posts()).containsExactly(post);
+        assertThatThrownBy(() -> plain.posts(HeadPost.at(mm(HEAD.lengthMm()))))
+                .hasMessageStartingWith("post must lie on the head of");
+    }
+}

@@ -1,0 +1,89 @@
+package org.neckgeom.head;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.kernel.Vec;
+
+class StringBreakTest {
+
+    private static final long SEED = 88;
+
+    @Test
+    void anglesAndForces_areThoseOfTheVectors() {
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int i = 0; i < 300; i++) {
+            double pitch = 18 * random.nextDouble();
+            double along = 25 + 140 * random.nextDouble();
+            double above = 2 + 10 * random.nextDouble();
+            double slot = 4 + 6 * random.nextDouble();
+            double aside = -12 + 24 * random.nextDouble();
+            double rise = -1 + 3 * random.nextDouble();
+            StringBreak string = StringBreak.over(deg(pitch))
+                    .post(mm(along), mm(above))
+                    .nutSlot(mm(slot))
+                    .sideways(mm(aside))
+                    .speakingSide(deg(rise));
+            // Turn the flat head with its post about the break line; the nut's slot stands straight above that line.
+            Vec post = new Vec(-along, aside, above).turned(Vec.Y, -Math.toRadians(pitch));
+            Vec toPost = post.minus(new Vec(0, 0, slot)).unit();
+            Vec toSaddle = Vec.X.turned(Vec.Y, -Math.toRadians(rise));
+            Vec push = toPost.plus(toSaddle).times(60);
+
+            String at = "seed " + SEED + " case " + i;
+            assertThat(string.angle().house()).as(at).isCloseTo(-Math.asin(toPost.z()), offset(1e-12));
+            assertThat(string.turn().house()).as(at).isCloseTo(toPost.times(-1).angleTo(toSaddle), offset(1e-9));
+            assertThat(string.nutForce(newton(60)).house()).as(at).isCloseTo(-push.z(), offset(1e-10));
+            assertThat(string.sideForce(newton(60)).house()).as(at).isCloseTo(push.y(), offset(1e-10));
+        }
+    }
+
+    @Test
+    void angle_growsToTheHeadsPitchAsThePostGoesAway() {
+        StringBreak far = StringBreak.over(deg(13)).post(mm(1e9), mm(8)).nutSlot(mm(7.5));
+
+        assertThat(far.angle().house()).isCloseTo(Math.toRadians(13), offset(1e-8));
+    }
+
+    @Test
+    void angle_onAFlatHeadIsTheFallToThePost() {
+        StringBreak flat = StringBreak.over(deg(0)).post(mm(40), mm(3)).nutSlot(mm(7.5));
+
+        assertThat(flat.angle().house()).isCloseTo(Math.atan(4.5 / 40), offset(1e-15));
+        assertThat(flat.nutForce(newton(0)).house()).isZero();
+    }
+
+    @Test
+    void toString_saysWhenTheStringDoesNotPress() {
+        StringBreak lifting = StringBreak.over(deg(0)).post(mm(40), mm(9)).nutSlot(mm(7.5));
+        StringBreak slight = StringBreak.over(deg(0)).post(mm(80), mm(4)).nutSlot(mm(7.5));
+
+        assertThat(lifting.angle().house()).isNegative();
+        assertThat(lifting.toString()).contains("does not press on the nut");
+        assertThat(slight.toString()).contains("retainer");
+    }
+
+    @Test
+    void post_rejectsOneBehindTheBreakLine() {
+        assertThatThrownBy(() -> StringBreak.over(deg(13)).post(mm(-5), mm(8)))
+                .hasMessage("post's distance from the break line must be more than 0 mm, but was -5 mm");
+    }
+
+    /** By hand: along cos + above sin of the pitch must reach past the nut. */
+    @Test
+    void post_mayStandJustInFrontOfTheNut() {
+        double pitch = Math.toRadians(13);
+        double behind = 5 * Math.sin(pitch) / Math.cos(pitch);
+
+        assertThat(StringBreak.over(deg(13)).post(mm(1), mm(5)).nutSlot(mm(7)).toString())
+                .startsWith("String over");
+        assertThat(StringBreak.over(deg(13)).post(mm(behind), mm(5)).toString()).contains("nut not given yet");
+        assertThat(StringBreak.over(deg(13)).toString()).contains("13");
+    }
+}

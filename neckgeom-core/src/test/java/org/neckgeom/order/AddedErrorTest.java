@@ -1,0 +1,59 @@
+package org.neckgeom.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.order.AddedError.Way;
+
+class AddedErrorTest {
+
+    @Test
+    void contributor_goesIntoTheBudgetOfTheCentring() {
+        OrderPlan plan = OrderOfWork.forNeck()
+                .keep("glue ears")
+                .before("cut rod channel")
+                .plan();
+        Budget<Length> centring = Budget.named("channel on the centreline").with("centring", Spread.normal(mm(0.02)));
+
+        for (AddedError added : plan.addedErrors()) {
+            centring = centring.with(added.contributor());
+        }
+
+        // JCGM 100:2008, 5.1.2 and 4.3.7: sqrt(0.02^2 + 0.05^2/3) = 0.035118845842842465.
+        assertThat(centring.rootSumSquare().uncertaintyHouse()).isCloseTo(0.035118845842842465, within(1e-15));
+    }
+
+    @Test
+    void contributor_isNamedWithItsOperation() {
+        Spread<Length> spread = Spread.rectangular(mm(0.05));
+        AddedError slot = new AddedError("spacer's thickness", Way.ACROSS, "cut rod channel", spread);
+        AddedError bars = new AddedError("spacer's thickness", Way.ACROSS, "cut bar slots", spread);
+
+        Budget<Length> both = Budget.named("both cuts").with(slot.contributor()).with(bars.contributor());
+
+        assertThat(both.contributors()).hasSize(2);
+        assertThat(slot.contributor().name()).isEqualTo("spacer's thickness (cut rod channel)");
+        assertThat(slot).hasToString("spacer's thickness, across: rectangular, half-width 0.05 mm");
+    }
+
+    @Test
+    void of_refusesWhatHasNoName() {
+        Spread<Length> spread = Spread.rectangular(mm(0.05));
+
+        assertThatThrownBy(() -> new AddedError(" ", Way.DEPTH, "cut rod channel", spread))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("an added error's name must be 1 to 50 characters");
+        assertThatThrownBy(() -> new AddedError("shim", null, "cut rod channel", spread))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("way");
+        assertThatThrownBy(() -> new KeptOrder("plane", " plane "))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("a kept order must have two operations, but was \"plane\" before itself");
+    }
+}

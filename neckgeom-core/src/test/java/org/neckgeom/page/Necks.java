@@ -1,0 +1,200 @@
+package org.neckgeom.page;
+
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.channel.Caution;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.End;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.drawing.Settled;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanSection;
+import org.neckgeom.plan.PlanSection.Row;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.shop.TrialCut;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.LengthStyle;
+
+/** Two invented necks and what a plan might say about them. */
+public final class Necks {
+
+    private Necks() {}
+
+    /** A neck in inches with a flat head, an arched channel, a pocket and unlike sides; no heel, no strings. */
+    public static NeckDesign bass() {
+        return NeckDesign.named("Bass <four> & \"flat\" head")
+                .scale(inch(34))
+                .frets(24)
+                .bodyAtFret(17)
+                .fingerboard(Fingerboard.tapered(inch(1.5), inch(2.3)).thickness(inch(0.25)))
+                .back(BackProfile.between(inch(0.65), inch(0.72)).asymmetric(2, 2.5))
+                .wood(Wood.SUGAR_MAPLE)
+                .channel(Channel.forRod(Rod.singleAction(inch(24), inch(0.25)).adjustedAt(End.HEEL))
+                        .coveredBy(inch(0.125))
+                        .arched(inch(0.04))
+                        .pocket(inch(1), inch(0.5), inch(0.45)))
+                .head(Head.flat().length(inch(8)).width(inch(4)).thickness(inch(0.6)));
+    }
+
+    public static NeckPlan octavePlan() {
+        return NeckPlan.of(
+                        SampleNecks.octaveMandolin(),
+                        SampleBench.octaveBlank(),
+                        Shop.with(Cutter.straight(mm(6))
+                                .flutes(2, mm(22))
+                                .shank(mm(12.7))
+                                .standOut(mm(30))
+                                .carbide()))
+                .scarf(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead())
+                .trialCut(TrialCut.walls(mm(27.3), mm(27.7)).readWithin(mm(0.02)))
+                .neckSet(octaveSet());
+    }
+
+    private static NeckSet octaveSet() {
+        return NeckSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.1))
+                .saddle(mm(15.2))
+                .atNut(mm(0.4))
+                .action(mm(2.0))
+                .compensation(mm(2.2));
+    }
+
+    static Contents octaveContents() {
+        NeckDesign neck = SampleNecks.octaveMandolin();
+        return new Contents(
+                neck,
+                Settled.nothing(),
+                LengthStyle.MILLIMETRES,
+                Optional.of(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead()),
+                Optional.of(octaveSet()),
+                List.of(
+                        new PlanCheck(
+                                "wood left under the channel",
+                                PlanCheck.Outcome.GOOD,
+                                "4.97 mm at 3 mm from the nut",
+                                "3 mm or more",
+                                "Go on."),
+                        new PlanCheck(
+                                "slot on the centre",
+                                PlanCheck.Outcome.STOP,
+                                "0.710 mm toward the fence, u 0.014 mm",
+                                "within 0.100 mm",
+                                "Move the fence 0.710 mm away from the cutter, run a test piece again and read both walls."),
+                        new PlanCheck(
+                                "head clear of the fence",
+                                PlanCheck.Outcome.OPEN,
+                                "head 8.5 mm wider than the shaft on each side",
+                                "no contact",
+                                "Make a parallel spacer of 9.5 mm, or slot before the ears go on.")),
+                List.of(
+                        new Caution(
+                                "STOPPED_CUT",
+                                "At the end of the slot switch off and let the cutter stop before lifting the neck.",
+                                "lifting while it turns is the accident case"),
+                        new Caution("DUST", "Wear a mask and collect the dust.", "hardwood dust harms nose and lungs")),
+                sections(),
+                Optional.empty(),
+                List.of(),
+                "0f1e2d3c");
+    }
+
+    /** The octave with an order of work that clashes, and a budget. */
+    static Contents workContents() {
+        Contents octave = octaveContents();
+        return new Contents(
+                octave.design(),
+                octave.settled(),
+                octave.style(),
+                octave.scarf(),
+                octave.neckSet(),
+                octave.checks(),
+                octave.cautions(),
+                octave.sections(),
+                Optional.of(OrderOfWork.forNeck()
+                        .keep("glue ears")
+                        .before("cut rod channel")
+                        .plan()),
+                List.of(new BudgetPart(
+                        "String line at the bridge",
+                        Budget.named("String line at the bridge")
+                                .with("rod channel on the blank", Spread.normal(mm(0.05)))
+                                .with("heel on the channel", Spread.rectangular(mm(0.2)))
+                                .with(
+                                        "body joint on the heel, with a name too long for a phone",
+                                        Spread.triangular(mm(0.6)))
+                                .with("<fingerboard> & pins", Spread.rectangular(mm(0.35))),
+                        Optional.of(Limits.within(mm(0.8))))),
+                "0f1e2d3c");
+    }
+
+    private static List<PlanSection> sections() {
+        return List.of(
+                new PlanSection(
+                        "Centre the cutter",
+                        List.of(
+                                new Row("fence", "one piece, 600 mm"),
+                                new Row("move", "0.710 mm away from the cutter"),
+                                new Row("leaves", "0.70 mm\n0.010 mm short")),
+                        List.of("Read both walls with the same instrument: a zero error then cancels.")),
+                new PlanSection(
+                        "Cut the channel",
+                        List.of(
+                                new Row("depth", "9.200 mm"),
+                                new Row(
+                                        "passes",
+                                        "2.900 mm  step 2.900 mm\n5.800 mm  step 2.900 mm\n8.700 mm  step 2.900 mm\n9.200 mm  step 0.500 mm"),
+                                new Row(
+                                        "stop, leading end head",
+                                        "300.000 mm from the cutter's centre, 297.000 mm from its near edge")),
+                        List.of()),
+                new PlanSection(
+                        "Lay out the scarf",
+                        List.of(
+                                new Row("pitch", "13 deg"),
+                                new Row("glue face", "66.681 mm"),
+                                new Row("<b>&\"", "a name that is not markup")),
+                        List.of()));
+    }
+
+    static Contents bassContents() {
+        return new Contents(
+                bass(),
+                Settled.nothing(),
+                LengthStyle.DECIMAL_INCHES,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                "0f1e2d3c");
+    }
+}

@@ -1,0 +1,190 @@
+package org.neckgeom.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.gramPerMetre;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.kgPerM3;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.percent;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+class PlanDataTest {
+
+    private static final NeckPlan OCTAVE = Necks.octavePlan();
+    private static final NeckPlan BASS = plan(Necks.bass());
+
+    private static NeckPlan plan(NeckDesign design) {
+        return NeckPlan.of(
+                design,
+                Blank.of(inch(45), inch(3), inch(1)).nutAt(inch(1)),
+                Shop.with(Cutter.straight(inch(0.25)).flutes(2, inch(1)).standOut(inch(1.25))));
+    }
+
+    private static NeckDesign rich() {
+        return NeckDesign.named("\u00e9\u2033 \"all\" \\ parts <told>")
+                .scale(Scale.of(inch(25.5)).divisions(19))
+                .frets(31)
+                .bodyAtFret(22)
+                .fingerboard(Fingerboard.tapered(mm(43.1), inch(2.25))
+                        .secondAtFret(19)
+                        .thickness(mm(5.9), mm(6.3))
+                        .radius(inch(9.5), inch(14))
+                        .wood(Wood.named("bog oak")
+                                .density(kgPerM3(930.7))
+                                .modulus(Amount.of(14321, ShopUnit.MEGAPASCAL))
+                                .modulusVariation(percent(17.3))
+                                .shrinkage(percent(4.4), percent(8.8))))
+                .back(BackProfile.between(mm(20.1), mm(22.7)).atFrets(2, 17).asymmetric(1.9, 2.6))
+                .wood(Wood.SUGAR_MAPLE)
+                .channel(Channel.forRod(Rod.carbonBar(mm(381.7), mm(6.4), mm(9.53)))
+                        .startingAt(mm(-7.3))
+                        .endPlay(mm(0.7))
+                        .sidePlay(mm(0.2))
+                        .coveredBy(mm(1.1))
+                        .clearance(mm(0.05))
+                        .arched(mm(-0.4)))
+                .head(Head.pitched(deg(9.7))
+                        .length(inch(7.3))
+                        .width(mm(81))
+                        .thickness(mm(14.4))
+                        .swung(deg(-1.3))
+                        .veneer(mm(0.6), mm(4))
+                        .backVeneer(mm(1.2)))
+                .heel(Heel.of(mm(96), mm(55)).blocks(mm(19)))
+                .strings(StringSet.of(pitch("E2"), pitch("A2"), pitch("D3"))
+                        .massesPerLength(gramPerMetre(6.79), gramPerMetre(3.86), gramPerMetre(2.1)));
+    }
+
+    @Test
+    void designFrom_givesTheDesignBack() {
+        assertEquals(OCTAVE.design(), PlanData.designFrom(PlanData.of(OCTAVE).toJson()));
+        assertEquals(BASS.design(), PlanData.designFrom(PlanData.of(BASS).toJson()));
+    }
+
+    @Test
+    void designFrom_givesEveryPartBack_withItsUnits() {
+        NeckDesign rich = rich();
+        String json = PlanData.of(plan(rich)).toJson();
+        NeckDesign read = PlanData.designFrom(json);
+
+        assertEquals(rich.scale(), read.scale());
+        assertEquals(
+                rich.fingerboard().wood().orElseThrow().figures(),
+                read.fingerboard().wood().orElseThrow().figures());
+        assertEquals(rich.fingerboard(), read.fingerboard());
+        assertEquals(rich.back(), read.back());
+        assertEquals(rich.channel(), read.channel());
+        assertEquals(rich.head(), read.head());
+        assertEquals(rich.heel(), read.heel());
+        assertEquals(rich.strings(), read.strings());
+        assertEquals(rich.toString(), read.toString());
+        assertEquals(rich, read);
+        assertEquals(json, PlanData.of(plan(read)).toJson(), "written again it is the same text");
+    }
+
+    @Test
+    void toJson_hasEveryCheckCautionAndSectionOfThePlan() {
+        Map<?, ?> whole = (Map<?, ?>) JsonReader.read(PlanData.of(OCTAVE).toJson());
+        Map<?, ?> data = (Map<?, ?>) whole.get("answers");
+
+        assertEquals(OCTAVE.checks().stream().map(PlanCheck::name).toList(), column(data, "checks", "name"));
+        assertEquals(
+                OCTAVE.checks().stream()
+                        .map(check -> check.outcome().toString())
+                        .toList(),
+                column(data, "checks", "outcome"));
+        assertEquals(
+                OCTAVE.cautions().stream().map(caution -> caution.code()).toList(), column(data, "cautions", "code"));
+        assertEquals(
+                OCTAVE.sections().stream().map(section -> section.title()).toList(), column(data, "sections", "title"));
+        assertEquals(4, ((List<?>) data.get("budgets")).size());
+        assertEquals("neckgeom plan", whole.get("format"));
+    }
+
+    private static List<Object> column(Map<?, ?> data, String list, String key) {
+        List<Object> values = new ArrayList<>();
+        for (Object row : (List<?>) data.get(list)) {
+            values.add(((Map<?, ?>) row).get(key));
+        }
+        return values;
+    }
+
+    /** Equal temperament: the string left is a twelfth root of 2 shorter at each fret. */
+    @Test
+    void toJson_fretsLieWhereTheRootOfTwoPutsThem() {
+        Map<?, ?> whole = (Map<?, ?>) JsonReader.read(PlanData.of(OCTAVE).toJson());
+        Map<?, ?> data = (Map<?, ?>) whole.get("answers");
+        List<?> rows = (List<?>) data.get("fretTable");
+
+        assertEquals(21, rows.size());
+        for (int n = 0; n <= 20; n++) {
+            Map<?, ?> place = (Map<?, ?>) ((Map<?, ?>) rows.get(n)).get("fromNut");
+            assertEquals("mm", place.get("unit"));
+            assertEquals(560 * (1 - Math.pow(2, -n / 12.0)), (Double) place.get("value"), 1e-9);
+        }
+    }
+
+    @Test
+    void fretCsv_isATableOfFourColumns_inThePlansUnit() {
+        String[] lines = PlanData.of(BASS).fretCsv().split("\n");
+
+        assertEquals("fret,from nut in,from last in,width in", lines[0]);
+        assertEquals(26, lines.length);
+        String[] octave = lines[13].split(",");
+        assertEquals("12", octave[0]);
+        assertEquals(17, Double.parseDouble(octave[1]), 1e-9, "half of 34 in");
+        assertEquals("0,0,0,1.5", lines[1]);
+    }
+
+    @Test
+    void stationCsv_leavesTheChannelEmptyWhereItDoesNotReach() {
+        List<String[]> rows = new ArrayList<>();
+        PlanData.of(OCTAVE).stationCsv().lines().forEach(line -> rows.add(line.split(",", -1)));
+
+        assertEquals(
+                List.of("station", "from nut mm", "width mm", "wood depth mm", "channel depth mm", "wood left mm"),
+                List.of(rows.get(0)));
+        String[] nut = rows.get(1);
+        assertEquals(List.of("nut", "0", "34"), List.of(nut).subList(0, 3));
+        assertTrue(nut[4].isEmpty() && nut[5].isEmpty(), "the channel starts 3 mm behind the nut");
+        String[] body = rows.get(rows.size() - 1);
+        // The name holds a comma, so it stands in quotes and splits in two here.
+        assertEquals("\"body", body[0]);
+        assertEquals(310.548358921, Double.parseDouble(body[2]), 1e-9);
+        assertTrue(rows.stream().skip(1).anyMatch(row -> row[4].equals("9.2")), "channel depth");
+    }
+
+    @Test
+    void equals_isByPlan() {
+        assertEquals(PlanData.of(OCTAVE), PlanData.of(Necks.octavePlan()));
+        assertEquals(
+                PlanData.of(OCTAVE).hashCode(), PlanData.of(Necks.octavePlan()).hashCode());
+        assertFalse(PlanData.of(OCTAVE).equals(PlanData.of(BASS)));
+        assertTrue(PlanData.of(OCTAVE).toString().startsWith("Data: Octave mandolin"));
+    }
+}

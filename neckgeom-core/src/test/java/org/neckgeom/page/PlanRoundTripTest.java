@@ -1,0 +1,477 @@
+package org.neckgeom.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.OuterStrings;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+import org.neckgeom.drawing.RandomPlans;
+import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.TenonBolts;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.template.Paper;
+import org.neckgeom.template.Template;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Plans, designs and budgets to JSON and back, with a general JSON library (Jackson) in between, against a JSON Schema judged
+ * by a general validator (json-schema-validator, draft 2020-12).
+ */
+class PlanRoundTripTest {
+
+    private static final JsonMapper JACKSON = JsonMapper.shared();
+    private static final NeckPlan OCTAVE = Necks.octavePlan();
+    private static final String JSON = PlanData.of(OCTAVE).toJson();
+
+    static LongStream seeds() {
+        return LongStream.range(0, 6);
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void planFrom_givesAnEqualPlan_whoseTextIsTheSame(long seed) {
+        NeckPlan plan = RandomPlans.of(seed);
+        String json = PlanData.of(plan).toJson();
+
+        NeckPlan read = PlanData.planFrom(json);
+
+        assertThat(read).as("seed %d", seed).isEqualTo(plan);
+        assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
+    }
+
+    /** Readings in millimetres, said in fractions of an inch: no figure and no style is lost on the way. */
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void planFrom_keepsFractionsOfAnInch(long seed) throws IOException {
+        NeckPlan plan = RandomPlans.of(seed);
+        NeckPlan said = plan.in(LengthStyle.INCH_FRACTIONS);
+        String json = PlanData.of(said).toJson();
+
+        NeckPlan read = PlanData.planFrom(json);
+
+        assertThat(json).as("seed %d", seed).contains("\"fractional in\"");
+        assertThat(errors(json)).as("seed %d", seed).isEmpty();
+        assertThat(read).as("seed %d", seed).isEqualTo(plan).isEqualTo(said);
+        assertThat(read.style()).isEqualTo(LengthStyle.INCH_FRACTIONS);
+        assertThat(read.readings()).hasToString(said.readings().toString());
+        assertThat(read.steps()).hasToString(said.steps().toString());
+        assertThat(read.workmanshipAsTold())
+                .hasToString(said.workmanshipAsTold().toString());
+        assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void schema_acceptsWhatIsWritten(long seed) throws IOException {
+        NeckPlan plan = RandomPlans.of(seed);
+
+        assertThat(errors(PlanData.of(plan).toJson())).as("seed %d", seed).isEmpty();
+        assertThat(errors(DesignData.of(plan.design()).toJson()))
+                .as("seed %d", seed)
+                .isEmpty();
+        assertThat(errors(BudgetData.of(plan.budgets().get(0)).toJson()))
+                .as("seed %d", seed)
+                .isEmpty();
+    }
+
+    @Test
+    void planFrom_takesWhatAnotherLibraryMadeOfIt() {
+        JsonNode tree = JACKSON.readTree(JSON);
+
+        assertThat(PlanData.planFrom(JACKSON.writeValueAsString(tree))).isEqualTo(OCTAVE);
+    }
+
+    @Test
+    void planFrom_needsNoAnswers() {
+        ObjectNode tree = (ObjectNode) JACKSON.readTree(JSON);
+        tree.remove("answers");
+
+        assertThat(PlanData.planFrom(tree.toString())).isEqualTo(OCTAVE);
+    }
+
+    /** Every part but those that may be left out is missed when it is gone, and the sentence names its place. */
+    @Tag("long")
+    @Test
+    void planFrom_missesEveryPart_andKnowsNoOther() {
+        Set<String> missed = new TreeSet<>();
+        ObjectNode tree = (ObjectNode) JACKSON.readTree(JSON);
+        tree.remove("answers");
+        // Two operations stand for all of them, so that it takes no minute.
+        ArrayNode operations = (ArrayNode) tree.get("order").get("operations");
+        while (operations.size() > 6) {
+            operations.remove(6);
+        }
+        while (operations.size() > 1) {
+            operations.remove(0);
+        }
+        walk(tree, "", missed, tree);
+
+        assertThat(missed).contains("design.frets", "shop.cutter.runout.unit", "steps[0].trialCut.fenceWall[0].value");
+        assertThat(missed).hasSizeGreaterThan(300);
+    }
+
+    private static void walk(JsonNode node, String place, Set<String> missed, ObjectNode whole) {
+        if (node instanceof ObjectNode object) {
+            for (String key : List.copyOf(object.propertyNames())) {
+                String there = place.isEmpty() ? key : place + "." + key;
+                JsonNode part = object.get(key);
+                walk(part, there, missed, whole);
+                object.remove(key);
+                String without = message(whole);
+                if (without != null && without.equals(there + " must be told, but is missing")) {
+                    missed.add(there);
+                }
+                object.set(key, part);
+            }
+            object.put("stranger", 1);
+            assertThat(message(whole)).startsWith((place.isEmpty() ? "" : place + ".") + "stranger is not known");
+            object.remove("stranger");
+        } else if (node instanceof ArrayNode list) {
+            for (int i = 0; i < Math.min(1, list.size()); i++) {
+                walk(list.get(i), place + "[" + i + "]", missed, whole);
+            }
+        }
+    }
+
+    private static String message(ObjectNode tree) {
+        try {
+            PlanData.planFrom(tree.toString());
+            return null;
+        } catch (IllegalArgumentException refused) {
+            return refused.getMessage();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "\"version\": 1 | \"version\": 2 | version must be 1, the only one known here, but was 2",
+                "\"version\": 1 | \"version\": \"1\" | version must be a number, but was \"1\"",
+                "\"neckgeom plan\" | \"a plan\" | format must be \"neckgeom plan\", but was \"a plan\"",
+                "\"frets\": 20 | \"frets\": null | design.frets must be a number, but was null",
+                "\"frets\": 20 | \"frets\": 20.5 | design.frets must be a whole number up to 1000000, but was 20.5",
+                "\"frets\": 20 | \"frets\": 0 | design: frets must be between 1 and 200, but were 0",
+                "\"frets\": 20 | \"frets\": 20, \"frets\": 20 | JSON must have \"frets\" once only",
+                "\"frets\": 20 | \"frets\": 1e999 | JSON must have no number beyond 1.7976931348623157E308",
+                "\"value\": 640, \"unit\": \"mm\" | \"value\": 640, \"unit\": \"kg\" | blank.length.unit must be mm, in, thou, ft, cm or m, but was \"kg\"",
+                "\"value\": 640, | \"value\": -640, | blank: blank length must be more than 0 mm, but was -640 mm",
+                "\"one-piece\" | \"bent\" | shop.fence.build must be one-piece, split or pivoting, but was \"bent\"",
+                "\"trialCut\": | \"trialcut\": | steps[0]: a step must be one of trialCut, readAgain or fenceTowardCutter, but was none",
+                "\"name\": \"cut scarf\" | \"name\": \"glue head\" | order: operation must have a name not yet taken, but was \"glue head\"",
+                "\"relief\": | \"relif\": | limits.relief must be told, but is missing",
+                "\"sawKerf\": { \"value\": 0, | \"sawKerf\": { \"value\": [], | details.sawKerf.value must be a number, but was a list"
+            })
+    void planFrom_saysWhatIsWrongAndWhere(String from, String to, String message) {
+        assertThat(JSON).contains(from);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PlanData.planFrom(changed(from, to)))
+                .withMessageStartingWith(message);
+    }
+
+    private static String changed(String from, String to) {
+        return JSON.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to));
+    }
+
+    /** Nesting, length and garbage, none of which may end in anything but a sentence. */
+    @Test
+    void planFrom_refusesWhatIsMeantToHarm() {
+        String name = "\"name\": \"Octave mandolin, walnut\"";
+        assertRefused(JSON.replace(name, "\"name\": \"" + "x".repeat(10_000_000) + "\""), "characters");
+        assertRefused(JSON.replace(name, "\"name\": \"" + "x".repeat(200_000) + "\""), "no text of more than 100000");
+        assertRefused("[".repeat(1_000_000), "no more than 100 levels");
+        assertRefused("{\"a\":".repeat(1_000_000), "no more than 100 levels");
+        assertRefused(JSON.replace("\"frets\": 20", "\"frets\": " + "9".repeat(1_000_000)), "no number of more");
+        assertRefused(JSON.replace("\"frets\": 20", "\"frets\": 0." + "9".repeat(1_000_000)), "no number of more");
+        assertRefused(JSON.replace("\"frets\": 20", "\"frets\": 20, \"" + "k".repeat(90_000) + "\": 20"), "design.kkk");
+        assertRefused("\u0000", "JSON must have a value");
+        assertRefused("[]", "JSON must be an object, but was a list");
+        assertRefused("null", "JSON must be an object, but was null");
+    }
+
+    private static void assertRefused(String json, String words) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PlanData.planFrom(json))
+                .withMessageContaining(words)
+                .satisfies(refused -> assertThat(refused.getMessage().length()).isLessThan(600));
+    }
+
+    @Test
+    void planFrom_keepsFannedFrets() {
+        FannedFrets frets =
+                FannedFrets.of(Scale.of(mm(570)), Scale.of(mm(548.3)), OuterStrings.of(mm(28.1), mm(44)), 6.5);
+        NeckPlan plan = NeckPlan.of(OCTAVE.design().scale(frets.centrelineScale()), OCTAVE.blank(), OCTAVE.shop())
+                .details(NeckDetails.none().fannedFrets(frets));
+        String json = PlanData.of(plan).toJson();
+
+        assertThat(PlanData.planFrom(json).design()).isEqualTo(plan.design());
+        assertThat(PlanData.planFrom(json).details().fannedFrets()).contains(frets);
+        assertThat(PlanData.planFrom(json).details()).isEqualTo(plan.details());
+        assertThat(PlanData.planFrom(json)).isEqualTo(plan);
+        assertThat(PlanData.of(PlanData.planFrom(json)).toJson()).isEqualTo(json);
+    }
+
+    @Test
+    void planFrom_keepsAHeadInOnePiece() throws IOException {
+        NeckPlan unknown = NeckPlan.of(OCTAVE.design(), OCTAVE.blank(), OCTAVE.shop());
+        NeckPlan plan = unknown.headInOnePiece();
+        String json = PlanData.of(plan).toJson();
+
+        assertThat(errors(json)).isEmpty();
+        assertThat(PlanData.planFrom(json)).isEqualTo(plan).isNotEqualTo(unknown);
+        assertThat(PlanData.planFrom(json).isHeadInOnePiece()).isTrue();
+        assertThat(plan.scarf(OCTAVE.scarf().orElseThrow()).isHeadInOnePiece()).isFalse();
+    }
+
+    static Stream<NeckDetails> joints() {
+        TenonBolts tenon = TenonBolts.tenon(inch(3), inch(0.8));
+        return Stream.of(
+                NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnits.deg(3))),
+                NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnit.RADIAN.of(0.05236))),
+                NeckDetails.none()
+                        .dovetail(DovetailSeat.tapered(ShopUnits.deg(3)).length(inch(0.75))),
+                NeckDetails.none()
+                        .dovetail(DovetailSeat.tapered(ShopUnits.deg(3))
+                                .length(mm(19))
+                                .sized(mm(40), inch(1.25), mm(70))),
+                NeckDetails.none().tenon(tenon.holes(mm(8), mm(0)).at(mm(30))),
+                NeckDetails.none()
+                        .tenon(tenon.holes(mm(10), mm(0.8)).at(mm(28.5)).at(inch(2.25))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("joints")
+    void planFrom_keepsDovetailAndTenon(NeckDetails joint) throws IOException {
+        NeckPlan plan =
+                NeckPlan.of(OCTAVE.design(), OCTAVE.blank(), OCTAVE.shop()).details(joint);
+        String json = PlanData.of(plan).toJson();
+
+        NeckPlan read = PlanData.planFrom(json);
+
+        assertThat(errors(json)).isEmpty();
+        assertThat(read.details()).isEqualTo(joint);
+        assertThat(read).isEqualTo(plan);
+        assertThat(PlanData.of(read).toJson()).isEqualTo(json);
+    }
+
+    /** A document with one character changed is read or refused in a sentence, never anything else. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void planFrom_withOneCharacterChanged_readsOrRefuses(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int end = JSON.indexOf("\"answers\"");
+        for (int i = 0; i < 20; i++) {
+            int at = random.nextInt(end);
+            char c = "{}[]\",:0aE-. ".charAt(random.nextInt(13));
+            String changed = JSON.substring(0, at) + c + JSON.substring(at + 1);
+            try {
+                assertThat(PlanData.planFrom(changed)).isNotNull();
+            } catch (IllegalArgumentException refused) {
+                assertThat(refused.getMessage()).as("seed %d, %d", seed, i).isNotBlank();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void designFrom_givesAnEqualDesign_whoseTextIsTheSame(long seed) {
+        var design = RandomPlans.of(seed).design();
+        String json = DesignData.of(design).toJson();
+
+        assertThat(DesignData.designFrom(json)).as("seed %d", seed).isEqualTo(design);
+        assertThat(DesignData.of(DesignData.designFrom(json)).toJson())
+                .as("seed %d", seed)
+                .isEqualTo(json);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void budgetFrom_givesAnEqualBudget_whoseTextIsTheSame(long seed) {
+        for (Budget<Length> budget : RandomPlans.of(seed).budgets()) {
+            String json = BudgetData.of(budget).toJson();
+
+            assertThat(BudgetData.budgetFrom(json, Length.class))
+                    .as("seed %d", seed)
+                    .isEqualTo(budget);
+            assertThat(BudgetData.of(BudgetData.budgetFrom(json, Length.class)).toJson())
+                    .isEqualTo(json);
+        }
+    }
+
+    @Test
+    void budgetFrom_takesOtherKindsOfErrors_andRefusesAnotherKindOfResult() {
+        Budget<Length> budget = Budget.named("string line")
+                .with("skew", 500, Spread.rectangular(ShopUnits.deg(0.1)))
+                .with("glue", Spread.normal(mm(0.1)));
+        String json = BudgetData.of(budget).toJson();
+
+        assertThat(BudgetData.budgetFrom(json, Length.class)).isEqualTo(budget);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BudgetData.budgetFrom(json, Angle.class))
+                .withMessage("unit must be rad or deg, but was \"mm\"");
+    }
+
+    /** What the schema refuses the reader refuses too, wherever a part is of another type. */
+    @Test
+    void schema_refusesWhatTheReaderRefuses() throws IOException {
+        for (String[] change : new String[][] {
+            {"\"version\": 1", "\"version\": 2"},
+            {"\"frets\": 20", "\"frets\": \"20\""},
+            {"\"frets\": 20", "\"frets\": 20, \"fretz\": 1"},
+            {"\"unit\": \"mm\"", "\"unit\": \"kg\""},
+            {"\"one-piece\"", "\"bent\""},
+            {"\"trialCut\"", "\"trialcut\""},
+            {"\"law\": \"rectangular\"", "\"law\": \"triangle\""},
+        }) {
+            String changed = changed(change[0], change[1]);
+            assertThat(errors(changed)).as(change[1]).isNotEmpty();
+            assertThatIllegalArgumentException().as(change[1]).isThrownBy(() -> PlanData.planFrom(changed));
+        }
+    }
+
+    /** The digest is that of an independent tool (sha256sum) on the JSON without answers, its end closed by hand. */
+    @Test
+    void hash_isThatOfWhatThePlanWasTold_inAnyUnits() throws Exception {
+        PlanData data = PlanData.of(OCTAVE);
+        String json = data.toJson();
+        String told = json.substring(0, json.indexOf(",\n  \"answers\"")) + "\n}\n";
+
+        byte[] digest = MessageDigest.getInstance("SHA-256").digest(told.getBytes(StandardCharsets.UTF_8));
+        assertThat(data.hash()).isEqualTo(HexFormat.of().formatHex(digest));
+        assertThat(data.mark()).hasSize(8).isEqualTo(data.hash().substring(0, 8));
+        for (LengthStyle style : LengthStyle.values()) {
+            assertThat(data.in(style).hash()).isEqualTo(data.hash());
+        }
+        assertThat(PlanData.of(OCTAVE.relief(mm(0.21))).hash()).isNotEqualTo(data.hash());
+        assertThat(Sheet.of(OCTAVE).toHtml()).contains("<p>Belongs to set " + data.mark() + ".</p>");
+        assertThat(Template.of(OCTAVE).toDxf()).contains("Belongs to set " + data.mark() + ".");
+        assertThat(Template.of(OCTAVE).pages(Paper.A4))
+                .allSatisfy(page -> assertThat(page.heading()).contains(" (set " + data.mark() + "): "));
+        assertThat(Template.of(OCTAVE.design()).toDxf()).doesNotContain("Belongs");
+    }
+
+    /** By hand: 6 mm to 0.5 mm at fret 14 runs on to less than nothing at fret 20, 383.6 mm from the nut; so do the others. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "secondThickness | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
+                "secondWidth | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
+                "secondDepth | 0.01 | design.back.secondDepth is 0.01 mm, and runs out to nothing before ",
+                "firstDepth | 0.01 | design.back.firstDepth is 0.01 mm, and runs out to nothing before "
+            })
+    void planFrom_refusesWhatHasNoAnswers(String key, String value, String sentence) {
+        String json = PlanData.of(OCTAVE)
+                .toJson()
+                .replaceFirst("\"" + key + "\": \\{ \"value\": [\\d.]+", "\"" + key + "\": { \"value\": " + value);
+
+        assertThatThrownBy(() -> PlanData.planFrom(json))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith(sentence);
+    }
+
+    /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
+    @Test
+    void schema_isASchema() throws IOException {
+        Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+
+        assertThat(meta.validate(JACKSON.readTree(Holder.text()))).isEmpty();
+        assertThat(meta.validate(JACKSON.readTree("{\"description\": [\"A\"]}")))
+                .isNotEmpty();
+    }
+
+    private static List<Error> errors(String json) throws IOException {
+        return Holder.SCHEMA.validate(JACKSON.readTree(json));
+    }
+
+    private static final class Holder {
+        private static final Schema SCHEMA = schema();
+
+        private static Schema schema() {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(text());
+        }
+
+        private static String text() {
+            try (InputStream in =
+                    PlanData.class.getClassLoader().getResourceAsStream("META-INF/neckgeom/neckgeom.schema.json")) {
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    @Test
+    void planFrom_givesARichPlanBack() {
+        NeckPlan plan = RandomPlans.of(3);
+
+        assertThat(PlanData.planFrom(PlanData.of(plan).toJson())).isEqualTo(plan);
+    }
+
+    @Test
+    void data_areEqualWhenWhatTheySayIs() {
+        NeckDesign other = OCTAVE.design().frets(19);
+        PlanData plan = PlanData.of(OCTAVE);
+        DesignData design = DesignData.of(OCTAVE.design());
+        Budget<?> budget = OCTAVE.budgets().get(0);
+        BudgetData data = BudgetData.of(budget);
+
+        assertThat(plan).isEqualTo(PlanData.of(Necks.octavePlan())).isNotEqualTo("text");
+        assertThat(plan).hasSameHashCodeAs(PlanData.of(Necks.octavePlan()));
+        assertThat(design).isEqualTo(DesignData.of(OCTAVE.design())).hasSameHashCodeAs(DesignData.of(OCTAVE.design()));
+        assertThat(design).isNotEqualTo(DesignData.of(other)).isNotEqualTo("text");
+        assertThat(design.hashCode()).isNotEqualTo(DesignData.of(other).hashCode());
+        assertThat(design.toString()).contains(OCTAVE.design().name());
+        assertThat(DesignData.designFrom(design.toJson())).isEqualTo(OCTAVE.design());
+        assertThat(data).isEqualTo(BudgetData.of(budget)).hasSameHashCodeAs(BudgetData.of(budget));
+        assertThat(data).isNotEqualTo(BudgetData.of(OCTAVE.budgets().get(1))).isNotEqualTo("text");
+        assertThat(data.hashCode())
+                .isNotEqualTo(BudgetData.of(OCTAVE.budgets().get(1)).hashCode());
+        assertThat(data.toString()).contains(budget.title());
+        assertThat(BudgetData.budgetFrom(data.toJson(), Length.class)).isEqualTo(budget);
+    }
+}

@@ -1,0 +1,308 @@
+package org.neckgeom.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.Caution;
+import org.neckgeom.drawing.Xml;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanSection;
+import org.neckgeom.shop.Cutter;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.testing.Approved;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnits;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+class SheetTest {
+
+    private static final Contents OCTAVE = Necks.octaveContents();
+    private static final Contents WORK = Necks.workContents();
+    private static final Contents BASS = Necks.bassContents();
+
+    @Test
+    void toText_isTheApprovedOne() {
+        Approved.hold(
+                "page",
+                Map.of(
+                        "octave.txt",
+                        PlainText.of(OCTAVE),
+                        "work.txt",
+                        PlainText.of(WORK),
+                        "bass.txt",
+                        PlainText.of(BASS)));
+    }
+
+    @Test
+    void toHtml_isTheApprovedOne() {
+        Approved.hold(
+                "page", Map.of("octave.html", Page.of(OCTAVE), "work.html", Page.of(WORK), "bass.html", Page.of(BASS)));
+    }
+
+    @Test
+    void toText_keepsToEightyColumns() {
+        for (Contents sheet : List.of(OCTAVE, WORK, BASS)) {
+            PlainText.of(sheet).lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        }
+    }
+
+    @Test
+    void toText_saysWhatToStopForFirst() {
+        String text = PlainText.of(OCTAVE);
+
+        int stop = text.indexOf("STOP  slot on the centre");
+        int open = text.indexOf("OPEN  head clear of the fence");
+        int good = text.indexOf("GOOD  wood left under the channel");
+        int settings = text.indexOf("Centre the cutter\n");
+        assertTrue(stop > 0 && stop < open && open < good && good < settings, text);
+    }
+
+    @Test
+    void toHtml_readsAsXml_andKeepsNamesAsTheyAre() {
+        Document page = Xml.parsed(Page.of(BASS));
+
+        assertEquals(Necks.bass().name(), Xml.all(page, "h1").get(0).getTextContent());
+        Document octave = Xml.parsed(Page.of(OCTAVE));
+        assertTrue(Xml.all(octave, "dt").stream()
+                .anyMatch(dt -> dt.getTextContent().equals("<b>&\"")));
+        assertEquals(0, octave.getElementsByTagName("script").getLength());
+    }
+
+    @Test
+    void toHtml_isCompleteInItself() {
+        for (Contents sheet : List.of(OCTAVE, WORK, BASS)) {
+            String html = Page.of(sheet);
+            assertFalse(html.contains("src="), "something is fetched");
+            assertFalse(html.contains("url("), "something is fetched");
+            assertFalse(html.contains("@import"), "something is fetched");
+            assertFalse(html.contains("<link"), "something is fetched");
+            for (Element link : Xml.all(Xml.parsed(html), "a")) {
+                assertTrue(link.getAttribute("href").startsWith("#"), link.getAttribute("href"));
+            }
+        }
+    }
+
+    @Test
+    void toHtml_linksAndLabelsLeadSomewhere() {
+        for (Contents sheet : List.of(OCTAVE, WORK, BASS)) {
+            Document page = Xml.parsed(Page.of(sheet));
+            Set<String> ids = new HashSet<>();
+            for (Element any : Xml.all(page, "*")) {
+                if (any.hasAttribute("id")) {
+                    assertTrue(ids.add(any.getAttribute("id")), () -> "twice: " + any.getAttribute("id"));
+                }
+            }
+            for (Element link : Xml.all(page, "a")) {
+                assertTrue(ids.contains(link.getAttribute("href").substring(1)), link.getAttribute("href"));
+            }
+            for (Element svg : Xml.all(page, "svg")) {
+                for (String id : svg.getAttribute("aria-labelledby").split(" ")) {
+                    assertTrue(ids.contains(id), id);
+                }
+            }
+        }
+    }
+
+    @Test
+    void toHtml_everyDrawingHasATextAlternative() {
+        Document page = Xml.parsed(Page.of(WORK));
+        List<Element> drawings = Xml.all(page, "svg");
+
+        assertEquals(10, drawings.size(), "two of the budget, plan, side, scarf, heel and four sections");
+        for (Element svg : drawings) {
+            assertEquals("img", svg.getAttribute("role"));
+            assertFalse(Xml.all(svg, "title").get(0).getTextContent().isBlank());
+            String words = Xml.all(svg, "desc").get(0).getTextContent();
+            assertTrue(words.length() > 60, words);
+        }
+    }
+
+    @Test
+    void toHtml_saysHowManyToStopFor() {
+        Document page = Xml.parsed(Page.of(OCTAVE));
+
+        assertEquals("1 STOP", Xml.all(page, "li", "stop").get(0).getTextContent());
+        assertEquals(
+                List.of("STOP", "OPEN", "GOOD"),
+                Xml.all(page, "span", "mark").stream()
+                        .map(Element::getTextContent)
+                        .toList());
+    }
+
+    @Test
+    void toHtml_barsAreAsLongAsTheirShares() {
+        Document page = Xml.parsed(Page.of(WORK));
+        List<Element> bars = Xml.all(page, "polygon", "bar");
+        // Variances: normal 0.05^2; rectangular a^2/3; triangular a^2/6 (JCGM 100:2008, 4.3.7 and 4.3.9).
+        double[] variances = {0.6 * 0.6 / 6, 0.35 * 0.35 / 3, 0.2 * 0.2 / 3, 0.05 * 0.05};
+        double all = Arrays.stream(variances).sum();
+
+        assertEquals(4, bars.size());
+        for (int i = 0; i < 4; i++) {
+            String[] points = bars.get(i).getAttribute("points").split("[ ,]");
+            double length = Double.parseDouble(points[2]) - Double.parseDouble(points[0]);
+            assertEquals(320 * variances[i] / all, length, 0.011, "bar " + i);
+        }
+    }
+
+    @Test
+    void toHtml_curveHasItsHighestPointAtTheMean_betweenTheLimits() {
+        Document page = Xml.parsed(Page.of(WORK));
+        String[] points =
+                Xml.all(page, "polygon", "curve").get(0).getAttribute("points").split("[ ,]");
+        double highest = Double.POSITIVE_INFINITY;
+        double at = 0;
+        for (int i = 0; i < points.length; i += 2) {
+            if (Double.parseDouble(points[i + 1]) < highest) {
+                highest = Double.parseDouble(points[i + 1]);
+                at = Double.parseDouble(points[i]);
+            }
+        }
+        List<Element> limits = Xml.all(page, "line", "limit");
+
+        assertEquals(2, limits.size());
+        double middle = (Xml.number(limits.get(0), "x1") + Xml.number(limits.get(1), "x1")) / 2;
+        assertEquals(middle, at, 2.1, "all parts are even about 0, so the hump is midway between the limits");
+    }
+
+    @Test
+    void toHtml_ordersTheStepsAndNamesTheClash() {
+        Document page = Xml.parsed(Page.of(WORK));
+        List<String> steps = Xml.all(page, "ol", "steps").stream()
+                .flatMap(list -> Xml.all(list, "b").stream())
+                .map(Element::getTextContent)
+                .toList();
+
+        assertTrue(steps.indexOf("glue ears") < steps.indexOf("cut rod channel"), steps.toString());
+        assertTrue(page.getElementsByTagName("main").item(0).getTextContent().contains("ears in the way"));
+        assertTrue(PlainText.of(WORK).contains("ears in the way"));
+    }
+
+    @Test
+    void toHtml_headingsNeverSkipALevel() {
+        Document page = Xml.parsed(Page.of(OCTAVE));
+        int last = 0;
+        for (Element any : Xml.all(page, "*")) {
+            if (any.getTagName().matches("h[1-6]")) {
+                int level = any.getTagName().charAt(1) - '0';
+                assertTrue(level <= last + 1, any.getTextContent());
+                last = level;
+            }
+        }
+        assertTrue(last > 1, "no headings");
+    }
+
+    @Test
+    void of_leavesNothingOfThePlanOut() {
+        NeckPlan plan = Necks.octavePlan();
+        String text = words(Sheet.of(plan).toText());
+        String page = words(
+                Xml.all(Xml.parsed(Sheet.of(plan).toHtml()), "main").get(0).getTextContent());
+
+        assertFalse(plan.sections().isEmpty()
+                || plan.checks().isEmpty()
+                || plan.cautions().isEmpty());
+        for (String sheet : List.of(text, page)) {
+            for (PlanSection section : plan.sections()) {
+                assertTrue(sheet.contains(words(section.title())), section.title());
+                for (PlanSection.Row row : section.rows()) {
+                    boolean listed = section.title().equals(PlanSection.ORDER);
+                    boolean tabled = section.title().equals(PlanSection.FRETS);
+                    // Steps lose their numbers on the page, where the list has them; places of frets are in the table.
+                    String label = listed || tabled ? "" : words(row.label());
+                    String value = tabled ? rounded(row) : words(row.value());
+                    assertTrue(sheet.contains(label), row.label());
+                    assertTrue(sheet.contains(value), row.value());
+                }
+                section.notes().forEach(note -> assertTrue(sheet.contains(words(note)), note));
+            }
+            for (PlanCheck check : plan.checks()) {
+                for (String part : List.of(check.name(), check.found(), check.allowed(), check.todo())) {
+                    assertTrue(sheet.contains(words(part)), part);
+                }
+            }
+            for (Caution caution : plan.cautions()) {
+                assertTrue(sheet.contains(words(caution.text())), caution.text());
+                assertTrue(sheet.contains(words(caution.why())), caution.why());
+            }
+        }
+    }
+
+    /** A fret's place on the scale of 560 mm to two decimals, by the twelfth root of 2. */
+    private static String rounded(PlanSection.Row row) {
+        int fret = row.label().equals("nut") ? 0 : Integer.parseInt(row.label().split(" ")[1]);
+        double place = 560 * (1 - Math.pow(2, -fret / 12.0));
+        return new BigDecimal(place).setScale(2, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    /** The text without its spaces and line feeds, which wrapping may change. */
+    private static String words(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+
+    @Test
+    void toString_isShort_andSaysHowChecksStand() {
+        String text = Sheet.of(Necks.octavePlan()).toString();
+
+        assertTrue(text.length() < 1000);
+        assertTrue(text.matches("(?s).*\\d to stop for, \\d+ open, \\d+ good.*"), text);
+    }
+
+    @Test
+    void in_changesWhatIsPrinted_notTheSheet() {
+        Sheet sheet = Sheet.of(Necks.octavePlan());
+        Sheet inches = sheet.in(LengthStyle.DECIMAL_INCHES);
+
+        assertEquals(sheet, inches);
+        assertEquals(sheet.hashCode(), inches.hashCode());
+        assertEquals(Sheet.of(Necks.octavePlan().in(LengthStyle.DECIMAL_INCHES)).toText(), inches.toText());
+        assertEquals(sheet.toText(), inches.in(LengthStyle.MILLIMETRES).toText());
+        assertFalse(sheet.equals(Sheet.of(Necks.octavePlan().relief(ShopUnits.mm(0.3)))));
+    }
+
+    private static NeckPlan bassPlan() {
+        return NeckPlan.of(
+                Necks.bass(),
+                Blank.of(ShopUnits.inch(38), ShopUnits.inch(4), ShopUnits.inch(1))
+                        .nutAt(ShopUnits.inch(8)),
+                Shop.with(Cutter.straight(ShopUnits.inch("1/4"))));
+    }
+
+    /** Safety, said in both units, and leaves, called as they are stamped, aside. */
+    @Tag("long")
+    @Test
+    void in_leavesNothingInAnotherUnit() {
+        for (LengthStyle style : List.of(LengthStyle.DECIMAL_INCHES, LengthStyle.INCH_FRACTIONS)) {
+            for (NeckPlan plan : List.of(Necks.octavePlan(), bassPlan())) {
+                String text = Sheet.of(plan).in(style).toText().replaceAll("[\\d.]+ mm lea", "lea");
+                List<String> metric = text.lines()
+                        .filter(line ->
+                                line.matches(".*\\d mm\\b.*") && !line.matches(".*\\d mm \\([^)]* (in|thou)\\).*"))
+                        .toList();
+                assertEquals(List.of(), metric, style + " of " + plan.design().name());
+            }
+        }
+        for (NeckPlan plan : List.of(Necks.octavePlan(), bassPlan())) {
+            List<String> imperial = Sheet.of(plan)
+                    .in(LengthStyle.MILLIMETRES)
+                    .toText()
+                    .lines()
+                    .filter(line -> line.matches(".*\\d (in(?! \\d)|thou)\\b.*") && !line.contains(" mm ("))
+                    .toList();
+            assertEquals(List.of(), imperial, plan.design().name());
+        }
+    }
+}

@@ -1,0 +1,180 @@
+package org.neckgeom.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Scale;
+
+class BackShapeTest {
+
+    private static final Scale SCALE = Scale.of(mm(560));
+
+    @Test
+    void at_runsStraightBetweenTheTwoFrets() {
+        BackShape back = BackShape.of(neck());
+        double first = SCALE.fretMm(1);
+        double twelfth = SCALE.fretMm(12);
+
+        assertThat(back.at(mm(first)).depth().house()).isCloseTo(14.5, offset(1e-12));
+        assertThat(back.at(mm(twelfth)).depth().house()).isCloseTo(16.5, offset(1e-12));
+        assertThat(back.at(mm((first + twelfth) / 2)).depth().house()).isCloseTo(15.5, offset(1e-12));
+        assertThat(back.at(mm(0)).width()).isEqualTo(mm(34));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 1.5, 2, 2.5, 3.5, 12})
+    void template_liesOnTheCurve(double power) {
+        BackShape back = BackShape.of(BackProfile.between(mm(15), mm(15)).power(power), SCALE, x -> 20);
+        BackCurve curve = back.at(mm(100));
+
+        double[][] points = curve.templateMm(40);
+
+        assertThat(points).hasDimensions(81, 2);
+        assertThat(points[0]).containsExactly(-20, 0);
+        assertThat(points[40][1]).isEqualTo(15);
+        for (double[] point : points) {
+            double sum = Math.pow(Math.abs(point[0]) / 20, power) + Math.pow(point[1] / 15, power);
+            assertThat(sum).as("power %s at %s", power, point[0]).isCloseTo(1, offset(1e-12));
+            assertThat(curve.depthAt(mm(point[0])).house())
+                    .as("power %s at %s", power, point[0])
+                    .isCloseTo(point[1], offset(power > 10 ? 0.3 : 1e-6));
+        }
+    }
+
+    @Test
+    void template_ofAHalfEllipseHoldsItsAreaByJts() {
+        BackCurve curve = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20)
+                .at(mm(100));
+        double[][] points = curve.templateMm(2000);
+        Coordinate[] ring = new Coordinate[points.length + 1];
+        for (int i = 0; i < points.length; i++) {
+            ring[i] = new Coordinate(points[i][0], points[i][1]);
+        }
+        ring[points.length] = ring[0];
+
+        // Source: area of half an ellipse, pi a b / 2.
+        assertThat(new GeometryFactory().createPolygon(ring).getArea()).isCloseTo(Math.PI * 20 * 15 / 2, offset(1e-4));
+    }
+
+    @Test
+    void asymmetric_hasAFullerSide() {
+        BackCurve curve = BackShape.of(BackProfile.between(mm(15), mm(15)).asymmetric(2.5, 1.5), SCALE, x -> 20)
+                .at(mm(100));
+
+        assertThat(curve.depthAt(mm(-10)).house())
+                .isGreaterThan(curve.depthAt(mm(10)).house());
+        assertThat(curve.bassAt(mm(8)).house())
+                .isGreaterThan(curve.trebleAt(mm(8)).house());
+        assertThat(curve.bassAt(mm(0)).house()).isEqualTo(20);
+        assertThat(curve.trebleAt(mm(16)).house()).isZero();
+        assertThat(curve.depthAt(mm(0)).house()).isEqualTo(15);
+    }
+
+    @Test
+    void transitions_areSmoothWhereTheyStart() {
+        BackShape back = BackShape.of(neck()).volute(mm(3), mm(30)).heelFrom(mm(270), mm(40));
+        double step = 1e-4;
+
+        // The slope does not jump where volute or heel begins.
+        for (double x : new double[] {30, 270}) {
+            double before = (depth(back, x) - depth(back, x - step)) / step;
+            double after = (depth(back, x + step) - depth(back, x)) / step;
+            assertThat(after - before).as("at %s", x).isCloseTo(0, offset(1e-4));
+        }
+        assertThat(depth(back, 310) - depth(BackShape.of(neck()), 310)).isCloseTo(40, offset(1e-9));
+        assertThat(back).isEqualTo(BackShape.of(neck()).volute(mm(3), mm(30)).heelFrom(mm(270), mm(40)));
+        assertThat(back.toString()).contains("volute 3 mm").contains("heel from 270 mm");
+    }
+
+    @Test
+    void powers_rejectsAHollowBack() {
+        assertThatThrownBy(() -> BackCurve.of(mm(40), mm(15)).powers(2, 0.9))
+                .hasMessage("exponent of the back must be from 1 to 20, but was 0.9");
+        assertThat(BackCurve.of(mm(40), mm(15)).powers(1, 1).depthAt(mm(10)).house())
+                .isCloseTo(7.5, offset(1e-12));
+    }
+
+    @Test
+    void at_saysSoWhereThereIsNoSection() {
+        assertThatThrownBy(() -> BackShape.of(neck()).at(mm(-3000)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessageStartingWith("the neck has no section at -3000 mm from the nut");
+        assertThatThrownBy(() -> BackShape.of(neck()).at(mm(100)).templateMm(1))
+                .hasMessage("points to a side must be 2 to 100000, but were 1");
+    }
+
+    private static double depth(BackShape back, double x) {
+        return back.at(mm(x)).depth().house();
+    }
+
+    private static NeckDesign neck() {
+        return NeckDesign.named("octave mandolin")
+                .scale(SCALE)
+                .bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)));
+    }
+
+    @Test
+    void parts_areHandedBackAsTold() {
+        BackShape told = BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(270), mm(25));
+
+        assertThat(told.voluteMm()).isEqualTo(2);
+        assertThat(told.voluteLengthMm()).isEqualTo(30);
+        assertThat(told.heelStartMm()).hasValue(270);
+        assertThat(told.heelRadiusMm()).isEqualTo(25);
+        assertThat(BackShape.of(neck()).heelStartMm()).isEmpty();
+        assertThat(told)
+                .hasToString(BackShape.of(neck())
+                        + ", volute 2 mm run out 30 mm from the nut, heel from 270 mm with radius 25 mm");
+    }
+
+    /** By hand: 1 mm and 3 mm deeper than drawn, so 2 mm half way, and as at the nearest beyond. */
+    @Test
+    void carved_runsStraightBetweenTheStationsRead() {
+        BackShape drawn = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20);
+        BackShape carved = drawn.carved(mm(100), mm(16)).carved(mm(200), mm(18));
+
+        assertThat(carved.at(mm(100)).depth().house()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(150)).depth().house()).isCloseTo(17, offset(1e-12));
+        assertThat(carved.at(mm(175)).depth().house()).isCloseTo(17.5, offset(1e-12));
+        assertThat(carved.at(mm(200)).depth().house()).isCloseTo(18, offset(1e-12));
+        assertThat(carved.at(mm(20)).depth().house()).isCloseTo(16, offset(1e-12));
+        assertThat(carved.at(mm(250)).depth().house()).isCloseTo(18, offset(1e-12));
+        assertThat(drawn.carved(mm(100), mm(14)).at(mm(30)).depth().house()).isCloseTo(14, offset(1e-12));
+        assertThat(carved.toString()).endsWith(", carved depth read at 2 stations");
+        assertThat(drawn.carved(mm(100), mm(14)).toString()).endsWith(", carved depth read at 1 station");
+        assertThat(carved).isNotEqualTo(drawn);
+    }
+
+    @Test
+    void volute_isWholeAtTheNutHalfAtHalfItsRunAndNoneBeyond() {
+        BackShape back = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20)
+                .volute(mm(2), mm(30));
+
+        assertThat(back.at(mm(0)).depth().house()).isCloseTo(17, offset(1e-12));
+        assertThat(back.at(mm(15)).depth().house()).isCloseTo(16, offset(1e-12));
+        assertThat(back.at(mm(10)).depth().house()).isCloseTo(15 + 2 * 0.75, offset(1e-12)); // (1 + cos 60)/2
+        assertThat(back.at(mm(30)).depth().house()).isCloseTo(15, offset(1e-12));
+    }
+
+    @Test
+    void at_refusesAPlaceWithoutASection() {
+        BackShape pointed = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20 - x / 10);
+
+        assertThat(pointed.at(mm(199)).width().house()).isCloseTo(0.2, offset(1e-9));
+        assertThatThrownBy(() -> pointed.at(mm(200)))
+                .isInstanceOf(ArithmeticException.class)
+                .hasMessage("the neck has no section at 200 mm from the nut: half-width 0 mm, depth 15 mm");
+    }
+}

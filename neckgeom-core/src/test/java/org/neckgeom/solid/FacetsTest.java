@@ -1,0 +1,84 @@
+package org.neckgeom.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.NeckDesign;
+
+class FacetsTest {
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    @Test
+    void first_onAHalfCircleAtHalfARightAngleIsTheOctagon() {
+        Facets facets = Facets.at(neck(2, 40, 20), mm(0), true);
+
+        // Common geometry: a regular octagon about a circle of radius r has its corners at r tan 22.5 deg.
+        double mark = 20 * Math.tan(Math.PI / 8);
+        assertThat(facets.first().innerFromMiddle().house()).isCloseTo(mark, offset(1e-12));
+        assertThat(facets.first().innerBelowFace().house()).isCloseTo(20, offset(1e-12));
+        assertThat(facets.first().outerFromMiddle().house()).isCloseTo(20, offset(1e-12));
+        assertThat(facets.first().outerBelowFace().house()).isCloseTo(mark, offset(1e-12));
+        assertThat(facets.first().slope().house()).isCloseTo(Math.PI / 4, offset(1e-15));
+        // The second set makes sixteen sides: r tan(11.25 deg) from where each touches.
+        FacetLine inner = facets.second().get(0);
+        assertThat(inner.innerFromMiddle().house()).isCloseTo(20 * Math.tan(Math.PI / 16), offset(1e-12));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1.3, 1.5, 2, 2.5, 3.5, 6})
+    void flats_touchTheCurveAndNeverCutIt(double power) {
+        Facets facets = Facets.at(neck(power, 46, 17), mm(0), true).firstAt(deg(40));
+        Coordinate[] points = new Coordinate[8001];
+        for (int i = 0; i < points.length; i++) {
+            double t = Math.PI / 2 * i / (points.length - 1);
+            points[i] = new Coordinate(23 * Math.pow(Math.cos(t), 2 / power), 17 * Math.pow(Math.sin(t), 2 / power));
+        }
+        LineString curve = FACTORY.createLineString(points);
+
+        for (FacetLine flat :
+                List.of(facets.first(), facets.second().get(0), facets.second().get(1))) {
+            LineString line = FACTORY.createLineString(new Coordinate[] {
+                new Coordinate(
+                        flat.innerFromMiddle().house(), flat.innerBelowFace().house()),
+                new Coordinate(
+                        flat.outerFromMiddle().house(), flat.outerBelowFace().house())
+            });
+            assertThat(line.distance(curve)).as("power %s, %s", power, flat).isLessThan(2e-4);
+            double phi = Math.PI / 2 - flat.slope().house();
+            double h = flat.innerFromMiddle().house() * Math.cos(phi)
+                    + flat.innerBelowFace().house() * Math.sin(phi);
+            for (Coordinate point : points) {
+                assertThat(point.x * Math.cos(phi) + point.y * Math.sin(phi)).isLessThan(h + 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void second_startsWhereTheFirstFlatsLinesAre() {
+        Facets facets = Facets.at(neck(2.5, 46, 17), mm(0), true);
+
+        assertThat(facets.second().get(0).innerBelowFace().house()).isCloseTo(17, offset(1e-12));
+        assertThat(facets.second().get(1).outerFromMiddle().house()).isCloseTo(23, offset(1e-12));
+        assertThat(facets.first().slope().house()).isCloseTo(Math.atan2(17, 23), offset(1e-12));
+        assertThat(facets.toString().length()).isLessThan(1000);
+    }
+
+    private static NeckDesign neck(double power, double width, double depth) {
+        return NeckDesign.named("test")
+                .scale(mm(648))
+                .fingerboard(Fingerboard.tapered(mm(width), mm(width)))
+                .back(BackProfile.between(mm(depth), mm(depth)).power(power));
+    }
+}

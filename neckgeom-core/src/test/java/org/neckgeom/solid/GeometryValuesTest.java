@@ -1,0 +1,199 @@
+package org.neckgeom.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.board.BoardSection;
+import org.neckgeom.board.BoardShape;
+import org.neckgeom.board.FallAway;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.FretTable;
+import org.neckgeom.board.OuterStrings;
+import org.neckgeom.board.StringOverhang;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
+import org.neckgeom.head.HeadSide;
+import org.neckgeom.head.OnePieceHead;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfRoll;
+import org.neckgeom.head.ScarfRun;
+import org.neckgeom.head.SlantedScarf;
+import org.neckgeom.head.StringBreak;
+import org.neckgeom.heel.ActionChange;
+import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.heel.MatingFace;
+import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.TenonBolts;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.testing.Approved;
+
+/** Every value of the package: equal when made alike, unlike when one figure differs, and readable when printed. */
+class GeometryValuesTest {
+
+    static Stream<DoubleFunction<Object>> values() {
+        return Stream.of(
+                d -> scarf(d),
+                d -> scarf(0).kerf(mm(1 + d)),
+                d -> scarf(0).cleaning(mm(d)),
+                d -> scarf(0).nutLedge(mm(d)),
+                d -> scarf(d).inTheHead(),
+                d -> scarf(0).inTheShaft().planingHeadFace(mm(1 + d)),
+                d -> scarf(0).inTheShaft().veneered(HeadSide.BACK, mm(1 + d)),
+                d -> scarf(0).inTheHead().board(mm(560 + d), mm(185)),
+                d -> ScarfRoll.of(deg(13), deg(0.5 + d)),
+                d -> ScarfRun.of(mm(22.2), mm(63.5 + d)),
+                d -> SlantedScarf.of(deg(13), deg(6 + d)),
+                d -> broken(d),
+                d -> broken(0).sideways(mm(1 + d)),
+                d -> broken(0).speakingSide(deg(1 + d)),
+                d -> set(d),
+                d -> set(0).compensation(mm(1 + d)),
+                d -> set(0).overDome(mm(9000 + d), mm(240), mm(30)),
+                d -> set(d).angle(),
+                d -> set(0).angleWith(Spread.normal(mm(0.1 + d))),
+                d -> set(0).angle().atBridge(mm(9 + d), mm(7)),
+                d -> set(0).actionPer(deg(0.1 + d)),
+                d -> ActionChange.of("for a trial", mm(0.1 + d)),
+                d -> set(d).heelFace(),
+                d -> set(0).heelFace().bodyEnd(deg(88 + d)),
+                d -> set(0).wedge(mm(78), mm(1 + d)),
+                d -> set(0).cheek(mm(54), mm(1 + d)),
+                d -> MatingFace.of(mm(78), mm(54)).atCap(mm(20 + d)),
+                d -> set(0).correction(MatingFace.of(mm(78), mm(54)), mm(1 + d), mm(0.5)),
+                d -> set(0).shim(mm(70), mm(1 + d)),
+                d -> HeelBlocks.of(mm(85), mm(2 + d), mm(20)),
+                d -> DovetailSeat.tapered(deg(3 + d)),
+                d -> TenonBolts.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30 + d)),
+                d -> FretTable.of(Scale.of(mm(560 + d)), 20),
+                d -> FretTable.of(Scale.of(mm(560 + d)), 20).fret(7),
+                d -> FannedFrets.of(Scale.of(mm(686 + d)), Scale.of(mm(648)), outer(0), 7),
+                d -> outer(d),
+                d -> BoardShape.of(neck(d)),
+                d -> BoardShape.of(neck(d)).atFret(5),
+                d -> BoardShape.of(neck(d)).withEqualEdges(),
+                d -> BoardSection.of(mm(40), mm(6), mm(300 + d)),
+                d -> FallAway.of(mm(310), mm(384), mm(0.3 + d)),
+                d -> spacing(d),
+                d -> spacing(d).equalGaps(),
+                d -> StringPlaces.of(List.of(mm(-1 - d), mm(1)), List.of(mm(0.5), mm(0.3))),
+                d -> StringOverhang.of(
+                        neck(d), spacing(0).equalGaps(), spacing(0).equalCentres()),
+                d -> HeadPost.at(mm(60)).aside(mm(5 + d)).above(mm(8)),
+                d -> layout(d),
+                d -> layout(0).tapered(mm(60 + d), mm(70)),
+                d -> layout(0).nutForces(pair(), mm(7), newton(95 + d)),
+                d -> BackShape.of(neck(d)),
+                d -> BackShape.of(neck(0)).volute(mm(2 + d), mm(30)),
+                d -> BackShape.of(neck(d)).at(mm(100)),
+                d -> BackCurve.of(mm(40 + d), mm(15)).powers(2.5, 1.5),
+                d -> Facets.at(neck(d), mm(100), true),
+                d -> Facets.at(neck(d), mm(100), false).first(),
+                d -> WoodLeft.under(neck(d)),
+                d -> WoodLeft.under(neck(0)).offCentre(mm(0.1 + d)),
+                d -> WoodLeft.under(neck(0)).skewed(deg(0.1 + d)),
+                d -> WoodLeft.under(neck(0)).roundedFloor(mm(0.1 + d)),
+                d -> WoodLeft.under(neck(d)).least(),
+                d -> WoodAt.of(mm(38), mm(5 + d)),
+                d -> WoodLeft.under(neck(0)).chanceBelow(mm(4.5 + d), Spread.normal(mm(0.3))),
+                d -> WoodSpreads.ofDepth(Spread.normal(mm(0.1 + d))).offset(Spread.bias(mm(0.1))),
+                d -> CuttingList.from(Blank.of(mm(900), mm(70), mm(20))).piece("shaft", mm(500 + d)),
+                d -> OnePieceHead.of(Head.pitched(deg(13)).length(mm(185 + d))),
+                d -> BlankNeeds.onePiece(mm(600), mm(60), mm(60)).spare(mm(25), mm(2 + d), mm(1)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("values")
+    void value_isEqualWhenMadeAlikeAndUnlikeWhenAFigureDiffers(DoubleFunction<Object> made) {
+        Object one = made.apply(0);
+
+        assertThat(one).isEqualTo(one).isEqualTo(made.apply(0)).hasSameHashCodeAs(made.apply(0));
+        assertThat(one).isNotEqualTo(made.apply(0.05)).isNotEqualTo(null).isNotEqualTo("text");
+        // Allowed to be the same, but then hash tables would be lists.
+        assertThat(one).doesNotHaveSameHashCodeAs(made.apply(0.05));
+    }
+
+    @Test
+    void texts_areTheApprovedOnes() {
+        Approved.hold("solid", Map.of("texts.txt", Approved.texts(values().map(made -> made.apply(0)))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("values")
+    void value_printsItselfInUnderAThousandCharacters(DoubleFunction<Object> made) {
+        String text = made.apply(0).toString();
+
+        assertThat(text)
+                .isNotBlank()
+                .doesNotContain("@")
+                .doesNotContain("-0.000")
+                .doesNotContain("NaN");
+        assertThat(text.length()).isLessThan(1000);
+        assertThat(text).isEqualTo(made.apply(0).toString());
+    }
+
+    private static Scarf scarf(double d) {
+        return Scarf.at(deg(13)).shaft(mm(20)).head(mm(15 + d));
+    }
+
+    private static StringBreak broken(double d) {
+        return StringBreak.over(deg(13)).post(mm(60), mm(8 + d)).nutSlot(mm(7.5));
+    }
+
+    private static NeckSet set(double d) {
+        return NeckSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.1))
+                .saddle(mm(15.2 + d))
+                .atNut(mm(0.4))
+                .action(mm(2.0));
+    }
+
+    private static OuterStrings outer(double d) {
+        return OuterStrings.of(inch(1.5), mm(57 + d));
+    }
+
+    private static StringSpacing spacing(double d) {
+        return StringSpacing.diameters(mm(1), mm(0.6), mm(0.3)).across(mm(28 + d));
+    }
+
+    private static StringPlaces pair() {
+        return StringSpacing.diameters(mm(1), mm(0.5)).across(mm(20)).equalGaps();
+    }
+
+    private static HeadLayout layout(double d) {
+        return HeadLayout.of(Head.pitched(deg(13)).width(mm(76 + d)))
+                .posts(
+                        HeadPost.at(mm(60)).aside(mm(-20)).above(mm(8)),
+                        HeadPost.at(mm(90)).above(mm(8)));
+    }
+
+    private static NeckDesign neck(double d) {
+        return NeckDesign.named("octave mandolin")
+                .scale(mm(560))
+                .bodyAtFret(14)
+                .fingerboard(Fingerboard.tapered(mm(34 + d), mm(46)).radius(mm(400)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2.2, 2))
+                .channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))));
+    }
+}

@@ -1,0 +1,110 @@
+package org.neckgeom.solid;
+
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.hipparchus.dfp.Dfp;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.Scale;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.validation.Check;
+import org.neckgeom.validation.Checks;
+import org.neckgeom.validation.Numerics;
+import org.neckgeom.validation.Numerics.Point;
+import org.neckgeom.validation.Rows;
+import org.neckgeom.validation.Source;
+import org.neckgeom.validation.Status;
+
+/** The wood left under the channel against what was published, computed elsewhere, or is said by the trade. */
+public final class SolidChecks {
+
+    private SolidChecks() {}
+
+    @SuppressWarnings("exports") // a package of the tests
+    public static void into(Checks checks) {
+        back(checks.topic("Wood left"));
+    }
+
+    private static void back(Checks checks) {
+        Check distance = checks.check(
+                "distance to the carved back, over its size",
+                Source.MPMATH,
+                "superellipse-distance.csv",
+                Status.EXACT,
+                "");
+        distance.of("WoodLeft.at", "WoodAt.wood", "BackCurve.depthAt");
+        for (Map<String, String> row : Rows.of("/solid/superellipse-distance.csv")) {
+            double a = Rows.number(row, "a");
+            double b = Rows.number(row, "b");
+            double size = Math.max(a, b);
+            double ours = new SuperellipseArc(Rows.number(row, "p"))
+                    .distance(Rows.number(row, "u"), Rows.number(row, "v"), a, b);
+            distance.figure(Rows.number(row, "distance") / size, ours / size, SuperellipseArc.ACCURACY);
+        }
+        Check polyline = checks.check(
+                "the same from a polyline of 20,000 points", Source.JTS, "LineString.distance", Status.LIBRARY, "mm");
+        polyline.of("WoodLeft.at", "WoodAt.wood");
+        SplittableRandom random = new SplittableRandom(400);
+        for (int n = 0; n < 20; n++) {
+            double p = 1 + 5 * random.nextDouble();
+            double a = 14 + 20 * random.nextDouble();
+            double b = 10 + 18 * random.nextDouble();
+            double u = 0.7 * a * random.nextDouble();
+            double v = b * random.nextDouble();
+            GeometryFactory factory = new GeometryFactory();
+            Coordinate[] points = new Coordinate[20_001];
+            for (int i = 0; i < points.length; i++) {
+                double t = StrictMath.PI / 2 * i / (points.length - 1);
+                points[i] = new Coordinate(
+                        a * StrictMath.pow(StrictMath.cos(t), 2 / p), b * StrictMath.pow(StrictMath.sin(t), 2 / p));
+            }
+            LineString curve = factory.createLineString(points);
+            polyline.figure(
+                    curve.distance(factory.createPoint(new Coordinate(u, v))),
+                    Math.abs(new SuperellipseArc(p).distance(u, v, a, b)),
+                    2e-5);
+        }
+        Check chance = checks.check(
+                "chance of under 4 to 7 mm of wood, carved to u 0.3 mm",
+                Source.STATISTICS,
+                "NormalDistribution",
+                Status.LIBRARY,
+                "");
+        chance.of("WoodLeft.chanceBelow", "WoodChance.probability", "WoodLeft.least");
+        WoodLeft wood = WoodLeft.under(
+                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))),
+                BackProfile.between(mm(15), mm(15)),
+                Scale.of(mm(560)),
+                x -> 18);
+        for (double limit = 4; limit <= 7; limit += 0.25) {
+            // Under a half ellipse the nearest wood is not straight down: a normal carving counts one to one.
+            chance.figure(
+                    NormalDistribution.of(wood.least().woodMm(), 0.3).cumulativeProbability(limit),
+                    wood.chanceBelow(
+                                    mm(limit),
+                                    WoodSpreads.ofDepth(Spread.normal(mm(0))).carving(Spread.normal(mm(0.3))))
+                            .probability(),
+                    1e-12);
+        }
+        Numerics.worst(checks, "wood under a point on the middle of a half circle", "R 10 to 30 mm", 1e-9, 10_000)
+                .points(() -> {
+                    double radius = random.nextDouble(10, 30);
+                    double u = 0.5 * radius * random.nextDouble();
+                    double v = 0.5 * radius * random.nextDouble();
+                    Dfp exact = Numerics.of(radius)
+                            .subtract(Numerics.of(u)
+                                    .multiply(Numerics.of(u))
+                                    .add(Numerics.of(v).multiply(Numerics.of(v)))
+                                    .sqrt());
+                    return new Point(exact, new SuperellipseArc(2).distance(u, v, radius, radius));
+                })
+                .of("WoodLeft.at");
+    }
+}

@@ -1,0 +1,275 @@
+package org.neckgeom.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+import static org.neckgeom.units.ShopUnits.pitch;
+
+import java.util.Comparator;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.OuterStrings;
+import org.neckgeom.board.StringPlaces;
+import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
+import org.neckgeom.drawing.Xml;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.HeadLayout;
+import org.neckgeom.head.HeadPost;
+import org.neckgeom.page.Necks;
+import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.stock.Blank;
+import org.w3c.dom.Document;
+
+/** Strings, fanned frets, posts and the head's outline, measured on the templates and the page. */
+class SettledShapeTest {
+
+    private static final double READ = 0.01;
+    private static final double SADDLE = 562.2;
+
+    private static final StringPlaces NUT =
+            StringPlaces.of(List.of(mm(-13), mm(-4), mm(5), mm(13.5)), List.of(mm(1), mm(0.8), mm(0.5), mm(0.3)));
+    private static final StringPlaces AT_SADDLE =
+            StringPlaces.of(List.of(mm(-21), mm(-7), mm(8), mm(22)), List.of(mm(1), mm(0.8), mm(0.5), mm(0.3)));
+
+    /** The plan's neck set puts the saddle 2.2 mm behind the scale of 560 mm. */
+    private static final NeckPlan PLAN = NeckPlan.of(
+                    SampleNecks.octaveMandolin()
+                            .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
+                                    .tensions(newton(95))),
+                    Necks.octavePlan().blank(),
+                    Necks.octavePlan().shop())
+            .neckSet(Necks.octavePlan().neckSet().orElseThrow())
+            .details(NeckDetails.none()
+                    .strings(NUT, AT_SADDLE)
+                    .head(
+                            HeadLayout.of(SampleNecks.octaveMandolin().head().orElseThrow())
+                                    .tapered(mm(60), mm(76))
+                                    .posts(post(40, -22), post(75, -20), post(75, 20), post(40, 22)),
+                            mm(7)));
+
+    private static final FannedFrets FAN =
+            FannedFrets.of(Scale.of(mm(580)), Scale.of(mm(540)), OuterStrings.of(mm(26.5), mm(43)), 7);
+
+    private static HeadPost post(double along, double aside) {
+        return HeadPost.at(mm(along)).aside(mm(aside));
+    }
+
+    /** The same neck with frets fanned; strings even about the middle, so that the outer ones carry the two scales. */
+    private static NeckPlan fanned() {
+        StringPlaces nut = StringPlaces.of(List.of(mm(-13.25), mm(0), mm(13.25)), List.of(mm(1), mm(1), mm(1)));
+        StringPlaces saddle = StringPlaces.of(List.of(mm(-21.5), mm(0), mm(21.5)), List.of(mm(1), mm(1), mm(1)));
+        NeckPlan square =
+                NeckPlan.of(SampleNecks.octaveMandolin().scale(FAN.centrelineScale()), PLAN.blank(), PLAN.shop());
+        return square.details(NeckDetails.none().strings(nut, saddle).fannedFrets(FAN));
+    }
+
+    @Test
+    void plan_stringsRunFromTheirPlacesAtTheNutTowardThoseAtTheSaddle() {
+        DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.PLAN).toDxf());
+        List<DxfFile.Entity> strings = upwards(dxf.all("LINE", Layer.STRINGS));
+        Coordinate nut = middle(nut(dxf));
+        double boardEnd = 560 * (1 - Math.pow(2, -21 / 12.0));
+
+        assertEquals(4, strings.size());
+        for (int i = 0; i < 4; i++) {
+            DxfFile.Entity string = strings.get(i);
+            double slope = (AT_SADDLE.centresMm()[i] - NUT.centresMm()[i]) / SADDLE;
+            assertEquals(0, string.number(10) - nut.x, READ);
+            assertEquals(NUT.centresMm()[i], string.number(20) - nut.y, READ, "string " + i + " at the nut");
+            assertEquals(boardEnd, string.number(11) - nut.x, READ);
+            assertEquals(
+                    NUT.centresMm()[i] + slope * boardEnd,
+                    string.number(21) - nut.y,
+                    READ,
+                    "string " + i + " at the end");
+        }
+    }
+
+    /** What a rule along the outer strings would read: the shares of equal temperament, of the longer and shorter scale. */
+    @Test
+    void plan_fannedFretsCutTheOuterStringsWhereTheRootOfTwoPutsThem() {
+        DxfFile dxf = new DxfFile(Template.of(fanned()).only(TemplatePart.PLAN).toDxf());
+        List<DxfFile.Entity> strings = upwards(dxf.all("LINE", Layer.STRINGS));
+        List<DxfFile.Entity> frets = dxf.all("LINE", Layer.FRETS).stream()
+                .sorted(Comparator.comparingDouble(e -> e.number(10) + e.number(11)))
+                .toList();
+
+        assertEquals(20, frets.size());
+        double[] scales = {580, FAN.centrelineScale().house(), 540};
+        for (int s = 0; s < 3; s++) {
+            LineSegment string = segment(strings.get(s));
+            for (int n = 1; n <= 20; n++) {
+                Coordinate cut = string.lineIntersection(segment(frets.get(n - 1)));
+                double sounding = scales[s] * Math.pow(2, -n / 12.0);
+                assertEquals(scales[s] - sounding, cut.distance(string.p0), READ, "string " + s + ", fret " + n);
+            }
+        }
+        // Fret 7 stands square, the nut's bass end lies toward the head and fret 20 leans the other way.
+        assertEquals(0, frets.get(6).number(11) - frets.get(6).number(10), READ);
+        LineSegment nut = segment(nut(dxf));
+        assertTrue(nut.p0.x < nut.p1.x, "bass end of the nut");
+        assertTrue(frets.get(19).number(10) > frets.get(19).number(11), "fret 20");
+    }
+
+    /** The board's straight edges: 34 mm at the nut's middle, 46 mm at the joint. */
+    @Test
+    void plan_fannedFretsEndOnTheBoardsEdges() {
+        NeckPlan plan = fanned();
+        DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.PLAN).toDxf());
+        double joint = plan.design().scale().lengthMm() * (1 - Math.pow(2, -14 / 12.0));
+        LineSegment nut = segment(nut(dxf));
+        Coordinate zero = nut.lineIntersection(
+                segment(upwards(dxf.all("LINE", Layer.STRINGS)).get(1)));
+
+        for (DxfFile.Entity fret : dxf.all("LINE", Layer.FRETS)) {
+            for (int end : new int[] {10, 11}) {
+                double x = fret.number(end) - zero.x;
+                double y = fret.number(end + 10) - zero.y;
+                assertEquals((34 + 12 * x / joint) / 2, Math.abs(y), READ, "at " + x);
+            }
+        }
+    }
+
+    @Test
+    void head_isSawnToItsOutlineWhereItIsTold() {
+        DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.HEAD).toDxf());
+        List<Double> lengths = dxf.all("LINE", Layer.OUTLINE).stream()
+                .map(DxfFile.Entity::length)
+                .toList();
+
+        assertTrue(has(lengths, 76), "tip " + lengths);
+        assertTrue(has(lengths, 60), "break line " + lengths);
+        // 8 mm wider on either side over 185 mm.
+        assertEquals(
+                2, lengths.stream().filter(l -> near(l, Math.hypot(185, 8))).count(), lengths.toString());
+        assertEquals(
+                List.of(), envelope(dxf).stream().filter(e -> e.length() > 180).toList());
+        DxfFile room = new DxfFile(
+                Template.of(Necks.octavePlan()).only(TemplatePart.HEAD).toDxf());
+        Coordinate nut = middle(nut(room));
+        List<Double> edges = envelope(room).stream()
+                .filter(DxfFile.Entity::isHorizontal)
+                .map(e -> Math.abs(e.number(20) - nut.y))
+                .sorted()
+                .toList();
+        // The seams of the ears on the blank of 61 mm, then the room of 76 mm.
+        assertEquals(4, edges.size(), edges.toString());
+        for (int i = 0; i < 4; i++) {
+            assertEquals(i < 2 ? 30.5 : 38, edges.get(i), READ);
+        }
+    }
+
+    @Test
+    void head_stringsRunFromTheNutToTheirPosts() {
+        DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.HEAD).toDxf());
+        Coordinate nut = middle(nut(dxf));
+        double[][] posts = {{40, -22}, {75, -20}, {75, 20}, {40, 22}};
+        List<DxfFile.Entity> strings = dxf.all("LINE", Layer.STRINGS);
+
+        assertEquals(4, strings.size());
+        for (int i = 0; i < 4; i++) {
+            assertEquals(-posts[i][0], strings.get(i).number(10) - nut.x, READ);
+            assertEquals(posts[i][1], strings.get(i).number(20) - nut.y, READ);
+            assertEquals(0, strings.get(i).number(11) - nut.x, READ);
+            assertEquals(NUT.centresMm()[i], strings.get(i).number(21) - nut.y, READ);
+        }
+    }
+
+    /** A blank 61 mm wide reaches 0.5 mm past the break line's 60 mm: 185 (61 - 60)/(76 - 60) = 11.5625 mm along the head. */
+    @Test
+    void head_earsBeginWhereTheOutlineIsWiderThanTheBlank() {
+        DxfFile dxf = new DxfFile(Template.of(PLAN).only(TemplatePart.HEAD).toDxf());
+        Coordinate nut = middle(nut(dxf));
+        List<DxfFile.Entity> seams =
+                envelope(dxf).stream().filter(DxfFile.Entity::isHorizontal).toList();
+
+        assertEquals(2, seams.size());
+        for (DxfFile.Entity seam : seams) {
+            assertEquals(30.5, Math.abs(seam.number(20) - nut.y), READ);
+            assertEquals(-11.5625, seam.number(10) - nut.x, READ);
+            assertEquals(-185, seam.number(11) - nut.x, READ);
+        }
+        Blank wide = Blank.of(mm(640), mm(80), mm(20));
+        NeckPlan without = NeckPlan.of(PLAN.design(), wide, PLAN.shop()).details(PLAN.details());
+        assertEquals(
+                List.of(),
+                envelope(
+                        new DxfFile(Template.of(without).only(TemplatePart.HEAD).toDxf())));
+    }
+
+    @Test
+    void page_drawsEachStringAndPost() {
+        Document page = Xml.parsed(Sheet.of(PLAN).toHtml());
+        Document plain = Xml.parsed(Sheet.of(Necks.octavePlan()).toHtml());
+
+        assertEquals(8, Xml.all(page, "polyline", "string").size(), "four over the board, four over the head");
+        assertEquals(4, Xml.all(page, "circle", "post").size());
+        assertEquals(0, Xml.all(plain, "polyline", "string").size(), "none where none are told");
+    }
+
+    @Test
+    void page_listsBothEndsOfFannedFrets() {
+        String text = Sheet.of(fanned()).toText();
+
+        assertTrue(text.contains("Fanned frets, from the nut's middle"), text);
+        assertTrue(text.contains("treble edge"), text);
+    }
+
+    @Test
+    void details_refuseAFanAboutAnotherScale() {
+        NeckDetails details = NeckDetails.none().fannedFrets(FAN);
+        NeckPlan square = Necks.octavePlan();
+        // Half of both runs: sqrt(580^2 - 8.25^2) and sqrt(540^2 - 8.25^2), where the spread grows by 16.5 mm.
+        double runs = (Math.sqrt(580 * 580 - 8.25 * 8.25) + Math.sqrt(540 * 540 - 8.25 * 8.25)) / 2;
+
+        assertEquals(runs, FAN.centrelineScale().house(), 1e-9);
+        assertEquals(
+                "scale must be 559.939 mm, that of the fanned frets on the centreline, but was 560 mm",
+                assertThrows(IllegalArgumentException.class, () -> square.details(details))
+                        .getMessage());
+    }
+
+    private static boolean has(List<Double> lengths, double wanted) {
+        return lengths.stream().anyMatch(length -> near(length, wanted));
+    }
+
+    private static boolean near(double length, double wanted) {
+        return Math.abs(length - wanted) < READ;
+    }
+
+    private static List<DxfFile.Entity> envelope(DxfFile dxf) {
+        return dxf.all("LINE", Layer.ENVELOPE);
+    }
+
+    /** The nut: of the outline's lines across the neck the one 34 mm long, or a little more where it is slanted. */
+    private static DxfFile.Entity nut(DxfFile dxf) {
+        return dxf.all("LINE", Layer.OUTLINE).stream()
+                .filter(line -> Math.abs(line.number(21) - line.number(20)) > 30
+                        && Math.abs(line.number(21) - line.number(20)) < 36)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Coordinate middle(DxfFile.Entity line) {
+        return segment(line).midPoint();
+    }
+
+    private static LineSegment segment(DxfFile.Entity line) {
+        return new LineSegment(line.number(10), line.number(20), line.number(11), line.number(21));
+    }
+
+    /** From bass to treble: the templates have the bass side below. */
+    private static List<DxfFile.Entity> upwards(List<DxfFile.Entity> lines) {
+        return lines.stream()
+                .sorted(Comparator.comparingDouble(line -> line.number(20)))
+                .toList();
+    }
+}
