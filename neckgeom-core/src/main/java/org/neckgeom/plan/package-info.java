@@ -29,7 +29,7 @@
  * <p>prints
  *
  * <pre>{@code
- * open  channel centred: not read yet (allowed: within 0.1 mm). Make the trial cut.
+ * open  channel centred: not read yet (allowed: within 0.1 mm). Make a trial cut in a test piece, and read both walls, the piece and the slot.
  * }</pre>
  *
  * @since 0.1.0
