@@ -165,9 +165,10 @@ final class Session {
         }
         Seen now = maybe.get();
         isEachWallReadTwice = cut.fenceReadingsMm().length > 1 && cut.farReadingsMm().length > 1;
-        boolean sameCut = again && last != null && contradiction != SlotVerdict.Contradiction.READINGS;
-        if (sameCut) {
-            now = now.with(last);
+        Seen earlier = again && contradiction != SlotVerdict.Contradiction.READINGS ? last : null;
+        boolean sameCut = earlier != null;
+        if (earlier != null) {
+            now = now.with(earlier);
             readingsOfLastCut++;
         } else {
             readingsOfLastCut = 1;

@@ -1,5 +1,6 @@
 package org.neckgeom.channel;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.shop.DecisionRule;
@@ -10,6 +11,10 @@ import org.neckgeom.shop.DecisionRule;
  * <p>Pure arithmetic of the facts in {@link Facts}; {@link CentringRounds} gathers them and {@link SlotVerdict} speaks.
  */
 final class SlotChoice {
+
+    /** The steps that have a cost; of equal costs the earlier step is taken. */
+    static final List<SlotVerdict.Step> COSTED = List.of(
+            SlotVerdict.Step.CUT, SlotVerdict.Step.READ_AGAIN, SlotVerdict.Step.MOVE, SlotVerdict.Step.TRIAL_CUT);
 
     /** After so many cuts since the start, or since the fence was lost, only cutting or moving is left. */
     static final int MOST_CUTS = 6;
@@ -174,13 +179,13 @@ final class SlotChoice {
                 least = i;
             }
         }
-        return SlotVerdict.Step.values()[least];
+        return COSTED.get(least);
     }
 
     /** Expected costs of CUT, READ_AGAIN, MOVE, TRIAL_CUT, a spoiled neck being 1; NaN where a step is not offered. */
     double[] costs(Chosen chosen) {
         SettingState state = facts.state;
-        return state == null || chosen.step().ordinal() > SlotVerdict.Step.TRIAL_CUT.ordinal()
+        return state == null || !COSTED.contains(chosen.step())
                 ? none()
                 : costs(state, chosen.chance(), chosen.move(), chosen.afterMove(), facts.cuts >= MOST_CUTS, false);
     }

@@ -234,10 +234,8 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
      * @return more than 0; nothing where the step is not offered
      */
     public OptionalDouble expectedCost(Step of) {
-        int place = Objects.requireNonNull(of, "step").ordinal();
-        return choice == null || place > Step.TRIAL_CUT.ordinal()
-                ? OptionalDouble.empty()
-                : known(choice.costs(chosen)[place]);
+        int place = SlotChoice.COSTED.indexOf(Objects.requireNonNull(of, "step"));
+        return choice == null || place < 0 ? OptionalDouble.empty() : known(choice.costs(chosen)[place]);
     }
 
     /**

@@ -33,7 +33,9 @@ public final class Unanswerable extends IllegalArgumentException {
         }
     }
 
+    /** The part of the plan that has no answer. */
     private final Part part;
+    /** The sentence that states why. */
     private final String why;
 
     private Unanswerable(Part part, String why) {
