@@ -189,8 +189,8 @@ final class OutputFiles {
         for (Staging place : done) {
             try {
                 place.clear();
-            } catch (IOException later) {
-                continue;
+            } catch (IOException ignored) {
+                // The next run takes it.
             }
         }
     }
