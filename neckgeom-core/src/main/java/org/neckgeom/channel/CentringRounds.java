@@ -231,11 +231,11 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      */
     public SlotPlace place() {
         SettingState state = evidence.state() != null ? evidence.state() : expected();
-        double known = evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
+        double known = knownVariance();
         double variance = state.variance() + cutVariance() + known;
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
-                ? SlotPlace.alike(state.mean(), variance, nu, style)
+                ? SlotPlace.inPieces(state.mean(), variance, nu, style)
                 : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu)
                         .in(style);
     }
@@ -244,6 +244,10 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     private SettingState expected() {
         double best = run == null ? 0 : run.centredSettingMm();
         return SettingState.first(best, readingVariance(), cutVariance(), Double.POSITIVE_INFINITY);
+    }
+
+    private double knownVariance() {
+        return evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
     }
 
     private double cutVariance() {
@@ -309,7 +313,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     }
 
     SlotChoice.Facts facts() {
-        double known = evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
+        double known = knownVariance();
         double u = widthUncertainty();
         return new SlotChoice.Facts(
                 evidence.state(),

@@ -255,7 +255,7 @@ final class Session {
         double e = (a.valueHouse() - b.valueHouse()) / 2;
         double nu = degreesOfFreedom(walls, va / 4, a.degreesOfFreedom(), vb / 4, b.degreesOfFreedom());
         if (run == null) {
-            return Optional.of(alike(cut, e, walls, nu));
+            return Optional.of(inPieces(cut, e, walls, nu));
         }
         if (cut.piece().isPresent()) {
             Estimate<Length> piece = cut.piece().get();
@@ -281,7 +281,7 @@ final class Session {
     }
 
     /** On a piece as wide as the first one; pieces that were measured are carried over to its width. */
-    private Seen alike(TrialCut cut, double e, double walls, double nu) {
+    private Seen inPieces(TrialCut cut, double e, double walls, double nu) {
         if (cut.piece().isEmpty()) {
             return new Seen(e, walls, nu);
         }

@@ -77,7 +77,7 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
     }
 
     /** The place in a piece as wide as the trial pieces: the same offset everywhere. */
-    static SlotPlace alike(double offset, double variance, double degreesOfFreedom, LengthStyle style) {
+    static SlotPlace inPieces(double offset, double variance, double degreesOfFreedom, LengthStyle style) {
         return new SlotPlace(
                 new double[] {0, 1},
                 new double[] {offset, offset},
