@@ -9,6 +9,7 @@ module org.neckgeom.api {
 
     exports org.neckgeom.design;
     exports org.neckgeom.fixture;
+    exports org.neckgeom.form;
     exports org.neckgeom.measure;
     exports org.neckgeom.numeric to
             org.neckgeom.core;

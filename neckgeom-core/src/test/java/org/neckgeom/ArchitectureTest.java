@@ -46,6 +46,7 @@ class ArchitectureTest {
             Set.of("units"),
             Set.of("numeric"),
             Set.of("measure"),
+            Set.of("form"),
             Set.of("shop", "stock", "design"),
             Set.of("setup", "geometry", "strength", "budget", "sweep"),
             Set.of("plan"),
@@ -110,7 +111,8 @@ class ArchitectureTest {
                         .map(name -> name.equals("") ? name : name.substring(ROOT.length()))
                         .filter(name -> !name.isEmpty())
                         .distinct())
-                .containsExactlyInAnyOrder("text", "units", "numeric", "measure", "shop", "stock", "design", "fixture");
+                .containsExactlyInAnyOrder(
+                        "text", "units", "numeric", "measure", "form", "shop", "stock", "design", "fixture");
     }
 
     @ParameterizedTest

@@ -59,6 +59,18 @@ public final class Numbers {
     }
 
     /**
+     * Returns whether {@link #fixed} prints nothing but noughts.
+     *
+     * @param value any double
+     * @param decimals 0 or more
+     * @return true for what rounds to 0
+     */
+    public static boolean isNothing(double value, int decimals) {
+        return Math.abs(value) < 1
+                && denoised(value).setScale(decimals, RoundingMode.HALF_UP).signum() == 0;
+    }
+
+    /**
      * Returns the number rounded to some decimals, without the zeros at its end: {@code 8.5} for 8.500.
      *
      * @param value any double; NaN and the infinities are named

@@ -345,6 +345,15 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return sameKind(Math.abs(largest) < LengthStyle.SMALL_MM ? THOU : INCH, kind);
     }
 
+    /**
+     * Returns the code of the Unified Code for Units of Measure (UCUM), case sensitive, such as {@code [in_i]}.
+     *
+     * @return the code, {@code 1} for the number one
+     */
+    public String ucum() {
+        return UcumCodes.of(this);
+    }
+
     Factor factor() {
         return factor;
     }

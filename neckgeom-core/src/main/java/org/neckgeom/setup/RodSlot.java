@@ -4,13 +4,14 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Cutting a channel for a rod: depth, passes, stops, what the blank does to it, and what to beware of. Immutable.
@@ -18,7 +19,18 @@ import org.neckgeom.units.SaysLengths;
  * <p>The slot is cut from the glue face, a fence against one edge of the blank. Stations are in x from the nut, positive
  * toward the body.
  */
-public final class RodSlot implements SaysLengths<RodSlot> {
+public final class RodSlot implements Answer {
+
+    private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
+            .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
+            .fact("rod", Kind.NOUN, "what lies in it", slot -> slot.channel.rod())
+            .fact("start", Kind.MM, "of the channel, from the nut", slot -> slot.channel.startMm())
+            .fact("end", Kind.MM, "of the channel, from the nut", slot -> slot.channel.endMm())
+            .fact("width", Kind.MM, "of the channel", slot -> slot.channel.widthMm())
+            .finds("rod-slot", "Rod slot, {depth}")
+            .line("rod", "rod", "{rod}")
+            .line("runs", "runs", "{start:brief} to {end:brief} from the nut")
+            .line("width", "width", "{width:brief}");
 
     private static final double LENGTH_SLACK_MM = 1e-9;
 
@@ -237,15 +249,14 @@ public final class RodSlot implements SaysLengths<RodSlot> {
         return channel;
     }
 
-    /**
-     * Returns the same job, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the job
-     */
     @Override
-    public RodSlot in(LengthStyle style) {
-        return new RodSlot(channel.in(style), style);
+    public Form<RodSlot> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -261,10 +272,6 @@ public final class RodSlot implements SaysLengths<RodSlot> {
     /** Returns the slot in rows: rod, depth, where it runs. */
     @Override
     public String toString() {
-        return Report.titled("Rod slot, " + depth())
-                .row("rod", channel.rod())
-                .row("runs", style.brief(channel.startMm()) + " to " + style.brief(channel.endMm()) + " from the nut")
-                .row("width", style.brief(channel.widthMm()))
-                .toString();
+        return text(style);
     }
 }

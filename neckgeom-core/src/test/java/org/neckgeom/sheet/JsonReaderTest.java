@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.form.Json;
 
 /** What RFC 8259 allows and forbids; the cases follow its grammar, sections 3 to 7. */
 class JsonReaderTest {

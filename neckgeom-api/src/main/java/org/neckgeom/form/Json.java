@@ -1,28 +1,41 @@
-package org.neckgeom.sheet;
+package org.neckgeom.form;
 
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
 
 /** Maps, lists, texts, numbers and booleans written as JSON (RFC 8259), indented by two blanks. */
-final class Json {
+public final class Json {
 
     private static final int MOST_INLINE = 60;
+
+    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private final StringBuilder out = new StringBuilder();
 
     private Json() {}
 
-    /** Returns the text, ending in a line feed. */
-    static String of(Object value) {
+    /**
+     * Returns an answer, or plain data, as JSON.
+     *
+     * @param value an {@link Answer}, or a map, list, text, number or boolean
+     * @return the text, ending in a line feed
+     */
+    public static String of(Object value) {
         Json json = new Json();
-        json.write(value, "");
+        json.write(Objects.requireNonNull(value, "value"), "");
         return json.out.append('\n').toString();
     }
 
     private void write(Object value, String indent) {
-        if (value instanceof Map<?, ?> map) {
+        if (value instanceof Answer answer) {
+            write(Form.dataOf(answer), indent);
+        } else if (value instanceof Map<?, ?> map) {
             block('{', '}', map.entrySet().iterator(), indent);
         } else if (value instanceof List<?> list) {
             block('[', ']', list.iterator(), indent);
@@ -30,7 +43,7 @@ final class Json {
             quote(entry.getKey().toString());
             out.append(": ");
             write(entry.getValue(), indent);
-        } else if (value instanceof Double || value instanceof Integer || value instanceof Boolean) {
+        } else if (value instanceof Number || value instanceof Boolean) {
             out.append(value);
         } else if (value instanceof Figure figure) {
             out.append(figure.text());
@@ -39,8 +52,43 @@ final class Json {
         }
     }
 
-    /** A number as it shall be written. */
-    record Figure(String text) {}
+    /**
+     * A number as it shall be written.
+     *
+     * @param text its digits
+     */
+    public record Figure(String text) {
+
+        /**
+         * Takes what is a number in JSON.
+         *
+         * @param text its digits
+         */
+        public Figure {
+            if (!NUMBER.matcher(Objects.requireNonNull(text, "text")).matches()) {
+                throw new IllegalArgumentException(
+                        "figure must be a number as JSON writes it, but was " + Words.quoted(text));
+            }
+        }
+
+        /** Returns the digits. */
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
+
+    /**
+     * Returns a number to twelve digits where that gives it back, and else in all its digits.
+     *
+     * @param value finite
+     * @return the figure
+     * @throws IllegalArgumentException if the value is NaN or infinite, which JSON has no number for
+     */
+    public static Figure number(double value) {
+        String text = Numbers.plain(value);
+        return new Figure(Double.isFinite(value) && Double.parseDouble(text) != value ? Double.toString(value) : text);
+    }
 
     /** On one line while short, so that a value stays beside its unit. */
     private void block(char open, char close, Iterator<?> parts, String indent) {
