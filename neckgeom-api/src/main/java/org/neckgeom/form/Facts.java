@@ -1,5 +1,6 @@
 package org.neckgeom.form;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.units.Amount;
@@ -18,7 +19,7 @@ final class Facts<T> {
 
     Facts(Form<T> form, T answer, LengthStyle style) {
         this(form, answer, style, new Object[form.facts().size()], 0);
-        java.util.Arrays.fill(known, NOT_ASKED);
+        Arrays.fill(known, NOT_ASKED);
     }
 
     private Facts(Form<T> form, T answer, LengthStyle style, Object[] known, int more) {

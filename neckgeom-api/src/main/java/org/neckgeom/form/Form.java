@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
@@ -14,6 +15,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Report;
+import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -89,8 +91,8 @@ public final class Form<T> {
 
     private static String checked(Pattern pattern, String word, String what) {
         if (!pattern.matcher(Objects.requireNonNull(word, what)).matches()) {
-            throw new IllegalArgumentException(what + " must be like two-words, or like twoWords for a key, but was "
-                    + org.neckgeom.text.Words.quoted(word));
+            throw new IllegalArgumentException(
+                    what + " must be like two-words, or like twoWords for a key, but was " + Words.quoted(word));
         }
         return word;
     }
@@ -121,10 +123,7 @@ public final class Form<T> {
      * @return the form
      */
     public <V> Form<T> factIfAny(
-            String key,
-            Kind<V> kind,
-            String meaning,
-            Function<? super T, ? extends java.util.Optional<? extends V>> from) {
+            String key, Kind<V> kind, String meaning, Function<? super T, ? extends Optional<? extends V>> from) {
         Objects.requireNonNull(from, "from");
         return add(key, kind, meaning, (answer, style) -> from.apply(answer));
     }
@@ -359,9 +358,9 @@ public final class Form<T> {
     public Form<T> noteEach(String key, String words) {
         Each<T, ?> each = new Each<>(this, key, form -> form.template(""), form -> form.template(words));
         return part((known, whole, rows, notes) -> {
-            List<RenderedAnswer.Row> said = new ArrayList<>();
-            each.items(known).forEach(item -> each.row(item, known.style(), said));
-            said.forEach(row -> notes.add(new RenderedAnswer.Note(key, row.text())));
+            List<RenderedAnswer.Row> written = new ArrayList<>();
+            each.items(known).forEach(item -> each.row(item, known.style(), written));
+            written.forEach(row -> notes.add(new RenderedAnswer.Note(key, row.text())));
         });
     }
 
@@ -465,8 +464,8 @@ public final class Form<T> {
             List<Form<?>> inside =
                     index < 0 ? List.of() : outer.facts.get(index).kind().inside();
             if (inside.isEmpty()) {
-                throw new IllegalArgumentException(
-                        "form of \"" + outer.name + "\" must write rows of a table, but was to write them of " + key);
+                throw new IllegalArgumentException("form of \"" + outer.name
+                        + "\" must write rows of a table, but was to write them of " + Words.quoted(key));
             }
             this.key = key;
             this.form = (Form<R>) inside.get(0);
@@ -553,7 +552,8 @@ public final class Form<T> {
                 return new RenderedAnswer(finding.code(), text, rows, notes);
             }
         }
-        throw new IllegalStateException("form of \"" + name + "\" must have a finding for every answer, but has none");
+        throw new IllegalArgumentException(
+                "answer must be one that form \"" + name + "\" has a finding for, but was none of them");
     }
 
     /**

@@ -16,8 +16,6 @@ public final class Json {
 
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
-    private final StringBuilder out = new StringBuilder();
-
     private Json() {}
 
     /**
@@ -27,29 +25,9 @@ public final class Json {
      * @return the text, ending in a line feed
      */
     public static String of(Object value) {
-        Json json = new Json();
-        json.write(Objects.requireNonNull(value, "value"), "");
-        return json.out.append('\n').toString();
-    }
-
-    private void write(Object value, String indent) {
-        if (value instanceof Answer answer) {
-            write(Form.dataOf(answer), indent);
-        } else if (value instanceof Map<?, ?> map) {
-            block('{', '}', map.entrySet().iterator(), indent);
-        } else if (value instanceof List<?> list) {
-            block('[', ']', list.iterator(), indent);
-        } else if (value instanceof Map.Entry<?, ?> entry) {
-            quote(entry.getKey().toString());
-            out.append(": ");
-            write(entry.getValue(), indent);
-        } else if (value instanceof Number || value instanceof Boolean) {
-            out.append(value);
-        } else if (value instanceof Figure figure) {
-            out.append(figure.text());
-        } else {
-            quote(value.toString());
-        }
+        StringBuilder out = new StringBuilder();
+        new Writer(out).write(Objects.requireNonNull(value, "value"), "");
+        return out.append('\n').toString();
     }
 
     /**
@@ -90,43 +68,67 @@ public final class Json {
         return new Figure(Double.isFinite(value) && Double.parseDouble(text) != value ? Double.toString(value) : text);
     }
 
-    /** On one line while short, so that a value stays beside its unit. */
-    private void block(char open, char close, Iterator<?> parts, String indent) {
-        int start = out.length();
-        String inner = indent + "  ";
-        out.append(open);
-        boolean any = parts.hasNext();
-        while (parts.hasNext()) {
-            out.append('\n').append(inner);
-            write(parts.next(), inner);
-            out.append(parts.hasNext() ? "," : "");
-        }
-        out.append(any ? "\n" + indent : "").append(close);
-        String tight = out.substring(start).replaceAll("\n *", " ");
-        if (tight.length() <= MOST_INLINE) {
-            out.setLength(start);
-            out.append(tight);
-        }
-    }
+    /** What is written so far. */
+    private record Writer(StringBuilder out) {
 
-    private void quote(String text) {
-        out.append('"');
-        text.codePoints().forEach(c -> {
-            switch (c) {
-                case '"' -> out.append("\\\"");
-                case '\\' -> out.append("\\\\");
-                case '\n' -> out.append("\\n");
-                case '\r' -> out.append("\\r");
-                case '\t' -> out.append("\\t");
-                default -> {
-                    if (c < 0x20 || c >= 0xD800 && c <= 0xDFFF) {
-                        out.append(String.format(Locale.ROOT, "\\u%04x", c));
-                    } else {
-                        out.appendCodePoint(c);
+        private void write(Object value, String indent) {
+            if (value instanceof Answer answer) {
+                write(Form.dataOf(answer), indent);
+            } else if (value instanceof Map<?, ?> map) {
+                block('{', '}', map.entrySet().iterator(), indent);
+            } else if (value instanceof List<?> list) {
+                block('[', ']', list.iterator(), indent);
+            } else if (value instanceof Map.Entry<?, ?> entry) {
+                quote(entry.getKey().toString());
+                out.append(": ");
+                write(entry.getValue(), indent);
+            } else if (value instanceof Number || value instanceof Boolean) {
+                out.append(value);
+            } else if (value instanceof Figure figure) {
+                out.append(figure.text());
+            } else {
+                quote(value.toString());
+            }
+        }
+
+        /** On one line while short, so that a value stays beside its unit. */
+        private void block(char open, char close, Iterator<?> parts, String indent) {
+            int start = out.length();
+            String inner = indent + "  ";
+            out.append(open);
+            boolean any = parts.hasNext();
+            while (parts.hasNext()) {
+                out.append('\n').append(inner);
+                write(parts.next(), inner);
+                out.append(parts.hasNext() ? "," : "");
+            }
+            out.append(any ? "\n" + indent : "").append(close);
+            String tight = out.substring(start).replaceAll("\n *", " ");
+            if (tight.length() <= MOST_INLINE) {
+                out.setLength(start);
+                out.append(tight);
+            }
+        }
+
+        private void quote(String text) {
+            out.append('"');
+            text.codePoints().forEach(c -> {
+                switch (c) {
+                    case '"' -> out.append("\\\"");
+                    case '\\' -> out.append("\\\\");
+                    case '\n' -> out.append("\\n");
+                    case '\r' -> out.append("\\r");
+                    case '\t' -> out.append("\\t");
+                    default -> {
+                        if (c < 0x20 || c >= 0xD800 && c <= 0xDFFF) {
+                            out.append(String.format(Locale.ROOT, "\\u%04x", c));
+                        } else {
+                            out.appendCodePoint(c);
+                        }
                     }
                 }
-            }
-        });
-        out.append('"');
+            });
+            out.append('"');
+        }
     }
 }

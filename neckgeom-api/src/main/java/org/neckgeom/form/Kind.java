@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
@@ -220,9 +221,11 @@ public final class Kind<V> {
      * @return the kind
      */
     public static <E extends Enum<E>> Kind<E> code(Class<E> type) {
-        List<String> codes = Arrays.stream(Objects.requireNonNull(type, "type").getEnumConstants())
-                .map(Kind::codeOf)
-                .toList();
+        if (!Objects.requireNonNull(type, "type").isEnum()) {
+            throw new IllegalArgumentException("type of a code must be an enum, but was " + type.getSimpleName());
+        }
+        List<String> codes =
+                Arrays.stream(type.getEnumConstants()).map(Kind::codeOf).toList();
         return new Kind<>(
                 "code",
                 EnumSet.of(Mode.PLAIN),
@@ -543,8 +546,7 @@ public final class Kind<V> {
         object.put("properties", properties);
         object.put(
                 "required",
-                java.util.stream.Stream.concat(needed.stream(), java.util.stream.Stream.of("unit", "ucum"))
-                        .toList());
+                Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
         object.put("additionalProperties", false);
         return object;
     }

@@ -24,8 +24,13 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
     public RenderedAnswer {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(finding, "finding");
-        rows = List.copyOf(Objects.requireNonNull(rows, "rows"));
-        notes = List.copyOf(Objects.requireNonNull(notes, "notes"));
+        rows = all(Objects.requireNonNull(rows, "rows"), "row");
+        notes = all(Objects.requireNonNull(notes, "notes"), "note");
+    }
+
+    private static <E> List<E> all(List<E> list, String one) {
+        list.forEach(element -> Objects.requireNonNull(element, one));
+        return List.copyOf(list);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.neckgeom.form;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -67,7 +68,7 @@ record Way(
             String word = all[i++];
             switch (word) {
                 case "text", "brief", "small", "mark", "grouped", "finding", "value", "u" ->
-                    draft.mode = Mode.valueOf(word.toUpperCase(java.util.Locale.ROOT));
+                    draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;
                 case "table" -> draft.table = true;

@@ -25,6 +25,10 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -41,6 +45,7 @@ import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -48,6 +53,11 @@ import org.neckgeom.units.ShopUnit;
  * must be equal; members of two groups must not be.
  */
 final class Samples {
+
+    private static final Form<String> FORM = Form.<String>of("word")
+            .fact("word", Kind.NAME, "as given", word -> word)
+            .finds("given", "it is {word}");
+    private static final Form<String> OTHER_FORM = Form.of("other");
 
     private static final Map<Class<?>, List<Group>> GROUPS = new LinkedHashMap<>();
 
@@ -98,6 +108,26 @@ final class Samples {
                 group(() -> Spread.normal(mm(25.4)).degreesOfFreedom(4)),
                 group(() -> Spread.samples(List.of(mm(1), mm(2))), () -> Spread.samples(List.of(mm(2), mm(1)))),
                 group(() -> Spread.samples(List.of(mm(1), mm(3)))));
+        groups(Form.class, group(() -> FORM), group(() -> OTHER_FORM));
+        groups(Kind.class, group(() -> Kind.MM), group(() -> Kind.NAME));
+        groups(
+                Json.Figure.class,
+                group(() -> Json.number(0.5), () -> new Json.Figure("0.5")),
+                group(() -> Json.number(1)));
+        groups(
+                RenderedAnswer.class,
+                group(
+                        () -> FORM.render("a", LengthStyle.MILLIMETRES),
+                        () -> FORM.render("a", LengthStyle.DECIMAL_INCHES)),
+                group(() -> FORM.render("b", LengthStyle.MILLIMETRES)));
+        groups(
+                RenderedAnswer.Row.class,
+                group(() -> new RenderedAnswer.Row("wood", "wood", "ash")),
+                group(() -> new RenderedAnswer.Row("wood", "wood", "elm")));
+        groups(
+                RenderedAnswer.Note.class,
+                group(() -> new RenderedAnswer.Note("read-again", "read again")),
+                group(() -> new RenderedAnswer.Note("read-again", "read it again")));
         groups(
                 Cutter.class,
                 group(

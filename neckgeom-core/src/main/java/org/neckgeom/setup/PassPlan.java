@@ -25,7 +25,7 @@ public final class PassPlan implements Answer {
     private static final int SHOWN = 10;
 
     private static final Form<PassPlan> FORM = Form.<PassPlan>of("pass-plan")
-            .fact("equalPasses", Kind.WHOLE, "how many passes are alike", PassPlan::equal)
+            .fact("equalPasses", Kind.WHOLE, "how many equal passes", PassPlan::equal)
             .fact(
                     "equalStep",
                     Kind.MM,
