@@ -3,6 +3,7 @@
 import org.neckgeom.budget.*;
 import org.neckgeom.design.*;
 import org.neckgeom.fixture.*;
+import org.neckgeom.form.*;
 import org.neckgeom.geometry.*;
 import org.neckgeom.measure.*;
 import org.neckgeom.plan.*;
