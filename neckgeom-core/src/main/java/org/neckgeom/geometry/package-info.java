@@ -44,4 +44,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.geometry;
+
+import org.jspecify.annotations.NullMarked;
