@@ -2,6 +2,7 @@
 
 import org.neckgeom.budget.*;
 import org.neckgeom.design.*;
+import org.neckgeom.fault.*;
 import org.neckgeom.fixture.*;
 import org.neckgeom.form.*;
 import org.neckgeom.geometry.*;

@@ -19,6 +19,7 @@ import org.neckgeom.budget.Registration;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.geometry.BackCurve;
 import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.CuttingList;
@@ -45,9 +46,7 @@ import org.neckgeom.units.ShopUnit;
 class FoundByBadInputTest {
 
     private static void refused(ThrowingCallable call, String message) {
-        assertThatThrownBy(call)
-                .isExactlyInstanceOf(IllegalArgumentException.class)
-                .hasMessage(message);
+        assertThatThrownBy(call).isExactlyInstanceOf(Refusal.class).hasMessage(message);
     }
 
     private static void missing(ThrowingCallable call, String name) {

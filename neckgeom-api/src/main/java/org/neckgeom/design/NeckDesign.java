@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
@@ -94,11 +95,11 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
      */
     public static NeckDesign named(String name) {
         if (Objects.requireNonNull(name, "name").isBlank()) {
-            throw new IllegalArgumentException("a neck's name must have a letter, but was \"" + name + "\"");
+            throw Refusal.of("a neck's name", "name", "have a letter", "\"" + name + "\"");
         }
         if (name.length() > LONGEST_NAME) {
-            throw new IllegalArgumentException(
-                    "a neck's name must have " + LONGEST_NAME + " characters or fewer, but had " + name.length());
+            throw Refusal.of(
+                    "a neck's name", "at-most", "have " + LONGEST_NAME + " characters or fewer", "had", name.length());
         }
         return new NeckDesign(new Parts(name));
     }
@@ -131,7 +132,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
      */
     public NeckDesign frets(int count) {
         if (count < 1 || count > MOST_FRETS) {
-            throw new IllegalArgumentException("frets must be between 1 and " + MOST_FRETS + ", but were " + count);
+            throw Refusal.of("frets", "range", "be between 1 and " + MOST_FRETS, "were", count);
         }
         return with(parts -> parts.frets = count);
     }
@@ -144,8 +145,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
      */
     public NeckDesign bodyAtFret(int fret) {
         if (fret < 1 || fret > MOST_FRETS) {
-            throw new IllegalArgumentException(
-                    "fret at the body must be between 1 and " + MOST_FRETS + ", but was " + fret);
+            throw Refusal.of("fret at the body", "range", "be between 1 and " + MOST_FRETS, fret);
         }
         return with(parts -> parts.bodyAtFret = fret);
     }
@@ -356,7 +356,9 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
 
     private <T> T told(@Nullable T part, String what) {
         if (part == null) {
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    what,
+                    "missing",
                     "\"" + name + "\" needs its " + what + " for this, but has none: add ." + what + "(...)");
         }
         return part;

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
@@ -91,8 +92,7 @@ public final class Form<T> {
 
     private static String checked(Pattern pattern, String word, String what) {
         if (!pattern.matcher(Objects.requireNonNull(word, what)).matches()) {
-            throw new IllegalArgumentException(
-                    what + " must be like two-words, or like twoWords for a key, but was " + Words.quoted(word));
+            throw Refusal.of(what, "code", "be like two-words, or like twoWords for a key", Words.quoted(word));
         }
         return word;
     }
@@ -149,8 +149,11 @@ public final class Form<T> {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(meaning, "meaning");
         if (TAKEN.contains(key) || indexOf(key) >= 0) {
-            throw new IllegalArgumentException("key of a fact must be given once and not be "
-                    + TAKEN.stream().sorted().toList() + ", but was " + key);
+            throw Refusal.of(
+                    "key of a fact",
+                    "once",
+                    "be given once and not be " + TAKEN.stream().sorted().toList(),
+                    key);
         }
         return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, fitted);
     }
@@ -197,7 +200,7 @@ public final class Form<T> {
     public Form<T> phrase(String name, BiPredicate<? super T, LengthStyle> when, String words) {
         checked(KEY, name, "key");
         if (indexOf(name) >= 0 || TAKEN.contains(name)) {
-            throw new IllegalArgumentException("name of a phrase must be no key of a fact, but was " + name);
+            throw Refusal.of("name of a phrase", "once", "be no key of a fact", name);
         }
         return new Form<>(name(), facts, and(phrases, sentence(name, when, words, false)), findings, parts, fitted);
     }
@@ -331,7 +334,7 @@ public final class Form<T> {
      */
     public Form<T> each(String key, String label, String words, int most, String rest) {
         if (!(most >= 1)) {
-            throw new IllegalArgumentException("most rows must be 1 or more, but were " + most);
+            throw Refusal.of("most rows", "at-least", "be 1 or more", "were", most);
         }
         Template end = template(Objects.requireNonNull(rest, "rest"));
         Each<T, ?> each = new Each<>(this, key, form -> form.template(label), form -> form.template(words));
@@ -464,8 +467,11 @@ public final class Form<T> {
             List<Form<?>> inside =
                     index < 0 ? List.of() : outer.facts.get(index).kind().inside();
             if (inside.isEmpty()) {
-                throw new IllegalArgumentException("form of \"" + outer.name
-                        + "\" must write rows of a table, but was to write them of " + Words.quoted(key));
+                throw Refusal.of(
+                        "form of \"" + outer.name + "\"",
+                        "table",
+                        "write rows of a table",
+                        "to write them of " + Words.quoted(key));
             }
             this.key = key;
             this.form = (Form<R>) inside.get(0);
@@ -552,8 +558,7 @@ public final class Form<T> {
                 return new RenderedAnswer(finding.code(), text, rows, notes);
             }
         }
-        throw new IllegalArgumentException(
-                "answer must be one that form \"" + name + "\" has a finding for, but was none of them");
+        throw Refusal.of("answer", "unknown", "be one that form \"" + name + "\" has a finding for", "none of them");
     }
 
     /**

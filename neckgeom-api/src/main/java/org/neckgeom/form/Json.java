@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
@@ -19,9 +21,21 @@ public final class Json {
     private Json() {}
 
     /**
-     * Returns an answer, or plain data, as JSON.
+     * Reads JSON.
      *
-     * @param value an {@link Answer}, or a map, list, text, number or boolean
+     * @param text a document of at most 10,000,000 characters
+     * @return what it holds
+     * @throws IllegalArgumentException with line and column of the first mistake: what the grammar refuses, a name given
+     *     twice, a number beyond a double, more than 100 levels, a text of more than 100,000 characters
+     */
+    public static Tree read(String text) {
+        return JsonReader.read(Objects.requireNonNull(text, "text"));
+    }
+
+    /**
+     * Returns an answer, a tree, or plain data, as JSON.
+     *
+     * @param value an {@link Answer}, a {@link Tree}, or a map, list, text, number or boolean
      * @return the text, ending in a line feed
      */
     public static String of(Object value) {
@@ -44,8 +58,7 @@ public final class Json {
          */
         public Figure {
             if (!NUMBER.matcher(Objects.requireNonNull(text, "text")).matches()) {
-                throw new IllegalArgumentException(
-                        "figure must be a number as JSON writes it, but was " + Words.quoted(text));
+                throw Refusal.of("figure", "number", "be a number as JSON writes it", Words.quoted(text));
             }
         }
 
@@ -71,8 +84,14 @@ public final class Json {
     /** What is written so far. */
     private record Writer(StringBuilder out) {
 
-        private void write(Object value, String indent) {
-            if (value instanceof Answer answer) {
+        void write(@Nullable Object value, String indent) {
+            if (value == null) {
+                out.append("null");
+            } else if (value instanceof Tree tree) {
+                write(tree.plain(), indent);
+            } else if (value instanceof Double number) {
+                out.append(number(number));
+            } else if (value instanceof Answer answer) {
                 write(Form.dataOf(answer), indent);
             } else if (value instanceof Map<?, ?> map) {
                 block('{', '}', map.entrySet().iterator(), indent);

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Way.Mode;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
@@ -222,7 +223,7 @@ public final class Kind<V> {
      */
     public static <E extends Enum<E>> Kind<E> code(Class<E> type) {
         if (!Objects.requireNonNull(type, "type").isEnum()) {
-            throw new IllegalArgumentException("type of a code must be an enum, but was " + type.getSimpleName());
+            throw Refusal.of("type of a code", "enum", "be an enum", type.getSimpleName());
         }
         List<String> codes =
                 Arrays.stream(type.getEnumConstants()).map(Kind::codeOf).toList();

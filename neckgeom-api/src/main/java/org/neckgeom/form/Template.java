@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 
 /** A sentence with facts in braces, read once while its class loads. */
 final class Template {
@@ -59,7 +60,7 @@ final class Template {
     }
 
     private static IllegalArgumentException wrong(String form, String words, String rule) {
-        return new IllegalArgumentException("form of \"" + form + "\" must " + rule + ", but was " + words);
+        return Refusal.of("form of \"" + form + "\"", "brace", rule, words);
     }
 
     /** Returns the sentence, or null where a fact that it names is not there. */

@@ -2,6 +2,7 @@ package org.neckgeom.measure;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -57,7 +58,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
      */
     public Verdict<Q> guardedBy(double factor) {
         if (!(factor >= 0) || Double.isInfinite(factor)) {
-            throw new IllegalArgumentException("guard factor must be 0 or more, but was " + Numbers.plain(factor));
+            throw Refusal.of("guard factor", "at-least", "be 0 or more", Numbers.plain(factor));
         }
         return new Verdict<>(estimate, limits, factor + 0.0);
     }

@@ -87,6 +87,7 @@ public final class Fence implements SaysLengths<Fence> {
         if (!(cutter <= mm)) {
             throw HouseUnits.refused(
                     "cutter's distance from the pivot",
+                    "at-most",
                     "no more than the fence's length of "
                             + Amount.from(length, "fence length").toString(),
                     cutterFromPivot);

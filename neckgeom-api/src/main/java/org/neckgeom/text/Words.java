@@ -1,6 +1,7 @@
 package org.neckgeom.text;
 
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 
 /** Names and other words of a maker: checked, and quoted no longer than a sentence bears. */
 public final class Words {
@@ -29,8 +30,7 @@ public final class Words {
      */
     public static String name(String name, String what) {
         if (!fits(Objects.requireNonNull(name, what))) {
-            throw new IllegalArgumentException(
-                    what + " must be 1 to " + LONGEST + " characters on one line, but was " + quoted(name));
+            throw Refusal.of(what, "range", "be 1 to " + LONGEST + " characters on one line", quoted(name));
         }
         return name;
     }

@@ -11,6 +11,7 @@ import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import tech.units.indriya.function.RationalNumber;
 
@@ -49,8 +50,7 @@ final class Border {
         double number = number(quantity, name);
         Entry entry = entry(unit(quantity, name), house);
         if (entry == null) {
-            throw new IllegalArgumentException(
-                    name + " must be " + house.kindInWords() + ", but was " + inWords(quantity));
+            throw Refusal.of(name, "kind", "be " + house.kindInWords(), inWords(quantity));
         }
         requireReading(quantity, entry, name);
         return entry.factor.toHouse(number);
@@ -60,9 +60,8 @@ final class Border {
         double number = number(quantity, name);
         Entry entry = entry(unit(quantity, name));
         if (entry == null) {
-            throw new IllegalArgumentException(
-                    name + " must be a quantity of a kind known here (length, angle, force, ...), but was "
-                            + inWords(quantity));
+            throw Refusal.of(
+                    name, "kind", "be a quantity of a kind known here (length, angle, force, ...)", inWords(quantity));
         }
         requireReading(quantity, entry, name);
         HouseUnits.finite(number, name, symbol(entry));
@@ -91,8 +90,7 @@ final class Border {
     private static void requireReading(Quantity<?> quantity, Entry entry, String name) {
         boolean difference = quantity.getScale() == Quantity.Scale.RELATIVE;
         if (difference && entry.house.kind() == (Class<?>) Temperature.class) {
-            throw new IllegalArgumentException(
-                    name + " must be a temperature, not a difference of temperatures, but was " + inWords(quantity));
+            throw Refusal.of(name, "kind", "be a temperature, not a difference of temperatures", inWords(quantity));
         }
     }
 
@@ -237,8 +235,8 @@ final class Border {
         try {
             return provider.get();
         } catch (RuntimeException e) {
-            throw new IllegalArgumentException(
-                    name + " must be a quantity that can be read, but its provider threw " + e, e);
+            throw Refusal.of(name, "readable", "be a quantity that can be read", "its provider threw", e)
+                    .causedBy(e);
         }
     }
 }

@@ -25,10 +25,12 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.RenderedAnswer;
+import org.neckgeom.form.Tree;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -108,7 +110,15 @@ final class Samples {
                 group(() -> Spread.normal(mm(25.4)).degreesOfFreedom(4)),
                 group(() -> Spread.samples(List.of(mm(1), mm(2))), () -> Spread.samples(List.of(mm(2), mm(1)))),
                 group(() -> Spread.samples(List.of(mm(1), mm(3)))));
+        groups(
+                Fault.class,
+                group(() -> new Fault("frets", "range", "be between 1 and 60", "0")),
+                group(() -> new Fault("frets", "range", "be between 1 and 60", "61")));
         groups(Form.class, group(() -> FORM), group(() -> OTHER_FORM));
+        groups(
+                Tree.class,
+                group(() -> Tree.of(List.of(1)), () -> Json.read("[1.0]")),
+                group(() -> Tree.of(List.of(2))));
         groups(Kind.class, group(() -> Kind.MM), group(() -> Kind.NAME));
         groups(
                 Json.Figure.class,

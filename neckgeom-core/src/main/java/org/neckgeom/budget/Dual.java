@@ -1,6 +1,7 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 
 /**
@@ -68,7 +69,7 @@ public final class Dual {
      */
     public static Dual input(double value, int index) {
         if (index < 0) {
-            throw new IllegalArgumentException("index must be 0 or more, but was " + index);
+            throw Refusal.of("index", "at-least", "be 0 or more", index);
         }
         if (index >= FIELDS) {
             double[] more = new double[index - FIELDS + 1];
@@ -108,7 +109,7 @@ public final class Dual {
      */
     public double derivative(int index) {
         if (index < 0) {
-            throw new IllegalArgumentException("index must be 0 or more, but was " + index);
+            throw Refusal.of("index", "at-least", "be 0 or more", index);
         }
         return switch (index) {
             case 0 -> d0;

@@ -1,5 +1,7 @@
 package org.neckgeom.plan;
 
+import org.neckgeom.fault.Refusal;
+
 /**
  * An order the maker must keep, such as {@code glue ears before cut rod channel}. Immutable.
  *
@@ -18,8 +20,8 @@ public record KeptOrder(String first, String then) {
         first = Names.checked(first, "an operation's name");
         then = Names.checked(then, "an operation's name");
         if (first.equals(then)) {
-            throw new IllegalArgumentException(
-                    "a kept order must have two operations, but was \"" + first + "\" before itself");
+            throw Refusal.of(
+                    "a kept order", "two-operations", "have two operations", "\"" + first + "\" before itself");
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 
 /** Checks and finds the names a maker gives to conditions, operations and remedies. */
 final class Names {
@@ -30,8 +31,8 @@ final class Names {
         String trimmed = Objects.requireNonNull(text, what).strip();
         boolean isOneLine = trimmed.chars().noneMatch(Character::isISOControl);
         if (trimmed.isEmpty() || trimmed.length() > longest || !isOneLine) {
-            throw new IllegalArgumentException(
-                    what + " must be 1 to " + longest + " characters on one line, but was \"" + brief(text) + "\"");
+            throw Refusal.of(
+                    what, "range", "be 1 to " + longest + " characters on one line", "\"" + brief(text) + "\"");
         }
         return trimmed;
     }
@@ -44,8 +45,7 @@ final class Names {
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         String guess = near.isEmpty() ? "" : "; did you mean \"" + near.get(0) + "\"?";
-        return new IllegalArgumentException(
-                what + " must be one that this order of work has, but was \"" + brief(name) + "\"" + guess);
+        return Refusal.of(what, "unknown", "be one that this order of work has", "\"" + brief(name) + "\"" + guess);
     }
 
     /** Returns the names as one phrase: {@code a, b and c}. */

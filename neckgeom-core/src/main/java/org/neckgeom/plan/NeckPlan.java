@@ -12,6 +12,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.geometry.HeelCorners;
 import org.neckgeom.geometry.JointPlace;
 import org.neckgeom.geometry.NeckSet;
@@ -105,8 +106,12 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public NeckPlan fenceMoved(Quantity<Length> towardTheCutter) {
         if (told.steps.isEmpty()) {
-            throw new IllegalArgumentException("a fence move must follow a trial cut, but "
-                    + Amount.from(towardTheCutter, "fence move") + " came first");
+            throw Refusal.of(
+                    "a fence move",
+                    "after-a-cut",
+                    "follow a trial cut",
+                    "",
+                    Amount.from(towardTheCutter, "fence move") + " came first");
         }
         return with(CentringStep.moved(towardTheCutter));
     }

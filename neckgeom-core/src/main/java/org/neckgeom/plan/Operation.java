@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -81,7 +82,9 @@ public final class Operation implements SaysLengths<Operation> {
     private void refuseBoth(Set<Condition> one, Set<Condition> other, String words) {
         for (Condition condition : one) {
             if (other.contains(condition)) {
-                throw new IllegalArgumentException(
+                throw Refusal.because(
+                        "condition",
+                        "contradiction",
                         "operation \"" + name + "\" must not have \"" + condition + "\" both " + words);
             }
         }
@@ -191,8 +194,11 @@ public final class Operation implements SaysLengths<Operation> {
 
     private void refuseStranger(Condition condition) {
         if (!needs.contains(condition) && !blockers.contains(condition)) {
-            throw new IllegalArgumentException("condition must be one that \"" + name
-                    + "\" needs or is blocked by, but was \"" + condition + "\"");
+            throw Refusal.of(
+                    "condition",
+                    "unknown",
+                    "be one that \"" + name + "\" needs or is blocked by",
+                    "\"" + condition + "\"");
         }
     }
 
@@ -204,7 +210,7 @@ public final class Operation implements SaysLengths<Operation> {
      */
     public Operation caution(String words) {
         if (Objects.requireNonNull(words, "words").isBlank()) {
-            throw new IllegalArgumentException("a caution must have a letter, but was \"" + words + "\"");
+            throw Refusal.of("a caution", "name", "have a letter", "\"" + words + "\"");
         }
         return changed(parts -> parts.cautions.add(words));
     }

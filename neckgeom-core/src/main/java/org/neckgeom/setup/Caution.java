@@ -1,6 +1,7 @@
 package org.neckgeom.setup;
 
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Words;
 
 /**
@@ -27,8 +28,11 @@ public record Caution(String code, String text, String why) {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(why, "why");
         if (code.isBlank() || text.isBlank() || why.isBlank()) {
-            throw new IllegalArgumentException("a caution must have a code, a text and a reason, but was "
-                    + Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
+            throw Refusal.of(
+                    "a caution",
+                    "name",
+                    "have a code, a text and a reason",
+                    Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
@@ -160,8 +161,11 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     private static void requireClosed(Centring centring) {
         if (!Objects.requireNonNull(centring, "centring").closure().closes()) {
-            throw new ArithmeticException("this trial cut says nothing of the fence: "
-                    + centring.closure().objection());
+            throw NoAnswer.because(
+                    "rounds",
+                    "contradiction",
+                    "this trial cut says nothing of the fence: "
+                            + centring.closure().objection());
         }
     }
 

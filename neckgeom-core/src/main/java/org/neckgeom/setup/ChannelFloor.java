@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -68,7 +69,7 @@ public final class ChannelFloor implements Answer {
      */
     public Amount<Length> radius() {
         if (isFlat()) {
-            throw new ArithmeticException("a flat floor has no radius");
+            throw NoAnswer.because("radius", "flat", "a flat floor has no radius");
         }
         return style.amount(radiusMm());
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -79,8 +80,12 @@ public final class CreepCheck implements Answer {
         double mm = HouseUnits.mmPositive(depth, "slot depth");
         int next = excessesMm.size();
         if (next >= plan.passes().size()) {
-            throw new IllegalArgumentException("readings must be no more than the "
-                    + Words.count(plan.passes().size(), "pass", "passes") + " planned, but one more was given");
+            throw Refusal.of(
+                    "readings",
+                    "at-most",
+                    "be no more than the " + Words.count(plan.passes().size(), "pass", "passes") + " planned",
+                    "one more was given",
+                    "");
         }
         List<Double> all = new ArrayList<>(excessesMm);
         all.add(mm - plan.passes().get(next).heightMm());

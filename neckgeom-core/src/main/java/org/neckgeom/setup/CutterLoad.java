@@ -10,6 +10,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -119,8 +120,8 @@ public final class CutterLoad implements Answer {
                 cutter,
                 Objects.requireNonNull(blank, "blank")
                         .wood()
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "blank must be of a known wood, but none was told: " + blank)));
+                        .orElseThrow(() ->
+                                Refusal.of("blank", "missing", "be of a known wood", "", "none was told: " + blank)));
     }
 
     /** A cutter in a wood, not yet fed. */
@@ -216,6 +217,7 @@ public final class CutterLoad implements Answer {
             if (!(mm <= cutter.standOutMm())) {
                 throw HouseUnits.refused(
                         "pass depth",
+                        "at-most",
                         "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
                         depth);
             }

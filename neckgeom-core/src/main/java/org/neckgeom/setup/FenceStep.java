@@ -48,6 +48,7 @@ public final class FenceStep implements SaysLengths<FenceStep> {
         if (!(length > g)) {
             throw HouseUnits.refused(
                     "piece length",
+                    "more-than",
                     "more than the gap of " + Amount.from(gap, "gap").toString(),
                     pieceLength);
         }
@@ -67,6 +68,7 @@ public final class FenceStep implements SaysLengths<FenceStep> {
         if (!(mm <= lengthMm)) {
             throw HouseUnits.refused(
                     "distance from the leading end",
+                    "at-most",
                     "no more than the piece's " + style.brief(lengthMm),
                     fromLeadingEnd);
         }

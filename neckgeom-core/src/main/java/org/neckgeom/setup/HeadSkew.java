@@ -67,7 +67,8 @@ public final class HeadSkew implements SaysLengths<HeadSkew> {
     public Offset at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
         if (!(x <= shaftMm)) {
-            throw HouseUnits.refused("station", "no farther than the shaft's end at " + style.brief(shaftMm), station);
+            throw HouseUnits.refused(
+                    "station", "at-most", "no farther than the shaft's end at " + style.brief(shaftMm), station);
         }
         return Offset.ofMm(-HeadContact.shift(x, proudMm, reachMm, shaftMm, halfFenceMm), 0, style);
     }

@@ -67,7 +67,7 @@ public final class Passes implements Answer {
     public Passes lastPass(Quantity<Length> last) {
         double mm = HouseUnits.mmPositive(last, "last pass");
         if (!(mm <= mostMm)) {
-            throw HouseUnits.refused("last pass", style.brief(mostMm) + " or less (the deepest pass)", last);
+            throw HouseUnits.refused("last pass", "at-most", style.brief(mostMm) + " or less (the deepest pass)", last);
         }
         return new Passes(mostMm, mm, style);
     }
@@ -88,11 +88,15 @@ public final class Passes implements Answer {
     PassPlan toMm(double depthMm, LengthStyle shown) {
         if (!(depthMm > lastMm)) {
             throw HouseUnits.refused(
-                    "slot depth", "more than the last pass of " + shown.brief(lastMm), shown.amount(depthMm));
+                    "slot depth",
+                    "more-than",
+                    "more than the last pass of " + shown.brief(lastMm),
+                    shown.amount(depthMm));
         }
         if (!(depthMm / mostMm <= PassPlan.MOST_PASSES)) {
             throw HouseUnits.refused(
                     "deepest pass",
+                    "at-least",
                     shown.brief(depthMm / PassPlan.MOST_PASSES) + " or more (" + PassPlan.MOST_PASSES + " passes)",
                     shown.amount(mostMm));
         }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -133,6 +134,7 @@ public final class RodSlot implements Answer {
         if (!(cutter.diameterMm() <= narrowest)) {
             throw HouseUnits.refused(
                     "cutter diameter",
+                    "at-most",
                     style.brief(narrowest) + " or less (the pocket's width and length)",
                     cutter.diameter());
         }
@@ -144,7 +146,8 @@ public final class RodSlot implements Answer {
 
     private void requirePocket() {
         if (!channel.hasPocket()) {
-            throw new ArithmeticException("this channel has no pocket: give it one, by pocket(length, width, depth)");
+            throw NoAnswer.because(
+                    "pocket", "no-pocket", "this channel has no pocket: give it one, by pocket(length, width, depth)");
         }
     }
 
@@ -202,11 +205,15 @@ public final class RodSlot implements Answer {
         if (!(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 < Objects.requireNonNull(blank, "blank").widthMm())) {
             throw HouseUnits.refused(
-                    "cutter diameter", "less than the blank's width of " + blank.width(), cutter.diameter());
+                    "cutter diameter",
+                    "less-than",
+                    "less than the blank's width of " + blank.width(),
+                    cutter.diameter());
         }
         if (!(cutter.diameterMm() <= channel.lengthMm())) {
             throw HouseUnits.refused(
                     "cutter diameter",
+                    "at-most",
                     "no more than the channel's length of " + style.brief(channel.lengthMm()),
                     cutter.diameter());
         }
@@ -217,24 +224,32 @@ public final class RodSlot implements Answer {
         double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
             throw HouseUnits.refused(
-                    "channel depth", "less than the blank's thickness of " + blank.thickness(), style.amount(deepest));
+                    "channel depth",
+                    "less-than",
+                    "less than the blank's thickness of " + blank.thickness(),
+                    style.amount(deepest));
         }
         double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
         if (!(widest < blank.widthMm())) {
             throw HouseUnits.refused(
-                    "channel width", "less than the blank's width of " + blank.width(), style.amount(widest));
+                    "channel width",
+                    "less-than",
+                    "less than the blank's width of " + blank.width(),
+                    style.amount(widest));
         }
         double head = -blank.nutFromHeadEndMm();
         double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
         if (!(channel.startMm() >= head - LENGTH_SLACK_MM)) {
             throw HouseUnits.refused(
                     "channel start",
+                    "at-least",
                     style.brief(head) + " or more (the blank's head end, from the nut)",
                     style.amount(channel.startMm()));
         }
         if (!(channel.endMm() <= heel + LENGTH_SLACK_MM)) {
             throw HouseUnits.refused(
                     "channel end",
+                    "at-most",
                     style.brief(heel) + " or less (the blank's heel end, from the nut)",
                     style.amount(channel.endMm()));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.neckgeom.design.Heel;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.TenonBolts;
 import org.neckgeom.plan.NeckDetails;
@@ -39,8 +40,12 @@ final class JointView {
     static List<Mark> of(NeckShape shape) {
         NeckDetails details = shape.details();
         if (!canBeDrawn(details)) {
-            throw new IllegalArgumentException("\"" + shape.design().name()
-                    + "\" must have its tenon or its dovetail's size told for this, but has none");
+            throw Refusal.of(
+                    "\"" + shape.design().name() + "\"",
+                    "missing",
+                    "have its tenon or its dovetail's size told for this",
+                    "has",
+                    "none");
         }
         JointView view = new JointView(shape);
         details.tenon().ifPresent(view::tenon);

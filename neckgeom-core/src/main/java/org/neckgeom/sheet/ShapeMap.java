@@ -4,6 +4,7 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.geometry.BackShape;
 import org.neckgeom.geometry.DovetailSeat;
 import org.neckgeom.geometry.FallAway;
@@ -259,7 +260,7 @@ final class ShapeMap {
                                 .above(post.length("above")))
                 .toArray(HeadPost[]::new);
         return HeadLayout.of(design.head()
-                        .orElseThrow(() -> new IllegalArgumentException("the design must have its head told")))
+                        .orElseThrow(() -> Refusal.because("head", "missing", "the design must have its head told")))
                 .tapered(data.length("widthAtBreakLine"), data.length("widthAtTip"))
                 .posts(posts);
     }

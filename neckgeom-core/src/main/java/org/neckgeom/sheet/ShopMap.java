@@ -2,6 +2,7 @@ package org.neckgeom.sheet;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.plan.CentringStep;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
@@ -106,8 +107,8 @@ final class ShopMap {
     static CentringStep stepFrom(DataSource data) {
         boolean isMove = data.has("fenceTowardCutter");
         if (isMove == data.has("trialCut")) {
-            throw new IllegalArgumentException(
-                    "a step must be one of trialCut or fenceTowardCutter, but was " + (isMove ? "both" : "neither"));
+            throw Refusal.of(
+                    "a step", "unknown", "be one of trialCut or fenceTowardCutter", (isMove ? "both" : "neither"));
         }
         return isMove
                 ? CentringStep.moved(data.length("fenceTowardCutter"))

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
@@ -103,7 +104,7 @@ public final class Template implements SaysLengths<Template> {
      */
     public Template only(TemplatePart... wanted) {
         if (Objects.requireNonNull(wanted, "wanted").length == 0) {
-            throw new IllegalArgumentException("parts of a template must be 1 or more, but there were none");
+            throw Refusal.of("parts of a template", "at-least", "be 1 or more", "there were none", "");
         }
         for (TemplatePart part : wanted) {
             Objects.requireNonNull(part, "part");

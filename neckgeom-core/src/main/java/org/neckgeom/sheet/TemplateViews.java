@@ -7,6 +7,7 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.geometry.JointPlace;
 import org.neckgeom.geometry.ScarfJoint;
 import org.neckgeom.sheet.Mark.Arc;
@@ -243,8 +244,12 @@ final class TemplateViews {
 
     private void head() {
         Head head = design.head()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "\"" + design.name() + "\" must have its head told for this, but has none: add .head(...)"));
+                .orElseThrow(() -> Refusal.of(
+                        "\"" + design.name() + "\"",
+                        "missing",
+                        "have its head told for this",
+                        "has",
+                        "none: add .head(...)"));
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
         closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));
