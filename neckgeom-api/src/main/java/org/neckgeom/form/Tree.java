@@ -36,8 +36,8 @@ public final class Tree {
      * @throws IllegalArgumentException if something else is in it, with its place; if it is deeper than 100 levels, has a text
      *     of more than 100,000 characters, or a number that is not finite
      */
-    public static Tree of(@Nullable Object data) {
-        return new Tree(copy(data, "", 0));
+    public static Tree of(Object data) {
+        return new Tree(copy(Objects.requireNonNull(data, "data"), "", 0));
     }
 
     /** Takes what the reader has made, and nobody else holds. */

@@ -63,7 +63,7 @@ class TreeTest {
     void read_ofWhatIsWritten_isEqual_atRandomTrees() {
         SplittableRandom random = new SplittableRandom(7);
         for (int i = 0; i < 2000; i++) {
-            Tree tree = Tree.of(random(random, 0));
+            Tree tree = Tree.of(Arrays.asList(random(random, 0), random(random, 0)));
 
             assertThat(Json.read(Json.of(tree))).as("tree %d, seed 7", i).isEqualTo(tree);
         }
