@@ -10,7 +10,9 @@ import java.util.Objects;
  * @param rule a stable code, lower case with hyphens, such as {@code more-than}, {@code missing}, {@code no-section}
  * @param must what the value must be, such as {@code be more than 0 mm}; the whole sentence where nothing was given
  * @param given what was given, in words with its unit; empty where that is not one value
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // the tag keeps Javadoc from asking for a comment on each serial field
 public record Fault(String path, String rule, String must, String given) implements Serializable {
 
     private static final long serialVersionUID = 1;

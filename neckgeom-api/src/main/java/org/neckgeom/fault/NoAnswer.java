@@ -5,6 +5,7 @@ public final class NoAnswer extends ArithmeticException {
 
     private static final long serialVersionUID = 1;
 
+    /** Why there is none. */
     private final Fault fault;
 
     private NoAnswer(Fault fault) {

@@ -213,7 +213,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> phrase(String name, String words) {
-        return phrase(name, always(), words);
+        return phrase(name, Form::always, words);
     }
 
     /**
@@ -249,7 +249,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> finds(String code, String words) {
-        return finding(code, always(), words, false);
+        return finding(code, Form::always, words, false);
     }
 
     /**
@@ -279,7 +279,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> line(String key, String label, String words) {
-        return line(key, label, always(), words);
+        return line(key, label, Form::always, words);
     }
 
     /**
@@ -407,7 +407,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> note(String code, String words) {
-        return note(code, always(), words);
+        return note(code, Form::always, words);
     }
 
     /**
@@ -419,8 +419,8 @@ public final class Form<T> {
         return new Form<>(name, facts, phrases, findings, parts, true);
     }
 
-    private static <T> BiPredicate<T, LengthStyle> always() {
-        return (answer, style) -> true;
+    private static boolean always(Object answer, LengthStyle style) {
+        return true;
     }
 
     private Form<T> part(Part<T> part) {

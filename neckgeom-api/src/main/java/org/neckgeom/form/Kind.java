@@ -516,14 +516,18 @@ public final class Kind<V> {
         all.put("quantity", object(List.of("value"), List.of()));
         all.put("estimate", object(List.of("value", "standardUncertainty"), List.of("degreesOfFreedom")));
         all.put("limits", object(List.of(), List.of("lower", "upper")));
-        Map<String, Object> verdict =
-                object(List.of("value", "standardUncertainty", "conformanceProbability"), List.of("degreesOfFreedom"));
-        put(verdict, "limits", ref("limits"));
-        put(verdict, "verdict", Map.of("enum", List.of("within", "undecided", "outside")));
-        all.put("verdict", verdict);
-        Map<String, Object> spread = object(List.of("shift", "standardDeviation"), List.of());
-        put(spread, "law", Map.of("type", "string"));
-        all.put("spread", spread);
+        Map<String, Object> held = new LinkedHashMap<>();
+        held.put("limits", ref("limits"));
+        held.put("verdict", Map.of("enum", List.of("within", "undecided", "outside")));
+        all.put(
+                "verdict",
+                object(
+                        List.of("value", "standardUncertainty", "conformanceProbability"),
+                        List.of("degreesOfFreedom"),
+                        held));
+        all.put(
+                "spread",
+                object(List.of("shift", "standardDeviation"), List.of(), Map.of("law", Map.of("type", "string"))));
         all.put("whole", Map.of("type", "integer"));
         all.put("number", Map.of("type", "number"));
         Map<String, Object> probability = new LinkedHashMap<>();
@@ -537,9 +541,14 @@ public final class Kind<V> {
     }
 
     private static Map<String, Object> object(List<String> needed, List<String> others) {
+        return object(needed, others, Map.of());
+    }
+
+    private static Map<String, Object> object(List<String> needed, List<String> others, Map<String, Object> more) {
         Map<String, Object> properties = new LinkedHashMap<>();
         needed.forEach(key -> properties.put(key, Map.of("type", "number")));
         others.forEach(key -> properties.put(key, Map.of("type", "number")));
+        properties.putAll(more);
         properties.put("unit", Map.of("type", "string"));
         properties.put("ucum", Map.of("type", "string"));
         Map<String, Object> object = new LinkedHashMap<>();
@@ -550,11 +559,6 @@ public final class Kind<V> {
                 Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
         object.put("additionalProperties", false);
         return object;
-    }
-
-    @SuppressWarnings("unchecked") // made by object()
-    private static void put(Map<String, Object> object, String key, Map<String, Object> line) {
-        ((Map<String, Object>) object.get("properties")).put(key, line);
     }
 
     /** Returns the name of the kind as a schema has it. */
