@@ -8,7 +8,9 @@ module org.neckgeom.api {
     requires static org.jspecify;
 
     exports org.neckgeom.design;
+    exports org.neckgeom.fault;
     exports org.neckgeom.fixture;
+    exports org.neckgeom.form;
     exports org.neckgeom.measure;
     exports org.neckgeom.numeric to
             org.neckgeom.core;

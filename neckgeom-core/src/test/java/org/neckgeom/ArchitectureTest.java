@@ -1,7 +1,10 @@
 package org.neckgeom;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -22,6 +25,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.io.IOException;
+import java.io.Serializable;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,10 +55,12 @@ class ArchitectureTest {
 
     /** Each row may use the rows above it. Packages in one row do not use each other, but for {@link #BESIDE}. */
     private static final List<Set<String>> ROWS = List.of(
+            Set.of("fault"),
             Set.of("text"),
             Set.of("units"),
             Set.of("numeric"),
             Set.of("measure"),
+            Set.of("form"),
             Set.of("shop", "stock", "design"),
             Set.of("kernel"),
             Set.of("board", "head", "heel", "channel", "strength", "budget", "sweep", "order"),
@@ -127,7 +133,8 @@ class ArchitectureTest {
                         .map(name -> name.equals("") ? name : name.substring(ROOT.length()))
                         .filter(name -> !name.isEmpty())
                         .distinct())
-                .containsExactlyInAnyOrder("text", "units", "numeric", "measure", "shop", "stock", "design", "fixture");
+                .containsExactlyInAnyOrder(
+                        "fault", "text", "units", "numeric", "measure", "form", "shop", "stock", "design", "fixture");
     }
 
     @ParameterizedTest
@@ -259,7 +266,7 @@ class ArchitectureTest {
                 JavaClass.Predicates.belongToAnyOf(MessageDigest.class, NoSuchAlgorithmException.class);
         noClasses()
                 .should()
-                .dependOnClassesThat(JavaClass.Predicates.resideInAnyPackage(
+                .dependOnClassesThat(resideInAnyPackage(
                                 "java.io..",
                                 "java.nio.file..",
                                 "java.nio.channels..",
@@ -271,8 +278,22 @@ class ArchitectureTest {
                                 "java.sql..",
                                 "javax.swing..",
                                 "java.awt..")
-                        .and(DescribedPredicate.not(digests)))
+                        .and(DescribedPredicate.not(digests))
+                        // What is thrown can be written by whoever logs it, and so must be its parts.
+                        .and(not(equivalentTo(Serializable.class))))
                 .check(neckgeom);
+    }
+
+    /** Every refusal has a path and a rule, and so has every question without an answer. */
+    @Test
+    void code_refusesByRefusalAndNoAnswerAlone() {
+        assertThat(neckgeom.stream()
+                        .flatMap(type -> type.getConstructorCallsFromSelf().stream())
+                        .filter(call -> call.getTargetOwner().isEquivalentTo(IllegalArgumentException.class)
+                                || call.getTargetOwner().isEquivalentTo(ArithmeticException.class))
+                        .filter(call -> !call.getOriginOwner().getPackageName().equals(ROOT + "fault"))
+                        .map(Object::toString))
+                .isEmpty();
     }
 
     @Test

@@ -21,6 +21,8 @@ import org.neckgeom.channel.RodSlot;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
@@ -45,9 +47,7 @@ import org.neckgeom.units.ShopUnit;
 class FoundByBadInputTest {
 
     private static void refused(ThrowingCallable call, String message) {
-        assertThatThrownBy(call)
-                .isExactlyInstanceOf(IllegalArgumentException.class)
-                .hasMessage(message);
+        assertThatThrownBy(call).isExactlyInstanceOf(Refusal.class).hasMessage(message);
     }
 
     private static void missing(ThrowingCallable call, String name) {
@@ -195,7 +195,7 @@ class FoundByBadInputTest {
                 () -> budget.simulate(7).withoutQuantiles().trials(100).interval(percent(95)),
                 "the trials of slot need their values for this, but kept none: leave out .withoutQuantiles()");
         assertThatThrownBy(() -> Budget.named("empty").shares().largest())
-                .isExactlyInstanceOf(ArithmeticException.class)
+                .isExactlyInstanceOf(NoAnswer.class)
                 .hasMessage("empty has no largest share, for it has no contributor yet");
     }
 

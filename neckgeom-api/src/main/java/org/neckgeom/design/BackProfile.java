@@ -3,6 +3,7 @@ package org.neckgeom.design;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -87,8 +88,12 @@ public final class BackProfile implements SaysLengths<BackProfile> {
      */
     public BackProfile atFrets(int first, int second) {
         if (first < 0 || second <= first) {
-            throw new IllegalArgumentException(
-                    "frets of the two depths must be 0 or more and ascending, but were " + first + " and " + second);
+            throw Refusal.of(
+                    "frets of the two depths",
+                    "at-least",
+                    "be 0 or more and ascending",
+                    "were",
+                    first + " and " + second);
         }
         return new BackProfile(firstDepth, secondDepth, first, second, bassPower, treblePower, unit);
     }
@@ -159,7 +164,7 @@ public final class BackProfile implements SaysLengths<BackProfile> {
 
     private static double checked(double p, String name) {
         if (!(p >= LEAST_POWER && p <= MOST_POWER)) {
-            throw new IllegalArgumentException(name + " must be between 1 and 20, but was " + Numbers.plain(p));
+            throw Refusal.of(name, "range", "be between 1 and 20", Numbers.plain(p));
         }
         return p;
     }

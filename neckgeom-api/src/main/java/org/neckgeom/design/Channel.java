@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -161,7 +162,7 @@ public final class Channel implements SaysLengths<Channel> {
     public Channel cutTo(Quantity<Length> x) {
         double mm = HouseUnits.mm(x, "channel end");
         if (!(mm > start)) {
-            throw HouseUnits.refused("channel end", "more than its start at " + amount(start), x);
+            throw HouseUnits.refused("channel end", "more-than", "more than its start at " + amount(start), x);
         }
         return asCut(parts -> parts.endPlay = mm - start - rod.lengthMm());
     }
@@ -213,12 +214,14 @@ public final class Channel implements SaysLengths<Channel> {
         if (!(Math.abs(extraMiddleDepth) < lengthMm() / 2)) {
             throw HouseUnits.refused(
                     "arch",
+                    "less-than",
                     "less than half the channel's length of "
                             + amount(lengthMm()).toString(),
                     told);
         }
         if (!(depthMm() + extraMiddleDepth > 0)) {
-            throw HouseUnits.refused("arch", "more than -" + amount(depthMm()).toString(), told);
+            throw HouseUnits.refused(
+                    "arch", "more-than", "more than -" + amount(depthMm()).toString(), told);
         }
     }
 
@@ -235,7 +238,7 @@ public final class Channel implements SaysLengths<Channel> {
         double w = HouseUnits.mmPositive(width, "pocket width");
         double d = HouseUnits.mmPositive(depth, "pocket depth");
         if (!rod.isAdjustable()) {
-            throw new IllegalArgumentException("a " + rod.kind() + " needs no pocket, but one was wanted");
+            throw Refusal.because("pocket", "no-pocket", "a " + rod.kind() + " needs no pocket, but one was wanted");
         }
         Channel pocketed = unchecked(parts -> {
             parts.pocketLength = l;
@@ -250,14 +253,17 @@ public final class Channel implements SaysLengths<Channel> {
         if (!(pocketLength <= lengthMm())) {
             throw HouseUnits.refused(
                     "pocket length",
+                    "at-most",
                     "no more than the channel's " + amount(lengthMm()).toString(),
                     length);
         }
         if (!(pocketWidth >= widthMm())) {
-            throw HouseUnits.refused("pocket width", "the channel's " + amount(widthMm()) + " or more", width);
+            throw HouseUnits.refused(
+                    "pocket width", "at-least", "the channel's " + amount(widthMm()) + " or more", width);
         }
         if (!(pocketDepth >= depthMm())) {
-            throw HouseUnits.refused("pocket depth", "the channel's " + amount(depthMm()) + " or more", depth);
+            throw HouseUnits.refused(
+                    "pocket depth", "at-least", "the channel's " + amount(depthMm()) + " or more", depth);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -93,7 +94,7 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
      */
     public Fingerboard secondAtFret(int fret) {
         if (fret < 1) {
-            throw new IllegalArgumentException("fret of the second width must be 1 or more, but was " + fret);
+            throw Refusal.of("fret of the second width", "at-least", "be 1 or more", fret);
         }
         return new Fingerboard(
                 nutWidth, secondWidth, fret, nutThickness, secondThickness, nutRadius, secondRadius, wood, unit);
@@ -151,6 +152,7 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
         if (!(mm > width / 2)) {
             throw HouseUnits.refused(
                     name,
+                    "more-than",
                     "more than half the width of " + Amount.ofHouse(width, unit).toString(),
                     radius);
         }
@@ -204,8 +206,7 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
      */
     public double secondFret(double bodyJointFret) {
         if (!(bodyJointFret >= 1 && bodyJointFret <= HouseUnits.MOST)) {
-            throw new IllegalArgumentException(
-                    "fret at the body must be 1 or more, but was " + Numbers.plain(bodyJointFret));
+            throw Refusal.of("fret at the body", "at-least", "be 1 or more", Numbers.plain(bodyJointFret));
         }
         return Double.isNaN(secondFret) ? bodyJointFret : secondFret;
     }

@@ -3,6 +3,7 @@ package org.neckgeom.design;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -90,8 +91,11 @@ public final class Heel implements SaysLengths<Heel> {
      */
     public double blockThicknessMm(double shaftThicknessMm) {
         if (!(shaftThicknessMm > 0 && shaftThicknessMm <= HouseUnits.MOST)) {
-            throw new IllegalArgumentException("shaft's thickness must be more than 0 and no more than "
-                    + Numbers.plain(HouseUnits.MOST) + " mm, but was " + Numbers.plain(shaftThicknessMm) + " mm");
+            throw Refusal.of(
+                    "shaft's thickness",
+                    "range",
+                    "be more than 0 and no more than " + Numbers.plain(HouseUnits.MOST) + " mm",
+                    Numbers.plain(shaftThicknessMm) + " mm");
         }
         return Double.isNaN(blockThickness) ? shaftThicknessMm : blockThickness;
     }

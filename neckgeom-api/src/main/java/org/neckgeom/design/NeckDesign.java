@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
@@ -124,7 +125,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
      */
     public NeckDesign frets(int count) {
         if (count < 1 || count > MOST_FRETS) {
-            throw new IllegalArgumentException("frets must be between 1 and " + MOST_FRETS + ", but were " + count);
+            throw Refusal.of("frets", "range", "be between 1 and " + MOST_FRETS, "were", count);
         }
         return with(parts -> parts.frets = count);
     }
@@ -137,8 +138,7 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
      */
     public NeckDesign bodyAtFret(int fret) {
         if (fret < 1 || fret > MOST_FRETS) {
-            throw new IllegalArgumentException(
-                    "fret at the body must be between 1 and " + MOST_FRETS + ", but was " + fret);
+            throw Refusal.of("fret at the body", "range", "be between 1 and " + MOST_FRETS, fret);
         }
         return with(parts -> parts.bodyAtFret = fret);
     }
@@ -349,7 +349,9 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
 
     private <T> T told(@Nullable T part, String what) {
         if (part == null) {
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    what,
+                    "missing",
                     "\"" + name + "\" needs its " + what + " for this, but has none: add ." + what + "(...)");
         }
         return part;

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -121,7 +122,8 @@ public final class Rod implements SaysLengths<Rod> {
     public Rod adjustedAt(End end) {
         Objects.requireNonNull(end, "end");
         if (!isAdjustable()) {
-            throw new IllegalArgumentException("a " + kind + " has no adjuster, but one was wanted at the " + end);
+            throw Refusal.because(
+                    "adjuster", "no-adjuster", "a " + kind + " has no adjuster, but one was wanted at the " + end);
         }
         return new Rod(kind, length, width, height, end, unit);
     }

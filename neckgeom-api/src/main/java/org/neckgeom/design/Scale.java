@@ -3,6 +3,7 @@ package org.neckgeom.design;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -46,7 +47,7 @@ public final class Scale implements SaysLengths<Scale> {
      */
     public Scale divisions(int toTheOctave) {
         if (toTheOctave < 1) {
-            throw new IllegalArgumentException("divisions of the octave must be 1 or more, but were " + toTheOctave);
+            throw Refusal.of("divisions of the octave", "at-least", "be 1 or more", "were", toTheOctave);
         }
         return new Scale(length, toTheOctave, unit);
     }
@@ -88,7 +89,7 @@ public final class Scale implements SaysLengths<Scale> {
      */
     public double fretMm(double fret) {
         if (!(fret >= 0) || Double.isInfinite(fret)) {
-            throw new IllegalArgumentException("fret must be 0 or more, but was " + fret);
+            throw Refusal.of("fret", "at-least", "be 0 or more", fret);
         }
         // expm1 keeps the first frets of fine divisions from losing digits in 1 - 2^(-n/d).
         return -length * StrictMath.expm1(-fret / divisions * StrictMath.log(2)) + 0.0;

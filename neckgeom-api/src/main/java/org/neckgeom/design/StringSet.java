@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -70,7 +71,7 @@ public final class StringSet implements SaysLengths<StringSet> {
      */
     public static StringSet of(List<? extends Quantity<Frequency>> pitches) {
         if (Objects.requireNonNull(pitches, "pitches").isEmpty()) {
-            throw new IllegalArgumentException("strings must be 1 or more, but there were none");
+            throw Refusal.of("strings", "at-least", "be 1 or more", "there were none", "");
         }
         double[] hertz = pitches.stream()
                 .mapToDouble(pitch -> HouseUnits.positive(pitch, ShopUnit.HERTZ, "pitch"))
@@ -129,8 +130,11 @@ public final class StringSet implements SaysLengths<StringSet> {
 
     private <Q extends Quantity<Q>> double[] each(Quantity<Q>[] given, ShopUnit<Q> house, String name) {
         if (Objects.requireNonNull(given, name).length != 1 && given.length != hertz.length) {
-            throw new IllegalArgumentException(name + " must be told once for all or once for each of the "
-                    + hertz.length + " courses, but was told " + given.length + " times");
+            throw Refusal.of(
+                    name,
+                    "as-many",
+                    "be told once for all or once for each of the " + hertz.length + " courses",
+                    "told " + given.length + " times");
         }
         double[] values = new double[hertz.length];
         for (int i = 0; i < values.length; i++) {

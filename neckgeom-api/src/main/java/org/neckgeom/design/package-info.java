@@ -37,4 +37,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.design;
+
+import org.jspecify.annotations.NullMarked;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -34,13 +35,15 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
         HouseUnits.finite(unit.fromHouse(value), "value", unit.symbol());
         HouseUnits.finite(unit.fromHouse(uncertainty), "standard uncertainty", unit.symbol());
         if (!(uncertainty >= 0)) {
-            throw new IllegalArgumentException(
-                    "standard uncertainty must be 0 " + unit.forDifferences().symbol() + " or more, but was "
-                            + Amount.ofHouse(uncertainty, unit.forDifferences()));
+            throw Refusal.of(
+                    "standard uncertainty",
+                    "at-least",
+                    "be 0 " + unit.forDifferences().symbol() + " or more",
+                    Amount.ofHouse(uncertainty, unit.forDifferences()));
         }
         if (!(degreesOfFreedom > 0)) {
-            throw new IllegalArgumentException(
-                    "degrees of freedom must be more than 0, but were " + Numbers.plain(degreesOfFreedom));
+            throw Refusal.of(
+                    "degrees of freedom", "more-than", "be more than 0", "were", Numbers.plain(degreesOfFreedom));
         }
         this.degreesOfFreedom = degreesOfFreedom;
         this.unit = unit;
@@ -101,7 +104,7 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     public static <Q extends Quantity<Q>> Estimate<Q> repeated(List<? extends Quantity<Q>> readings) {
         int n = Objects.requireNonNull(readings, "readings").size();
         if (n < 2) {
-            throw new IllegalArgumentException("readings must be 2 or more, but were " + n);
+            throw Refusal.of("readings", "at-least", "be 2 or more", "were", n);
         }
         ShopUnit<Q> unit = Amount.from(readings.get(0), "reading").unit();
         double[] values = new double[n];
@@ -141,7 +144,7 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     private static <Q extends Quantity<Q>> double size(Quantity<Q> size, ShopUnit<Q> like, String name) {
         Amount<Q> amount = Amount.from(size, like, name);
         if (!(amount.differenceHouse() >= 0)) {
-            throw HouseUnits.refused(name, "0 " + amount.unit().symbol() + " or more", amount);
+            throw HouseUnits.refused(name, "at-least", "0 " + amount.unit().symbol() + " or more", amount);
         }
         return amount.differenceHouse();
     }

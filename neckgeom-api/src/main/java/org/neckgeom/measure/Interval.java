@@ -42,7 +42,7 @@ public final class Interval<Q extends Quantity<Q>> implements SaysLengths<Interv
         Amount<Q> from = Amount.from(low, "low");
         Amount<Q> to = Amount.from(high, from.unit(), "high");
         if (!(from.house() <= to.house())) {
-            throw HouseUnits.refused("high", from + " or more", to);
+            throw HouseUnits.refused("high", "range", from + " or more", to);
         }
         return new Interval<>(from.house(), to.house(), from.unit());
     }

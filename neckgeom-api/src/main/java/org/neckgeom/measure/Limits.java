@@ -2,6 +2,7 @@ package org.neckgeom.measure;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -36,7 +37,8 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     public static <Q extends Quantity<Q>> Limits<Q> within(Quantity<Q> limit) {
         Amount<Q> size = Amount.from(limit, "limit");
         if (!(size.house() > 0)) {
-            throw HouseUnits.refused("limit", "more than 0 " + size.unit().symbol(), size);
+            throw HouseUnits.refused(
+                    "limit", "more-than", "more than 0 " + size.unit().symbol(), size);
         }
         return new Limits<>(-size.house(), size.house(), size.unit());
     }
@@ -53,10 +55,10 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
         Amount<Q> low = Amount.from(lower, "lower limit");
         Amount<Q> high = Amount.from(upper, low.unit(), "upper limit");
         if (!(low.house() < high.house())) {
-            IllegalArgumentException refused =
-                    HouseUnits.refused("upper limit", "more than " + low + ", the lower one", high);
+            Refusal refused =
+                    HouseUnits.refused("upper limit", "more-than", "more than " + low + ", the lower one", high);
             throw high.house() < low.house()
-                    ? new IllegalArgumentException(refused.getMessage() + ": are the two swapped?")
+                    ? Refusal.because("upper limit", "swapped", refused.getMessage() + ": are the two swapped?")
                     : refused;
         }
         return new Limits<>(low.house(), high.house(), low.unit());

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -127,7 +128,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         Amount<Q> base = notNegative(Amount.from(halfBase, "half-base"), "half-base");
         Amount<Q> top = notNegative(Amount.from(halfTop, base.unit(), "half-top"), "half-top");
         if (!(top.differenceHouse() <= base.differenceHouse())) {
-            throw HouseUnits.refused("half-top", base + " or less", top);
+            throw HouseUnits.refused("half-top", "at-most", base + " or less", top);
         }
         return of(Law.TRAPEZOIDAL, 0, base.differenceHouse(), top.differenceHouse(), base.unit());
     }
@@ -153,7 +154,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
      */
     public static <Q extends Quantity<Q>> Spread<Q> samples(List<? extends Quantity<Q>> errors) {
         if (Objects.requireNonNull(errors, "errors").isEmpty()) {
-            throw new IllegalArgumentException("samples must be 1 or more, but were 0");
+            throw Refusal.of("samples", "at-least", "be 1 or more", "were", "0");
         }
         ShopUnit<Q> unit = Amount.from(errors.get(0), "sample").unit();
         double[] values = new double[errors.size()];
@@ -179,7 +180,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
      */
     public static <Q extends Quantity<Q>> Spread<Q> centredSamples(List<? extends Quantity<Q>> fromTheirMean) {
         if (Objects.requireNonNull(fromTheirMean, "samples").isEmpty()) {
-            throw new IllegalArgumentException("samples must be 1 or more, but were 0");
+            throw Refusal.of("samples", "at-least", "be 1 or more", "were", "0");
         }
         ShopUnit<Q> unit = Amount.from(fromTheirMean.get(0), "sample").unit();
         double[] values = new double[fromTheirMean.size()];
@@ -190,12 +191,14 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
             sum += values[i];
             size += Math.abs(values[i]);
             if (i > 0 && !(values[i] >= values[i - 1])) {
-                throw HouseUnits.refused("sample", "as large as the one before or larger", fromTheirMean.get(i));
+                throw HouseUnits.refused(
+                        "sample", "ascending", "as large as the one before or larger", fromTheirMean.get(i));
             }
         }
         // As near to nothing as rounding leaves a mean that was taken off.
         if (!(Math.abs(sum) <= 1e-9 * size)) {
-            throw HouseUnits.refused("sum of the samples", "nothing", Amount.ofHouse(sum, unit.forDifferences()));
+            throw HouseUnits.refused(
+                    "sum of the samples", "centred", "nothing", Amount.ofHouse(sum, unit.forDifferences()));
         }
         double largest = Math.max(-values[0], values[values.length - 1]);
         return new Spread<>(Law.SAMPLES, 0, largest, 0, Double.POSITIVE_INFINITY, values, unit.forDifferences());
@@ -238,7 +241,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
      */
     public Spread<Q> scaled(double factor) {
         if (!(factor >= 0) || Double.isInfinite(factor)) {
-            throw new IllegalArgumentException("factor must be 0 or more, but was " + Numbers.plain(factor));
+            throw Refusal.of("factor", "at-least", "be 0 or more", Numbers.plain(factor));
         }
         double[] wider = Arrays.stream(samples).map(x -> x * factor + 0.0).toArray();
         return new Spread<>(law, shift, scale * factor, topScale * factor, degreesOfFreedom, wider, unit);
@@ -252,8 +255,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
      */
     public Spread<Q> degreesOfFreedom(double degrees) {
         if (!(degrees > 0)) {
-            throw new IllegalArgumentException(
-                    "degrees of freedom must be more than 0, but were " + Numbers.plain(degrees));
+            throw Refusal.of("degrees of freedom", "more-than", "be more than 0", "were", Numbers.plain(degrees));
         }
         return new Spread<>(law, shift, scale, topScale, degrees, samples, unit);
     }
@@ -420,7 +422,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
 
     private static <Q extends Quantity<Q>> Amount<Q> notNegative(Amount<Q> size, String name) {
         if (!(size.differenceHouse() >= 0)) {
-            throw HouseUnits.refused(name, "0 " + size.unit().symbol() + " or more", size);
+            throw HouseUnits.refused(name, "at-least", "0 " + size.unit().symbol() + " or more", size);
         }
         return size;
     }

@@ -2,6 +2,7 @@ package org.neckgeom.measure;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.numeric.NormalLaw;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.text.Numbers;
@@ -63,8 +64,8 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
      */
     public Verdict<Q> guardedBy(double factor) {
         if (!(factor >= 0 && factor <= MOST_GUARD_FACTOR)) {
-            throw new IllegalArgumentException("guard factor must be 0 to " + Numbers.plain(MOST_GUARD_FACTOR)
-                    + ", but was " + Numbers.plain(factor));
+            throw Refusal.of(
+                    "guard factor", "fit", "be 0 to " + Numbers.plain(MOST_GUARD_FACTOR), Numbers.plain(factor));
         }
         return new Verdict<>(estimate, limits, factor + 0.0);
     }

@@ -34,4 +34,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.measure;
+
+import org.jspecify.annotations.NullMarked;

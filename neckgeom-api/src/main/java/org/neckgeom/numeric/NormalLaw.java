@@ -1,5 +1,7 @@
 package org.neckgeom.numeric;
 
+import org.neckgeom.fault.Refusal;
+
 /**
  * The standard normal law, mean 0 and standard deviation 1, such as {@code cdf(1.96) = 0.975}.
  *
@@ -177,7 +179,7 @@ public final class NormalLaw {
      */
     public static double between(double low, double high) {
         if (high < low) {
-            throw new IllegalArgumentException("high must be at least low = " + low + ", but was " + high);
+            throw Refusal.of("high", "at-least", "be at least low = " + low, high);
         }
         if (low > 0.0) {
             return tail(low) - tail(high);
@@ -199,7 +201,7 @@ public final class NormalLaw {
      */
     public static double quantile(double p) {
         if (!(p >= 0.0 && p <= 1.0)) {
-            throw new IllegalArgumentException("p must be in [0, 1], but was " + p);
+            throw Refusal.of("p", "range", "be in [0, 1]", p);
         }
         double q = p - 0.5;
         if (Math.abs(q) <= 0.425) {
@@ -228,7 +230,7 @@ public final class NormalLaw {
      */
     public static double coverageFactor(double p) {
         if (!(p >= 0.0 && p <= 1.0)) {
-            throw new IllegalArgumentException("p must be in [0, 1], but was " + p);
+            throw Refusal.of("p", "range", "be in [0, 1]", p);
         }
         if (p < 0.5) {
             double k = p / (2.0 * INVERSE_SQRT_TWO_PI);

@@ -1,5 +1,7 @@
 package org.neckgeom.numeric;
 
+import org.neckgeom.fault.Refusal;
+
 /**
  * Student's t law for any number of degrees of freedom above 0, such as {@code quantile(0.975, 4) = 2.776}; infinite
  * degrees of freedom give the normal law.
@@ -98,7 +100,7 @@ public final class StudentLaw {
     public static double quantile(double p, double degreesOfFreedom) {
         double n = checked(degreesOfFreedom);
         if (!(p >= 0.0 && p <= 1.0)) {
-            throw new IllegalArgumentException("p must be in [0, 1], but was " + p);
+            throw Refusal.of("p", "range", "be in [0, 1]", p);
         }
         if (n >= NORMAL_FROM) {
             return NormalLaw.quantile(p);
@@ -122,14 +124,14 @@ public final class StudentLaw {
             return NormalLaw.coverageFactor(p);
         }
         if (!(p >= 0.0 && p <= 1.0)) {
-            throw new IllegalArgumentException("p must be in [0, 1], but was " + p);
+            throw Refusal.of("p", "range", "be in [0, 1]", p);
         }
         return size(0.5 * p, 0.5 * (1.0 - p), n);
     }
 
     private static double checked(double degreesOfFreedom) {
         if (!(degreesOfFreedom > 0.0)) {
-            throw new IllegalArgumentException("degreesOfFreedom must be more than 0, but was " + degreesOfFreedom);
+            throw Refusal.of("degreesOfFreedom", "more-than", "be more than 0", degreesOfFreedom);
         }
         return degreesOfFreedom;
     }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -138,7 +139,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
     public BenchUncertainty cutScatter(Quantity<Length> standardDeviation, int cuts) {
         double u = HouseUnits.mmNotNegative(standardDeviation, "cut scatter");
         if (!(cuts >= 2)) {
-            throw new IllegalArgumentException("cuts behind the cut scatter must be 2 or more, but were " + cuts);
+            throw Refusal.of("cuts behind the cut scatter", "at-least", "be 2 or more", "were", cuts);
         }
         return new BenchUncertainty(reading, resolution, zero, u, cuts - 1, false, move, style);
     }

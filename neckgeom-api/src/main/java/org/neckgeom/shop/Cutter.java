@@ -3,6 +3,7 @@ package org.neckgeom.shop;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -93,7 +94,7 @@ public final class Cutter implements SaysLengths<Cutter> {
      */
     public Cutter flutes(int count, Quantity<Length> length) {
         if (count < 1) {
-            throw new IllegalArgumentException("flutes must be 1 or more, but were " + count);
+            throw Refusal.of("flutes", "at-least", "be 1 or more", "were", count);
         }
         double mm = HouseUnits.mmPositive(length, "flute length");
         return new Cutter(diameter, count, mm, shank, Math.max(standOut, mm), material, runout, unit);
@@ -120,7 +121,10 @@ public final class Cutter implements SaysLengths<Cutter> {
         double mm = HouseUnits.mmPositive(length, "stand-out");
         if (!(mm >= fluteLength)) {
             throw HouseUnits.refused(
-                    "stand-out", "the flute length of " + Amount.ofHouse(fluteLength, unit) + " or more", length);
+                    "stand-out",
+                    "at-least",
+                    "the flute length of " + Amount.ofHouse(fluteLength, unit) + " or more",
+                    length);
         }
         return new Cutter(diameter, flutes, fluteLength, shank, mm, material, runout, unit);
     }

@@ -3,6 +3,7 @@ package org.neckgeom.shop;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -66,8 +67,7 @@ public final class DecisionRule {
      */
     public DecisionRule spoiledNeck(double cost) {
         if (!(cost > 0 && cost < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(
-                    "cost of a spoiled neck must be more than 0, but was " + Numbers.plain(cost));
+            throw Refusal.of("cost of a spoiled neck", "more-than", "be more than 0", Numbers.plain(cost));
         }
         return new DecisionRule(wanted, cost, reading, trialCut, move);
     }
@@ -104,7 +104,7 @@ public final class DecisionRule {
 
     private static double cost(double cost, String of) {
         if (!(cost >= 0 && cost < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("cost of " + of + " must be 0 or more, but was " + Numbers.plain(cost));
+            throw Refusal.of("cost of " + of, "at-least", "be 0 or more", Numbers.plain(cost));
         }
         return cost + 0.0;
     }

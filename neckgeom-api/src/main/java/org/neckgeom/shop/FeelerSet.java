@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -78,7 +79,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
      */
     public static FeelerSet of(List<? extends Quantity<Length>> leaves) {
         if (Objects.requireNonNull(leaves, "leaves").isEmpty()) {
-            throw new IllegalArgumentException("leaves must be 1 or more, but there were none");
+            throw Refusal.of("leaves", "at-least", "be 1 or more", "there were none", "");
         }
         double[] mm = new double[leaves.size()];
         for (int i = 0; i < mm.length; i++) {
@@ -99,7 +100,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
         if (!(mm < leaves[0])) {
             Amount<Length> thinnest = Amount.ofHouse(leaves[0], shownUnit());
             throw HouseUnits.refused(
-                    "leaf tolerance", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
+                    "leaf tolerance", "less-than", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
         }
         return new FeelerSet(leaves, mm, stamped, style);
     }

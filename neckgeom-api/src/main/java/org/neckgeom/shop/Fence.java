@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -99,6 +100,7 @@ public final class Fence implements SaysLengths<Fence> {
         if (!(cutter <= mm)) {
             throw HouseUnits.refused(
                     "cutter's distance from the pivot",
+                    "at-most",
                     "no more than the fence's length of "
                             + Amount.from(length, "fence length").toString(),
                     cutterFromPivot);
@@ -118,11 +120,15 @@ public final class Fence implements SaysLengths<Fence> {
     public Fence gap(Quantity<Length> width) {
         double mm = HouseUnits.mmNotNegative(width, "gap");
         if (build != Build.SPLIT) {
-            throw new IllegalArgumentException("gap must be of a split fence, but was given for a "
-                    + build.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + " fence");
+            throw Refusal.of(
+                    "gap",
+                    "fit",
+                    "be of a split fence",
+                    "given for a " + build.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + " fence");
         }
         if (!(mm < length)) {
-            throw HouseUnits.refused("gap", "less than the fence's length of " + Amount.ofHouse(length, unit), width);
+            throw HouseUnits.refused(
+                    "gap", "less-than", "less than the fence's length of " + Amount.ofHouse(length, unit), width);
         }
         return new Fence(build, length, outOfLine, mm, cutterFromPivot, stopFromPivot, unit);
     }

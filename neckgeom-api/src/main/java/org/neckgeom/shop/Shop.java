@@ -150,6 +150,7 @@ public final class Shop implements SaysLengths<Shop> {
         if (!(light <= most)) {
             throw HouseUnits.refused(
                     "last pass",
+                    "at-most",
                     "no deeper than " + Amount.from(deepest, "deepest pass").toString(),
                     last);
         }
@@ -167,10 +168,10 @@ public final class Shop implements SaysLengths<Shop> {
         double mmPerSecond = HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
         double hertz = HouseUnits.positive(turns, ShopUnit.HERTZ, "speed of rotation");
         if (!(mmPerSecond <= FASTEST_FEED_MM_PER_S)) {
-            throw HouseUnits.refused("feed", "no more than " + ShopUnit.METRE_PER_SECOND.of(100), speed);
+            throw HouseUnits.refused("feed", "at-most", "no more than " + ShopUnit.METRE_PER_SECOND.of(100), speed);
         }
         if (!(hertz <= FASTEST_TURNING_HZ)) {
-            throw HouseUnits.refused("speed of rotation", "no more than " + ShopUnit.RPM.of(600_000), turns);
+            throw HouseUnits.refused("speed of rotation", "at-most", "no more than " + ShopUnit.RPM.of(600_000), turns);
         }
         return new Shop(cutter, fence, leaves, bench, rule, deepestPass, lastPass, mmPerSecond, hertz);
     }

@@ -35,7 +35,7 @@ public final class TestPiece implements SaysLengths<TestPiece> {
      */
     public static TestPiece measured(Estimate<Length> width) {
         if (!(Objects.requireNonNull(width, "width").valueHouse() > 0)) {
-            throw HouseUnits.refused("piece width", "more than 0 " + width.unit(), width.value());
+            throw HouseUnits.refused("piece width", "more-than", "more than 0 " + width.unit(), width.value());
         }
         return new TestPiece(width.valueHouse(), width.uncertaintyHouse(), width.degreesOfFreedom(), width.unit());
     }

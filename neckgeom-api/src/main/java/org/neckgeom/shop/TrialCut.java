@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -221,16 +222,22 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         if (off > LARGEST_MISFIT * pieceMm) {
             String walls =
                     "fence wall " + exactly(fenceMm) + (hasSlot ? ", far wall " : " and far wall ") + exactly(farMm);
-            throw new IllegalArgumentException(walls + (hasSlot ? " and slot " + exactly(slotMm) : "") + " make "
-                    + exactly(sum) + ", but the piece is " + exactly(pieceMm) + ". Read all of them again.");
+            throw Refusal.because(
+                    "test piece",
+                    "contradiction",
+                    walls + (hasSlot ? " and slot " + exactly(slotMm) : "") + " make " + exactly(sum)
+                            + ", but the piece is " + exactly(pieceMm) + ". Read all of them again.");
         }
         return this;
     }
 
     private void fitsThePiece(String name, double mm, String longer) {
         if (mm > pieceMm) {
-            throw new IllegalArgumentException(name + " " + exactly(mm) + " is " + longer + " than the piece, "
-                    + exactly(pieceMm) + ". Read both again.");
+            throw Refusal.because(
+                    name,
+                    "at-most",
+                    name + " " + exactly(mm) + " is " + longer + " than the piece, " + exactly(pieceMm)
+                            + ". Read both again.");
         }
     }
 
@@ -292,8 +299,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public TrialCut wallsCorrelated(double coefficient) {
         if (!(coefficient >= -1 && coefficient <= 1)) {
-            throw new IllegalArgumentException(
-                    "correlation of the walls must be between -1 and 1, but was " + Numbers.plain(coefficient));
+            throw Refusal.of("correlation of the walls", "range", "be between -1 and 1", Numbers.plain(coefficient));
         }
         return new TrialCut(
                 fenceMm,
@@ -466,7 +472,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
 
     private static double[] readings(List<? extends Quantity<Length>> lengths, String name) {
         if (Objects.requireNonNull(lengths, name).isEmpty()) {
-            throw new IllegalArgumentException(name + " must be read once or more, but there was no reading");
+            throw Refusal.of(name, "at-least", "be read once or more", "there was no reading", "");
         }
         double[] mm = new double[lengths.size()];
         for (int i = 0; i < mm.length; i++) {

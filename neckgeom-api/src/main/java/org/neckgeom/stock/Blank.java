@@ -83,7 +83,10 @@ public final class Blank implements SaysLengths<Blank> {
         double mm = HouseUnits.mm(widerAtHeelEnd, "edges out of parallel");
         if (!(Math.abs(mm) < width)) {
             throw HouseUnits.refused(
-                    "edges out of parallel", "less than the blank's width of " + width().toString(), widerAtHeelEnd);
+                    "edges out of parallel",
+                    "less-than",
+                    "less than the blank's width of " + width().toString(),
+                    widerAtHeelEnd);
         }
         return new Blank(length, width, thickness, mm, nutFromHeadEnd, wood, unit);
     }
@@ -99,6 +102,7 @@ public final class Blank implements SaysLengths<Blank> {
         if (!(mm < length)) {
             throw HouseUnits.refused(
                     "nut line's distance from the head end",
+                    "less-than",
                     "less than the blank's length of " + length().toString(),
                     fromHeadEnd);
         }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Pressure;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
@@ -118,9 +119,12 @@ public final class Wood {
         }
         Row row = WoodTable.OTHER_NAMES.get(key);
         if (row == null) {
-            throw new IllegalArgumentException("wood must be one of "
-                    + WoodTable.ALL.stream().map(Row::name).collect(Collectors.joining(", "))
-                    + ", or your own by Wood.named, but was " + Words.quoted(name));
+            throw Refusal.of(
+                    "wood",
+                    "unknown",
+                    "be one of " + WoodTable.ALL.stream().map(Row::name).collect(Collectors.joining(", "))
+                            + ", or your own by Wood.named",
+                    Words.quoted(name));
         }
         return new Wood(row);
     }
@@ -151,8 +155,7 @@ public final class Wood {
         Map<Kind, WoodFigure> byKind = new EnumMap<>(Kind.class);
         for (WoodFigure figure : Objects.requireNonNull(figures, "figures")) {
             if (byKind.put(Objects.requireNonNull(figure, "figure").kind(), figure) != null) {
-                throw new IllegalArgumentException(
-                        figure.kind().label() + " of " + called + " must be told once, but was told twice");
+                throw Refusal.of(figure.kind().label() + " of " + called, "once", "be told once", "told twice");
             }
         }
         return new Wood(new Row(called, botanical, byKind));
@@ -251,7 +254,7 @@ public final class Wood {
     private static double percentBelow(Quantity<Dimensionless> ratio, double limit, String name) {
         double percent = 100 * HouseUnits.ratio(ratio, name);
         if (!(percent > 0 && percent < limit)) {
-            throw HouseUnits.refused(name, "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
+            throw HouseUnits.refused(name, "range", "above 0 % and below " + Numbers.plain(limit) + " %", ratio);
         }
         return percent;
     }
@@ -402,7 +405,9 @@ public final class Wood {
     public WoodFigure figure(Kind kind) {
         WoodFigure figure = row.figures().get(Objects.requireNonNull(kind, "kind"));
         if (figure == null) {
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    kind.label(),
+                    "missing",
                     kind.label() + " of " + row.name() + " is not known; give the wood one in " + kind.unit());
         }
         return figure;

@@ -2,6 +2,7 @@ package org.neckgeom.stock;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
@@ -101,8 +102,11 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(standing, "standing");
         if (!(value > 0) || Double.isInfinite(value)) {
-            throw new IllegalArgumentException(kind.label() + " must be more than 0 " + kind.unit() + ", but was "
-                    + Numbers.plain(value) + " " + kind.unit());
+            throw Refusal.of(
+                    kind.label(),
+                    "more-than",
+                    "be more than 0 " + kind.unit(),
+                    Numbers.plain(value) + " " + kind.unit());
         }
         Words.line(source, "the source of " + kind.label(), LONGEST_SOURCE);
     }

@@ -30,4 +30,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.stock;
+
+import org.jspecify.annotations.NullMarked;

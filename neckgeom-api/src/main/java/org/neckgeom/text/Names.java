@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 
 /** Checks and finds the names a maker gives to conditions, operations and remedies. */
 public final class Names {
@@ -58,8 +59,7 @@ public final class Names {
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         String guess = near.isEmpty() ? "" : "; did you mean \"" + near.get(0) + "\"?";
-        return new IllegalArgumentException(
-                what + " must be one that this order of work has, but was \"" + brief(name) + "\"" + guess);
+        return Refusal.of(what, "unknown", "be one that this order of work has", "\"" + brief(name) + "\"" + guess);
     }
 
     /**

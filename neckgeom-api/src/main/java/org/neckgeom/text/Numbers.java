@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.regex.Pattern;
+import org.neckgeom.fault.Refusal;
 
 /** Numbers as text: at most twelve significant digits, rounded by their uncertainty, never {@code -0}. */
 public final class Numbers {
@@ -59,6 +60,18 @@ public final class Numbers {
         }
         BigDecimal rounded = denoised(value).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /**
+     * Returns whether {@link #fixed} prints nothing but noughts.
+     *
+     * @param value any double
+     * @param decimals 0 or more
+     * @return true for what rounds to 0
+     */
+    public static boolean isNothing(double value, int decimals) {
+        return Math.abs(value) < 1
+                && denoised(value).setScale(decimals, RoundingMode.HALF_UP).signum() == 0;
     }
 
     /**
@@ -142,7 +155,7 @@ public final class Numbers {
 
     private static void checkPlaces(int decimals) {
         if (decimals < 0 || decimals > MOST_PLACES) {
-            throw new IllegalArgumentException("decimals must be 0 to " + MOST_PLACES + ", but were " + decimals);
+            throw Refusal.of("decimals", "fit", "be 0 to " + MOST_PLACES, "were", decimals);
         }
     }
 

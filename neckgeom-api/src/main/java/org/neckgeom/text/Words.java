@@ -2,6 +2,7 @@ package org.neckgeom.text;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 
 /**
  * Names and other words of a maker: checked, and quoted no longer than a sentence bears. What comes from outside can't
@@ -101,8 +102,7 @@ public final class Words {
      */
     public static String line(String text, String what, int longest) {
         if (!fits(Objects.requireNonNull(text, what), longest)) {
-            throw new IllegalArgumentException(
-                    what + " must be 1 to " + longest + " characters on one line, but was " + quoted(text, longest));
+            throw Refusal.of(what, "range", "be 1 to " + longest + " characters on one line", quoted(text, longest));
         }
         return text;
     }

@@ -3,6 +3,8 @@ package org.neckgeom.units;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import tech.units.indriya.quantity.Quantities;
 
@@ -43,8 +45,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     public static <Q extends Quantity<Q>> Amount<Q> of(double value, ShopUnit<Q> unit) {
         double house = Objects.requireNonNull(unit, "unit").toHouse(value);
         if (!Double.isFinite(house)) {
-            throw new IllegalArgumentException(
-                    "an amount must be a finite number, but was " + Numbers.plain(value) + " " + unit);
+            throw Refusal.of("an amount", "finite", "be a finite number", Numbers.plain(value) + " " + unit);
         }
         return new Amount<>(value + 0.0, house + 0.0, unit);
     }
@@ -62,8 +63,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         double value = Objects.requireNonNull(unit, "unit").fromHouse(house);
         // A house value that is not finite has no finite value in any unit.
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("an amount must be a finite number, but was " + Numbers.plain(house)
-                    + " in the house unit of " + unit);
+            throw Refusal.of(
+                    "an amount",
+                    "finite",
+                    "be a finite number",
+                    Numbers.plain(house) + " in the house unit of " + unit);
         }
         return new Amount<>(value + 0.0, house + 0.0, unit);
     }
@@ -246,7 +250,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         }
         double ratio = house / divisor;
         if (!Double.isFinite(ratio)) {
-            throw new ArithmeticException("the ratio of " + this + " to " + other + " is too large for a number");
+            throw NoAnswer.because(
+                    "ratio", "too-large", "the ratio of " + this + " to " + other + " is too large for a number");
         }
         return ratio;
     }
@@ -289,12 +294,13 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     private ArithmeticException dividedByZero() {
-        return new ArithmeticException(this + " was to be divided by 0");
+        return NoAnswer.because("quotient", "divided-by-zero", this + " was to be divided by 0");
     }
 
     private void requireProportional(String verb) {
         if (unit.isOfTemperature()) {
-            throw new ArithmeticException("temperatures on a scale cannot be " + verb + ": " + this);
+            throw NoAnswer.because(
+                    "temperature", "on-a-scale", "temperatures on a scale cannot be " + verb + ": " + this);
         }
     }
 
@@ -351,7 +357,7 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     @Override
     public Quantity<?> inverse() {
         if (value == 0) {
-            throw new ArithmeticException("1 was to be divided by " + this);
+            throw NoAnswer.because("inverse", "divided-by-zero", "1 was to be divided by " + this);
         }
         return indriya().inverse();
     }
@@ -450,10 +456,21 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns this as a person reads it, the same everywhere: a length to 3 decimals of a millimetre or 4 of an inch, an
+     * Returns the shortest text that {@link ShopUnits#parse} reads back as an amount equal to this, bit by bit: in its own
+     * unit where a number of it gives the house value back, and else in the house unit, where one always does. The same on
+     * every JDK.
+     *
+     * @return such as {@code 1.75 in}, at most 17 digits
+     */
+    public String lossless() {
+        return Lossless.text(house, unit);
+    }
+
+    /**
+     * Returns this as a person reads it, the same everywhere and not to be read back, for which {@link #lossless} is: a length to 3 decimals of a millimetre or 4 of an inch, an
      * angle to 2 of a degree, never to fewer than two digits of what is not 0, anything else to four digits; zeros at the
      * end left off. What is so short that someone may have typed it, such as {@code 0.0254 mm} or {@code 0.015625 in},
-     * stays whole. {@link #exactly} has more digits, {@link #value} all.
+     * stays whole. {@link #exactly} has more digits, {@link #lossless} all.
      */
     @Override
     public String toString() {

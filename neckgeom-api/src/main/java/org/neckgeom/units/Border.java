@@ -11,6 +11,7 @@ import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import tech.units.indriya.function.RationalNumber;
@@ -66,8 +67,7 @@ final class Border {
         Given given = Given.of(quantity, name);
         Entry entry = asked(() -> entry(given.unit, house), name);
         if (entry == null) {
-            throw new IllegalArgumentException(
-                    name + " must be " + house.kindInWords() + ", but was " + asked(given::inWords, name));
+            throw Refusal.of(name, "kind", "be " + house.kindInWords(), asked(given::inWords, name));
         }
         requireReading(given, entry, name);
         return entry.factor.toHouse(given.number);
@@ -77,9 +77,11 @@ final class Border {
         Given given = Given.of(quantity, name);
         Entry entry = asked(() -> entry(given.unit), name);
         if (entry == null) {
-            throw new IllegalArgumentException(
-                    name + " must be a quantity of a kind known here (length, angle, force, ...), but was "
-                            + asked(given::inWords, name));
+            throw Refusal.of(
+                    name,
+                    "kind",
+                    "be a quantity of a kind known here (length, angle, force, ...)",
+                    asked(given::inWords, name));
         }
         requireReading(given, entry, name);
         double number = given.number;
@@ -120,9 +122,8 @@ final class Border {
     /** A difference of 5 K is no thermometer's reading of 5 K, but -268.15 degrees Celsius is what it would become. */
     private static void requireReading(Given given, Entry entry, String name) {
         if (given.isDifference && entry.house.kind() == (Class<?>) Temperature.class) {
-            throw new IllegalArgumentException(
-                    name + " must be a temperature, not a difference of temperatures, but was "
-                            + asked(given::inWords, name));
+            throw Refusal.of(
+                    name, "kind", "be a temperature, not a difference of temperatures", asked(given::inWords, name));
         }
     }
 
@@ -269,10 +270,13 @@ final class Border {
         } catch (ArithmeticException noAnswer) {
             throw noAnswer;
         } catch (RuntimeException e) {
-            throw new IllegalArgumentException(
-                    name + " must be a quantity that can be read, but its provider threw "
-                            + Words.shown(String.valueOf(e)),
-                    e);
+            throw Refusal.of(
+                            name,
+                            "readable",
+                            "be a quantity that can be read",
+                            "its provider threw",
+                            Words.shown(String.valueOf(e)))
+                    .causedBy(e);
         }
     }
 }

@@ -10,6 +10,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 
 /**
@@ -72,7 +73,7 @@ public final class HouseUnits {
         Quantity<?> any = Objects.requireNonNull(quantity, name);
         ShopUnit<Q> house = Objects.requireNonNull(unit, "unit").house();
         if (any instanceof Amount<?> own) {
-            throw new IllegalArgumentException(name + " must be " + unit.kindInWords() + ", but was " + own);
+            throw Refusal.of(name, "kind", "be " + unit.kindInWords(), own);
         }
         return inReach(finite(Border.house(any, house, name), name, house.symbol()), any, house, name);
     }
@@ -84,7 +85,7 @@ public final class HouseUnits {
         }
         String house = unit.house().symbol();
         String rule = size > MOST ? "no more than " + Numbers.plain(MOST) : "0 or at least " + Numbers.plain(LEAST);
-        throw refused(name, (rule + " " + house).strip() + " in size", given);
+        throw refused(name, size > MOST ? "at-most" : "at-least", (rule + " " + house).strip() + " in size", given);
     }
 
     /**
@@ -96,8 +97,11 @@ public final class HouseUnits {
      */
     public static double stationMm(double xMm) {
         if (!(Math.abs(xMm) <= MOST)) {
-            throw new IllegalArgumentException("station must be no more than " + Numbers.plain(MOST)
-                    + " mm in size, but was " + Numbers.plain(xMm) + " mm");
+            throw Refusal.of(
+                    "station",
+                    "at-most",
+                    "be no more than " + Numbers.plain(MOST) + " mm in size",
+                    Numbers.plain(xMm) + " mm");
         }
         return xMm;
     }
@@ -159,7 +163,7 @@ public final class HouseUnits {
         double rad = rad(angle, name);
         if (!(rad > ShopUnit.DEGREE.toHouse(lowDegrees) && rad < ShopUnit.DEGREE.toHouse(highDegrees))) {
             String rule = "more than " + Numbers.plain(lowDegrees) + " and less than " + Numbers.plain(highDegrees);
-            throw refused(name, rule + " deg", angle);
+            throw refused(name, "range", rule + " deg", angle);
         }
         return rad;
     }
@@ -207,7 +211,7 @@ public final class HouseUnits {
     public static double probability(Quantity<Dimensionless> probability, String name) {
         double p = ratio(probability, name);
         if (!(p > 0 && p < 1)) {
-            throw refused(name, "more than 0 % and less than 100 %", probability);
+            throw refused(name, "range", "more than 0 % and less than 100 %", probability);
         }
         return p;
     }
@@ -222,7 +226,7 @@ public final class HouseUnits {
     public static double celsius(Quantity<Temperature> temperature, String name) {
         double c = of(temperature, ShopUnit.CELSIUS, name);
         if (!(c >= -273.15)) {
-            throw refused(name, "-273.15 degC or more", temperature);
+            throw refused(name, "at-least", "-273.15 degC or more", temperature);
         }
         return c;
     }
@@ -264,7 +268,7 @@ public final class HouseUnits {
         }
         double value = of(quantity, unit, name);
         if (!(value > 0)) {
-            throw refused(name, "more than 0 " + unitOf(quantity, unit.house()), quantity);
+            throw refused(name, "more-than", "more than 0 " + unitOf(quantity, unit.house()), quantity);
         }
         return value;
     }
@@ -284,7 +288,7 @@ public final class HouseUnits {
         }
         double value = of(quantity, unit, name);
         if (!(value >= 0)) {
-            throw refused(name, "0 " + unitOf(quantity, unit.house()) + " or more", quantity);
+            throw refused(name, "at-least", "0 " + unitOf(quantity, unit.house()) + " or more", quantity);
         }
         return value;
     }
@@ -299,8 +303,7 @@ public final class HouseUnits {
      */
     public static double finite(double value, String name, String unit) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(
-                    (name + " must be a finite number, but was " + Numbers.plain(value) + " " + unit).strip());
+            throw Refusal.of(name, "finite", "be a finite number", (Numbers.plain(value) + " " + unit).strip());
         }
         return value + 0.0;
     }
@@ -309,17 +312,18 @@ public final class HouseUnits {
      * Returns the exception for a quantity that breaks a rule: {@code NAME must be RULE, but was VALUE UNIT}.
      *
      * @param name the parameter
+     * @param code of the rule, lower case with hyphens, such as {@code more-than}
      * @param rule what is allowed, with unit
      * @param given what was given
      * @return the exception, for the caller to throw
      */
-    public static IllegalArgumentException refused(String name, String rule, Quantity<?> given) {
+    public static Refusal refused(String name, String code, String rule, Quantity<?> given) {
         Objects.requireNonNull(given, "given");
         String value = given instanceof Amount<?> own ? own.toString() : Border.inWords(given);
         if (given instanceof Amount<?> own && rule.contains(value)) {
             value = own.exactly(); // rounded, it would read as what is allowed
         }
-        return new IllegalArgumentException(name + " must be " + rule + ", but was " + value);
+        return Refusal.of(name, code, "be " + rule, value);
     }
 
     private static String unitOf(Quantity<?> given, ShopUnit<?> house) {

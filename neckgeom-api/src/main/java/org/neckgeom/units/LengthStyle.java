@@ -232,6 +232,21 @@ public enum LengthStyle {
     }
 
     /**
+     * Returns whether {@link #text(double, double)} prints a length as 0.
+     *
+     * @param mm in mm
+     * @param standardUncertaintyMm in mm
+     * @return true for a length that is lost beside its uncertainty, or under the usual decimals
+     */
+    public boolean isNothing(double mm, double standardUncertaintyMm) {
+        ShopUnit<Length> shown = isSmall(mm) ? ShopUnit.THOU : unit;
+        int usual = isSmall(mm) ? 1 : decimals;
+        boolean plain = !(standardUncertaintyMm > 0) || this == INCH_FRACTIONS && !isSmall(mm);
+        int places = plain ? usual : Numbers.decimalsFor(shown.fromHouse(standardUncertaintyMm), decimals);
+        return Numbers.isNothing(shown.fromHouse(mm), places);
+    }
+
+    /**
      * Returns a standard uncertainty or another small length to two significant digits: {@code 0.014 mm}.
      *
      * @param mm in mm, 0 or more

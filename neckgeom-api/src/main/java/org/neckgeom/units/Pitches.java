@@ -2,6 +2,7 @@ package org.neckgeom.units;
 
 import java.util.Objects;
 import javax.measure.quantity.Frequency;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Words;
 
 /** Note names and their frequencies in equal temperament. */
@@ -39,7 +40,9 @@ final class Pitches {
                 return 12 * ((below ? -octave : octave) + 1) + letter + shift;
             }
         }
-        throw new IllegalArgumentException(
+        throw Refusal.because(
+                "note",
+                "unreadable",
                 Words.quoted(note) + " cannot be read as a note; write it like \"A3\", \"F#2\" or \"Bb1\"");
     }
 }

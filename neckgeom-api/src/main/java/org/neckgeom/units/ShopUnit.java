@@ -16,6 +16,8 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.text.Words;
 
 /**
  * A unit used in the shop, such as {@code in}: its symbol, its exact factor to the house unit of its kind, and the
@@ -269,6 +271,28 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns a unit by its symbol or by its code of the Unified Code for Units of Measure, such as {@code in} or
+     * {@code [in_i]}; {@code 1} is the number one.
+     *
+     * @param name symbol or code, case sensitive
+     * @return the unit
+     * @throws IllegalArgumentException if no unit has this name
+     */
+    public static ShopUnit<?> named(String name) {
+        ShopUnit<?> unit = UnitWords.unit(Objects.requireNonNull(name, "name"));
+        if (unit == null) {
+            throw Refusal.of(
+                    "unit",
+                    "unknown-unit",
+                    "be one of "
+                            + String.join(
+                                    ", ", ALL.stream().map(ShopUnit::toString).toList()),
+                    Words.quoted(name));
+        }
+        return unit;
+    }
+
+    /**
      * Returns the kind of quantity this unit measures.
      *
      * @return the JSR 385 interface, such as {@code Length.class}
@@ -345,6 +369,15 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return sameKind(Math.abs(largest) < LengthStyle.SMALL_MM ? THOU : INCH, kind);
     }
 
+    /**
+     * Returns the code of the Unified Code for Units of Measure (UCUM), case sensitive, such as {@code [in_i]}.
+     *
+     * @return the code, {@code 1} for the number one
+     */
+    public String ucum() {
+        return UcumCodes.of(this);
+    }
+
     Factor factor() {
         return factor;
     }
@@ -398,7 +431,7 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     @SuppressWarnings("unchecked") // the kinds are the same interface, so the parameter is too
     static <Q extends Quantity<Q>> ShopUnit<Q> sameKind(ShopUnit<?> unit, Class<Q> kind) {
         if (unit.kind != Objects.requireNonNull(kind, "kind")) {
-            throw new IllegalArgumentException(unit.kindInWords + " is no " + kind.getSimpleName());
+            throw Refusal.because("unit", "kind", unit.kindInWords + " is no " + kind.getSimpleName());
         }
         return (ShopUnit<Q>) unit;
     }

@@ -12,6 +12,7 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 
@@ -324,25 +325,32 @@ public final class ShopUnits {
         String allowed = "use " + String.join(", ", UnitWords.offered(kind));
         String quoted = Words.quoted(text);
         if (word.isEmpty()) {
-            return new IllegalArgumentException(quoted + " has no unit; " + inWords + " is wanted: " + allowed
-                    + ", such as \"" + Numbers.plain(value) + " "
-                    + UnitWords.offered(kind).get(0) + "\""
-                    + (kind == (Class<?>) Length.class ? " or " + Words.quoted(text.strip() + " in") : ""));
+            return Refusal.because(
+                    "text",
+                    "no-unit",
+                    quoted + " has no unit; " + inWords + " is wanted: " + allowed + ", such as \""
+                            + Numbers.plain(value) + " "
+                            + UnitWords.offered(kind).get(0) + "\""
+                            + (kind == (Class<?>) Length.class ? " or " + Words.quoted(text.strip() + " in") : ""));
         }
         if (unit != null) {
-            return new IllegalArgumentException(
-                    quoted + " is " + unit.kindInWords() + "; " + inWords + " is wanted: " + allowed);
+            return Refusal.because(
+                    "text", "kind", quoted + " is " + unit.kindInWords() + "; " + inWords + " is wanted: " + allowed);
         }
         if (word.startsWith(",")) {
-            return new IllegalArgumentException(quoted + " has a comma; write a decimal point");
+            return Refusal.because("text", "comma", quoted + " has a comma; write a decimal point");
         }
-        return new IllegalArgumentException(
+        return Refusal.because(
+                "text",
+                "unknown-unit",
                 quoted + " cannot be read: the unit " + Words.quoted(word) + " is not known; " + allowed);
     }
 
     private static IllegalArgumentException unreadable(String text, String wanted, String examples) {
         String comma = text.indexOf(',') >= 0 ? "; write a decimal point, not a comma" : "";
-        return new IllegalArgumentException(
+        return Refusal.because(
+                "text",
+                "unreadable",
                 Words.quoted(text) + " cannot be read as " + wanted + comma + "; write it like " + examples);
     }
 }

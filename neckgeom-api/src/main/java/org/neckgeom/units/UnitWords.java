@@ -13,6 +13,7 @@ import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 
 /** What makers write after a number, and the unit it means. */
 final class UnitWords {
@@ -36,6 +37,7 @@ final class UnitWords {
     static {
         for (ShopUnit<?> unit : ShopUnit.ALL) {
             WORDS.put(unit.symbol(), unit);
+            WORDS.put(unit.ucum(), unit);
         }
         WORDS.put("\"", ShopUnit.INCH);
         WORDS.put("inch", ShopUnit.INCH);
@@ -88,7 +90,7 @@ final class UnitWords {
             }
         }
         if (symbols.isEmpty()) {
-            throw new IllegalArgumentException("there is no unit for " + kind.getSimpleName() + " here");
+            throw Refusal.because("kind", "no-unit", "there is no unit for " + kind.getSimpleName() + " here");
         }
         return symbols;
     }
@@ -105,6 +107,6 @@ final class UnitWords {
                 return unit.kindInWords();
             }
         }
-        throw new IllegalArgumentException("there is no unit for " + kind.getSimpleName() + " here");
+        throw Refusal.because("kind", "no-unit", "there is no unit for " + kind.getSimpleName() + " here");
     }
 }

@@ -36,4 +36,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.units;
+
+import org.jspecify.annotations.NullMarked;

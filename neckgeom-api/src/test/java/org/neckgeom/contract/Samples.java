@@ -25,6 +25,12 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.RenderedAnswer;
+import org.neckgeom.form.Tree;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -43,6 +49,7 @@ import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -51,6 +58,11 @@ import org.neckgeom.units.ShopUnits;
  * must be equal; members of two groups must not be.
  */
 final class Samples {
+
+    private static final Form<String> FORM = Form.<String>of("word")
+            .fact("word", Kind.NAME, "as given", word -> word)
+            .finds("given", "it is {word}");
+    private static final Form<String> OTHER_FORM = Form.of("other");
 
     private static final Map<Class<?>, List<Group>> GROUPS = new LinkedHashMap<>();
 
@@ -101,6 +113,34 @@ final class Samples {
                 group(() -> Spread.normal(mm(25.4)).degreesOfFreedom(4)),
                 group(() -> Spread.samples(List.of(mm(1), mm(2))), () -> Spread.samples(List.of(mm(2), mm(1)))),
                 group(() -> Spread.samples(List.of(mm(1), mm(3)))));
+        groups(
+                Fault.class,
+                group(() -> new Fault("frets", "range", "be between 1 and 60", "0")),
+                group(() -> new Fault("frets", "range", "be between 1 and 60", "61")));
+        groups(Form.class, group(() -> FORM), group(() -> OTHER_FORM));
+        groups(
+                Tree.class,
+                group(() -> Tree.of(List.of(1)), () -> Json.read("[1.0]")),
+                group(() -> Tree.of(List.of(2))));
+        groups(Kind.class, group(() -> Kind.MM), group(() -> Kind.NAME));
+        groups(
+                Json.Figure.class,
+                group(() -> Json.number(0.5), () -> new Json.Figure("0.5")),
+                group(() -> Json.number(1)));
+        groups(
+                RenderedAnswer.class,
+                group(
+                        () -> FORM.render("a", LengthStyle.MILLIMETRES),
+                        () -> FORM.render("a", LengthStyle.DECIMAL_INCHES)),
+                group(() -> FORM.render("b", LengthStyle.MILLIMETRES)));
+        groups(
+                RenderedAnswer.Row.class,
+                group(() -> new RenderedAnswer.Row("wood", "wood", "ash")),
+                group(() -> new RenderedAnswer.Row("wood", "wood", "elm")));
+        groups(
+                RenderedAnswer.Note.class,
+                group(() -> new RenderedAnswer.Note("read-again", "read again")),
+                group(() -> new RenderedAnswer.Note("read-again", "read it again")));
         groups(
                 Cutter.class,
                 group(

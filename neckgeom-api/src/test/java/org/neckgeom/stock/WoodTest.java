@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 
@@ -209,10 +210,10 @@ class WoodTest {
                 .isExactlyInstanceOf(NullPointerException.class)
                 .hasMessage("figure");
         assertThatThrownBy(() -> Wood.of("x".repeat(101), "", List.of(light, light)))
-                .isExactlyInstanceOf(IllegalArgumentException.class)
+                .isExactlyInstanceOf(Refusal.class)
                 .hasMessageStartingWith("a wood's name must be 1 to 100 characters on one line, but was \"xxx");
         assertThatThrownBy(() -> Wood.of("plank", "x".repeat(101), List.of(light)))
-                .isExactlyInstanceOf(IllegalArgumentException.class)
+                .isExactlyInstanceOf(Refusal.class)
                 .hasMessageStartingWith("a wood's botanical name must be 1 to 100 characters on one line, but was ");
     }
 

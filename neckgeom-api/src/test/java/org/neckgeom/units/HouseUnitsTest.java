@@ -122,9 +122,10 @@ class HouseUnitsTest {
 
     @Test
     void refused_printsLengthsAsAPersonReadsThemUnlessThatWouldReadAsAllowed() {
-        assertThat(HouseUnits.refused("stop", "more than 3 in", ShopUnits.mm(61).in(ShopUnit.INCH)))
+        assertThat(HouseUnits.refused(
+                        "stop", "more-than", "more than 3 in", ShopUnits.mm(61).in(ShopUnit.INCH)))
                 .hasMessage("stop must be more than 3 in, but was 2.4016 in");
-        assertThat(HouseUnits.refused("stop", "2 mm or less", ShopUnits.mm(2.00000001)))
+        assertThat(HouseUnits.refused("stop", "more-than", "2 mm or less", ShopUnits.mm(2.00000001)))
                 .hasMessage("stop must be 2 mm or less, but was 2.00000001 mm");
     }
 

@@ -15,6 +15,9 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import javax.measure.UnconvertibleException;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.testing.Grown.Recipe;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -23,12 +26,14 @@ import org.neckgeom.units.HouseUnits;
 /**
  * Bad input to every way in of a type: each argument of a call that is answered spoiled in every way in turn, then several
  * at once. Allowed are a value that is finite all through and can be printed, a {@code NullPointerException} that names
- * the parameter, and an {@code IllegalArgumentException} or {@code ArithmeticException} with a sentence (and what
- * JSR 385 itself asks for).
+ * the parameter, and a {@code Refusal} or a {@code NoAnswer} with a sentence, a place and a rule (and what JSR 385 itself
+ * asks for).
  */
 public final class BadInput {
 
     private static final Pattern PARAMETER = Pattern.compile("[\\p{Alnum}][\\p{Alnum}/ '(),%-]{0,59}");
+
+    private static final Pattern RULE = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
 
     private final Grown grown;
     private final int mixed;
@@ -214,12 +219,19 @@ public final class BadInput {
         if (thrown.getClass() == UnconvertibleException.class) {
             return sentence && method.equals("to"); // as JSR 385 says
         }
-        boolean isOwn = thrown instanceof IllegalArgumentException
-                && thrown.getClass().getName().startsWith("org.neckgeom.");
-        return sentence
-                && (isOwn
-                        || Set.of(IllegalArgumentException.class, ArithmeticException.class)
-                                .contains(thrown.getClass()));
+        if (thrown instanceof Refusal refusal) {
+            return sentence
+                    && !refusal.faults().isEmpty()
+                    && refusal.faults().stream().allMatch(BadInput::isWhole);
+        }
+        return sentence && thrown instanceof NoAnswer none && isWhole(none.fault());
+    }
+
+    /** A fault has a place, a stable code and words. */
+    private static boolean isWhole(Fault fault) {
+        return !fault.path().isBlank()
+                && RULE.matcher(fault.rule()).matches()
+                && !fault.must().isBlank();
     }
 
     private static boolean isLong(Object argument) {

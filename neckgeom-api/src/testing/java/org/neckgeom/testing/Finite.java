@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.neckgeom.fault.Fault;
 
 /** Walks through everything an answer can be asked without an argument, and looks for what is no finite number. */
 final class Finite {
@@ -43,6 +44,9 @@ final class Finite {
     }
 
     private String fault(Object value, int depth, String path) {
+        if (value instanceof Fault) {
+            return ""; // names what was refused, which may be no number
+        }
         if (value instanceof Double number) {
             return Double.isFinite(number) || isMeant(number, path) ? "" : number + " in " + path;
         }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -47,6 +48,7 @@ public final class BoardSection implements SaysLengths<BoardSection> {
         if (!(r > w / 2)) {
             throw HouseUnits.refused(
                     "crown radius",
+                    "more-than",
                     "more than half the width of " + Amount.from(width, "width").toString(),
                     radius);
         }
@@ -55,12 +57,18 @@ public final class BoardSection implements SaysLengths<BoardSection> {
 
     static BoardSection ofMm(double station, double width, double middle, double radius, LengthStyle style) {
         if (!(width > 0 && middle > 0)) {
-            throw new ArithmeticException("the fingerboard has no section at " + style.brief(station)
-                    + " from the nut: width " + style.brief(width) + ", thickness " + style.brief(middle));
+            throw NoAnswer.because(
+                    "section",
+                    "no-section",
+                    "the fingerboard has no section at " + style.brief(station) + " from the nut: width "
+                            + style.brief(width) + ", thickness " + style.brief(middle));
         }
         if (!(radius > width / 2)) {
-            throw new ArithmeticException("the crown's radius must be more than half the width at "
-                    + style.brief(station) + " from the nut, but was " + style.brief(radius));
+            throw NoAnswer.because(
+                    "crown's radius",
+                    "too-small",
+                    "the crown's radius must be more than half the width at " + style.brief(station)
+                            + " from the nut, but was " + style.brief(radius));
         }
         return new BoardSection(station, width, middle, radius, style);
     }
@@ -129,7 +137,10 @@ public final class BoardSection implements SaysLengths<BoardSection> {
         double aside = Math.abs(HouseUnits.mm(y, "distance from the centreline"));
         if (!(aside <= width / 2)) {
             throw HouseUnits.refused(
-                    "distance from the centreline", "no more than half the width of " + style.brief(width), y);
+                    "distance from the centreline",
+                    "at-most",
+                    "no more than half the width of " + style.brief(width),
+                    y);
         }
         return style.amount(NeckSetKernel.drop(radius, aside));
     }

@@ -4,6 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -47,7 +49,7 @@ public final class BoardShape implements SaysLengths<BoardShape> {
      */
     public BoardShape withEqualEdges() {
         if (Double.isInfinite(neck.crownRadiusAtMm(0))) {
-            throw new IllegalArgumentException("crown at the nut must have a radius for equal edges, but was flat");
+            throw Refusal.of("crown at the nut", "flat", "have a radius for equal edges", "flat");
         }
         return new BoardShape(neck, true);
     }
@@ -83,7 +85,7 @@ public final class BoardShape implements SaysLengths<BoardShape> {
         double x = HouseUnits.mmPositive(saddle, "saddle");
         double radius = neck.crownRadiusAtMm(x);
         if (Double.isInfinite(radius)) {
-            throw new ArithmeticException("a flat fingerboard has no radius at the saddle");
+            throw NoAnswer.because("radius at the saddle", "flat", "a flat fingerboard has no radius at the saddle");
         }
         return style().amount(radius);
     }
@@ -99,7 +101,7 @@ public final class BoardShape implements SaysLengths<BoardShape> {
     public Amount<Length> coneFor(OuterStrings strings) {
         double radius = neck.crownRadiusAtMm(0);
         if (Double.isInfinite(radius)) {
-            throw new ArithmeticException("a flat fingerboard has no radius at the nut");
+            throw NoAnswer.because("radius at the nut", "flat", "a flat fingerboard has no radius at the nut");
         }
         return style().amount(
                         radius * Objects.requireNonNull(strings, "strings").atSaddleMm() / strings.atNutMm());
@@ -118,8 +120,11 @@ public final class BoardShape implements SaysLengths<BoardShape> {
         double edge = neck.boardThicknessAtMm(0) - NeckSetKernel.drop(neck.crownRadiusAtMm(0), neck.halfWidthAtMm(0));
         double drop = middle - edge;
         if (!(drop > 0)) {
-            throw new ArithmeticException("the board at " + style().brief(x)
-                    + " from the nut is thinner than its edge of " + style().brief(edge) + " at the nut");
+            throw NoAnswer.because(
+                    "equal edges",
+                    "too-thin",
+                    "the board at " + style().brief(x) + " from the nut is thinner than its edge of "
+                            + style().brief(edge) + " at the nut");
         }
         return (width * width / 4 + drop * drop) / (2 * drop);
     }

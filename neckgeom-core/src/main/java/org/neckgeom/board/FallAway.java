@@ -45,7 +45,7 @@ public final class FallAway implements SaysLengths<FallAway> {
         double from = HouseUnits.mmNotNegative(start, "start of the fall-away");
         double to = HouseUnits.mm(end, "end of the fall-away");
         if (!(to > from)) {
-            throw HouseUnits.refused("end of the fall-away", "more than its start", end);
+            throw HouseUnits.refused("end of the fall-away", "more-than", "more than its start", end);
         }
         return new FallAway(from, to, HouseUnits.mmNotNegative(drop, "fall-away"), LengthStyle.of(start));
     }

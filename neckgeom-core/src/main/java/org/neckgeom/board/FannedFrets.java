@@ -7,6 +7,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.text.Numbers;
@@ -71,15 +72,19 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
     public static FannedFrets of(Scale bass, Scale treble, OuterStrings spread, double straightFret) {
         if (Objects.requireNonNull(bass, "bass").divisions()
                 != Objects.requireNonNull(treble, "treble").divisions()) {
-            throw new IllegalArgumentException("both scales must have the same divisions of the octave, but had "
-                    + bass.divisions() + " and " + treble.divisions());
+            throw Refusal.of(
+                    "both scales",
+                    "same-divisions",
+                    "have the same divisions of the octave",
+                    "had",
+                    bass.divisions() + " and " + treble.divisions());
         }
         if (!(straightFret >= 0 && straightFret <= 200)) {
-            throw new IllegalArgumentException("square fret must be from 0 to 200, but was " + straightFret);
+            throw Refusal.of("square fret", "range", "be from 0 to 200", straightFret);
         }
         double shorter = Math.min(bass.lengthMm(), treble.lengthMm());
         if (!(Math.abs(Objects.requireNonNull(spread, "spread").atSaddleMm() - spread.atNutMm()) < shorter)) {
-            throw new IllegalArgumentException("string spread must grow by less than the scale, but did not");
+            throw Refusal.of("string spread", "less-than", "grow by less than the scale", "did not", "");
         }
         return new FannedFrets(
                 new double[] {bass.lengthMm(), treble.lengthMm(), spread.atNutMm(), spread.atSaddleMm(), straightFret},
@@ -245,7 +250,7 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
 
     private double share(double fret) {
         if (!(fret >= 0) || Double.isInfinite(fret)) {
-            throw new IllegalArgumentException("fret must be 0 or more, but was " + fret);
+            throw Refusal.of("fret", "at-least", "be 0 or more", fret);
         }
         return FretKernel.share(fret, divisions);
     }

@@ -86,7 +86,8 @@ public final class Fret implements SaysLengths<Fret> {
     public double centsFrom(Quantity<Length> error) {
         double mm = HouseUnits.mm(error, "fret error");
         if (!(mm < sounding)) {
-            throw HouseUnits.refused("fret error", "less than the sounding length of " + style.brief(sounding), error);
+            throw HouseUnits.refused(
+                    "fret error", "less-than", "less than the sounding length of " + style.brief(sounding), error);
         }
         return FretKernel.cents(sounding, mm) + 0.0;
     }

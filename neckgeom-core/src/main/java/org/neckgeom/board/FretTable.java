@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
@@ -45,7 +46,7 @@ public final class FretTable implements SaysLengths<FretTable> {
     public static FretTable of(Scale scale, int frets) {
         Objects.requireNonNull(scale, "scale");
         if (frets < 1 || frets > MOST_FRETS) {
-            throw new IllegalArgumentException("frets must be from 1 to " + MOST_FRETS + ", but were " + frets);
+            throw Refusal.of("frets", "range", "be from 1 to " + MOST_FRETS, "were", frets);
         }
         double length = scale.lengthMm();
         List<Fret> places = new ArrayList<>(frets + 1);
@@ -76,7 +77,7 @@ public final class FretTable implements SaysLengths<FretTable> {
      */
     public Fret fret(int number) {
         if (number < 0 || number >= frets.size()) {
-            throw new IllegalArgumentException("fret must be from 0 to " + (frets.size() - 1) + ", but was " + number);
+            throw Refusal.of("fret", "range", "be from 0 to " + (frets.size() - 1), number);
         }
         return frets.get(number);
     }

@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -47,8 +48,8 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
         Objects.requireNonNull(neck, "neck").fingerboard();
         if (Objects.requireNonNull(nut, "nut").count()
                 != Objects.requireNonNull(saddle, "saddle").count()) {
-            throw new IllegalArgumentException(
-                    "nut and saddle must have as many strings, but had " + nut.count() + " and " + saddle.count());
+            throw Refusal.of(
+                    "nut and saddle", "as-many", "have as many strings", "had", nut.count() + " and " + saddle.count());
         }
         return new StringOverhang(neck, nut, saddle, neck.scale().lengthMm(), null);
     }

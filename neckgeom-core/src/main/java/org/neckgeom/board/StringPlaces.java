@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -47,8 +48,12 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
         if (Objects.requireNonNull(centres, "centres").isEmpty()
                 || centres.size()
                         != Objects.requireNonNull(diameters, "diameters").size()) {
-            throw new IllegalArgumentException("strings must be 1 or more with a diameter each, but there were "
-                    + centres.size() + " centres and " + diameters.size() + " diameters");
+            throw Refusal.of(
+                    "strings",
+                    "at-least",
+                    "be 1 or more with a diameter each",
+                    "",
+                    "there were " + centres.size() + " centres and " + diameters.size() + " diameters");
         }
         return ofMm(
                 centres.stream()
@@ -64,8 +69,12 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
         for (int i = 1; i < centres.length; i++) {
             double gap = centres[i] - centres[i - 1] - (diameters[i] + diameters[i - 1]) / 2;
             if (!(gap > 0)) {
-                throw new IllegalArgumentException("strings must fit side by side, but strings " + i + " and " + (i + 1)
-                        + " overlap by " + style.brief(-gap));
+                throw Refusal.of(
+                        "strings",
+                        "overlap",
+                        "fit side by side",
+                        "",
+                        "strings " + i + " and " + (i + 1) + " overlap by " + style.brief(-gap));
             }
         }
         return new StringPlaces(centres.clone(), diameters.clone(), style);

@@ -5,6 +5,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -39,7 +40,7 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
     @SuppressWarnings("varargs") // only read
     public static Wanted diameters(Quantity<Length>... diameters) {
         if (Objects.requireNonNull(diameters, "diameters").length == 0) {
-            throw new IllegalArgumentException("strings must be 1 or more, but there were none");
+            throw Refusal.of("strings", "at-least", "be 1 or more", "there were none", "");
         }
         double[] mm = Arrays.stream(diameters)
                 .mapToDouble(d -> HouseUnits.mmPositive(d, "string diameter"))
@@ -58,7 +59,9 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
     public static Wanted of(StringSet strings, Quantity<Length> inPair) {
         double[] mm = Objects.requireNonNull(strings, "strings").diametersMm();
         if (mm.length == 0) {
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    "diameters",
+                    "missing",
                     "strings need their diameters for this, but have none: add .diameters(...)");
         }
         return new Wanted(mm, strings.inCourse() == 1 ? 0 : HouseUnits.mmPositive(inPair, "spacing in a pair"));
@@ -99,6 +102,7 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
             if (!(w > 2 * e)) {
                 throw HouseUnits.refused(
                         "distance from the edge",
+                        "less-than",
                         "less than half the width of " + LengthStyle.of(width).brief(w),
                         edge);
             }

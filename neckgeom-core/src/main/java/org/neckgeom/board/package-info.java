@@ -36,4 +36,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.board;
+
+import org.jspecify.annotations.NullMarked;

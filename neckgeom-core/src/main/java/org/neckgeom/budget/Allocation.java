@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
@@ -58,9 +59,11 @@ public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allo
         double allowed = 1.0 - p;
         double[] none = new double[n];
         if (budget.outside(limits, none) > allowed) {
-            throw new ArithmeticException("no spread however small would keep " + Yield.words(limits)
-                    + ": the shifts alone overspend it by "
-                    + Shown.size(Allowance.overspent(budget, none, limits, allowed), budget.unit()));
+            throw NoAnswer.because(
+                    "allocation",
+                    "shifts-alone",
+                    "no spread however small would keep " + Yield.words(limits) + ": the shifts alone overspend it by "
+                            + Shown.size(Allowance.overspent(budget, none, limits, allowed), budget.unit()));
         }
         double[] alike = new double[n];
         double[] shape = new double[n];
@@ -75,7 +78,9 @@ public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allo
         }
         double common = Scaling.most(f -> budget.outside(limits, times(alike, f)), allowed);
         if (common == Double.POSITIVE_INFINITY) {
-            throw new ArithmeticException(
+            throw NoAnswer.because(
+                    "allocation",
+                    "never-breaks",
                     budget.title() + " never breaks " + limits + ": there is nothing to share out");
         }
         double[] unitShape = normalized(shape, all);

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import javax.measure.Quantity;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
@@ -42,21 +44,27 @@ public final class Allowance<Q extends Quantity<Q>> implements SaysLengths<Allow
             own += all.get(i).contribution();
         }
         if (own == 0.0) {
-            throw new IllegalArgumentException(
-                    "\"" + name + "\" has no spread in " + budget.title() + " to be widened");
+            throw Refusal.because(
+                    name, "no-spread", "\"" + name + "\" has no spread in " + budget.title() + " to be widened");
         }
         double allowedOutside = 1.0 - p;
         double alone = budget.outside(limits, scaled(all.size(), which, 0.0));
         if (alone > allowedOutside) {
-            throw new ArithmeticException("no allowance is left for \"" + name + "\": the rest alone keep "
-                    + Yield.words(limits) + " " + Numbers.percent(1.0 - alone) + " of the time, "
-                    + Numbers.percent(p) + " asked; they overspend the limits by "
-                    + Shown.size(
-                            overspent(budget, scaled(all.size(), which, 0.0), limits, allowedOutside), budget.unit()));
+            throw NoAnswer.because(
+                    "allowance",
+                    "nothing-left",
+                    "no allowance is left for \"" + name + "\": the rest alone keep " + Yield.words(limits) + " "
+                            + Numbers.percent(1.0 - alone) + " of the time, " + Numbers.percent(p)
+                            + " asked; they overspend the limits by "
+                            + Shown.size(
+                                    overspent(budget, scaled(all.size(), which, 0.0), limits, allowedOutside),
+                                    budget.unit()));
         }
         double factor = Scaling.most(f -> budget.outside(limits, scaled(all.size(), which, f)), allowedOutside);
         if (factor == Double.POSITIVE_INFINITY) {
-            throw new ArithmeticException(
+            throw NoAnswer.because(
+                    "allowance",
+                    "never-breaks",
                     "\"" + name + "\" never breaks " + limits + ", however wide it is: there is nothing to allow");
         }
         List<Contributor> allowed = new ArrayList<>();

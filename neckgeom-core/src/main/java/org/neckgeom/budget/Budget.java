@@ -12,6 +12,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -116,8 +117,12 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     }
 
     private IllegalArgumentException givenTwice(Contributor contributor) {
-        return new IllegalArgumentException("contributors must have different names, but \"" + contributor.name()
-                + "\" was given twice in " + title);
+        return Refusal.of(
+                "contributors",
+                "once",
+                "have different names",
+                "",
+                "\"" + contributor.name() + "\" was given twice in " + title);
     }
 
     /** The same budget under a shorter title, what it says exactly in a note. */
@@ -167,8 +172,11 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
 
     private static Contributor replaced(Contributor old, Spread<?> spread) {
         if (old.spread().unit().kind() != (Class<?>) spread.unit().kind()) {
-            throw new IllegalArgumentException("spread of " + old.name() + " must be "
-                    + old.spread().unit().kindInWords() + ", but was " + spread);
+            throw Refusal.of(
+                    "spread of " + old.name(),
+                    "kind",
+                    "be " + old.spread().unit().kindInWords(),
+                    spread);
         }
         return old.with(spread);
     }
@@ -200,18 +208,30 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
                             .filter(other -> other.isOf(pair.one()) && other.isOf(pair.other()))
                             .count()
                     > 1) {
-                throw new IllegalArgumentException("correlations must each be of another pair, but that of "
-                        + pair.one() + " and " + pair.other() + " was given twice");
+                throw Refusal.of(
+                        "correlations",
+                        "once",
+                        "each be of another pair",
+                        "",
+                        "that of " + pair.one() + " and " + pair.other() + " was given twice");
             }
             for (String name : List.of(pair.one(), pair.other())) {
                 Contributor one = contributors.get(find(name).iterator().next());
                 if (!one.name().equals(name)) {
-                    throw new IllegalArgumentException("\"" + name + "\" must be a contributor, but is a step of \""
-                            + one.name() + "\"; tell all correlations at once");
+                    throw Refusal.of(
+                            "\"" + name + "\"",
+                            "contributor",
+                            "be a contributor",
+                            "",
+                            "is a step of \"" + one.name() + "\"; tell all correlations at once");
                 }
                 if (one.spread().law() != Spread.Law.NORMAL || one.contribution() == 0.0) {
-                    throw new IllegalArgumentException("correlated contributors must have a normal spread that reaches"
-                            + " the result, but " + name + " was " + one);
+                    throw Refusal.of(
+                            "correlated contributors",
+                            "normal",
+                            "have a normal spread that reaches the result",
+                            "",
+                            name + " was " + one);
                 }
             }
         }
@@ -233,7 +253,9 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      */
     public Budget<Q> measured(String name, Estimate<?> reading) {
         if (find(name).size() > 1) {
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    name,
+                    "several",
                     "\"" + name + "\" stands for several contributors: measure one of " + namesOf(find(name)));
         }
         return replaced(name, asSpread(reading));
@@ -287,8 +309,11 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
      */
     public WorstCase<Q> worstCase(double normalFactor) {
         if (!(normalFactor > 0.0 && normalFactor <= MOST_DEVIATIONS)) {
-            throw new IllegalArgumentException("normal factor must be more than 0 and no more than "
-                    + Numbers.plain(MOST_DEVIATIONS) + ", but was " + Numbers.plain(normalFactor));
+            throw Refusal.of(
+                    "normal factor",
+                    "range",
+                    "be more than 0 and no more than " + Numbers.plain(MOST_DEVIATIONS),
+                    Numbers.plain(normalFactor));
         }
         double low = 0.0;
         double high = 0.0;
@@ -417,8 +442,7 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
         Objects.requireNonNull(efforts, "efforts").forEach((name, effort) -> {
             Objects.requireNonNull(effort, "effort");
             if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException(
-                        "effort of " + name + " must be more than 0, but was " + Numbers.plain(effort));
+                throw Refusal.of("effort of " + name, "more-than", "be more than 0", Numbers.plain(effort));
             }
             find(name).forEach(i -> k[i] = effort);
         });
@@ -483,7 +507,9 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
             for (int i = 0; i < contributors.size(); i++) {
                 all.add(i);
             }
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    "contributor",
+                    "unknown",
                     "nothing in " + title + " is called " + Words.quoted(name) + "; there are " + namesOf(all));
         }
         return found;

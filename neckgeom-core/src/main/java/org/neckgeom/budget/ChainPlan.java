@@ -2,6 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.Arrays;
 import java.util.Objects;
+import org.neckgeom.fault.NoAnswer;
 
 /**
  * How the exact distribution of a sum is best computed: which of the large rectangles are taken out in closed form, how
@@ -90,8 +91,11 @@ final class ChainPlan {
             return in;
         }
         if (count > 1L << 22) {
-            throw new ArithmeticException("the samples make " + count
-                    + " sums and nothing smooths them; give fewer samples, or simulate the budget");
+            throw NoAnswer.because(
+                    "distribution",
+                    "too-many-sums",
+                    "the samples make " + count
+                            + " sums and nothing smooths them; give fewer samples, or simulate the budget");
         }
         return of(parts, true, count, logDrop);
     }
@@ -161,7 +165,9 @@ final class ChainPlan {
             }
         }
         if (rough == null) {
-            throw new ArithmeticException(
+            throw NoAnswer.because(
+                    "distribution",
+                    "too-different",
                     "the errors differ too much in size to be added up exactly; simulate the budget");
         }
         return best == null || !best.isCheap() ? Objects.requireNonNull(rough) : best;

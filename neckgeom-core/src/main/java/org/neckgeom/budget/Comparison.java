@@ -2,6 +2,7 @@ package org.neckgeom.budget;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
@@ -47,7 +48,7 @@ public final class Comparison<Q extends Quantity<Q>> implements SaysLengths<Comp
 
     Comparison(String title, Estimate<Q> firstOrder, Simulated<Q> trials, int digits, ShopUnit<Q> unit) {
         if (digits < 1 || digits > 2) {
-            throw new IllegalArgumentException("digits must be 1 or 2, but were " + digits);
+            throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
         }
         this.title = title;
         this.firstOrder = firstOrder;

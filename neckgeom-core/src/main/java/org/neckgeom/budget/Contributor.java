@@ -1,6 +1,7 @@
 package org.neckgeom.budget;
 
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
@@ -36,14 +37,16 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
         Words.name(name, "a contributor's name");
         Words.name(step, "a step's name");
         if (!Double.isFinite(sensitivity)) {
-            throw new IllegalArgumentException(
-                    "sensitivity of " + name + " must be a finite number, but was " + Numbers.plain(sensitivity));
+            throw Refusal.of("sensitivity of " + name, "finite", "be a finite number", Numbers.plain(sensitivity));
         }
         sensitivity += 0.0;
         double most = Math.abs(sensitivity) * (Math.abs(spread.meanHouse()) + spread.scaleHouse());
         if (!(most <= MOST)) {
-            throw new IllegalArgumentException("what " + name + " brings into the result must be " + Numbers.plain(MOST)
-                    + " or less in the house unit, but was " + Numbers.plain(most));
+            throw Refusal.of(
+                    "what " + name + " brings into the result",
+                    "at-most",
+                    "be " + Numbers.plain(MOST) + " or less in the house unit",
+                    Numbers.plain(most));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
@@ -34,12 +35,18 @@ public record Correlation(String one, String other, double coefficient) {
         Words.name(one, "a contributor's name");
         Words.name(other, "a contributor's name");
         if (one.equals(other)) {
-            throw new IllegalArgumentException(
-                    "a correlation must be between two contributors, but was between \"" + one + "\" and itself");
+            throw Refusal.of(
+                    "a correlation",
+                    "two-contributors",
+                    "be between two contributors",
+                    "between \"" + one + "\" and itself");
         }
         if (!(coefficient >= -1.0 && coefficient <= 1.0)) {
-            throw new IllegalArgumentException("correlation of \"" + one + "\" and \"" + other
-                    + "\" must be from -1 to 1, but was " + Numbers.plain(coefficient));
+            throw Refusal.of(
+                    "correlation of \"" + one + "\" and \"" + other + "\"",
+                    "range",
+                    "be from -1 to 1",
+                    Numbers.plain(coefficient));
         }
         coefficient += 0.0;
     }
@@ -108,8 +115,12 @@ public record Correlation(String one, String other, double coefficient) {
                 root[i][j] = root[j][j] > 0.0 ? open / root[j][j] : 0.0;
             }
             if (!fits) {
-                throw new IllegalArgumentException(
-                        "correlations must fit together, but no errors can be correlated like "
+                throw Refusal.of(
+                        "correlations",
+                        "correlations",
+                        "fit together",
+                        "",
+                        "no errors can be correlated like "
                                 + correlations.stream()
                                         .map(Correlation::toString)
                                         .collect(Collectors.joining("; ")));

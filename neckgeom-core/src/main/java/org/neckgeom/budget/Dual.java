@@ -2,6 +2,8 @@ package org.neckgeom.budget;
 
 import java.util.Arrays;
 import java.util.Objects;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
 
@@ -47,7 +49,8 @@ public final class Dual {
             double d7,
             double[] more) {
         if (!(Math.abs(value) <= Double.MAX_VALUE)) {
-            throw new ArithmeticException("a step of the formula has no finite value: it is " + Numbers.plain(value));
+            throw NoAnswer.because(
+                    "formula", "infinite", "a step of the formula has no finite value: it is " + Numbers.plain(value));
         }
         this.value = value;
         this.d0 = d0;
@@ -84,7 +87,7 @@ public final class Dual {
         HouseUnits.finite(value, "value", "");
         checkIndex(index);
         if (index >= MOST_INPUTS) {
-            throw new IllegalArgumentException("index must be less than " + MOST_INPUTS + ", but was " + index);
+            throw Refusal.of("index", "less-than", "be less than " + MOST_INPUTS, index);
         }
         if (index >= FIELDS) {
             double[] more = new double[index - FIELDS + 1];
@@ -127,14 +130,17 @@ public final class Dual {
         checkIndex(index);
         double slope = slope(index);
         if (!Double.isFinite(slope)) {
-            throw new ArithmeticException("the formula has no derivative by input " + index + " at this value");
+            throw NoAnswer.because(
+                    "derivative",
+                    "no-derivative",
+                    "the formula has no derivative by input " + index + " at this value");
         }
         return slope;
     }
 
     private static void checkIndex(int index) {
         if (index < 0) {
-            throw new IllegalArgumentException("index must be 0 or more, but was " + index);
+            throw Refusal.of("index", "at-least", "be 0 or more", index);
         }
     }
 
@@ -472,8 +478,9 @@ public final class Dual {
         return chain(StrictMath.atan2(value, x.value), x.value / square, x, -value / square);
     }
 
-    private ArithmeticException noAnswer(String question, String rule) {
-        return new ArithmeticException(question + Numbers.plain(value) + " has no answer: it must be " + rule);
+    private NoAnswer noAnswer(String question, String rule) {
+        return NoAnswer.because(
+                "formula", "out-of-domain", question + Numbers.plain(value) + " has no answer: it must be " + rule);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -65,12 +66,18 @@ public final class Placing {
             double x1 = HouseUnits.mm(first, "first station");
             double x2 = HouseUnits.mm(second, "second station");
             if (direction == Registration.Direction.ALONG) {
-                throw new IllegalArgumentException(
+                throw Refusal.because(
+                        "feature",
+                        "one-stop",
                         "\"" + feature + "\" is located by one stop along the neck: say by(...) instead of at(...)");
             }
             if (x1 == x2) {
-                throw new IllegalArgumentException("the two stations of \"" + feature + "\" must differ, but both were "
-                        + Amount.from(first, "first station").toString());
+                throw Refusal.of(
+                        "the two stations of \"" + feature + "\"",
+                        "differ",
+                        "differ",
+                        "",
+                        "both were " + Amount.from(first, "first station").toString());
             }
             return new At(this, x1, x2, LengthStyle.of(first));
         }

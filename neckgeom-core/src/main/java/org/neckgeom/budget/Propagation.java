@@ -7,6 +7,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
@@ -114,8 +115,8 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
     public <E extends Quantity<E>> Propagation<Q> input(String name, Quantity<E> value, Spread<E> spread) {
         Words.name(name, "an input's name");
         if (inputs.stream().anyMatch(other -> other.name().equals(name))) {
-            throw new IllegalArgumentException(
-                    "inputs must have different names, but \"" + name + "\" was given twice to " + title);
+            throw Refusal.of(
+                    "inputs", "once", "have different names", "", "\"" + name + "\" was given twice to " + title);
         }
         List<Input> more = new ArrayList<>(inputs);
         more.add(new Input(name, Amount.from(value, name).house(), Objects.requireNonNull(spread, "spread")));
@@ -289,7 +290,8 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
 
     private Formula formula() {
         if (formula == null) {
-            throw new IllegalArgumentException(title + " needs its function for this, but has none: add .through(...)");
+            throw Refusal.because(
+                    "function", "missing", title + " needs its function for this, but has none: add .through(...)");
         }
         return formula;
     }

@@ -14,6 +14,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Words;
@@ -230,7 +231,8 @@ public final class Registration {
     public Registration measured(String feature, Estimate<Length> first, Estimate<Length> second) {
         Place place = place(Direction.ACROSS, feature);
         if (place.terms().size() < 2 || place.terms().get(0).slope() == 0.0) {
-            throw new IllegalArgumentException("\"" + feature + "\" does not sit at two stations: give one reading");
+            throw Refusal.because(
+                    "feature", "one-station", "\"" + feature + "\" does not sit at two stations: give one reading");
         }
         Term one = place.terms().get(0);
         Term two = place.terms().get(1);
@@ -293,13 +295,19 @@ public final class Registration {
             return place;
         }
         if (features().contains(feature)) {
-            throw new IllegalArgumentException(Words.quoted(feature) + " is not placed " + direction.words
-                    + "; there are " + quoted(tree(direction)));
+            throw Refusal.because(
+                    "feature",
+                    "not-placed",
+                    Words.quoted(feature) + " is not placed " + direction.words + "; there are "
+                            + quoted(tree(direction)));
         }
         String nearest = NearestName.of(feature, tree(direction).names());
-        throw new IllegalArgumentException("there is no feature " + Words.quoted(feature) + " " + direction.words
-                + (nearest.isEmpty() ? "" : " (did you mean \"" + nearest + "\"?)") + "; there are "
-                + quoted(tree(direction)));
+        throw Refusal.because(
+                "feature",
+                "unknown",
+                "there is no feature " + Words.quoted(feature) + " " + direction.words
+                        + (nearest.isEmpty() ? "" : " (did you mean \"" + nearest + "\"?)") + "; there are "
+                        + quoted(tree(direction)));
     }
 
     private static String quoted(Named<Place> tree) {
@@ -315,8 +323,12 @@ public final class Registration {
     private String fresh(Direction direction, String feature) {
         Words.name(feature, "a feature's name");
         if (feature.equals(BLANK) || tree(direction).find(feature) != null) {
-            throw new IllegalArgumentException(
-                    "features must have different names, but \"" + feature + "\" was placed twice " + direction.words);
+            throw Refusal.of(
+                    "features",
+                    "once",
+                    "have different names",
+                    "",
+                    "\"" + feature + "\" was placed twice " + direction.words);
         }
         return feature;
     }

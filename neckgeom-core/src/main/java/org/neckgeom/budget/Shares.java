@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
@@ -65,7 +67,8 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
      */
     public Share<Q> largest() {
         if (list.isEmpty()) {
-            throw new ArithmeticException(title + " has no largest share, for it has no contributor yet");
+            throw NoAnswer.because(
+                    "largest share", "empty", title + " has no largest share, for it has no contributor yet");
         }
         return list.get(0);
     }
@@ -82,8 +85,8 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
         return list.stream()
                 .filter(share -> share.name().equals(name))
                 .findFirst()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("nothing in " + title + " is called " + Words.quoted(name)));
+                .orElseThrow(() -> Refusal.because(
+                        "contributor", "unknown", "nothing in " + title + " is called " + Words.quoted(name)));
     }
 
     @Override

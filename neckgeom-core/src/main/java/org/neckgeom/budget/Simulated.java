@@ -6,6 +6,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -127,7 +128,9 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
      */
     public Yield<Q> yield() {
         if (limits == null) {
-            throw new IllegalArgumentException(
+            throw Refusal.because(
+                    "limits",
+                    "missing",
                     "the trials of " + title + " need limits for this, but had none: add .withLimits(...)");
         }
         return Yield.counted(title, limits, tally.inside(), tally.trials());
@@ -153,8 +156,11 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
     private double[] values() {
         double[] values = tally.values();
         if (values == null) {
-            throw new IllegalArgumentException("the trials of " + title
-                    + " need their values for this, but kept none: leave out .withoutQuantiles()");
+            throw Refusal.because(
+                    "values",
+                    "missing",
+                    "the trials of " + title
+                            + " need their values for this, but kept none: leave out .withoutQuantiles()");
         }
         return values;
     }

@@ -4,6 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
@@ -66,7 +68,7 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
      */
     public Simulation<Q> withThreads(int count) {
         if (count < 1 || count > MOST_THREADS) {
-            throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", but were " + count);
+            throw Refusal.of("threads", "range", "be 1 to " + MOST_THREADS, "were", count);
         }
         return new Simulation<>(title, source, reference, seed, unit, count, keep, limits);
     }
@@ -99,11 +101,15 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
      */
     public Simulated<Q> trials(long count) {
         if (count < 2) {
-            throw new IllegalArgumentException("trials must be 2 or more, but were " + count);
+            throw Refusal.of("trials", "at-least", "be 2 or more", "were", count);
         }
         if (keep && count > MOST_KEPT) {
-            throw new IllegalArgumentException("trials must be " + MOST_KEPT + " or fewer, but were " + count
-                    + "; withoutQuantiles() takes any number");
+            throw Refusal.of(
+                    "trials",
+                    "at-most",
+                    "be " + MOST_KEPT + " or fewer",
+                    "were",
+                    count + "; withoutQuantiles() takes any number");
         }
         return new Simulated<>(title, tally(seed, count), reference, limits, "", unit);
     }
@@ -127,15 +133,18 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
     public Simulated<Q> adaptive(Quantity<Dimensionless> coverage, int digits) {
         double p = HouseUnits.probability(coverage, "coverage");
         if (digits < 1 || digits > 2) {
-            throw new IllegalArgumentException("digits must be 1 or 2, but were " + digits);
+            throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
         }
         AdaptiveRun run = new AdaptiveRun(p, digits);
         Simulation<Q> kept = new Simulation<>(title, source, reference, seed, unit, threads, true, limits);
         int batches = 0;
         while (!run.isStable()) {
             if ((batches + 1L) * run.batchSize() > MOST_KEPT) {
-                throw new ArithmeticException("the result of " + title + " does not settle to " + digits
-                        + " digits within " + MOST_KEPT + " trials");
+                throw NoAnswer.because(
+                        "trials",
+                        "unsettled",
+                        "the result of " + title + " does not settle to " + digits + " digits within " + MOST_KEPT
+                                + " trials");
             }
             run.add(kept.tally(Draws.mix(seed) + batches, run.batchSize()));
             batches++;

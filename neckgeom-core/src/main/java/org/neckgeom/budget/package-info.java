@@ -40,4 +40,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.budget;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,6 +9,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
@@ -142,7 +143,8 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
 
     private static double stripMm(Estimate<Length> thickness) {
         if (!(Objects.requireNonNull(thickness, "strip thickness").valueHouse() > 0)) {
-            throw HouseUnits.refused("strip thickness", "more than 0 " + thickness.unit(), thickness.value());
+            throw HouseUnits.refused(
+                    "strip thickness", "more-than", "more than 0 " + thickness.unit(), thickness.value());
         }
         return thickness.valueHouse();
     }
@@ -155,8 +157,7 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
      */
     public BlankOnFence trialWithoutStrip() {
         if (strip == null) {
-            throw new IllegalArgumentException(
-                    "a trial without the strip must follow strip(thickness), but there is no strip");
+            throw Refusal.of("a trial without the strip", "fit", "follow strip(thickness)", "there is no strip", "");
         }
         return withStrip(
                 new Strip(strip.startMm, strip.endMm, strip.atStartMm, strip.atEndMm, strip.uncertaintyMm, false));

@@ -1,6 +1,7 @@
 package org.neckgeom.channel;
 
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Words;
 
 /**
@@ -28,8 +29,11 @@ public record Caution(String code, String text, String why) {
         Objects.requireNonNull(why, "why");
         boolean isOneLine = Words.isLine(code) && Words.isLine(text) && Words.isLine(why);
         if (!isOneLine || code.isBlank() || text.isBlank() || why.isBlank()) {
-            throw new IllegalArgumentException("a caution must have a code, a text and a reason, but was "
-                    + Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
+            throw Refusal.of(
+                    "a caution",
+                    "name",
+                    "have a code, a text and a reason",
+                    Words.quoted(code) + ", " + Words.quoted(text) + ", " + Words.quoted(why));
         }
     }
 

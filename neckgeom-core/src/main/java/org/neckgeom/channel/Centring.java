@@ -3,6 +3,8 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
@@ -106,7 +108,8 @@ public final class Centring implements SaysLengths<Centring> {
      */
     public Verdict<Length> verdict(Limits<Length> limits) {
         if (!closure().closes()) {
-            throw new ArithmeticException("no verdict: " + closure().objection());
+            throw NoAnswer.because(
+                    "verdict", "contradiction", "no verdict: " + closure().objection());
         }
         Verdict<Length> verdict = Verdict.of(offset().estimate(), limits);
         if (!verdict.isReachable()) {
@@ -117,9 +120,12 @@ public final class Centring implements SaysLengths<Centring> {
                     ? "; read each wall " + (int) Math.min(1e6, Math.ceil(guard * guard / (room * room)))
                             + " times as often, or better"
                     : "";
-            throw new IllegalArgumentException("limit must be " + style.small(guard)
-                    + " or more (twice the standard uncertainty of the offset, else no verdict can ever be within), but was "
-                    + style.small(room) + remedy);
+            throw Refusal.of(
+                    "limit",
+                    "at-least",
+                    "be " + style.small(guard)
+                            + " or more (twice the standard uncertainty of the offset, else no verdict can ever be within)",
+                    style.small(room) + remedy);
         }
         return verdict;
     }
@@ -162,6 +168,7 @@ public final class Centring implements SaysLengths<Centring> {
         if (!(w > centre)) {
             throw HouseUnits.refused(
                     "piece width",
+                    "more-than",
                     "more than the slot's distance from the fence, "
                             + background.style().text(centre),
                     width.value());
@@ -180,8 +187,8 @@ public final class Centring implements SaysLengths<Centring> {
      */
     public Centring onNeckCopiedBy(TestPiece piece) {
         if (!Objects.requireNonNull(piece, "piece").isCopied()) {
-            throw new IllegalArgumentException(
-                    "piece must be a copy of the neck, but was measured: give the neck's width as well, by onNeck");
+            throw Refusal.of(
+                    "piece", "copy", "be a copy of the neck", "measured: give the neck's width as well, by onNeck");
         }
         return shifted(piece.widerThan(offset().estimate()));
     }
@@ -234,7 +241,9 @@ public final class Centring implements SaysLengths<Centring> {
     /** The middle of the slot from the fence's edge. */
     private Estimate<Length> slotFromTheEdge() {
         if (!fromTheEdge || trial.piece().isEmpty() && trial.slot().isEmpty()) {
-            throw new ArithmeticException(
+            throw NoAnswer.because(
+                    "width",
+                    "missing",
                     "another width needs the trial piece's own: read the piece or the slot as well");
         }
         if (trial.piece().isPresent()) {

@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
@@ -171,12 +173,16 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         Objects.requireNonNull(step, "step");
         boolean isCutBefore = steps.stream().anyMatch(s -> s.cut().isPresent());
         if (step.move().isPresent() && !isCutBefore) {
-            throw new IllegalArgumentException("a fence move must follow a trial cut, but " + step + " came first");
+            throw Refusal.of("a fence move", "after-a-cut", "follow a trial cut", "", step + " came first");
         }
         if (step.isReadAgain()
                 && (steps.isEmpty() || steps.get(steps.size() - 1).cut().isEmpty())) {
-            throw new IllegalArgumentException("a cut read again must follow that cut, but "
-                    + (isCutBefore ? "a fence move" : "nothing") + " came before it");
+            throw Refusal.of(
+                    "a cut read again",
+                    "fit",
+                    "follow that cut",
+                    "",
+                    (isCutBefore ? "a fence move" : "nothing") + " came before it");
         }
         return new CentringRounds(
                 Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
@@ -207,8 +213,11 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     private SettingState state() {
         if (evidence.state() == null) {
-            throw new ArithmeticException("no trial cut yet shows where the slot lies"
-                    + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
+            throw NoAnswer.because(
+                    "offset",
+                    "no-cut",
+                    "no trial cut yet shows where the slot lies"
+                            + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
         }
         return evidence.state();
     }

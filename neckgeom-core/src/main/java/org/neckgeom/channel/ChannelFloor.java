@@ -1,13 +1,15 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
+import java.util.ArrayList;
+import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The floor of a channel along its length, as a template for it is laid out: radius and depths at nine stations, such as
@@ -16,7 +18,29 @@ import org.neckgeom.units.SaysLengths;
  * <p>An arched floor is the circle through both ends and the middle: with length L and sagitta s its radius is
  * {@code R = (L^2/4 + s^2)/(2 s)}. Exact. The pocket is not counted.
  */
-public final class ChannelFloor implements SaysLengths<ChannelFloor> {
+public final class ChannelFloor implements Answer {
+
+    /** The depth at a place. */
+    private record Station(double mm, double depthMm) {
+        private static final Form<Station> FORM = Form.<Station>of("floor-station")
+                .fact("station", Kind.MM, "from the nut, positive toward the body", Station::mm)
+                .fact("depth", Kind.MM, "of the floor under the glue face", Station::depthMm);
+    }
+
+    private static final Form<ChannelFloor> FORM = Form.<ChannelFloor>of("channel-floor")
+            .fact("start", Kind.MM, "of the channel, from the nut", floor -> floor.channel.startMm())
+            .fact("end", Kind.MM, "of the channel, from the nut", floor -> floor.channel.endMm())
+            .fact("depth", Kind.MM, "at the ends", floor -> floor.channel.depthMm())
+            .fact(
+                    "radius",
+                    Kind.MM,
+                    "of an arched floor, negative when its middle is shallower",
+                    ChannelFloor::radiusMm)
+            .fact("stations", Kind.table(Station.FORM), "the floor, end to end", ChannelFloor::stations)
+            .phrase("shallow", floor -> !(floor.channel.archMm() > 0), ", middle shallow")
+            .findsOnly("flat", ChannelFloor::isFlat, "floor flat, {depth:brief} deep from {start:brief} to {end:brief}")
+            .finds("arched", "floor arched, radius {radius:size ..1}{shallow}")
+            .each("stations", "{station:brief} from the nut", "{depth:text} deep");
 
     private static final int PARTS = 8;
 
@@ -45,11 +69,22 @@ public final class ChannelFloor implements SaysLengths<ChannelFloor> {
      */
     public Amount<Length> radius() {
         if (isFlat()) {
-            throw new ArithmeticException("a flat floor has no radius");
+            throw NoAnswer.because("radius", "flat", "a flat floor has no radius");
         }
         return style.amount(radiusMm());
     }
 
+    private List<Station> stations() {
+        List<Station> stations = new ArrayList<>();
+        for (int i = 0; i <= PARTS; i++) {
+            // The last station is the end itself, not a sum that might lie beyond it.
+            double x = i == PARTS ? channel.endMm() : channel.startMm() + channel.lengthMm() * i / PARTS;
+            stations.add(new Station(x, channel.floorDepthAtMm(x)));
+        }
+        return stations;
+    }
+
+    /** Infinite where the floor is flat. */
     private double radiusMm() {
         double s = channel.archMm();
         double half = channel.lengthMm() / 2;
@@ -57,8 +92,13 @@ public final class ChannelFloor implements SaysLengths<ChannelFloor> {
     }
 
     @Override
-    public ChannelFloor in(LengthStyle other) {
-        return new ChannelFloor(channel, Objects.requireNonNull(other, "style"));
+    public Form<ChannelFloor> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -74,18 +114,6 @@ public final class ChannelFloor implements SaysLengths<ChannelFloor> {
     /** Returns the radius and the depths at nine stations, end to end. */
     @Override
     public String toString() {
-        String from = style.brief(channel.startMm()) + " to " + style.brief(channel.endMm());
-        if (isFlat()) {
-            return "floor flat, " + style.brief(channel.depthMm()) + " deep from " + from;
-        }
-        String radius = Numbers.trimmed(style.unit().fromHouse(Math.abs(radiusMm())), 1) + " " + style.unit();
-        Report report =
-                Report.titled("floor arched, radius " + radius + (channel.archMm() > 0 ? "" : ", middle shallow"));
-        for (int i = 0; i <= PARTS; i++) {
-            // The last station is the end itself, not a sum that might lie beyond it.
-            double x = i == PARTS ? channel.endMm() : channel.startMm() + channel.lengthMm() * i / PARTS;
-            report.row(style.brief(x) + " from the nut", style.text(channel.floorDepthAtMm(x)) + " deep");
-        }
-        return report.toString();
+        return text(style);
     }
 }

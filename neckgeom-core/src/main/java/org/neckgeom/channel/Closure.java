@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
@@ -209,7 +210,7 @@ public final class Closure implements SaysLengths<Closure> {
      */
     public Closure inSession(int checkedCuts) {
         if (!(checkedCuts >= 1)) {
-            throw new IllegalArgumentException("cuts of a session must be 1 or more, but were " + checkedCuts);
+            throw Refusal.of("cuts of a session", "at-least", "be 1 or more", "were", checkedCuts);
         }
         return new Closure(trial, expected, zeros, checkedCuts, style);
     }

@@ -2,11 +2,16 @@ package org.neckgeom.channel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The slot's depth read after each pass, held against what was set: does the cutter creep out of its collet?
@@ -16,7 +21,25 @@ import org.neckgeom.units.SaysLengths;
  * whose excess has grown, over all passes read, by more than 3 standard uncertainties of a difference. Three and not
  * two, because the check is made after every pass and must not cry wolf.
  */
-public final class CreepCheck implements SaysLengths<CreepCheck> {
+public final class CreepCheck implements Answer {
+
+    private static final Form<CreepCheck> FORM = Form.<CreepCheck>of("creep-check")
+            .fact("pass", Kind.WHOLE, "the last pass read", check -> check.excessesMm.size())
+            .factIfAny(
+                    "excess", Kind.ESTIMATE, "how much deeper than set the slot is after that pass", CreepCheck::excess)
+            .phrase("deeper", check -> check.excessMm() < 0, "{excess:size small} shallower")
+            .phrase("deeper", "{excess:size small} deeper")
+            .findsOnly("not-read", check -> check.excessesMm.isEmpty(), "no depth read yet: read it after each pass")
+            .finds("holds", check -> check.call() == Call.HOLDS, "pass {pass} as deep as set, u {excess:u}")
+            .finds(
+                    "creeps",
+                    check -> check.call() == Call.CREEPS,
+                    "cutter creeps: pass {pass} is {deeper} than set, u {excess:u}; stop, clean collet and shank, clamp it"
+                            + " short of the bottom, set again")
+            .finds(
+                    "shallow",
+                    "pass {pass} is {excess:size small} shallower than set, u {excess:u}; look for chips under the work and a"
+                            + " blank that is not flat on the table");
 
     /** What the readings say. */
     public enum Call {
@@ -57,8 +80,12 @@ public final class CreepCheck implements SaysLengths<CreepCheck> {
         double mm = HouseUnits.mmPositive(depth, "slot depth");
         int next = excessesMm.size();
         if (next >= plan.passes().size()) {
-            throw new IllegalArgumentException("readings must be no more than the "
-                    + Words.count(plan.passes().size(), "pass", "passes") + " planned, but one more was given");
+            throw Refusal.of(
+                    "readings",
+                    "at-most",
+                    "be no more than the " + Words.count(plan.passes().size(), "pass", "passes") + " planned",
+                    "one more was given",
+                    "");
         }
         List<Double> all = new ArrayList<>(excessesMm);
         all.add(mm - plan.passes().get(next).heightMm());
@@ -92,27 +119,24 @@ public final class CreepCheck implements SaysLengths<CreepCheck> {
     }
 
     @Override
-    public CreepCheck in(LengthStyle other) {
-        return new CreepCheck(plan.in(other), uncertaintyMm, excessesMm, other);
+    public Form<CreepCheck> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
+    }
+
+    private Optional<Estimate<Length>> excess() {
+        return excessesMm.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Estimate.ofHouse(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style.unit()));
     }
 
     /** Returns the call and what to do, such as {@code cutter creeps: pass 2 is 0.15 mm deeper than set; stop …}. */
     @Override
     public String toString() {
-        if (excessesMm.isEmpty()) {
-            return "no depth read yet: read it after each pass";
-        }
-        String pass = "pass " + excessesMm.size();
-        String size = style.small(Math.abs(excessMm()));
-        String uncertainty = Words.uncertainty(uncertaintyMm, style);
-        return switch (call()) {
-            case HOLDS -> pass + " as deep as set" + uncertainty;
-            case CREEPS ->
-                "cutter creeps: " + pass + " is " + size + (excessMm() < 0 ? " shallower" : " deeper") + " than set"
-                        + uncertainty + "; stop, clean collet and shank, clamp it short of the bottom, set again";
-            case SHALLOW ->
-                pass + " is " + size + " shallower than set" + uncertainty
-                        + "; look for chips under the work and a blank that is not flat on the table";
-        };
+        return text(style);
     }
 }

@@ -10,15 +10,17 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -32,7 +34,39 @@ import org.neckgeom.units.ShopUnit;
  * (Palubicki, Materials 14, 2021, 2208) over its usual density; solid wood spreads from half to twice that, and a dull
  * edge doubles it again.
  */
-public final class CutterLoad implements SaysLengths<CutterLoad> {
+public final class CutterLoad implements Answer {
+
+    private static final Form<Caution> CAUTION = Form.<Caution>of("caution")
+            .fact("code", Kind.NAME, "which caution", Caution::code)
+            .fact("sentence", Kind.NAME, "what to do", Caution::text)
+            .fact("why", Kind.NAME, "what happens otherwise", Caution::why);
+
+    private static final Form<CutterLoad> FORM = Form.<CutterLoad>of("cutter-load")
+            .fact("cutterDiameter", Kind.MM, "of the cutter", load -> load.cutter.diameterMm())
+            .fact("passDepth", Kind.MM, "of the pass", load -> load.depthMm)
+            .fact("rimSpeed", Kind.house(ShopUnit.METRE_PER_SECOND), "of the cutter's rim", CutterLoad::rimMmPerSecond)
+            .fact("chipLoad", Kind.MM, "what each edge takes", CutterLoad::chipMm)
+            .fact(
+                    "slotWidth",
+                    Kind.MM,
+                    "cutter and runout",
+                    load -> load.slotWidth().house())
+            .fact("force", Kind.house(ShopUnit.NEWTON), "estimate, half to twice", CutterLoad::forceNewton)
+            .fact(
+                    "power",
+                    Kind.house(ShopUnit.WATT),
+                    "estimate, half to twice",
+                    load -> load.power().house())
+            .fact("bend", Kind.MM, "at the tip; estimate, half to twice", CutterLoad::bendMm)
+            .fact("cautions", Kind.table(CAUTION), "what is out of the usual", CutterLoad::unusual)
+            .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
+            .line("rimSpeed", "rim speed", "{rimSpeed:1}")
+            .line("chipLoad", "chip load", "{chipLoad:small} an edge")
+            .line("slotWidth", "slot width", "{slotWidth:brief}")
+            .line("force", "force", "about {force:1} (estimate, half to twice)")
+            .line("power", "power", "about {power:0} (estimate)")
+            .line("bend", "bend", "about {bend:small} at the tip (estimate)")
+            .noteEach("cautions", "{sentence} ({why})");
 
     /** Diameter that counts for the bend of the fluted part, as a ratio of the cutter's. */
     static final double FLUTED_RATIO = 0.8;
@@ -86,12 +120,21 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
                 cutter,
                 Objects.requireNonNull(blank, "blank")
                         .wood()
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                "blank must be of a known wood, but none was told: " + blank)));
+                        .orElseThrow(() ->
+                                Refusal.of("blank", "missing", "be of a known wood", "", "none was told: " + blank)));
     }
 
     /** A cutter in a wood, not yet fed. */
-    public static final class Cutting implements SaysLengths<Cutting> {
+    public static final class Cutting implements Answer {
+        private static final Form<Cutting> FORM = Form.<Cutting>of("cutting")
+                .fact("cutter", Kind.NOUN, "what is cut with", cutting -> cutting.cutter)
+                .fact(
+                        "specificForce",
+                        Kind.house(ShopUnit.MEGAPASCAL),
+                        "for each area of chip section",
+                        cutting -> cutting.specificForce)
+                .finds("not-fed", "{cutter}, specific cutting force about {specificForce:0}; tell the feed");
+
         private final Cutter cutter;
         private final double specificForce;
 
@@ -127,19 +170,30 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
         }
 
         @Override
-        public Cutting in(LengthStyle other) {
-            return new Cutting(cutter.in(other), specificForce);
+        public Form<Cutting> form() {
+            return FORM;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return cutter.style();
         }
 
         /** Returns what is cut with. */
         @Override
         public String toString() {
-            return cutter + ", specific cutting force about " + Numbers.fixed(specificForce, 0) + " MPa; tell the feed";
+            return text(style());
         }
     }
 
     /** A cutter fed at a speed, its depth not yet told. */
-    public static final class Feeding implements SaysLengths<Feeding> {
+    public static final class Feeding implements Answer {
+        private static final Form<Feeding> FORM = Form.<Feeding>of("feeding")
+                .fact("cutter", Kind.NOUN, "what is cut with", feeding -> feeding.cutting.cutter)
+                .fact("turning", Kind.house(ShopUnit.RPM), "of the cutter", feeding -> feeding.turns)
+                .fact("feed", Kind.house(ShopUnit.MM_PER_MINUTE), "of the work", feeding -> feeding.feed)
+                .finds("no-depth", "{cutter}, {turning:0}, feed {feed}; tell the depth of the pass");
+
         private final Cutting cutting;
         private final double feed;
         private final double turns;
@@ -163,6 +217,7 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
             if (!(mm <= cutter.standOutMm())) {
                 throw HouseUnits.refused(
                         "pass depth",
+                        "at-most",
                         "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
                         depth);
             }
@@ -170,16 +225,19 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
         }
 
         @Override
-        public Feeding in(LengthStyle other) {
-            return new Feeding(cutting.in(other), feed, turns);
+        public Form<Feeding> form() {
+            return FORM;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return cutting.style();
         }
 
         /** Returns what is cut with and how fast. */
         @Override
         public String toString() {
-            return cutting.cutter + ", " + Numbers.fixed(turns * 60, 0) + " rpm, feed "
-                    + Amount.ofHouse(feed, cutting.cutter.style().unitFor(ShopUnit.MM_PER_MINUTE))
-                    + "; tell the depth of the pass";
+            return text(style());
         }
     }
 
@@ -296,10 +354,19 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
     public Cautions cautions() {
         List<Caution> all = new ArrayList<>();
         all.add(Cautions.INSTRUCTIONS);
+        all.addAll(unusual(style));
+        all.add(Cautions.CLIMB_FEED);
+        all.add(Cautions.DUST);
+        return Cautions.of(all);
+    }
+
+    private List<Caution> unusual(LengthStyle shown) {
+        List<Caution> all = new ArrayList<>();
         if (turns * 60 > fastestRpm() * (1 + 1e-9)) {
             all.add(new Caution(
                     "TOO_FAST",
-                    "Slower than " + Numbers.fixed(fastestRpm(), 0) + " rpm with a cutter of " + cutter.diameter(),
+                    "Slower than " + Numbers.fixed(fastestRpm(), 0) + " rpm with a cutter of "
+                            + cutter.diameter().in(shown),
                     "its edges fly off, or it burns; the figure on the cutter comes first"));
         }
         if (depthMm > cutter.diameterMm() / 2 * (1 + 1e-9)) {
@@ -311,22 +378,25 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
         if (chipMm() < LEAST_CHIP_MM) {
             all.add(new Caution(
                     "RUBS",
-                    "Feed faster or turn slower: each edge takes " + style.small(chipMm()),
+                    "Feed faster or turn slower: each edge takes " + shown.small(chipMm()),
                     "an edge that takes under 0.05 mm (2 thou) rubs and burns"));
         } else if (chipMm() > GREATEST_CHIP_MM) {
             all.add(new Caution(
                     "BITES",
-                    "Feed slower: each edge takes " + style.small(chipMm()),
+                    "Feed slower: each edge takes " + shown.small(chipMm()),
                     "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
         }
-        all.add(Cautions.CLIMB_FEED);
-        all.add(Cautions.DUST);
-        return Cautions.of(all);
+        return all;
     }
 
     @Override
-    public CutterLoad in(LengthStyle other) {
-        return new CutterLoad(cutter.in(other), specificForce, feed, turns, depthMm, other);
+    public Form<CutterLoad> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -347,19 +417,6 @@ public final class CutterLoad implements SaysLengths<CutterLoad> {
     /** Returns the load in rows, estimates marked, and what is out of the usual. */
     @Override
     public String toString() {
-        Report report = Report.titled("Cutter load, " + style.brief(cutter.diameterMm()) + " cutter, pass "
-                        + style.inTables().brief(depthMm))
-                .row("rim speed", Numbers.fixed(rimMmPerSecond() / 1000, 1) + " m/s")
-                .row("chip load", style.small(chipMm()) + " an edge")
-                .row("slot width", style.brief(cutter.diameterMm() + cutter.runoutMm()))
-                .row("force", "about " + Numbers.fixed(forceNewton(), 1) + " N (estimate, half to twice)")
-                .row("power", "about " + Numbers.fixed(powerNmmPerSecond() / 1000, 0) + " W (estimate)")
-                .row("bend", "about " + style.small(bendMm()) + " at the tip (estimate)");
-        for (Caution caution : cautions()) {
-            if (caution.code().matches("TOO_FAST|PASS_TOO_DEEP|RUBS|BITES")) {
-                report.note(caution.toString());
-            }
-        }
-        return report.toString();
+        return text(style);
     }
 }

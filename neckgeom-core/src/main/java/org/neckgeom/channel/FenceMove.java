@@ -4,6 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
@@ -201,8 +203,7 @@ public final class FenceMove implements SaysLengths<FenceMove> {
 
     static int checkedMost(int most) {
         if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
-            throw new IllegalArgumentException(
-                    "leaves in a stack must be 1 to " + LeafSearch.MOST_LEAVES + ", but were " + most);
+            throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
         }
         return most;
     }
@@ -248,7 +249,7 @@ public final class FenceMove implements SaysLengths<FenceMove> {
 
     private void requireAdvice() {
         if (!isAdvised()) {
-            throw new ArithmeticException(refusal());
+            throw NoAnswer.because("move", "not-advised", refusal());
         }
     }
 

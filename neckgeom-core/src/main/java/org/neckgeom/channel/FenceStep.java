@@ -44,6 +44,7 @@ public final class FenceStep implements SaysLengths<FenceStep> {
         if (!(length > Objects.requireNonNull(fence, "fence").gapMm())) {
             throw HouseUnits.refused(
                     "piece length",
+                    "more-than",
                     "more than the fence's gap of " + fence.style().brief(fence.gapMm()),
                     pieceLength);
         }
@@ -62,6 +63,7 @@ public final class FenceStep implements SaysLengths<FenceStep> {
         if (!(mm <= lengthMm)) {
             throw HouseUnits.refused(
                     "distance from the leading end",
+                    "at-most",
                     "no more than the piece's " + style.brief(lengthMm),
                     fromLeadingEnd);
         }

@@ -83,7 +83,8 @@ public final class HeadSkew implements SaysLengths<HeadSkew> {
     public Offset at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
         if (!(x <= shaftMm)) {
-            throw HouseUnits.refused("station", "no farther than the shaft's end at " + style.brief(shaftMm), station);
+            throw HouseUnits.refused(
+                    "station", "at-most", "no farther than the shaft's end at " + style.brief(shaftMm), station);
         }
         return offset(x);
     }

@@ -1,14 +1,15 @@
 package org.neckgeom.channel;
 
 import java.util.Objects;
-import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How far a slot's middle lies from the middle of the piece, with its standard uncertainty, such as
@@ -18,10 +19,9 @@ import org.neckgeom.units.SaysLengths;
  * <p>{@code centring.offset()} is an {@code Offset}; the quantity in it, for JSR 385 code, is {@link #amount()}, and the
  * value with its uncertainty and degrees of freedom {@link #estimate()}.
  */
-public final class Offset implements SaysLengths<Offset> {
+public final class Offset implements Answer {
 
     private static final double SQRT_2 = Math.sqrt(2);
-    private static final Pattern PRINTS_AS_NOTHING = Pattern.compile("^0(\\.0*)? ");
 
     private final double mm;
     private final double uncertaintyMm;
@@ -157,18 +157,28 @@ public final class Offset implements SaysLengths<Offset> {
         return mm < 0;
     }
 
-    /**
-     * Returns the same offset, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the offset
-     */
-    @Override
-    public Offset in(LengthStyle style) {
-        return ofMm(mm, uncertaintyMm, degreesOfFreedom(), Objects.requireNonNull(style, "style"));
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<Offset> FORM = Form.<Offset>of("offset")
+                .fact(
+                        "offset",
+                        Kind.ESTIMATE,
+                        "how far the slot's middle lies from the middle of the piece; positive: too far from the fence",
+                        Offset::estimate)
+                .phrase("u", ", u {offset:u}")
+                // What rounds to nothing has no side.
+                .finds("in-the-middle", (o, style) -> style.isNothing(o.mm, o.uncertaintyMm), "slot in the middle{u}")
+                .finds("nearer-the-fence", Offset::isNearerTheFence, "slot {offset:size value} nearer the fence{u}")
+                .finds("farther-from-the-fence", "slot {offset:size value} farther from the fence{u}");
     }
 
-    LengthStyle style() {
+    @Override
+    public Form<Offset> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
         return background.style();
     }
 
@@ -188,11 +198,6 @@ public final class Offset implements SaysLengths<Offset> {
     /** Returns it in words, such as {@code slot 0.710 mm nearer the fence, u 0.014 mm}. */
     @Override
     public String toString() {
-        String size = style().text(Math.abs(mm), uncertaintyMm);
-        // What rounds to nothing has no side.
-        String where = PRINTS_AS_NOTHING.matcher(size).find()
-                ? "slot in the middle"
-                : "slot " + size + (mm < 0 ? " nearer the fence" : " farther from the fence");
-        return where + Words.uncertainty(uncertaintyMm, style());
+        return text(style());
     }
 }

@@ -2,15 +2,23 @@ package org.neckgeom.channel;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * One pass of a slot: what it takes off and the cutter's height for it, such as {@code pass 2: 2.9 mm, cutter at
  * 5.8 mm}. Immutable.
  */
-public final class Pass implements SaysLengths<Pass> {
+public final class Pass implements Answer {
+
+    static final Form<Pass> FORM = Form.<Pass>of("pass")
+            .fact("number", Kind.WHOLE, "which pass, from 1", Pass::number)
+            .fact("step", Kind.MM, "what it takes off", Pass::stepMm)
+            .fact("height", Kind.MM, "of the cutter over the table, the gauge block's step", Pass::heightMm)
+            .finds("pass", "pass {number}: {step:table brief}, cutter at {height:table brief}");
 
     private final int number;
     private final double stepMm;
@@ -70,8 +78,13 @@ public final class Pass implements SaysLengths<Pass> {
     }
 
     @Override
-    public Pass in(LengthStyle other) {
-        return new Pass(number, stepMm, heightMm, Objects.requireNonNull(other, "style"));
+    public Form<Pass> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -90,7 +103,6 @@ public final class Pass implements SaysLengths<Pass> {
     /** Returns it in words, such as {@code pass 2: 2.9 mm, cutter at 5.8 mm}. */
     @Override
     public String toString() {
-        return "pass " + number + ": " + style.inTables().brief(stepMm) + ", cutter at "
-                + style.inTables().brief(heightMm);
+        return text(style);
     }
 }

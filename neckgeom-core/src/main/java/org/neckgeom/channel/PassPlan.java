@@ -2,26 +2,50 @@ package org.neckgeom.channel;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
  * {@code 3 x 2.9, 0.5 mm}. Immutable.
  */
-public final class PassPlan implements SaysLengths<PassPlan> {
+public final class PassPlan implements Answer {
 
     /** More passes than this is a slip of the unit, not a plan. */
     static final int MOST_PASSES = 100;
 
     private static final int SHOWN = 10;
+
+    private static final Form<PassPlan> FORM = Form.<PassPlan>of("pass-plan")
+            .fact("equalPasses", Kind.WHOLE, "how many equal passes", PassPlan::equal)
+            .fact(
+                    "equalStep",
+                    Kind.MM,
+                    "what each of them takes off",
+                    plan -> plan.passes.get(0).stepMm())
+            .factIfAny("lightStep", Kind.MM, "what a light last pass takes off", PassPlan::lightStepMm)
+            .fact("count", Kind.WHOLE, "how many passes", plan -> plan.passes.size())
+            .fact("depth", Kind.ESTIMATE, "of the finished slot, by the last setting", PassPlan::depthAsSet)
+            .fact("passes", Kind.table(Pass.FORM), "in the order they are run", PassPlan::passes)
+            // Depths are set by gauge blocks, which have no fractions.
+            .phrase("steps", "{equalPasses} x {equalStep:table ..4 bare}, {lightStep:table ..4}")
+            .phrase("steps", "{equalPasses} x {equalStep:table ..4}")
+            .finds("passes", "{steps}: {count:of pass/passes}")
+            .each(
+                    "passes",
+                    "pass {number}",
+                    "takes {step:table brief}, gauge-block step {height:table brief}",
+                    SHOWN,
+                    "and {more} more, down to {depth:table brief}")
+            .note("setting", "each set within u {depth:u}, and so is the finished depth");
 
     private final List<Pass> passes;
     private final boolean lightLast;
@@ -98,13 +122,22 @@ public final class PassPlan implements SaysLengths<PassPlan> {
         return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style);
     }
 
+    private int equal() {
+        return lightLast ? passes.size() - 1 : passes.size();
+    }
+
+    private Optional<Double> lightStepMm() {
+        return lightLast ? Optional.of(passes.get(passes.size() - 1).stepMm()) : Optional.empty();
+    }
+
     @Override
-    public PassPlan in(LengthStyle other) {
-        return new PassPlan(
-                passes.stream().map(pass -> pass.in(other)).toList(),
-                lightLast,
-                settingMm,
-                Objects.requireNonNull(other, "style"));
+    public Form<PassPlan> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -122,7 +155,7 @@ public final class PassPlan implements SaysLengths<PassPlan> {
     /** Returns the passes as {@code 3 x 2.9, 0.5 mm} and the height of the cutter for each. */
     @Override
     public String toString() {
-        return listed(SHOWN);
+        return text(style);
     }
 
     /**
@@ -131,35 +164,6 @@ public final class PassPlan implements SaysLengths<PassPlan> {
      * @return the text; may be longer than 1,000 characters
      */
     public String table() {
-        return listed(passes.size());
-    }
-
-    private String listed(int shown) {
-        int equal = lightLast ? passes.size() - 1 : passes.size();
-        // Depths are set by gauge blocks, which have no fractions.
-        LengthStyle table = style.inTables();
-        String unit = table.unit().symbol();
-        String title = equal + " x " + number(passes.get(0).stepMm());
-        if (lightLast) {
-            title += ", " + number(passes.get(passes.size() - 1).stepMm());
-        }
-        Report report = Report.titled(title + " " + unit + ": " + Words.count(passes.size(), "pass", "passes"));
-        for (Pass pass : passes.subList(0, Math.min(shown, passes.size()))) {
-            report.row(
-                    "pass " + pass.number(),
-                    "takes " + table.brief(pass.stepMm()) + ", gauge-block step " + table.brief(pass.heightMm()));
-        }
-        if (passes.size() > shown) {
-            report.note("and " + (passes.size() - shown) + " more, down to "
-                    + table.brief(passes.get(passes.size() - 1).heightMm()));
-        }
-        if (settingMm > 0) {
-            report.note("each set within u " + style.small(settingMm) + ", and so is the finished depth");
-        }
-        return report.toString();
-    }
-
-    private String number(double mm) {
-        return Numbers.trimmed(style.inTables().unit().fromHouse(mm), 4);
+        return FORM.whole(this, style);
     }
 }

@@ -3,18 +3,27 @@ package org.neckgeom.channel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
  * {@code no pass deeper than 3 mm, last pass 0.5 mm}. Immutable.
  */
-public final class Passes implements SaysLengths<Passes> {
+public final class Passes implements Answer {
+
+    private static final Form<Passes> FORM = Form.<Passes>of("passes-rule")
+            .fact("deepestPass", Kind.MM, "that the rule allows", Passes::deepestMm)
+            .factIfAny("lastPass", Kind.MM, "a light one, if there is to be one", Passes::light)
+            .finds("light-last", "no pass deeper than {deepestPass:brief}, last pass {lastPass:brief}")
+            .finds("equal", "no pass deeper than {deepestPass:brief}");
 
     private final double mostMm;
     private final double lastMm;
@@ -58,7 +67,7 @@ public final class Passes implements SaysLengths<Passes> {
     public Passes lastPass(Quantity<Length> last) {
         double mm = HouseUnits.mmPositive(last, "last pass");
         if (!(mm <= mostMm)) {
-            throw HouseUnits.refused("last pass", style.brief(mostMm) + " or less (the deepest pass)", last);
+            throw HouseUnits.refused("last pass", "at-most", style.brief(mostMm) + " or less (the deepest pass)", last);
         }
         return new Passes(mostMm, mm, style);
     }
@@ -79,11 +88,15 @@ public final class Passes implements SaysLengths<Passes> {
     PassPlan toMm(double depthMm, LengthStyle shown) {
         if (!(depthMm > lastMm)) {
             throw HouseUnits.refused(
-                    "slot depth", "more than the last pass of " + shown.brief(lastMm), shown.amount(depthMm));
+                    "slot depth",
+                    "more-than",
+                    "more than the last pass of " + shown.brief(lastMm),
+                    shown.amount(depthMm));
         }
         if (!(depthMm / mostMm <= PassPlan.MOST_PASSES)) {
             throw HouseUnits.refused(
                     "deepest pass",
+                    "at-least",
                     shown.brief(depthMm / PassPlan.MOST_PASSES) + " or more (" + PassPlan.MOST_PASSES + " passes)",
                     shown.amount(mostMm));
         }
@@ -107,9 +120,18 @@ public final class Passes implements SaysLengths<Passes> {
         return mostMm;
     }
 
+    private Optional<Double> light() {
+        return lastMm > 0 ? Optional.of(lastMm) : Optional.empty();
+    }
+
     @Override
-    public Passes in(LengthStyle other) {
-        return new Passes(mostMm, lastMm, Objects.requireNonNull(other, "style"));
+    public Form<Passes> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -127,7 +149,6 @@ public final class Passes implements SaysLengths<Passes> {
     /** Returns the rule in words, such as {@code no pass deeper than 3 mm, last pass 0.5 mm}. */
     @Override
     public String toString() {
-        String rule = "no pass deeper than " + style.brief(mostMm);
-        return lastMm > 0 ? rule + ", last pass " + style.brief(lastMm) : rule;
+        return text(style);
     }
 }

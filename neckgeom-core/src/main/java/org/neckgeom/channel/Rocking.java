@@ -1,13 +1,16 @@
 package org.neckgeom.channel;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What a veneer on the head's face does to the slot's depth: the neck, face down on the table, stands on the veneer's
@@ -17,7 +20,27 @@ import org.neckgeom.units.SaysLengths;
  * {@code h = max(0, t cos alpha - q sin alpha)}, at {@code x_v = q cos alpha + t sin alpha} in front of the nut. The slot
  * is shallow by {@code h (L_c - x)/(L_c + x_v)} at station x, L_c the far contact. Exact but for the cosine of the tilt.
  */
-public final class Rocking implements SaysLengths<Rocking> {
+public final class Rocking implements Answer {
+
+    /** How much too shallow the slot is at a place. */
+    private record Station(double mm, double shallowMm) {
+        private static final Form<Station> FORM = Form.<Station>of("rocking-station")
+                .fact("station", Kind.MM, "from the nut, positive toward the body", Station::mm)
+                .fact("shallow", Kind.MM, "how much too shallow the slot is", Station::shallowMm)
+                .phrase("place", station -> station.mm == 0, "at the nut")
+                .phrase("place", "at {station:brief}");
+    }
+
+    private static final Form<Rocking> FORM = Form.<Rocking>of("rocking")
+            .fact("proud", Kind.MM, "how far the veneer stands proud of the glue face", rocking -> rocking.heightMm)
+            .fact("stations", Kind.table(Station.FORM), "from the nut to the far contact", Rocking::stations)
+            .findsOnly("none", rocking -> !rocking.isRocking(), "no rocking: the veneer stays below the glue face")
+            .finds("rocks", "veneer stands proud of the glue face by {proud:text}: the slot comes out shallow")
+            .each("stations", "{place}", "by {shallow:text}")
+            .note(
+                    "raised-table",
+                    "lay the shaft on a flat raised table of {proud:text} or more, clear of the head, and set the cutter from"
+                            + " that");
 
     private final double heightMm;
     private final double reachMm;
@@ -60,9 +83,21 @@ public final class Rocking implements SaysLengths<Rocking> {
         return style.amount(HeadContact.shallow(x, heightMm, reachMm, farMm));
     }
 
+    private List<Station> stations() {
+        return IntStream.rangeClosed(0, 2)
+                .mapToDouble(i -> farMm * i / 2)
+                .mapToObj(x -> new Station(x, HeadContact.shallow(x, heightMm, reachMm, farMm)))
+                .toList();
+    }
+
     @Override
-    public Rocking in(LengthStyle other) {
-        return new Rocking(heightMm, reachMm, farMm, Objects.requireNonNull(other, "style"));
+    public Form<Rocking> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -81,19 +116,6 @@ public final class Rocking implements SaysLengths<Rocking> {
     /** Returns how much too shallow the slot is and where, and the remedy. */
     @Override
     public String toString() {
-        if (!isRocking()) {
-            return "no rocking: the veneer stays below the glue face";
-        }
-        Report report = Report.titled(
-                "veneer stands proud of the glue face by " + style.text(heightMm) + ": the slot comes out shallow");
-        for (int i = 0; i <= 2; i++) {
-            double x = farMm * i / 2;
-            report.row(
-                    i == 0 ? "at the nut" : "at " + style.brief(x),
-                    "by " + style.text(HeadContact.shallow(x, heightMm, reachMm, farMm)));
-        }
-        return report.note("lay the shaft on a flat raised table of " + style.text(heightMm)
-                        + " or more, clear of the head, and set the cutter from that")
-                .toString();
+        return text(style);
     }
 }

@@ -4,13 +4,15 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Cutting a channel for a rod: depth, passes, stops, what the blank does to it, and what to beware of. Immutable.
@@ -18,7 +20,18 @@ import org.neckgeom.units.SaysLengths;
  * <p>The slot is cut from the glue face, a fence against one edge of the blank. Stations are in x from the nut, positive
  * toward the body.
  */
-public final class RodSlot implements SaysLengths<RodSlot> {
+public final class RodSlot implements Answer {
+
+    private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
+            .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
+            .fact("rod", Kind.NOUN, "what lies in it", slot -> slot.channel.rod())
+            .fact("start", Kind.MM, "of the channel, from the nut", slot -> slot.channel.startMm())
+            .fact("end", Kind.MM, "of the channel, from the nut", slot -> slot.channel.endMm())
+            .fact("width", Kind.MM, "of the channel", slot -> slot.channel.widthMm())
+            .finds("rod-slot", "Rod slot, {depth}")
+            .line("rod", "rod", "{rod}")
+            .line("runs", "runs", "{start:brief} to {end:brief} from the nut")
+            .line("width", "width", "{width:brief}");
 
     private static final double LENGTH_SLACK_MM = 1e-9;
 
@@ -121,6 +134,7 @@ public final class RodSlot implements SaysLengths<RodSlot> {
         if (!(cutter.diameterMm() <= narrowest)) {
             throw HouseUnits.refused(
                     "cutter diameter",
+                    "at-most",
                     style.brief(narrowest) + " or less (the pocket's width and length)",
                     cutter.diameter());
         }
@@ -132,7 +146,8 @@ public final class RodSlot implements SaysLengths<RodSlot> {
 
     private void requirePocket() {
         if (!channel.hasPocket()) {
-            throw new ArithmeticException("this channel has no pocket: give it one, by pocket(length, width, depth)");
+            throw NoAnswer.because(
+                    "pocket", "no-pocket", "this channel has no pocket: give it one, by pocket(length, width, depth)");
         }
     }
 
@@ -175,11 +190,15 @@ public final class RodSlot implements SaysLengths<RodSlot> {
         if (!(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 < Objects.requireNonNull(blank, "blank").widthMm())) {
             throw HouseUnits.refused(
-                    "cutter diameter", "less than the blank's width of " + blank.width(), cutter.diameter());
+                    "cutter diameter",
+                    "less-than",
+                    "less than the blank's width of " + blank.width(),
+                    cutter.diameter());
         }
         if (!(cutter.diameterMm() <= channel.lengthMm())) {
             throw HouseUnits.refused(
                     "cutter diameter",
+                    "at-most",
                     "no more than the channel's length of " + style.brief(channel.lengthMm()),
                     cutter.diameter());
         }
@@ -190,24 +209,32 @@ public final class RodSlot implements SaysLengths<RodSlot> {
         double deepest = Math.max(depth().deepestMm(), channel.pocketDepthMm());
         if (!(deepest < Objects.requireNonNull(blank, "blank").thicknessMm())) {
             throw HouseUnits.refused(
-                    "channel depth", "less than the blank's thickness of " + blank.thickness(), style.amount(deepest));
+                    "channel depth",
+                    "less-than",
+                    "less than the blank's thickness of " + blank.thickness(),
+                    style.amount(deepest));
         }
         double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
         if (!(widest < blank.widthMm())) {
             throw HouseUnits.refused(
-                    "channel width", "less than the blank's width of " + blank.width(), style.amount(widest));
+                    "channel width",
+                    "less-than",
+                    "less than the blank's width of " + blank.width(),
+                    style.amount(widest));
         }
         double head = -blank.nutFromHeadEndMm();
         double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
         if (!(channel.startMm() >= head - LENGTH_SLACK_MM)) {
             throw HouseUnits.refused(
                     "channel start",
+                    "at-least",
                     style.brief(head) + " or more (the blank's head end, from the nut)",
                     style.amount(channel.startMm()));
         }
         if (!(channel.endMm() <= heel + LENGTH_SLACK_MM)) {
             throw HouseUnits.refused(
                     "channel end",
+                    "at-most",
                     style.brief(heel) + " or less (the blank's heel end, from the nut)",
                     style.amount(channel.endMm()));
         }
@@ -222,15 +249,14 @@ public final class RodSlot implements SaysLengths<RodSlot> {
         return channel;
     }
 
-    /**
-     * Returns the same job, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the job
-     */
     @Override
-    public RodSlot in(LengthStyle style) {
-        return new RodSlot(channel.in(style), style);
+    public Form<RodSlot> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -246,10 +272,6 @@ public final class RodSlot implements SaysLengths<RodSlot> {
     /** Returns the slot in rows: rod, depth, where it runs. */
     @Override
     public String toString() {
-        return Report.titled("Rod slot, " + depth())
-                .row("rod", channel.rod())
-                .row("runs", style.brief(channel.startMm()) + " to " + style.brief(channel.endMm()) + " from the nut")
-                .row("width", style.brief(channel.widthMm()))
-                .toString();
+        return text(style);
     }
 }

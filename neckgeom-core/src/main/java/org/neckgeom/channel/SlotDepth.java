@@ -1,12 +1,13 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How deep a rod slot is, and of what its depth is made, such as {@code 9.2 mm deep: rod 9, clearance 0.2}. Immutable.
@@ -14,7 +15,22 @@ import org.neckgeom.units.SaysLengths;
  * <p>Depth is rod height + cover strip + clearance, at the ends; an arched floor adds its sagitta in the middle. Exact:
  * the uncertainty comes with the gauge block and the reading, see {@link CreepCheck}.
  */
-public final class SlotDepth implements SaysLengths<SlotDepth> {
+public final class SlotDepth implements Answer {
+
+    static final Form<SlotDepth> FORM = Form.<SlotDepth>of("slot-depth")
+            .fact("atEnds", Kind.MM, "depth at the ends, everywhere where the floor is flat", d -> d.channel.depthMm())
+            .fact("inTheMiddle", Kind.MM, "depth in the middle", SlotDepth::middleMm)
+            .fact("rodHeight", Kind.MM, "of the rod", d -> d.channel.rod().heightMm())
+            .fact("coverStrip", Kind.MM, "thickness of the strip over the rod", d -> d.channel.coverMm())
+            .fact("clearance", Kind.MM, "left over the rod", d -> d.channel.clearanceMm())
+            .factIfAny("pocketDepth", Kind.MM, "of the pocket for the adjuster", SlotDepth::pocketMm)
+            .phrase("where", d -> d.channel.archMm() == 0, "deep")
+            .phrase("where", "deep at the ends, {inTheMiddle:brief} in the middle")
+            .phrase("pocket", "; pocket {pocketDepth:brief}")
+            .finds(
+                    "depth",
+                    "{atEnds:brief} {where}: rod {rodHeight:..4 bare}, cover strip {coverStrip:..4 bare}, clearance"
+                            + " {clearance:..4 bare}{pocket}");
 
     private final Channel channel;
     private final LengthStyle style;
@@ -39,7 +55,7 @@ public final class SlotDepth implements SaysLengths<SlotDepth> {
      * @return more than 0
      */
     public Amount<Length> inTheMiddle() {
-        return style.amount(channel.depthMm() + channel.archMm());
+        return style.amount(middleMm());
     }
 
     /**
@@ -57,12 +73,25 @@ public final class SlotDepth implements SaysLengths<SlotDepth> {
      * @return mm, more than 0
      */
     public double deepestMm() {
-        return Math.max(channel.depthMm(), channel.depthMm() + channel.archMm());
+        return Math.max(channel.depthMm(), middleMm());
+    }
+
+    private double middleMm() {
+        return channel.depthMm() + channel.archMm();
+    }
+
+    private Optional<Double> pocketMm() {
+        return channel.hasPocket() ? Optional.of(channel.pocketDepthMm()) : Optional.empty();
     }
 
     @Override
-    public SlotDepth in(LengthStyle other) {
-        return new SlotDepth(channel, Objects.requireNonNull(other, "style"));
+    public Form<SlotDepth> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -78,16 +107,6 @@ public final class SlotDepth implements SaysLengths<SlotDepth> {
     /** Returns the depth and its parts, such as {@code 9.2 mm deep: rod 9, cover strip 0, clearance 0.2}. */
     @Override
     public String toString() {
-        String where = channel.archMm() == 0
-                ? " deep"
-                : " deep at the ends, " + style.brief(channel.depthMm() + channel.archMm()) + " in the middle";
-        String text = style.brief(channel.depthMm()) + where + ": rod "
-                + number(channel.rod().heightMm()) + ", cover strip " + number(channel.coverMm()) + ", clearance "
-                + number(channel.clearanceMm());
-        return channel.hasPocket() ? text + "; pocket " + style.brief(channel.pocketDepthMm()) : text;
-    }
-
-    private String number(double mm) {
-        return Numbers.trimmed(style.unit().fromHouse(mm), 4);
+        return text(style);
     }
 }

@@ -58,6 +58,7 @@ public final class SlotLine implements SaysLengths<SlotLine> {
         if (!(x1 > x0)) {
             throw HouseUnits.refused(
                     "second station",
+                    "more-than",
                     "more than the first, " + Amount.from(start, "start").toString(),
                     end);
         }

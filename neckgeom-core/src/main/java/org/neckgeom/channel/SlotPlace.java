@@ -104,7 +104,8 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
         double x0 = HouseUnits.mm(start, "first station");
         double x1 = HouseUnits.mm(end, "second station");
         if (!(x1 > x0)) {
-            throw HouseUnits.refused("second station", "more than the first, " + Amount.from(start, "start"), end);
+            throw HouseUnits.refused(
+                    "second station", "more-than", "more than the first, " + Amount.from(start, "start"), end);
         }
         return new SlotPlace(
                 new double[] {x0, x1},

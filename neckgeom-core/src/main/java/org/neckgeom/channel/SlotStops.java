@@ -122,7 +122,8 @@ public final class SlotStops implements SaysLengths<SlotStops> {
 
     private SlotStops headEnd(double mm, Quantity<Length> station, @Nullable Head on) {
         if (!(mm <= startMm + OPEN_MM)) {
-            throw HouseUnits.refused("head end", style.brief(startMm) + " or less (the slot's start)", station);
+            throw HouseUnits.refused(
+                    "head end", "at-most", style.brief(startMm) + " or less (the slot's start)", station);
         }
         return new SlotStops(leading, startMm, endMm, mm, heelEndMm, radiusMm, runApartMm, settingMm, on, style);
     }
@@ -137,7 +138,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
     public SlotStops heelEndAt(Quantity<Length> station) {
         double mm = HouseUnits.mm(station, "heel end");
         if (!(mm >= endMm - OPEN_MM)) {
-            throw HouseUnits.refused("heel end", style.brief(endMm) + " or more (the slot's end)", station);
+            throw HouseUnits.refused("heel end", "at-least", style.brief(endMm) + " or more (the slot's end)", station);
         }
         return new SlotStops(leading, startMm, endMm, headEndMm, mm, radiusMm, runApartMm, settingMm, head, style);
     }
@@ -183,6 +184,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
                         + " before the nut and lifts it";
         throw HouseUnits.refused(
                 "stop block height",
+                "at-least",
                 leastBlock() + " or more (the head's tip is " + style.brief(tipHeightMm()) + " above the table" + why
                         + ")",
                 height);

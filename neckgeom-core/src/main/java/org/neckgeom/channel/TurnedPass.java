@@ -3,6 +3,7 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -50,6 +51,7 @@ public final class TurnedPass implements SaysLengths<TurnedPass> {
         if (!(d2 <= 2 * d1)) {
             throw HouseUnits.refused(
                     "second width",
+                    "at-most",
                     style.brief(2 * d1) + " or less (twice the first: beyond it the runs leave two slots)",
                     second);
         }
@@ -78,8 +80,11 @@ public final class TurnedPass implements SaysLengths<TurnedPass> {
         double u = readWithinMm / Math.sqrt(2);
         double size = (secondMm - firstMm) / 2;
         if (size < -K * u) {
-            throw new ArithmeticException("a turned pass can only widen a slot, but " + style.text(firstMm) + " became "
-                    + style.text(secondMm) + ": read both again");
+            throw NoAnswer.because(
+                    "turned pass",
+                    "narrower",
+                    "a turned pass can only widen a slot, but " + style.text(firstMm) + " became "
+                            + style.text(secondMm) + ": read both again");
         }
         return new UnsidedOffset(Math.max(0, size), u, style);
     }

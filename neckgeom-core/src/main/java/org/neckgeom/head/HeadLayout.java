@@ -10,6 +10,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Head;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.text.Report;
@@ -77,8 +78,11 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
         for (HeadPost post : Objects.requireNonNull(places, "places")) {
             Objects.requireNonNull(post, "post");
             if (!(post.alongMm() < head.lengthMm())) {
-                throw new IllegalArgumentException("post must lie on the head of " + style().brief(head.lengthMm())
-                        + ", but was at " + style().brief(post.alongMm()));
+                throw Refusal.of(
+                        "post",
+                        "on-the-head",
+                        "lie on the head of " + style().brief(head.lengthMm()),
+                        "at " + style().brief(post.alongMm()));
             }
         }
         return new HeadLayout(head, atBreak, atTip, List.of(places), slant);
@@ -172,7 +176,10 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
         double d = HouseUnits.mmNotNegative(along, "distance along the head");
         if (!(d <= head.lengthMm())) {
             throw HouseUnits.refused(
-                    "distance along the head", "no more than its length of " + style().brief(head.lengthMm()), along);
+                    "distance along the head",
+                    "at-most",
+                    "no more than its length of " + style().brief(head.lengthMm()),
+                    along);
         }
         return style().amount(atBreak + (atTip - atBreak) * d / head.lengthMm());
     }
@@ -208,8 +215,8 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
         double low = Math.max(Objects.requireNonNull(tuners, "tuners").lowerHouse(), veneers) - veneers;
         double high = tuners.upperHouse() - veneers;
         if (!(high > low)) {
-            throw new IllegalArgumentException(
-                    "tuners must take more than the veneers of " + style().brief(veneers) + ", but take " + tuners);
+            throw Refusal.of(
+                    "tuners", "more-than", "take more than the veneers of " + style().brief(veneers), "take", tuners);
         }
         return Double.isInfinite(high)
                 ? Limits.atLeast(style().amount(low))
@@ -227,8 +234,12 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
         double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
         double[] slots = Objects.requireNonNull(nut, "nut").centresMm();
         if (slots.length != posts.size()) {
-            throw new IllegalArgumentException("posts must be as many as the strings at the nut, but were "
-                    + posts.size() + " for " + slots.length);
+            throw Refusal.of(
+                    "posts",
+                    "as-many",
+                    "be as many as the strings at the nut",
+                    "were",
+                    posts.size() + " for " + slots.length);
         }
         double sin = StrictMath.sin(head.swingRad());
         double cos = StrictMath.cos(head.swingRad());
@@ -283,8 +294,12 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
     public final NutForces nutForces(StringPlaces nut, Quantity<Length> slot, Quantity<Force>... tensions) {
         List<StringBreak> strings = breaks(nut, slot);
         if (Objects.requireNonNull(tensions, "tensions").length != 1 && tensions.length != strings.size()) {
-            throw new IllegalArgumentException("tensions must be told once for all or once for each of the "
-                    + strings.size() + " strings, but were told " + tensions.length + " times");
+            throw Refusal.of(
+                    "tensions",
+                    "as-many",
+                    "be told once for all or once for each of the " + strings.size() + " strings",
+                    "were",
+                    "told " + tensions.length + " times");
         }
         double[] forces = new double[strings.size()];
         for (int i = 0; i < forces.length; i++) {

@@ -4,6 +4,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -105,7 +106,9 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
     public Amount<Length> backMeets(Quantity<Length> shaft) {
         double deep = HouseUnits.mmPositive(shaft, "shaft's depth");
         if (head.pitchRad() == 0) {
-            throw new ArithmeticException(
+            throw NoAnswer.because(
+                    "back of the head",
+                    "level",
                     "a flat head's back does not meet the shaft's: one runs level with the other");
         }
         double pitch = head.pitchRad();

@@ -77,7 +77,7 @@ public final class Scarf implements SaysLengths<Scarf> {
     static double pitchRad(Quantity<Angle> pitch) {
         double rad = HouseUnits.rad(pitch, "head pitch");
         if (!(rad >= Math.toRadians(LEAST_PITCH_DEGREES) && rad <= Math.toRadians(GREATEST_PITCH_DEGREES))) {
-            throw HouseUnits.refused("head pitch", "from 1 to 45 deg", pitch);
+            throw HouseUnits.refused("head pitch", "range", "from 1 to 45 deg", pitch);
         }
         return rad;
     }

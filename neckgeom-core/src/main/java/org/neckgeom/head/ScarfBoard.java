@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -57,16 +58,20 @@ public final class ScarfBoard implements SaysLengths<ScarfBoard> {
         double faceMark = inHead ? toBreak : toBreak - ScarfKernel.slope(scarf.headMm(), a);
         double shortFace = inHead ? head - ScarfKernel.slope(scarf.shaftMm(), a) : head;
         if (!(shortFace > 0)) {
-            throw new IllegalArgumentException("head length must be more than "
-                    + scarf.style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
-                    + ", where the joint's line crosses the head, but was "
-                    + Amount.from(headLength, "head length").toString());
+            throw Refusal.of(
+                    "head length",
+                    "more-than",
+                    "be more than " + scarf.style().brief(HouseUnits.mm(headLength, "head length") - shortFace)
+                            + ", where the joint's line crosses the head",
+                    Amount.from(headLength, "head length").toString());
         }
         if (!(faceMark > 0)) {
-            throw new IllegalArgumentException("shaft end must be more than "
-                    + scarf.style().brief(ScarfKernel.slope(scarf.headMm(), a))
-                    + ", where the joint's line lies, but was "
-                    + Amount.from(shaftEnd, "shaft end").toString());
+            throw Refusal.of(
+                    "shaft end",
+                    "more-than",
+                    "be more than " + scarf.style().brief(ScarfKernel.slope(scarf.headMm(), a))
+                            + ", where the joint's line lies",
+                    Amount.from(shaftEnd, "shaft end").toString());
         }
         double thinning = ScarfKernel.run(board - scarf.headMm(), a);
         // Thinning the face lengthens it, so the raw piece may start shorter.

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -56,12 +57,18 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
         this.veneer = veneer;
         this.backVeneer = backVeneer;
         if (!(headWoodMm() > 0)) {
-            throw new IllegalArgumentException("wood planed off the head must be less than its thickness of "
-                    + style().brief(scarf.headMm()) + ", but was " + style().brief(offHeadFace + offHeadBack));
+            throw Refusal.of(
+                    "wood planed off the head",
+                    "less-than",
+                    "be less than its thickness of " + style().brief(scarf.headMm()),
+                    style().brief(offHeadFace + offHeadBack));
         }
         if (!(shaftWoodMm() > 0)) {
-            throw new IllegalArgumentException("wood planed off the shaft's face must be less than its thickness of "
-                    + style().brief(scarf.shaftMm()) + ", but was " + style().brief(offShaftFace));
+            throw Refusal.of(
+                    "wood planed off the shaft's face",
+                    "less-than",
+                    "be less than its thickness of " + style().brief(scarf.shaftMm()),
+                    style().brief(offShaftFace));
         }
     }
 

@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -65,7 +66,7 @@ public final class StringBreak implements SaysLengths<StringBreak> {
     public static OverPitch over(Quantity<Angle> pitch) {
         double rad = HouseUnits.rad(pitch, "head pitch");
         if (!(rad >= 0 && rad <= Math.toRadians(Scarf.GREATEST_PITCH_DEGREES))) {
-            throw HouseUnits.refused("head pitch", "from 0 to 45 deg", pitch);
+            throw HouseUnits.refused("head pitch", "range", "from 0 to 45 deg", pitch);
         }
         return new OverPitch(rad);
     }
@@ -132,8 +133,12 @@ public final class StringBreak implements SaysLengths<StringBreak> {
             double slot = HouseUnits.mmNotNegative(height, "nut slot's height");
             double run = along * StrictMath.cos(pitch) + above * StrictMath.sin(pitch);
             if (!(run > 0)) {
-                throw new IllegalArgumentException("post must lie in front of the nut, but its string leaves it "
-                        + style.brief(-run) + " behind the break line");
+                throw Refusal.of(
+                        "post",
+                        "before-the-nut",
+                        "lie in front of the nut",
+                        "",
+                        "its string leaves it " + style.brief(-run) + " behind the break line");
             }
             return new StringBreak(pitch, along, above, slot, 0, 0, style);
         }

@@ -38,4 +38,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.head;
+
+import org.jspecify.annotations.NullMarked;

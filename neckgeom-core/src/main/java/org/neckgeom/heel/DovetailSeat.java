@@ -5,6 +5,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.Texts;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -81,18 +82,22 @@ public final class DovetailSeat implements SaysLengths<DovetailSeat> {
         double narrow = HouseUnits.mmPositive(shoulder, "dovetail width at the shoulder");
         double wide = HouseUnits.mmPositive(end, "dovetail width at its end");
         if (!hasLength()) {
-            throw new IllegalArgumentException(
-                    "a dovetail needs its length for its widths, but has none: add .length(...)");
+            throw Refusal.because(
+                    "length", "missing", "a dovetail needs its length for its widths, but has none: add .length(...)");
         }
         if (!(wide > narrow)) {
             throw HouseUnits.refused(
-                    "dovetail width at its end", "more than the " + style.brief(narrow) + " at the shoulder", end);
+                    "dovetail width at its end",
+                    "more-than",
+                    "more than the " + style.brief(narrow) + " at the shoulder",
+                    end);
         }
         double mm = HouseUnits.mmPositive(high, "dovetail height");
         DovetailSeat told = new DovetailSeat(taper, length, wide, narrow, mm, style);
         if (!(told.closesInMm() * 2 < narrow)) {
             throw HouseUnits.refused(
                     "dovetail height",
+                    "less-than",
                     "less than " + style.brief(mm * narrow / (2 * told.closesInMm()))
                             + ", where its sides meet at the shoulder",
                     high);

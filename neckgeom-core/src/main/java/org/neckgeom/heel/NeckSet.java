@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.measure.Spread;
@@ -64,9 +65,11 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         this.poleToBridge = parts.poleToBridge;
         this.style = parts.style;
         if (!(Math.abs(riseMm()) < StrictMath.hypot(reachMm(), stringAtSaddleMm()))) {
-            throw new ArithmeticException("no neck angle brings the strings to the saddle: it stands "
-                    + style.brief(riseMm()) + " over the fret plane at the joint and only "
-                    + style.brief(reachMm()) + " away");
+            throw NoAnswer.because(
+                    "neck angle",
+                    "out-of-reach",
+                    "no neck angle brings the strings to the saddle: it stands " + style.brief(riseMm())
+                            + " over the fret plane at the joint and only " + style.brief(reachMm()) + " away");
         }
     }
 
@@ -140,7 +143,7 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         double mm = HouseUnits.mm(compensation, "compensation");
         double toEnd = scale * (1 - FretKernel.share(fret, divisions));
         if (!(mm > -toEnd)) {
-            throw HouseUnits.refused("compensation", "more than " + style.brief(-toEnd), compensation);
+            throw HouseUnits.refused("compensation", "more-than", "more than " + style.brief(-toEnd), compensation);
         }
         return with(parts -> parts.compensation = mm);
     }
@@ -160,7 +163,8 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         double toBridge = HouseUnits.mmNotNegative(poleToBridge, "distance from pole to bridge");
         double r = HouseUnits.mmPositive(radius, "dome radius");
         if (!(r > Math.max(toJoint, toBridge))) {
-            throw HouseUnits.refused("dome radius", "more than " + style.brief(Math.max(toJoint, toBridge)), radius);
+            throw HouseUnits.refused(
+                    "dome radius", "more-than", "more than " + style.brief(Math.max(toJoint, toBridge)), radius);
         }
         return with(parts -> {
             parts.domeRadius = r;

@@ -2,6 +2,7 @@ package org.neckgeom.heel;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -46,10 +47,10 @@ public final class NeckSetSteps {
          */
         public AtJoint bodyAtFret(int fret, int divisions) {
             if (fret < 1 || fret > MOST_FRETS) {
-                throw new IllegalArgumentException("fret at the body must be from 1 to 60, but was " + fret);
+                throw Refusal.of("fret at the body", "range", "be from 1 to 60", fret);
             }
             if (divisions < 1) {
-                throw new IllegalArgumentException("steps to the octave must be 1 or more, but was " + divisions);
+                throw Refusal.of("steps to the octave", "at-least", "be 1 or more", divisions);
             }
             return new AtJoint(scale, fret, divisions, style);
         }

@@ -37,7 +37,10 @@ public final class PocketShim implements SaysLengths<PocketShim> {
         double pocket = HouseUnits.mmPositive(pocketLength, "pocket length");
         if (!(pocket < set.reachMm())) {
             throw HouseUnits.refused(
-                    "pocket length", "less than " + set.style().brief(set.reachMm()) + " to the saddle", pocketLength);
+                    "pocket length",
+                    "less-than",
+                    "less than " + set.style().brief(set.reachMm()) + " to the saddle",
+                    pocketLength);
         }
         return new PocketShim(pocket, HouseUnits.mm(change, "change at the bridge"), set.reachMm(), set.style());
     }

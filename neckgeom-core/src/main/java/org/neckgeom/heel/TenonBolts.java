@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -68,6 +69,7 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
         if (!(s + d < length)) {
             throw HouseUnits.refused(
                     "hole diameter",
+                    "less-than",
                     "less than the " + style.brief(length - s) + " of tenon behind its set-back",
                     diameter);
         }
@@ -159,8 +161,8 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
 
     private double leastMm() {
         if (depths.length == 0 || diameter == 0) {
-            throw new IllegalArgumentException(
-                    "a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
+            throw Refusal.because(
+                    "holes", "missing", "a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
         }
         double r = diameter / 2;
         double least = Math.min(setBack, length - setBack - diameter);

@@ -42,4 +42,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.heel;
+
+import org.jspecify.annotations.NullMarked;

@@ -4,4 +4,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.kernel;
+
+import org.jspecify.annotations.NullMarked;

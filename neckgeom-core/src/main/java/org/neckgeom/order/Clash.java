@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -90,7 +91,7 @@ public final class Clash implements SaysLengths<Clash> {
             List<KeptOrder> kept,
             List<Remedy> remedies) {
         if (kind == Kind.CYCLE) {
-            throw new IllegalArgumentException("kind must be one operation's, but was \"" + kind + "\": use ofCycle");
+            throw Refusal.of("kind", "operation", "be one operation's", "\"" + kind + "\": use ofCycle");
         }
         Objects.requireNonNull(condition, "condition");
         Objects.requireNonNull(operation, "operation");
@@ -116,8 +117,7 @@ public final class Clash implements SaysLengths<Clash> {
      */
     public static Clash ofCycle(List<String> operations, List<String> reasons, List<KeptOrder> kept) {
         if (Objects.requireNonNull(operations, "operations").size() < 2) {
-            throw new IllegalArgumentException(
-                    "operations of a cycle must be 2 or more, but were " + operations.size());
+            throw Refusal.of("operations of a cycle", "at-least", "be 2 or more", "were", operations.size());
         }
         return new Clash(Kind.CYCLE, operations, null, reasons, kept, List.of());
     }

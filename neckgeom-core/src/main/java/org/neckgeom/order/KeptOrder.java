@@ -1,5 +1,6 @@
 package org.neckgeom.order;
 
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Names;
 
 /**
@@ -20,8 +21,8 @@ public record KeptOrder(String first, String then) {
         first = Names.checked(first, "an operation's name");
         then = Names.checked(then, "an operation's name");
         if (first.equals(then)) {
-            throw new IllegalArgumentException(
-                    "a kept order must have two operations, but was \"" + first + "\" before itself");
+            throw Refusal.of(
+                    "a kept order", "two-operations", "have two operations", "\"" + first + "\" before itself");
         }
     }
 

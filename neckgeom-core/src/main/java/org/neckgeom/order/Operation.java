@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
@@ -85,7 +86,9 @@ public final class Operation implements SaysLengths<Operation> {
     private void refuseBoth(Set<Condition> one, Set<Condition> other, String words) {
         for (Condition condition : one) {
             if (other.contains(condition)) {
-                throw new IllegalArgumentException(
+                throw Refusal.because(
+                        "condition",
+                        "contradiction",
                         "operation \"" + name + "\" must not have \"" + condition + "\" both " + words);
             }
         }
@@ -195,8 +198,11 @@ public final class Operation implements SaysLengths<Operation> {
 
     private void refuseStranger(Condition condition) {
         if (!needs.contains(condition) && !blockers.contains(condition)) {
-            throw new IllegalArgumentException("condition must be one that \"" + name
-                    + "\" needs or is blocked by, but was \"" + condition + "\"");
+            throw Refusal.of(
+                    "condition",
+                    "unknown",
+                    "be one that \"" + name + "\" needs or is blocked by",
+                    "\"" + condition + "\"");
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -115,12 +116,15 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
     public OrderOfWork with(Operation operation) {
         if (find(Objects.requireNonNull(operation, "operation").name()).isPresent()
                 || done.stream().anyMatch(other -> isNamed(other, operation.name()))) {
-            throw new IllegalArgumentException(
-                    "operation must have a name not yet taken, but was \"" + operation.name() + "\"");
+            throw Refusal.of("operation", "once", "have a name not yet taken", "\"" + operation.name() + "\"");
         }
         if (operations.size() == MOST_OPERATIONS) {
-            throw new IllegalArgumentException("operations must be " + MOST_OPERATIONS + " or fewer, but were "
-                    + (MOST_OPERATIONS + 1) + " with \"" + operation.name() + "\"");
+            throw Refusal.of(
+                    "operations",
+                    "at-most",
+                    "be " + MOST_OPERATIONS + " or fewer",
+                    "were",
+                    (MOST_OPERATIONS + 1) + " with \"" + operation.name() + "\"");
         }
         List<Operation> more = new ArrayList<>(operations);
         more.add(operation);
@@ -157,8 +161,11 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
         Operation gone = operation(name);
         for (KeptOrder order : kept) {
             if (names(order, gone.name())) {
-                throw new IllegalArgumentException("operation to leave out must be in no kept order, but was \""
-                        + gone.name() + "\" with \"" + order + "\" kept");
+                throw Refusal.of(
+                        "operation to leave out",
+                        "kept",
+                        "be in no kept order",
+                        "\"" + gone.name() + "\" with \"" + order + "\" kept");
             }
         }
         List<Operation> fewer = new ArrayList<>(operations);
@@ -181,8 +188,12 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
         List<KeptOrder> open = new ArrayList<>();
         for (KeptOrder order : kept) {
             if (order.then().equals(finished.name())) {
-                throw new IllegalArgumentException("operation done must keep the orders told, but was \""
-                        + finished.name() + "\" with \"" + order + "\" kept and \"" + order.first() + "\" not done");
+                throw Refusal.of(
+                        "operation done",
+                        "kept",
+                        "keep the orders told",
+                        "\"" + finished.name() + "\" with \"" + order + "\" kept and \"" + order.first()
+                                + "\" not done");
             }
             if (!order.first().equals(finished.name())) {
                 open.add(order);
@@ -291,21 +302,24 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
         for (String name : Objects.requireNonNull(names, "names")) {
             Operation next = operation(name);
             if (told.contains(next)) {
-                throw new IllegalArgumentException(
-                        "operations told must come once each, but \"" + next.name() + "\" came twice");
+                throw Refusal.of("operations told", "once", "come once each", "", "\"" + next.name() + "\" came twice");
             }
             told.add(next);
         }
         for (Operation operation : operations) {
             if (!told.contains(operation)) {
-                throw new IllegalArgumentException("operations told must be all " + operations.size() + ", but \""
-                        + operation.name() + "\" was missing");
+                throw Refusal.of(
+                        "operations told",
+                        "all",
+                        "be all " + operations.size(),
+                        "",
+                        "\"" + operation.name() + "\" was missing");
             }
         }
         for (KeptOrder order : kept) {
             if (told.indexOf(operation(order.first())) > told.indexOf(operation(order.then()))) {
-                throw new IllegalArgumentException(
-                        "operations told must keep the kept orders, but \"" + order + "\" was turned round");
+                throw Refusal.of(
+                        "operations told", "kept", "keep the kept orders", "", "\"" + order + "\" was turned round");
             }
         }
         return Planner.judged(this, told.stream().mapToInt(operations::indexOf).toArray());
@@ -329,8 +343,8 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
      */
     public Operation operation(String name) {
         if (isLeftOut(name)) {
-            throw new IllegalArgumentException(
-                    "operation must be one that this neck has, but was \"" + name.strip() + "\", which is left out");
+            throw Refusal.of(
+                    "operation", "unknown", "be one that this neck has", "\"" + name.strip() + "\", which is left out");
         }
         return find(name.strip())
                 .orElseThrow(() -> Names.unknown(

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -41,7 +42,7 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
             Objects.requireNonNull(why, "why");
             remedies = Names.all(remedies, "remedy");
             if (number < 1) {
-                throw new IllegalArgumentException("a step's number must be 1 or more, but was " + number);
+                throw Refusal.of("a step's number", "at-least", "be 1 or more", number);
             }
         }
 

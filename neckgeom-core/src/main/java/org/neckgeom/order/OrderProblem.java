@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.neckgeom.fault.Refusal;
 
 /**
  * An order of work as bits: operation i is bit i, in usual order; a condition that somebody needs or is blocked by is a bit
@@ -42,8 +43,12 @@ final class OrderProblem {
         }
         conditions = List.copyOf(matter);
         if (conditions.size() > Long.SIZE) {
-            throw new IllegalArgumentException("conditions that are needed or in the way must be " + Long.SIZE
-                    + " or fewer, but were " + conditions.size());
+            throw Refusal.of(
+                    "conditions that are needed or in the way",
+                    "at-most",
+                    "be " + Long.SIZE + " or fewer",
+                    "were",
+                    conditions.size());
         }
         start = bits(work.start());
         needs = new long[count];
@@ -89,7 +94,7 @@ final class OrderProblem {
                 return i;
             }
         }
-        throw new IllegalArgumentException("operation must be in the order of work, but was \"" + operation + "\"");
+        throw Refusal.of("operation", "unknown", "be in the order of work", "\"" + operation + "\"");
     }
 
     /** Returns the conditions that hold after an operation. */

@@ -2,6 +2,7 @@ package org.neckgeom.order;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.neckgeom.fault.NoAnswer;
 
 /**
  * Finds the order with the least trouble and, among those, the one nearest to the usual order.
@@ -154,8 +155,11 @@ final class OrderSearch {
 
     private void count(String question) {
         if (++states > MOST_STATES) {
-            throw new ArithmeticException("too many orders are open to find out " + question
-                    + ": keep a few more orders, or leave operations out that do not matter here");
+            throw NoAnswer.because(
+                    "orders",
+                    "too-many",
+                    "too many orders are open to find out " + question
+                            + ": keep a few more orders, or leave operations out that do not matter here");
         }
     }
 

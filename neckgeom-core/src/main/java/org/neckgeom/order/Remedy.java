@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError.Way;
 import org.neckgeom.text.Names;
@@ -200,8 +201,11 @@ public final class Remedy implements SaysLengths<Remedy> {
      */
     public Remedy adding(Spread<Length> size) {
         if (adds == null) {
-            throw new IllegalArgumentException("remedy \"" + name
-                    + "\" must have its error named first: add .adding(\"...\", AddedError.Way.ACROSS, spread)");
+            throw Refusal.because(
+                    "error",
+                    "missing",
+                    "remedy \"" + name
+                            + "\" must have its error named first: add .adding(\"...\", AddedError.Way.ACROSS, spread)");
         }
         return adding(adds.errorName(), adds.way(), size);
     }

@@ -33,4 +33,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.order;
+
+import org.jspecify.annotations.NullMarked;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import javax.measure.Quantity;
+import org.neckgeom.form.Json;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -46,7 +47,7 @@ final class DataMap {
 
     /** A number to twelve digits where that gives it back, and else in all its digits. */
     DataMap number(String key, double value) {
-        return put(key, figure(value));
+        return put(key, Json.number(value));
     }
 
     DataMap length(String key, double mm, LengthStyle style) {
@@ -80,7 +81,7 @@ final class DataMap {
             return written(plain, unit, unit);
         }
         ShopUnit<?> base = DataUnits.ofUnit(unit).house();
-        String inHouse = figure(house).text();
+        String inHouse = Json.number(house).text();
         String inUnit = shortest(house, unit);
         boolean isFew = base != unit && Numbers.plain(house).equals(inHouse);
         return isFew || !isExact(inUnit, house, unit) ? written(inHouse, base, unit) : written(inUnit, unit, unit);
@@ -101,11 +102,6 @@ final class DataMap {
             text = Double.toString(neighbours[i]);
         }
         return text;
-    }
-
-    private static Json.Figure figure(double value) {
-        String text = Numbers.plain(value);
-        return new Json.Figure(Double.parseDouble(text) == value ? text : Double.toString(value));
     }
 
     private static boolean isExact(String text, double house, ShopUnit<?> unit) {

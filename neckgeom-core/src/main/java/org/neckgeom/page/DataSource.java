@@ -6,13 +6,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Json;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -35,19 +38,31 @@ final class DataSource {
         this.map = map;
     }
 
-    /** A sentence that has its place already. */
-    private static final class Refused extends IllegalArgumentException {
+    /** A refusal that has its place already, on its way out. */
+    private static final class Placed extends RuntimeException {
 
         private static final long serialVersionUID = 1;
 
-        Refused(String message) {
-            super(message);
+        private final Refusal refusal;
+
+        Placed(Refusal refusal) {
+            super(refusal);
+            this.refusal = refusal;
         }
     }
 
     /** Reads a whole document of a format and version. */
     static <T> T read(String json, String format, int version, Function<DataSource, T> reader) {
-        return within("", JsonReader.read(json), source -> {
+        Object whole = Json.read(json).plain();
+        try {
+            return readWhole(whole, format, version, reader);
+        } catch (Placed placed) {
+            throw placed.refusal;
+        }
+    }
+
+    private static <T> T readWhole(@Nullable Object whole, String format, int version, Function<DataSource, T> reader) {
+        return within("", whole, source -> {
             source.expect("format", format, source.text("format"));
             if (source.number("version") != version) {
                 throw source.refused(
@@ -63,27 +78,31 @@ final class DataSource {
         }
     }
 
-    private static <T> T within(String place, Object value, Function<DataSource, T> reader) {
+    private static <T> T within(String place, @Nullable Object value, Function<DataSource, T> reader) {
         if (!(value instanceof Map<?, ?> map)) {
-            throw new Refused((place.isEmpty() ? "JSON" : place) + " must be an object, but was " + shown(value));
+            throw new Placed(Refusal.of(place.isEmpty() ? "JSON" : place, "kind", "be an object", shown(value)));
         }
         DataSource source = new DataSource(place, map);
         try {
             T read = reader.apply(source);
             source.refuseUnknown();
             return read;
-        } catch (Refused placed) {
-            throw placed;
-        } catch (IllegalArgumentException | ArithmeticException wrong) {
-            throw new Refused((place.isEmpty() ? "" : place + ": ") + wrong.getMessage());
+        } catch (Refusal wrong) {
+            throw new Placed(place.isEmpty() ? wrong : wrong.at(place));
+        } catch (NoAnswer none) {
+            String at = place.isEmpty() ? "" : place + ": ";
+            throw new Placed(Refusal.because(place, none.fault().rule(), at + none.getMessage()));
         }
     }
 
     private void refuseUnknown() {
         for (Object key : map.keySet()) {
             if (!known.contains(key.toString())) {
-                throw new Refused(path(echo(key.toString())) + " is not known; what can stand there is "
-                        + DataUnits.phrase(known.stream()));
+                String path = path(echo(key.toString()));
+                throw new Placed(Refusal.because(
+                        path,
+                        "unknown",
+                        path + " is not known; what can stand there is " + DataUnits.phrase(known.stream())));
             }
         }
     }
@@ -208,30 +227,30 @@ final class DataSource {
         return kind.named(some, symbol).orElseThrow(() -> refused(key, DataUnits.symbols(some), shown(symbol)));
     }
 
-    private Object told(String key) {
+    private @Nullable Object told(String key) {
         if (!has(key)) {
-            throw new Refused(path(key) + " must be told, but is missing");
+            throw new Placed(Refusal.because(path(key), "missing", path(key) + " must be told, but is missing"));
         }
-        return Objects.requireNonNull(map.get(key), key);
+        return map.get(key);
     }
 
-    private static <T> T typed(String place, Object value, Class<T> type, String words) {
+    private static <T> T typed(String place, @Nullable Object value, Class<T> type, String words) {
         if (!type.isInstance(value)) {
-            throw new Refused(place + " must be " + words + ", but was " + shown(value));
+            throw new Placed(Refusal.of(place, "kind", "be " + words, shown(value)));
         }
         return type.cast(value);
     }
 
     /** The refusal of a part for a reason that is read after its place. */
-    IllegalArgumentException refused(String key, String why) {
-        return new Refused(path(key) + " " + why);
+    RuntimeException refused(String key, String why) {
+        return new Placed(Refusal.because(path(key), "unanswerable", path(key) + " " + why));
     }
 
-    private IllegalArgumentException refused(String key, String wanted, String found) {
-        return new Refused(path(key) + " must be " + wanted + ", but was " + found);
+    private Placed refused(String key, String wanted, String found) {
+        return new Placed(Refusal.of(path(key), "value", "be " + wanted, found));
     }
 
-    private static String shown(Object value) {
+    private static String shown(@Nullable Object value) {
         if (value instanceof Map) {
             return "an object";
         }
@@ -241,7 +260,7 @@ final class DataSource {
         if (value instanceof Double number) {
             return Numbers.plain(number);
         }
-        return value instanceof String text ? "\"" + echo(text) + "\"" : value.toString();
+        return value instanceof String text ? "\"" + echo(text) + "\"" : String.valueOf(value);
     }
 
     private static String echo(String text) {

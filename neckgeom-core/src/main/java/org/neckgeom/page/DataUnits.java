@@ -13,6 +13,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LinearDensity;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
@@ -75,8 +76,11 @@ record DataUnits<Q extends Quantity<Q>>(List<ShopUnit<Q>> units, List<ShopUnit<Q
         return ALL.stream()
                 .filter(kind -> kind.printed.contains(unit))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("JSON must have lengths, angles, forces, frequencies,"
-                        + " speeds, ratios, temperatures, moments, pressures or densities, but was to have " + unit));
+                .orElseThrow(() -> Refusal.of(
+                        "JSON",
+                        "kind",
+                        "have lengths, angles, forces, frequencies, speeds, ratios, temperatures, moments, pressures or densities",
+                        "to have " + unit));
     }
 
     /** The units of a kind of quantity. */
@@ -85,8 +89,8 @@ record DataUnits<Q extends Quantity<Q>>(List<ShopUnit<Q>> units, List<ShopUnit<Q
         return (DataUnits<Q>) ALL.stream()
                 .filter(units -> units.house().kind() == (Class<?>) kind)
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "kind must be one that JSON is written of, but was " + kind.getSimpleName()));
+                .orElseThrow(
+                        () -> Refusal.of("kind", "unknown", "be one that JSON is written of", kind.getSimpleName()));
     }
 
     ShopUnit<Q> house() {

@@ -14,6 +14,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -209,8 +210,7 @@ final class DesignMap {
             case CARBON_BAR -> Rod.carbonBar(length, width, height);
         };
         if (rod.heightMm() != height.house()) {
-            throw new IllegalArgumentException(
-                    "height of a " + kind + " must be its width of " + width + ", but was " + height);
+            throw Refusal.of("height of a " + kind, "square", "be its width of " + width, height);
         }
         return data.has("adjustedAt") ? rod.adjustedAt(data.word("adjustedAt", End.values())) : rod;
     }
@@ -236,7 +236,7 @@ final class DesignMap {
         StringSet strings = StringSet.of(data.quantities("pitches", DataUnits.FREQUENCY));
         int inCourse = data.count("inCourse");
         if (inCourse != 1 && inCourse != 2) {
-            throw new IllegalArgumentException("inCourse must be 1 or 2, but was " + inCourse);
+            throw Refusal.of("inCourse", "range", "be 1 or 2", inCourse);
         }
         strings = inCourse == 2 ? strings.doubled() : strings;
         if (data.has("tensions")) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.order.AddedError;
 import org.neckgeom.order.Condition;
 import org.neckgeom.order.KeptOrder;
@@ -122,7 +123,7 @@ final class OrderMap {
     private static Despite despiteFrom(DataSource data) {
         List<Remedy> remedies = data.all("remedies", OrderMap::remedyFrom);
         if (remedies.isEmpty()) {
-            throw new IllegalArgumentException("remedies must be 1 or more, but there were none");
+            throw Refusal.of("remedies", "at-least", "be 1 or more", "there were none", "");
         }
         return new Despite(Condition.named(data.text("condition")), remedies);
     }

@@ -8,6 +8,7 @@ import org.neckgeom.board.OuterStrings;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.HeadSide;
@@ -259,7 +260,7 @@ final class ShapeMap {
                                 .above(post.length("above")))
                 .toArray(HeadPost[]::new);
         return HeadLayout.of(design.head()
-                        .orElseThrow(() -> new IllegalArgumentException("the design must have its head told")))
+                        .orElseThrow(() -> Refusal.because("head", "missing", "the design must have its head told")))
                 .tapered(data.length("widthAtBreakLine"), data.length("widthAtTip"))
                 .posts(posts);
     }

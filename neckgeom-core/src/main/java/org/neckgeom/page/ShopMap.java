@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.DecisionRule;
@@ -176,8 +177,12 @@ final class ShopMap {
                 .filter(data::has)
                 .count();
         if (kinds != 1) {
-            throw new IllegalArgumentException("a step must be one of trialCut, readAgain or fenceTowardCutter, but "
-                    + (kinds == 0 ? "was none" : "had " + kinds));
+            throw Refusal.of(
+                    "a step",
+                    "unknown",
+                    "be one of trialCut, readAgain or fenceTowardCutter",
+                    "",
+                    (kinds == 0 ? "was none" : "had " + kinds));
         }
         if (data.has("fenceTowardCutter")) {
             Amount<Length> toward = data.length("fenceTowardCutter");

@@ -3,6 +3,7 @@ package org.neckgeom.page;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
@@ -42,8 +43,7 @@ final class StockMap {
         WoodFigure.Kind kind = data.word("kind", WoodFigure.Kind.values());
         String unit = data.text("unit");
         if (!unit.equals(kind.unit())) {
-            throw new IllegalArgumentException(
-                    "unit of " + kind.label() + " must be \"" + kind.unit() + "\", but was \"" + unit + "\"");
+            throw Refusal.of("unit of " + kind.label(), "unit", "be \"" + kind.unit() + "\"", "\"" + unit + "\"");
         }
         return new WoodFigure(
                 kind, data.number("value"), data.text("source"), data.word("standing", WoodFigure.Standing.values()));

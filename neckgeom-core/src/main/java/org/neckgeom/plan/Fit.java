@@ -5,6 +5,7 @@ import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.shop.Shop;
@@ -22,8 +23,12 @@ final class Fit {
 
     static void check(NeckDesign design, Blank blank, Shop shop) {
         Channel channel = design.channel()
-                .orElseThrow(() -> new IllegalArgumentException("\"" + design.name()
-                        + "\" must have its channel told for a plan, but has none: add .channel(...) or .rod(...)"));
+                .orElseThrow(() -> Refusal.of(
+                        "\"" + design.name() + "\"",
+                        "missing",
+                        "have its channel told for a plan",
+                        "has",
+                        "none: add .channel(...) or .rod(...)"));
         channelInBlank(channel, blank);
         cutterInChannel(channel, shop);
         neckInBlank(design, blank);
@@ -34,6 +39,7 @@ final class Fit {
         if (!(Math.abs(design.scale().lengthMm() - wanted) <= SCALE_TOLERANCE_MM)) {
             throw HouseUnits.refused(
                     "scale",
+                    "same-scale",
                     design.style().brief(wanted) + ", that of the fanned frets on the centreline",
                     design.scale().length());
         }
@@ -47,13 +53,14 @@ final class Fit {
     static void check(NeckDesign design, NeckDetails details) {
         details.fannedFrets().ifPresent(fan -> checkScale(design, fan));
         details.back().filter(back -> !back.isOf(design)).ifPresent(back -> {
-            throw new IllegalArgumentException(
-                    "back in the details must be that of the plan's design, but was " + back);
+            throw Refusal.of("back in the details", "same-back", "be that of the plan's design", back);
         });
         details.headLayout()
                 .filter(layout -> !design.head().equals(Optional.of(layout.head())))
                 .ifPresent(layout -> {
-                    throw new IllegalArgumentException(
+                    throw Refusal.because(
+                            "head layout",
+                            "same-head",
                             "head layout in the details must be of the design's own head, but" + " was of "
                                     + layout.head());
                 });
@@ -71,22 +78,26 @@ final class Fit {
                 ? design.strings().courses() * design.strings().inCourse()
                 : told;
         if (told != strings) {
-            throw new IllegalArgumentException(
-                    "strings at the nut must be as many as the neck's " + strings + ", but were " + told);
+            throw Refusal.of("strings at the nut", "as-many", "be as many as the neck's " + strings, "were", told);
         }
     }
 
     static void check(NeckDesign design, NeckReadings readings) {
         if (design.head().isEmpty()
                 && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
-            throw new IllegalArgumentException("\"" + design.name()
-                    + "\" must have its head told for a reading of it, but has none: add .head(...)");
+            throw Refusal.of(
+                    "\"" + design.name() + "\"",
+                    "missing",
+                    "have its head told for a reading of it",
+                    "has",
+                    "none: add .head(...)");
         }
         double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
         readings.backDepths().keySet().forEach(x -> {
             if (!(x >= 0 && x <= end)) {
                 throw HouseUnits.refused(
                         "station of a back depth",
+                        "range",
                         "on the neck, from the nut to " + design.style().brief(end),
                         design.style().amount(x));
             }
@@ -98,18 +109,23 @@ final class Fit {
         double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
         if (!(widest < wood)) {
             throw HouseUnits.refused(
-                    "blank width", "more than the channel's " + channel.style().brief(widest), blank.width());
+                    "blank width",
+                    "more-than",
+                    "more than the channel's " + channel.style().brief(widest),
+                    blank.width());
         }
         double deepest = Math.max(channel.depthMm() + Math.max(0, channel.archMm()), channel.pocketDepthMm());
         if (!(deepest < blank.thicknessMm())) {
             throw HouseUnits.refused(
                     "blank thickness",
+                    "more-than",
                     "more than the channel's depth of " + channel.style().brief(deepest),
                     blank.thickness());
         }
         if (!(-channel.startMm() <= blank.nutFromHeadEndMm())) {
             throw HouseUnits.refused(
                     "channel start",
+                    "name",
                     "on the blank, which begins " + channel.style().brief(blank.nutFromHeadEndMm()) + " before the nut",
                     channel.style().amount(channel.startMm()));
         }
@@ -117,6 +133,7 @@ final class Fit {
         if (!(needed <= blank.lengthMm())) {
             throw HouseUnits.refused(
                     "blank length",
+                    "at-least",
                     blank.style().brief(needed) + " or more, where the channel ends from the head end",
                     blank.length());
         }
@@ -126,12 +143,14 @@ final class Fit {
         if (!(shop.cutter().diameterMm() <= channel.widthMm())) {
             throw HouseUnits.refused(
                     "cutter diameter",
+                    "at-most",
                     "no more than the channel's width of " + channel.style().brief(channel.widthMm()),
                     shop.cutter().diameter());
         }
         if (!(shop.cutter().diameterMm() <= channel.lengthMm())) {
             throw HouseUnits.refused(
                     "cutter diameter",
+                    "at-most",
                     "no more than the channel's length of " + channel.style().brief(channel.lengthMm()),
                     shop.cutter().diameter());
         }
@@ -142,20 +161,27 @@ final class Fit {
         if (!(needed <= blank.lengthMm())) {
             throw HouseUnits.refused(
                     "blank length",
+                    "at-least",
                     blank.style().brief(needed) + " or more, to reach the body joint at fret " + design.bodyAtFret(),
                     blank.length());
         }
         double widest = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
         if (!(widest <= blank.widthMm())) {
             throw HouseUnits.refused(
-                    "blank width", design.style().brief(widest) + " or more, the neck's own", blank.width());
+                    "blank width",
+                    "at-least",
+                    design.style().brief(widest) + " or more, the neck's own",
+                    blank.width());
         }
         double deepest = Math.max(
                 design.backDepthAtMm(0),
                 design.backDepthAtMm(design.scale().fretMm(design.back().secondFret())));
         if (!(deepest <= blank.thicknessMm())) {
             throw HouseUnits.refused(
-                    "blank thickness", design.style().brief(deepest) + " or more, the neck's own", blank.thickness());
+                    "blank thickness",
+                    "at-least",
+                    design.style().brief(deepest) + " or more, the neck's own",
+                    blank.thickness());
         }
     }
 }

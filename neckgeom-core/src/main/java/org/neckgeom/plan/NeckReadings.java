@@ -13,6 +13,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
@@ -71,19 +72,26 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
         Objects.requireNonNull(feature, "feature");
         Objects.requireNonNull(reading, feature.toString());
         if (feature.isSize() && !(reading.valueHouse() > 0)) {
-            throw HouseUnits.refused(feature + " as read", "more than 0 " + reading.unit(), reading.value());
+            throw HouseUnits.refused(
+                    feature + " as read", "more-than", "more than 0 " + reading.unit(), reading.value());
         }
         Map<NeckFeature, Estimate<Length>> more = lengthsAnew();
         more.put(feature, reading);
         if (more.containsKey(NeckFeature.SLOT_OFFSET_AT_HEEL) && !more.containsKey(NeckFeature.SLOT_OFFSET)) {
-            throw new IllegalArgumentException(
-                    "slot offset must be read at its head end before its heel end, but was read at its heel end only");
+            throw Refusal.of(
+                    "slot offset",
+                    "head-end-first",
+                    "be read at its head end before its heel end",
+                    "read at its heel end only");
         }
         Estimate<Length> start = more.get(NeckFeature.CHANNEL_START);
         Estimate<Length> end = more.get(NeckFeature.CHANNEL_END);
         if (start != null && end != null && !(end.valueHouse() > start.valueHouse())) {
             throw HouseUnits.refused(
-                    NeckFeature.CHANNEL_END + " as read", "more than its start at " + start.value(), end.value());
+                    NeckFeature.CHANNEL_END + " as read",
+                    "more-than",
+                    "more than its start at " + start.value(),
+                    end.value());
         }
         return new NeckReadings(more, scarf, back);
     }
@@ -98,7 +106,7 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
         double degrees =
                 Math.toDegrees(Objects.requireNonNull(reading, "scarf angle").valueHouse());
         if (!(degrees >= 1 && degrees <= 45)) {
-            throw HouseUnits.refused("scarf angle as read", "from 1 to 45 deg", reading.value());
+            throw HouseUnits.refused("scarf angle as read", "range", "from 1 to 45 deg", reading.value());
         }
         return new NeckReadings(lengths, reading, back);
     }
@@ -113,7 +121,7 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
     public NeckReadings backDepth(Quantity<Length> station, Estimate<Length> depth) {
         double x = HouseUnits.mm(station, "station");
         if (!(Objects.requireNonNull(depth, "back depth").valueHouse() > 0)) {
-            throw HouseUnits.refused("back depth as read", "more than 0 " + depth.unit(), depth.value());
+            throw HouseUnits.refused("back depth as read", "more-than", "more than 0 " + depth.unit(), depth.value());
         }
         TreeMap<Double, Estimate<Length>> more = new TreeMap<>(back);
         more.put(x, depth);

@@ -5,6 +5,7 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -77,8 +78,7 @@ public final class BackCurve implements SaysLengths<BackCurve> {
 
     private static double checked(double power) {
         if (!(power >= SuperellipseArc.LEAST_EXPONENT && power <= SuperellipseArc.GREATEST_EXPONENT)) {
-            throw new IllegalArgumentException(
-                    "exponent of the back must be from 1 to 20, but was " + Numbers.plain(power));
+            throw Refusal.of("exponent of the back", "range", "be from 1 to 20", Numbers.plain(power));
         }
         return power;
     }
@@ -164,8 +164,7 @@ public final class BackCurve implements SaysLengths<BackCurve> {
      */
     public double[][] templateMm(int toASide) {
         if (toASide < 2 || toASide > MOST_POINTS) {
-            throw new IllegalArgumentException(
-                    "points to a side must be 2 to " + MOST_POINTS + ", but were " + toASide);
+            throw Refusal.of("points to a side", "range", "be 2 to " + MOST_POINTS, "were", toASide);
         }
         double[][] points = new double[2 * toASide + 1][2];
         for (int i = 0; i <= toASide; i++) {

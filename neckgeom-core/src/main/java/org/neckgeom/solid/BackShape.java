@@ -9,6 +9,7 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -236,8 +237,11 @@ public final class BackShape implements SaysLengths<BackShape> {
 
     private void requireSection(double x, double a, double b) {
         if (!(a > 0 && b > 0)) {
-            throw new ArithmeticException("the neck has no section at " + style.brief(x) + " from the nut: half-width "
-                    + style.brief(a) + ", depth " + style.brief(b));
+            throw NoAnswer.because(
+                    "section",
+                    "no-section",
+                    "the neck has no section at " + style.brief(x) + " from the nut: half-width " + style.brief(a)
+                            + ", depth " + style.brief(b));
         }
     }
 

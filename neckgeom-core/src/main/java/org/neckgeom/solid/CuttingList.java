@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Report;
@@ -90,7 +91,7 @@ public final class CuttingList implements SaysLengths<CuttingList> {
      */
     public CuttingList pieces(int count, String name, Quantity<Length> length) {
         if (count < 1 || count > MOST_PIECES) {
-            throw new IllegalArgumentException("count of pieces must be 1 to " + MOST_PIECES + ", but was " + count);
+            throw Refusal.of("count of pieces", "range", "be 1 to " + MOST_PIECES, count);
         }
         Piece piece = new Piece(Words.name(name, "a piece's name"), HouseUnits.mmPositive(length, name));
         List<Piece> more = new ArrayList<>(pieces);

@@ -11,6 +11,7 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.HouseUnits;
@@ -54,7 +55,9 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
     public static WoodLeft under(NeckDesign neck) {
         Channel channel = Objects.requireNonNull(neck, "neck")
                 .channel()
-                .orElseThrow(() -> new IllegalArgumentException(
+                .orElseThrow(() -> Refusal.because(
+                        "rod",
+                        "missing",
                         "\"" + neck.name() + "\" needs its rod for the wood left, but has none: add .rod(...)"));
         return under(channel, BackShape.of(neck));
     }
@@ -115,7 +118,7 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
         double most =
                 Math.min(channel.widthMm() / 2, Math.min(channel.depthMm(), channel.depthMm() + channel.archMm()));
         if (!(r <= most)) {
-            throw HouseUnits.refused("floor's rounding", "no more than " + style().brief(most), radius);
+            throw HouseUnits.refused("floor's rounding", "at-most", "no more than " + style().brief(most), radius);
         }
         return new WoodLeft(channel, back, offset, skew, r);
     }
@@ -180,6 +183,7 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
         if (!(x >= channel.startMm() && x <= channel.endMm())) {
             throw HouseUnits.refused(
                     "station",
+                    "range",
                     "within the channel, from " + style().brief(channel.startMm()) + " to "
                             + style().brief(channel.endMm()),
                     station);

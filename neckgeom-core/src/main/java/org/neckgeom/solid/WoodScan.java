@@ -2,6 +2,7 @@ package org.neckgeom.solid;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import org.neckgeom.fault.Refusal;
 
 /** Walks the channel from end to end and finds where the wood under it is thinnest, on plain doubles. */
 final class WoodScan {
@@ -34,7 +35,7 @@ final class WoodScan {
     /** Stations evenly spread, both ends among them. */
     static double[] evenly(double from, double to, int stations) {
         if (stations < 2 || stations > MOST_STATIONS) {
-            throw new IllegalArgumentException("stations must be 2 to " + MOST_STATIONS + ", but were " + stations);
+            throw Refusal.of("stations", "range", "be 2 to " + MOST_STATIONS, "were", stations);
         }
         double[] all = new double[stations];
         for (int i = 0; i < stations; i++) {

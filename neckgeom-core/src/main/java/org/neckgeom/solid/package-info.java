@@ -35,4 +35,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.solid;
+
+import org.jspecify.annotations.NullMarked;

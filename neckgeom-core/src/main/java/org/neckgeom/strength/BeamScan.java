@@ -1,6 +1,7 @@
 package org.neckgeom.strength;
 
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.NoAnswer;
 
 /**
  * The bent neck under its strings, and for one newton in the rod, from the nut to the clamped body joint.
@@ -66,7 +67,8 @@ final class BeamScan {
         }
         double left = 1 - byRamp.turn(pull);
         if (!(left > 0)) {
-            throw new ArithmeticException("the neck would buckle under the pull of the strings: it is too slender");
+            throw NoAnswer.because(
+                    "bow", "buckles", "the neck would buckle under the pull of the strings: it is too slender");
         }
         Bend ramp = byRamp.bend();
         Bend strings = byStrings.bend().plus(ramp, byStrings.turn(pull) / left);

@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import org.neckgeom.fault.Refusal;
+
 /**
  * A bent line over the neck: rise and slope at nodes, between them the cubic that has both. Rise is toward the strings.
  */
@@ -61,8 +63,8 @@ final class Bend {
 
     private int panel(double at) {
         if (!(at >= x[0] && at <= x[x.length - 1])) {
-            throw new IllegalArgumentException(
-                    "station must be between " + x[0] + " mm and " + x[x.length - 1] + " mm, but was " + at + " mm");
+            throw Refusal.of(
+                    "station", "range", "be between " + x[0] + " mm and " + x[x.length - 1] + " mm", at + " mm");
         }
         int low = 0;
         int high = x.length - 1;

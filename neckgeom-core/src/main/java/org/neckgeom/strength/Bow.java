@@ -2,6 +2,7 @@ package org.neckgeom.strength;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -96,8 +97,11 @@ public final class Bow implements SaysLengths<Bow> {
      */
     public Amount<Length> gapAtFret(int fret) {
         if (fret < question.fromFret() || fret > question.toFret()) {
-            throw new IllegalArgumentException("fret must be between the straightedge's, " + question.fromFret()
-                    + " and " + question.toFret() + ", but was " + fret);
+            throw Refusal.of(
+                    "fret",
+                    "range",
+                    "be between the straightedge's, " + question.fromFret() + " and " + question.toFret(),
+                    fret);
         }
         double x = question.neck().scale().fretMm(fret);
         return question.style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));

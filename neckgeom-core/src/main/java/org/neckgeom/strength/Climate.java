@@ -36,11 +36,11 @@ public final class Climate {
     public static Climate of(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
         double h = HouseUnits.ratio(humidity, "humidity");
         if (!(h >= 0 && h < 1)) {
-            throw HouseUnits.refused("humidity", "0 % or more and less than 100 %", humidity);
+            throw HouseUnits.refused("humidity", "less-than", "0 % or more and less than 100 %", humidity);
         }
         double t = HouseUnits.celsius(temperature, "temperature");
         if (!(t >= COLDEST && t <= WARMEST)) {
-            throw HouseUnits.refused("temperature", "between -20 and 100 degrees Celsius", temperature);
+            throw HouseUnits.refused("temperature", "range", "between -20 and 100 degrees Celsius", temperature);
         }
         return new Climate(h, t);
     }

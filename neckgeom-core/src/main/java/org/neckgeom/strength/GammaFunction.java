@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import org.neckgeom.fault.Refusal;
+
 /**
  * The gamma and beta functions for the arguments the area of a superellipse needs.
  *
@@ -41,7 +43,7 @@ final class GammaFunction {
      */
     static double gamma(double z) {
         if (!(z > 0 && z <= 100)) {
-            throw new IllegalArgumentException("argument of gamma must be in (0, 100], but was " + z);
+            throw Refusal.of("argument of gamma", "range", "be in (0, 100]", z);
         }
         double factor = 1;
         double reduced = z;

@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
+import org.neckgeom.fault.NoAnswer;
 
 /**
  * A neck as a beam from the nut to the body joint: fingerboard on top, wood below, the rod's channel a void with a strip
@@ -124,11 +125,14 @@ record NeckBeam(
     }
 
     private static ArithmeticException brokenThrough(String what, double x) {
-        return new ArithmeticException(String.format(
-                Locale.ROOT,
-                "%s breaks through the back at %.1f mm from the nut, so the section there has no stiffness to speak of",
-                what,
-                x));
+        return NoAnswer.because(
+                "stiffness",
+                "through-the-back",
+                String.format(
+                        Locale.ROOT,
+                        "%s breaks through the back at %.1f mm from the nut, so the section there has no stiffness to speak of",
+                        what,
+                        x));
     }
 
     /** Places where the section jumps, with 0 and the length, in order. */

@@ -9,6 +9,7 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -29,9 +30,12 @@ final class NeckModel {
     static Wood boardWood(NeckDesign neck) {
         return neck.fingerboard()
                 .wood()
-                .orElseThrow(() -> new IllegalArgumentException("\"" + neck.name()
-                        + "\" needs its fingerboard's wood for this, but has none: add .wood(...) to the"
-                        + " fingerboard"));
+                .orElseThrow(() -> Refusal.because(
+                        "fingerboard's wood",
+                        "missing",
+                        "\"" + neck.name()
+                                + "\" needs its fingerboard's wood for this, but has none: add .wood(...) to the"
+                                + " fingerboard"));
     }
 
     static NeckBeam beam(NeckDesign neck) {
@@ -69,8 +73,11 @@ final class NeckModel {
 
     private static void requirePositive(double mm, String what, double x, LengthStyle style) {
         if (!(mm > 0)) {
-            throw new IllegalArgumentException(what + " must be more than " + style.brief(0)
-                    + " along the neck, but was " + style.brief(mm) + " at " + style.brief(x) + " from the nut");
+            throw Refusal.of(
+                    what,
+                    "more-than",
+                    "be more than " + style.brief(0) + " along the neck",
+                    style.brief(mm) + " at " + style.brief(x) + " from the nut");
         }
     }
 
@@ -91,7 +98,7 @@ final class NeckModel {
     static List<BondedBar> pair(Rod bar, double offCentre) {
         double modulus = modulus(bar);
         if (modulus == 0) {
-            throw new IllegalArgumentException("bars must be a steel bar or a carbon bar, but were a " + bar.kind());
+            throw Refusal.of("bars", "bar", "be a steel bar or a carbon bar", "were", "a " + bar.kind());
         }
         List<BondedBar> bars = new ArrayList<>();
         for (int side = -1; side <= 1; side += 2) {
@@ -110,9 +117,11 @@ final class NeckModel {
         double[] masses = strings.massesGramPerMetre();
         double[] diameters = strings.diametersMm();
         if (masses.length == 0 && diameters.length == 0) {
-            throw new IllegalArgumentException("\"" + neck.name()
-                    + "\" needs its strings' pull for this, but has none: add .tensions(...),"
-                    + " .massesPerLength(...) or .diameters(...) to the strings");
+            throw Refusal.because(
+                    "pull of the strings",
+                    "missing",
+                    "\"" + neck.name() + "\" needs its strings' pull for this, but has none: add .tensions(...),"
+                            + " .massesPerLength(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();
         double[] tensions = new double[hertz.length];

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -109,9 +110,12 @@ public final class Relief implements SaysLengths<Relief> {
      */
     public Relief between(int from, int to) {
         if (from < 0 || to <= from || to > neck.bodyAtFret()) {
-            throw new IllegalArgumentException(
-                    "frets of the straightedge must be ascending between 0 and that at the body, " + neck.bodyAtFret()
-                            + ", but were " + from + " and " + to);
+            throw Refusal.of(
+                    "frets of the straightedge",
+                    "range",
+                    "be ascending between 0 and that at the body, " + neck.bodyAtFret(),
+                    "were",
+                    from + " and " + to);
         }
         return new Relief(neck, heights, from, to, arm, limit, bar, barOffCentre);
     }
@@ -155,6 +159,7 @@ public final class Relief implements SaysLengths<Relief> {
         if (!(mm >= pairOf.widthMm() / 2 + channel)) {
             throw HouseUnits.refused(
                     "distance of the bars from the centreline",
+                    "at-least",
                     style().brief(pairOf.widthMm() / 2 + channel) + " or more, clear of each other and of the channel",
                     offCentre);
         }
@@ -195,10 +200,10 @@ public final class Relief implements SaysLengths<Relief> {
     private double rodNewton(Quantity<Force> force) {
         double newton = HouseUnits.newton(force, "rod force");
         if (newton != 0 && !hasRod()) {
-            throw HouseUnits.refused("rod force", "0 N in a neck without an adjustable rod", force);
+            throw HouseUnits.refused("rod force", "no-rod", "0 N in a neck without an adjustable rod", force);
         }
         if (newton < leastForce()) {
-            throw HouseUnits.refused("rod force", "0 N or more in a single-action rod", force);
+            throw HouseUnits.refused("rod force", "at-least", "0 N or more in a single-action rod", force);
         }
         return newton;
     }
@@ -241,8 +246,12 @@ public final class Relief implements SaysLengths<Relief> {
      */
     public RodTravel rodTravel() {
         if (!hasRod()) {
-            throw new IllegalArgumentException(
-                    "\"" + neck.name() + "\" must have an adjustable rod for this, but has none: add .rod(...)");
+            throw Refusal.of(
+                    "\"" + neck.name() + "\"",
+                    "missing",
+                    "have an adjustable rod for this",
+                    "has",
+                    "none: add .rod(...)");
         }
         return RodTravel.of(this);
     }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -125,7 +126,9 @@ public final class RodForce implements SaysLengths<RodForce> {
      */
     public double forceNewton() {
         if (Double.isNaN(force.value())) {
-            throw new ArithmeticException(
+            throw NoAnswer.because(
+                    "rod force",
+                    "out-of-reach",
                     "no force leaves that relief: " + obstacle().orElse("there is no rod"));
         }
         return force.value();

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -54,6 +55,7 @@ public final class Sections implements SaysLengths<Sections> {
         if (!(x >= 0 && x <= beam.length())) {
             throw HouseUnits.refused(
                     "station",
+                    "range",
                     "between the nut and the body joint at " + neck.style().brief(beam.length()),
                     station);
         }
@@ -68,8 +70,7 @@ public final class Sections implements SaysLengths<Sections> {
      */
     public Section atFret(int fret) {
         if (fret < 0 || fret > neck.bodyAtFret()) {
-            throw new IllegalArgumentException(
-                    "fret must be between 0 and that at the body, " + neck.bodyAtFret() + ", but was " + fret);
+            throw Refusal.of("fret", "range", "be between 0 and that at the body, " + neck.bodyAtFret(), fret);
         }
         return section(neck.scale().fretMm(fret));
     }

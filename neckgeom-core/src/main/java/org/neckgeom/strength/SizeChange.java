@@ -92,7 +92,7 @@ public final class SizeChange implements SaysLengths<SizeChange> {
     public SizeChange ringsAt(Quantity<Angle> angle) {
         double rad = HouseUnits.rad(angle, "ring angle");
         if (!(rad >= 0 && rad <= Math.PI / 2)) {
-            throw HouseUnits.refused("ring angle", "between 0 and 90 deg", angle);
+            throw HouseUnits.refused("ring angle", "range", "between 0 and 90 deg", angle);
         }
         return withRings(rad);
     }

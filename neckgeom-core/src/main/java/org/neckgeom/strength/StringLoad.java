@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Force;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -111,8 +112,7 @@ public final class StringLoad implements SaysLengths<StringLoad> {
 
     private Likely<Torque> likelyAtFret(int fret) {
         if (fret < 0 || fret > neck.bodyAtFret()) {
-            throw new IllegalArgumentException(
-                    "fret must be between 0 and that at the body, " + neck.bodyAtFret() + ", but was " + fret);
+            throw Refusal.of("fret", "range", "be between 0 and that at the body, " + neck.bodyAtFret(), fret);
         }
         NeckBeam beam = NeckModel.beam(neck);
         double x = neck.scale().fretMm(fret);

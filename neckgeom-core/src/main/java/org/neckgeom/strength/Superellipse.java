@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import org.neckgeom.fault.Refusal;
+
 /**
  * Area and moments of the half superellipse {@code (y/a)^p + (u/b)^p = 1}, u measured from the flat side, for one p.
  *
@@ -29,8 +31,11 @@ final class Superellipse {
 
     static Superellipse of(double exponent) {
         if (!(exponent >= LEAST_EXPONENT && exponent <= LARGEST_EXPONENT)) {
-            throw new IllegalArgumentException("exponent of the back's curve must be between " + LEAST_EXPONENT
-                    + " and " + LARGEST_EXPONENT + ", but was " + exponent);
+            throw Refusal.of(
+                    "exponent of the back's curve",
+                    "range",
+                    "be between " + LEAST_EXPONENT + " and " + LARGEST_EXPONENT,
+                    exponent);
         }
         return new Superellipse(exponent);
     }

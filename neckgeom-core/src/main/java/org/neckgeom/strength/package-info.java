@@ -39,4 +39,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.strength;
+
+import org.jspecify.annotations.NullMarked;

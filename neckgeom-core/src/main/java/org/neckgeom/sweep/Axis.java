@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -63,15 +64,19 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
         double inHouse = Amount.from(step, unit, "step").differenceHouse();
         if (!(inHouse > 0)) {
             throw HouseUnits.refused(
-                    "step", "more than 0 " + unit.forDifferences().symbol(), step);
+                    "step", "more-than", "more than 0 " + unit.forDifferences().symbol(), step);
         }
         if (!(last.house() >= first.house())) {
-            throw HouseUnits.refused("to", first + " or more", to);
+            throw HouseUnits.refused("to", "at-least", first + " or more", to);
         }
         double count = Math.floor((last.house() - first.house()) / inHouse + SLACK) + 1;
         if (count > MOST_VALUES) {
-            throw new IllegalArgumentException("values on an axis must be " + MOST_VALUES + " or fewer, but were "
-                    + String.format(java.util.Locale.ROOT, "%.0f", count));
+            throw Refusal.of(
+                    "values on an axis",
+                    "at-most",
+                    "be " + MOST_VALUES + " or fewer",
+                    "were",
+                    String.format(java.util.Locale.ROOT, "%.0f", count));
         }
         double inUnit = unit.forDifferences().equals(unit)
                 ? Amount.ofHouse(inHouse, unit).value()
@@ -88,7 +93,7 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
      */
     public static <Q extends Quantity<Q>> Axis<Q> of(List<? extends Quantity<Q>> values) {
         if (Objects.requireNonNull(values, "values").isEmpty()) {
-            throw new IllegalArgumentException("values on an axis must be 1 or more, but there were none");
+            throw Refusal.of("values on an axis", "at-least", "be 1 or more", "there were none", "");
         }
         ShopUnit<Q> unit = Amount.from(values.get(0), "value").unit();
         double[] listed = values.stream()
@@ -114,8 +119,7 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
      */
     public Amount<Q> value(int index) {
         if (index < 0 || index >= size) {
-            throw new IllegalArgumentException(
-                    "index of a value must be between 0 and " + (size - 1) + ", but was " + index);
+            throw Refusal.of("index of a value", "range", "be between 0 and " + (size - 1), index);
         }
         return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit)
                 .in(said);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.PriorityQueue;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collector;
+import org.neckgeom.fault.Refusal;
 
 /**
  * Keeps the best few results of a sweep in the memory of a few: {@code results.collect(Best.smallest(10, Relief::mm))}.
@@ -48,7 +49,7 @@ public final class Best {
     private static <D, R> Collector<SweepResult<D, R>, ?, List<SweepResult<D, R>>> best(
             int count, ToDoubleFunction<? super R> figure, int sign) {
         if (count < 1) {
-            throw new IllegalArgumentException("results to keep must be 1 or more, but were " + count);
+            throw Refusal.of("results to keep", "at-least", "be 1 or more", "were", count);
         }
         return Collector.of(
                 () -> new Few<D, R>(count),

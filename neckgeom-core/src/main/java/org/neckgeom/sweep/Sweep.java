@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -42,8 +43,12 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
         for (SweepAxis<D> axis : axes) {
             long so = count;
             if (Math.multiplyHigh(so, axis.size()) != 0 || so * axis.size() < 0) {
-                throw new IllegalArgumentException("designs of a sweep must be " + Long.MAX_VALUE
-                        + " or fewer, but axis \"" + axis.name() + "\" makes them more");
+                throw Refusal.of(
+                        "designs of a sweep",
+                        "at-most",
+                        "be " + Long.MAX_VALUE + " or fewer",
+                        "",
+                        "axis \"" + axis.name() + "\" makes them more");
             }
             count = so * axis.size();
         }
@@ -70,7 +75,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
      */
     public static <D> Sweep<D> ofEach(List<? extends D> designs) {
         if (Objects.requireNonNull(designs, "designs").isEmpty()) {
-            throw new IllegalArgumentException("designs of a sweep must be 1 or more, but there were none");
+            throw Refusal.of("designs of a sweep", "at-least", "be 1 or more", "there were none", "");
         }
         designs.forEach(design -> Objects.requireNonNull(design, "design"));
         return new Sweep<>(List.copyOf(designs), List.of());
@@ -102,7 +107,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
     public <T> Sweep<D> overEach(String name, List<? extends T> choices, BiFunction<D, T, D> change) {
         String called = checked(name);
         if (Objects.requireNonNull(choices, "choices").isEmpty()) {
-            throw new IllegalArgumentException("choices of \"" + called + "\" must be 1 or more, but there were none");
+            throw Refusal.of("choices of \"" + called + "\"", "at-least", "be 1 or more", "there were none", "");
         }
         choices.forEach(choice -> Objects.requireNonNull(choice, "choice"));
         List<T> all = List.copyOf(choices);
@@ -118,7 +123,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
     private String checked(String name) {
         Words.name(name, "an axis' name");
         if (axes.stream().anyMatch(axis -> axis.name().equals(name))) {
-            throw new IllegalArgumentException("axes must have different names, but \"" + name + "\" was given twice");
+            throw Refusal.of("axes", "once", "have different names", "", "\"" + name + "\" was given twice");
         }
         return name;
     }
@@ -168,8 +173,7 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
     public <R> SweepResult<D, R> result(long index, Function<? super D, ? extends R> question) {
         Objects.requireNonNull(question, "question");
         if (index < 0 || index >= size) {
-            throw new IllegalArgumentException(
-                    "index of a design must be between 0 and " + (size - 1) + ", but was " + index);
+            throw Refusal.of("index of a design", "range", "be between 0 and " + (size - 1), index);
         }
         SweepCursor<D> cursor = new SweepCursor<>(this, index);
         return SweepResult.of(index, cursor.settings(), cursor.made(), question);

@@ -41,4 +41,7 @@
  *
  * @since 0.1.0
  */
+@NullMarked
 package org.neckgeom.sweep;
+
+import org.jspecify.annotations.NullMarked;

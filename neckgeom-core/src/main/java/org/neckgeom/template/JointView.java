@@ -7,6 +7,7 @@ import org.neckgeom.design.Heel;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.plan.NeckDetails;
@@ -42,8 +43,12 @@ final class JointView {
     static List<Mark> of(NeckShape shape) {
         NeckDetails details = shape.details();
         if (!canBeDrawn(details)) {
-            throw new IllegalArgumentException("\"" + shape.design().name()
-                    + "\" must have its tenon or its dovetail's size told for this, but has none");
+            throw Refusal.of(
+                    "\"" + shape.design().name() + "\"",
+                    "missing",
+                    "have its tenon or its dovetail's size told for this",
+                    "has",
+                    "none");
         }
         JointView view = new JointView(shape);
         details.tenon().ifPresent(view::tenon);

@@ -13,6 +13,7 @@ import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Shown;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckDetails;
@@ -122,7 +123,7 @@ public final class Template implements SaysLengths<Template> {
      */
     public Template only(TemplatePart... wanted) {
         if (Objects.requireNonNull(wanted, "wanted").length == 0) {
-            throw new IllegalArgumentException("parts of a template must be 1 or more, but there were none");
+            throw Refusal.of("parts of a template", "at-least", "be 1 or more", "there were none", "");
         }
         for (TemplatePart part : wanted) {
             Objects.requireNonNull(part, "part");

@@ -12,6 +12,7 @@ import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.template.Mark.Arc;
@@ -248,8 +249,12 @@ final class TemplateViews {
 
     private void head() {
         Head head = design.head()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "\"" + design.name() + "\" must have its head told for this, but has none: add .head(...)"));
+                .orElseThrow(() -> Refusal.of(
+                        "\"" + design.name() + "\"",
+                        "missing",
+                        "have its head told for this",
+                        "has",
+                        "none: add .head(...)"));
         double half = shape.halfWidth(0);
         HeadShape there = shape.headShape().orElseThrow();
         closed(there.hasOutline() ? Layer.OUTLINE : Layer.ENVELOPE, there.outline(1));

@@ -221,12 +221,12 @@ class RodSlotTest {
     }
 
     @Test
-    void in_printsInInches() {
+    void text_printsInAnotherStyle() {
         RodSlot slot = RodSlot.of(Channel.forRod(Rod.twoWay(inch(12), inch(0.25), inch("3/8"))));
 
         assertThat(slot.depth()).hasToString("0.375 in deep: rod 0.375, cover strip 0, clearance 0");
-        assertThat(slot.in(LengthStyle.MILLIMETRES).depth())
-                .hasToString("9.525 mm deep: rod 9.525, cover strip 0, clearance 0");
+        assertThat(slot.depth().text(LengthStyle.MILLIMETRES))
+                .isEqualTo("9.525 mm deep: rod 9.525, cover strip 0, clearance 0");
     }
 
     private static List<String> codes(Channel channel, Cutter cutter, Blank blank) {

@@ -24,6 +24,7 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Dual;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
+import org.neckgeom.form.Answer;
 import org.neckgeom.heel.NeckSetSteps;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
@@ -126,7 +127,11 @@ class EveryAnswerTest {
         made.walk()
                 .forEach((type, answers) -> answers.forEach(answer -> {
                     String own = answer.toString();
-                    if (answer instanceof SaysLengths<?> speaker) {
+                    if (answer instanceof Answer speaker) {
+                        for (LengthStyle style : LengthStyle.values()) {
+                            hold(speaker, style, faults);
+                        }
+                    } else if (answer instanceof SaysLengths<?> speaker) {
                         for (LengthStyle style : LengthStyle.values()) {
                             hold(speaker, style, faults);
                         }
@@ -138,6 +143,16 @@ class EveryAnswerTest {
                 }));
 
         assertThat(faults).isEmpty();
+    }
+
+    private static void hold(Answer answer, LengthStyle style, List<String> faults) {
+        String text = answer.text(style);
+        if (isInAnotherStyle(named(answer, text), style) || text.length() > 999 || isNoisy(answer, text)) {
+            faults.add(answer.getClass().getSimpleName() + " in " + style + ": " + text);
+        }
+        if (style == answer.style() && !answer.toString().equals(text)) {
+            faults.add(answer.getClass().getSimpleName() + " prints itself otherwise: " + answer);
+        }
     }
 
     private static void hold(SaysLengths<?> answer, LengthStyle style, List<String> faults) {

@@ -24,6 +24,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.form.Json;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.shop.Cutter;
@@ -109,7 +110,7 @@ class PlanDataTest {
 
     @Test
     void toJson_hasEveryCheckCautionAndSectionOfThePlan() {
-        Map<?, ?> whole = (Map<?, ?>) JsonReader.read(PlanData.of(OCTAVE).toJson());
+        Map<?, ?> whole = (Map<?, ?>) Json.read(PlanData.of(OCTAVE).toJson()).plain();
         Map<?, ?> data = (Map<?, ?>) whole.get("answers");
 
         assertEquals(OCTAVE.checks().stream().map(PlanCheck::name).toList(), column(data, "checks", "name"));
@@ -137,7 +138,7 @@ class PlanDataTest {
     /** Equal temperament: the string left is a twelfth root of 2 shorter at each fret. */
     @Test
     void toJson_fretsLieWhereTheRootOfTwoPutsThem() {
-        Map<?, ?> whole = (Map<?, ?>) JsonReader.read(PlanData.of(OCTAVE).toJson());
+        Map<?, ?> whole = (Map<?, ?>) Json.read(PlanData.of(OCTAVE).toJson()).plain();
         Map<?, ?> data = (Map<?, ?>) whole.get("answers");
         List<?> rows = (List<?>) data.get("fretTable");
 

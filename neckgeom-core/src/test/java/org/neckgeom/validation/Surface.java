@@ -120,6 +120,8 @@ final class Surface {
                 && result != type
                 && result.getEnclosingClass() != type
                 && !result.getName().endsWith("LengthStyle")
+                && !result.getName().endsWith("form.Form")
+                && !result.getName().startsWith("org.neckgeom.fault.")
                 && !result.getName().endsWith("ShopUnit");
         boolean many = result == List.class || result == java.util.Optional.class;
         return number || many || (value && !(isStatic && type.getSimpleName().equals("Amount")));

@@ -2,6 +2,7 @@ package org.neckgeom.examples.shell;
 
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.form.Answer;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -20,6 +21,9 @@ public final class Spoken {
     public static Object in(LengthStyle style, Object answer) {
         if (style == null) {
             return answer;
+        }
+        if (answer instanceof Answer speaker) {
+            return speaker.text(style);
         }
         if (answer instanceof SaysLengths<?> speaker) {
             return speaker.in(style);

@@ -1,31 +1,24 @@
-package org.neckgeom.page;
+package org.neckgeom.form;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Words;
 
 /**
- * Reads JSON (RFC 8259) into maps, lists, texts, doubles, booleans and {@link #NULL}. Refuses what the grammar refuses,
- * names told twice, and what no plan is: numbers beyond a double, nesting deeper than {@value #DEEPEST} levels, a text of
- * more than {@value #LONGEST_TEXT} characters, a document of more than {@value #LONGEST}.
+ * Reads JSON (RFC 8259) into maps, lists, texts, doubles, booleans and null. Refuses what the grammar refuses,
+ * names told twice, and what no plan is: numbers beyond a double, nesting deeper than {@value #Tree.DEEPEST} levels, a text of
+ * more than {@value #Tree.LONGEST_TEXT} characters, a document of more than {@value #LONGEST}.
  */
 final class JsonReader {
 
-    /** What {@code null} is read as. */
-    static final Object NULL = new Object() {
-        @Override
-        public String toString() {
-            return "null";
-        }
-    };
-
-    private static final int DEEPEST = 100;
     private static final int LONGEST_NUMBER = 1000;
-    private static final int LONGEST_TEXT = 100_000;
     private static final int LONGEST = 10_000_000;
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
@@ -42,21 +35,20 @@ final class JsonReader {
      *
      * @throws IllegalArgumentException with line and column of the first mistake
      */
-    static Object read(String text) {
+    static Tree read(String text) {
         if (text.length() > LONGEST) {
-            throw new IllegalArgumentException(
-                    "JSON must have " + LONGEST + " characters or fewer, but has " + text.length());
+            throw Refusal.of("JSON", "at-most", "have " + LONGEST + " characters or fewer", "has", text.length());
         }
         JsonReader reader = new JsonReader(text);
-        Object value = reader.value();
+        @Nullable Object value = reader.value();
         reader.space();
         if (reader.at < text.length()) {
             throw reader.wrong("nothing more");
         }
-        return value;
+        return Tree.read(value);
     }
 
-    private Object value() {
+    private @Nullable Object value() {
         space();
         if (at >= text.length()) {
             throw wrong("a value");
@@ -67,19 +59,19 @@ final class JsonReader {
             case '"' -> string();
             case 't' -> word("true", true);
             case 'f' -> word("false", false);
-            case 'n' -> word("null", NULL);
+            case 'n' -> word("null", null);
             default -> number();
         };
     }
 
-    private Map<String, Object> object() {
+    private Map<String, @Nullable Object> object() {
         deeper();
-        Map<String, Object> map = new LinkedHashMap<>();
+        Map<String, @Nullable Object> map = new LinkedHashMap<>();
         at++;
         space();
         if (take('}')) {
             depth--;
-            return map;
+            return Collections.unmodifiableMap(map);
         }
         do {
             space();
@@ -91,26 +83,27 @@ final class JsonReader {
             if (!take(':')) {
                 throw wrong("a colon");
             }
-            if (map.put(name, value()) != null) {
+            if (map.containsKey(name)) {
                 throw wrong("\"" + Words.shown(name.substring(0, Math.min(40, name.length()))) + "\" once only");
             }
+            map.put(name, value());
             space();
         } while (take(','));
         if (!take('}')) {
             throw wrong("a comma or }");
         }
         depth--;
-        return map;
+        return Collections.unmodifiableMap(map);
     }
 
-    private List<Object> array() {
+    private List<@Nullable Object> array() {
         deeper();
-        List<Object> list = new ArrayList<>();
+        List<@Nullable Object> list = new ArrayList<>();
         at++;
         space();
         if (take(']')) {
             depth--;
-            return list;
+            return Collections.unmodifiableList(list);
         }
         do {
             list.add(value());
@@ -120,7 +113,7 @@ final class JsonReader {
             throw wrong("a comma or ]");
         }
         depth--;
-        return list;
+        return Collections.unmodifiableList(list);
     }
 
     private String string() {
@@ -133,8 +126,8 @@ final class JsonReader {
                 throw wrong("no bare control character");
             }
             out.append(c == '\\' ? escape() : c);
-            if (out.length() > LONGEST_TEXT) {
-                throw wrong("no text of more than " + LONGEST_TEXT + " characters");
+            if (out.length() > Tree.LONGEST_TEXT) {
+                throw wrong("no text of more than " + Tree.LONGEST_TEXT + " characters");
             }
         }
         if (!take('"')) {
@@ -156,7 +149,7 @@ final class JsonReader {
         throw wrong("an escape such as \\n or \\u00e9");
     }
 
-    private Object word(String word, Object meaning) {
+    private @Nullable Object word(String word, @Nullable Object meaning) {
         if (!text.startsWith(word, at)) {
             throw wrong("a value");
         }
@@ -184,8 +177,8 @@ final class JsonReader {
     }
 
     private void deeper() {
-        if (++depth > DEEPEST) {
-            throw wrong("no more than " + DEEPEST + " levels");
+        if (++depth > Tree.DEEPEST) {
+            throw wrong("no more than " + Tree.DEEPEST + " levels");
         }
     }
 
@@ -214,7 +207,7 @@ final class JsonReader {
         }
         String found =
                 at < text.length() ? Words.quoted(text.substring(at, text.offsetByCodePoints(at, 1))) : "its end";
-        return new IllegalArgumentException("JSON must have " + wanted + " at line " + line + ", column "
-                + (at - start + 1) + ", but has " + found);
+        return Refusal.of(
+                "JSON", "syntax", "have " + wanted + " at line " + line + ", column " + (at - start + 1), "has", found);
     }
 }

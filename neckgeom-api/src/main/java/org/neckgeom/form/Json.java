@@ -1,0 +1,153 @@
+package org.neckgeom.form;
+
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
+
+/** Maps, lists, texts, numbers and booleans written as JSON (RFC 8259), indented by two blanks. */
+public final class Json {
+
+    private static final int MOST_INLINE = 60;
+
+    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
+
+    private Json() {}
+
+    /**
+     * Reads JSON.
+     *
+     * @param text a document of at most 10,000,000 characters
+     * @return what it holds
+     * @throws IllegalArgumentException with line and column of the first mistake: what the grammar refuses, a name given
+     *     twice, a number beyond a double, more than 100 levels, a text of more than 100,000 characters
+     */
+    public static Tree read(String text) {
+        return JsonReader.read(Objects.requireNonNull(text, "text"));
+    }
+
+    /**
+     * Returns an answer, a tree, or plain data, as JSON.
+     *
+     * @param value an {@link Answer}, a {@link Tree}, or a map, list, text, number or boolean
+     * @return the text, ending in a line feed
+     */
+    public static String of(Object value) {
+        StringBuilder out = new StringBuilder();
+        new Writer(out).write(Objects.requireNonNull(value, "value"), "");
+        return out.append('\n').toString();
+    }
+
+    /**
+     * A number as it shall be written.
+     *
+     * @param text its digits
+     */
+    public record Figure(String text) {
+
+        /**
+         * Takes what is a number in JSON.
+         *
+         * @param text its digits
+         */
+        public Figure {
+            if (!NUMBER.matcher(Objects.requireNonNull(text, "text")).matches()) {
+                throw Refusal.of("figure", "number", "be a number as JSON writes it", Words.quoted(text));
+            }
+        }
+
+        /** Returns the digits. */
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
+
+    /**
+     * Returns a number to twelve digits where that gives it back, and else in all its digits.
+     *
+     * @param value finite
+     * @return the figure
+     * @throws IllegalArgumentException if the value is NaN or infinite, which JSON has no number for
+     */
+    public static Figure number(double value) {
+        String text = Numbers.plain(value);
+        return new Figure(Double.isFinite(value) && Double.parseDouble(text) != value ? Double.toString(value) : text);
+    }
+
+    /** What is written so far. */
+    private record Writer(StringBuilder out) {
+
+        void write(@Nullable Object value, String indent) {
+            if (value == null) {
+                out.append("null");
+            } else if (value instanceof Tree tree) {
+                write(tree.plain(), indent);
+            } else if (value instanceof Double number) {
+                out.append(number(number));
+            } else if (value instanceof Answer answer) {
+                write(Form.dataOf(answer), indent);
+            } else if (value instanceof Map<?, ?> map) {
+                block('{', '}', map.entrySet().iterator(), indent);
+            } else if (value instanceof List<?> list) {
+                block('[', ']', list.iterator(), indent);
+            } else if (value instanceof Map.Entry<?, ?> entry) {
+                quote(entry.getKey().toString());
+                out.append(": ");
+                write(entry.getValue(), indent);
+            } else if (value instanceof Number || value instanceof Boolean) {
+                out.append(value);
+            } else if (value instanceof Figure figure) {
+                out.append(figure.text());
+            } else {
+                quote(value.toString());
+            }
+        }
+
+        /** On one line while short, so that a value stays beside its unit. */
+        private void block(char open, char close, Iterator<?> parts, String indent) {
+            int start = out.length();
+            String inner = indent + "  ";
+            out.append(open);
+            boolean any = parts.hasNext();
+            while (parts.hasNext()) {
+                out.append('\n').append(inner);
+                write(parts.next(), inner);
+                out.append(parts.hasNext() ? "," : "");
+            }
+            out.append(any ? "\n" + indent : "").append(close);
+            String tight = out.substring(start).replaceAll("\n *", " ");
+            if (tight.length() <= MOST_INLINE) {
+                out.setLength(start);
+                out.append(tight);
+            }
+        }
+
+        private void quote(String text) {
+            out.append('"');
+            text.codePoints().forEach(c -> {
+                switch (c) {
+                    case '"' -> out.append("\\\"");
+                    case '\\' -> out.append("\\\\");
+                    case '\n' -> out.append("\\n");
+                    case '\r' -> out.append("\\r");
+                    case '\t' -> out.append("\\t");
+                    default -> {
+                        if (c < 0x20 || c >= 0xD800 && c <= 0xDFFF) {
+                            out.append(String.format(Locale.ROOT, "\\u%04x", c));
+                        } else {
+                            out.appendCodePoint(c);
+                        }
+                    }
+                }
+            });
+            out.append('"');
+        }
+    }
+}

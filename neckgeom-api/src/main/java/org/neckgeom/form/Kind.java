@@ -1,0 +1,569 @@
+package org.neckgeom.form;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Way.Mode;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * The kind of a fact: how it is written as text, as data, and what a schema states of it. Immutable.
+ *
+ * <p>Fast answers keep doubles: {@link #MM}, {@link #RAD} and {@link #house} take a double in the house unit. A number that
+ * is not finite is a fact that is not there.
+ *
+ * @param <V> the type of the value
+ */
+public final class Kind<V> {
+
+    private static final Set<Mode> DIGITS = EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS);
+    private static final Set<Mode> LENGTHS = EnumSet.of(
+            Mode.PLAIN,
+            Mode.FIXED,
+            Mode.TRIMMED,
+            Mode.DIGITS,
+            Mode.TEXT,
+            Mode.BRIEF,
+            Mode.SMALL,
+            Mode.MARK,
+            Mode.BESIDE);
+    private static final Set<Mode> QUANTITIES =
+            EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.BESIDE);
+
+    /** A length as a double in mm. */
+    public static final Kind<Double> MM = house(ShopUnit.MILLIMETRE);
+
+    /** An angle as a double in rad, printed in degrees. */
+    public static final Kind<Double> RAD = house(ShopUnit.DEGREE);
+
+    /** Any quantity as an amount, a length among them. */
+    public static final Kind<Amount<?>> AMOUNT =
+            new Kind<>("quantity", LENGTHS, Kind::amountText, Kind::amountData, Optional::of, List.of());
+
+    /** A value with its standard uncertainty. */
+    public static final Kind<Estimate<?>> ESTIMATE = new Kind<>(
+            "estimate",
+            EnumSet.complementOf(EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.BESIDE)),
+            Kind::estimateText,
+            Kind::estimateData,
+            none(),
+            List.of());
+
+    /** Limits, or one limit. */
+    public static final Kind<Limits<?>> LIMITS = styled(
+            "limits",
+            (limits, style) -> ends(
+                    limits.lowerHouse(),
+                    limits.upperHouse(),
+                    inStyle(limits, style).unit(),
+                    style));
+
+    /** An interval, such as one of 95 %. */
+    public static final Kind<Interval<?>> INTERVAL = styled(
+            "limits",
+            (interval, style) -> ends(
+                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
+
+    /** How a value scatters, in words and by its standard deviation. */
+    public static final Kind<Spread<?>> SPREAD = styled("spread", Kind::spreadData);
+
+    /** An estimate held against limits. */
+    public static final Kind<Verdict<?>> VERDICT = styled("verdict", Kind::verdictData);
+
+    /** A whole number. */
+    public static final Kind<Number> WHOLE = new Kind<>(
+            "whole",
+            EnumSet.of(Mode.PLAIN, Mode.GROUPED, Mode.COUNT),
+            (value, way, style, beside) -> whole(value.longValue(), way),
+            (value, style) -> value.longValue(),
+            none(),
+            List.of());
+
+    /** A plain number, such as a ratio. */
+    public static final Kind<Double> RATIO = new Kind<>(
+            "number",
+            DIGITS,
+            (value, way, style, beside) -> number(value, way),
+            (value, style) -> Json.number(value),
+            none(),
+            List.of());
+
+    /** A probability from 0 to 1, printed as percent. */
+    public static final Kind<Double> PROBABILITY = new Kind<>(
+            "probability",
+            EnumSet.of(Mode.PLAIN),
+            (value, way, style, beside) -> Numbers.percent(value),
+            (value, style) -> Json.number(value),
+            none(),
+            List.of());
+
+    /** A name that the user gave, or another word that is no code. */
+    public static final Kind<String> NAME = new Kind<>(
+            "text",
+            EnumSet.of(Mode.PLAIN),
+            (value, way, style, beside) -> value,
+            (value, style) -> value,
+            none(),
+            List.of());
+
+    /** Yes or no. */
+    public static final Kind<Boolean> FLAG = new Kind<>(
+            "flag",
+            EnumSet.of(Mode.PLAIN),
+            (value, way, style, beside) -> value ? "yes" : "no",
+            (value, style) -> value,
+            none(),
+            List.of());
+
+    /** A thing of shop, stock or design, in its own words. */
+    public static final Kind<SaysLengths<?>> NOUN =
+            styled("text", (noun, style) -> noun.in(style).toString());
+
+    /** Writes text. */
+    private interface Text<V> {
+        @Nullable
+        String of(V value, Way way, LengthStyle style, double besideHouse);
+    }
+
+    /** Reads a value as an amount, where it is one. */
+    private interface AsAmount<V> {
+        Optional<Amount<?>> of(V value);
+    }
+
+    private final String schema;
+    private final Set<Mode> modes;
+    private final Text<V> text;
+    private final BiFunction<V, LengthStyle, Object> data;
+    private final AsAmount<V> amount;
+    private final List<Form<?>> inside;
+    private final Map<String, Object> line;
+
+    private Kind(
+            String schema,
+            Set<Mode> modes,
+            Text<V> text,
+            BiFunction<V, LengthStyle, Object> data,
+            AsAmount<V> amount,
+            List<Form<?>> inside) {
+        this(schema, modes, text, data, amount, inside, ref(schema));
+    }
+
+    private Kind(
+            String schema,
+            Set<Mode> modes,
+            Text<V> text,
+            BiFunction<V, LengthStyle, Object> data,
+            AsAmount<V> amount,
+            List<Form<?>> inside,
+            Map<String, Object> line) {
+        this.schema = schema;
+        this.modes = modes;
+        this.text = text;
+        this.data = data;
+        this.amount = amount;
+        this.inside = inside;
+        this.line = line;
+    }
+
+    private static <V> AsAmount<V> none() {
+        return value -> Optional.empty();
+    }
+
+    private static Map<String, Object> ref(String name) {
+        return Map.of("$ref", "#/$defs/" + name);
+    }
+
+    /**
+     * Returns the kind of a quantity that is kept as a double in the house unit.
+     *
+     * @param <Q> the kind of quantity
+     * @param shown the unit it is printed in; for a length and a feed the style's own
+     * @return the kind
+     */
+    public static <Q extends Quantity<Q>> Kind<Double> house(ShopUnit<Q> shown) {
+        boolean length = Objects.requireNonNull(shown, "unit").kind() == (Class<?>) Length.class;
+        return new Kind<>(
+                "quantity",
+                length ? LENGTHS : QUANTITIES,
+                (value, way, style, beside) -> amountText(Amount.ofHouse(value, shown), way, style, beside),
+                (value, style) -> amountData(Amount.ofHouse(value, shown), style),
+                value -> Optional.of(Amount.ofHouse(value, shown)),
+                List.of());
+    }
+
+    /**
+     * Returns the kind of a code: printed as the constant's own words, or its name in lower case; as data its name with
+     * hyphens.
+     *
+     * @param <E> the enum
+     * @param type its class
+     * @return the kind
+     */
+    public static <E extends Enum<E>> Kind<E> code(Class<E> type) {
+        if (!Objects.requireNonNull(type, "type").isEnum()) {
+            throw Refusal.of("type of a code", "enum", "be an enum", type.getSimpleName());
+        }
+        List<String> codes =
+                Arrays.stream(type.getEnumConstants()).map(Kind::codeOf).toList();
+        return new Kind<>(
+                "code",
+                EnumSet.of(Mode.PLAIN),
+                (value, way, style, beside) ->
+                        value.toString().equals(value.name()) ? codeOf(value).replace('-', ' ') : value.toString(),
+                (value, style) -> codeOf(value),
+                none(),
+                List.of(),
+                Map.of("enum", codes));
+    }
+
+    /** Such as {@code two-way} for {@code TWO_WAY}. */
+    static String codeOf(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * Returns the kind of an answer inside an answer.
+     *
+     * @param <A> the type of the answer inside
+     * @param form its form
+     * @return the kind
+     */
+    public static <A> Kind<A> answer(Form<A> form) {
+        Objects.requireNonNull(form, "form");
+        return new Kind<>(
+                form.name(),
+                EnumSet.of(Mode.PLAIN, Mode.FINDING),
+                (value, way, style, beside) ->
+                        way.mode() == Mode.FINDING ? form.render(value, style).finding() : form.text(value, style),
+                form::data,
+                none(),
+                List.of(form));
+    }
+
+    /**
+     * Returns the kind of a list, printed with commas between.
+     *
+     * @param <V> the type of one
+     * @param one the kind of one
+     * @return the kind
+     */
+    public static <V> Kind<List<V>> list(Kind<V> one) {
+        Objects.requireNonNull(one, "kind");
+        return new Kind<>(
+                one.schema,
+                one.modes,
+                (list, way, style, beside) -> list.stream()
+                        .limit(way.first())
+                        .map(value -> one.text.of(value, way, style, beside))
+                        .filter(Objects::nonNull)
+                        .collect(Collectors.joining(", ")),
+                (list, style) ->
+                        list.stream().map(value -> one.data.apply(value, style)).toList(),
+                none(),
+                one.inside,
+                Map.of("type", "array", "items", one.line));
+    }
+
+    /**
+     * Returns the kind of a table: a list of answers whose keys are its columns, written as rows by {@link Form#each}.
+     *
+     * @param <R> the type of a row
+     * @param row the form of a row
+     * @return the kind
+     */
+    public static <R> Kind<List<R>> table(Form<R> row) {
+        return list(answer(row));
+    }
+
+    /**
+     * Returns a kind of one's own, for a value whose text follows rules that no other kind has.
+     *
+     * @param <V> the type of the value
+     * @param text writes it for people in a style
+     * @param data writes it as maps, lists, texts, numbers and booleans
+     * @param schema what JSON Schema states of that data
+     * @return the kind
+     */
+    public static <V> Kind<V> own(
+            BiFunction<? super V, LengthStyle, String> text,
+            BiFunction<? super V, LengthStyle, ?> data,
+            Map<String, ?> schema) {
+        Objects.requireNonNull(text, "text");
+        Objects.requireNonNull(data, "data");
+        return new Kind<>(
+                "own",
+                EnumSet.of(Mode.PLAIN),
+                (value, way, style, beside) -> text.apply(value, style),
+                data::apply,
+                none(),
+                List.of(),
+                new LinkedHashMap<>(Objects.requireNonNull(schema, "schema")));
+    }
+
+    private static <V extends SaysLengths<?>> Kind<V> styled(String schema, BiFunction<V, LengthStyle, Object> data) {
+        return new Kind<>(
+                schema,
+                EnumSet.of(Mode.PLAIN),
+                (value, way, style, beside) ->
+                        value.in(way.table() ? style.inTables() : style).toString(),
+                data,
+                none(),
+                List.of());
+    }
+
+    boolean takes(Way way) {
+        return modes.contains(way.mode());
+    }
+
+    /** Writes a value that the form has from its answer, and so is of this kind; null where there is nothing to write. */
+    @SuppressWarnings("unchecked")
+    @Nullable
+    String write(Object value, Way way, LengthStyle style, double besideHouse) {
+        return text.of((V) value, way, style, besideHouse);
+    }
+
+    @SuppressWarnings("unchecked") // as above
+    Object dataOf(Object value, LengthStyle style) {
+        return data.apply((V) value, style);
+    }
+
+    @SuppressWarnings("unchecked") // as above
+    Optional<Amount<?>> amountOf(Object value) {
+        return amount.of((V) value);
+    }
+
+    Map<String, Object> schemaLine() {
+        return line;
+    }
+
+    List<Form<?>> inside() {
+        return inside;
+    }
+
+    private static String amountText(Amount<?> amount, Way way, LengthStyle style, double besideHouse) {
+        return quantityText(amount, way, way.table() ? style.inTables() : style, besideHouse);
+    }
+
+    private static <Q extends Quantity<Q>> String quantityText(
+            Amount<Q> given, Way way, LengthStyle style, double besideHouse) {
+        Amount<Q> amount = way.size() ? given.abs() : given;
+        ShopUnit<Q> unit = way.fine() ? style.fineUnitFor(amount.unit()) : style.unitFor(amount.unit());
+        double value = amount.valueIn(unit);
+        double mm = amount.house();
+        return switch (way.mode()) {
+            case TEXT -> style.text(mm);
+            case BRIEF -> style.brief(mm);
+            case SMALL -> style.small(mm);
+            case MARK -> style.mark(mm);
+            case BESIDE ->
+                amount.unit().kind() == (Class<?>) Length.class && !way.fine()
+                        ? style.text(mm, besideHouse)
+                        : Numbers.fixed(value, Numbers.decimalsFor(unit.fromHouse(besideHouse), 3)) + symbol(unit);
+            case FIXED, TRIMMED, DIGITS ->
+                digits(value, way, style != LengthStyle.MILLIMETRES) + (way.bare() ? "" : symbol(unit));
+            default -> amount.in(unit).toString();
+        };
+    }
+
+    private static @Nullable String estimateText(Estimate<?> estimate, Way way, LengthStyle style, double besideHouse) {
+        LengthStyle shown = way.table() ? style.inTables() : style;
+        double u = estimate.uncertaintyHouse();
+        boolean length = estimate.unit().kind() == (Class<?>) Length.class;
+        return switch (way.mode()) {
+            case PLAIN -> estimate.in(shown).toString();
+            case VALUE -> quantityText(estimate.value(), way.as(Mode.BESIDE), shown, u);
+            case U -> {
+                if (u == 0) {
+                    yield null;
+                }
+                Amount<?> deviation = estimate.standardUncertainty();
+                yield length ? shown.small(u) : quantityText(deviation, way.as(Mode.DIGITS), shown, 0);
+            }
+            default -> quantityText(estimate.value(), way, shown, 0);
+        };
+    }
+
+    private static String symbol(ShopUnit<?> unit) {
+        return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+    }
+
+    private static String digits(double value, Way way, boolean inches) {
+        return switch (way.mode()) {
+            case FIXED -> Numbers.fixed(value, inches ? way.inchDecimals() : way.decimals());
+            case TRIMMED -> Numbers.trimmed(value, way.decimals());
+            default -> {
+                int two = Numbers.decimalsFor(Math.abs(value), 3);
+                yield Numbers.fixed(value, value == 0 ? two : two + way.decimals() - 2);
+            }
+        };
+    }
+
+    private static String number(double value, Way way) {
+        double sized = way.size() ? Math.abs(value) : value;
+        double shown = way.percent() ? 100.0 * sized : sized;
+        String text = way.mode() == Mode.PLAIN ? Numbers.plain(shown) : digits(shown, way, false);
+        return way.percent() && !way.bare() ? text + " %" : text;
+    }
+
+    private static String whole(long value, Way way) {
+        return switch (way.mode()) {
+            case COUNT -> value + " " + way.words().get(value == 1 ? 0 : 1);
+            case GROUPED -> {
+                StringBuilder digits = new StringBuilder(Long.toString(value));
+                for (int at = digits.length() - 3; at > (value < 0 ? 1 : 0); at -= 3) {
+                    digits.insert(at, ',');
+                }
+                yield digits.toString();
+            }
+            default -> Long.toString(value);
+        };
+    }
+
+    private static Map<String, Object> amountData(Amount<?> amount, LengthStyle style) {
+        Amount<?> shown = amount.in(style.inTables());
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("value", Json.number(shown.value()));
+        return unit(data, shown.unit());
+    }
+
+    private static Map<String, Object> unit(Map<String, Object> data, ShopUnit<?> unit) {
+        data.put("unit", unit.toString());
+        data.put("ucum", unit.ucum());
+        return data;
+    }
+
+    private static Object estimateData(Estimate<?> estimate, LengthStyle style) {
+        return estimateMap(estimate.in(style.inTables()));
+    }
+
+    private static Map<String, Object> estimateMap(Estimate<?> shown) {
+        ShopUnit<?> unit = shown.unit();
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("value", Json.number(unit.fromHouse(shown.valueHouse())));
+        double u = unit.fromHouse(shown.uncertaintyHouse());
+        // A difference of temperatures has no zero elsewhere, and taking it off costs the last digits.
+        data.put(
+                "standardUncertainty",
+                unit.hasOffset() ? new Json.Figure(Numbers.plain(u - unit.fromHouse(0))) : Json.number(u));
+        unit(data, unit);
+        if (Double.isFinite(shown.degreesOfFreedom())) {
+            data.put("degreesOfFreedom", Json.number(shown.degreesOfFreedom()));
+        }
+        return data;
+    }
+
+    private static Limits<?> inStyle(Limits<?> limits, LengthStyle style) {
+        return limits.in(style.inTables());
+    }
+
+    private static <Q extends Quantity<Q>> Map<String, Object> ends(
+            double lower, double upper, ShopUnit<Q> unit, LengthStyle style) {
+        ShopUnit<Q> shown = style.inTables().unitFor(unit);
+        Map<String, Object> data = new LinkedHashMap<>();
+        if (Double.isFinite(lower)) {
+            data.put("lower", Json.number(shown.fromHouse(lower)));
+        }
+        if (Double.isFinite(upper)) {
+            data.put("upper", Json.number(shown.fromHouse(upper)));
+        }
+        return unit(data, shown);
+    }
+
+    private static Object verdictData(Verdict<?> verdict, LengthStyle style) {
+        Verdict<?> shown = verdict.in(style.inTables());
+        Map<String, Object> data = estimateMap(shown.estimate());
+        data.put("limits", LIMITS.dataOf(shown.limits(), style));
+        data.put("conformanceProbability", Json.number(shown.probability()));
+        data.put("verdict", codeOf(shown.call()));
+        return data;
+    }
+
+    private static Object spreadData(Spread<?> spread, LengthStyle style) {
+        Spread<?> shown = spread.in(style.inTables());
+        ShopUnit<?> unit = shown.unit();
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("law", codeOf(shown.law()));
+        data.put("shift", Json.number(unit.fromHouse(shown.meanHouse())));
+        data.put("standardDeviation", Json.number(unit.fromHouse(Math.sqrt(shown.varianceHouse()))));
+        return unit(data, unit);
+    }
+
+    /** What a schema states of each kind that is more than a line. */
+    static Map<String, Object> definitions() {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("quantity", object(List.of("value"), List.of()));
+        all.put("estimate", object(List.of("value", "standardUncertainty"), List.of("degreesOfFreedom")));
+        all.put("limits", object(List.of(), List.of("lower", "upper")));
+        Map<String, Object> held = new LinkedHashMap<>();
+        held.put("limits", ref("limits"));
+        held.put("verdict", Map.of("enum", List.of("within", "undecided", "outside")));
+        all.put(
+                "verdict",
+                object(
+                        List.of("value", "standardUncertainty", "conformanceProbability"),
+                        List.of("degreesOfFreedom"),
+                        held));
+        all.put(
+                "spread",
+                object(List.of("shift", "standardDeviation"), List.of(), Map.of("law", Map.of("type", "string"))));
+        all.put("whole", Map.of("type", "integer"));
+        all.put("number", Map.of("type", "number"));
+        Map<String, Object> probability = new LinkedHashMap<>();
+        probability.put("type", "number");
+        probability.put("minimum", 0);
+        probability.put("maximum", 1);
+        all.put("probability", probability);
+        all.put("text", Map.of("type", "string"));
+        all.put("flag", Map.of("type", "boolean"));
+        return all;
+    }
+
+    private static Map<String, Object> object(List<String> needed, List<String> others) {
+        return object(needed, others, Map.of());
+    }
+
+    private static Map<String, Object> object(List<String> needed, List<String> others, Map<String, Object> more) {
+        Map<String, Object> properties = new LinkedHashMap<>();
+        needed.forEach(key -> properties.put(key, Map.of("type", "number")));
+        others.forEach(key -> properties.put(key, Map.of("type", "number")));
+        properties.putAll(more);
+        properties.put("unit", Map.of("type", "string"));
+        properties.put("ucum", Map.of("type", "string"));
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("type", "object");
+        object.put("properties", properties);
+        object.put(
+                "required",
+                Stream.concat(needed.stream(), Stream.of("unit", "ucum")).toList());
+        object.put("additionalProperties", false);
+        return object;
+    }
+
+    /** Returns the name of the kind as a schema has it. */
+    @Override
+    public String toString() {
+        return schema;
+    }
+}

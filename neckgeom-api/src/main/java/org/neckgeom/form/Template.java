@@ -1,0 +1,83 @@
+package org.neckgeom.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+
+/** A sentence with facts in braces, read once while its class loads. */
+final class Template {
+
+    /** What stands in braces. */
+    record Ref(String name, Way way) {}
+
+    private final List<Object> parts;
+
+    private Template(List<Object> parts) {
+        this.parts = parts;
+    }
+
+    /**
+     * Reads a sentence.
+     *
+     * @throws IllegalArgumentException if a brace is open, names nothing known, or asks for a way there is not
+     */
+    static Template of(String form, String words, Function<String, @Nullable Kind<?>> kinds) {
+        List<Object> parts = new ArrayList<>();
+        int at = 0;
+        while (at < words.length()) {
+            int open = words.indexOf('{', at);
+            if (open < 0) {
+                parts.add(words.substring(at));
+                break;
+            }
+            if (open > at) {
+                parts.add(words.substring(at, open));
+            }
+            int close = words.indexOf('}', open);
+            if (close < 0) {
+                throw wrong(form, words, "close each brace");
+            }
+            parts.add(ref(form, words.substring(open + 1, close), kinds));
+            at = close + 1;
+        }
+        return new Template(List.copyOf(parts));
+    }
+
+    private static Ref ref(String form, String inside, Function<String, @Nullable Kind<?>> kinds) {
+        int colon = inside.indexOf(':');
+        String name = colon < 0 ? inside : inside.substring(0, colon);
+        Way way = colon < 0 ? Way.PLAIN : Way.parsed(inside.substring(colon + 1));
+        Kind<?> kind = kinds.apply(name);
+        if (kind == null) {
+            throw wrong(form, "{" + inside + "}", "name only its own facts in braces");
+        }
+        if (way == null || !kind.takes(way) || way.beside() != null && kinds.apply(way.beside()) == null) {
+            throw wrong(form, "{" + inside + "}", "print a fact in a way of its kind");
+        }
+        return new Ref(name, way);
+    }
+
+    private static IllegalArgumentException wrong(String form, String words, String rule) {
+        return Refusal.of("form of \"" + form + "\"", "brace", rule, words);
+    }
+
+    /** Returns the sentence, or null where a fact that it names is not there. */
+    @Nullable
+    String fill(Facts<?> facts) {
+        StringBuilder out = new StringBuilder();
+        for (Object part : parts) {
+            if (part instanceof Ref ref) {
+                String text = facts.text(ref);
+                if (text == null) {
+                    return null;
+                }
+                out.append(text);
+            } else {
+                out.append(part);
+            }
+        }
+        return out.toString();
+    }
+}

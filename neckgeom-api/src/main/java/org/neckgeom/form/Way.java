@@ -1,0 +1,169 @@
+package org.neckgeom.form;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a fact in braces is printed, such as {@code size beside u} in <code>{offset:size beside u}</code>. Words, in any
+ * order, parted by blanks:
+ *
+ * <ul>
+ *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
+ *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY;
+ *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
+ *       {@code ..4} with up to four, {@code digits 2} with two significant digits;
+ *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
+ *       fractions, {@code fine} in the unit for small differences, {@code percent} as hundredths;
+ *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
+ *       uncertainty, which is not there where it is 0;
+ *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
+ *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone.
+ * </ul>
+ */
+record Way(
+        Mode mode,
+        int decimals,
+        int inchDecimals,
+        boolean size,
+        boolean bare,
+        boolean table,
+        boolean fine,
+        boolean percent,
+        int first,
+        @Nullable String beside,
+        List<String> words) {
+
+    enum Mode {
+        PLAIN,
+        TEXT,
+        BRIEF,
+        SMALL,
+        MARK,
+        BESIDE,
+        FIXED,
+        TRIMMED,
+        DIGITS,
+        GROUPED,
+        COUNT,
+        FINDING,
+        VALUE,
+        U
+    }
+
+    static final Way PLAIN = new Draft().done();
+
+    /** The same flags in another mode, with two digits where digits are asked for. */
+    Way as(Mode other) {
+        return new Way(other, 2, 2, size, bare, table, fine, percent, first, beside, words);
+    }
+
+    /** Returns the way that some words ask for; null where they ask for none. */
+    static @Nullable Way parsed(String words) {
+        Draft draft = new Draft();
+        String[] all = words.strip().split(" +");
+        int i = 0;
+        while (i < all.length) {
+            String word = all[i++];
+            switch (word) {
+                case "text", "brief", "small", "mark", "grouped", "finding", "value", "u" ->
+                    draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
+                case "size" -> draft.size = true;
+                case "bare" -> draft.bare = true;
+                case "table" -> draft.table = true;
+                case "fine" -> draft.fine = true;
+                case "percent" -> draft.percent = true;
+                case "beside", "digits", "first" -> {
+                    if (i == all.length || !draft.takes(word, all[i++])) {
+                        return null;
+                    }
+                }
+                case "of" -> {
+                    draft.mode = Mode.COUNT;
+                    draft.words = List.of(String.join(" ", List.of(all).subList(i, all.length))
+                            .split("/", -1));
+                    i = all.length;
+                    if (draft.words.size() != 2) {
+                        return null;
+                    }
+                }
+                default -> {
+                    if (!draft.decimals(word)) {
+                        return null;
+                    }
+                }
+            }
+        }
+        return draft.isWhole() ? draft.done() : null;
+    }
+
+    /** A way while its words are read. */
+    private static final class Draft {
+        private Mode mode = Mode.PLAIN;
+        private int decimals;
+        private int inchDecimals;
+        private boolean size;
+        private boolean bare;
+        private boolean table;
+        private boolean fine;
+        private boolean percent;
+        private int first = Integer.MAX_VALUE;
+        private @Nullable String beside;
+        private List<String> words = List.of();
+
+        private boolean takes(String word, String next) {
+            if (word.equals("beside")) {
+                mode = Mode.BESIDE;
+                beside = next;
+                return true;
+            }
+            if (!next.matches("[1-9]\\d?")) {
+                return false;
+            }
+            if (word.equals("digits")) {
+                mode = Mode.DIGITS;
+                decimals = Integer.parseInt(next);
+            } else {
+                first = Integer.parseInt(next);
+            }
+            return true;
+        }
+
+        private boolean decimals(String word) {
+            if (word.matches("\\.\\.\\d")) {
+                mode = Mode.TRIMMED;
+                decimals = Integer.parseInt(word.substring(2));
+                return true;
+            }
+            if (!word.matches("\\d(\\|\\d)?")) {
+                return false;
+            }
+            mode = Mode.FIXED;
+            decimals = word.charAt(0) - '0';
+            inchDecimals = word.charAt(word.length() - 1) - '0';
+            return true;
+        }
+
+        /** Only digits can be without a unit. */
+        private boolean isWhole() {
+            boolean digits = mode == Mode.FIXED || mode == Mode.TRIMMED || mode == Mode.DIGITS;
+            return (!bare || digits) && (!percent || digits);
+        }
+
+        private Way done() {
+            return new Way(
+                    mode,
+                    decimals,
+                    inchDecimals,
+                    size,
+                    bare,
+                    table,
+                    fine,
+                    percent,
+                    first,
+                    beside,
+                    Objects.requireNonNull(words));
+        }
+    }
+}

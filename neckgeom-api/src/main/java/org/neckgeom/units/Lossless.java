@@ -1,0 +1,57 @@
+package org.neckgeom.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.text.Numbers;
+
+/**
+ * Numbers with their unit that read back as the same double in the house unit. Digits are tried from few to many, because
+ * {@code Double.toString} has not the fewest on every JDK.
+ */
+final class Lossless {
+
+    private static final int MOST_DIGITS = 17;
+    private static final double PLAIN_FROM = 1e-7;
+    private static final double PLAIN_TO = 1e15;
+
+    private Lossless() {}
+
+    static String text(double house, ShopUnit<?> unit) {
+        String own = digits(house, unit);
+        ShopUnit<?> shown = own == null ? unit.house() : unit;
+        // In the house unit seventeen digits are always enough.
+        String number = own == null ? String.valueOf(digits(house, shown)) : own;
+        return shown.symbol().isEmpty() ? number : number + " " + shown.symbol();
+    }
+
+    /** The fewest digits from twelve on, of the value in a unit or of its neighbours, that give the house value back. */
+    private static @Nullable String digits(double house, ShopUnit<?> unit) {
+        double value = unit.fromHouse(house);
+        if (!Double.isFinite(value)) {
+            return null;
+        }
+        String plain = Numbers.plain(value);
+        if (unit.toHouse(Double.parseDouble(plain)) == house) {
+            return plain;
+        }
+        for (int count = Numbers.PLAIN_DIGITS + 1; count <= MOST_DIGITS; count++) {
+            for (double near : new double[] {value, Math.nextUp(value), Math.nextDown(value)}) {
+                if (!Double.isFinite(near)) {
+                    continue;
+                }
+                BigDecimal rounded =
+                        new BigDecimal(near).round(new MathContext(count)).stripTrailingZeros();
+                if (unit.toHouse(rounded.doubleValue()) == house) {
+                    return written(rounded);
+                }
+            }
+        }
+        return null;
+    }
+
+    private static String written(BigDecimal number) {
+        double size = Math.abs(number.doubleValue());
+        return size < PLAIN_FROM || size >= PLAIN_TO ? number.toString() : number.toPlainString();
+    }
+}

@@ -1,0 +1,302 @@
+package org.neckgeom.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.neckgeom.units.LengthStyle.DECIMAL_INCHES;
+import static org.neckgeom.units.LengthStyle.INCH_FRACTIONS;
+import static org.neckgeom.units.LengthStyle.MILLIMETRES;
+import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.mm;
+import static org.neckgeom.units.ShopUnits.newton;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.measure.Call;
+import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Verdict;
+import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/** A form writes what {@code LengthStyle}, {@code Numbers} and {@code Report} write, and refuses what it cannot. */
+class FormTest {
+
+    private enum Side {
+        NEAR_SIDE,
+        FAR_SIDE
+    }
+
+    private record Hole(int number, double mm) {
+        static final Form<Hole> FORM = Form.<Hole>of("hole")
+                .fact("number", Kind.WHOLE, "which", Hole::number)
+                .fact("place", Kind.MM, "from the end", Hole::mm)
+                .finds("hole", "hole {number} at {place:brief}");
+    }
+
+    /** An invented answer with a fact of every kind. */
+    private record Board(double widthMm, double uMm, Side side, List<Hole> holes, Optional<Double> chamferMm)
+            implements Answer {
+
+        static final Form<Board> FORM = Form.<Board>of("board")
+                .fact("width", Kind.MM, "across", Board::widthMm)
+                .fact("measured", Kind.ESTIMATE, "across, as read", Board::measured)
+                .fact("side", Kind.code(Side.class), "which side", Board::side)
+                .fact("holes", Kind.table(Hole.FORM), "drilled", Board::holes)
+                .fact(
+                        "places",
+                        Kind.list(Kind.MM),
+                        "of the holes",
+                        b -> b.holes.stream().map(Hole::mm).toList())
+                .factIfAny("chamfer", Kind.MM, "of the edge", Board::chamferMm)
+                .fact("allowed", Kind.LIMITS, "of the width", b -> Limits.within(mm(70)))
+                .fact("verdict", Kind.VERDICT, "on the width", b -> Verdict.of(b.measured(), Limits.within(mm(70))))
+                .fact("spread", Kind.SPREAD, "of the width", b -> Spread.rectangular(mm(b.uMm + 1)))
+                .fact("share", Kind.RATIO, "of the whole", b -> 0.4567)
+                .fact("chance", Kind.PROBABILITY, "of a fit", b -> 0.9998)
+                .fact("force", Kind.AMOUNT, "to bend it", b -> newton(12.5))
+                .fact("trials", Kind.WHOLE, "drawn", b -> 1_234_567)
+                .fact("owner", Kind.NAME, "who gave it", b -> "A {brace} and a, comma")
+                .fact("planed", Kind.FLAG, "whether planed", b -> true)
+                .fact("never", Kind.MM, "not there", b -> Double.NaN)
+                .phrase("edge", ", chamfer {chamfer:brief}")
+                .phrase("edge", b -> b.widthMm > 50, ", wide")
+                .findsOnly("no-holes", b -> b.holes.isEmpty(), "board without holes{edge}")
+                .finds("board", "board {width:brief} wide{edge}: {holes:finding}{trials:of trial/trials}")
+                .row("thick", "thick", Kind.MM, "of the board", b -> 6.0)
+                .each("holes", "hole {number}", "{place:text} from the end", 2, "and {more:of hole/holes} more")
+                .line("gone", "gone", "{never}")
+                .note("owner", "of {owner}")
+                .note("wide", b -> b.widthMm > 50, "wide by {width:size text}")
+                .note("gone", "gone by {chamfer:brief}");
+
+        Estimate<Length> measured() {
+            return Estimate.of(mm(widthMm), mm(uMm));
+        }
+
+        @Override
+        public Form<Board> form() {
+            return FORM;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return MILLIMETRES;
+        }
+    }
+
+    private static final Board PLAIN = new Board(
+            60.5, 0.02, Side.FAR_SIDE, List.of(new Hole(1, 10), new Hole(2, 20), new Hole(3, 30.25)), Optional.empty());
+
+    @Test
+    void text_isLaidOutAsAReport() {
+        String holes = "hole 1 at 10 mm, hole 2 at 20 mm, hole 3 at 30.25 mm";
+        String expected = Report.titled("board 60.5 mm wide, wide: " + holes + "1234567 trials")
+                .row("thick", "6 mm")
+                .row("hole 1", "10.000 mm from the end")
+                .row("hole 2", "20.000 mm from the end")
+                .note("and 1 hole more")
+                .note("of A {brace} and a, comma")
+                .note("wide by 60.500 mm")
+                .toString();
+
+        assertThat(PLAIN.text(MILLIMETRES)).isEqualTo(expected);
+        assertThat(Board.FORM.render(PLAIN, MILLIMETRES)).hasToString(expected);
+        assertThat(Board.FORM.whole(PLAIN, MILLIMETRES))
+                .contains("\n  hole 3  30.250 mm from the end")
+                .doesNotContain("more");
+    }
+
+    @Test
+    void findsOnly_writesNoRows() {
+        Board bare = new Board(40, 0, Side.NEAR_SIDE, List.of(), Optional.of(1.5));
+
+        assertThat(bare.text(MILLIMETRES)).isEqualTo("board without holes, chamfer 1.5 mm");
+        assertThat(Board.FORM.render(bare, MILLIMETRES).code()).isEqualTo("no-holes");
+    }
+
+    /** The ways to print a length are those of the style, at random lengths. */
+    @Test
+    void ways_areThoseOfTheStyle() {
+        Form<double[]> form = Form.<double[]>of("ways")
+                .fact("x", Kind.MM, "a length", x -> x[0])
+                .fact("u", Kind.MM, "its uncertainty", x -> x[1])
+                .fact("e", Kind.ESTIMATE, "both", x -> Estimate.of(mm(x[0]), mm(x[1])))
+                .finds(
+                        "ways",
+                        "{x:text}|{x:brief}|{x:size small}|{x:mark}|{x:size beside u}|{e:size value}|{e:u}|{x:table brief}|{x}");
+        SplittableRandom random = new SplittableRandom(17);
+        for (int i = 0; i < 3000; i++) {
+            double x = random.nextDouble(-1, 1) * Math.pow(10, random.nextInt(-4, 4));
+            double u = random.nextDouble(0.001, 0.1);
+            for (LengthStyle style : LengthStyle.values()) {
+                assertThat(form.text(new double[] {x, u}, style))
+                        .as("length %s, u %s", x, u)
+                        .isEqualTo(String.join(
+                                "|",
+                                style.text(x),
+                                style.brief(x),
+                                style.small(Math.abs(x)),
+                                style.mark(x),
+                                style.text(Math.abs(x), u),
+                                style.text(Math.abs(x), u),
+                                style.small(u),
+                                style.inTables().brief(x),
+                                mm(x).in(style).toString()));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "{share:1}; 0.5",
+                "{share:percent 1}; 45.7 %",
+                "{share:percent ..3}; 45.67 %",
+                "{share:percent 1 bare}; 45.7",
+                "{chance}; 99.98 %",
+                "{force}; 12.5 N",
+                "{force:0}; 13 N",
+                "{force:0 bare}; 13",
+                "{force:digits 2}; 13 N",
+                "{trials:grouped}; 1,234,567",
+                "{holes:first 1}; hole 1 at 10 mm",
+                "{places:brief first 2}; 10 mm, 20 mm",
+                "{side}; far side",
+                "{planed}; yes",
+                "{allowed}; within 70 mm",
+                "{measured}; 60.500 mm, u 0.020 mm",
+            })
+    void way_printsAFact(String words, String expected) {
+        assertThat(Board.FORM
+                        .finds("other", words)
+                        .phrase("only", words)
+                        .note("only", "{only}")
+                        .text(PLAIN, MILLIMETRES))
+                .endsWith("\n  " + expected);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{nothing}",
+                "{width",
+                "{width:loud}",
+                "{width:beside nothing}",
+                "{width:bare brief}",
+                "{owner:brief}",
+                "{trials:of pass}",
+                "{width:digits}",
+                "{chance:2}",
+                "{}"
+            })
+    void brace_thatNamesNoFactOrNoWayIsRefused(String words) {
+        assertThatThrownBy(() -> Board.FORM.note("wrong", words))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageStartingWith("form of \"board\" must ");
+    }
+
+    @Test
+    void keys_areCheckedAndGivenOnce() {
+        assertThatThrownBy(() -> Board.FORM.fact("width", Kind.MM, "again", Board::widthMm))
+                .hasMessageContaining("given once");
+        assertThatThrownBy(() -> Board.FORM.fact("text", Kind.MM, "taken", Board::widthMm))
+                .hasMessageContaining("given once");
+        assertThatThrownBy(() -> Board.FORM.fact("Two words", Kind.MM, "no key", Board::widthMm))
+                .hasMessageContaining("two-words");
+        assertThatThrownBy(() -> Form.of("Board")).hasMessageContaining("two-words");
+        assertThatThrownBy(() -> Board.FORM.each("width", "", "")).hasMessageContaining("rows of a table");
+        assertThatThrownBy(() -> Board.FORM.finds("NOT_A_CODE", "")).hasMessageContaining("two-words");
+    }
+
+    @Test
+    void facts_areAskedForOnce() {
+        int[] asked = {0};
+        Form<int[]> form = Form.<int[]>of("once")
+                .fact("slow", Kind.WHOLE, "counted", count -> ++count[0])
+                .finds("once", "{slow} {slow}")
+                .note("again", "{slow}");
+
+        assertThat(form.text(asked, MILLIMETRES)).isEqualTo("1 1\n  1");
+    }
+
+    @Test
+    void data_hasFactsWithUnitsCodesAndText() {
+        Map<String, Object> data = Board.FORM.data(PLAIN, DECIMAL_INCHES);
+
+        assertThat(data)
+                .containsEntry("answer", "board")
+                .containsEntry("side", "far-side")
+                .containsEntry("finding", "board")
+                .containsEntry("notes", List.of("more", "owner", "wide"))
+                .containsEntry("trials", 1_234_567L)
+                .containsEntry("text", PLAIN.text(DECIMAL_INCHES))
+                .doesNotContainKeys("chamfer", "never");
+        assertThat(Json.of(data.get("width")).replaceAll("\\s+", " "))
+                .isEqualTo("{ \"value\": " + 60.5 / 25.4 + ", \"unit\": \"in\", \"ucum\": \"[in_i]\" } ");
+        assertThat(Json.of(Board.FORM.data(PLAIN, INCH_FRACTIONS).get("width"))).isEqualTo(Json.of(data.get("width")));
+        assertThat(Json.of(Board.FORM.data(PLAIN, MILLIMETRES).get("verdict")).replaceAll("\\s+", " "))
+                .contains("\"value\": 60.5", "\"standardUncertainty\": 0.02", "\"unit\": \"mm\"")
+                .contains("\"limits\": { \"lower\": -70, \"upper\": 70, \"unit\": \"mm\", \"ucum\": \"mm\" }")
+                .contains("\"conformanceProbability\": 1", "\"verdict\": \"" + Kind.codeOf(Call.WITHIN) + "\"");
+        assertThat(Json.of(PLAIN)).isEqualTo(Json.of(Board.FORM.data(PLAIN, MILLIMETRES)));
+    }
+
+    /** A difference of temperatures has no zero elsewhere: 0.5 degC are 0.9 degF wide. */
+    @Test
+    void data_ofATemperatureKeepsItsUncertaintyADifference() {
+        Form<String> form = Form.<String>of("weather")
+                .fact(
+                        "air",
+                        Kind.ESTIMATE,
+                        "of the room",
+                        x -> Estimate.ofHouse(20, 0.5, Double.POSITIVE_INFINITY, ShopUnit.FAHRENHEIT))
+                .fact("wood", Kind.AMOUNT, "of the wood", x -> celsius(20));
+
+        assertThat(Json.of(form.data("", MILLIMETRES)).replaceAll("\\s+", " "))
+                .contains(
+                        "\"value\": 68,", "\"standardUncertainty\": 0.9", "\"unit\": \"degF\"", "\"ucum\": \"[degF]\"")
+                .contains("\"wood\": { \"value\": 20, \"unit\": \"degC\", \"ucum\": \"Cel\" }");
+    }
+
+    @Test
+    void csv_hasAColumnForEachFactWithItsUnit() {
+        assertThat(Hole.FORM.csv(PLAIN.holes(), MILLIMETRES))
+                .isEqualTo("number,place (mm)\r\n1,10\r\n2,20\r\n3,30.25\r\n");
+        assertThat(Board.FORM.csv(List.of(PLAIN), MILLIMETRES).lines().toList().get(0))
+                .contains("width (mm),measured (mm),measured.standardUncertainty (mm),side,allowed.lower (mm)")
+                .contains("verdict.conformanceProbability,verdict.verdict");
+        assertThat(Board.FORM.csv(List.of(PLAIN), MILLIMETRES)).contains("\"A {brace} and a, comma\"");
+    }
+
+    @Test
+    void schema_hasALineForEachKind() {
+        assertThat(Json.of(Board.FORM.schema()).replaceAll("\\s+", " "))
+                .contains("\"width\": { \"description\": \"across\", \"$ref\": \"#/$defs/quantity\" }")
+                .contains("\"enum\": [ \"near-side\", \"far-side\" ]")
+                .contains("\"items\": { \"$ref\": \"#/$defs/hole\" }")
+                .contains("\"hole\": { \"type\": \"object\"");
+    }
+
+    @Test
+    void ownKind_writesWhatNoOtherDoes() {
+        Kind<double[]> pair = Kind.own(
+                (ends, style) -> style.brief(ends[0]) + " x " + style.brief(ends[1]),
+                (ends, style) -> List.of(Json.number(ends[0]), Json.number(ends[1])),
+                Map.of("type", "array"));
+        Form<double[]> form =
+                Form.<double[]>of("pair").fact("size", pair, "both", x -> x).finds("pair", "{size}");
+
+        assertThat(form.text(new double[] {25.4, 50.8}, DECIMAL_INCHES)).isEqualTo("1 in x 2 in");
+        assertThat(Json.of(form.data(new double[] {1, 2.5}, MILLIMETRES))).contains("\"size\": [ 1, 2.5 ]");
+    }
+}
