@@ -407,7 +407,7 @@ public final class Wood {
         if (figure == null) {
             throw Refusal.because(
                     kind.label(),
-                    "missing",
+                    "no-figure",
                     kind.label() + " of " + row.name() + " is not known; give the wood one in " + kind.unit());
         }
         return figure;

@@ -58,14 +58,14 @@ public final class BoardSection implements SaysLengths<BoardSection> {
     static BoardSection ofMm(double station, double width, double middle, double radius, LengthStyle style) {
         if (!(width > 0 && middle > 0)) {
             throw NoAnswer.because(
-                    "section",
+                    "fingerboard",
                     "no-section",
                     "the fingerboard has no section at " + style.brief(station) + " from the nut: width "
                             + style.brief(width) + ", thickness " + style.brief(middle));
         }
         if (!(radius > width / 2)) {
             throw NoAnswer.because(
-                    "crown's radius",
+                    "fingerboard",
                     "too-small",
                     "the crown's radius must be more than half the width at " + style.brief(station)
                             + " from the nut, but was " + style.brief(radius));

@@ -13,6 +13,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
@@ -241,9 +242,13 @@ final class DataSource {
         return type.cast(value);
     }
 
-    /** The refusal of a part for a reason that is read after its place. */
-    RuntimeException refused(String key, String why) {
-        return new Placed(Refusal.because(path(key), "unanswerable", path(key) + " " + why));
+    /** The refusal of a part for the reason of a fault. */
+    RuntimeException refused(String key, Fault fault) {
+        String at = path(key);
+        return new Placed(
+                fault.given().isEmpty()
+                        ? Refusal.because(at, fault.rule(), at + ": " + fault.must())
+                        : Refusal.of(at, fault.rule(), fault.must(), fault.given()));
     }
 
     private Placed refused(String key, String wanted, String found) {

@@ -3,10 +3,11 @@ package org.neckgeom.page;
 import java.util.Optional;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.Unanswerable;
 
 /** What a plan was told, as data and back. */
 final class PlanMap {
@@ -40,14 +41,12 @@ final class PlanMap {
     private static NeckPlan answerable(DataSource data, NeckPlan plan) {
         try {
             return plan.checked();
-        } catch (Unanswerable refused) {
-            throw switch (refused.part()) {
-                case BACK_FIRST -> data.refused("design.back.firstDepth", refused.why());
-                case BACK_SECOND -> data.refused("design.back.secondDepth", refused.why());
-                case FINGERBOARD -> data.refused("design.fingerboard:", refused.why());
-                case NECK_SET -> data.refused("neckSet:", refused.why());
-                case WOOD -> data.refused("design.wood:", refused.why());
-                case WHOLE -> refused;
+        } catch (Refusal refused) {
+            Fault fault = refused.faults().get(0);
+            throw switch (fault.path()) {
+                case "plan" -> refused;
+                case "neckSet" -> data.refused("neckSet", fault);
+                default -> data.refused("design." + fault.path(), fault);
             };
         }
     }

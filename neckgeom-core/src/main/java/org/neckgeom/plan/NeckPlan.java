@@ -562,18 +562,17 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * asks this at the door, so that nothing is refused later.
      *
      * @return this plan
-     * @throws Unanswerable with the part to change, if its parts don't go together
+     * @throws Refusal if its parts don't go together, with the part to change as its path: {@code back.firstDepth},
+     *     {@code back.secondDepth}, {@code fingerboard}, {@code neckSet}, {@code wood} or the whole {@code plan}
      */
     public NeckPlan checked() {
+        Answerable.checkBack(told.design);
         try {
-            Unanswerable.checkBack(told.design);
             order();
             checks();
             return this;
-        } catch (Unanswerable placed) {
-            throw placed;
         } catch (IllegalArgumentException | ArithmeticException refused) {
-            throw Unanswerable.of(refused);
+            throw Answerable.placed(refused);
         }
     }
 

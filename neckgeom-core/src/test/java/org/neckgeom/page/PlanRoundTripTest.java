@@ -399,8 +399,8 @@ class PlanRoundTripTest {
             value = {
                 "secondThickness | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
                 "secondWidth | 0.5 | design.fingerboard: the fingerboard has no section at 383.611 mm from the nut: ",
-                "secondDepth | 0.01 | design.back.secondDepth is 0.01 mm, and runs out to nothing before ",
-                "firstDepth | 0.01 | design.back.firstDepth is 0.01 mm, and runs out to nothing before "
+                "secondDepth | 0.01 | design.back.secondDepth must leave depth in the back ",
+                "firstDepth | 0.01 | design.back.firstDepth must leave depth in the back "
             })
     void planFrom_refusesWhatHasNoAnswers(String key, String value, String sentence) {
         String json = PlanData.of(OCTAVE)

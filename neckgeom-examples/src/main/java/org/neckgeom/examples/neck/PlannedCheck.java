@@ -2,7 +2,8 @@ package org.neckgeom.examples.neck;
 
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.plan.Unanswerable;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.Refusal;
 
 /** Whether all of a neck can be planned: what no part shows by itself is noted where its sentence points to. */
 final class PlannedCheck {
@@ -14,26 +15,32 @@ final class PlannedCheck {
         try {
             file.plan().checked();
             return Found.of(file);
-        } catch (Unanswerable refused) {
-            note(top, refused);
+        } catch (Refusal refused) {
+            note(top, refused.faults().get(0));
             return Found.unusable();
         }
     }
 
-    private static void note(Section top, Unanswerable refused) {
-        String why = refused.why();
-        switch (refused.part()) {
-            case BACK_FIRST -> top.at(NeckKeys.BACK).value().problem(BackPart.FIRST_DEPTH, why);
-            case BACK_SECOND -> top.at(NeckKeys.BACK).value().problem(BackPart.SECOND_DEPTH, why);
-            case FINGERBOARD -> top.at(NeckKeys.FINGERBOARD).value().problem(why);
-            case WOOD ->
+    private static void note(Section top, Fault fault) {
+        String must = fault.must();
+        switch (fault.path()) {
+            case "back.firstDepth" ->
+                top.at(NeckKeys.BACK)
+                        .value()
+                        .problem(BackPart.FIRST_DEPTH, "must " + must + ", but was " + fault.given());
+            case "back.secondDepth" ->
+                top.at(NeckKeys.BACK)
+                        .value()
+                        .problem(BackPart.SECOND_DEPTH, "must " + must + ", but was " + fault.given());
+            case "fingerboard" -> top.at(NeckKeys.FINGERBOARD).value().problem(must);
+            case "wood" ->
                 top.problem(
                         NeckKeys.WOOD,
-                        "or the fingerboard's tells too little: " + why + ", or say which listed wood it is \"like\"");
-            case NECK_SET, WHOLE -> {
-                boolean isOfSet = refused.part() == Unanswerable.Part.NECK_SET
+                        "or the fingerboard's tells too little: " + must + ", or say which listed wood it is \"like\"");
+            default -> {
+                boolean isOfSet = fault.path().equals("neckSet")
                         && top.at(NeckKeys.NECK_SET).isThere();
-                (isOfSet ? top.at(NeckKeys.NECK_SET).value() : top).problem(why);
+                (isOfSet ? top.at(NeckKeys.NECK_SET).value() : top).problem(must);
             }
         }
     }
