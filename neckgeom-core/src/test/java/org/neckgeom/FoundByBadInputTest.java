@@ -41,6 +41,7 @@ import org.neckgeom.strength.Relief;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.template.Template;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** What bad input has found, each in a sentence of its own, so that it stays mended whatever the search looks at. */
@@ -91,7 +92,7 @@ class FoundByBadInputTest {
         missing(() -> Template.of((NeckDesign) null), "design");
         missing(() -> Operation.named(null), "an operation's name");
         missing(() -> Clashes.of(java.util.Collections.singletonList(null)), "clash");
-        missing(() -> new PlanSection("frets", null, List.of()), "row");
+        missing(() -> PlanSection.of("frets", "frets", null, List.of(), LengthStyle.MILLIMETRES), "row");
         missing(() -> budget.yield(null), "limits");
         missing(() -> budget.with(null), "contributor");
         missing(() -> budget.correlated((Correlation[]) null), "correlations");

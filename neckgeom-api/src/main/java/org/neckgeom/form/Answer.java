@@ -33,4 +33,14 @@ public interface Answer {
     default String text(LengthStyle style) {
         return Form.textOf(this, style);
     }
+
+    /**
+     * Returns this answer in words, ready to be laid out.
+     *
+     * @param style how lengths are printed
+     * @return the finding, rows and notes
+     */
+    default RenderedAnswer rendered(LengthStyle style) {
+        return Form.renderedOf(this, style);
+    }
 }

@@ -610,6 +610,18 @@ public final class Form<T> {
         return Form.<Answer>formOf(answer).data(answer, answer.style());
     }
 
+    static Map<String, Object> dataOf(Answer answer, LengthStyle style) {
+        return Form.<Answer>formOf(answer).data(answer, style);
+    }
+
+    static String wholeOf(Answer answer, LengthStyle style) {
+        return Form.<Answer>formOf(answer).whole(answer, style);
+    }
+
+    static RenderedAnswer renderedOf(Answer answer, LengthStyle style) {
+        return Form.<Answer>formOf(answer).render(answer, style);
+    }
+
     /**
      * Returns an answer as data: maps, lists, texts, numbers and booleans, in the order of this form.
      *

@@ -65,7 +65,7 @@ public final class Kind<V> {
     /** A value with its standard uncertainty. */
     public static final Kind<Estimate<?>> ESTIMATE = new Kind<>(
             "estimate",
-            EnumSet.complementOf(EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.BESIDE)),
+            EnumSet.complementOf(EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.WHOLE, Mode.BESIDE)),
             Kind::estimateText,
             Kind::estimateData,
             none(),
@@ -140,6 +140,19 @@ public final class Kind<V> {
     /** A thing of shop, stock or design, in its own words. */
     public static final Kind<SaysLengths<?>> NOUN =
             styled("text", (noun, style) -> noun.in(style).toString());
+
+    /** Any answer of any form: as data an object that names its form. */
+    public static final Kind<Answer> ANSWER = new Kind<>(
+            "answer",
+            EnumSet.of(Mode.PLAIN, Mode.FINDING, Mode.WHOLE),
+            (value, way, style, beside) -> switch (way.mode()) {
+                case FINDING -> Form.renderedOf(value, style).finding();
+                case WHOLE -> Form.wholeOf(value, style);
+                default -> value.text(style);
+            },
+            Form::dataOf,
+            none(),
+            List.of());
 
     /** Writes text. */
     private interface Text<V> {
@@ -528,6 +541,12 @@ public final class Kind<V> {
         all.put(
                 "spread",
                 object(List.of("shift", "standardDeviation"), List.of(), Map.of("law", Map.of("type", "string"))));
+        all.put(
+                "answer",
+                Map.of(
+                        "type", "object",
+                        "properties", Map.of("answer", Map.of("type", "string")),
+                        "required", List.of("answer")));
         all.put("whole", Map.of("type", "integer"));
         all.put("number", Map.of("type", "number"));
         Map<String, Object> probability = new LinkedHashMap<>();

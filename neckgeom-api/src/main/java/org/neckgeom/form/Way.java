@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
  *       uncertainty, which is not there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
- *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone.
+ *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone, and {@code whole}, every row
+ *       of its tables.
  * </ul>
  */
 record Way(
@@ -48,6 +49,7 @@ record Way(
         GROUPED,
         COUNT,
         FINDING,
+        WHOLE,
         VALUE,
         U
     }
@@ -67,7 +69,7 @@ record Way(
         while (i < all.length) {
             String word = all[i++];
             switch (word) {
-                case "text", "brief", "small", "mark", "grouped", "finding", "value", "u" ->
+                case "text", "brief", "small", "mark", "grouped", "finding", "whole", "value", "u" ->
                     draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;

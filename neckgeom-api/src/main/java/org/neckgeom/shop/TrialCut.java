@@ -7,6 +7,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -395,16 +397,20 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      * @param blankWidth more than 0
      * @return a question with both figures; nothing where the widths are near, or the piece's is not known
      */
-    public Optional<String> question(Quantity<Length> blankWidth) {
+    public Optional<Statement> question(Quantity<Length> blankWidth) {
         double blank = HouseUnits.mmPositive(blankWidth, "blank width");
         boolean isRead = !Double.isNaN(pieceMm);
         double width = isRead ? pieceMm : fenceMm + slotMm + farMm;
         if (!(Math.abs(width - blank) > LARGEST_MISFIT * blank)) {
             return Optional.empty();
         }
-        String found = isRead ? "the piece was read as " : "walls and slot make a piece of ";
-        return Optional.of(found + style().brief(width) + ", the blank is " + style().brief(blank)
-                + ": was the right piece read?");
+        String found = isRead ? "the piece was read as" : "walls and slot make a piece of";
+        return Optional.of(Statement.of(
+                        "another-piece",
+                        found + " {piece:brief}, the blank is {blank:brief}: was the right piece read?",
+                        style())
+                .with("piece", Kind.MM, width)
+                .with("blank", Kind.MM, blank));
     }
 
     /**

@@ -177,11 +177,11 @@ class TrialCutTest {
 
         assertThat(walls.question(mm(61))).isEmpty();
         assertThat(walls.slot(mm(5.1)).question(mm(61))).isEmpty();
-        assertThat(walls.slot(mm(5.3)).question(mm(61)))
-                .contains("walls and slot make a piece of 73.3 mm, the blank is 61 mm: was the right piece read?");
+        assertThat(walls.slot(mm(5.3)).question(mm(61)).orElseThrow())
+                .hasToString("walls and slot make a piece of 73.3 mm, the blank is 61 mm: was the right piece read?");
         assertThat(walls.piece(mm(73.1)).question(mm(61))).isEmpty();
-        assertThat(walls.piece(mm(74)).question(mm(61)))
-                .contains("the piece was read as 74 mm, the blank is 61 mm: was the right piece read?");
+        assertThat(walls.piece(mm(74)).question(mm(61)).orElseThrow())
+                .hasToString("the piece was read as 74 mm, the blank is 61 mm: was the right piece read?");
         assertThat(TrialCut.walls(mm(20), mm(20)).piece(mm(48)).question(mm(61)))
                 .isPresent();
     }

@@ -4,15 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.budget.Share;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.order.Clash;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.PlanCheck;
-import org.neckgeom.plan.PlanSection;
 import org.neckgeom.units.LengthStyle;
 
 /** What a plan answers, as data: it follows from what the plan was told and is not read back. */
@@ -35,7 +32,7 @@ final class AnswerMap {
 
     private DataMap all() {
         DataMap data = DataMap.empty().put("standing", plan.standing());
-        data.putAll("checks", plan.checks(), AnswerMap::check);
+        data.put("checks", plan.checks());
         data.putAll(
                 "cautions",
                 plan.cautions(),
@@ -43,33 +40,11 @@ final class AnswerMap {
                         .put("code", caution.code())
                         .put("text", caution.text())
                         .put("why", caution.why()));
-        data.putAll("sections", plan.sections(), AnswerMap::section);
+        data.put("sections", plan.sections());
         data.put("order", order(plan.order()));
-        data.putAll("budgets", BudgetPart.of(plan), this::budget);
+        data.put("budgets", BudgetPart.of(plan));
         data.putAll("fretTable", frets());
         return data.putAll("stations", stations());
-    }
-
-    private static DataMap check(PlanCheck check) {
-        return DataMap.empty()
-                .put("name", check.name())
-                .put("outcome", check.outcome().toString())
-                .put("found", check.found())
-                .put("allowed", check.allowed())
-                .put("todo", check.todo());
-    }
-
-    private static DataMap section(PlanSection section) {
-        return DataMap.empty()
-                .put("title", section.title())
-                .putAll(
-                        "rows",
-                        section.rows().stream()
-                                .map(row -> DataMap.empty()
-                                        .put("label", row.label())
-                                        .put("value", row.value()))
-                                .toList())
-                .put("notes", section.notes());
     }
 
     private static DataMap order(OrderOfWork work) {
@@ -86,25 +61,6 @@ final class AnswerMap {
                 .put(
                         "clashes",
                         order.clashes().list().stream().map(Clash::toString).toList());
-    }
-
-    private DataMap budget(BudgetPart part) {
-        LengthStyle style = plan.style();
-        DataMap data = DataMap.empty()
-                .put("title", part.title())
-                .put("contents", part.budget().title());
-        part.limits().ifPresent(limits -> data.put("limits", limits.toString()));
-        data.answer(
-                        "standardDeviation",
-                        part.budget().distribution().standardDeviation().house(),
-                        style)
-                .answer("low95", part.usual().lowHouse(), style)
-                .answer("high95", part.usual().highHouse(), style);
-        List<DataMap> shares = new ArrayList<>();
-        for (Share<?> share : part.budget().sharesByStep().list()) {
-            shares.add(DataMap.empty().put("step", share.name()).number("fraction", share.fraction()));
-        }
-        return data.putAll("shares", shares);
     }
 
     private List<DataMap> frets() {

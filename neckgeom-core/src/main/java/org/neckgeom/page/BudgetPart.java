@@ -6,11 +6,14 @@ import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Share;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.PlanSection.Row;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -20,7 +23,44 @@ import org.neckgeom.units.ShopUnits;
  * @param budget the errors that add up
  * @param limits what is allowed, if that is told
  */
-record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> limits) {
+record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> limits) implements Answer {
+
+    private static final Form<Share<?>> SHARE = Form.<Share<?>>of("share-of-a-step")
+            .fact("step", Kind.NAME, "what is done", Share::name)
+            .fact("fraction", Kind.RATIO, "of the variance", Share::fraction);
+
+    private static final Form<BudgetPart> FORM = Form.<BudgetPart>of("budget-of-the-neck")
+            .fact("title", Kind.NAME, "what it is about", BudgetPart::title)
+            .fact("contents", Kind.NAME, "what it adds up", part -> part.budget.title())
+            .factIfAny("limits", Kind.LIMITS, "what is allowed", BudgetPart::limits)
+            .factIfAny(
+                    "yield",
+                    Kind.PROBABILITY,
+                    "of keeping the limits",
+                    part -> part.limits.map(
+                            allowed -> part.budget.yield(allowed).probability()))
+            .fact("interval", Kind.INTERVAL, "where 95 of 100 results lie", BudgetPart::usual)
+            .fact(
+                    "worstCase",
+                    Kind.INTERVAL,
+                    "all steps as far off as they can be",
+                    part -> part.budget.worstCase().range())
+            .fact(
+                    "standardDeviation",
+                    Kind.AMOUNT,
+                    "of the results",
+                    part -> part.budget.distribution().standardDeviation())
+            .fact(
+                    "shares",
+                    Kind.table(SHARE),
+                    "of each step, the largest first",
+                    part -> List.copyOf(part.budget.sharesByStep().list()))
+            .finds("budget", "{title}")
+            .line("contents", "what it adds up", part -> !part.title.equals(part.budget.title()), "{contents}")
+            .line("limits", "allowed", "{limits}")
+            .line("yield", "how often kept", "{yield}")
+            .line("interval", "95 of 100", "{interval}")
+            .line("worstCase", "worst case", "{worstCase}");
 
     private static final int MOST_SHARES = 10;
 
@@ -48,20 +88,14 @@ record BudgetPart(String title, Budget<Length> budget, Optional<Limits<Length>> 
         return budget.distribution().interval(ShopUnits.percent(95));
     }
 
-    /** What is said of it beside its drawings. */
-    List<Row> rows() {
-        List<Row> rows = new ArrayList<>();
-        if (!title.equals(budget.title())) {
-            rows.add(new Row("what it adds up", budget.title()));
-        }
-        limits.ifPresent(allowed -> {
-            rows.add(new Row("allowed", allowed.toString()));
-            rows.add(new Row(
-                    "how often kept", Numbers.percent(budget.yield(allowed).probability())));
-        });
-        rows.add(new Row("95 of 100", usual().toString()));
-        rows.add(new Row("worst case", budget.worstCase().range().toString()));
-        return rows;
+    @Override
+    public Form<BudgetPart> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(budget.unit());
     }
 
     /** A share as text: {@code 69.4 %}. */

@@ -3,6 +3,7 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.NeckShape;
@@ -54,13 +55,7 @@ record Contents(
 
     /** The places of the frets stand in a table of the sheet's own; what is noted about them stays. */
     private static PlanSection withoutTable(PlanSection section) {
-        if (section.title().equals(PlanSection.FRETS) || section.title().equals(PlanSection.FANNED)) {
-            List<PlanSection.Row> rest = section.rows().stream()
-                    .filter(row -> !row.label().matches("nut|fret \\d+"))
-                    .toList();
-            return new PlanSection(section.title(), rest, section.notes());
-        }
-        return section;
+        return section.without(Set.of("fret", "fanned-fret"));
     }
 
     static Contents of(NeckPlan plan) {
@@ -73,7 +68,7 @@ record Contents(
                 plan.checks(),
                 plan.cautions(),
                 plan.sections().stream()
-                        .filter(section -> !section.title().equals(PlanSection.ORDER))
+                        .filter(section -> !section.code().equals(PlanSection.ORDER))
                         .map(Contents::withoutTable)
                         .toList(),
                 Optional.of(plan.order().plan()),

@@ -5,6 +5,7 @@ import java.util.Locale;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Markup;
 import org.neckgeom.drawing.PaperSet;
+import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.order.Clash;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
@@ -127,22 +128,23 @@ final class Page {
         page.open("div", "class", "settings");
         for (PlanSection section : contents.sections()) {
             page.open("section");
-            page.element("h3", section.title());
-            rows(section.rows());
-            section.notes().forEach(note -> page.element("p", note, "class", "quiet"));
+            RenderedAnswer rendered = section.rendered(contents.style());
+            page.element("h3", rendered.finding());
+            rows(rendered.rows());
+            rendered.notes().forEach(note -> page.element("p", note.text(), "class", "quiet"));
             page.close();
         }
         page.close().close();
     }
 
-    private void rows(List<PlanSection.Row> rows) {
+    private void rows(List<RenderedAnswer.Row> rows) {
         if (rows.isEmpty()) {
             return;
         }
         page.open("dl");
-        for (PlanSection.Row row : rows) {
+        for (RenderedAnswer.Row row : rows) {
             page.open("div").element("dt", row.label()).open("dd");
-            value(row.value());
+            value(row.text());
             page.close().close();
         }
         page.close();
@@ -209,7 +211,7 @@ final class Page {
             i++;
             page.open("section", "class", "budget");
             page.element("h3", part.title());
-            rows(part.rows());
+            rows(part.rendered(contents.style()).rows());
             page.open("div", "class", "figures");
             BudgetDrawings.shares(part, "shares-" + i).writeOn(page);
             BudgetDrawings.curve(part, contents.shown(), "spread-" + i).writeOn(page);

@@ -6,11 +6,11 @@ import java.util.Locale;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Share;
 import org.neckgeom.channel.Caution;
+import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.order.Clash;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.PlanCheck;
-import org.neckgeom.plan.PlanSection;
 
 /** The sheet as plain text for a terminal: the page's order, no line longer than 80 characters unless one word is. */
 final class PlainText {
@@ -39,7 +39,7 @@ final class PlainText {
         for (Caution caution : contents.cautions()) {
             wrapped("  * ", caution.toString());
         }
-        contents.sections().forEach(this::section);
+        contents.sections().forEach(section -> section(section.rendered(contents.style())));
         contents.order().ifPresent(this::order);
         contents.budgets().forEach(this::budget);
         Tables.of(contents).forEach(this::table);
@@ -70,23 +70,23 @@ final class PlainText {
         }
     }
 
-    private void section(PlanSection section) {
-        heading(section.title(), '-');
+    private void section(RenderedAnswer section) {
+        heading(section.finding(), '-');
         int width = Math.min(
                 MOST_LABEL,
                 section.rows().stream()
                         .mapToInt(row -> row.label().length())
                         .max()
                         .orElse(0));
-        for (PlanSection.Row row : section.rows()) {
+        for (RenderedAnswer.Row row : section.rows()) {
             String label = row.label();
             if (label.length() > width) {
                 wrapped("  ", label);
                 label = "";
             }
-            lines("  " + label + " ".repeat(width - label.length() + 2), row.value());
+            lines("  " + label + " ".repeat(width - label.length() + 2), row.text());
         }
-        section.notes().forEach(note -> wrapped("  ", note));
+        section.notes().forEach(note -> wrapped("  ", note.text()));
     }
 
     private void order(OrderPlan order) {
@@ -114,7 +114,7 @@ final class PlainText {
     }
 
     private void budget(BudgetPart part) {
-        section(new PlanSection(part.title(), part.rows(), List.of()));
+        section(part.rendered(contents.style()));
         for (Share<Length> share : part.largest()) {
             String bar = "#".repeat((int) Math.round(30 * share.fraction()));
             wrapped("  " + String.format(Locale.ROOT, "%7s  ", BudgetPart.text(share)), share.name());

@@ -10,6 +10,8 @@ import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -20,8 +22,9 @@ import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodChance;
 import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.solid.WoodSpreads;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -42,21 +45,34 @@ final class BackParts {
     private static PlanPart back(NeckPlan plan) {
         NeckDesign design = plan.design();
         BackShape shape = AsMade.of(plan).back();
-        PlanSection.Draft draft = PlanSection.titled("Back and its flats").row("back", shape);
+        PlanSection.Draft draft =
+                PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", Kind.NOUN, shape);
         if (plan.isDone("carve the neck")) {
-            return PlanPart.of(draft.row("done", "carved; its depths stand with what has been read"));
+            return PlanPart.of(draft.row(
+                    "done", "done", draft.words("carved", "carved; its depths stand with what has been read")));
         }
         for (double fret :
                 new double[] {design.back().firstFret(), design.back().secondFret()}) {
             BackCurve curve = shape.at(plan.style().amount(design.scale().fretMm(fret)));
-            String at = "fret " + Numbers.plain(fret);
+            boolean first = fret == design.back().firstFret();
             if (isEven(design)) {
-                draft.row(at, curve.facets(true));
+                facets(draft, first, "", fret, curve.facets(true));
             } else {
-                draft.row(at + ", bass side", curve.facets(false)).row(at + ", treble side", curve.facets(true));
+                facets(draft, first, "bass", fret, curve.facets(false));
+                facets(draft, first, "treble", fret, curve.facets(true));
             }
         }
-        return PlanPart.of(draft.note("plane the flats from one fret to the other, the first set before the second"));
+        return PlanPart.of(draft.note(
+                "order-of-flats", "plane the flats from one fret to the other, the first set before the second"));
+    }
+
+    private static void facets(
+            PlanSection.Draft draft, boolean first, String side, double fret, SaysLengths<?> facets) {
+        draft.row(
+                side + (side.isEmpty() ? first ? "first" : "second" : first ? "First" : "Second"),
+                draft.words("fret", "fret {fret}" + (side.isEmpty() ? "" : ", " + side + " side"))
+                        .with("fret", Kind.RATIO, fret),
+                draft.words("value", "{value}").with("value", Kind.NOUN, facets));
     }
 
     private static boolean isEven(NeckDesign design) {
@@ -75,29 +91,39 @@ final class BackParts {
         WoodAt least = wood.least();
         Optional<Estimate<Length>> carved = made.carvedAt(least.stationMm());
         WoodChance chance = chance(plan, wood, limit, carved);
-        PlanSection.Draft draft = PlanSection.titled("Wood left under the channel");
+        LengthStyle style = plan.style();
+        PlanSection.Draft draft = PlanSection.titled("wood-left", "Wood left under the channel", style);
         if (offset != 0 || skew.house() != 0) {
             draft.row(
+                    "offTheMiddle",
                     "channel off the middle",
-                    plan.style().text(Math.abs(offset)) + " at its head end, as it stands now");
+                    draft.words("off-the-middle", "{offset:size text} at its head end, as it stands now")
+                            .with("offset", Kind.MM, offset));
         }
-        draft.row("least", least)
-                .row("limit", Limits.atLeast(limit))
+        Statement less = carved.map(depth -> draft.words(
+                                "less-as-read",
+                                "{probability}, the carved depth as read, u {standardUncertainty:small}")
+                        .with("standardUncertainty", Kind.MM, depth.uncertaintyHouse()))
+                .orElse(draft.words(
+                                "less-as-usual",
+                                "{probability}, depths carved within {halfWidth:small}, anywhere alike (common practice)")
+                        .with("halfWidth", Kind.MM, CARVED_WITHIN_MM));
+        draft.row("least", "least", Kind.NOUN, least)
+                .row("limit", "limit", Kind.LIMITS, Limits.atLeast(limit))
                 .row(
+                        "chanceOfLess",
                         "chance of less",
-                        Numbers.percent(chance.probability())
-                                + carved.map(depth -> ", the carved depth as read, u "
-                                                + plan.style().small(depth.uncertaintyHouse()))
-                                        .orElse(", depths carved within "
-                                                + plan.style().small(CARVED_WITHIN_MM)
-                                                + ", anywhere alike (common practice)"));
+                        less.with("probability", Kind.PROBABILITY, chance.probability()));
         boolean enough = least.woodMm() >= limit.house();
         boolean sure = chance.probability() < ACCEPTED_CHANCE;
         Outcome outcome = !enough ? Outcome.STOP : sure ? Outcome.GOOD : Outcome.OPEN;
-        String todo = carved.isPresent()
+        Statement next = carved.isPresent()
                 ? !enough
-                        ? "Take no more off there: say what the rod may pull before it does."
-                        : sure ? "Leave it at that." : "Take no more off there."
+                        ? draft.words(
+                                "spare-the-rod", "Take no more off there: say what the rod may pull before it does.")
+                        : sure
+                                ? draft.words("leave-it", "Leave it at that.")
+                                : draft.words("take-no-more", "Take no more off there.")
                 : !enough
                         ? tooThin(
                                 plan,
@@ -106,32 +132,38 @@ final class BackParts {
                                         .least()
                                         .woodMm())
                         : plan.isDone("carve the neck")
-                                ? "It is carved: read the back's depth there."
-                                : sure ? "Carve to the drawing." : "Carve shy of the drawing there, and measure.";
+                                ? draft.words("read-the-back", "It is carved: read the back's depth there.")
+                                : sure
+                                        ? draft.words("carve", "Carve to the drawing.")
+                                        : draft.words("carve-shy", "Carve shy of the drawing there, and measure.");
         return PlanPart.of(
                 draft,
-                new PlanCheck(
+                PlanCheck.of(
+                        "wood-left",
                         "wood left under the channel",
                         outcome,
-                        (least.woodMm() > 0
-                                        ? plan.style().text(least.woodMm())
-                                        : "none, the channel is through by "
-                                                + plan.style().text(-least.woodMm()))
-                                + where(plan, least.stationMm()),
-                        Limits.atLeast(limit).toString(),
-                        todo));
+                        draft.words(
+                                        least.woodMm() > 0 ? "wood" : "through",
+                                        (least.woodMm() > 0
+                                                        ? "{wood:text}"
+                                                        : "none, the channel is through by {wood:size text}")
+                                                + where(least.stationMm()))
+                                .with("wood", Kind.MM, least.woodMm())
+                                .with("station", Kind.MM, least.stationMm()),
+                        draft.words("limit", "{limit}").with("limit", Kind.LIMITS, Limits.atLeast(limit)),
+                        next));
     }
 
-    private static String tooThin(NeckPlan plan, WoodAt least, ToDoubleBiFunction<Channel, BackShape> wood) {
+    private static Statement tooThin(NeckPlan plan, WoodAt least, ToDoubleBiFunction<Channel, BackShape> wood) {
         if (least.stationMm() <= 0) {
             // Ahead of the nut the head's thickness stands behind the channel, not the back.
-            return "Do not carve to this: a shallower channel, one that begins nearer the body, a thicker head, or a lower"
-                    + " rod.";
+            return Statement.of(
+                    "thin-at-the-head",
+                    "Do not carve to this: a shallower channel, one that begins nearer the body, a thicker head, or a"
+                            + " lower rod.",
+                    plan.style());
         }
-        String wanted = new WoodWanted(plan, wood).inWords();
-        return wanted.isEmpty()
-                ? "Do not carve to this: a shallower channel, a deeper back, or a lower rod."
-                : "Do not carve to this: " + wanted + ".";
+        return new WoodWanted(plan, wood).statement();
     }
 
     /** What was read is as uncertain as its reading, what was not as practice has it. */
@@ -171,12 +203,11 @@ final class BackParts {
     }
 
     /** Ahead of the nut the back is not known that well: what is told of it is the least there can be. */
-    private static String where(NeckPlan plan, double x) {
-        String far = plan.style().brief(Math.abs(x));
+    private static String where(double x) {
         if (Math.abs(x) < AT_THE_NUT_MM) {
             return " at the nut";
         }
-        return x < 0 ? " or more at " + far + " into the head" : " at " + far + " from the nut";
+        return x < 0 ? " or more at {station:size brief} into the head" : " at {station:brief} from the nut";
     }
 
     /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts. */

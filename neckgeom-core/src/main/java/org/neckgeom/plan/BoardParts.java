@@ -10,6 +10,8 @@ import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 
@@ -34,29 +36,35 @@ final class BoardParts {
     private static PlanPart board(NeckPlan plan) {
         NeckDesign design = plan.design();
         BoardShape shape = BoardShape.of(design);
-        PlanSection.Draft draft = PlanSection.titled("Fingerboard");
+        PlanSection.Draft draft = PlanSection.titled("fingerboard", "Fingerboard", plan.style());
         for (int fret : places(design)) {
             BoardSection at = shape.atFret(fret);
-            draft.row(name(fret), plan.style().text(at.edgeMm()) + " thick at the edges, " + crown(plan, at));
+            boolean flat = Double.isInfinite(at.radiusMm());
+            Statement edges = draft.words(
+                            "edges", "{edge:text} thick at the edges, " + (flat ? "flat" : "radius {radius:brief}"))
+                    .with("edge", Kind.MM, at.edgeMm());
+            draft.row(
+                    ShapeParts.key(fret),
+                    ShapeParts.label(draft, fret),
+                    flat ? edges : edges.with("radius", Kind.MM, at.radiusMm()));
         }
-        plan.details().fallAway().ifPresent(slope -> draft.row("extension", slope));
+        plan.details().fallAway().ifPresent(slope -> draft.row("extension", "extension", Kind.NOUN, slope));
         return PlanPart.of(draft);
-    }
-
-    private static String crown(NeckPlan plan, BoardSection at) {
-        return Double.isInfinite(at.radiusMm())
-                ? "flat"
-                : "radius " + plan.style().brief(at.radiusMm());
     }
 
     private static PlanPart strings(NeckPlan plan) {
         NeckDesign design = plan.design();
         NeckDetails told = plan.details();
         StringOverhang overhang = overhang(plan);
-        PlanSection.Draft draft = PlanSection.titled("Strings across, bass to treble from the centreline")
-                .row("at the nut", told.stringsAtNut().orElseThrow())
-                .row("at the saddle", told.stringsAtSaddle().orElseThrow())
-                .row("over the board", overhang);
+        PlanSection.Draft draft = PlanSection.titled(
+                        "strings-across", "Strings across, bass to treble from the centreline", plan.style())
+                .row("atTheNut", "at the nut", Kind.NOUN, told.stringsAtNut().orElseThrow())
+                .row(
+                        "atTheSaddle",
+                        "at the saddle",
+                        Kind.NOUN,
+                        told.stringsAtSaddle().orElseThrow())
+                .row("overTheBoard", "over the board", Kind.NOUN, overhang);
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
         Amount<Length> treble = overhang.treble(last);
@@ -64,18 +72,25 @@ final class BoardParts {
         boolean inside = least > 0;
         return PlanPart.of(
                 draft,
-                new PlanCheck(
+                PlanCheck.of(
+                        "outer-strings-over-the-board",
                         "outer strings over the board",
                         inside ? Outcome.GOOD : Outcome.STOP,
-                        found(plan, Math.min(bass.house(), treble.house())) + " at fret " + last,
-                        "inside its edges from nut to last fret",
+                        atLast(draft, Math.min(bass.house(), treble.house()), last),
+                        draft.words("inside", "inside its edges from nut to last fret"),
                         inside
-                                ? "Cut the nut and the saddle to these places."
-                                : "The string slips off the board: a wider board, or a narrower spread."));
+                                ? draft.words("cut-nut-and-saddle", "Cut the nut and the saddle to these places.")
+                                : draft.words(
+                                        "wider-board",
+                                        "The string slips off the board: a wider board, or a narrower spread.")));
     }
 
-    private static String found(NeckPlan plan, double mm) {
-        return plan.style().text(Math.abs(mm)) + (mm < 0 ? " beyond the edge" : " inside");
+    private static Statement atLast(PlanSection.Draft draft, double mm, int fret) {
+        return draft.words(
+                        "at-last-fret",
+                        "{inside:size text} " + (mm < 0 ? "beyond the edge" : "inside") + " at fret {fret}")
+                .with("inside", Kind.MM, mm)
+                .with("fret", Kind.WHOLE, fret);
     }
 
     /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */
@@ -102,9 +117,5 @@ final class BoardParts {
         frets.add(Math.min(design.bodyAtFret(), design.frets()));
         frets.add(design.frets());
         return frets;
-    }
-
-    private static String name(int fret) {
-        return fret == 0 ? "nut" : "fret " + fret;
     }
 }

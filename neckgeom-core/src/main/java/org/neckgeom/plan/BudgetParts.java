@@ -8,17 +8,30 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Share;
 import org.neckgeom.budget.Yield;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /** The part of a plan that adds up the errors of its steps. */
 final class BudgetParts {
 
+    static final String TAKE_OFF = "Take off what the heel's corners ask for, a part at a time, and read again.";
+
     private static final String LINE = "string line at the bridge";
+    private static final String LINE_CODE = "string-line";
+    private static final double COVERAGE = 0.95;
+    private static final String WITHIN = "{coverage:percent 0} within {interval}";
+
+    /** The keys of the rows of the four budgets. */
+    private static final List<String> KEYS =
+            List.of("stringLine", "boardAtBodyJoint", "woodBesideChannel", "projectionHeight");
+
     private static final double WANTED_YIELD = 0.95;
 
     /** What the four budgets of {@link NeckPlan#budgets} are about, in a maker's words. */
@@ -31,33 +44,43 @@ final class BudgetParts {
     private BudgetParts() {}
 
     static PlanPart of(NeckPlan plan) {
-        PlanSection.Draft draft = PlanSection.titled("How the errors add up");
+        PlanSection.Draft draft = PlanSection.titled("errors", "How the errors add up", plan.style());
         List<Budget<Length>> budgets = plan.budgets();
         for (int i = 0; i < budgets.size(); i++) {
             Budget<Length> budget = budgets.get(i);
             Share<Length> largest = budget.shares().largest();
             draft.row(
+                    KEYS.get(i),
                     QUESTIONS.get(i),
-                    "95 % within " + budget.distribution().interval(ShopUnits.percent(95)) + "\nmost of it: "
-                            + largest.name() + ", " + Numbers.fixed(100 * largest.fraction(), 0)
-                            + " % of the variance");
+                    draft.words("budget", WITHIN + "\nmost of it: {largest}, {share:percent 0} of the variance")
+                            .with("coverage", Kind.RATIO, COVERAGE)
+                            .with("interval", Kind.INTERVAL, usual(budget))
+                            .with("largest", Kind.NAME, largest.name())
+                            .with("share", Kind.RATIO, largest.fraction()));
         }
         if (!plan.readings().has(NeckFeature.OFFSET_AT_BRIDGE)) {
-            draft.row("had heel and taper been located on an edge", fromAnEdge(plan));
+            draft.row(
+                    "fromAnEdge",
+                    "had heel and taper been located on an edge",
+                    draft.words("from-an-edge", LINE + " " + WITHIN)
+                            .with("coverage", Kind.RATIO, COVERAGE)
+                            .with("interval", Kind.INTERVAL, fromAnEdge(plan)));
         }
         List<PlanCheck> checks = new ArrayList<>();
         checks.add(bridge(plan));
         return new PlanPart(
-                draft.note("how well each step is done is common practice until it is measured")
+                draft.note("common-practice", "how well each step is done is common practice until it is measured")
                         .done(),
                 checks);
     }
 
     /** What registering from the channel buys: the same line, the other way of working. */
-    private static String fromAnEdge(NeckPlan plan) {
-        Budget<Length> other =
-                NeckTree.fromAnEdge(plan.design()).with(plan.workmanship()).stringLineAtBridge();
-        return "string line at the bridge 95 % within " + other.distribution().interval(ShopUnits.percent(95));
+    private static Interval<Length> fromAnEdge(NeckPlan plan) {
+        return usual(NeckTree.fromAnEdge(plan.design()).with(plan.workmanship()).stringLineAtBridge());
+    }
+
+    private static Interval<Length> usual(Budget<Length> budget) {
+        return budget.distribution().interval(ShopUnits.percent(100 * COVERAGE));
     }
 
     private static PlanCheck bridge(NeckPlan plan) {
@@ -65,30 +88,35 @@ final class BudgetParts {
         Limits<Length> limits = Limits.within(plan.bridgeWithin());
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.OFFSET_AT_BRIDGE);
         if (read.isPresent()) {
-            return asRead(read.get(), limits);
+            return asRead(plan.style(), read.get(), limits);
         }
         Yield<Length> yield = line.yield(limits);
         boolean good = yield.probability() >= WANTED_YIELD;
-        return new PlanCheck(
+        LengthStyle style = plan.style();
+        return PlanCheck.of(
+                LINE_CODE,
                 LINE,
                 good ? Outcome.GOOD : Outcome.OPEN,
-                Numbers.percent(yield.probability()) + " of such necks keep it",
-                limits.toString(),
+                Statement.of("yield", "{yield} of such necks keep it", style)
+                        .with("yield", Kind.PROBABILITY, yield.probability()),
+                Statement.of("limit", "{limit}", style).with("limit", Kind.LIMITS, limits),
                 good
-                        ? "Work as you do."
-                        : "Improve this step first: " + line.shares().largest().name() + ".");
+                        ? Statement.of("go-on", "Work as you do.", style)
+                        : Statement.of("improve", "Improve this step first: {step}.", style)
+                                .with("step", Kind.NAME, line.shares().largest().name()));
     }
 
     /** Nothing is left to add up: the line was read where it counts. */
-    private static PlanCheck asRead(Estimate<Length> reading, Limits<Length> limits) {
+    private static PlanCheck asRead(LengthStyle style, Estimate<Length> reading, Limits<Length> limits) {
         Outcome outcome = AsMade.outcome(Verdict.of(reading, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
-        return new PlanCheck(
+        return PlanCheck.of(
+                LINE_CODE,
                 LINE,
                 outcome,
-                reading + ", read at the bridge",
-                limits.toString(),
+                Statement.of("read", "{reading}, read at the bridge", style).with("reading", Kind.ESTIMATE, reading),
+                Statement.of("limit", "{limit}", style).with("limit", Kind.LIMITS, limits),
                 outcome == Outcome.GOOD
-                        ? "Leave the heel's cheeks at that."
-                        : "Take off what the heel's corners ask for, a part at a time, and read again.");
+                        ? Statement.of("leave-the-heel", "Leave the heel's cheeks at that.", style)
+                        : Statement.of("take-off-the-heel", TAKE_OFF, style));
     }
 }

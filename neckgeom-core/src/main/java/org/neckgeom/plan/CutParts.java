@@ -11,6 +11,8 @@ import org.neckgeom.channel.SecondPass;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Call;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
@@ -21,7 +23,8 @@ import org.neckgeom.units.LengthStyle;
 /** The parts of a plan that belong to a channel that is cut: where it came to lie, and whether its rod goes in. */
 final class CutParts {
 
-    static final String CENTRED = "channel centred";
+    static final String CENTRED = "channel-centred";
+    static final String CENTRED_NAME = "channel centred";
     private static final String WIDER = "wider";
     private static final List<NeckFeature> SIZES = List.of(
             NeckFeature.CHANNEL_DEPTH, NeckFeature.CHANNEL_WIDTH, NeckFeature.CHANNEL_START, NeckFeature.CHANNEL_END);
@@ -33,16 +36,35 @@ final class CutParts {
         Limits<Length> limits = Limits.within(plan.centredWithin());
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
         if (read.isEmpty()) {
-            String found =
-                    plan.steps().isEmpty() ? "not read" : plan.slotPlace().worst() + " by the trial cuts";
+            Statement found = plan.steps().isEmpty()
+                    ? draft.words("not-read", "not read")
+                    : draft.words("by-the-trial-cuts", "{offset} by the trial cuts")
+                            .with("offset", Kind.ANSWER, plan.slotPlace().worst());
             return PlanPart.of(
-                    draft.row("done", "the channel is cut; where it came to lie has not been read")
-                            .row("limit", limits),
-                    new PlanCheck(
-                            CENTRED, Outcome.OPEN, found, limits.toString(), "Read both walls on the neck itself."));
+                    draft.row(
+                                    "done",
+                                    "done",
+                                    draft.words("cut", "the channel is cut; where it came to lie has not been read"))
+                            .row("limit", "limit", Kind.LIMITS, limits),
+                    PlanCheck.of(
+                            CENTRED,
+                            CENTRED_NAME,
+                            Outcome.OPEN,
+                            found,
+                            limit(plan, limits),
+                            draft.words("read-both-walls", "Read both walls on the neck itself.")));
         }
-        draft.row("done", offset(plan, read.get()) + ", read on the neck").row("limit", limits);
+        draft.row(
+                        "done",
+                        "done",
+                        draft.words("read", "{offset}, read on the neck")
+                                .with("offset", Kind.ANSWER, offset(plan, read.get())))
+                .row("limit", "limit", Kind.LIMITS, limits);
         return PlanPart.of(draft, centred(plan, Verdict.of(read.get(), limits)));
+    }
+
+    private static Statement limit(NeckPlan plan, Limits<Length> limits) {
+        return Statement.of("limit", "{limit}", plan.style()).with("limit", Kind.LIMITS, limits);
     }
 
     private static Offset offset(NeckPlan plan, Estimate<Length> estimate) {
@@ -52,30 +74,29 @@ final class CutParts {
 
     /** A slot off the middle costs wood on one side; what is located on it follows it. */
     private static PlanCheck centred(NeckPlan plan, Verdict<Length> verdict) {
-        String found = offset(plan, verdict.estimate()).toString();
-        String allowed = verdict.limits().toString();
+        LengthStyle style = plan.style();
         double spare = spareMm(plan);
-        if (verdict.call() == Call.WITHIN) {
-            return new PlanCheck(CENTRED, Outcome.GOOD, found, allowed, "Locate taper, heel and board on the channel.");
-        }
-        if (verdict.call() == Call.UNDECIDED) {
-            return new PlanCheck(CENTRED, Outcome.OPEN, found, allowed, "Not sure: read again, or read better.");
-        }
-        return spare > 0
-                ? new PlanCheck(
-                        CENTRED,
-                        Outcome.OPEN,
-                        found,
-                        allowed,
-                        "Locate taper, heel and board on the channel, never on an edge: the blank has "
-                                + plan.style().brief(spare) + " to spare on its thin side.")
-                : new PlanCheck(
-                        CENTRED,
-                        Outcome.STOP,
-                        found,
-                        allowed,
-                        "The neck no longer fits the blank about this channel, by "
-                                + plan.style().brief(-spare) + ": glue a strip to that edge before tapering.");
+        boolean outside = verdict.call() == Call.OUTSIDE;
+        Outcome outcome =
+                verdict.call() == Call.WITHIN ? Outcome.GOOD : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
+        Statement next = !outside
+                ? outcome == Outcome.GOOD
+                        ? Statement.of("locate-on-the-channel", "Locate taper, heel and board on the channel.", style)
+                        : Statement.of("read-again", "Not sure: read again, or read better.", style)
+                : (spare > 0
+                                ? Statement.of(
+                                        "never-on-an-edge",
+                                        "Locate taper, heel and board on the channel, never on an edge: the blank has"
+                                                + " {spare:brief} to spare on its thin side.",
+                                        style)
+                                : Statement.of(
+                                        "glue-a-strip",
+                                        "The neck no longer fits the blank about this channel, by {spare:size brief}:"
+                                                + " glue a strip to that edge before tapering.",
+                                        style))
+                        .with("spare", Kind.MM, spare);
+        return PlanCheck.of(
+                CENTRED, CENTRED_NAME, outcome, offset(plan, verdict.estimate()), limit(plan, verdict.limits()), next);
     }
 
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
@@ -89,35 +110,45 @@ final class CutParts {
                 .orElseThrow();
     }
 
+    /** The section on the channel, cut or not. */
+    static PlanSection.Draft section(NeckPlan plan) {
+        return PlanSection.titled("channel", "Channel for the rod", plan.style());
+    }
+
     static PlanPart channel(NeckPlan plan, Optional<PlanCheck> pastTheJoint) {
         Channel cut = AsMade.of(plan).channel();
-        PlanSection.Draft draft =
-                PlanSection.titled(SetUpParts.CHANNEL_TITLE).row("done", "cut: " + cut.in(plan.style()));
+        PlanSection.Draft draft = section(plan);
+        draft.row("done", "done", draft.words("cut", "cut: {channel}").with("channel", Kind.NOUN, cut));
         List<String> unread = new ArrayList<>();
         for (NeckFeature size : SIZES) {
             plan.readings()
                     .of(size)
                     .ifPresentOrElse(
-                            reading -> draft.row(size.toString(), reading + "; drawn " + drawn(plan, size)),
+                            reading -> draft.row(
+                                    size.key(),
+                                    size.toString(),
+                                    draft.words("read", "{reading}; drawn {drawn:brief}")
+                                            .with("reading", Kind.ESTIMATE, reading)
+                                            .with("drawn", Kind.MM, drawnMm(plan, size))),
                             () -> unread.add(size.toString()));
         }
         if (!unread.isEmpty()) {
-            draft.note("not read, taken as drawn: " + String.join(", ", unread));
+            draft.note(draft.words("not-read", "not read, taken as drawn: {features}")
+                    .with("features", Kind.list(Kind.NAME), unread));
         }
         List<PlanCheck> checks = new ArrayList<>(rodFits(plan, cut));
         pastTheJoint.ifPresent(checks::add);
         return new PlanPart(draft.done(), checks);
     }
 
-    private static String drawn(NeckPlan plan, NeckFeature size) {
+    private static double drawnMm(NeckPlan plan, NeckFeature size) {
         Channel channel = plan.design().channel().orElseThrow();
-        double mm = switch (size) {
+        return switch (size) {
             case CHANNEL_DEPTH -> channel.depthMm();
             case CHANNEL_WIDTH -> channel.widthMm();
             case CHANNEL_START -> channel.startMm();
             default -> channel.endMm();
         };
-        return plan.style().brief(mm);
     }
 
     private static List<PlanCheck> rodFits(NeckPlan plan, Channel cut) {
@@ -126,6 +157,7 @@ final class CutParts {
         read.of(NeckFeature.CHANNEL_DEPTH)
                 .ifPresent(depth -> checks.add(fits(
                         plan,
+                        "channel-deep-enough",
                         "channel deep enough for the rod",
                         depth,
                         cut.rod().heightMm() + cut.coverMm(),
@@ -133,6 +165,7 @@ final class CutParts {
         read.of(NeckFeature.CHANNEL_WIDTH)
                 .ifPresent(width -> checks.add(fits(
                         plan,
+                        "channel-wide-enough",
                         "channel wide enough for the rod",
                         width,
                         cut.rod().widthMm(),
@@ -144,15 +177,22 @@ final class CutParts {
                     Double.POSITIVE_INFINITY,
                     plan.style().unit());
             checks.add(fits(
-                    plan, "channel long enough for the rod", length, cut.rod().lengthMm(), "longer"));
+                    plan,
+                    "channel-long-enough",
+                    "channel long enough for the rod",
+                    length,
+                    cut.rod().lengthMm(),
+                    "longer"));
         }
         if (checks.isEmpty()) {
-            checks.add(new PlanCheck(
+            LengthStyle style = plan.style();
+            checks.add(PlanCheck.of(
+                    "channel-takes-the-rod",
                     "channel takes the rod",
                     Outcome.OPEN,
-                    "not read",
-                    "the rod's size or more",
-                    "Read its depth at both ends before the rod goes in."));
+                    Statement.of("not-read", "not read", style),
+                    Statement.of("size-of-the-rod", "the rod's size or more", style),
+                    Statement.of("read-the-depth", "Read its depth at both ends before the rod goes in.", style)));
         }
         return checks;
     }
@@ -161,25 +201,35 @@ final class CutParts {
         return read.of(feature).map(Estimate::uncertaintyHouse).orElse(0.0);
     }
 
-    private static PlanCheck fits(NeckPlan plan, String name, Estimate<Length> reading, double needed, String more) {
+    private static PlanCheck fits(
+            NeckPlan plan, String code, String name, Estimate<Length> reading, double needed, String more) {
         LengthStyle style = plan.style();
         Limits<Length> limits = Limits.atLeast(style.amount(needed));
-        String missing = style.small(Math.abs(needed - reading.valueHouse()));
         boolean closed = plan.readings().has(NeckFeature.FINGERBOARD_OFFSET);
         Outcome outcome = AsMade.outcome(Verdict.of(reading, limits));
-        String todo = switch (outcome) {
-            case GOOD -> "Try the rod in it, then lay it in.";
-            case OPEN -> "Not sure: try the rod in it, or read better.";
+        Statement next = switch (outcome) {
+            case GOOD -> Statement.of("try-the-rod", "Try the rod in it, then lay it in.", style);
+            case OPEN -> Statement.of("try-or-read", "Not sure: try the rod in it, or read better.", style);
             case STOP ->
-                closed
-                        ? "The board is on over a channel that is " + missing
-                                + " too small for its rod: was one of the two misread?"
-                        : more.equals(WIDER)
-                                ? "Make it " + missing + " wider: the same edge on the fence, the fence " + missing
-                                        + " away from the cutter: " + SecondPass.FENCE_AWAY + ". " + Cautions.FEED
-                                        + "."
-                                : "Make it " + missing + " " + more + ".";
+                Statement.of(
+                                closed ? "closed" : "cut-" + more,
+                                closed
+                                        ? "The board is on over a channel that is {missing:size small} too small for its"
+                                                + " rod: was one of the two misread?"
+                                        : more.equals(WIDER)
+                                                ? "Make it {missing:size small} wider: the same edge on the fence, the"
+                                                        + " fence {missing:size small} away from the cutter: "
+                                                        + SecondPass.FENCE_AWAY + ". " + Cautions.FEED + "."
+                                                : "Make it {missing:size small} " + more + ".",
+                                style)
+                        .with("missing", Kind.MM, needed - reading.valueHouse());
         };
-        return new PlanCheck(name, outcome, reading.toString(), limits.toString(), todo);
+        return PlanCheck.of(
+                code,
+                name,
+                outcome,
+                Statement.of("reading", "{reading}", style).with("reading", Kind.ESTIMATE, reading),
+                limit(plan, limits),
+                next);
     }
 }

@@ -9,6 +9,8 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.StringBreak;
 import org.neckgeom.measure.Estimate;
@@ -16,7 +18,6 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.strength.StringLoad;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 
 /** The part of a plan that belongs to the head: outline, ears, thickness, and each string over the nut to its post. */
@@ -33,13 +34,16 @@ final class HeadParts {
         HeadLayout drawn = told.headLayout().map(settled -> settled.on(head)).orElse(HeadLayout.of(head));
         HeadLayout layout =
                 told.fannedFrets().map(fan -> drawn.nutSlanted(fan.slant(0))).orElse(drawn);
-        PlanSection.Draft draft = PlanSection.titled("Head").row("layout", layout);
+        PlanSection.Draft draft =
+                PlanSection.titled("head", "Head", plan.style()).row("layout", "layout", Kind.NOUN, layout);
         double ears = layout.ears(plan.blank().width()).house();
         draft.row(
                 "ears",
+                "ears",
                 ears > 0
-                        ? plan.style().text(ears) + " wide, one glued to each side of the blank"
-                        : "none, the blank is wide enough");
+                        ? draft.words("ears", "{width:text} wide, one glued to each side of the blank")
+                                .with("width", Kind.MM, ears)
+                        : draft.words("no-ears", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
         if (told.tuners().isPresent()) {
             checks.add(tuners(plan, draft, layout));
@@ -52,24 +56,29 @@ final class HeadParts {
 
     private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
         Limits<Length> tuners = plan.details().tuners().orElseThrow();
-        draft.row("wood for the tuners", layout.woodFor(tuners));
+        draft.row("woodForTheTuners", "wood for the tuners", Kind.LIMITS, layout.woodFor(tuners));
         double thick = layout.thickness().house();
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.HEAD_THICKNESS);
         double u = read.map(Estimate::uncertaintyHouse).orElse(0.0);
         Estimate<Length> made = Estimate.ofHouse(
                 thick, u, Double.POSITIVE_INFINITY, plan.style().unit());
         Outcome outcome = AsMade.outcome(Verdict.of(made, tuners));
-        String todo = switch (outcome) {
-            case GOOD -> read.isPresent() ? "Leave it at that." : "Plane the head to it.";
-            case OPEN -> "Not sure: read again, or try a tuner in a hole.";
-            case STOP -> "Another thickness of wood or veneer, or other tuners.";
+        Statement next = switch (outcome) {
+            case GOOD ->
+                read.isPresent()
+                        ? draft.words("leave-it", "Leave it at that.")
+                        : draft.words("plane-the-head", "Plane the head to it.");
+            case OPEN -> draft.words("try-a-tuner", "Not sure: read again, or try a tuner in a hole.");
+            case STOP -> draft.words("other-tuners", "Another thickness of wood or veneer, or other tuners.");
         };
-        return new PlanCheck(
+        return PlanCheck.of(
+                "head-fits-the-tuners",
                 "head fits the tuners",
                 outcome,
-                (read.isPresent() ? made.toString() : plan.style().brief(thick)) + " with veneers",
-                tuners.toString(),
-                todo);
+                draft.words("with-veneers", (read.isPresent() ? "{thickness}" : "{thickness:brief}") + " with veneers")
+                        .with("thickness", Kind.ESTIMATE, made),
+                draft.words("limit", "{limit}").with("limit", Kind.LIMITS, tuners),
+                next);
     }
 
     /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
@@ -81,29 +90,35 @@ final class HeadParts {
             double down = Math.toDegrees(breaks.get(i).angle().house());
             double aside = Math.toDegrees(breaks.get(i).side().house());
             least = Math.min(least, down);
-            draft.row("string " + (i + 1), deg(down) + " down" + side(aside));
+            draft.row(
+                    "string" + (i + 1),
+                    draft.words("string", "string {string}").with("string", Kind.WHOLE, i + 1),
+                    draft.words("break", "{down:2} down" + side(aside))
+                            .with("down", Kind.RAD, breaks.get(i).angle().house())
+                            .with("aside", Kind.RAD, breaks.get(i).side().house()));
         }
         if (plan.design().isReadyForLoad()) {
             draft.row(
+                    "onTheNut",
                     "on the nut",
-                    layout.nutForces(plan.details().stringsAtNut().orElseThrow(), slot, pulls(plan.design())));
+                    Kind.NAME,
+                    "" + layout.nutForces(plan.details().stringsAtNut().orElseThrow(), slot, pulls(plan.design())));
         }
         boolean enough = least >= StringBreak.FEW_DEGREES;
-        return new PlanCheck(
+        return PlanCheck.of(
+                "strings-press-on-the-nut",
                 "strings press on the nut",
                 enough ? Outcome.GOOD : Outcome.OPEN,
-                "least break " + deg(least),
-                deg(StringBreak.FEW_DEGREES) + " or more (common practice)",
-                enough ? "Drill for the posts." : "A retainer, a post nearer the nut, or a steeper head.");
+                draft.words("least-break", "least break {angle:2}").with("angle", Kind.RAD, Math.toRadians(least)),
+                draft.words("at-least", "{least:2} or more (common practice)")
+                        .with("least", Kind.RAD, Math.toRadians(StringBreak.FEW_DEGREES)),
+                enough
+                        ? draft.words("drill-for-the-posts", "Drill for the posts.")
+                        : draft.words("more-break", "A retainer, a post nearer the nut, or a steeper head."));
     }
 
     private static String side(double aside) {
-        String size = Numbers.fixed(Math.abs(aside), 2);
-        return aside == 0 ? "" : ", " + size + " deg toward the " + (aside > 0 ? "treble" : "bass") + " side";
-    }
-
-    private static String deg(double degrees) {
-        return Numbers.fixed(degrees, 2) + " deg";
+        return aside == 0 ? "" : ", {aside:size 2} toward the " + (aside > 0 ? "treble" : "bass") + " side";
     }
 
     /** The pull of every single string, those of a course one after the other. */

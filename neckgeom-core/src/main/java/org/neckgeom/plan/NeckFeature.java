@@ -53,4 +53,13 @@ public enum NeckFeature {
     public String toString() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
+
+    /** The key of its row in data, such as {@code channelDepth}. */
+    String key() {
+        StringBuilder key = new StringBuilder();
+        for (String word : toString().split(" ")) {
+            key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        }
+        return key.toString();
+    }
 }

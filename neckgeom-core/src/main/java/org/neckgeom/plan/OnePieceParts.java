@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
@@ -25,14 +27,22 @@ final class OnePieceParts {
     }
 
     private static PlanPart part(NeckPlan plan, OnePieceHead head) {
-        PlanSection.Draft draft =
-                PlanSection.titled("Head and shaft in one piece").row("head", head);
+        PlanSection.Draft draft = PlanSection.titled("head-in-one-piece", "Head and shaft in one piece", plan.style())
+                .row("head", "head", Kind.NOUN, head);
         if (plan.isDone(NeckPlan.ONE_PIECE_HEAD)) {
-            return PlanPart.of(draft.row("done", "sawn"));
+            return PlanPart.of(draft.row("done", "done", draft.words("sawn", "sawn")));
         }
         if (plan.isHeadSawnFromTheBlank()) {
             Amount<Length> shaft = plan.style().amount(plan.design().backDepthAtMm(0));
-            draft.row("its back", "comes to the depth of the back at the nut " + beside(plan, head.backMeets(shaft)));
+            double meets = head.backMeets(shaft).house();
+            draft.row(
+                    "backMeets",
+                    "its back",
+                    draft.words(
+                                    "back-meets",
+                                    "comes to the depth of the back at the nut {meets:size text} "
+                                            + (meets < 0 ? "before" : "behind") + " the nut line")
+                            .with("meets", Kind.MM, meets));
         }
         List<PlanCheck> checks = new ArrayList<>();
         checks.add(thick(plan, head));
@@ -41,37 +51,40 @@ final class OnePieceParts {
         return new PlanPart(draft.done(), checks);
     }
 
-    private static String beside(NeckPlan plan, Amount<Length> x) {
-        return plan.style().text(Math.abs(x.house()))
-                + (x.house() < 0 ? " before the nut line" : " behind the nut line");
-    }
-
     private static PlanCheck thick(NeckPlan plan, OnePieceHead head) {
         LengthStyle style = plan.style();
         double needed = head.thicknessMm() + 2 * plan.details().planingMm();
         boolean holds = plan.blank().thicknessMm() >= needed;
         boolean turned = plan.isHeadSawnFromTheBlank();
-        return new PlanCheck(
+        return PlanCheck.of(
+                "blank-thick-enough",
                 "blank thick enough for the head",
                 holds ? Outcome.GOOD : Outcome.STOP,
-                plan.blank().thickness().toString(),
-                style.brief(needed) + " or more, head and shaft in one piece",
+                Statement.of("thickness", "{thickness}", style)
+                        .with("thickness", Kind.AMOUNT, plan.blank().thickness()),
+                Statement.of("at-least", "{least:brief} or more, head and shaft in one piece", style)
+                        .with("least", Kind.MM, needed),
                 holds
-                        ? turned ? "Lay out the head on the blank's side." : "Thin the head to its size."
+                        ? turned
+                                ? Statement.of("lay-out-the-head", "Lay out the head on the blank's side.", style)
+                                : Statement.of("thin-the-head", "Thin the head to its size.", style)
                         : turned
-                                ? "A thicker blank, a flatter or shorter head, or a head scarfed on."
-                                : "A thicker blank, or a thinner head.");
+                                ? Statement.of(
+                                        "thicker-blank-or-scarf",
+                                        "A thicker blank, a flatter or shorter head, or a head scarfed on.",
+                                        style)
+                                : Statement.of("thicker-blank", "A thicker blank, or a thinner head.", style));
     }
 
     private static PlanCheck reaches(NeckPlan plan, OnePieceHead head) {
         double needed = head.lengthMm() + StockParts.shaftEndMm(plan);
         boolean reaches = plan.blank().lengthMm() >= needed;
-        return new PlanCheck(
-                "blank reaches for shaft and head",
-                reaches ? Outcome.GOOD : Outcome.STOP,
-                plan.blank().length().toString(),
-                plan.style().brief(needed) + " or more",
-                reaches ? "Square it and mark the nut line." : "A longer blank, or a shorter head.");
+        return StockParts.reaches(
+                plan,
+                needed,
+                reaches
+                        ? Statement.of("square-it", "Square it and mark the nut line.", plan.style())
+                        : Statement.of("longer-blank", "A longer blank, or a shorter head.", plan.style()));
     }
 
     /** A nut line that is not told counts as none: the head then has no room before it. */
@@ -79,16 +92,24 @@ final class OnePieceParts {
         double there = plan.blank().nutFromHeadEndMm();
         double behind = plan.blank().lengthMm() - StockParts.shaftEndMm(plan);
         boolean enough = there >= head.lengthMm() && there <= behind;
-        return new PlanCheck(
+        LengthStyle style = plan.style();
+        Statement room = Statement.of(
+                        "room",
+                        head.lengthMm() > behind ? "{least:brief} or more" : "{least:brief} to {most:brief}",
+                        style)
+                .with("least", Kind.MM, head.lengthMm())
+                .with("most", Kind.MM, behind);
+        return PlanCheck.of(
+                "nut-line-leaves-room",
                 "nut line leaves room for head and shaft",
                 enough ? Outcome.GOOD : Outcome.OPEN,
-                there > 0 ? plan.style().brief(there) + " from the head end" : "not told",
-                head.lengthMm() > behind
-                        ? plan.style().brief(head.lengthMm()) + " or more"
-                        : plan.style().brief(head.lengthMm()) + " to "
-                                + plan.style().brief(behind),
+                there > 0 ? StockParts.fromHeadEnd(plan, there) : Statement.of("not-given", "not told", style),
+                room,
                 enough
-                        ? "Lay out nut line and stops from the same end."
-                        : "Lay the nut line out so that head and shaft both come out of the blank.");
+                        ? Statement.of("same-end", "Lay out nut line and stops from the same end.", style)
+                        : Statement.of(
+                                "move-the-nut-line",
+                                "Lay the nut line out so that head and shaft both come out of the blank.",
+                                style));
     }
 }

@@ -3,6 +3,8 @@ package org.neckgeom.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.order.Clashes;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
@@ -17,42 +19,64 @@ final class OrderPart {
     static PlanPart of(NeckPlan plan) {
         OrderOfWork left = plan.order();
         OrderPlan order = left.plan();
-        PlanSection.Draft draft = PlanSection.titled(PlanSection.ORDER);
-        done(plan, left).ifPresent(done -> draft.row("done", done));
+        PlanSection.Draft draft = PlanSection.titled(PlanSection.ORDER, "Order of work", plan.style());
+        done(plan, left).ifPresent(done -> draft.row("done", "done", done));
         for (OrderPlan.Step step : order.steps()) {
-            draft.row(Integer.toString(step.number()), step.operation().name() + "\n" + step.why());
+            draft.row(
+                    "step" + step.number(),
+                    draft.words("step", "{step}").with("step", Kind.WHOLE, step.number()),
+                    draft.words("operation", "{operation}\n{why}")
+                            .with("operation", Kind.NAME, step.operation().name())
+                            .with("why", Kind.NAME, step.why()));
         }
         Clashes clashes = order.clashes();
         if (!clashes.isEmpty()) {
-            draft.row("clashes", clashes);
+            draft.row("clashes", "clashes", Kind.NOUN, clashes);
         }
-        return PlanPart.of(draft, check(order, clashes));
+        return PlanPart.of(draft, check(draft, order, clashes));
     }
 
     /** What is done, by its name; what nothing was read on is said apart. */
-    private static Optional<String> done(NeckPlan plan, OrderOfWork left) {
+    private static Optional<Statement> done(NeckPlan plan, OrderOfWork left) {
         Set<String> taken = DoneWork.of(plan.orderToldWhole(), plan.readings()).taken();
         List<String> names = left.finished().stream().map(Operation::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
         }
-        String known = String.join(
-                ", ", names.stream().filter(name -> !taken.contains(name)).toList());
-        String before = String.join(", ", names.stream().filter(taken::contains).toList());
-        return Optional.of(before.isEmpty() ? known : known + "\ntaken as done, standing before: " + before);
+        List<String> known =
+                names.stream().filter(name -> !taken.contains(name)).toList();
+        List<String> before = names.stream().filter(taken::contains).toList();
+        return Optional.of(Statement.of(
+                        "done",
+                        "{known}" + (before.isEmpty() ? "" : "\ntaken as done, standing before: {before}"),
+                        plan.style())
+                .with("known", Kind.list(Kind.NAME), known)
+                .with("before", Kind.list(Kind.NAME), before));
     }
 
-    private static PlanCheck check(OrderPlan order, Clashes clashes) {
+    private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Clashes clashes) {
         int count = clashes.list().size();
-        String found = count == 0
-                ? order.steps().size() + " steps, nothing in the way"
-                : count + (count == 1 ? " clash" : " clashes") + (order.works() ? ", with a remedy" : ", no remedy");
+        Statement found = count == 0
+                ? draft.words("steps", "{steps} steps, nothing in the way")
+                        .with("steps", Kind.WHOLE, order.steps().size())
+                : draft.words(
+                                "clashes",
+                                "{clashes:grouped} {clashes:of clash/clashes}, "
+                                        + (order.works() ? "with a remedy" : "no remedy"))
+                        .with("clashes", Kind.WHOLE, count);
         Outcome outcome = count == 0 ? Outcome.GOOD : order.works() ? Outcome.OPEN : Outcome.STOP;
-        String todo = switch (outcome) {
-            case GOOD -> "Keep to the order.";
-            case OPEN -> "Use the remedy, and count what it adds: see the order of work.";
-            case STOP -> "Change what must be kept: see the order of work.";
+        Statement next = switch (outcome) {
+            case GOOD -> draft.words("keep-to-the-order", "Keep to the order.");
+            case OPEN ->
+                draft.words("use-the-remedy", "Use the remedy, and count what it adds: see the order of work.");
+            case STOP -> draft.words("change-the-order", "Change what must be kept: see the order of work.");
         };
-        return new PlanCheck("order of work", outcome, found, "every step finds what it needs", todo);
+        return PlanCheck.of(
+                "order-of-work",
+                "order of work",
+                outcome,
+                found,
+                draft.words("nothing-missing", "every step finds what it needs"),
+                next);
     }
 }

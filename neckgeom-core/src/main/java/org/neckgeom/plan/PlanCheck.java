@@ -2,17 +2,24 @@ package org.neckgeom.plan;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * One thing held against its limit, such as {@code wood left under the channel: 5.1 mm, 3 mm or more}. Immutable.
  *
- * @param name what is checked
+ * @param code what is checked, lower case with hyphens; stable
+ * @param named what is checked, in words
  * @param outcome how it stands
- * @param found what was found, with unit
- * @param allowed what is allowed, with unit
- * @param todo what to do next, in one sentence
+ * @param finding what was found
+ * @param limit what is allowed
+ * @param next what to do next, by its code
  */
-public record PlanCheck(String name, Outcome outcome, String found, String allowed, String todo) {
+public record PlanCheck(String code, Statement named, Outcome outcome, Answer finding, Answer limit, Statement next)
+        implements Answer {
 
     /** How a check stands. */
     public enum Outcome {
@@ -33,23 +40,82 @@ public record PlanCheck(String name, Outcome outcome, String found, String allow
     /**
      * Checks that nothing is missing.
      *
-     * @param name what is checked
+     * @param code what is checked
+     * @param named in words
      * @param outcome how it stands
-     * @param found what was found, with unit
-     * @param allowed what is allowed, with unit
-     * @param todo what to do next, in one sentence
+     * @param finding what was found
+     * @param limit what is allowed
+     * @param next what to do next
      */
     public PlanCheck {
-        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(code, "code");
+        Objects.requireNonNull(named, "named");
         Objects.requireNonNull(outcome, "outcome");
-        Objects.requireNonNull(found, "found");
-        Objects.requireNonNull(allowed, "allowed");
-        Objects.requireNonNull(todo, "todo");
+        Objects.requireNonNull(finding, "finding");
+        Objects.requireNonNull(limit, "limit");
+        Objects.requireNonNull(next, "next");
+    }
+
+    /** A check whose name has no figure, in words that may name no facts. */
+    static PlanCheck of(String code, String name, Outcome outcome, Answer finding, Answer limit, Statement next) {
+        return new PlanCheck(code, Statement.of(code, name, next.style()), outcome, finding, limit, next);
+    }
+
+    /**
+     * Returns what is checked, in words.
+     *
+     * @return such as {@code channel centred}
+     */
+    public String name() {
+        return named.toString();
+    }
+
+    /**
+     * Returns what was found, in words.
+     *
+     * @return with unit
+     */
+    public String found() {
+        return finding.text(style());
+    }
+
+    /**
+     * Returns what is allowed, in words.
+     *
+     * @return with unit
+     */
+    public String allowed() {
+        return limit.text(style());
+    }
+
+    /**
+     * Returns what to do next, in words.
+     *
+     * @return one or more sentences
+     */
+    public String todo() {
+        return next.toString();
+    }
+
+    @Override
+    public Form<PlanCheck> form() {
+        return Form.<PlanCheck>of(code)
+                .fact("outcome", Kind.code(Outcome.class), "good, open or stop", PlanCheck::outcome)
+                .fact("name", Kind.ANSWER, "what is checked", PlanCheck::named)
+                .fact("result", Kind.ANSWER, "what was found", PlanCheck::finding)
+                .fact("limit", Kind.ANSWER, "what is allowed", PlanCheck::limit)
+                .fact("next", Kind.ANSWER, "what to do next", PlanCheck::next)
+                .finds(code, "{outcome}  {name}: {result} (allowed: {limit}). {next}");
+    }
+
+    @Override
+    public LengthStyle style() {
+        return next.style();
     }
 
     /** Returns one line: outcome, name, what was found, what is allowed, what to do. */
     @Override
     public String toString() {
-        return outcome + "  " + name + ": " + found + " (allowed: " + allowed + "). " + todo;
+        return text(style());
     }
 }

@@ -3,75 +3,203 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Report;
+import org.neckgeom.units.LengthStyle;
 
-/**
- * One part of a plan: a heading, rows of label and value, and notes under them. Immutable.
- *
- * @param title the heading
- * @param rows what is to be set, cut or known
- * @param notes sentences that belong to it
- */
-public record PlanSection(String title, List<Row> rows, List<String> notes) {
+/** One part of a plan: a heading, rows that are answers or statements, and notes under them. Immutable. */
+public final class PlanSection implements Answer {
 
     private static final int MOST_CHARACTERS = 950;
 
-    /** Title of the section that lists the steps of the work. */
-    public static final String ORDER = "Order of work";
+    /** Code of the section that lists the steps of the work. */
+    public static final String ORDER = "order-of-work";
 
-    /** Title of the section that lists the frets. */
-    public static final String FRETS = "Frets and stations, from the nut";
+    /** Code of the section that lists the frets. */
+    public static final String FRETS = "frets";
 
-    /** Title of the section that lists both ends of fanned frets. */
-    public static final String FANNED = "Fanned frets, at the board's edges";
+    /** Code of the section that lists both ends of fanned frets. */
+    public static final String FANNED = "fanned-frets";
+
+    private final String code;
+    private final String title;
+    private final List<Row> rows;
+    private final List<Statement> notes;
+    private final LengthStyle style;
+
+    private PlanSection(String code, String title, List<Row> rows, List<Statement> notes, LengthStyle style) {
+        this.code = Objects.requireNonNull(code, "code");
+        this.title = Objects.requireNonNull(title, "title");
+        this.rows = Names.all(rows, "row");
+        this.notes = Names.all(notes, "note");
+        this.style = Objects.requireNonNull(style, "style");
+    }
 
     /**
-     * A label and its value.
+     * Returns a section.
      *
-     * @param label what it is
-     * @param value its value with unit, one line or several
+     * @param code lower case with hyphens; stable
+     * @param title the heading, in words
+     * @param rows what is to be set, cut or known
+     * @param notes sentences that belong to it
+     * @param style how lengths are printed
+     * @return the section
      */
-    public record Row(String label, String value) {
+    public static PlanSection of(String code, String title, List<Row> rows, List<Statement> notes, LengthStyle style) {
+        return new PlanSection(code, title, rows, notes, style);
+    }
+
+    /**
+     * A row: what it is about, and the answer.
+     *
+     * @param key in data, such as {@code afterEachPass}; stable
+     * @param named what it is, in words
+     * @param answer its facts
+     */
+    public record Row(String key, Statement named, Answer answer) {
 
         /**
          * Checks that nothing is missing.
          *
-         * @param label what it is
-         * @param value its value with unit, one line or several
+         * @param key in data
+         * @param named what it is
+         * @param answer its facts
          */
         public Row {
-            Objects.requireNonNull(label, "label");
-            Objects.requireNonNull(value, "value");
+            Objects.requireNonNull(key, "key");
+            Objects.requireNonNull(named, "named");
+            Objects.requireNonNull(answer, "answer");
+        }
+
+        /**
+         * Returns what it is, in words.
+         *
+         * @return such as {@code passes}; may be empty
+         */
+        public String label() {
+            return named.toString();
+        }
+
+        /**
+         * Returns the answer in words.
+         *
+         * @return its value with unit, one line or several
+         */
+        public String value() {
+            return answer.text(named.style());
         }
 
         /** Returns it as {@code limit: within 0.1 mm}. */
         @Override
         public String toString() {
-            return label.isEmpty() ? value : label + ": " + value;
+            return label().isEmpty() ? value() : label() + ": " + value();
         }
     }
 
     /**
-     * Checks that nothing is missing and copies the lists.
+     * Returns what the section is about.
      *
-     * @param title the heading
-     * @param rows what is to be set, cut or known
-     * @param notes sentences that belong to it
+     * @return lower case with hyphens; stable
      */
-    public PlanSection {
-        Objects.requireNonNull(title, "title");
-        rows = Names.all(rows, "row");
-        notes = Names.all(notes, "note");
+    public String code() {
+        return code;
+    }
+
+    /**
+     * Returns the heading.
+     *
+     * @return in words
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * Returns what is to be set, cut or known.
+     *
+     * @return the rows
+     */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /**
+     * Returns sentences that belong to it.
+     *
+     * @return the notes
+     */
+    public List<Statement> notes() {
+        return notes;
+    }
+
+    /**
+     * Returns this section without rows of some kinds.
+     *
+     * @param codes of the statements to leave out, such as {@code fret}
+     * @return the section
+     */
+    public PlanSection without(Set<String> codes) {
+        Objects.requireNonNull(codes, "codes");
+        List<Row> left = rows.stream()
+                .filter(row -> !(row.answer() instanceof Statement statement && codes.contains(statement.code())))
+                .toList();
+        return new PlanSection(code, title, left, notes, style);
+    }
+
+    @Override
+    public Form<PlanSection> form() {
+        Form<PlanSection> form = Form.of(code);
+        for (int i = 0; i < rows.size(); i++) {
+            int index = i;
+            Row row = rows.get(i);
+            String label = row.key() + "Label";
+            form = form.fact(
+                            label,
+                            Kind.ANSWER,
+                            "what the row is about",
+                            section -> section.rows.get(index).named())
+                    .fact(
+                            row.key(),
+                            Kind.ANSWER,
+                            row.label(),
+                            section -> section.rows.get(index).answer())
+                    .line(row.key(), "{" + label + "}", "{" + row.key() + "}");
+        }
+        for (int i = 0; i < notes.size(); i++) {
+            int index = i;
+            form = form.fact("note" + (i + 1), Kind.ANSWER, "a note", section -> section.notes.get(index))
+                    .note(notes.get(i).code(), "{note" + (i + 1) + "}");
+        }
+        return form.finds(code, title);
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlanSection that
+                && code.equals(that.code)
+                && title.equals(that.title)
+                && rows.equals(that.rows)
+                && notes.equals(that.notes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(code, title, rows, notes);
     }
 
     /** Returns the heading, then the rows, then the notes, as many of them as JShell prints. */
     @Override
     public String toString() {
-        Report report = Report.titled(title);
-        rows.forEach(row -> report.row(row.label(), row.value()));
-        notes.forEach(report::note);
-        String text = report.toString();
+        String text = text(style);
         return text.length() <= MOST_CHARACTERS
                 ? text
                 : text.substring(
@@ -82,33 +210,53 @@ public record PlanSection(String title, List<Row> rows, List<String> notes) {
                         + "\n  ... rows() and notes() have all";
     }
 
-    static Draft titled(String title) {
-        return new Draft(title);
+    static Draft titled(String code, String title, LengthStyle style) {
+        return new Draft(code, title, style);
     }
 
     /** A section being written. */
     static final class Draft {
-
+        private final String code;
         private final String title;
+        private final LengthStyle style;
         private final List<Row> rows = new ArrayList<>();
-        private final List<String> notes = new ArrayList<>();
+        private final List<Statement> notes = new ArrayList<>();
 
-        private Draft(String title) {
+        private Draft(String code, String title, LengthStyle style) {
+            this.code = code;
             this.title = title;
+            this.style = style;
         }
 
-        Draft row(String label, Object value) {
-            rows.add(new Row(label, String.valueOf(value)));
+        Draft row(String key, String label, Answer answer) {
+            return row(key, Statement.of("label", label, style), answer);
+        }
+
+        Draft row(String key, Statement named, Answer answer) {
+            rows.add(new Row(key, named, answer));
             return this;
         }
 
-        Draft note(String note) {
+        /** A row of one value. */
+        <V> Draft row(String key, String label, Kind<V> kind, V value) {
+            return row(key, label, words("value", "{value}").with("value", kind, value));
+        }
+
+        Draft note(String code, String words) {
+            return note(words(code, words));
+        }
+
+        Draft note(Statement note) {
             notes.add(note);
             return this;
         }
 
+        Statement words(String code, String words) {
+            return Statement.of(code, words, style);
+        }
+
         PlanSection done() {
-            return new PlanSection(title, rows, notes);
+            return new PlanSection(code, title, rows, notes, style);
         }
     }
 }

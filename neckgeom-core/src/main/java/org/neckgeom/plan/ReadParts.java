@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
 import org.neckgeom.channel.Offset;
 import org.neckgeom.design.Head;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that lists what has been read on the neck, and says where readings contradict each other. */
@@ -29,45 +31,61 @@ final class ReadParts {
 
     private static PlanPart read(NeckPlan plan) {
         NeckReadings readings = plan.readings();
-        PlanSection.Draft draft = PlanSection.titled("Read on the neck");
-        for (NeckFeature feature : NeckFeature.values()) {
-            readings.of(feature).ifPresent(reading -> draft.row(feature.toString(), reading));
-        }
-        readings.scarfAngle().ifPresent(reading -> draft.row("scarf angle", reading));
         LengthStyle style = plan.style();
-        readings.backDepths()
-                .forEach((x, depth) -> draft.row("back at " + style.brief(x), depth + "; drawn " + drawn(plan, x)));
+        PlanSection.Draft draft = PlanSection.titled("readings", "Read on the neck", style);
+        for (NeckFeature feature : NeckFeature.values()) {
+            readings.of(feature)
+                    .ifPresent(reading -> draft.row(feature.key(), feature.toString(), Kind.ESTIMATE, reading));
+        }
+        readings.scarfAngle().ifPresent(reading -> draft.row("scarfAngle", "scarf angle", Kind.ESTIMATE, reading));
+        int backs = 0;
+        for (Map.Entry<Double, Estimate<Length>> back : readings.backDepths().entrySet()) {
+            double x = back.getKey();
+            draft.row(
+                    "back" + ++backs,
+                    draft.words("back-at", "back at {station:brief}").with("station", Kind.MM, x),
+                    draft.words("depth", "{depth}; drawn {drawn:brief}")
+                            .with("depth", Kind.ESTIMATE, back.getValue())
+                            .with("drawn", Kind.MM, AsMade.of(plan).drawnDepthMm(x)));
+        }
         return PlanPart.of(
-                draft.note("each takes the place of what was assumed, and the rest is judged on it"), agree(plan));
-    }
-
-    private static String drawn(NeckPlan plan, double x) {
-        return plan.style().brief(AsMade.of(plan).drawnDepthMm(x));
+                draft.note("in-place-of", "each takes the place of what was assumed, and the rest is judged on it"),
+                agree(plan));
     }
 
     private static PlanCheck agree(NeckPlan plan) {
-        List<String> quarrels = quarrels(plan);
-        int count = plan.readings().count();
-        return quarrels.isEmpty()
-                ? new PlanCheck(
-                        "readings agree",
-                        Outcome.GOOD,
-                        count == 1 ? "1 reading" : count + " readings",
-                        "no two contradict each other",
-                        "Go on with what is left.")
-                : new PlanCheck(
-                        "readings agree",
-                        Outcome.OPEN,
-                        quarrels.get(0),
-                        "no two contradict each other",
-                        quarrels.size() == 1
-                                ? "Read both again before you go on."
-                                : "Read again before you go on. Besides: "
-                                        + String.join("; ", quarrels.subList(1, quarrels.size())) + ".");
+        List<Statement> quarrels = quarrels(plan);
+        LengthStyle style = plan.style();
+        boolean agree = quarrels.isEmpty();
+        return PlanCheck.of(
+                "readings-agree",
+                "readings agree",
+                agree ? Outcome.GOOD : Outcome.OPEN,
+                agree
+                        ? Statement.of("readings", "{count:of reading/readings}", style)
+                                .with("count", Kind.WHOLE, plan.readings().count())
+                        : quarrels.get(0),
+                Statement.of("no-contradiction", "no two contradict each other", style),
+                agree ? Statement.of("go-on", "Go on with what is left.", style) : readAgain(style, quarrels));
     }
 
-    private static List<String> quarrels(NeckPlan plan) {
-        List<String> quarrels = new ArrayList<>();
+    private static Statement readAgain(LengthStyle style, List<Statement> quarrels) {
+        if (quarrels.size() == 1) {
+            return Statement.of("read-both-again", "Read both again before you go on.", style);
+        }
+        List<String> braces = IntStream.range(1, quarrels.size())
+                .mapToObj(i -> "{other" + i + "}")
+                .toList();
+        Statement again = Statement.of(
+                "read-again", "Read again before you go on. Besides: " + String.join("; ", braces) + ".", style);
+        for (int i = 1; i < quarrels.size(); i++) {
+            again = again.with("other" + i, Kind.ANSWER, quarrels.get(i));
+        }
+        return again;
+    }
+
+    private static List<Statement> quarrels(NeckPlan plan) {
+        List<Statement> quarrels = new ArrayList<>();
         channelUnread(plan).ifPresent(quarrels::add);
         tooDeep(plan).ifPresent(quarrels::add);
         carvedThrough(plan).ifPresent(quarrels::add);
@@ -77,7 +95,7 @@ final class ReadParts {
     }
 
     /** What closes or undercuts the channel has been read, and nothing of the channel. */
-    private static Optional<String> channelUnread(NeckPlan plan) {
+    private static Optional<Statement> channelUnread(NeckPlan plan) {
         NeckReadings read = plan.readings();
         Set<String> proofs = read.proofs().keySet();
         if (proofs.contains("cut rod channel")) {
@@ -88,16 +106,23 @@ final class ReadParts {
                 : proofs.contains("glue fingerboard") ? "the board has been read as glued" : "";
         return late.isEmpty()
                 ? Optional.empty()
-                : Optional.of(late + ", of the channel under it nothing: it is taken as drawn, if it was cut before");
+                : Optional.of(Statement.of(
+                        "channel-unread",
+                        late + ", of the channel under it nothing: it is taken as drawn, if it was cut before",
+                        plan.style()));
     }
 
-    private static Optional<String> tooDeep(NeckPlan plan) {
+    private static Optional<Statement> tooDeep(NeckPlan plan) {
         double thick = plan.blank().thicknessMm();
         LengthStyle style = plan.style();
         Optional<Estimate<Length>> depth = plan.readings().of(NeckFeature.CHANNEL_DEPTH);
         if (depth.filter(read -> read.valueHouse() >= thick).isPresent()) {
-            return Optional.of("the channel reads " + style.brief(depth.get().valueHouse()) + " deep in a blank "
-                    + style.brief(thick) + " thick");
+            return Optional.of(Statement.of(
+                            "channel-too-deep",
+                            "the channel reads {depth:brief} deep in a blank {blank:brief} thick",
+                            style)
+                    .with("depth", Kind.MM, depth.get().valueHouse())
+                    .with("blank", Kind.MM, thick));
         }
         boolean hasHeel = plan.design().heel().isPresent();
         double shaft = hasHeel ? AsMade.of(plan).heelStartMm() : Double.POSITIVE_INFINITY;
@@ -105,30 +130,39 @@ final class ReadParts {
                 plan.readings().backDepths().entrySet()) {
             double over = back.getValue().valueHouse() - thick;
             if (back.getKey() < shaft && over > APART * back.getValue().uncertaintyHouse() + HAIR) {
-                return Optional.of(
-                        "the back reads " + style.brief(back.getValue().valueHouse()) + " deep at "
-                                + style.brief(back.getKey()) + ", in a blank " + style.brief(thick) + " thick");
+                return Optional.of(Statement.of(
+                                "back-too-deep",
+                                "the back reads {depth:brief} deep at {station:brief}, in a blank {blank:brief} thick",
+                                style)
+                        .with("depth", Kind.MM, back.getValue().valueHouse())
+                        .with("station", Kind.MM, back.getKey())
+                        .with("blank", Kind.MM, thick));
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<String> carvedThrough(NeckPlan plan) {
+    private static Optional<Statement> carvedThrough(NeckPlan plan) {
         AsMade made = AsMade.of(plan);
         LengthStyle style = plan.style();
         for (Map.Entry<Double, Estimate<Length>> back :
                 plan.readings().backDepths().entrySet()) {
             double floor = made.channel().depthAtMm(back.getKey());
             if (floor >= back.getValue().valueHouse()) {
-                return Optional.of("at " + style.brief(back.getKey()) + " the back reads "
-                        + style.brief(back.getValue().valueHouse()) + " deep over a channel of " + style.brief(floor)
-                        + ": carved through to the rod");
+                return Optional.of(Statement.of(
+                                "carved-through",
+                                "at {station:brief} the back reads {depth:brief} deep over a channel of {floor:brief}:"
+                                        + " carved through to the rod",
+                                style)
+                        .with("station", Kind.MM, back.getKey())
+                        .with("depth", Kind.MM, back.getValue().valueHouse())
+                        .with("floor", Kind.MM, floor));
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<String> slotElsewhere(NeckPlan plan) {
+    private static Optional<Statement> slotElsewhere(NeckPlan plan) {
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.SLOT_OFFSET);
         if (read.isEmpty() || plan.steps().isEmpty()) {
             return Optional.empty();
@@ -137,21 +171,29 @@ final class ReadParts {
         double apart = read.get().valueHouse() - promised.amountMm();
         double u = StrictMath.hypot(read.get().uncertaintyHouse(), promised.uncertaintyMm());
         return Math.abs(apart) > APART * u + HAIR
-                ? Optional.of("the slot lies " + plan.style().small(Math.abs(apart))
-                        + " from where the trial cuts put it, u " + plan.style().small(u)
-                        + ": the fence or the blank moved, or the other edge rode the fence")
+                ? Optional.of(Statement.of(
+                                "slot-elsewhere",
+                                "the slot lies {apart:size small} from where the trial cuts put it, u {standardUncertainty:small}: the fence"
+                                        + " or the blank moved, or the other edge rode the fence",
+                                plan.style())
+                        .with("apart", Kind.MM, apart)
+                        .with("standardUncertainty", Kind.MM, u))
                 : Optional.empty();
     }
 
     /** A saw is set to half a degree; a scarf farther off than that and its reading was drawn otherwise. */
-    private static Optional<String> scarfElsewhere(NeckPlan plan) {
+    private static Optional<Statement> scarfElsewhere(NeckPlan plan) {
         double most = Math.toRadians(5);
         return plan.readings().scarfAngle().flatMap(read -> {
             double drawn = plan.design().head().map(Head::pitchRad).orElse(read.valueHouse());
             double off = read.valueHouse() - drawn;
             return Math.abs(off) > most
-                    ? Optional.of("the scarf reads " + Numbers.fixed(Math.toDegrees(Math.abs(off)), 1) + " deg "
-                            + (off > 0 ? "steeper" : "flatter") + " than drawn: was another angle read?")
+                    ? Optional.of(Statement.of(
+                                    "scarf-elsewhere",
+                                    "the scarf reads {off:size 1} " + (off > 0 ? "steeper" : "flatter")
+                                            + " than drawn: was another angle read?",
+                                    plan.style())
+                            .with("off", Kind.RAD, off))
                     : Optional.empty();
         });
     }

@@ -18,6 +18,9 @@ import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
@@ -25,14 +28,13 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.WoodFigure;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
 final class SetUpParts {
 
-    static final String CHANNEL_TITLE = "Channel for the rod";
     private static final String CENTRING_TITLE = "Centring the cutter";
     private static final double ROUNDING = 1e-9;
 
@@ -66,7 +68,7 @@ final class SetUpParts {
     }
 
     private static PlanPart centring(NeckPlan plan) {
-        PlanSection.Draft draft = PlanSection.titled(CENTRING_TITLE);
+        PlanSection.Draft draft = PlanSection.titled("centring", CENTRING_TITLE, plan.style());
         record(plan, draft);
         if (plan.isDone(NeckPlan.CHANNEL)) {
             return CutParts.centring(plan, draft);
@@ -75,27 +77,39 @@ final class SetUpParts {
         Limits<Length> limits = Limits.within(plan.centredWithin());
         boolean isKnown = verdict.chance().isPresent();
         if (isKnown) {
-            draft.row("in the blank", plan.slotPlace());
+            draft.row("inTheBlank", "in the blank", Kind.NOUN, plan.slotPlace());
         }
-        draft.row(
-                        "limit",
-                        isKnown
-                                ? limits + ", chance "
-                                        + Numbers.percent(verdict.chance().getAsDouble())
-                                : limits.toString())
-                .row("next", verdict);
+        Statement limit = draft.words("limit", "{limit}" + (isKnown ? ", chance {conformanceProbability}" : ""))
+                .with("limit", Kind.LIMITS, limits);
+        if (isKnown) {
+            limit = limit.with(
+                    "conformanceProbability", Kind.PROBABILITY, verdict.chance().getAsDouble());
+        }
+        draft.row("limit", "limit", limit).row("next", "next", Kind.NOUN, verdict);
         Outcome outcome = verdict.mayCut() ? Outcome.GOOD : verdict.isStop() ? Outcome.STOP : Outcome.OPEN;
-        String found = isKnown
-                ? plan.slotPlace().worst().toString()
-                : verdict.contradiction().isPresent() ? "readings and moves contradict each other" : "not read yet";
+        Answer result = isKnown
+                ? plan.slotPlace().worst()
+                : verdict.contradiction().isPresent()
+                        ? draft.words("contradiction", "readings and moves contradict each other")
+                        : draft.words("not-read", "not read yet");
+        Statement next = draft.words(verdict.step().code(), "{sentence}")
+                .with("sentence", Kind.NAME, verdict.sentence() + asked(plan))
+                .with("verdict", Kind.NOUN, verdict);
         return PlanPart.of(
                 draft,
-                new PlanCheck("channel centred", outcome, found, limits.toString(), verdict.sentence() + asked(plan)));
+                PlanCheck.of(
+                        CutParts.CENTRED,
+                        CutParts.CENTRED_NAME,
+                        outcome,
+                        result,
+                        draft.words("limit", "{limit}").with("limit", Kind.LIMITS, limits),
+                        next));
     }
 
     /** The question as a sentence that follows another. */
     private static String asked(NeckPlan plan) {
         return question(plan)
+                .map(Statement::toString)
                 .map(text -> " " + Character.toUpperCase(text.charAt(0)) + text.substring(1))
                 .orElse("");
     }
@@ -104,29 +118,47 @@ final class SetUpParts {
     private static void record(NeckPlan plan, PlanSection.Draft draft) {
         Iterator<Closure> closures = plan.rounds().closures().iterator();
         int cuts = 0;
+        int reads = 0;
+        int moves = 0;
         for (CentringStep step : plan.steps()) {
             if (step.cut().isEmpty()) {
-                draft.row("fence moved", step.toString().substring("fence moved ".length()));
+                double toward = step.move().orElseThrow().towardMm();
+                draft.row(
+                        "move" + ++moves,
+                        "fence moved",
+                        draft.words(
+                                        "moved",
+                                        "{toward:size brief} " + (toward < 0 ? "away from" : "toward") + " the cutter")
+                                .with("toward", Kind.MM, toward));
                 continue;
             }
             cuts += step.isReadAgain() ? 0 : 1;
             Centring centring = Centring.of(step.cut().get().readAt(plan.shop().uncertainty()))
                     .in(plan.style());
-            draft.row("cut " + cuts + (step.isReadAgain() ? " again" : "") + ", its piece", centring.offset());
+            draft.row(
+                    "reading" + ++reads,
+                    draft.words("cut", "cut {cut}" + (step.isReadAgain() ? " again" : "") + ", its piece")
+                            .with("cut", Kind.WHOLE, cuts),
+                    centring.offset());
             Closure closure = closures.next();
             if (closure.isComplete() || closure.outcome() != Closure.Outcome.CLOSES) {
-                draft.row("", closure);
+                draft.row("closure" + reads, "", Kind.NOUN, closure);
             }
         }
         question(plan).ifPresent(draft::note);
     }
 
     /** Whether the right piece was read, where its width is far from the blank's; asked of the last cut. */
-    private static Optional<String> question(NeckPlan plan) {
+    private static Optional<Statement> question(NeckPlan plan) {
         return plan.steps().stream()
                 .flatMap(step -> step.cut().stream())
                 .reduce((before, last) -> last)
                 .flatMap(cut -> cut.in(plan.style()).question(plan.blank().width()));
+    }
+
+    /** Every pass: a cutter is set by them. */
+    private static Statement whole(PassPlan passes) {
+        return Statement.of("every-pass", "{passes:whole}", passes.style()).with("passes", Kind.ANSWER, passes);
     }
 
     private static Passes passes(Shop shop) {
@@ -141,27 +173,28 @@ final class SetUpParts {
         Passes rule = passes(shop);
         SlotStops stops =
                 atItsEnds(plan, slot.stops(shop.cutter(), plan.blank())).setWithin(RULE_AND_EYE);
-        PlanSection.Draft draft = PlanSection.titled(CHANNEL_TITLE)
-                .row("channel", channel)
-                .row("depth", slot.depth())
-                .row("passes", slot.passes(rule).setWithin(shop.repeatability()).table())
-                .row(
+        PlanSection.Draft draft = CutParts.section(plan)
+                .row("channel", "channel", Kind.NOUN, channel)
+                .row("depth", "depth", slot.depth())
+                .row("passes", "passes", whole(slot.passes(rule).setWithin(shop.repeatability())));
+        draft.row(
+                        "afterEachPass",
                         "after each pass",
-                        "a depth more than "
-                                + plan.style().small(2 * shop.repeatability().house())
-                                + " off its step means that the cutter creeps: stop and clamp it again")
-                .row("stops", stops);
+                        draft.words(
+                                        "creep",
+                                        "a depth more than {creep:small} off its step means that the cutter creeps: stop"
+                                                + " and clamp it again")
+                                .with("creep", Kind.MM, 2 * shop.repeatability().house()))
+                .row("stops", "stops", Kind.NOUN, stops);
         beyondTheFence(plan, stops).ifPresent(draft::note);
         if (channel.hasPocket()) {
-            draft.row(
-                    "pocket",
-                    slot.pocketPasses(rule).setWithin(shop.repeatability()).table());
+            draft.row("pocket", "pocket", whole(slot.pocketPasses(rule).setWithin(shop.repeatability())));
         }
         if (plan.blank().outOfParallelMm() != 0) {
-            draft.row("edges", plan.rounds().place());
+            draft.row("edges", "edges", Kind.NOUN, plan.rounds().place());
         }
         if (!plan.slot().mayCut()) {
-            draft.note("for when the slot may be cut: see " + CENTRING_TITLE);
+            draft.note("when-it-may-be-cut", "for when the slot may be cut: see " + CENTRING_TITLE);
         }
         List<PlanCheck> checks = new ArrayList<>(List.of(depthOfPass(plan, slot.passes(rule))));
         pastTheJoint(plan, channel).ifPresent(checks::add);
@@ -200,24 +233,33 @@ final class SetUpParts {
         if (!(past > 0)) {
             return Optional.empty();
         }
-        return Optional.of(new PlanCheck(
+        LengthStyle style = plan.style();
+        return Optional.of(PlanCheck.of(
+                "channel-ends-in-the-neck",
                 "channel ends within the neck",
                 Outcome.OPEN,
-                plan.style().brief(past) + " past the body joint",
-                "to the body joint or short of it",
-                "A shorter rod, or let heel and body take it: then the neck does not come off without it."));
+                Statement.of("past", "{past:brief} past the body joint", style).with("past", Kind.MM, past),
+                Statement.of("body-joint", "to the body joint or short of it", style),
+                Statement.of(
+                        "shorten",
+                        "A shorter rod, or let heel and body take it: then the neck does not come off without it.",
+                        style)));
     }
 
     /** A stop can be clamped to the fence only as far as the fence reaches. */
-    private static Optional<String> beyondTheFence(NeckPlan plan, SlotStops stops) {
+    private static Optional<Statement> beyondTheFence(NeckPlan plan, SlotStops stops) {
         double reach = plan.shop().fence().lengthMm() / 2;
         double farthest = Math.max(stops.rear().fromCentreMm(), stops.front().fromCentreMm());
         if (!(farthest > reach)) {
             return Optional.empty();
         }
-        return Optional.of(
-                "a stop " + plan.style().mark(farthest) + " from the cutter lies beyond a fence that reaches "
-                        + plan.style().brief(reach) + " either side: clamp it to the table, or work by the marks");
+        return Optional.of(Statement.of(
+                        "beyond-the-fence",
+                        "a stop {stop:mark} from the cutter lies beyond a fence that reaches {reach:brief} either side:"
+                                + " clamp it to the table, or work by the marks",
+                        plan.style())
+                .with("stop", Kind.MM, farthest)
+                .with("reach", Kind.MM, reach));
     }
 
     /** Common practice: no pass deeper than half the cutter's diameter in softwood, a quarter in hardwood. */
@@ -233,18 +275,23 @@ final class SetUpParts {
         Outcome outcome = deepest <= most * (1 + ROUNDING)
                 ? Outcome.GOOD
                 : deepest <= half * (1 + ROUNDING) ? Outcome.OPEN : Outcome.STOP;
-        String todo = switch (outcome) {
-            case GOOD -> "Read the depth after every pass.";
-            case OPEN -> "More and lighter passes in wood this hard.";
-            case STOP -> "More and lighter passes: a deep one burns, bends and snatches.";
+        LengthStyle style = plan.style();
+        Statement next = switch (outcome) {
+            case GOOD -> Statement.of("read-the-depth", "Read the depth after every pass.", style);
+            case OPEN -> Statement.of("lighter-passes", "More and lighter passes in wood this hard.", style);
+            case STOP ->
+                Statement.of(
+                        "much-lighter-passes", "More and lighter passes: a deep one burns, bends and snatches.", style);
         };
         String share = soft ? "half the cutter's diameter" : "a quarter of the cutter's diameter in hardwood";
-        return new PlanCheck(
+        return PlanCheck.of(
+                "depth-of-a-pass",
                 "depth of a pass",
                 outcome,
-                plan.style().inTables().brief(deepest),
-                plan.style().inTables().brief(most) + " or less, " + share + " (common practice)",
-                todo);
+                Statement.of("deepest", "{deepest:table brief}", style).with("deepest", Kind.MM, deepest),
+                Statement.of("at-most", "{most:table brief} or less, " + share + " (common practice)", style)
+                        .with("most", Kind.MM, most),
+                next);
     }
 
     /** What the cutter goes through in the deepest pass, where feed and speed are told. */
@@ -263,8 +310,8 @@ final class SetUpParts {
         CutterLoad load = CutterLoad.of(shop.cutter(), plan.blank())
                 .feed(shop.feed().get(), shop.turning().get())
                 .pass(plan.style().amount(deepest));
-        return Optional.of(
-                PlanPart.of(PlanSection.titled("Cutter under load, estimated").row("deepest pass", load)));
+        return Optional.of(PlanPart.of(PlanSection.titled("cutter-load", "Cutter under load, estimated", plan.style())
+                .row("deepestPass", "deepest pass", load)));
     }
 
     private static double deepest(PassPlan passes) {
@@ -276,16 +323,18 @@ final class SetUpParts {
         HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence())
                 .outline(layout.widthAtBreakLine(), layout.widthAtTip());
         PlanSection.Draft draft = PlanSection.titled(
-                        plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel")
-                .row("spacer", atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));
+                        "head-at-the-fence",
+                        plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel",
+                        plan.style())
+                .row("spacer", "spacer", Kind.NOUN, atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));
         if (head.swingRad() != 0) {
-            draft.row("swung head", atFence.skew());
+            draft.row("skew", "swung head", Kind.NOUN, atFence.skew());
         }
         if (head.veneerMm() > 0) {
-            draft.row("veneer on it", atFence.rocking());
+            draft.row("rocking", "veneer on it", atFence.rocking());
         }
         if (!plan.headComesFirst()) {
-            draft.note("cut the channel first, on the square blank, and none of this is needed");
+            draft.note("channel-first", "cut the channel first, on the square blank, and none of this is needed");
         }
         return PlanPart.of(draft);
     }

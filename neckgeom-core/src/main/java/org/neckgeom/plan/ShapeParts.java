@@ -2,6 +2,7 @@ package org.neckgeom.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
@@ -9,6 +10,8 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.SlantedScarf;
@@ -44,16 +47,17 @@ final class ShapeParts {
         plan.details().fannedFrets().ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
         parts.addAll(BackParts.of(plan));
-        plan.neckSet().ifPresent(set -> parts.add(neckSet(set)));
+        plan.neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
         plan.design().heel().ifPresent(heel -> parts.add(heel(plan, heel)));
         return parts;
     }
 
     private static PlanPart scarf(NeckPlan plan, ScarfJoint joint) {
-        PlanSection.Draft draft = PlanSection.titled("Scarf").row("joint", joint);
+        PlanSection.Draft draft =
+                PlanSection.titled("scarf", "Scarf", plan.style()).row("joint", "joint", Kind.NOUN, joint);
         Head head = plan.design().head().orElse(null);
         if (plan.isDone("cut scarf")) {
-            return PlanPart.of(draft.row("done", sawn(plan)));
+            return PlanPart.of(draft.row("done", "done", sawn(plan)));
         }
         if (head == null) {
             return PlanPart.of(draft);
@@ -61,27 +65,39 @@ final class ShapeParts {
         double shaftEnd = StockParts.shaftEndMm(plan);
         ScarfBoard board =
                 joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
-        draft.row("board", board);
+        draft.row("board", "board", Kind.NOUN, board);
         boolean reaches = board.lengthMm() <= plan.blank().lengthMm();
         return PlanPart.of(
-                draft.note("the shaft is reckoned to the "
-                        + (shaftEnd > plan.design().bodyJointMm() ? "end of its tenon or dovetail" : "body joint")
-                        + "; what is over makes the heel blocks"),
-                new PlanCheck(
-                        "blank reaches for shaft and head",
-                        reaches ? Outcome.GOOD : Outcome.STOP,
-                        plan.blank().length().toString(),
-                        plan.style().brief(board.lengthMm()) + " or more",
-                        reaches ? "One saw cut does it." : "Take a longer blank, or the head from another board."),
+                draft.note(
+                        "shaft-end",
+                        "the shaft is reckoned to the "
+                                + (shaftEnd > plan.design().bodyJointMm()
+                                        ? "end of its tenon or dovetail"
+                                        : "body joint")
+                                + "; what is over makes the heel blocks"),
+                StockParts.reaches(
+                        plan,
+                        board.lengthMm(),
+                        reaches
+                                ? draft.words("saw-once", "One saw cut does it.")
+                                : draft.words("longer-blank", "Take a longer blank, or the head from another board.")),
                 nutLine(plan, board));
     }
 
-    private static String sawn(NeckPlan plan) {
+    private static Statement sawn(NeckPlan plan) {
+        LengthStyle style = plan.style();
         return plan.readings()
                 .scarfAngle()
-                .map(angle -> "sawn: " + angle + "; drawn "
-                        + plan.design().head().orElseThrow().pitch() + ", the lines above are those of the angle read")
-                .orElse("sawn; its angle has not been read and is taken as drawn");
+                .map(angle -> Statement.of(
+                                "sawn-as-read",
+                                "sawn: {angle}; drawn {drawn}, the lines above are those of the angle read",
+                                style)
+                        .with("angle", Kind.ESTIMATE, angle)
+                        .with(
+                                "drawn",
+                                Kind.AMOUNT,
+                                plan.design().head().orElseThrow().pitch()))
+                .orElse(Statement.of("sawn", "sawn; its angle has not been read and is taken as drawn", style));
     }
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
@@ -89,95 +105,149 @@ final class ShapeParts {
         double needed = board.lengthMm() - StockParts.shaftEndMm(plan);
         double there = plan.blank().nutFromHeadEndMm();
         boolean enough = there >= needed;
-        return new PlanCheck(
+        LengthStyle style = plan.style();
+        return PlanCheck.of(
+                "nut-line-leaves-room",
                 "nut line leaves room for head and saw cut",
                 enough ? Outcome.GOOD : Outcome.OPEN,
-                plan.style().brief(there) + " from the head end",
-                plan.style().brief(needed) + " or more",
+                StockParts.fromHeadEnd(plan, there),
+                Statement.of("at-least", "{least:brief} or more", style).with("least", Kind.MM, needed),
                 enough
-                        ? "Lay out nut line, stops and saw cut from the same end."
-                        : "Lay the nut line out farther in, or the stops and the saw cut do not share one blank.");
+                        ? Statement.of("same-end", "Lay out nut line, stops and saw cut from the same end.", style)
+                        : Statement.of(
+                                "move-the-nut-line",
+                                "Lay the nut line out farther in, or the stops and the saw cut do not share one blank.",
+                                style));
     }
 
     private static PlanPart frets(NeckPlan plan) {
         NeckDesign design = plan.design();
-        PlanSection.Draft draft = PlanSection.titled(PlanSection.FRETS);
+        PlanSection.Draft draft =
+                PlanSection.titled(PlanSection.FRETS, "Frets and stations, from the nut", plan.style());
         for (Fret fret : FretTable.of(design).frets()) {
             double x = fret.fromNutMm();
             draft.row(
-                    fret.number() == 0 ? "nut" : "fret " + fret.number(),
-                    plan.style().text(x) + ", board " + plan.style().text(2 * design.halfWidthAtMm(x)) + " wide");
+                    key(fret.number()),
+                    label(draft, fret.number()),
+                    draft.words("fret", "{fromNut:text}, board {width:text} wide")
+                            .with("fromNut", Kind.MM, x)
+                            .with("width", Kind.MM, 2 * design.halfWidthAtMm(x)));
         }
-        draft.note("measure every fret from the nut: steps added up add up their errors");
+        draft.note("from-the-nut", "measure every fret from the nut: steps added up add up their errors");
         if (design.frets() >= design.bodyAtFret()) {
             return PlanPart.of(draft);
         }
         return PlanPart.of(
                 draft,
-                new PlanCheck(
+                PlanCheck.of(
+                        "frets-reach-the-body",
                         "frets reach the body",
                         Outcome.OPEN,
-                        design.frets() + " frets, body at fret " + design.bodyAtFret(),
-                        design.bodyAtFret() + " frets or more",
-                        "Is one of the two a slip?"));
+                        draft.words("frets", "{frets} frets, body at fret {body}")
+                                .with("frets", Kind.WHOLE, design.frets())
+                                .with("body", Kind.WHOLE, design.bodyAtFret()),
+                        draft.words("frets-at-least", "{body} frets or more")
+                                .with("body", Kind.WHOLE, design.bodyAtFret()),
+                        draft.words("ask", "Is one of the two a slip?")));
+    }
+
+    /** Of the row of a fret; the nut is fret 0. */
+    static String key(int fret) {
+        return fret == 0 ? "nut" : "fret" + fret;
+    }
+
+    static Statement label(PlanSection.Draft draft, int fret) {
+        return fret == 0
+                ? draft.words("nut", "nut")
+                : draft.words("fret", "fret {fret}").with("fret", Kind.WHOLE, fret);
     }
 
     /** Where the slanted lines meet the board's edges, and the saws for a scarf behind a slanted nut. */
     private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
         NeckDesign design = plan.design();
-        PlanSection.Draft draft =
-                PlanSection.titled("Fanned frets, at the board's edges").row("frets", fan);
+        PlanSection.Draft draft = PlanSection.titled(
+                        PlanSection.FANNED, "Fanned frets, at the board's edges", plan.style())
+                .row("frets", "frets", Kind.NOUN, fan);
         for (int fret = 0; fret <= design.frets(); fret++) {
             draft.row(
-                    fret == 0 ? "nut" : "fret " + fret,
-                    "bass " + plan.style().text(fan.onBassEdge(fret, design).house()) + ", treble "
-                            + plan.style().text(fan.onTrebleEdge(fret, design).house()));
+                    key(fret),
+                    label(draft, fret),
+                    draft.words("fanned-fret", "bass {bass:text}, treble {treble:text}")
+                            .with("bass", Kind.MM, fan.onBassEdge(fret, design).house())
+                            .with(
+                                    "treble",
+                                    Kind.MM,
+                                    fan.onTrebleEdge(fret, design).house()));
         }
         double slant = fan.slant(0).house();
         design.head()
                 .filter(head -> plan.scarf().isPresent() && slant != 0)
                 .ifPresent(head -> draft.row(
                         "scarf",
-                        SlantedScarf.of(
-                                Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
-                                Amount.ofHouse(slant, ShopUnit.DEGREE))));
+                        "scarf",
+                        Kind.NAME,
+                        ""
+                                + SlantedScarf.of(
+                                        Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
+                                        Amount.ofHouse(slant, ShopUnit.DEGREE))));
         if (design.hasStrings() && design.strings().tensionsN().length == 0) {
             draft.note(
+                    "pull-of-the-centreline",
                     "the strings' pull is reckoned on the centreline's scale: tell tensions to have each on its own");
         }
-        return PlanPart.of(
-                draft.note("all along the centreline from where the nut line crosses it; less than 0 before the nut"));
+        return PlanPart.of(draft.note(
+                "along-the-centreline",
+                "all along the centreline from where the nut line crosses it; less than 0 before the nut"));
     }
 
-    private static PlanPart neckSet(NeckSet set) {
-        return PlanPart.of(PlanSection.titled("Neck angle")
-                .row("angle", set.angle())
-                .row("heel face", set.heelFace())
-                .row("0.1 deg more", set.actionPer(ShopUnits.deg(0.1))));
+    private static PlanPart neckSet(NeckPlan plan, NeckSet set) {
+        Amount<Angle> step = ShopUnits.deg(0.1);
+        PlanSection.Draft draft = PlanSection.titled("neck-angle", "Neck angle", plan.style())
+                .row("angle", "angle", Kind.NOUN, set.angle())
+                .row("heelFace", "heel face", Kind.NAME, "" + set.heelFace());
+        return PlanPart.of(draft.row(
+                "more",
+                draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),
+                draft.words("value", "{value}").with("value", Kind.NOUN, set.actionPer(step))));
     }
 
     /** The body's end is taken as square to its top, and the mating face as high as the heel is told to be. */
     private static PlanPart heel(NeckPlan plan, Heel heel) {
-        PlanSection.Draft draft =
-                PlanSection.titled("Heel").row("stack", StockParts.heel(plan).orElseThrow());
+        PlanSection.Draft draft = PlanSection.titled("heel", "Heel", plan.style())
+                .row("stack", "stack", Kind.NOUN, StockParts.heel(plan).orElseThrow());
         Amount<Length> low = plan.style().nearMillimetre();
         Amount<Length> off = low.times(0.5);
         plan.neckSet()
                 .ifPresent(set -> draft.row(
-                                plan.style().brief(low.house()) + " too low at the bridge",
-                                set.wedge(plan.style().amount(heel.heightMm()), low))
+                                "tooLow",
+                                draft.words("too-low", "{low:brief} too low at the bridge")
+                                        .with("low", Kind.MM, low.house()),
+                                draft.words("value", "{value}")
+                                        .with(
+                                                "value",
+                                                Kind.NOUN,
+                                                set.wedge(plan.style().amount(heel.heightMm()), low)))
                         .row(
-                                plan.style().brief(off.house()) + " off its middle",
-                                set.cheek(plan.style().amount(heel.widthMm()), off)));
+                                "offItsMiddle",
+                                draft.words("off-its-middle", "{off:brief} off its middle")
+                                        .with("off", Kind.MM, off.house()),
+                                draft.words("value", "{value}")
+                                        .with(
+                                                "value",
+                                                Kind.NOUN,
+                                                set.cheek(plan.style().amount(heel.widthMm()), off))));
         List<PlanCheck> checks = new ArrayList<>();
         plan.details().dovetail().ifPresent(told -> {
             DovetailSeat seat = told.in(plan.style());
-            draft.row("dovetail", seat);
+            draft.row("dovetail", "dovetail", Kind.NOUN, seat);
             if (seat.hasSize()) {
                 checks.add(dovetail(plan, heel, seat));
             }
         });
-        plan.details().tenon().ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", tenon), tenon)));
+        plan.details()
+                .tenon()
+                .ifPresent(
+                        tenon -> checks.add(tenon(plan, heel, draft.row("tenon", "tenon", Kind.NOUN, tenon), tenon)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
     }
@@ -185,35 +255,48 @@ final class ShapeParts {
     private static PlanCheck dovetail(NeckPlan plan, Heel heel, DovetailSeat seat) {
         LengthStyle style = plan.style();
         boolean inside = seat.heightMm() <= heel.heightMm() && seat.endMm() < heel.widthMm();
-        return new PlanCheck(
+        return PlanCheck.of(
+                "dovetail-inside-the-heel",
                 "dovetail inside the heel",
                 inside ? Outcome.GOOD : Outcome.STOP,
-                style.brief(seat.heightMm()) + " high, " + style.brief(seat.endMm()) + " wide",
-                "no higher than the heel's " + style.brief(heel.heightMm()) + ", less than its "
-                        + style.brief(heel.widthMm()) + " of width",
-                inside ? "Cut it while the heel is square." : "A lower or narrower dovetail, or a larger heel.");
+                Statement.of("dovetail", "{height:brief} high, {width:brief} wide", style)
+                        .with("height", Kind.MM, seat.heightMm())
+                        .with("width", Kind.MM, seat.endMm()),
+                Statement.of(
+                                "heel",
+                                "no higher than the heel's {height:brief}, less than its {width:brief} of width",
+                                style)
+                        .with("height", Kind.MM, heel.heightMm())
+                        .with("width", Kind.MM, heel.widthMm()),
+                inside
+                        ? Statement.of("cut-while-square", "Cut it while the heel is square.", style)
+                        : Statement.of("smaller-joint", "A lower or narrower dovetail, or a larger heel.", style));
     }
 
     private static PlanCheck tenon(NeckPlan plan, Heel heel, PlanSection.Draft draft, TenonBolts tenon) {
         double wood = tenon.leastWood().house();
         boolean inHeel = tenon.height().house() <= heel.heightMm();
-        draft.note("the bolts' holes in the body are wide enough for the neck to shift; finger tight is enough (common"
-                + " practice)");
-        return new PlanCheck(
+        draft.note(
+                "holes-in-the-body",
+                "the bolts' holes in the body are wide enough for the neck to shift; finger tight is enough (common"
+                        + " practice)");
+        return PlanCheck.of(
+                "bolts-inside",
                 "bolts inside tenon and heel",
                 wood > 0 && inHeel ? Outcome.GOOD : Outcome.STOP,
-                plan.style().text(wood) + " of wood around a hole, tenon "
-                        + plan.style().brief(tenon.height().house()) + " high",
-                "some wood around every hole, tenon no higher than the heel's "
-                        + plan.style().brief(heel.heightMm()),
+                draft.words("around-a-hole", "{wood:text} of wood around a hole, tenon {height:brief} high")
+                        .with("wood", Kind.MM, wood)
+                        .with("height", Kind.MM, tenon.height().house()),
+                draft.words("some-wood", "some wood around every hole, tenon no higher than the heel's {height:brief}")
+                        .with("height", Kind.MM, heel.heightMm()),
                 wood > 0 && inHeel
-                        ? "Drill while the heel is square."
-                        : "Move the holes, or make the tenon longer or lower.");
+                        ? draft.words("cut-while-square", "Drill while the heel is square.")
+                        : draft.words("move-the-holes", "Move the holes, or make the tenon longer or lower."));
     }
 
     /** What was read at the bridge with a straightedge or a string, and what it asks off the heel. */
     private static List<PlanCheck> atBridge(NeckPlan plan, PlanSection.Draft draft) {
-        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("take off", corners));
+        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", Kind.NOUN, corners));
         return plan.readings()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(plan, high)))
@@ -224,18 +307,25 @@ final class ShapeParts {
         double limit = plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toHouse(PROJECTION_THOU);
         Limits<Length> limits = Limits.within(plan.style().amount(limit));
         Outcome outcome = AsMade.outcome(Verdict.of(high, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
-        return new PlanCheck(
+        LengthStyle style = plan.style();
+        return PlanCheck.of(
+                "projection-height",
                 "projection height at the bridge",
                 outcome,
-                Estimate.ofHouse(
-                                Math.abs(high.valueHouse()),
-                                high.uncertaintyHouse(),
-                                high.degreesOfFreedom(),
-                                high.unit())
-                        + (high.valueHouse() < 0 ? ", too low" : ", too high"),
-                limits + " (common practice: the saddle takes up the rest)",
+                Statement.of("too-high", "{size}, too " + (high.valueHouse() < 0 ? "low" : "high"), style)
+                        .with("height", Kind.ESTIMATE, high)
+                        .with(
+                                "size",
+                                Kind.ESTIMATE,
+                                Estimate.ofHouse(
+                                        Math.abs(high.valueHouse()),
+                                        high.uncertaintyHouse(),
+                                        high.degreesOfFreedom(),
+                                        high.unit())),
+                Statement.of("limit", "{limit} (common practice: the saddle takes up the rest)", style)
+                        .with("limit", Kind.LIMITS, limits),
                 outcome == Outcome.GOOD
-                        ? "Leave the heel at that."
-                        : "Take off what the heel's corners ask for, a part at a time, and read again.");
+                        ? Statement.of("leave-the-heel", "Leave the heel at that.", style)
+                        : Statement.of("take-off-the-heel", BudgetParts.TAKE_OFF, style));
     }
 }

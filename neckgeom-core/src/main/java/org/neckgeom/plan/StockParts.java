@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.heel.HeelBlocks;
@@ -44,14 +46,19 @@ final class StockParts {
             list = list.pieces(
                     blocks, "heel block", style.amount(told.blockLengthMm().orElseThrow()));
         }
-        PlanSection.Draft draft = PlanSection.titled("Blank and cutting list")
-                .row("the neck", needs)
-                .row("from the head end", list);
+        PlanSection.Draft draft = PlanSection.titled("blank-and-cutting-list", "Blank and cutting list", style)
+                .row("neck", "the neck", Kind.NOUN, needs)
+                .row("fromTheHeadEnd", "from the head end", Kind.NOUN, list);
         if (told.dovetail().filter(joint -> !joint.hasLength()).isPresent()) {
-            draft.note("the dovetail's length is not told: leave the wood for it past the body joint");
+            draft.note(
+                    "dovetail-length", "the dovetail's length is not told: leave the wood for it past the body joint");
         } else if (shaftEndMm(plan) > plan.design().bodyJointMm()) {
-            draft.note("the neck is reckoned to the end of its " + (told.tenon().isPresent() ? "tenon" : "dovetail")
-                    + ", " + style.brief(shaftEndMm(plan) - plan.design().bodyJointMm()) + " past the body joint");
+            draft.note(draft.words(
+                            "past-the-body-joint",
+                            "the neck is reckoned to the end of its "
+                                    + (told.tenon().isPresent() ? "tenon" : "dovetail")
+                                    + ", {past:brief} past the body joint")
+                    .with("past", Kind.MM, shaftEndMm(plan) - plan.design().bodyJointMm()));
         }
         return new PlanPart(draft.done(), List.of(size(plan, needs), pieces(plan, list)));
     }
@@ -162,36 +169,79 @@ final class StockParts {
 
     private static PlanCheck size(NeckPlan plan, BlankNeeds needs) {
         boolean fits = needs.fits(plan.blank());
-        return new PlanCheck(
+        LengthStyle style = plan.style();
+        return PlanCheck.of(
+                "blank-large-enough",
                 "blank large enough",
                 fits ? Outcome.GOOD : Outcome.STOP,
-                plan.blank().toString(),
-                needs.toString().lines().findFirst().orElseThrow().replace("Least blank: ", "") + " or more",
-                fits ? "Square it and mark the nut line." : "A larger blank, or less to spare.");
+                Statement.of("blank", "{blank}", style).with("blank", Kind.NOUN, plan.blank()),
+                Statement.of("least-blank", "{length:brief} x {width:brief} x {thickness:brief} or more", style)
+                        .with("length", Kind.AMOUNT, needs.length())
+                        .with("width", Kind.AMOUNT, needs.width())
+                        .with("thickness", Kind.AMOUNT, needs.thickness()),
+                fits
+                        ? Statement.of("square-it", "Square it and mark the nut line.", style)
+                        : Statement.of("larger-blank", "A larger blank, or less to spare.", style));
+    }
+
+    /** Whether the blank is long enough for shaft and head. */
+    static PlanCheck reaches(NeckPlan plan, double neededMm, Statement next) {
+        LengthStyle style = plan.style();
+        return PlanCheck.of(
+                "blank-reaches",
+                "blank reaches for shaft and head",
+                plan.blank().lengthMm() >= neededMm ? Outcome.GOOD : Outcome.STOP,
+                Statement.of("length", "{length}", style)
+                        .with("length", Kind.AMOUNT, plan.blank().length()),
+                Statement.of("at-least", "{least:brief} or more", style).with("least", Kind.MM, neededMm),
+                next);
+    }
+
+    /** Where the blank's nut line is. */
+    static Statement fromHeadEnd(NeckPlan plan, double mm) {
+        return Statement.of("from-head-end", "{nutLine:brief} from the head end", plan.style())
+                .with("nutLine", Kind.MM, mm);
     }
 
     private static PlanCheck pieces(NeckPlan plan, CuttingList list) {
         boolean fits = list.fits();
         boolean untold = fits && blocksNotTold(plan);
-        String rest = fits
-                ? plan.style().brief(list.leftOver().house()) + " left over"
-                : plan.style().brief(list.missing().house()) + " missing";
-        return new PlanCheck(
+        LengthStyle style = plan.style();
+        Statement rest = fits
+                ? Statement.of(
+                                "left-over",
+                                "{rest:brief} left over" + (untold ? ", length of a heel block not told" : ""),
+                                style)
+                        .with("rest", Kind.MM, list.leftOver().house())
+                : Statement.of("missing", "{missing:brief} missing", style)
+                        .with("missing", Kind.MM, list.missing().house());
+        return PlanCheck.of(
+                "all-pieces-from-the-blank",
                 "all pieces from the blank",
                 fits && !untold ? Outcome.GOOD : Outcome.OPEN,
-                untold ? rest + ", length of a heel block not told" : rest,
+                rest,
                 wanted(plan),
                 untold
-                        ? "Tell the length of a heel block, or cut them from another piece of the same wood."
-                        : fits ? "Saw in this order." : "Cut the heel blocks from another piece of the same wood.");
+                        ? Statement.of(
+                                "give-block-length",
+                                "Tell the length of a heel block, or cut them from another piece of the same wood.",
+                                style)
+                        : fits
+                                ? Statement.of("saw", "Saw in this order.", style)
+                                : Statement.of(
+                                        "blocks-from-elsewhere",
+                                        "Cut the heel blocks from another piece of the same wood.",
+                                        style));
     }
 
-    private static String wanted(NeckPlan plan) {
+    private static Statement wanted(NeckPlan plan) {
         if (blocksFromBlank(plan) > 0 || blocksNotTold(plan)) {
-            return "neck and heel blocks in its length";
+            return Statement.of("neck-and-blocks", "neck and heel blocks in its length", plan.style());
         }
         boolean elsewhere = heel(plan).map(HeelBlocks::count).orElse(0) > 0;
-        return elsewhere ? "the neck in its length, heel blocks from a thicker piece" : "the neck in its length";
+        return elsewhere
+                ? Statement.of("neck-alone", "the neck in its length, heel blocks from a thicker piece", plan.style())
+                : Statement.of("neck-alone", "the neck in its length", plan.style());
     }
 
     /** Blocks could come out of the blank, if it was told how long they are. */

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodLeft;
@@ -14,10 +16,12 @@ import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
 import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to load and weather: what bends, and what swells. */
 final class StrengthParts {
+
+    private static final String RELIEF = "relief";
 
     private StrengthParts() {}
 
@@ -37,32 +41,47 @@ final class StrengthParts {
         if (least.woodMm() > 0) {
             return Optional.empty();
         }
-        return Optional.of(PlanPart.of(PlanSection.titled("Strings and relief, estimated")
-                .note("the channel is through the back " + plan.style().brief(least.stationMm())
-                        + " from the nut: relief and the rod's force can be told once some wood is left there")));
+        PlanSection.Draft draft = draft(plan);
+        return Optional.of(PlanPart.of(draft.note(draft.words(
+                        "through-the-back",
+                        "the channel is through the back {station:brief} from the nut: relief and the rod's force can be"
+                                + " told once some wood is left there")
+                .with("station", Kind.MM, least.stationMm()))));
+    }
+
+    private static PlanSection.Draft draft(NeckPlan plan) {
+        return PlanSection.titled("strings-and-relief", "Strings and relief, estimated", plan.style());
     }
 
     private static PlanPart relief(NeckPlan plan) {
         StringHeights heights = heights(plan);
         Relief relief = Relief.of(AsMade.of(plan).design()).heights(heights);
-        PlanSection.Draft draft = PlanSection.titled("Strings and relief, estimated")
-                .row("load", StringLoad.of(plan.design()).heights(heights))
-                .row("rod slack", relief.underStrings());
+        PlanSection.Draft draft = draft(plan)
+                .row("load", "load", Kind.NOUN, StringLoad.of(plan.design()).heights(heights))
+                .row("rodSlack", "rod slack", Kind.NOUN, relief.underStrings());
         if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.relief());
-        return PlanPart.of(draft.row("rod", force), reliefCheck(plan, force));
+        return PlanPart.of(draft.row("rod", "rod", Kind.NOUN, force), reliefCheck(plan, force));
     }
 
     private static PlanCheck noRodToSet(NeckPlan plan, Bow bow) {
-        String wanted = plan.style().brief(plan.relief().house());
+        LengthStyle style = plan.style();
         return new PlanCheck(
-                "relief of " + wanted,
+                RELIEF,
+                wanted(plan, "relief of {relief:brief}"),
                 Outcome.OPEN,
-                "about " + plan.style().small(bow.reliefMm()) + ", and no rod to set it",
-                wanted,
-                "Plane or level what is missing in, or take a rod that can be set.");
+                Statement.of("no-rod", "about {relief:small}, and no rod to set it", style)
+                        .with("relief", Kind.MM, bow.reliefMm()),
+                wanted(plan, "{relief:brief}"),
+                Statement.of(
+                        "plane-it-in", "Plane or level what is missing in, or take a rod that can be set.", style));
+    }
+
+    private static Statement wanted(NeckPlan plan, String words) {
+        return Statement.of("relief-wanted", words, plan.style())
+                .with("relief", Kind.MM, plan.relief().house());
     }
 
     /**
@@ -73,17 +92,19 @@ final class StrengthParts {
         boolean moves = plan.design().channel().orElseThrow().rod().isAdjustable();
         double settable = plan.shop().uncertainty().moveScatterMm();
         NeckWeather then = plan.weather().on(AsMade.of(plan).design());
-        PlanSection.Draft draft = PlanSection.titled("Weather, estimated")
-                .row("from and to", plan.weather())
-                .row("then", then);
+        PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())
+                .row("fromAndTo", "from and to", Kind.NAME, plan.weather().toString())
+                .row("then", "then", Kind.NOUN, then);
         Optional<PlanCheck> binds = then.slotFit()
                 .filter(fit -> moves && fit.playAfter().house() < -settable)
-                .map(fit -> new PlanCheck(
+                .map(fit -> PlanCheck.of(
+                        "rod-play",
                         "rod's play in the worst air",
                         Outcome.OPEN,
-                        plan.style().small(-fit.playAfter().house()) + " too tight",
-                        "some play",
-                        "Cut the channel that much wider."));
+                        draft.words("too-tight", "{play:size small} too tight")
+                                .with("play", Kind.MM, fit.playAfter().house()),
+                        draft.words("some-play", "some play"),
+                        draft.words("cut-wider", "Cut the channel that much wider.")));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
 
@@ -99,21 +120,31 @@ final class StrengthParts {
 
     private static PlanCheck reliefCheck(NeckPlan plan, RodForce force) {
         Outcome outcome = force.reach() == RodForce.Reach.CAN ? Outcome.GOOD : Outcome.OPEN;
-        String todo = switch (force.reach()) {
-            case CAN -> "Adjust under full string tension, an eighth of a turn at a time.";
-            case MAY -> "Weigh and bend a strip of the same board, and tell the plan its modulus.";
-            case CANNOT -> "Another rod, a stiffer neck, or another relief.";
+        LengthStyle style = plan.style();
+        Statement next = switch (force.reach()) {
+            case CAN ->
+                Statement.of("adjust", "Adjust under full string tension, an eighth of a turn at a time.", style);
+            case MAY ->
+                Statement.of(
+                        "bend-a-strip",
+                        "Weigh and bend a strip of the same board, and tell the plan its modulus.",
+                        style);
+            case CANNOT -> Statement.of("another-rod", "Another rod, a stiffer neck, or another relief.", style);
         };
-        String found = force.reach() + ", "
-                + force.force()
-                        .map(n -> "about " + Numbers.fixed(Math.abs(n.value()), 0) + " N"
-                                + (n.value() < 0 ? ", bowing the neck forward" : ""))
-                        .orElse("at no force");
+        Statement result = force.force()
+                .map(n -> Statement.of(
+                                "rod-force",
+                                "{reach}, about {force:size 0}" + (n.value() < 0 ? ", bowing the neck forward" : ""),
+                                style)
+                        .with("force", Kind.AMOUNT, n))
+                .orElse(Statement.of("no-force", "{reach}, at no force", style))
+                .with("reach", Kind.code(RodForce.Reach.class), force.reach());
         return new PlanCheck(
-                "relief of " + plan.style().brief(plan.relief().house()),
+                RELIEF,
+                wanted(plan, "relief of {relief:brief}"),
                 outcome,
-                found,
-                "a force the rod stands",
-                todo);
+                result,
+                Statement.of("rod-stands-it", "a force the rod stands", style),
+                next);
     }
 }

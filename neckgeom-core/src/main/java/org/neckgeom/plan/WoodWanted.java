@@ -7,6 +7,8 @@ import java.util.function.ToDoubleBiFunction;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -34,17 +36,21 @@ final class WoodWanted {
     }
 
     /** Such as {@code a channel no deeper than 5.4 mm, or a back 12.1 mm deep at fret 1 and 12.6 mm at fret 12}. */
-    String inWords() {
-        List<String> ways = new ArrayList<>();
+    Statement statement() {
+        List<Statement> ways = new ArrayList<>();
+        LengthStyle style = plan.style();
         AsMade made = AsMade.of(plan);
         Channel channel = made.channel();
         BackShape back = made.back();
-        LengthStyle style = plan.style();
         double shallower = least(less -> wood.applyAsDouble(raised(channel, less), back), channel.depthMm());
         if (shallower < channel.depthMm()) {
             double deep = Math.floor((channel.depthMm() - shallower) / stepMm() + NARROW_ENOUGH_MM) * stepMm();
             if (deep > 0) {
-                ways.add("a channel no deeper than " + style.brief(deep) + forItsRod(channel, deep));
+                ways.add(Statement.of(
+                                "shallower-channel",
+                                "a channel no deeper than {depth:brief}" + forItsRod(channel, deep),
+                                style)
+                        .with("depth", Kind.MM, deep));
             }
         }
         NeckDesign design = made.design();
@@ -54,13 +60,26 @@ final class WoodWanted {
             double first = roundedUp(design.back().firstDepthMm() + deeper);
             double second = roundedUp(design.back().secondDepthMm() + deeper);
             double deepest = Math.max(first, second);
-            ways.add("a back " + style.brief(first) + " deep at fret "
-                    + (int) design.back().firstFret()
-                    + " and "
-                    + style.brief(second) + " at fret " + (int) design.back().secondFret()
-                    + (deepest > plan.blank().thicknessMm() ? ", from a thicker blank" : ""));
+            ways.add(Statement.of(
+                            "deeper-back",
+                            "a back {firstDepth:brief} deep at fret {firstFret} and {secondDepth:brief} at fret"
+                                    + " {secondFret}"
+                                    + (deepest > plan.blank().thicknessMm() ? ", from a thicker blank" : ""),
+                            style)
+                    .with("firstDepth", Kind.MM, first)
+                    .with("firstFret", Kind.WHOLE, (int) design.back().firstFret())
+                    .with("secondDepth", Kind.MM, second)
+                    .with("secondFret", Kind.WHOLE, (int) design.back().secondFret()));
         }
-        return String.join(", or ", ways);
+        if (ways.isEmpty()) {
+            ways.add(Statement.of("thicker-floor", "a shallower channel, a deeper back, or a lower rod", style));
+        }
+        Statement both = Statement.of(
+                        "do-not-carve",
+                        "Do not carve to this: {way}" + (ways.size() > 1 ? ", or {otherWay}." : "."),
+                        style)
+                .with("way", Kind.ANSWER, ways.get(0));
+        return ways.size() > 1 ? both.with("otherWay", Kind.ANSWER, ways.get(1)) : both;
     }
 
     private String forItsRod(Channel channel, double deep) {

@@ -18,6 +18,8 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Limits;
@@ -95,19 +97,19 @@ public final class Necks {
                         .inTheHead()),
                 Optional.of(octaveSet()),
                 List.of(
-                        new PlanCheck(
+                        check(
                                 "wood left under the channel",
                                 PlanCheck.Outcome.GOOD,
                                 "4.97 mm at 3 mm from the nut",
                                 "3 mm or more",
                                 "Go on."),
-                        new PlanCheck(
+                        check(
                                 "slot on the centre",
                                 PlanCheck.Outcome.STOP,
                                 "0.710 mm toward the fence, u 0.014 mm",
                                 "within 0.100 mm",
                                 "Move the fence 0.710 mm away from the cutter, run a test piece again and read both walls."),
-                        new PlanCheck(
+                        check(
                                 "head clear of the fence",
                                 PlanCheck.Outcome.OPEN,
                                 "head 8.5 mm wider than the shaft on each side",
@@ -156,31 +158,49 @@ public final class Necks {
 
     private static List<PlanSection> sections() {
         return List.of(
-                new PlanSection(
+                section(
                         "Centre the cutter",
                         List.of(
-                                new Row("fence", "one piece, 600 mm"),
-                                new Row("move", "0.710 mm away from the cutter"),
-                                new Row("leaves", "0.70 mm\n0.010 mm short")),
-                        List.of("Read both walls with the same instrument: a zero error then cancels.")),
-                new PlanSection(
+                                row("a", "fence", "one piece, 600 mm"),
+                                row("b", "move", "0.710 mm away from the cutter"),
+                                row("c", "leaves", "0.70 mm\n0.010 mm short")),
+                        List.of(words("Read both walls with the same instrument: a zero error then cancels."))),
+                section(
                         "Cut the channel",
                         List.of(
-                                new Row("depth", "9.200 mm"),
-                                new Row(
+                                row("d", "depth", "9.200 mm"),
+                                row(
+                                        "e",
                                         "passes",
                                         "2.900 mm  step 2.900 mm\n5.800 mm  step 2.900 mm\n8.700 mm  step 2.900 mm\n9.200 mm  step 0.500 mm"),
-                                new Row(
+                                row(
+                                        "f",
                                         "stop, leading end head",
                                         "300.000 mm from the cutter's centre, 297.000 mm from its near edge")),
                         List.of()),
-                new PlanSection(
+                section(
                         "Lay out the scarf",
                         List.of(
-                                new Row("pitch", "13 deg"),
-                                new Row("glue face", "66.681 mm"),
-                                new Row("<b>&\"", "a name that is not markup")),
+                                row("g", "pitch", "13 deg"),
+                                row("h", "glue face", "66.681 mm"),
+                                row("i", "<b>&\"", "a name that is not markup")),
                         List.of()));
+    }
+
+    private static PlanSection section(String title, List<Row> rows, List<Statement> notes) {
+        return PlanSection.of("test", title, rows, notes, LengthStyle.MILLIMETRES);
+    }
+
+    private static Row row(String key, String label, String value) {
+        return new Row(key, words(label), words(value));
+    }
+
+    private static PlanCheck check(String name, PlanCheck.Outcome outcome, String found, String allowed, String todo) {
+        return new PlanCheck("test", words(name), outcome, words(found), words(allowed), words(todo));
+    }
+
+    private static Statement words(String text) {
+        return Statement.of("test", "{text}", LengthStyle.MILLIMETRES).with("text", Kind.NAME, text);
     }
 
     static Contents bassContents() {

@@ -113,7 +113,7 @@ class PlanDataTest {
         Map<?, ?> whole = (Map<?, ?>) Json.read(PlanData.of(OCTAVE).toJson()).plain();
         Map<?, ?> data = (Map<?, ?>) whole.get("answers");
 
-        assertEquals(OCTAVE.checks().stream().map(PlanCheck::name).toList(), column(data, "checks", "name"));
+        assertEquals(OCTAVE.checks().stream().map(PlanCheck::code).toList(), column(data, "checks", "answer"));
         assertEquals(
                 OCTAVE.checks().stream()
                         .map(check -> check.outcome().toString())
@@ -122,7 +122,7 @@ class PlanDataTest {
         assertEquals(
                 OCTAVE.cautions().stream().map(caution -> caution.code()).toList(), column(data, "cautions", "code"));
         assertEquals(
-                OCTAVE.sections().stream().map(section -> section.title()).toList(), column(data, "sections", "title"));
+                OCTAVE.sections().stream().map(section -> section.code()).toList(), column(data, "sections", "answer"));
         assertEquals(4, ((List<?>) data.get("budgets")).size());
         assertEquals("neckgeom plan", whole.get("format"));
     }

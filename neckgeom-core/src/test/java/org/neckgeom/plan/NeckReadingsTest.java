@@ -36,6 +36,7 @@ import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.heel.HeelCorners;
@@ -166,6 +167,7 @@ class NeckReadingsTest {
         assertThat(hasRow(channel, "stops")).isFalse();
         assertThat(channel.rows().get(0).label()).isEqualTo("done");
         assertThat(channel.notes())
+                .extracting(Statement::toString)
                 .containsExactly("not read, taken as drawn: channel width, channel start, channel end");
         assertThat(cut.checks()).noneMatch(check -> check.name().equals("depth of a pass"));
         assertThat(cut.order().finished()).extracting(Operation::name).contains("mark the lines", "cut rod channel");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.neckgeom.form.Statement;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanSection;
 
@@ -25,6 +26,6 @@ final class Sections {
         String rows = section.rows().stream()
                 .map(row -> row.label() + " ".repeat(width - row.label().length() + 2) + row.value() + "\n")
                 .collect(Collectors.joining());
-        return rows + String.join("\n", section.notes());
+        return rows + section.notes().stream().map(Statement::toString).collect(Collectors.joining("\n"));
     }
 }

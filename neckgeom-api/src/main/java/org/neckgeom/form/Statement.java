@@ -1,0 +1,112 @@
+package org.neckgeom.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * A sentence with the facts it names, such as <code>{past} past the body joint</code> with {@code past} of 12 mm: what an
+ * answer puts together as it goes, where a form of its own would be used once. Immutable.
+ */
+public final class Statement implements Answer {
+
+    private record Given<V>(String key, Kind<V> kind, V value) {
+
+        Form<Statement> addTo(Form<Statement> form, int index) {
+            String meaning = key.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+            return form.fact(key, kind, meaning, statement -> value(statement, index));
+        }
+
+        @SuppressWarnings("unchecked") // the statement's own form asks for the value it was made of
+        private V value(Statement statement, int index) {
+            return (V) statement.facts.get(index).value();
+        }
+    }
+
+    private final String code;
+    private final String words;
+    private final List<Given<?>> facts;
+    private final LengthStyle style;
+
+    private Statement(String code, String words, List<Given<?>> facts, LengthStyle style) {
+        this.code = Objects.requireNonNull(code, "code");
+        this.words = Objects.requireNonNull(words, "words");
+        this.facts = facts;
+        this.style = Objects.requireNonNull(style, "style");
+    }
+
+    /**
+     * Returns a statement whose facts are still to come.
+     *
+     * @param code lower case with hyphens; stable
+     * @param words with facts in braces, as of a {@link Form}
+     * @param style in which {@code toString()} prints lengths
+     * @return the statement
+     */
+    public static Statement of(String code, String words, LengthStyle style) {
+        return new Statement(code, words, List.of(), style);
+    }
+
+    /**
+     * Returns this statement with a fact.
+     *
+     * @param <V> the type of the value
+     * @param key in data and in braces
+     * @param kind how it is written
+     * @param value the fact
+     * @return the statement
+     */
+    public <V> Statement with(String key, Kind<V> kind, V value) {
+        List<Given<?>> all = new ArrayList<>(facts);
+        all.add(new Given<>(
+                Objects.requireNonNull(key, "key"),
+                Objects.requireNonNull(kind, "kind"),
+                Objects.requireNonNull(value, "value")));
+        return new Statement(code, words, List.copyOf(all), style);
+    }
+
+    /**
+     * Returns what kind of statement it is.
+     *
+     * @return lower case with hyphens
+     */
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Form<Statement> form() {
+        Form<Statement> form = Form.of(code);
+        for (int i = 0; i < facts.size(); i++) {
+            form = facts.get(i).addTo(form, i);
+        }
+        return form.finds(code, words);
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
+    }
+
+    /** True for the same code and words about equal facts. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Statement that
+                && code.equals(that.code)
+                && words.equals(that.words)
+                && facts.equals(that.facts);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(code, words, facts);
+    }
+
+    /** Returns the sentence. */
+    @Override
+    public String toString() {
+        return text(style);
+    }
+}
