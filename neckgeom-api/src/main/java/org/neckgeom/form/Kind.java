@@ -80,11 +80,17 @@ public final class Kind<V> {
                     inStyle(limits, style).unit(),
                     style));
 
-    /** An interval, such as one of 95 %. */
-    public static final Kind<Interval<?>> INTERVAL = styled(
+    /** An interval, such as one of 95 %; one in a style's unit for small differences stays in it. */
+    public static final Kind<Interval<?>> INTERVAL = new Kind<>(
             "limits",
+            EnumSet.of(Mode.PLAIN),
+            (interval, way, style, beside) -> isFine(interval.low().unit(), style)
+                    ? interval.toString()
+                    : interval.in(way.table() ? style.inTables() : style).toString(),
             (interval, style) -> ends(
-                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
+                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style),
+            none(),
+            List.of());
 
     /** How a value scatters, in words and by its standard deviation. */
     public static final Kind<Spread<?>> SPREAD = styled("spread", Kind::spreadData);
@@ -344,6 +350,10 @@ public final class Kind<V> {
                 data,
                 none(),
                 List.of());
+    }
+
+    private static <Q extends Quantity<Q>> boolean isFine(ShopUnit<Q> unit, LengthStyle style) {
+        return unit == style.fineUnitFor(unit);
     }
 
     boolean takes(Way way) {

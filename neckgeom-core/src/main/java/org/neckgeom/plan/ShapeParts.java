@@ -206,7 +206,7 @@ final class ShapeParts {
                 .row("angle", "angle", Kind.NOUN, set.angle())
                 .row("heelFace", "heel face", Kind.NAME, "" + set.heelFace());
         return PlanPart.of(draft.row(
-                "more",
+                "tenthOfADegree",
                 draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),
                 draft.words("value", "{value}").with("value", Kind.NOUN, set.actionPer(step))));
     }

@@ -10,18 +10,25 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
+import org.neckgeom.form.Statement;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.plan.PlanSection;
 import org.neckgeom.units.LengthStyle;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** JSON of every answer is what its own schema states, by an independent validator (networknt, JSON Schema 2020-12). */
 class AnswerDataTest {
+
+    /** They make their form as they go: many have one name. */
+    private static final Set<Class<?>> AS_THEY_GO = Set.of(Statement.class, PlanSection.class, PlanCheck.class);
 
     private static final JsonMapper JACKSON = new JsonMapper();
     private static final SchemaRegistry REGISTRY =
@@ -86,6 +93,7 @@ class AnswerDataTest {
     @Test
     void forms_haveNamesOfTheirOwn() {
         assertThat(answers(EveryAnswerTest.Made.MILLIMETRES).stream()
+                        .filter(answer -> !AS_THEY_GO.contains(answer.getClass()))
                         .map(Answer::form)
                         .distinct()
                         .map(Form::name))

@@ -200,7 +200,7 @@ public final class Necks {
     }
 
     private static Statement words(String text) {
-        return Statement.of("test", "{text}", LengthStyle.MILLIMETRES).with("text", Kind.NAME, text);
+        return Statement.of("test", "{words}", LengthStyle.MILLIMETRES).with("words", Kind.NAME, text);
     }
 
     static Contents bassContents() {
