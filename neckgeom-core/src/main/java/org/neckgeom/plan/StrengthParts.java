@@ -12,12 +12,17 @@ import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
+import org.neckgeom.strength.SlotFit;
 import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.LengthStyle;
 
 /** The parts of a plan that belong to load and weather: what bends, and what swells. */
 final class StrengthParts {
+
+    /** A channel is widened in steps of this, a feeler gauge's; common practice. */
+    private static final double WIDENED_BY_MM = 0.01;
 
     private StrengthParts() {}
 
@@ -83,8 +88,22 @@ final class StrengthParts {
                         Outcome.OPEN,
                         plan.style().small(-fit.playAfter().house()) + " too tight",
                         "some play",
-                        "Cut the channel that much wider."));
+                        wider(fit, plan.style().inTables())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
+    }
+
+    /**
+     * What to cut so that the rod has play then too: the channel shrinks in proportion to its width. A second pass farther from the
+     * cutter takes the far wall, against the turn; half of the widening is set before the first, or the slot's middle would move.
+     */
+    private static String wider(SlotFit fit, LengthStyle style) {
+        double now = fit.slot().before().house();
+        double rod = now - fit.playBefore().house();
+        double wanted = now * rod / fit.slot().after().house();
+        double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
+        return "Cut the channel " + style.small(more) + " wider, " + style.text(now + more)
+                + ": the fence " + style.small(more / 2) + " too near for a first pass, then "
+                + style.small(more) + " farther from the cutter for a second.";
     }
 
     private static StringHeights heights(NeckPlan plan) {
