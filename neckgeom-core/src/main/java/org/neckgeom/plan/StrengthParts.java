@@ -102,8 +102,8 @@ final class StrengthParts {
         double wanted = now * rod / fit.slot().after().house();
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
         return "Cut the channel " + style.small(more) + " wider, " + style.text(now + more)
-                + ": the fence " + style.small(more / 2) + " too near for a first pass, then "
-                + style.small(more) + " farther from the cutter for a second.";
+                + ": a first pass with the fence " + style.small(more / 2)
+                + " nearer the cutter than centred, a second with it " + style.small(more) + " farther away.";
     }
 
     private static StringHeights heights(NeckPlan plan) {
