@@ -88,19 +88,24 @@ final class StrengthParts {
                         Outcome.OPEN,
                         plan.style().small(-fit.playAfter().house()) + " too tight",
                         "some play",
-                        wider(fit, plan.style().inTables())));
+                        wider(fit, plan.isDone(NeckPlan.CHANNEL), plan.style().inTables())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
 
     /**
      * What to cut so that the rod has play then too: the channel shrinks in proportion to its width. A second pass farther from the
      * cutter takes the far wall, against the turn; half of the widening is set before the first, or the slot's middle would move.
+     * A channel that is cut is widened by hand.
      */
-    private static String wider(SlotFit fit, LengthStyle style) {
+    private static String wider(SlotFit fit, boolean isCut, LengthStyle style) {
         double now = fit.slot().before().house();
         double rod = now - fit.playBefore().house();
         double wanted = now * rod / fit.slot().after().house();
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
+        if (isCut) {
+            return "Take " + style.small(more / 2) + " off each wall of the channel: it is then "
+                    + style.text(now + more) + " wide.";
+        }
         return "Cut the channel " + style.small(more) + " wider, " + style.text(now + more)
                 + ": a first pass with the fence " + style.small(more / 2)
                 + " nearer the cutter than centred, a second with it " + style.small(more) + " farther away.";

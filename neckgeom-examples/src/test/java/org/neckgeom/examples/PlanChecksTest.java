@@ -79,7 +79,7 @@ class PlanChecksTest {
         assertThat(binds.outcome()).isEqualTo(Outcome.OPEN);
         assertThat(binds.todo())
                 .isEqualTo(
-                        "Cut the channel 0.050 mm wider, 6.05 mm: a first pass with the fence 0.025 mm nearer the cutter"
+                        "Cut the channel 0.050 mm wider, 6.050 mm: a first pass with the fence 0.025 mm nearer the cutter"
                                 + " than centred, a second with it 0.050 mm farther away.");
         assertThat(found(plan("side play: 0 mm ", "side play: 0.05 mm "), "rod's play in the worst air"))
                 .isEmpty();
