@@ -63,11 +63,15 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
      * @return the verdict
      */
     public Verdict<Q> guardedBy(double factor) {
+        return new Verdict<>(estimate, limits, guardFactor(factor));
+    }
+
+    static double guardFactor(double factor) {
         if (!(factor >= 0 && factor <= MOST_GUARD_FACTOR)) {
             throw Refusal.of(
                     "guard factor", "fit", "be 0 to " + Numbers.plain(MOST_GUARD_FACTOR), Numbers.plain(factor));
         }
-        return new Verdict<>(estimate, limits, factor + 0.0);
+        return factor + 0.0;
     }
 
     /**

@@ -11,6 +11,7 @@
  * mean of n readings        u = s / sqrt(n), with n - 1 degrees of freedom     GUM 4.2
  * within +/- a, no more     u = a / sqrt(3)                                    GUM 4.3.7
  * chance of keeping limits  Phi((b - y)/u) - Phi((a - y)/u)                    JCGM 106, 7
+ * accepted though outside   integral outside of f(x) P(accepted | x) dx        JCGM 106, 9.5
  * within                    a + 2 u &lt;= y &lt;= b - 2 u                            ISO 14253-1, guard factor 2
  * </pre>
  *

@@ -2,6 +2,7 @@ package org.neckgeom.shop;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
@@ -39,6 +40,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
             TrialCut.USUAL_REPEATABILITY_MM,
             0,
             DEFAULT_CALLIPER_ZERO_MM,
+            Double.NaN,
             DEFAULT_CUT_SCATTER_MM,
             GUESSED_DEGREES,
             true,
@@ -48,6 +50,9 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
     private final double reading;
     private final double resolution;
     private final double zero;
+    /** NaN where the blank was read by the same calliper. */
+    private final double blankZero;
+
     private final double cut;
     private final double cutDegrees;
     private final boolean isCutGuessed;
@@ -58,6 +63,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
             double reading,
             double resolution,
             double zero,
+            double blankZero,
             double cut,
             double cutDegrees,
             boolean isCutGuessed,
@@ -66,6 +72,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
         this.reading = reading;
         this.resolution = resolution;
         this.zero = zero;
+        this.blankZero = blankZero;
         this.cut = cut;
         this.cutDegrees = cutDegrees;
         this.isCutGuessed = isCutGuessed;
@@ -91,7 +98,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
     public BenchUncertainty reading(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
         LengthStyle itsStyle = LengthStyle.of(standardDeviation);
-        return new BenchUncertainty(u, resolution, zero, cut, cutDegrees, isCutGuessed, move, itsStyle);
+        return new BenchUncertainty(u, resolution, zero, blankZero, cut, cutDegrees, isCutGuessed, move, itsStyle);
     }
 
     /**
@@ -103,7 +110,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
      */
     public BenchUncertainty resolution(Quantity<Length> smallestStep) {
         double q = HouseUnits.mmNotNegative(smallestStep, "resolution");
-        return new BenchUncertainty(reading, q, zero, cut, cutDegrees, isCutGuessed, move, style);
+        return new BenchUncertainty(reading, q, zero, blankZero, cut, cutDegrees, isCutGuessed, move, style);
     }
 
     /**
@@ -115,7 +122,19 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
      */
     public BenchUncertainty calliperZero(Quantity<Length> standardUncertainty) {
         double z = HouseUnits.mmNotNegative(standardUncertainty, "calliper zero");
-        return new BenchUncertainty(reading, resolution, z, cut, cutDegrees, isCutGuessed, move, style);
+        return new BenchUncertainty(reading, resolution, z, blankZero, cut, cutDegrees, isCutGuessed, move, style);
+    }
+
+    /**
+     * Returns these with a blank that was read by another calliper than the trial pieces. One calliper's zero cancels between
+     * piece and blank, however far off it is; two zeros do not.
+     *
+     * @param standardUncertainty of the other calliper's zero, 0 or more
+     * @return the uncertainties
+     */
+    public BenchUncertainty blankCalliperZero(Quantity<Length> standardUncertainty) {
+        double z = HouseUnits.mmNotNegative(standardUncertainty, "blank calliper's zero");
+        return new BenchUncertainty(reading, resolution, zero, z, cut, cutDegrees, isCutGuessed, move, style);
     }
 
     /**
@@ -126,7 +145,8 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
      */
     public BenchUncertainty cutScatter(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmNotNegative(standardDeviation, "cut scatter");
-        return new BenchUncertainty(reading, resolution, zero, u, Double.POSITIVE_INFINITY, false, move, style);
+        return new BenchUncertainty(
+                reading, resolution, zero, blankZero, u, Double.POSITIVE_INFINITY, false, move, style);
     }
 
     /**
@@ -141,7 +161,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
         if (!(cuts >= 2)) {
             throw Refusal.of("cuts behind the cut scatter", "at-least", "be 2 or more", "were", cuts);
         }
-        return new BenchUncertainty(reading, resolution, zero, u, cuts - 1, false, move, style);
+        return new BenchUncertainty(reading, resolution, zero, blankZero, u, cuts - 1, false, move, style);
     }
 
     /**
@@ -152,7 +172,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
      */
     public BenchUncertainty moveScatter(Quantity<Length> standardDeviation) {
         double u = HouseUnits.mmNotNegative(standardDeviation, "move scatter");
-        return new BenchUncertainty(reading, resolution, zero, cut, cutDegrees, isCutGuessed, u, style);
+        return new BenchUncertainty(reading, resolution, zero, blankZero, cut, cutDegrees, isCutGuessed, u, style);
     }
 
     /**
@@ -189,6 +209,15 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
      */
     public double calliperZeroMm() {
         return zero;
+    }
+
+    /**
+     * Returns the standard uncertainty of the zero of the calliper that the blank was read by, in mm.
+     *
+     * @return 0 or more; nothing where it is the calliper of the trial pieces
+     */
+    public OptionalDouble blankCalliperZeroMm() {
+        return Double.isNaN(blankZero) ? OptionalDouble.empty() : OptionalDouble.of(blankZero);
     }
 
     /**
@@ -239,7 +268,15 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
     @Override
     public BenchUncertainty in(LengthStyle other) {
         return new BenchUncertainty(
-                reading, resolution, zero, cut, cutDegrees, isCutGuessed, move, Objects.requireNonNull(other, "style"));
+                reading,
+                resolution,
+                zero,
+                blankZero,
+                cut,
+                cutDegrees,
+                isCutGuessed,
+                move,
+                Objects.requireNonNull(other, "style"));
     }
 
     @Override
@@ -248,6 +285,7 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
                 && Double.compare(reading, other.reading) == 0
                 && Double.compare(resolution, other.resolution) == 0
                 && Double.compare(zero, other.zero) == 0
+                && Double.compare(blankZero, other.blankZero) == 0
                 && Double.compare(cut, other.cut) == 0
                 && Double.compare(cutDegrees, other.cutDegrees) == 0
                 && isCutGuessed == other.isCutGuessed
@@ -256,17 +294,18 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(reading, resolution, zero, cut, cutDegrees, isCutGuessed, move);
+        return Objects.hash(reading, resolution, zero, blankZero, cut, cutDegrees, isCutGuessed, move);
     }
 
     /** Returns a row for each. */
     @Override
     public String toString() {
-        return Report.titled("Bench, standard uncertainties")
+        Report report = Report.titled("Bench, standard uncertainties")
                 .row("reading", style.small(reading))
                 .row("resolution", resolution == 0 ? "contained in it" : style.small(resolution) + " a step")
-                .row("calliper zero", style.small(zero))
-                .row("cut scatter", cutScatterWords())
+                .row("calliper zero", style.small(zero));
+        blankCalliperZeroMm().ifPresent(z -> report.row("of the blank's", style.small(z)));
+        return report.row("cut scatter", cutScatterWords())
                 .row("fence move", style.small(move))
                 .toString();
     }

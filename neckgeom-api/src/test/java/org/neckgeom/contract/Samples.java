@@ -32,6 +32,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.form.Tree;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -99,6 +100,11 @@ final class Samples {
                 group(() -> verdict(0.14), () -> verdict(0.14).guardedBy(2)),
                 group(() -> verdict(0.14).guardedBy(1)),
                 group(() -> verdict(0.15)));
+        groups(
+                GlobalRisk.class,
+                group(() -> risk(0.02), () -> risk(0.02).guardedBy(0)),
+                group(() -> risk(0.02).guardedBy(1)),
+                group(() -> risk(0.03)));
         groups(
                 Spread.class,
                 group(
@@ -186,6 +192,7 @@ final class Samples {
                 group(() -> BenchUncertainty.withDefaults().reading(mm(0.02))),
                 group(() -> BenchUncertainty.withDefaults().resolution(mm(0.01))),
                 group(() -> BenchUncertainty.withDefaults().calliperZero(mm(0.02))),
+                group(() -> BenchUncertainty.withDefaults().blankCalliperZero(mm(0.01))),
                 group(() -> BenchUncertainty.withDefaults().cutScatter(mm(0.02))),
                 group(() -> BenchUncertainty.withDefaults().cutScatter(mm(0.02), 10)),
                 group(() -> BenchUncertainty.withDefaults().moveScatter(mm(0.01))));
@@ -302,6 +309,10 @@ final class Samples {
 
     private static Verdict<javax.measure.quantity.Length> verdict(double value) {
         return Verdict.of(Estimate.of(mm(value), mm(0.02)), Limits.within(mm(0.15)));
+    }
+
+    private static GlobalRisk<javax.measure.quantity.Length> risk(double u) {
+        return GlobalRisk.of(Estimate.of(mm(0), mm(0.05)), mm(u), Limits.within(mm(0.15)));
     }
 
     private static Fingerboard board() {

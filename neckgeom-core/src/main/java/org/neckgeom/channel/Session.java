@@ -13,7 +13,8 @@ import org.neckgeom.shop.TrialCut;
 /**
  * What a record of trial cuts and fence moves shows of the setting: its state, and what contradicts what. Lengths in mm.
  *
- * <p>A cut whose readings do not close is left out until it is read again. A cut that lies where it should not (a two-sided
+ * <p>A cut whose readings do not close is left out until it is read again: it is refused by the number of cuts checked when it
+ * was read, and more cuts after it do not clear it. A warning goes by the number of cuts checked by now. A cut that lies where it should not (a two-sided
  * chance under a thousandth, shared by all cuts of the record) is kept apart: read again it may come to agree; another cut
  * with the fence untouched shows whether the setting or the odd cut was wrong. Each is done once.
  */
@@ -29,6 +30,9 @@ final class Session {
     private final double cutVariance;
     private int innovations;
     private int checkedCuts;
+
+    /** How many of them have been read so far. */
+    private int checkedSoFar;
 
     private @Nullable SettingState state;
 
@@ -91,9 +95,9 @@ final class Session {
         Session session = new Session(bench, run);
         int cuts = 0;
         for (CentringStep step : steps) {
-            if (step.cut().isPresent()) {
-                cuts += step.isReadAgain() ? 0 : 1;
-                session.checkedCuts += session.closure(step.cut().get()).isChecked() && !step.isReadAgain() ? 1 : 0;
+            if (step.cut().isPresent() && !step.isReadAgain()) {
+                cuts++;
+                session.checkedCuts += session.isChecked(step.cut().get()) ? 1 : 0;
             }
         }
         session.innovations = Math.max(1, cuts - 1);
@@ -131,8 +135,18 @@ final class Session {
         return x * x;
     }
 
+    private boolean isChecked(TrialCut cut) {
+        return closure(cut, 1).isChecked();
+    }
+
+    private Closure closure(TrialCut cut, int ofCuts) {
+        return Closure.of(cut.readAt(bench)).bench(bench).inSession(Math.max(1, ofCuts));
+    }
+
+    /** By the cuts so far where they refuse it, else by all. */
     private Closure closure(TrialCut cut) {
-        return Closure.of(cut.readAt(bench)).bench(bench).inSession(Math.max(1, checkedCuts));
+        Closure whenRead = closure(cut, checkedSoFar);
+        return whenRead.closes() ? closure(cut, checkedCuts) : whenRead;
     }
 
     private void moved(FenceMove move) {
@@ -148,7 +162,8 @@ final class Session {
 
     private void read(TrialCut given, boolean again) {
         TrialCut cut = given.readAt(bench);
-        Closure closure = closure(cut);
+        checkedSoFar += !again && isChecked(given) ? 1 : 0;
+        Closure closure = closure(given);
         lastClosure = closure;
         closures.add(closure);
         isPieceMissing = false;
@@ -260,6 +275,10 @@ final class Session {
         if (cut.piece().isPresent()) {
             Estimate<Length> piece = cut.piece().get();
             double all = walls + variance(piece) / 4;
+            // Piece and blank by one calliper: its zero cancels, whatever it is.
+            biasVariance = bench.blankCalliperZeroMm().isPresent()
+                    ? (square(bench.calliperZeroMm()) + square(blankZero())) / 4
+                    : 0;
             return Optional.of(new Seen(e + piece.valueHouse() / 2, all, scaled(nu, walls, all)));
         }
         if (cut.ripScatter().isPresent()) {
@@ -270,8 +289,13 @@ final class Session {
         if (cut.slot().isPresent()) {
             Estimate<Length> slot = cut.slot().get();
             double all = va + variance(slot) / 4;
-            // Outside and inside jaws each have a zero of their own, the same in every reading.
-            biasVariance = square(bench.calliperZeroMm()) / 2;
+            // Outside and inside jaws each have a zero of their own, the same in every reading; half of the outside one
+            // goes
+            // with the blank's width where that was read by the same calliper.
+            double outside = bench.blankCalliperZeroMm().isPresent()
+                    ? square(bench.calliperZeroMm()) + square(blankZero()) / 4
+                    : square(bench.calliperZeroMm()) / 4;
+            biasVariance = outside + square(bench.calliperZeroMm()) / 4;
             return Optional.of(new Seen(
                     a.valueHouse() + slot.valueHouse() / 2,
                     all,
@@ -292,6 +316,10 @@ final class Session {
         }
         double all = walls + variance(cut.piece().get()) / 4;
         return new Seen(e + (width - firstPiece) / 2, all, scaled(nu, walls, all));
+    }
+
+    private double blankZero() {
+        return bench.blankCalliperZeroMm().orElse(bench.calliperZeroMm());
     }
 
     private double variance(Estimate<Length> reading) {

@@ -9,26 +9,46 @@ import org.neckgeom.numeric.StudentLaw;
  *
  * <p>The offset at the part t of the channel is {@code e(t) = (1 - t) e1 + t e2 - r(t)}: e1 and e2 share what the setting is
  * uncertain by (variance V) and have a part of their own each (the blank's width read there); r is known at knots. That all
- * knots keep {@code |e| <= L} is a polygon in (e1, e2), and the chance is one integral over e1 of the part of e2 between the
- * least upper and the greatest lower bound, by Gauss and Legendre between the bounds' kinks. With few degrees of freedom e1 is
- * Student's and e2 given e1 is Student's with one more, its scale times {@code sqrt((nu + z^2)/(nu + 1))}. Lengths in mm.
+ * knots keep {@code |e| <= L} is a polygon in (e1, e2). Lengths in mm.
+ *
+ * <p>Seen from the best values, in scales of the law (so that its contours are circles), an edge of the polygon lies at a
+ * distance d, and what lies past it within an angle of {@code d phi} has the chance {@code S(d/cos(phi)) d phi/(2 pi)}. S is the
+ * chance of a pair to lie farther out than so many scales: {@code exp(-r^2/2)}, or for Student's law of nu degrees of freedom
+ * {@code (1 + r^2/nu)^(-nu/2)}. With {@code tan(phi) = sinh(x)} the chance of breaking the limit past one edge is the integral of
+ * {@code S(d cosh(x))/cosh(x)}, over {@code 2 pi}: smooth for all d, so that few places do (Gauss and Legendre). The edges add
+ * up; one that is seen from outside counts the other way. Exact but for the integral, 1e-7.
  */
 final class SlotChance {
 
-    private static final double FARTHEST = 10;
-    private static final double SMALLEST_TAIL = 1e-9;
-    private static final int MOST_PANELS = 24;
-    /** Panels no longer than this many of the narrower scale keep the error under 1e-8. */
-    private static final double PANEL = 5;
-
     private static final double[] NODES = {
-        0.09501250983763744, 0.28160355077925891, 0.45801677765722739, 0.61787624440264375,
-        0.75540440835500303, 0.86563120238783174, 0.94457502307323258, 0.98940093499164993
+        0.1252334085114689,
+        0.3678314989981802,
+        0.5873179542866175,
+        0.7699026741943047,
+        0.9041172563704748,
+        0.9815606342467192
     };
     private static final double[] WEIGHTS = {
-        0.18945061045506850, 0.18260341504492359, 0.16915651939500254, 0.14959598881657673,
-        0.12462897125553387, 0.09515851168249278, 0.06225352393864789, 0.02715245941175409
+        0.2491470458134027,
+        0.2334925365383546,
+        0.2031674267230657,
+        0.1600783285433464,
+        0.1069393259953191,
+        0.0471753363865114
     };
+    /** Half a panel of x, at most: keeps the integral's error under 1e-7 for any law. */
+    private static final double HALF_PANEL = 1.5;
+
+    /** A pair farther out than this has a chance that is left out. */
+    private static final double SMALLEST_TAIL = 1e-10;
+
+    /** Past so many times its distance along an edge the angle left is nothing. */
+    private static final double FARTHEST = 1e10;
+
+    private static final double LN_2 = StrictMath.log(2);
+
+    /** An edge nearer to the best values than this, in scales, is as good as through them. */
+    private static final double NEAREST = 1e-9;
 
     private final double limit;
     /** Parts of the channel, 0 first and 1 last, and what the fence shifts the slot by there. */
@@ -36,38 +56,64 @@ final class SlotChance {
 
     private final double[] shifts;
     private final double degreesOfFreedom;
-    /** How far from its middle a law still counts, in its scale. */
-    private final double reach;
+    /** The polygon's corners, counterclockwise: e1 and e2 in turn; none where no slot keeps the limit. */
+    private final double[] corners;
 
-    private final LawTable law;
-    private final LawTable given;
+    private final PairLaw law;
+
+    /** How far out a pair still counts, in scales. */
+    private final double reach;
 
     SlotChance(double limit, double[] parts, double[] shifts, double degreesOfFreedom) {
         this.limit = limit;
         this.parts = parts;
         this.shifts = shifts;
         this.degreesOfFreedom = degreesOfFreedom;
-        this.reach = Double.isInfinite(degreesOfFreedom)
-                ? FARTHEST
-                : Math.sqrt(degreesOfFreedom) * StrictMath.pow(SMALLEST_TAIL, -1 / degreesOfFreedom);
-        this.law = LawTable.of(degreesOfFreedom);
-        this.given = LawTable.of(degreesOfFreedom + 1);
+        this.corners = corners(limit, parts, shifts);
+        this.law = new PairLaw(degreesOfFreedom);
+        this.reach = law.reach(SMALLEST_TAIL);
+    }
+
+    /** What both ends keep is a square; each knot between them cuts off what it does not. */
+    private static double[] corners(double limit, double[] parts, double[] shifts) {
+        int last = parts.length - 1;
+        double a = shifts[0];
+        double b = shifts[last];
+        double[] corners = {a - limit, b - limit, a + limit, b - limit, a + limit, b + limit, a - limit, b + limit};
+        for (int i = 1; i < last; i++) {
+            corners = kept(corners, limit, parts[i], shifts[i], 1);
+            corners = kept(corners, limit, parts[i], shifts[i], -1);
+        }
+        return corners;
+    }
+
+    private static double[] kept(double[] corners, double limit, double part, double shift, int side) {
+        double[] kept = new double[corners.length + 2];
+        int count = 0;
+        double before = 0;
+        for (int i = 0; i <= corners.length; i += 2) {
+            int at = i % corners.length;
+            double room = limit - side * ((1 - part) * corners[at] + part * corners[at + 1] - shift);
+            if (i > 0 && room * before < 0) {
+                double way = before / (before - room);
+                kept[count++] = corners[i - 2] + way * (corners[at] - corners[i - 2]);
+                kept[count++] = corners[i - 1] + way * (corners[at + 1] - corners[i - 1]);
+            }
+            if (i < corners.length && room >= 0) {
+                kept[count++] = corners[at];
+                kept[count++] = corners[at + 1];
+            }
+            before = room;
+        }
+        return Arrays.copyOf(kept, count);
     }
 
     /**
-     * Whether the chance of breaking the limit is at least so much, by what one end alone shows: true is certain, false is not.
-     *
-     * @param scales so many of its own scales inside the limit a value breaks it with that chance: {@link #scalesFor}
+     * Whether no best values with this difference of the ends have a greater chance than those in the middle of the band: the
+     * polygon is then a square, and the law the same with the ends changed over (Anderson's inequality, from memory).
      */
-    boolean surelyBreaks(double scales, double e1, double e2, double variance, double u1, double u2) {
-        int last = shifts.length - 1;
-        return limit - Math.abs(e1 - shifts[0]) <= scales * Math.sqrt(variance + u1 * u1)
-                || limit - Math.abs(e2 - shifts[last]) <= scales * Math.sqrt(variance + u2 * u2);
-    }
-
-    /** How many scales from its middle a value is exceeded on one side with a chance; that chance under a half. */
-    double scalesFor(double chance) {
-        return law.upperQuantile(chance);
+    boolean isBestInTheMiddle(double u1, double u2) {
+        return parts.length == 2 && u1 == u2;
     }
 
     /** The middle of the band from the least to the greatest offset, for ends whose best values are e1 and e2. */
@@ -95,58 +141,91 @@ final class SlotChance {
         if (u1 == 0 && u2 == 0) {
             return together(e1, e2, variance);
         }
-        double v1 = variance + u1 * u1;
-        double s1 = Math.sqrt(v1);
-        double pull = variance / v1;
-        double rest = Math.sqrt(Math.max(0, variance + u2 * u2 - variance * pull));
-        double from = Math.max(-limit + shifts[0], e1 - reach * s1);
-        double to = Math.min(limit + shifts[0], e1 + reach * s1);
-        if (!(from < to)) {
-            return 0;
-        }
-        double sum = 0;
-        double[] kinks = kinks(from, to);
-        for (int i = 1; i < kinks.length; i++) {
-            double width = kinks[i] - kinks[i - 1];
-            double scale = Math.min(s1, rest > 0 ? rest : s1);
-            int panels = (int) Math.min(MOST_PANELS, Math.max(1, Math.ceil(width / (PANEL * scale))));
-            for (int panel = 0; panel < panels; panel++) {
-                double half = width / panels / 2;
-                double centre = kinks[i - 1] + (2 * panel + 1) * half;
-                double part = 0;
-                for (int k = 0; k < NODES.length; k++) {
-                    part += WEIGHTS[k]
-                            * (slice(centre + half * NODES[k], e1, e2, s1, pull, rest)
-                                    + slice(centre - half * NODES[k], e1, e2, s1, pull, rest));
-                }
-                sum += half * part;
-            }
-        }
-        return Math.min(1, sum);
+        return 1 - breaks(e1, e2, variance, u1, u2, 1);
     }
 
-    /** Density of e1 at x times the chance of e2 between its bounds there. */
-    private double slice(double x, double e1, double e2, double s1, double pull, double rest) {
-        double low = Double.NEGATIVE_INFINITY;
-        double high = Double.POSITIVE_INFINITY;
-        for (int i = 1; i < parts.length; i++) {
-            double t = parts[i];
-            double known = (1 - t) * x;
-            high = Math.min(high, (limit + shifts[i] - known) / t);
-            low = Math.max(low, (-limit + shifts[i] - known) / t);
+    /**
+     * The chance of breaking the limit, or {@code most} where it is more than that.
+     *
+     * @param most in (0, 1]; under a half it is soon found that it is more
+     */
+    double breaks(double e1, double e2, double variance, double u1, double u2, double most) {
+        if (u1 == 0 && u2 == 0) {
+            return Math.min(most, 1 - together(e1, e2, variance));
         }
-        if (!(high > low)) {
+        // Past one edge lies half of all, and more.
+        boolean isInside = isKept(e1, e2);
+        if (corners.length == 0 || !isInside && most <= 0.5) {
+            return most;
+        }
+        double s1 = Math.sqrt(variance + u1 * u1);
+        double pull = variance / (s1 * s1);
+        double rest = Math.sqrt(variance * u1 * u1 / (s1 * s1) + u2 * u2);
+        double sum = isInside ? 0 : 1;
+        int last = corners.length - 2;
+        double ax = (corners[last] - e1) / s1;
+        double ay = (corners[last + 1] - e2 - pull * (corners[last] - e1)) / rest;
+        for (int i = 0; i <= last && !(isInside && sum >= most); i += 2) {
+            double bx = (corners[i] - e1) / s1;
+            double by = (corners[i + 1] - e2 - pull * (corners[i] - e1)) / rest;
+            double dx = bx - ax;
+            double dy = by - ay;
+            double length = Math.sqrt(dx * dx + dy * dy);
+            if (length > 0) {
+                double d = (ax * dy - ay * dx) / length;
+                double past = past(Math.abs(d), (ax * dx + ay * dy) / length, (bx * dx + by * dy) / length);
+                sum += d >= 0 ? past : -past;
+            }
+            ax = bx;
+            ay = by;
+        }
+        return Math.min(most, Math.max(0, sum));
+    }
+
+    private boolean isKept(double e1, double e2) {
+        boolean isKept = true;
+        for (int i = 0; i < parts.length; i++) {
+            isKept &= Math.abs((1 - parts[i]) * e1 + parts[i] * e2 - shifts[i]) <= limit;
+        }
+        return isKept;
+    }
+
+    /** Chance of what lies past an edge at a distance, from one place along it to another, in scales. */
+    private double past(double distance, double from, double to) {
+        double d = Math.max(NEAREST, distance);
+        if (d >= reach) {
             return 0;
         }
-        double z = (x - e1) / s1;
-        double mean = e2 + pull * (x - e1);
-        if (rest == 0) {
-            return mean >= low && mean <= high ? law.density(z) / s1 : 0;
+        double ratio = Math.min(reach / d, FARTHEST);
+        double most = asinh(Math.sqrt(ratio * ratio - 1));
+        double start = Math.max(-most, asinh(from / d));
+        double end = Math.min(most, asinh(to / d));
+        if (!(start < end)) {
+            return 0;
         }
-        double wider = Double.isInfinite(degreesOfFreedom)
-                ? rest
-                : rest * Math.sqrt((degreesOfFreedom + z * z) / (degreesOfFreedom + 1));
-        return law.density(z) / s1 * (given.cdf((high - mean) / wider) - given.cdf((low - mean) / wider));
+        int panels = (int) Math.ceil((end - start) / (2 * HALF_PANEL));
+        double half = (end - start) / (2 * panels);
+        double dd = d * d;
+        double sum = 0;
+        for (int panel = 0; panel < panels; panel++) {
+            double grown = Powers.exp2((start + (2 * panel + 1) * half) / LN_2);
+            double shrunk = 1 / grown;
+            for (int k = 0; k < NODES.length; k++) {
+                double step = Powers.exp2(half / LN_2 * NODES[k]);
+                double back = 1 / step;
+                double right = (grown * step + shrunk * back) / 2;
+                double left = (grown * back + shrunk * step) / 2;
+                sum += WEIGHTS[k]
+                        * (law.beyond(dd * right * right) * left + law.beyond(dd * left * left) * right)
+                        / (right * left);
+            }
+        }
+        return half * sum / (2 * Math.PI);
+    }
+
+    private static double asinh(double x) {
+        double size = Math.abs(x);
+        return Math.copySign(Powers.log2(size + Math.sqrt(1 + size * size)) * LN_2, x);
     }
 
     /** Both ends move as one: all knots keep the limit for a stretch of the setting. */
@@ -178,28 +257,5 @@ final class SlotChance {
         return low > 0
                 ? StudentLaw.upperTail(low, degreesOfFreedom) - StudentLaw.upperTail(high, degreesOfFreedom)
                 : StudentLaw.cdf(high, degreesOfFreedom) - StudentLaw.cdf(low, degreesOfFreedom);
-    }
-
-    /** Where one bound on e2 takes over from another, in order, with both ends. */
-    private double[] kinks(double from, double to) {
-        double[] kinks = new double[2 + 2 * parts.length * parts.length];
-        kinks[0] = from;
-        kinks[1] = to;
-        int count = 2;
-        for (int i = 1; i < parts.length; i++) {
-            double own = (1 - parts[i]) / parts[i];
-            for (int j = 1; j < i; j++) {
-                double turn = own - (1 - parts[j]) / parts[j];
-                for (int side = -1; side <= 1 && turn != 0; side += 2) {
-                    double at = ((side * limit + shifts[i]) / parts[i] - (side * limit + shifts[j]) / parts[j]) / turn;
-                    if (at > from && at < to) {
-                        kinks[count++] = at;
-                    }
-                }
-            }
-        }
-        double[] sorted = Arrays.copyOf(kinks, count);
-        Arrays.sort(sorted);
-        return sorted;
     }
 }

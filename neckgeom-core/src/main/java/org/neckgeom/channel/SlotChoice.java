@@ -25,7 +25,7 @@ final class SlotChoice {
     private static final double NO_MOVE = 1e-9;
 
     /** Gauss and Hermite's 31 places for the standard normal law, the middle and one side; their weights add up to 1.
-     * The four places farthest out have weights under 1e-11 and are left out. */
+     * The seven places farthest out have weights under 3e-7 and are left out: what is lost there is at most a move and a half. */
     private static final double[] PLACES = {
         0.0,
         0.5599475878410028,
@@ -35,10 +35,7 @@ final class SlotChoice {
         2.828792768157508,
         3.4115324158431557,
         4.004600901491223,
-        4.61078979732399,
-        5.233641511712708,
-        5.877855885986258,
-        6.550014268765683
+        4.61078979732399
     };
 
     private static final double[] WEIGHTS = {
@@ -50,10 +47,7 @@ final class SlotChoice {
         0.004221717767270714,
         0.0006960312713792916,
         7.871624069602279e-05,
-        5.9232023176863475e-06,
-        2.8456100881628386e-07,
-        8.243931619119728e-09,
-        1.3272514835897158e-10
+        5.9232023176863475e-06
     };
 
     /** How a length at hand comes nearest to a wanted one: the leaves of the shop. */
@@ -169,7 +163,7 @@ final class SlotChoice {
         if (reach < rule.wantedChance() || spent && now < rule.wantedChance() && afterMove < rule.wantedChance()) {
             return new Chosen(outOfReach(), now, move, afterMove, reach);
         }
-        return new Chosen(least(costs(state, now, move, afterMove, spent, true)), now, move, afterMove, reach);
+        return new Chosen(least(costs(state, now, move, afterMove, reach, spent, true)), now, move, afterMove, reach);
     }
 
     private static SlotVerdict.Step least(double... costs) {
@@ -187,7 +181,7 @@ final class SlotChoice {
         SettingState state = facts.state;
         return state == null || !COSTED.contains(chosen.step())
                 ? none()
-                : costs(state, chosen.chance(), chosen.move(), chosen.afterMove(), facts.cuts >= MOST_CUTS, false);
+                : costs(state, chosen.chance(), chosen.move(), chosen.afterMove(), 1, facts.cuts >= MOST_CUTS, false);
     }
 
     /** The step that follows where a step's result is as expected; nothing where it cannot be foreseen. */
@@ -262,14 +256,23 @@ final class SlotChoice {
     }
 
     /**
-     * The costs of the steps; with {@code leastOnly} a step whose own price is above a cost already found is left out.
+     * The costs of the steps; with {@code leastOnly} a step that surely costs more than one already found is left out.
+     *
+     * @param best the greatest chance that any step leads to
      */
     private double[] costs(
-            SettingState state, double now, double move, double afterMove, boolean spent, boolean leastOnly) {
+            SettingState state,
+            double now,
+            double move,
+            double afterMove,
+            double best,
+            boolean spent,
+            boolean leastOnly) {
         double[] costs = none();
         double wanted = rule.wantedChance();
         double m = state.mean();
         double p = state.variance();
+        double lost = law.isBestInTheMiddle(facts.u1, facts.u2) ? 1 - best : 0;
         double least = Double.POSITIVE_INFINITY;
         if (now >= wanted && !facts.isWarned) {
             costs[0] = 1 - now;
@@ -278,51 +281,69 @@ final class SlotChoice {
         double moved = p + facts.moveVariance;
         double noise = facts.readingVariance + facts.cutVariance;
         boolean mayRead = facts.isRead && facts.readingVariance > 0 && facts.readings <= MOST_READINGS_OF_A_CUT;
-        if (mayRead && !spent && readCost < least) {
+        if (mayRead && !spent && readCost + lost < least) {
             double after = expected(p);
             if (now >= wanted || Math.max(chance(m, after), chance(-middle, after + facts.moveVariance)) >= wanted) {
-                costs[1] = readCost + look(m, p, after);
+                costs[1] = readCost + look(m, p, after, least - readCost);
                 least = leastOnly ? Math.min(least, costs[1]) : least;
             }
         }
         // Below the wanted chance a step is offered only if its expected result can reach it: else reading again, the
         // cheapest step, would be advised for ever where the wanted chance is out of reach.
-        if (Math.abs(move) > NO_MOVE && moveCost < least) {
+        if (Math.abs(move) > NO_MOVE && moveCost + lost < least) {
             double movedAndCut = moved * noise / (moved + noise);
             if (now >= wanted || afterMove >= wanted || chance(m - move, movedAndCut) >= wanted) {
-                costs[2] = moveCost + Math.min(1 - afterMove, trialCost + look(m - move, moved, movedAndCut));
+                double enough = Math.min(1 - afterMove, least - moveCost);
+                costs[2] = moveCost
+                        + Math.min(1 - afterMove, trialCost + look(m - move, moved, movedAndCut, enough - trialCost));
                 least = leastOnly ? Math.min(least, costs[2]) : least;
             }
         }
         if (spent && !(Double.isNaN(costs[0]) && Double.isNaN(costs[2]))) {
             return costs;
         }
-        if (trialCost < least) {
-            costs[3] = trialCost + look(m, p, p * noise / (p + noise));
+        if (trialCost + lost < least) {
+            costs[3] = trialCost + look(m, p, p * noise / (p + noise), least - trialCost);
         }
         return costs;
     }
 
-    /** What is expected to be lost after learning more: cut as it is or move first, whichever costs less. */
-    private double look(double mean, double before, double after) {
-        double moving = Math.min(1, moveCost + 1 - chance(-middle, after + facts.moveVariance));
+    /**
+     * What is expected to be lost after learning more: cut as it is or move first, whichever costs less; or a number of at least
+     * {@code enough} where it is more than that.
+     */
+    private double look(double mean, double before, double after, double enough) {
+        boolean isMiddleBest = law.isBestInTheMiddle(facts.u1, facts.u2);
+        double moving = Math.min(1, moveCost + breaks(-middle, after + facts.moveVariance, 1));
+        double least = isMiddleBest ? breaks(-middle, after, moving) : 0;
+        if (least >= enough) {
+            return least;
+        }
+        double lost = breaks(mean, after, moving);
+        // What is lost bends up: two places as far to each side lose at least twice the middle, or one of them loses a
+        // move.
+        double both = Math.min(2 * lost, moving + least);
+        double sum = WEIGHTS[0] * lost + (1 - WEIGHTS[0]) / 2 * both;
         double spread = Math.sqrt(Math.max(0, before - after));
-        double scales = law.scalesFor(moving);
-        double sum = WEIGHTS[0] * lost(mean, after, moving, scales);
-        for (int i = 1; i < PLACES.length; i++) {
-            sum += WEIGHTS[i]
-                    * (lost(mean + spread * PLACES[i], after, moving, scales)
-                            + lost(mean - spread * PLACES[i], after, moving, scales));
+        // The best values spread about the middle of the band: both sides lose as much.
+        boolean isEven = isMiddleBest && Math.abs(mean + middle) < NO_MOVE;
+        for (int i = PLACES.length - 1; i > 0 && sum < enough; i--) {
+            double up = breaks(mean + spread * PLACES[i], after, moving);
+            double down = isEven ? up : breaks(mean - spread * PLACES[i], after, moving);
+            sum += WEIGHTS[i] * (up + down - both);
         }
         return sum;
     }
 
-    /** What is lost by cutting or moving, whichever costs less; where one end alone shows that moving does, no more is asked. */
-    private double lost(double mean, double variance, double moving, double scales) {
-        double all = variance + facts.cutVariance + facts.biasVariance;
-        return law.surelyBreaks(scales, mean - facts.w1 / 2, mean - facts.w2 / 2, all, facts.u1, facts.u2)
-                ? moving
-                : Math.min(1 - chance(mean, variance), moving);
+    /** The chance of breaking the limit, or {@code most} where it is more than that. */
+    private double breaks(double mean, double variance, double most) {
+        return law.breaks(
+                mean - facts.w1 / 2,
+                mean - facts.w2 / 2,
+                variance + facts.cutVariance + facts.biasVariance,
+                facts.u1,
+                facts.u2,
+                most);
     }
 
     /** No setting of the fence is good enough: would parallel edges be, or a strip that tapers as the blank does? */

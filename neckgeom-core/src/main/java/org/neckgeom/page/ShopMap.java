@@ -63,6 +63,7 @@ final class ShopMap {
                 .length("resolution", bench.resolutionMm(), style)
                 .length("calliperZero", bench.calliperZeroMm(), style)
                 .length("moveScatter", bench.moveScatterMm(), style);
+        bench.blankCalliperZeroMm().ifPresent(zero -> data.length("blankCalliperZero", zero, style));
         if (!bench.isCutScatterDefault()) {
             data.length("cutScatter", bench.cutScatterMm(), style);
             bench.cutScatterCuts().ifPresent(cuts -> data.put("cutScatterCuts", cuts));
@@ -76,6 +77,9 @@ final class ShopMap {
                 .resolution(data.length("resolution"))
                 .calliperZero(data.length("calliperZero"))
                 .moveScatter(data.length("moveScatter"));
+        if (data.has("blankCalliperZero")) {
+            bench = bench.blankCalliperZero(data.length("blankCalliperZero"));
+        }
         if (data.has("cutScatterCuts")) {
             return bench.cutScatter(data.length("cutScatter"), data.count("cutScatterCuts"));
         }

@@ -10,7 +10,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
-import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.CentringStep;
@@ -518,8 +517,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the rounds, none before the first cut
      */
     public CentringRounds rounds() {
-        CentringRounds rounds = CentringRounds.on(
-                        BlankOnFence.of(told.blank, told.design.channel().orElseThrow(), told.shop.fence()))
+        CentringRounds rounds = CentringRounds.on(SetUpParts.atTheFence(this))
                 .bench(told.shop.uncertainty())
                 .decision(told.shop.decision())
                 .leaves(told.shop.leaves());

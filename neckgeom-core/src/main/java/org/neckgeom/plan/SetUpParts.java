@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.Closure;
@@ -16,6 +17,7 @@ import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
+import org.neckgeom.channel.Spacer;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.form.Answer;
@@ -24,8 +26,10 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
@@ -214,6 +218,24 @@ final class SetUpParts {
         return sawn.isPresent() ? heel.headEndAt(plan.style().amount(thinEndMm(sawn.get()))) : heel;
     }
 
+    /**
+     * The blank at the fence, as it is when the channel is cut. Beside a head that is on, the shaft alone meets the fence, on a spacer
+     * where the head stands proud; the trial piece runs on the same spacer. On a straight fence that changes nothing.
+     */
+    static BlankOnFence atTheFence(NeckPlan plan) {
+        Fence fence = plan.shop().fence();
+        BlankOnFence square =
+                BlankOnFence.of(plan.blank(), plan.design().channel().orElseThrow(), fence);
+        Optional<Head> head = plan.design().head().filter(its -> fence.outOfLineMm() != 0 && isHeadOn(plan));
+        if (head.isEmpty()) {
+            return square;
+        }
+        Spacer spacer = headBesideIt(plan, head.get()).spacer(plan.style().amount(SPACER_CLEARANCE_MM));
+        return spacer.isNeeded()
+                ? square.strip(Estimate.of(spacer.leastThickness(), plan.style().amount(0)))
+                : square.headOn(head.get());
+    }
+
     private static boolean isHeadOn(NeckPlan plan) {
         return plan.headComesFirst() || plan.isDone(NeckPlan.HEAD) || plan.isDone(NeckPlan.ONE_PIECE_HEAD);
     }
@@ -318,10 +340,14 @@ final class SetUpParts {
         return passes.passes().stream().mapToDouble(Pass::stepMm).max().orElseThrow();
     }
 
-    private static PlanPart headAtFence(NeckPlan plan, Head head) {
+    private static HeadAtFence headBesideIt(NeckPlan plan, Head head) {
         HeadLayout layout = layout(plan, head);
-        HeadAtFence atFence = HeadAtFence.of(head, plan.blank(), plan.shop().fence())
+        return HeadAtFence.of(head, plan.blank(), plan.shop().fence())
                 .outline(layout.widthAtBreakLine(), layout.widthAtTip());
+    }
+
+    private static PlanPart headAtFence(NeckPlan plan, Head head) {
+        HeadAtFence atFence = headBesideIt(plan, head);
         PlanSection.Draft draft = PlanSection.titled(
                         "head-at-the-fence",
                         plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel",

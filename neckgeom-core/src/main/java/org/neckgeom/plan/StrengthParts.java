@@ -14,6 +14,7 @@ import org.neckgeom.strength.Bow;
 import org.neckgeom.strength.NeckWeather;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.RodForce;
+import org.neckgeom.strength.SlotFit;
 import org.neckgeom.strength.StringHeights;
 import org.neckgeom.strength.StringLoad;
 import org.neckgeom.units.LengthStyle;
@@ -22,6 +23,9 @@ import org.neckgeom.units.LengthStyle;
 final class StrengthParts {
 
     private static final String RELIEF = "relief";
+
+    /** A channel is widened in steps of this, a feeler gauge's; common practice. */
+    private static final double WIDENED_BY_MM = 0.01;
 
     private StrengthParts() {}
 
@@ -104,8 +108,29 @@ final class StrengthParts {
                         draft.words("too-tight", "{play:size small} too tight")
                                 .with("play", Kind.MM, fit.playAfter().house()),
                         draft.words("some-play", "some play"),
-                        draft.words("cut-wider", "Cut the channel that much wider.")));
+                        wider(fit, plan.isDone(NeckPlan.CHANNEL), plan.style())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
+    }
+
+    /**
+     * What to cut so that the rod has play then too: the channel shrinks in proportion to its width. A second pass farther from the
+     * cutter takes the far wall, against the turn; half of the widening is set before the first, or the slot's middle would move.
+     * A channel that is cut is widened by hand.
+     */
+    private static Statement wider(SlotFit fit, boolean isCut, LengthStyle style) {
+        double now = fit.slot().before().house();
+        double rod = now - fit.playBefore().house();
+        double wanted = now * rod / fit.slot().after().house();
+        double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
+        String words = isCut
+                ? "Take {half:table small} off each wall of the channel: it is then {width:table text} wide."
+                : "Cut the channel {more:table small} wider, {width:table text}: a first pass with the fence"
+                        + " {half:table small} nearer the cutter than centred, a second with it {more:table small} farther"
+                        + " away.";
+        return Statement.of(isCut ? "widen-by-hand" : "cut-wider", words, style)
+                .with("more", Kind.MM, more)
+                .with("half", Kind.MM, more / 2)
+                .with("width", Kind.MM, now + more);
     }
 
     private static StringHeights heights(NeckPlan plan) {

@@ -202,6 +202,40 @@ class CentringRoundsTest {
                 .isLessThan(twoRounds().estimate().uncertaintyMm());
     }
 
+    /**
+     * A misfit f, repeated readings known well: of one cut it is refused above 3.2905 u, of two above 3.4808 u, two-sided
+     * 0.001 and 0.0005 (scipy.stats.norm.isf).
+     */
+    @Test
+    void contradiction_ofACutsReadingsIsNotClearedByMoreCuts() {
+        double u = Closure.of(closing(0)).bench(BENCH).uncertaintyMm();
+        CentringRounds refused = CentringRounds.of(closing(3.4 * u)).bench(BENCH);
+        CentringRounds more = refused.trialCut(closing(0)).trialCut(closing(0));
+
+        assertThat(refused.next(mm(0.1)).contradiction()).contains(Contradiction.READINGS);
+        assertThat(more.closures().get(0).outcome()).isEqualTo(Closure.Outcome.REFUSED);
+        assertThat(more.estimate())
+                .isEqualTo(CentringRounds.of(closing(0))
+                        .bench(BENCH)
+                        .trialCut(closing(0))
+                        .estimate());
+        // The same misfit as the third cut of three is one that closes with a warning; a new reading clears the first.
+        assertThat(CentringRounds.of(closing(0))
+                        .bench(BENCH)
+                        .trialCut(closing(0))
+                        .trialCut(closing(3.4 * u))
+                        .closures()
+                        .get(2)
+                        .outcome())
+                .isEqualTo(Closure.Outcome.WARNS);
+        assertThat(refused.readAgain(closing(0)).next(mm(0.1)).contradiction()).isEmpty();
+    }
+
+    /** Four readings that miss by so much. */
+    private static TrialCut closing(double misfit) {
+        return TrialCut.walls(mm(30), mm(30)).slot(mm(6 + misfit)).piece(mm(66)).readWithin(mm(0.02));
+    }
+
     @Test
     void next_beforeAnyCutAsksForOneOrForParallelEdges() {
         Blank tapered = Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(1.5));

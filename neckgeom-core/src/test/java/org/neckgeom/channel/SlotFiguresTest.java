@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import java.util.Collections;
+import java.util.List;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.shop.BenchUncertainty;
@@ -75,6 +77,17 @@ class SlotFiguresTest {
                         .start()
                         .uncertaintyMm(),
                 72);
+        BenchUncertainty two = BENCH.calliperZero(mm(0.02)).blankCalliperZero(mm(0.02));
+        holds(on(61, cut(27.5, 27.5).piece(mm(61))).bench(two).place().start().uncertaintyMm(), 73);
+        // By hand: the wall, half of the slot and of the blank as read; all of the zero outside, half of that inside,
+        // half
+        // of the blank's.
+        assertThat(on(61, cut(27.5, 27.5).slot(mm(6)))
+                        .bench(two.blankCalliperZero(mm(0.03)))
+                        .place()
+                        .start()
+                        .uncertaintyMm())
+                .isCloseTo(Math.sqrt(0.0006 + 0.0004 + 0.0001 + 0.000225), within(1e-12));
         holds(
                 on(61, cut(27.5, 27.5).slot(mm(6)))
                         .bench(BENCH.calliperZero(mm(0.02)))
@@ -119,5 +132,38 @@ class SlotFiguresTest {
                         - Verdict.of(Estimate.of(mm(0.06 * 0.0025 / 0.0029), mm(Math.sqrt(variance))), limits)
                                 .probability(),
                 124);
+    }
+
+    /** Student's quantile at the chance of a guard factor: 1.6449 for 95 % on one side, 2 for 97.725 %. */
+    @Test
+    void guardBands_areThoseOfTheReference() {
+        List<SlotCasesTest.Row> rows = SlotCasesTest.rows().stream()
+                .filter(row -> row.topic().equals("guard"))
+                .toList();
+        assertThat(rows).hasSize(10);
+        for (SlotCasesTest.Row row : rows) {
+            double nu = row.input().contains("inf") ? INF : SlotCasesTest.number(row.input(), "nu ([0-9]+)");
+            double factor = row.input().contains("k = 2") ? 2 : 1.6448536269514722;
+            Verdict<Length> verdict = Verdict.of(Estimate.of(mm(0), mm(1), nu), Limits.within(mm(10)))
+                    .guardedBy(factor);
+
+            holds(verdict.guardBand().house(), row.id());
+        }
+    }
+
+    /** JCGM 106:2012, 9.5, by the reference's own integration. */
+    @Test
+    void globalRisks_areThoseOfTheReference() {
+        int id = 111;
+        for (double process : new double[] {0.05, 0.1}) {
+            for (double guard : new double[] {0, 1.65, 2}) {
+                GlobalRisk<Length> risk = GlobalRisk.of(
+                                Estimate.of(mm(0), mm(process)), mm(0.02), Limits.within(mm(0.1)))
+                        .guardedBy(guard);
+
+                holds(risk.consumers(), id++);
+                holds(risk.producers(), id++);
+            }
+        }
     }
 }

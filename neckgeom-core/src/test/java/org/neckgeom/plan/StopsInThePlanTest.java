@@ -1,10 +1,12 @@
 package org.neckgeom.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
@@ -12,6 +14,8 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.shop.Fence;
+import org.neckgeom.shop.Shop;
 
 /** The stops a plan prints go to the ends that are there; all figures by hand from the design's own. */
 class StopsInThePlanTest {
@@ -19,11 +23,15 @@ class StopsInThePlanTest {
     private static final Scarf SCARF =
             Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8));
     private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
-    private static final NeckPlan PLAN = NeckPlan.of(
-                    OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))),
-                    SampleBench.octaveBlank().nutAt(mm(200)),
-                    SampleBench.metricShop())
-            .scarf(SCARF.inTheHead());
+    private static final NeckPlan PLAN = plan(SampleBench.metricShop());
+
+    private static NeckPlan plan(Shop shop) {
+        return NeckPlan.of(
+                        OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))),
+                        SampleBench.octaveBlank().nutAt(mm(200)),
+                        shop)
+                .scarf(SCARF.inTheHead());
+    }
 
     private static String channel(NeckPlan plan) {
         return plan.sections().stream()
@@ -106,5 +114,25 @@ class StopsInThePlanTest {
                 .endsWith(
                         "The fence is on the side toward which the cutter's leading point moves; then the cut drives the"
                                 + " work onto the fence.");
+    }
+
+    /**
+     * A split fence 0.1 mm out of line, gap 20 mm. With 203 mm past the cutter and 437 mm to come a square blank stands off by
+     * 0.096774 mm (slot/cases.csv, row 29); a shaft beside its head has 3 mm past it and touches one half alone. At the
+     * channel's other end both stand off as much.
+     */
+    @Test
+    void channel_onASplitFenceRunsByTheShaftWhereTheHeadIsOn() {
+        NeckPlan square = plan(
+                SampleBench.metricShop().fence(Fence.split(mm(600), mm(0.1)).gap(mm(20))));
+        NeckPlan headOn = square.scarf(SCARF.inTheShaft());
+
+        assertThat(rise(headOn) - rise(square)).isCloseTo(0.096774, within(1e-6));
+        assertThat(rise(PLAN.scarf(SCARF.inTheShaft()))).isEqualTo(rise(PLAN));
+    }
+
+    private static double rise(NeckPlan plan) {
+        SlotPlace place = plan.rounds().place();
+        return place.start().amountMm() - place.end().amountMm();
     }
 }

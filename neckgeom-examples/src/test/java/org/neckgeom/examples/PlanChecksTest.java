@@ -71,6 +71,20 @@ class PlanChecksTest {
                 .isEqualTo("9.952 mm past the body joint");
     }
 
+    /** The channel shrinks to 5.957 mm in the dry: 6 x 6/5.957 = 6.043 mm would do, in steps of 0.01 mm 6.05 mm. */
+    @Test
+    void rodsPlay_inDryAir_isOpenUntilTheChannelIsAsWideAsTheCheckAsks() {
+        PlanCheck binds = check(plan("side play: 0 mm ", "side play: 0 mm "), "rod's play in the worst air");
+
+        assertThat(binds.outcome()).isEqualTo(Outcome.OPEN);
+        assertThat(binds.todo())
+                .isEqualTo(
+                        "Cut the channel 0.050 mm wider, 6.050 mm: a first pass with the fence 0.025 mm nearer the cutter"
+                                + " than centred, a second with it 0.050 mm farther away.");
+        assertThat(found(plan("side play: 0 mm ", "side play: 0.05 mm "), "rod's play in the worst air"))
+                .isEmpty();
+    }
+
     @Test
     void frets_shortOfTheBody_areAskedAbout() {
         assertThat(found(plan("frets: 20 ", "frets: 20 "), "frets reach the body"))

@@ -35,6 +35,10 @@ final class ShopPart {
             "calliper zero",
             Lengths.SIZE_OR_NOTHING,
             "standard uncertainty of the calliper's zero; 0.01 mm when left out");
+    static final Key<Amount<Length>> BLANK_ZERO = Key.optional(
+            "blank calliper zero",
+            Lengths.SIZE_OR_NOTHING,
+            "the same of another calliper that the blank was read by; the blank is read by the same one when left out");
     static final Key<Amount<Length>> CUT_SCATTER = Key.optional(
             "cut scatter",
             Lengths.SIZE_OR_NOTHING,
@@ -71,6 +75,7 @@ final class ShopPart {
             READS_WITHIN,
             RESOLUTION,
             CALLIPER_ZERO,
+            BLANK_ZERO,
             CUT_SCATTER,
             SCATTER_FROM,
             MOVE_SCATTER,
@@ -119,6 +124,9 @@ final class ShopPart {
         }
         if (!section.at(CALLIPER_ZERO).isAbsent()) {
             bench = bench.calliperZero(section.at(CALLIPER_ZERO).value());
+        }
+        if (!section.at(BLANK_ZERO).isAbsent()) {
+            bench = bench.blankCalliperZero(section.at(BLANK_ZERO).value());
         }
         if (!section.at(MOVE_SCATTER).isAbsent()) {
             bench = bench.moveScatter(section.at(MOVE_SCATTER).value());

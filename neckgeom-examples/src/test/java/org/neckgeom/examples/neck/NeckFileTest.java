@@ -40,7 +40,9 @@ import org.neckgeom.head.Scarf;
 import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -205,6 +207,23 @@ class NeckFileTest {
                         CentringStep.read(first),
                         CentringStep.moved(FenceMove.away(inch(0.020))),
                         CentringStep.read(second));
+    }
+
+    @Test
+    void parse_takesAnotherCalliperForTheBlank() {
+        String text = ShippedNecks.text("fanned-baritone.yaml");
+        NeckPlan one = NeckFile.parse("one.yaml", text).plan();
+        NeckPlan two = NeckFile.parse("two.yaml", text.replace("# blank calliper zero: ", "blank calliper zero: "))
+                .plan();
+
+        assertThat(one.shop().uncertainty().blankCalliperZeroMm()).isEmpty();
+        assertThat(two.shop().uncertainty().blankCalliperZeroMm()).hasValue(0.02);
+        // (0.01^2 + 0.02^2)/4 more of variance.
+        assertThat(Math.pow(two.rounds().place().start().uncertaintyMm(), 2)
+                        - Math.pow(one.rounds().place().start().uncertaintyMm(), 2))
+                .isCloseTo(0.000125, within(1e-12));
+        assertThat(PlanData.planFrom(PlanData.of(two).toJson()).shop().uncertainty())
+                .isEqualTo(two.shop().uncertainty());
     }
 
     @Test
