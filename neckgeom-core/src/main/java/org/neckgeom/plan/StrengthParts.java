@@ -124,11 +124,11 @@ final class StrengthParts {
         double more = Math.ceil((wanted - now) / WIDENED_BY_MM) * WIDENED_BY_MM;
         String words = isCut
                 ? "Take {half:table small} off each wall of the channel: it is then {width:table text} wide."
-                : "Cut the channel {more:table small} wider, {width:table text}: a first pass with the fence"
-                        + " {half:table small} nearer the cutter than centred, a second with it {more:table small} farther"
+                : "Cut the channel {wider:table small} wider, {width:table text}: a first pass with the fence"
+                        + " {half:table small} nearer the cutter than centred, a second with it {wider:table small} farther"
                         + " away.";
         return Statement.of(isCut ? "widen-by-hand" : "cut-wider", words, style)
-                .with("more", Kind.MM, more)
+                .with("wider", Kind.MM, more)
                 .with("half", Kind.MM, more / 2)
                 .with("width", Kind.MM, now + more);
     }
