@@ -24,7 +24,7 @@ final class Finite {
             "secondRadiusMm",
             "crownRadiusAtMm");
     private static final Pattern NO_NUMBER =
-            Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(^|[^0-9])-0(\\.0*)?([^.0-9]|$)");
+            Pattern.compile("\\b(NaN|[Ii]nfinity|null)\\b|(?<![0-9])-0(\\.0*)?(?![.0-9])");
 
     /** A text may quote what a formula of the caller's gave. */
     private static final Pattern REFUSED = Pattern.compile("but was -?(NaN|infinity)");

@@ -210,7 +210,7 @@ final class BackParts {
         return x < 0 ? " or more at {station:size brief} into the head" : " at {station:brief} from the nut";
     }
 
-    /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts. */
+    /** Which edge ran along the fence is not told, so of an uneven back the thinner way counts, where the ways differ. */
     private static WoodLeft wood(NeckPlan plan, Channel channel, BackShape back, double offset, Amount<Angle> skew) {
         WoodLeft centred = WoodLeft.under(channel, back);
         List<WoodLeft> ways = new ArrayList<>();
@@ -218,8 +218,9 @@ final class BackParts {
             ways.add(centred.offCentre(plan.style().amount(way * offset))
                     .skewed(Amount.ofHouse(way * skew.house(), ShopUnit.DEGREE)));
         }
-        boolean first = isEven(plan.design())
-                || ways.get(0).least().woodMm() <= ways.get(1).least().woodMm();
+        boolean alike = isEven(plan.design()) || offset == 0 && skew.house() == 0;
+        boolean first =
+                alike || ways.get(0).least().woodMm() <= ways.get(1).least().woodMm();
         return ways.get(first ? 0 : 1);
     }
 }

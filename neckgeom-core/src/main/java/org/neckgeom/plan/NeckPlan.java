@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
@@ -62,6 +63,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     private static final int MOST_SHOWN = 3;
 
     private final Told told;
+    private final Supplier<List<PlanPart>> parts = new Once<>(this::parts);
 
     private NeckPlan(Told told) {
         // Whatever the parts were told in, a plan says all of them in one style.
@@ -580,7 +582,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return one or more
      */
     public List<PlanCheck> checks() {
-        return parts().stream().flatMap(part -> part.checks().stream()).toList();
+        return parts.get().stream().flatMap(part -> part.checks().stream()).toList();
     }
 
     /**
@@ -589,7 +591,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return one or more
      */
     public List<PlanSection> sections() {
-        return parts().stream().map(PlanPart::section).toList();
+        return parts.get().stream().map(PlanPart::section).toList();
     }
 
     /**
@@ -604,14 +606,14 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     private List<PlanPart> parts() {
-        List<PlanPart> parts = new ArrayList<>();
-        ReadParts.of(this).ifPresent(parts::add);
-        parts.addAll(SetUpParts.of(this));
-        parts.addAll(ShapeParts.of(this));
-        parts.addAll(StrengthParts.of(this));
-        parts.add(BudgetParts.of(this));
-        parts.add(OrderPart.of(this));
-        return parts;
+        List<PlanPart> all = new ArrayList<>();
+        ReadParts.of(this).ifPresent(all::add);
+        all.addAll(SetUpParts.of(this));
+        all.addAll(ShapeParts.of(this));
+        all.addAll(StrengthParts.of(this));
+        all.add(BudgetParts.of(this));
+        all.add(OrderPart.of(this));
+        return List.copyOf(all);
     }
 
     /**

@@ -4,107 +4,89 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.regex.Pattern;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.examples.file.FileRefused;
-import org.neckgeom.examples.file.Problem;
-import org.neckgeom.page.PlanData;
-import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckPlan;
 
 /**
- * Mutants of the shipped necks: each is planned or refused in sentences, with line and key. How many is said by the
- * property {@code neckgeom.mutants}.
+ * Neck files by the thousand, each of a seed of its own: mutants of the shipped ones, which a slip of the hand or a
+ * broken disk could make, and files made by the table of keys. Each is planned or refused in sentences, with line and
+ * key. How many is set by the properties {@code neckgeom.mutants} and {@code neckgeom.files}.
  */
 class NeckFileFuzzTest {
 
     private static final int MUTANTS = Integer.getInteger("neckgeom.mutants", 5_000);
-    private static final int EVERY = 10;
-    private static final Duration HANGS = Duration.ofMinutes(10).plusMillis(20L * MUTANTS);
-    private static final Pattern MACHINE_WORDS =
-            Pattern.compile("\\b(java\\.|org\\.neckgeom|snakeyaml|Exception|Optional\\[)");
+    private static final int FILES = Integer.getInteger("neckgeom.files", 2_000);
+    private static final int REPORT_EVERY = 10_000;
 
-    private int accepted;
-    private int planned;
-    private int refused;
-    private int withKey;
-    private volatile String now = "";
+    private final Map<Thread, String> now = new ConcurrentHashMap<>();
 
     @Test
     void parse_acceptsOrRefusesEveryMutantInSentences() {
-        List<String> faults = assertTimeoutPreemptively(HANGS, this::faults, () -> "hangs on\n" + now);
+        NeckFileJudge judge = new NeckFileJudge(10);
 
-        System.out.println("neck files: " + MUTANTS + " mutants, " + accepted + " accepted, of them " + planned
-                + " planned, " + refused + " refused, " + withKey + " with a key");
-        assertThat(faults.stream().limit(20)).isEmpty();
-        // A fuzzer that only ever breaks the syntax, or never does, looks at nothing.
-        assertThat(accepted).isGreaterThan(MUTANTS / 20);
-        assertThat(withKey).isGreaterThan(MUTANTS / 5);
-    }
-
-    private List<String> faults() {
-        List<String> faults = new ArrayList<>();
-        for (int seed = 0; seed < MUTANTS; seed++) {
-            SplittableRandom random = new SplittableRandom(seed);
+        List<String> faults = faults(MUTANTS, judge, seed -> {
             String shipped =
                     ShippedNecks.names().get(seed % ShippedNecks.names().size());
-            now = Mutants.of(ShippedNecks.text(shipped), random);
-            String fault = fault(now);
-            if (!fault.isEmpty()) {
-                faults.add("seed " + seed + ": " + fault);
-            }
-        }
-        return faults;
+            return Mutants.of(ShippedNecks.text(shipped), new SplittableRandom(seed));
+        });
+
+        System.out.println("neck files: " + MUTANTS + " mutants, " + judge);
+        assertThat(faults).isEmpty();
+        // A fuzzer that only ever breaks the syntax, or never does, looks at nothing.
+        assertThat(judge.accepted).hasValueGreaterThan(MUTANTS / 20);
+        assertThat(judge.withKey).hasValueGreaterThan(MUTANTS / 5);
     }
 
-    private String fault(String mutant) {
-        NeckPlan plan;
-        try {
-            plan = NeckFile.parse("n.yaml", mutant).plan();
-        } catch (FileRefused e) {
-            refused++;
-            return faultOf(e);
-        } catch (RuntimeException | StackOverflowError e) {
-            return "threw " + e + where(e);
-        }
-        return accepted++ % EVERY == 0 ? faultOf(plan) : "";
+    @Test
+    void plan_ofEveryGeneratedFile_isWholeInEveryForm() {
+        NeckFileJudge judge = new NeckFileJudge(1);
+
+        List<String> faults = faults(FILES, judge, seed -> GeneratedNecks.of(new SplittableRandom(seed)::nextInt));
+
+        System.out.println("neck files: " + FILES + " generated, " + judge);
+        assertThat(faults).isEmpty();
+        assertThat(judge.accepted).hasValueGreaterThan(FILES / 4);
+        assertThat(judge.withKey).hasValueGreaterThan(FILES / 10);
     }
 
-    private static String where(Throwable thrown) {
-        return thrown.getStackTrace().length == 0 ? "" : " at " + thrown.getStackTrace()[0];
+    @Test
+    void generatedFiles_areMadeWithEveryKey() {
+        Set<String> missing = new TreeSet<>(NeckKeysTest.keysOfReader(NeckKeys.SHAPE, ""));
+        missing.removeAll(GeneratedNecks.keys());
+
+        assertThat(missing).isEmpty();
     }
 
-    private String faultOf(FileRefused refusal) {
-        boolean keyed = false;
-        for (Problem problem : refusal.problems()) {
-            String sentence = problem.sentence();
-            keyed |= !problem.place().path().isEmpty();
-            if (sentence.split(" ").length < 3
-                    || sentence.length() > 1_000
-                    || MACHINE_WORDS.matcher(sentence).find()) {
-                return "not a sentence: " + problem;
-            }
-            if (!problem.place().path().isEmpty() && problem.place().line() == 0) {
-                return "a key without a line: " + problem;
-            }
-        }
-        withKey += keyed ? 1 : 0;
-        return "";
-    }
-
-    /** What a file that was accepted must bear: its plan as text, page and data. */
-    private String faultOf(NeckPlan plan) {
-        planned++;
-        try {
-            String all = Sheet.of(plan).toText()
-                    + Sheet.of(plan).toHtml()
-                    + PlanData.of(plan).toJson();
-            return Pattern.compile("\\b(NaN|[Ii]nfinity)\\b").matcher(all).find() ? "planned with NaN or infinity" : "";
-        } catch (RuntimeException e) {
-            return "planning threw " + e + where(e);
-        }
+    private List<String> faults(int count, NeckFileJudge judge, IntFunction<String> file) {
+        AtomicInteger done = new AtomicInteger();
+        Duration hangs = Duration.ofMinutes(10).plusMillis(50L * count);
+        return assertTimeoutPreemptively(
+                hangs,
+                () -> IntStream.range(0, count)
+                        .parallel()
+                        .mapToObj(seed -> {
+                            String text = file.apply(seed);
+                            now.put(Thread.currentThread(), text);
+                            String fault = judge.fault(text)
+                                    .map(found -> "seed " + seed + ": " + found)
+                                    .orElse("");
+                            if (done.incrementAndGet() % REPORT_EVERY == 0) {
+                                System.out.println("neck files: " + done + " of " + count + ", " + judge
+                                        + (fault.isEmpty() ? "" : "; " + fault));
+                            }
+                            return fault;
+                        })
+                        .filter(fault -> !fault.isEmpty())
+                        .limit(20)
+                        .toList(),
+                () -> "hangs on one of\n" + now.values());
     }
 }

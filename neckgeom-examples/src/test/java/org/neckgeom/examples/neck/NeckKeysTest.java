@@ -93,7 +93,7 @@ class NeckKeysTest {
                 .allSatisfy(line -> assertThat(line).matches(" *(\\* )? *[a-z][a-z -]*: +\\S.*"));
     }
 
-    private static Set<String> keysOfReader(Shape shape, String path) {
+    static Set<String> keysOfReader(Shape shape, String path) {
         Set<String> keys = new LinkedHashSet<>();
         for (Key<?> key : shape.keys()) {
             String full = path.isEmpty() ? key.name() : path + "." + key.name();

@@ -1,0 +1,39 @@
+package org.neckgeom.examples.neck;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.code_intelligence.jazzer.api.FuzzedDataProvider;
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.nio.charset.StandardCharsets;
+import org.neckgeom.examples.EveryForm;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.plan.NeckPlan;
+
+/** Input that a general fuzzer steers to what it has not run yet: files by the table of keys, texts, plans as data. */
+class NeckFileJazzerTest {
+
+    private final NeckFileJudge judge = new NeckFileJudge(1);
+
+    @FuzzTest(maxDuration = "5m")
+    void file(FuzzedDataProvider data) {
+        assertThat(judge.fault(GeneratedNecks.of(under -> data.consumeInt(0, under - 1))))
+                .isEmpty();
+    }
+
+    @FuzzTest(maxDuration = "5m")
+    void text(byte[] bytes) {
+        assertThat(judge.fault(new String(bytes, StandardCharsets.UTF_8))).isEmpty();
+    }
+
+    @FuzzTest(maxDuration = "5m")
+    void json(byte[] bytes) {
+        NeckPlan plan;
+        try {
+            plan = PlanData.planFrom(new String(bytes, StandardCharsets.UTF_8));
+        } catch (IllegalArgumentException refused) {
+            assertThat(refused.getMessage()).isNotBlank().hasSizeLessThan(1_000);
+            return;
+        }
+        assertThat(EveryForm.fault(plan, false)).isEmpty();
+    }
+}

@@ -1,0 +1,137 @@
+package org.neckgeom.examples;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Sheet;
+import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.PlanCheck;
+import org.neckgeom.template.Paper;
+
+/** A plan written in every form, and what must hold of all of them: a fault in words, or nothing. */
+public final class EveryForm {
+
+    private static final int COLUMNS = 80;
+    /** Templates have four decimals of a millimetre. */
+    private static final double DRAWN_MM = 1.1e-4;
+
+    private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|[Ii]nfinity)\\b");
+    private static final Pattern DXF_LINE = Pattern.compile("  0\nLINE\n(?:(?!  0\n)[^\n]*\n[^\n]*\n)*");
+
+    private final NeckPlan plan;
+
+    EveryForm(NeckPlan plan) {
+        this.plan = plan;
+    }
+
+    /**
+     * Writes a plan.
+     *
+     * @param plan any
+     * @param alsoPdf whether to write the one form that takes longest too
+     * @return the first fault, nothing where all is whole
+     */
+    public static Optional<String> fault(NeckPlan plan, boolean alsoPdf) {
+        return new EveryForm(plan).faults(alsoPdf).stream().findFirst();
+    }
+
+    private List<String> faults(boolean alsoPdf) {
+        List<String> faults = new ArrayList<>();
+        String text = Sheet.of(plan).toText();
+        refuseNoNumber("text", text, faults);
+        text.lines()
+                .filter(line -> line.codePointCount(0, line.length()) > COLUMNS)
+                .forEach(line -> faults.add("the text has more than 80 columns in: " + line));
+        Output.Asked asked = new Output.Asked(plan, Paper.A4, Progress.none());
+        for (Output output : Output.values()) {
+            if (output == Output.PDF) {
+                String head = alsoPdf ? new String(output.of(asked), 0, 5, StandardCharsets.US_ASCII) : "%PDF-";
+                if (!head.equals("%PDF-")) {
+                    faults.add("the PDF begins " + head);
+                }
+            } else {
+                refuseNoNumber(output.toString(), output.text(asked), faults);
+            }
+        }
+        String json = Output.JSON.text(asked);
+        NeckPlan read = PlanData.planFrom(json);
+        if (!read.equals(plan)) {
+            faults.add("the JSON reads back to another plan");
+        }
+        if (!PlanData.of(read).toJson().equals(json)) {
+            faults.add("the JSON of the plan read back is another text");
+        }
+        woodIsThereOrItsLackIsStated(Output.STATIONS.text(asked), faults);
+        fretsAreDrawnWhereTheTableHasThem(Output.DXF.text(asked), Output.FRETS.text(asked), faults);
+        return faults;
+    }
+
+    static void refuseNoNumber(String form, String text, List<String> faults) {
+        NO_NUMBER.matcher(text).results().findFirst().ifPresent(found -> {
+            int from = Math.max(0, found.start() - 60);
+            faults.add(form + " has " + found.group() + " in: "
+                    + text.substring(from, Math.min(text.length(), found.end() + 20))
+                            .replace('\n', ' '));
+        });
+    }
+
+    void woodIsThereOrItsLackIsStated(String stations, List<String> faults) {
+        boolean lacking = stations.lines()
+                .skip(1)
+                .map(line -> line.substring(line.lastIndexOf(',') + 1))
+                .anyMatch(wood -> !wood.isEmpty() && Double.parseDouble(wood) < 0);
+        boolean stated = plan.checks().stream()
+                .anyMatch(check -> check.name().equals("wood left under the channel")
+                        && check.outcome() == PlanCheck.Outcome.STOP);
+        if (lacking && !stated) {
+            faults.add("wood left is less than nothing, and no check stops for it");
+        }
+    }
+
+    /** Between first and last fret, and in width, as far as frets are square. */
+    void fretsAreDrawnWhereTheTableHasThem(String dxf, String table, List<String> faults) {
+        if (plan.details().fannedFrets().isPresent()) {
+            return;
+        }
+        double unit = table.startsWith("fret,from nut in") ? 25.4 : 1;
+        List<double[]> listed = table.lines()
+                .skip(2)
+                .map(line -> line.split(","))
+                .map(cells -> new double[] {Double.parseDouble(cells[1]) * unit, Double.parseDouble(cells[3]) * unit})
+                .toList();
+        List<double[]> drawn = DXF_LINE.matcher(dxf)
+                .results()
+                .map(MatchResult::group)
+                .filter(line -> line.contains("\nFRETS\n"))
+                .map(line -> new double[] {at(line, 10), Math.abs(at(line, 21) - at(line, 20))})
+                .sorted((a, b) -> Double.compare(a[0], b[0]))
+                .toList();
+        if (drawn.size() != listed.size()) {
+            faults.add(listed.size() + " frets are listed, and " + drawn.size() + " drawn");
+            return;
+        }
+        for (int i = 0; i < drawn.size(); i++) {
+            double apart = drawn.get(i)[0] - drawn.get(0)[0] - (listed.get(i)[0] - listed.get(0)[0]);
+            double wider = drawn.get(i)[1] - listed.get(i)[1];
+            if (!(Math.abs(apart) <= DRAWN_MM && Math.abs(wider) <= DRAWN_MM)) {
+                faults.add(
+                        "fret " + (i + 1) + " is drawn " + apart + " mm off its place and " + wider + " mm too wide");
+                return;
+            }
+        }
+    }
+
+    private static double at(String entity, int code) {
+        String[] lines = entity.split("\n");
+        for (int i = 0; i + 1 < lines.length; i += 2) {
+            if (Integer.parseInt(lines[i].strip()) == code) {
+                return Double.parseDouble(lines[i + 1].strip());
+            }
+        }
+        throw new IllegalArgumentException("an entity must have group " + code + ", but has none: " + entity);
+    }
+}
