@@ -1,6 +1,7 @@
 package org.neckgeom.strength;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -8,12 +9,11 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
-import org.neckgeom.units.Amount;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -26,7 +26,76 @@ import org.neckgeom.units.ShopUnit;
  * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
  * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
  */
-public final class Relief implements SaysLengths<Relief> {
+public final class Relief implements Answer {
+
+    /** Between which frets the straightedge lies. */
+    static final Form<Relief> STRAIGHTEDGE = Form.<Relief>of("straightedge")
+            .fact("fromFret", Kind.WHOLE, "0 is the nut", Relief::fromFret)
+            .fact("toFret", Kind.WHOLE, "at most the fret at the body", Relief::toFret)
+            .finds("from-nut", question -> question.fromFret == 0, "from the nut to fret {toFret}")
+            .finds("from-fret", "from fret {fromFret} to fret {toFret}");
+
+    /** What the moduli are taken to be. */
+    static final Form<NeckDesign> WOODS = Form.<NeckDesign>of("woods")
+            .fact("neckWood", Kind.NAME, "of the neck", neck -> neck.wood().name())
+            .fact(
+                    "neckModulus",
+                    Kind.house(ShopUnit.GIGAPASCAL),
+                    "mean of the species",
+                    neck -> neck.wood().modulusMPa())
+            .fact(
+                    "neckVariation",
+                    Kind.RATIO,
+                    "of that modulus",
+                    neck -> neck.wood().modulusVariation())
+            .fact(
+                    "boardWood",
+                    Kind.NAME,
+                    "of the fingerboard",
+                    neck -> NeckModel.boardWood(neck).name())
+            .fact(
+                    "boardModulus",
+                    Kind.house(ShopUnit.GIGAPASCAL),
+                    "mean of the species",
+                    neck -> NeckModel.boardWood(neck).modulusMPa())
+            .fact(
+                    "boardVariation",
+                    Kind.RATIO,
+                    "of that modulus",
+                    neck -> NeckModel.boardWood(neck).modulusVariation())
+            .finds(
+                    "woods",
+                    "{neckWood} {neckModulus} +- {neckVariation:percent 0}, {boardWood} {boardModulus} +- {boardVariation:percent 0}");
+
+    /** What force the rod stands. */
+    static final Form<Relief> ROD_STANDS = Form.<Relief>of("rod-stands")
+            .fact("force", Kind.house(ShopUnit.NEWTON), "at most", Relief::limitNewton)
+            .finds("assumed", x -> x.limit == usualLimit(x.neck), "{force:0}, assumed: 300 MPa on its thread")
+            .finds("given", "{force:0}");
+
+    private static final Form<Relief> FORM = Form.<Relief>of("relief")
+            .fact("neck", Kind.NAME, "its name", question -> question.neck.name())
+            .factIfAny("relief", Likely.KIND, "under the strings, the rod slack; positive forward", Relief::likely)
+            .factIfAny("obstacle", Kind.NAME, "why there is no relief", Relief::obstacle)
+            .findsOnly("incomplete", question -> !question.isComplete(), "Relief of {neck} cannot be told: {obstacle}")
+            .finds("relief", "Relief of {neck}")
+            .line("relief", "under the strings", "{relief}")
+            .line("obstacle", "under the strings", "none: {obstacle}")
+            .row("straightedge", "straightedge", Kind.answer(STRAIGHTEDGE), "where it lies", question -> question)
+            .row(
+                    "strings",
+                    "strings",
+                    Kind.answer(StringHeights.FORM),
+                    "how high they lie",
+                    question -> question.heights)
+            .factIfAny("woods", Kind.answer(WOODS), "and their moduli", Relief::wholeNeck)
+            .line("woods", "woods", "{woods}")
+            .factIfAny(
+                    "bars", Kind.NOUN, "bonded, on each side of the rod", question -> Optional.ofNullable(question.bar))
+            .line("bars", "bars", "a pair, {bars}")
+            .factIfAny("rodStands", Kind.answer(ROD_STANDS), "at most", Relief::ifRod)
+            .line("rodStands", "rod stands", "{rodStands}")
+            .note("estimate", "Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().");
 
     /** What a threaded rod of mild steel carries, MPa on the core of its thread; from memory, on the safe side. */
     private static final double ROD_MPA = 300;
@@ -260,10 +329,6 @@ public final class Relief implements SaysLengths<Relief> {
         return neck;
     }
 
-    LengthStyle style() {
-        return neck.style();
-    }
-
     int fromFret() {
         return fromFret;
     }
@@ -278,11 +343,6 @@ public final class Relief implements SaysLengths<Relief> {
 
     double limitNewton() {
         return limit;
-    }
-
-    String limitText() {
-        String newton = Numbers.fixed(limit, 0) + " N";
-        return limit == usualLimit(neck) ? newton + ", assumed: 300 MPa on its thread" : newton;
     }
 
     boolean hasRod() {
@@ -349,43 +409,51 @@ public final class Relief implements SaysLengths<Relief> {
                 neck.wood().modulusVariation(), NeckModel.boardWood(neck).modulusVariation());
     }
 
-    /** What the moduli are taken to be, in a line. */
-    String woods() {
-        return neck.wood().name() + " " + gigapascal(neck.wood().modulusMPa()) + " +- "
-                + Numbers.fixed(100 * neck.wood().modulusVariation(), 0) + " %, "
-                + NeckModel.boardWood(neck).name() + " "
-                + gigapascal(NeckModel.boardWood(neck).modulusMPa()) + " +- "
-                + Numbers.fixed(100 * NeckModel.boardWood(neck).modulusVariation(), 0) + " %";
+    private boolean isComplete() {
+        try {
+            bench();
+            return true;
+        } catch (IllegalArgumentException missing) {
+            return false;
+        } catch (ArithmeticException none) {
+            return true;
+        }
     }
 
-    private static String gigapascal(double megapascal) {
-        return Amount.ofHouse(megapascal, ShopUnit.GIGAPASCAL).toString();
+    private Optional<NeckDesign> wholeNeck() {
+        return isComplete() ? Optional.of(neck) : Optional.empty();
     }
 
-    String straightedge() {
-        return (fromFret == 0 ? "from the nut" : "from fret " + fromFret) + " to fret " + toFret;
+    private Optional<Relief> ifRod() {
+        return hasRod() ? Optional.of(this) : Optional.empty();
     }
 
-    @Override
-    public Relief in(LengthStyle other) {
-        return new Relief(
-                neck.in(other),
-                heights.in(other),
-                fromFret,
-                toFret,
-                arm,
-                limit,
-                bar == null ? null : bar.in(other),
-                barOffCentre);
+    private Optional<Likely<Length>> likely() {
+        try {
+            return Optional.of(underStrings().likely());
+        } catch (IllegalArgumentException | ArithmeticException none) {
+            return Optional.empty();
+        }
     }
 
     /** What is to be printed must be printable, even of a neck that could not stand. */
-    private String reliefText() {
+    private Optional<String> obstacle() {
         try {
-            return underStrings().likely().toString();
-        } catch (ArithmeticException none) {
-            return "none: " + none.getMessage();
+            underStrings();
+            return Optional.empty();
+        } catch (IllegalArgumentException | ArithmeticException none) {
+            return Optional.of(none.getMessage());
         }
+    }
+
+    @Override
+    public Form<Relief> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return neck.style();
     }
 
     @Override
@@ -409,26 +477,6 @@ public final class Relief implements SaysLengths<Relief> {
     /** Returns the relief under the strings and what it is asked with. */
     @Override
     public String toString() {
-        try {
-            return likely();
-        } catch (IllegalArgumentException | ArithmeticException e) {
-            return "Relief of " + neck.name() + " cannot be told: " + e.getMessage();
-        }
-    }
-
-    private String likely() {
-        Report report = Report.titled("Relief of " + neck.name())
-                .row("under the strings", reliefText())
-                .row("straightedge", straightedge())
-                .row("strings", heights.in(style()))
-                .row("woods", woods());
-        if (bar != null) {
-            report.row("bars", "a pair, " + bar.in(style()));
-        }
-        if (hasRod()) {
-            report.row("rod stands", limitText());
-        }
-        return report.note("Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().")
-                .toString();
+        return text(style());
     }
 }
