@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
  *       uncertainty, which is not there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
+ *   <li>for a name and for any value: {@code cut 60}, at most so many letters and then three dots;
  *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone.
  * </ul>
  */
@@ -32,6 +33,7 @@ record Way(
         boolean fine,
         boolean percent,
         int first,
+        int cut,
         @Nullable String beside,
         List<String> words) {
 
@@ -56,7 +58,12 @@ record Way(
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, first, beside, words);
+        return new Way(other, 2, 2, size, bare, table, fine, percent, first, cut, beside, words);
+    }
+
+    /** The text, or its first letters where it is longer than this way lets it be. */
+    String cut(String text) {
+        return text.length() <= cut ? text : text.substring(0, cut) + "...";
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
@@ -74,7 +81,7 @@ record Way(
                 case "table" -> draft.table = true;
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
-                case "beside", "digits", "first" -> {
+                case "beside", "digits", "first", "cut" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
                     }
@@ -109,6 +116,7 @@ record Way(
         private boolean fine;
         private boolean percent;
         private int first = Integer.MAX_VALUE;
+        private int cut = Integer.MAX_VALUE;
         private @Nullable String beside;
         private List<String> words = List.of();
 
@@ -118,12 +126,14 @@ record Way(
                 beside = next;
                 return true;
             }
-            if (!next.matches("[1-9]\\d?")) {
+            if (!next.matches("[1-9]\\d{0,2}")) {
                 return false;
             }
             if (word.equals("digits")) {
                 mode = Mode.DIGITS;
                 decimals = Integer.parseInt(next);
+            } else if (word.equals("cut")) {
+                cut = Integer.parseInt(next);
             } else {
                 first = Integer.parseInt(next);
             }
@@ -162,6 +172,7 @@ record Way(
                     fine,
                     percent,
                     first,
+                    cut,
                     beside,
                     Objects.requireNonNull(words));
         }

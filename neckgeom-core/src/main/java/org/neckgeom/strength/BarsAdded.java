@@ -20,27 +20,22 @@ import org.neckgeom.units.LengthStyle;
 public final class BarsAdded implements Answer {
 
     private static final Form<BarsAdded> FORM = Form.<BarsAdded>of("bars-added")
-            .fact("neck", Kind.NAME, "its name", bars -> bars.without.neck().name())
+            .fact("neck", Kind.NAME, "its name", x -> x.without.neckName())
             .fact("stiffer", Kind.RATIO, "EI with the bars over EI without, 1 or more", BarsAdded::stifferRatio)
-            .fact("stifferLower", Kind.RATIO, "lower end of its interval", bars -> bars.stiffer[1])
-            .fact("stifferUpper", Kind.RATIO, "upper end of its interval", bars -> bars.stiffer[2])
+            .fact("stifferLower", Kind.RATIO, "lower end of its interval", x -> x.stiffer[1])
+            .fact("stifferUpper", Kind.RATIO, "upper end of its interval", x -> x.stiffer[2])
             .finds("stiffer", "Bars in {neck}: {stiffer:2} times as stiff")
             .line("stiffer", "stiffer by", "{stifferLower:2} to {stifferUpper:2} times for 95 of 100 pairs of woods")
-            .row("without", "relief without", Likely.KIND, "under the strings", bars -> bars.before.likely())
-            .row("with", "relief with", Likely.KIND, "under the strings", bars -> bars.after.likely())
-            .row(
-                    "straightedge",
-                    "straightedge",
-                    Kind.answer(Relief.STRAIGHTEDGE),
-                    "where it lies",
-                    bars -> bars.without)
+            .row("without", "relief without", Likely.KIND, "under the strings", x -> x.before.likely())
+            .row("with", "relief with", Likely.KIND, "under the strings", x -> x.after.likely())
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.without)
             .note(
                     "rod-both-ways",
-                    bars -> bars.without.isTwoWay(),
+                    x -> x.without.isTwoWay(),
                     "For another relief ask .rodForceFor(...): the rod works both ways.")
             .note(
                     "no-more-relief",
-                    bars -> bars.without.hasRod() && !bars.without.isTwoWay(),
+                    x -> x.without.hasRod() && !x.without.isTwoWay(),
                     "More relief than that cannot be had: a single-action rod only takes it away.")
             .note("estimate", "Estimate: bars bonded all along, flush with the glue face.");
 

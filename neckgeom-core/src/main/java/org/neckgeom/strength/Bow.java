@@ -21,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
 public final class Bow implements Answer {
 
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
-            .fact("neck", Kind.NAME, "its name", bow -> bow.question.neck().name())
+            .fact("neck", Kind.NAME, "its name", bow -> bow.question.neckName())
             .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
             .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings")
             .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack")
@@ -36,9 +36,9 @@ public final class Bow implements Answer {
                     "{greatestAt:0|1} from the nut, near fret {nearestFret}")
             .fact("hump", Kind.AMOUNT, "greatest rise over the straightedge's line, 0 or more", Bow::hump)
             .line("hump", "hump", bow -> bow.edge.hump(bow.force) > 0, "{hump:text}: the neck is an S")
-            .row("straightedge", "straightedge", Kind.answer(Relief.STRAIGHTEDGE), "where it lies", bow -> bow.question)
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", bow -> bow.question)
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", Bow::likelyLift)
-            .row("woods", "woods", Kind.answer(Relief.WOODS), "and their moduli", bow -> bow.question.neck())
+            .row("woods", "woods", Relief.WOODS, "of neck and fingerboard", bow -> bow.question.pair())
             .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
             .note("estimate", "creep left out; interval for 95 of 100 pairs of woods.");
 

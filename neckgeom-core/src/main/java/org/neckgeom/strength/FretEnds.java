@@ -17,22 +17,18 @@ import org.neckgeom.units.LengthStyle;
 public final class FretEnds implements Answer {
 
     /** How far the ends stand out or sink in, with the word for it. */
-    static final Form<FretEnds> SIDE = Form.<FretEnds>of("fret-end")
-            .fact(
-                    "proud",
-                    Likely.SIZE,
-                    "positive when the ends stand out, negative when they sink in",
-                    FretEnds::likely)
+    static final Kind<FretEnds> SIDE = Kind.answer(Form.<FretEnds>of("fret-end")
+            .fact("proud", Likely.SIZE, "negative when the ends sink in", FretEnds::likely)
             .finds("sunk-in", ends -> ends.proudMm() < 0, "{proud} sunk in")
-            .finds("proud", "{proud} proud");
+            .finds("proud", "{proud} proud"));
 
     private static final Form<FretEnds> FORM = Form.<FretEnds>of("fret-ends")
             .finds("proud", ends -> ends.proudMm() > 0, "Fret ends: stand proud")
             .finds("sunk-in", ends -> ends.proudMm() < 0, "Fret ends: sink in")
             .finds("flush", "Fret ends: stay flush")
-            .row("eachSide", "on each side", Kind.answer(SIDE), "ends against each edge", ends -> ends)
-            .row("board", "board", Kind.answer(SizeChange.IN_ROW), "change of its width", FretEnds::board)
-            .row("rings", "rings", Kind.answer(SizeChange.RINGS), "how the growth rings lie", FretEnds::board)
+            .row("eachSide", "on each side", SIDE, "ends against each edge", ends -> ends)
+            .row("board", "board", SizeChange.IN_ROW, "change of its width", FretEnds::board)
+            .row("rings", "rings", SizeChange.RINGS, "how the growth rings lie", FretEnds::board)
             .note("estimate", "Estimate: fret ends dressed flush before, board free to move.");
 
     private final SizeChange board;

@@ -18,9 +18,9 @@ public final class NeckWeather implements Answer {
 
     private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
             .fact("neck", Kind.NAME, "its name", x -> x.neck.name())
-            .fact("moisture", Kind.answer(Weather.MOISTURE), "of the wood", x -> x.weather)
-            .fact("fretEndsAtNut", Kind.answer(FretEnds.SIDE), "on each side", NeckWeather::fretEndsAtNut)
-            .fact("fretEndsAtLastFret", Kind.answer(FretEnds.SIDE), "on each side", NeckWeather::fretEndsAtLastFret)
+            .fact("moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .fact("fretEndsAtNut", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtNut)
+            .fact("fretEndsAtLastFret", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtLastFret)
             .fact(
                     "neckAtBody",
                     Likely.KIND,

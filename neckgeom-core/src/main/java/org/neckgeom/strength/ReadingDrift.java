@@ -3,7 +3,6 @@ package org.neckgeom.strength;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
-import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -22,8 +21,8 @@ public final class ReadingDrift implements Answer {
             .finds("too-near", drift -> drift.offsetMm() < 0, "Read one day, cut another: too near the fence")
             .finds("in-the-middle", "Read one day, cut another: in the middle")
             .row("offset", "offset", Likely.KIND, "positive: too far from the fence", ReadingDrift::likely)
-            .row("width", "width", Kind.answer(SizeChange.IN_ROW), "change between the days", ReadingDrift::width)
-            .row("rings", "rings", Kind.answer(SizeChange.RINGS), "how the growth rings lie", ReadingDrift::width)
+            .row("width", "width", SizeChange.IN_ROW, "change between the days", ReadingDrift::width)
+            .row("rings", "rings", SizeChange.RINGS, "how the growth rings lie", ReadingDrift::width)
             .note("same-day", "Read the piece on the day the blank is cut, and there is nothing to add.");
 
     private final SizeChange width;

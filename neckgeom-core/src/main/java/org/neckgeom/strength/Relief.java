@@ -1,5 +1,6 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -12,6 +13,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.stock.Wood;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -29,71 +31,40 @@ import org.neckgeom.units.ShopUnit;
 public final class Relief implements Answer {
 
     /** Between which frets the straightedge lies. */
-    static final Form<Relief> STRAIGHTEDGE = Form.<Relief>of("straightedge")
+    static final Kind<Relief> STRAIGHTEDGE = Kind.answer(Form.<Relief>of("straightedge")
             .fact("fromFret", Kind.WHOLE, "0 is the nut", Relief::fromFret)
             .fact("toFret", Kind.WHOLE, "at most the fret at the body", Relief::toFret)
-            .finds("from-nut", question -> question.fromFret == 0, "from the nut to fret {toFret}")
-            .finds("from-fret", "from fret {fromFret} to fret {toFret}");
+            .finds("from-nut", x -> x.fromFret == 0, "from the nut to fret {toFret}")
+            .finds("from-fret", "from fret {fromFret} to fret {toFret}"));
 
-    /** What the moduli are taken to be. */
-    static final Form<NeckDesign> WOODS = Form.<NeckDesign>of("woods")
-            .fact("neckWood", Kind.NAME, "of the neck", neck -> neck.wood().name())
-            .fact(
-                    "neckModulus",
-                    Kind.house(ShopUnit.GIGAPASCAL),
-                    "mean of the species",
-                    neck -> neck.wood().modulusMPa())
-            .fact(
-                    "neckVariation",
-                    Kind.RATIO,
-                    "of that modulus",
-                    neck -> neck.wood().modulusVariation())
-            .fact(
-                    "boardWood",
-                    Kind.NAME,
-                    "of the fingerboard",
-                    neck -> NeckModel.boardWood(neck).name())
-            .fact(
-                    "boardModulus",
-                    Kind.house(ShopUnit.GIGAPASCAL),
-                    "mean of the species",
-                    neck -> NeckModel.boardWood(neck).modulusMPa())
-            .fact(
-                    "boardVariation",
-                    Kind.RATIO,
-                    "of that modulus",
-                    neck -> NeckModel.boardWood(neck).modulusVariation())
-            .finds(
-                    "woods",
-                    "{neckWood} {neckModulus} +- {neckVariation:percent 0}, {boardWood} {boardModulus} +- {boardVariation:percent 0}");
+    /** What the moduli of neck and fingerboard are taken to be. */
+    static final Kind<List<Wood>> WOODS = Kind.table(Form.<Wood>of("wood-modulus")
+            .fact("wood", Kind.NAME, "its name", Wood::name)
+            .fact("modulus", Kind.house(ShopUnit.GIGAPASCAL), "mean of the species", Wood::modulusMPa)
+            .fact("variation", Kind.RATIO, "standard deviation over mean", wood -> wood.modulusVariation())
+            .finds("wood", "{wood} {modulus} +- {variation:percent 0}"));
 
     /** What force the rod stands. */
-    static final Form<Relief> ROD_STANDS = Form.<Relief>of("rod-stands")
+    static final Kind<Relief> ROD_STANDS = Kind.answer(Form.<Relief>of("rod-stands")
             .fact("force", Kind.house(ShopUnit.NEWTON), "at most", Relief::limitNewton)
             .finds("assumed", x -> x.limit == usualLimit(x.neck), "{force:0}, assumed: 300 MPa on its thread")
-            .finds("given", "{force:0}");
+            .finds("given", "{force:0}"));
 
     private static final Form<Relief> FORM = Form.<Relief>of("relief")
-            .fact("neck", Kind.NAME, "its name", question -> question.neck.name())
+            .fact("neck", Kind.NAME, "its name", Relief::neckName)
             .factIfAny("relief", Likely.KIND, "under the strings, the rod slack; positive forward", Relief::likely)
             .factIfAny("obstacle", Kind.NAME, "why there is no relief", Relief::obstacle)
-            .findsOnly("incomplete", question -> !question.isComplete(), "Relief of {neck} cannot be told: {obstacle}")
+            .findsOnly("incomplete", x -> x.woods().isEmpty(), "Relief of {neck} cannot be told: {obstacle}")
             .finds("relief", "Relief of {neck}")
             .line("relief", "under the strings", "{relief}")
             .line("obstacle", "under the strings", "none: {obstacle}")
-            .row("straightedge", "straightedge", Kind.answer(STRAIGHTEDGE), "where it lies", question -> question)
-            .row(
-                    "strings",
-                    "strings",
-                    Kind.answer(StringHeights.FORM),
-                    "how high they lie",
-                    question -> question.heights)
-            .factIfAny("woods", Kind.answer(WOODS), "and their moduli", Relief::wholeNeck)
+            .row("straightedge", "straightedge", STRAIGHTEDGE, "where it lies", x -> x)
+            .row("strings", "strings", Kind.answer(StringHeights.FORM), "how high they lie", x -> x.heights)
+            .factIfAny("woods", WOODS, "of neck and fingerboard", Relief::woods)
             .line("woods", "woods", "{woods}")
-            .factIfAny(
-                    "bars", Kind.NOUN, "bonded, on each side of the rod", question -> Optional.ofNullable(question.bar))
+            .factIfAny("bars", Kind.NOUN, "bonded, one on each side", x -> Optional.ofNullable(x.bar))
             .line("bars", "bars", "a pair, {bars}")
-            .factIfAny("rodStands", Kind.answer(ROD_STANDS), "at most", Relief::ifRod)
+            .factIfAny("rodStands", ROD_STANDS, "an adjustable rod", Relief::ifRod)
             .line("rodStands", "rod stands", "{rodStands}")
             .note("estimate", "Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().");
 
@@ -329,6 +300,14 @@ public final class Relief implements Answer {
         return neck;
     }
 
+    String neckName() {
+        return neck.name();
+    }
+
+    List<Wood> pair() {
+        return List.of(neck.wood(), NeckModel.boardWood(neck));
+    }
+
     int fromFret() {
         return fromFret;
     }
@@ -409,19 +388,16 @@ public final class Relief implements Answer {
                 neck.wood().modulusVariation(), NeckModel.boardWood(neck).modulusVariation());
     }
 
-    private boolean isComplete() {
+    /** Both, or nothing of a neck with a part missing. */
+    private Optional<List<Wood>> woods() {
         try {
             bench();
-            return true;
         } catch (IllegalArgumentException missing) {
-            return false;
+            return Optional.empty();
         } catch (ArithmeticException none) {
-            return true;
+            // No relief, and yet its woods.
         }
-    }
-
-    private Optional<NeckDesign> wholeNeck() {
-        return isComplete() ? Optional.of(neck) : Optional.empty();
+        return Optional.of(pair());
     }
 
     private Optional<Relief> ifRod() {

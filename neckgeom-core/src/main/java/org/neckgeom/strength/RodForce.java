@@ -45,59 +45,44 @@ public final class RodForce implements Answer {
     }
 
     private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
-            .fact("slackRelief", Likely.KIND, "under the strings alone", force -> force.slack)
-            .fact("limit", Kind.house(ShopUnit.NEWTON), "what the rod stands", force -> force.question.limitNewton())
-            .finds("no-rod", force -> !force.question.hasRod(), "the neck has no adjustable rod")
+            .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
+            .fact("limit", Kind.house(ShopUnit.NEWTON), "what the rod stands", x -> x.question.limitNewton())
+            .finds("no-rod", x -> !x.question.hasRod(), "the neck has no adjustable rod")
             .finds(
                     "wrong-side",
-                    force -> Double.isNaN(force.force.value()),
+                    x -> Double.isNaN(x.force.value()),
                     "the rod lies on the wrong side of the neutral axis, its pull does not straighten the neck")
             .finds(
                     "only-less-relief",
-                    force -> force.force.low() < force.question.leastForce(),
+                    x -> x.force.low() < x.question.leastForce(),
                     "the strings leave {slackRelief}, and a single-action rod can only take relief away")
             .finds("too-weak", "the rod stands {limit:0}");
 
     private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
-            .fact("wanted", Kind.MM, "relief, positive forward", force -> force.wanted)
+            .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
             .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
-            .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", force -> force.question.armMm())
+            .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.armMm())
             .finds("rod-force", "Rod for {wanted:brief} of relief: {reach}")
             .factIfAny("obstacle", Kind.answer(OBSTACLE), "why it cannot, or not on every neck", RodForce::obstructed)
             .line("because", "because", "{obstacle}")
             .factIfAny("force", Likely.KIND, "positive straightens the neck", RodForce::likely)
             .line("force", "force", "{force}")
-            .factIfAny(
-                    "moment",
-                    Likely.KIND,
-                    "of a two-way rod",
-                    force -> force.likely().flatMap(x -> force.moment()))
+            .factIfAny("moment", Likely.KIND, "of a two-way rod", RodForce::moment)
             .line("moment", "moment", "{moment}")
             .factIfAny(
-                    "rodStands",
-                    Kind.answer(Relief.ROD_STANDS),
-                    "at most",
-                    force -> force.likely().map(x -> force.question))
+                    "rodStands", Relief.ROD_STANDS, "at most", x -> x.likely().map(f -> x.question))
             .line("rodStands", "rod stands", "{rodStands}")
-            .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", force -> force.slack)
-            .fact("hump", Kind.MM, "left beside the relief, 0 or more", force -> force.hump)
-            .line("hump", "hump left", force -> force.hump > 0, "{hump:text}: the neck is an S")
-            .row(
-                    "straightedge",
-                    "straightedge",
-                    Kind.answer(Relief.STRAIGHTEDGE),
-                    "where it lies",
-                    force -> force.question)
+            .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
+            .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
+            .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
             .note(
                     "estimate",
-                    force -> force.question.isTwoWay(),
+                    x -> x.question.isTwoWay(),
                     "Estimate: bars {rodArm:brief} apart, whole moment passed to the wood;")
-            .note("estimate", force -> !force.question.isTwoWay(), "Estimate: rod on the channel's floor, no friction;")
+            .note("estimate", x -> !x.question.isTwoWay(), "Estimate: rod on the channel's floor, no friction;")
             .note("estimate", "interval for 95 of 100 pairs of woods.")
-            .note(
-                    "turn-slowly",
-                    force -> force.question.hasRod(),
-                    "An eighth of a turn at a time; stop where it turns hard.");
+            .note("turn-slowly", x -> x.question.hasRod(), "An eighth of a turn at a time; stop where it turns hard.");
 
     private final Relief question;
     private final double wanted;
@@ -214,10 +199,8 @@ public final class RodForce implements Answer {
 
     private Optional<Likely<Torque>> moment() {
         double arm = question.armMm();
-        return question.isTwoWay()
-                ? Optional.of(
-                        new Likely<>(arm * force.value(), arm * force.low(), arm * force.high(), ShopUnit.NEWTON_METRE))
-                : Optional.empty();
+        return likely().filter(any -> question.isTwoWay())
+                .map(f -> new Likely<>(arm * f.value(), arm * f.low(), arm * f.high(), ShopUnit.NEWTON_METRE));
     }
 
     @Override

@@ -17,33 +17,15 @@ import org.neckgeom.units.LengthStyle;
 public final class RodTravel implements Answer {
 
     private static final Form<RodTravel> FORM = Form.<RodTravel>of("rod-travel")
-            .fact(
-                    "neck",
-                    Kind.NAME,
-                    "its name",
-                    travel -> travel.question.neck().name())
-            .fact(
-                    "reliefUpper",
-                    Likely.KIND,
-                    "relief, the rod slack or turned all the way forward",
-                    travel -> travel.most)
+            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("reliefUpper", Likely.KIND, "relief, the rod slack or turned all the way forward", x -> x.most)
             .finds("rod-travel", "Rod travel of {neck}")
-            .phrase("loose", travel -> travel.question.isTwoWay(), "rod forward")
+            .phrase("loose", x -> x.question.isTwoWay(), "rod forward")
             .phrase("loose", "rod slack")
             .line("reliefUpper", "{loose}", "{reliefUpper}")
-            .row(
-                    "reliefLower",
-                    "rod tight",
-                    Likely.KIND,
-                    "relief; negative where the neck is humped",
-                    travel -> travel.least)
-            .row("rodStands", "rod stands", Kind.answer(Relief.ROD_STANDS), "at most", travel -> travel.question)
-            .row(
-                    "straightedge",
-                    "straightedge",
-                    Kind.answer(Relief.STRAIGHTEDGE),
-                    "where it lies",
-                    travel -> travel.question)
+            .row("reliefLower", "rod tight", Likely.KIND, "relief; negative where the neck is humped", x -> x.least)
+            .row("rodStands", "rod stands", Relief.ROD_STANDS, "at most", x -> x.question)
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
             .note("estimate", "Estimate, at the force the rod stands; wood and glue may give out before.");
 
     private final Relief question;

@@ -30,10 +30,10 @@ public final class Section implements Answer {
             Likely.SCHEMA);
 
     /** In a row of another answer. */
-    static final Form<Section> IN_ROW = Form.<Section>of("section-in-row")
+    static final Kind<Section> IN_ROW = Kind.answer(Form.<Section>of("section-in-row")
             .fact("station", Kind.MM, "from the nut", section -> section.x)
             .fact("stiffness", STIFFNESS, "EI", section -> section)
-            .finds("stiffness", "{stiffness} at {station:0|1} from the nut");
+            .finds("stiffness", "{stiffness} at {station:0|1} from the nut"));
 
     private static final Form<Section> FORM = Form.<Section>of("section")
             .fact("station", Kind.MM, "from the nut", section -> section.x)

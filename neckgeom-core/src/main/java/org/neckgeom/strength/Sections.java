@@ -37,7 +37,7 @@ public final class Sections implements Answer {
             .fact("frets", Kind.table(AtFret.FORM), "a few, to the one at the body", Sections::atSomeFrets)
             .finds("sections", "Stiffness EI of {neck}")
             .each("frets", "fret {fret}", "{stiffness}")
-            .row("softest", "softest", Kind.answer(Section.IN_ROW), "of 241 from nut to body", Sections::softest)
+            .row("softest", "softest", Section.IN_ROW, "of 241 from nut to body", Sections::softest)
             .note("estimate", "Estimate: transformed section, rod unbonded; interval for 95 of 100 pairs of woods.");
 
     private final NeckDesign neck;

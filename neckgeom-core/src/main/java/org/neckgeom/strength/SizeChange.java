@@ -28,17 +28,17 @@ public final class SizeChange implements Answer {
     static final double SHRINKAGE_VARIATION = 0.15;
 
     /** How the growth rings lie. */
-    static final Form<SizeChange> RINGS = Form.<SizeChange>of("rings")
+    static final Kind<SizeChange> RINGS = Kind.answer(Form.<SizeChange>of("rings")
             .fact("angle", Kind.RAD, "from the direction of the size to the rings, where known", x -> x.ringAngle)
             .finds("known", "at {angle:..1} to the size")
-            .finds("not-known", "not known: any way from along the rays to along the rings");
+            .finds("not-known", "not known: any way from along the rays to along the rings"));
 
     /** In a row of another answer. */
-    static final Form<SizeChange> IN_ROW = Form.<SizeChange>of("change-of-width")
+    static final Kind<SizeChange> IN_ROW = Kind.answer(Form.<SizeChange>of("change-of-width")
             .fact("change", Likely.KIND, "negative when the width shrinks", SizeChange::likely)
             .fact("before", Kind.MM, "width before", x -> x.size)
             .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
-            .finds("change", "{change} on {before:brief}, {wood}");
+            .finds("change", "{change} on {before:brief}, {wood}"));
 
     private static final Form<SizeChange> FORM = Form.<SizeChange>of("size-change")
             .fact("before", Kind.MM, "size before", x -> x.size)
@@ -48,8 +48,8 @@ public final class SizeChange implements Answer {
             .finds("larger", x -> x.changeMm() > 0, "{size}: larger")
             .finds("no-change", "{size}: no change")
             .row("change", "change", Likely.KIND, "negative when the size shrinks", SizeChange::likely)
-            .row("moisture", "moisture", Kind.answer(Weather.MOISTURE), "of the wood", x -> x.weather)
-            .row("rings", "rings", Kind.answer(RINGS), "how the growth rings lie", x -> x)
+            .row("moisture", "moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note("estimate", "shrinkage of a piece within 29 % of its species' at 95 %.");
 

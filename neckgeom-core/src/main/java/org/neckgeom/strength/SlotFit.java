@@ -42,7 +42,7 @@ public final class SlotFit implements Answer {
             .finds("rod-in-channel", "Rod in its channel: {fit}")
             .line("playBefore", "play before", "{playBefore:text}")
             .row("playAfter", "play after", Likely.KIND, "channel less rod; negative: too wide a rod", SlotFit::likely)
-            .row("channel", "channel", Kind.answer(SizeChange.IN_ROW), "change of its width", SlotFit::slot)
+            .row("channel", "channel", SizeChange.IN_ROW, "change of its width", SlotFit::slot)
             .note("estimate", "Estimate: the channel moves as solid wood, the rod not at all.");
 
     private final SizeChange slot;

@@ -50,34 +50,25 @@ public final class Stress implements Answer {
     }
 
     private static final Form<Stress> FORM = Form.<Stress>of("stress")
-            .fact(
-                    "neck",
-                    Kind.NAME,
-                    "its name",
-                    stress -> stress.question.neck().name())
-            .fact("stress", Kind.house(ShopUnit.MEGAPASCAL), "greatest in the neck", stress -> stress.neck.value())
-            .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", stress -> stress.force)
+            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("stress", Kind.house(ShopUnit.MEGAPASCAL), "greatest in the neck", x -> x.neck.value())
+            .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
             .finds("stress", "Stress in {neck}: {stress:1} in the neck")
-            .line("rodForce", "rod at", stress -> stress.force != 0, "{rodForce:0}")
-            .fact("neckWood", Kind.NAME, "of the neck", stress -> stress.wood().name())
-            .fact("inNeck", Likely.KIND, "greatest, without its sign", stress -> stress.neck)
-            .fact("inNeckAt", Kind.MM, "from the nut", stress -> stress.neckAt)
+            .line("rodForce", "rod at", x -> x.force != 0, "{rodForce:0}")
+            .fact("neckWood", Kind.NAME, "of the neck", x -> x.wood().name())
+            .fact("inNeck", Likely.KIND, "greatest, without its sign", x -> x.neck)
+            .fact("inNeckAt", Kind.MM, "from the nut", x -> x.neckAt)
             .line("inNeck", "{neckWood}", "{inNeck} at {inNeckAt:0|1} from the nut")
-            .row("neckShare", "", Kind.answer(Share.FORM), "borne", stress -> Share.of(stress.neck, stress.wood()))
+            .row("neckShare", "", Kind.answer(Share.FORM), "borne", x -> Share.of(x.neck, x.wood()))
             .fact(
                     "boardWood",
                     Kind.NAME,
                     "of the fingerboard",
-                    stress -> stress.boardWood().name())
-            .fact("inBoard", Likely.KIND, "greatest, without its sign", stress -> stress.board)
-            .fact("inBoardAt", Kind.MM, "from the nut", stress -> stress.boardAt)
+                    x -> x.boardWood().name())
+            .fact("inBoard", Likely.KIND, "greatest, without its sign", x -> x.board)
+            .fact("inBoardAt", Kind.MM, "from the nut", x -> x.boardAt)
             .line("inBoard", "{boardWood} board", "{inBoard} at {inBoardAt:0|1} from the nut")
-            .row(
-                    "boardShare",
-                    "",
-                    Kind.answer(Share.FORM),
-                    "borne",
-                    stress -> Share.of(stress.board, stress.boardWood()))
+            .row("boardShare", "", Kind.answer(Share.FORM), "borne", x -> Share.of(x.board, x.boardWood()))
             .note("estimate", "Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
             .note("estimate", "the adjuster's pocket under pressure, and a fall are not in it.");
 

@@ -25,14 +25,10 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class Weather {
 
-    static final Form<Weather> MOISTURE = Form.<Weather>of("moisture")
-            .fact(
-                    "before",
-                    Kind.AMOUNT,
-                    "moisture content before, of the ovendry mass",
-                    weather -> weather.before.moisture())
-            .fact("after", Kind.AMOUNT, "moisture content after", weather -> weather.after.moisture())
-            .finds("moisture", "{before:1} to {after:1}");
+    static final Kind<Weather> MOISTURE = Kind.answer(Form.<Weather>of("moisture")
+            .fact("before", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.before.moisture())
+            .fact("after", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.after.moisture())
+            .finds("moisture", "{before:1} to {after:1}"));
 
     private final Climate before;
     private final Climate after;
