@@ -423,7 +423,7 @@ public final class Kind<V> {
     private static String digits(double value, Way way, boolean inches) {
         return switch (way.mode()) {
             case FIXED -> Numbers.fixed(value, inches ? way.inchDecimals() : way.decimals());
-            case TRIMMED -> Numbers.trimmed(value, way.decimals());
+            case TRIMMED -> Numbers.trimmed(value, inches ? way.inchDecimals() : way.decimals());
             default -> {
                 int two = Numbers.decimalsFor(Math.abs(value), 3);
                 yield Numbers.fixed(value, value == 0 ? two : two + way.decimals() - 2);

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
  *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
- *       {@code ..4} with up to four, {@code digits 2} with two significant digits;
+ *       {@code ..4} with up to four, {@code ..2|3} likewise, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
  *       fractions, {@code fine} in the unit for small differences, {@code percent} as hundredths;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
@@ -141,16 +141,11 @@ record Way(
         }
 
         private boolean decimals(String word) {
-            if (word.matches("\\.\\.\\d")) {
-                mode = Mode.TRIMMED;
-                decimals = Integer.parseInt(word.substring(2));
-                return true;
-            }
-            if (!word.matches("\\d(\\|\\d)?")) {
+            if (!word.matches("(\\.\\.)?\\d(\\|\\d)?")) {
                 return false;
             }
-            mode = Mode.FIXED;
-            decimals = word.charAt(0) - '0';
+            mode = word.startsWith("..") ? Mode.TRIMMED : Mode.FIXED;
+            decimals = word.charAt(word.startsWith("..") ? 2 : 0) - '0';
             inchDecimals = word.charAt(word.length() - 1) - '0';
             return true;
         }

@@ -334,4 +334,14 @@ class FormTest {
         assertThat(form.text("x".repeat(100), MILLIMETRES)).isEqualTo("x".repeat(100) + ", xxx..., b");
         assertThat(form.text("x".repeat(101), MILLIMETRES)).isEqualTo("x".repeat(100) + "..., xxx..., b");
     }
+
+    @Test
+    void trimmed_hasItsOwnDecimalsForInches() {
+        Form<Double> form =
+                Form.<Double>of("length").fact("length", Kind.MM, "any", x -> x).finds("length", "{length:..1|3 bare}");
+
+        assertThat(form.text(12.34, MILLIMETRES)).isEqualTo("12.3");
+        assertThat(form.text(2.54, DECIMAL_INCHES)).isEqualTo("0.1");
+        assertThat(form.text(31.4, DECIMAL_INCHES)).isEqualTo("1.236"); // 1.23622 in
+    }
 }

@@ -27,41 +27,14 @@ public final class SweepSummary<D> implements Answer {
 
     private static final int MOST_CHOICES = 3;
 
-    private static final Form<Map.Entry<String, Range>> RANGE = Form.<Map.Entry<String, Range>>of("range")
-            .fact("name", Kind.NAME, "of the axis", Map.Entry::getKey)
-            .factIfAny(
-                    "lower",
-                    Kind.AMOUNT,
-                    "least value that will do",
-                    x -> x.getValue().lower())
-            .factIfAny(
-                    "upper",
-                    Kind.AMOUNT,
-                    "greatest value that will do",
-                    x -> x.getValue().upper())
-            .factIfAny(
-                    "choices",
-                    Kind.list(Kind.ANY),
-                    "that will do",
-                    x -> x.getValue().choices())
-            .fact(
-                    "others",
-                    Kind.WHOLE,
-                    "choices beyond three",
-                    x -> x.getValue().others())
-            .phrase("range", x -> x.getValue().values.size() == 1, "{lower}")
-            .phrase("range", "{lower} to {upper}")
-            .phrase("range", x -> x.getValue().others() > 0, "{choices:first 3 cut 60} and {others} more")
-            .phrase("range", "{choices:cut 60}");
-
     private static final Form<SweepSummary<?>> FORM = Form.<SweepSummary<?>>of("sweep-summary")
             .fact("asked", Kind.WHOLE, "designs", SweepSummary::asked)
             .fact("kept", Kind.WHOLE, "designs that will do", SweepSummary::kept)
             .fact("refused", Kind.WHOLE, "designs that could not be made or asked", SweepSummary::refused)
             .fact("reason", Kind.NAME, "why the first was refused; empty where none was", x -> x.reason)
-            .fact("ranges", Kind.table(RANGE), "of each axis", x -> List.copyOf(x.ranges.entrySet()))
+            .fact("ranges", Kind.table(Range.FORM), "of each axis", x -> List.copyOf(x.ranges.values()))
             .finds("kept", "{kept} of {asked} designs will do")
-            .each("ranges", "{name}", "{range}", 8, "")
+            .each("ranges", "{axis}", "{range}", 8, "")
             .line("refused", "refused", x -> x.refused > 0, "{refused}, the first: {reason:cut 200}");
 
     private final long asked;
@@ -81,11 +54,18 @@ public final class SweepSummary<D> implements Answer {
     }
 
     /** The values of an axis that did: from the least to the greatest of a quantity, or the choices in their order. */
-    private record Range(List<Object> values) {
+    private record Range(String axis, List<Object> values) {
 
-        static Range of(Object value) {
-            return new Range(List.of(value));
-        }
+        static final Form<Range> FORM = Form.<Range>of("range")
+                .fact("axis", Kind.NAME, "its name", Range::axis)
+                .factIfAny("lower", Kind.AMOUNT, "least value that will do", Range::lower)
+                .factIfAny("upper", Kind.AMOUNT, "greatest value that will do", Range::upper)
+                .factIfAny("choices", Kind.list(Kind.ANY), "that will do", Range::choices)
+                .factIfAny("others", Kind.WHOLE, "choices beyond three", Range::others)
+                .phrase("range", range -> range.values.size() == 1, "{lower}")
+                .phrase("range", "{lower} to {upper}")
+                .phrase("range", "{choices:first 3 cut 60} and {others} more")
+                .phrase("range", "{choices:cut 60}");
 
         Range with(Range other) {
             if (values.containsAll(other.values)) {
@@ -102,13 +82,15 @@ public final class SweepSummary<D> implements Answer {
             Object greatest = Stream.concat(values.stream(), other.values.stream())
                     .max(order)
                     .orElseThrow();
-            return new Range(List.of(least, greatest));
+            return new Range(axis, List.of(least, greatest));
         }
 
         private Range longerBy(Range other) {
-            return new Range(Stream.concat(values.stream(), other.values.stream())
-                    .distinct()
-                    .toList());
+            return new Range(
+                    axis,
+                    Stream.concat(values.stream(), other.values.stream())
+                            .distinct()
+                            .toList());
         }
 
         private boolean isAmount() {
@@ -127,8 +109,8 @@ public final class SweepSummary<D> implements Answer {
             return isAmount() ? Optional.empty() : Optional.of(values);
         }
 
-        int others() {
-            return isAmount() ? 0 : Math.max(0, values.size() - MOST_CHOICES);
+        Optional<Integer> others() {
+            return choices().map(List::size).filter(size -> size > MOST_CHOICES).map(size -> size - MOST_CHOICES);
         }
     }
 
@@ -149,7 +131,8 @@ public final class SweepSummary<D> implements Answer {
             } else if (result.answer().get()) {
                 kept++;
                 first = first == null ? result : first;
-                result.settings().forEach((name, value) -> ranges.merge(name, Range.of(value), Range::with));
+                result.settings()
+                        .forEach((name, value) -> ranges.merge(name, new Range(name, List.of(value)), Range::with));
             }
         }
 
