@@ -607,7 +607,7 @@ public final class Form<T> {
      * @return its facts by key, its finding and notes by code, and its text
      */
     public static Map<String, Object> dataOf(Answer answer) {
-        return Form.<Answer>formOf(answer).data(answer, answer.style());
+        return dataOf(answer, answer.style());
     }
 
     static Map<String, Object> dataOf(Answer answer, LengthStyle style) {

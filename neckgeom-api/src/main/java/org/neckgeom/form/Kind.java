@@ -129,7 +129,7 @@ public final class Kind<V> {
     public static final Kind<String> NAME = new Kind<>(
             "text",
             EnumSet.of(Mode.PLAIN),
-            (value, way, style, beside) -> value,
+            (value, way, style, beside) -> way.cut(value),
             (value, style) -> value,
             none(),
             List.of());
@@ -159,6 +159,17 @@ public final class Kind<V> {
             Form::dataOf,
             none(),
             List.of());
+
+    /** A value of any type, such as an answer: its first line as text; as data what it is, and else its words. */
+    public static final Kind<Object> ANY = new Kind<>(
+            "any",
+            EnumSet.of(Mode.PLAIN),
+            (value, way, style, beside) ->
+                    way.cut(words(value, style).lines().findFirst().orElse("")),
+            Kind::anyData,
+            none(),
+            List.of(),
+            Map.of());
 
     /** Writes text. */
     private interface Text<V> {
@@ -435,7 +446,7 @@ public final class Kind<V> {
     private static String digits(double value, Way way, boolean inches) {
         return switch (way.mode()) {
             case FIXED -> Numbers.fixed(value, inches ? way.inchDecimals() : way.decimals());
-            case TRIMMED -> Numbers.trimmed(value, way.decimals());
+            case TRIMMED -> Numbers.trimmed(value, inches ? way.inchDecimals() : way.decimals());
             default -> {
                 int two = Numbers.decimalsFor(Math.abs(value), 3);
                 yield Numbers.fixed(value, value == 0 ? two : two + way.decimals() - 2);
@@ -495,6 +506,28 @@ public final class Kind<V> {
             data.put("degreesOfFreedom", Json.number(shown.degreesOfFreedom()));
         }
         return data;
+    }
+
+    private static String words(Object value, LengthStyle style) {
+        if (value instanceof Answer answer) {
+            return answer.text(style);
+        }
+        return value instanceof SaysLengths<?> noun ? noun.in(style).toString() : value.toString();
+    }
+
+    private static Object anyData(Object value, LengthStyle style) {
+        if (value instanceof Answer answer) {
+            return Form.dataOf(answer, style);
+        }
+        if (value instanceof Amount<?> amount) {
+            return amountData(amount, style);
+        }
+        if (value instanceof Double number && Double.isFinite(number)) {
+            return Json.number(number);
+        }
+        return value instanceof Integer || value instanceof Long || value instanceof Boolean
+                ? value
+                : words(value, style);
     }
 
     private static Limits<?> inStyle(Limits<?> limits, LengthStyle style) {

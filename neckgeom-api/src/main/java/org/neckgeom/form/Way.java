@@ -13,12 +13,13 @@ import org.jspecify.annotations.Nullable;
  *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
  *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
- *       {@code ..4} with up to four, {@code digits 2} with two significant digits;
+ *       {@code ..4} with up to four, {@code ..2|3} likewise, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
  *       fractions, {@code fine} in the unit for small differences, {@code percent} as hundredths;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
  *       uncertainty, which is not there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
+ *   <li>for a name and for any value: {@code cut 60}, at most so many letters and then three dots;
  *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone, and {@code whole}, every row
  *       of its tables.
  * </ul>
@@ -33,6 +34,7 @@ record Way(
         boolean fine,
         boolean percent,
         int first,
+        int cut,
         @Nullable String beside,
         List<String> words) {
 
@@ -58,7 +60,12 @@ record Way(
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, first, beside, words);
+        return new Way(other, 2, 2, size, bare, table, fine, percent, first, cut, beside, words);
+    }
+
+    /** The text, or its first letters where it is longer than this way lets it be. */
+    String cut(String text) {
+        return text.length() <= cut ? text : text.substring(0, cut) + "...";
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
@@ -76,7 +83,7 @@ record Way(
                 case "table" -> draft.table = true;
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
-                case "beside", "digits", "first" -> {
+                case "beside", "digits", "first", "cut" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
                     }
@@ -111,6 +118,7 @@ record Way(
         private boolean fine;
         private boolean percent;
         private int first = Integer.MAX_VALUE;
+        private int cut = Integer.MAX_VALUE;
         private @Nullable String beside;
         private List<String> words = List.of();
 
@@ -120,12 +128,14 @@ record Way(
                 beside = next;
                 return true;
             }
-            if (!next.matches("[1-9]\\d?")) {
+            if (!next.matches("[1-9]\\d{0,2}")) {
                 return false;
             }
             if (word.equals("digits")) {
                 mode = Mode.DIGITS;
                 decimals = Integer.parseInt(next);
+            } else if (word.equals("cut")) {
+                cut = Integer.parseInt(next);
             } else {
                 first = Integer.parseInt(next);
             }
@@ -133,16 +143,11 @@ record Way(
         }
 
         private boolean decimals(String word) {
-            if (word.matches("\\.\\.\\d")) {
-                mode = Mode.TRIMMED;
-                decimals = Integer.parseInt(word.substring(2));
-                return true;
-            }
-            if (!word.matches("\\d(\\|\\d)?")) {
+            if (!word.matches("(\\.\\.)?\\d(\\|\\d)?")) {
                 return false;
             }
-            mode = Mode.FIXED;
-            decimals = word.charAt(0) - '0';
+            mode = word.startsWith("..") ? Mode.TRIMMED : Mode.FIXED;
+            decimals = word.charAt(word.startsWith("..") ? 2 : 0) - '0';
             inchDecimals = word.charAt(word.length() - 1) - '0';
             return true;
         }
@@ -164,6 +169,7 @@ record Way(
                     fine,
                     percent,
                     first,
+                    cut,
                     beside,
                     Objects.requireNonNull(words));
         }

@@ -196,6 +196,8 @@ class FormTest {
                 "{owner:brief}",
                 "{trials:of pass}",
                 "{width:digits}",
+                "{owner:cut}",
+                "{owner:cut 0}",
                 "{chance:2}",
                 "{}"
             })
@@ -298,5 +300,48 @@ class FormTest {
 
         assertThat(form.text(new double[] {25.4, 50.8}, DECIMAL_INCHES)).isEqualTo("1 in x 2 in");
         assertThat(Json.of(form.data(new double[] {1, 2.5}, MILLIMETRES))).contains("\"size\": [ 1, 2.5 ]");
+    }
+
+    @Test
+    void anyKind_isWrittenAsWhatTheValueIs() {
+        Form<Object> form =
+                Form.of("thing").fact("thing", Kind.ANY, "any", x -> x).finds("thing", "it is {thing:cut 12}");
+
+        assertThat(form.text(mm(25.4), DECIMAL_INCHES)).isEqualTo("it is 1 in");
+        assertThat(form.text(Limits.within(mm(25.4)), DECIMAL_INCHES)).isEqualTo("it is within 1 in");
+        assertThat(form.text(PLAIN, DECIMAL_INCHES)).isEqualTo("it is board 2.3819...");
+        assertThat(form.text("twelve chars\nand a line", MILLIMETRES)).isEqualTo("it is twelve chars");
+        assertThat(form.text("", MILLIMETRES)).isEqualTo("it is ");
+        assertThat(form.data(PLAIN, DECIMAL_INCHES)).containsEntry("thing", Board.FORM.data(PLAIN, DECIMAL_INCHES));
+        assertThat(thing(form, newton(12.5))).isEqualTo(Map.of("value", Json.number(12.5), "unit", "N", "ucum", "N"));
+        assertThat(thing(form, 0.5)).isEqualTo(Json.number(0.5));
+        assertThat(thing(form, 7)).isEqualTo(7);
+        assertThat(thing(form, true)).isEqualTo(true);
+        assertThat(thing(form, Side.FAR_SIDE)).isEqualTo("FAR_SIDE");
+    }
+
+    private static Object thing(Form<Object> form, Object value) {
+        return form.data(value, DECIMAL_INCHES).get("thing");
+    }
+
+    @Test
+    void cut_leavesOutWhatIsLongerThanItsLetters() {
+        Form<String> form = Form.<String>of("name")
+                .fact("name", Kind.NAME, "any", x -> x)
+                .fact("names", Kind.list(Kind.NAME), "twice", x -> List.of(x, "b"))
+                .finds("name", "{name:cut 100}, {names:cut 3}");
+
+        assertThat(form.text("x".repeat(100), MILLIMETRES)).isEqualTo("x".repeat(100) + ", xxx..., b");
+        assertThat(form.text("x".repeat(101), MILLIMETRES)).isEqualTo("x".repeat(100) + "..., xxx..., b");
+    }
+
+    @Test
+    void trimmed_hasItsOwnDecimalsForInches() {
+        Form<Double> form =
+                Form.<Double>of("length").fact("length", Kind.MM, "any", x -> x).finds("length", "{length:..1|3 bare}");
+
+        assertThat(form.text(12.34, MILLIMETRES)).isEqualTo("12.3");
+        assertThat(form.text(2.54, DECIMAL_INCHES)).isEqualTo("0.1");
+        assertThat(form.text(31.4, DECIMAL_INCHES)).isEqualTo("1.236"); // 1.23622 in
     }
 }

@@ -3,12 +3,12 @@ package org.neckgeom.strength;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What a pair of bonded bars does to a neck, such as {@code 1.9 times as stiff, relief 0.55 mm without and 0.29 mm with
@@ -17,7 +17,27 @@ import org.neckgeom.units.SaysLengths;
  * <p>Estimate, with the assumptions of {@link Relief}; bars of carbon 130 GPa (110 to 180 occur, from memory), of steel
  * 200 GPa.
  */
-public final class BarsAdded implements SaysLengths<BarsAdded> {
+public final class BarsAdded implements Answer {
+
+    private static final Form<BarsAdded> FORM = Form.<BarsAdded>of("bars-added")
+            .fact("neck", Kind.NAME, "its name", x -> x.without.neckName())
+            .fact("stiffer", Kind.RATIO, "EI with the bars over EI without, 1 or more", BarsAdded::stifferRatio)
+            .fact("stifferLower", Kind.RATIO, "lower end of its interval", x -> x.stiffer[1])
+            .fact("stifferUpper", Kind.RATIO, "upper end of its interval", x -> x.stiffer[2])
+            .finds("stiffer", "Bars in {neck}: {stiffer:2} times as stiff")
+            .line("stiffer", "stiffer by", "{stifferLower:2} to {stifferUpper:2} times for 95 of 100 pairs of woods")
+            .row("without", "relief without", Likely.KIND, "under the strings", x -> x.before.likely())
+            .row("with", "relief with", Likely.KIND, "under the strings", x -> x.after.likely())
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.without)
+            .note(
+                    "rod-both-ways",
+                    x -> x.without.isTwoWay(),
+                    "For another relief ask .rodForceFor(...): the rod works both ways.")
+            .note(
+                    "no-more-relief",
+                    x -> x.without.hasRod() && !x.without.isTwoWay(),
+                    "More relief than that cannot be had: a single-action rod only takes it away.")
+            .note("estimate", "Estimate: bars bonded all along, flush with the glue face.");
 
     private final Relief without;
     private final Relief with;
@@ -113,8 +133,13 @@ public final class BarsAdded implements SaysLengths<BarsAdded> {
     }
 
     @Override
-    public BarsAdded in(LengthStyle other) {
-        return new BarsAdded(without.in(other), with.in(other));
+    public Form<BarsAdded> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return without.style();
     }
 
     @Override
@@ -130,22 +155,6 @@ public final class BarsAdded implements SaysLengths<BarsAdded> {
     /** Returns how much stiffer, and the relief under the strings without and with the bars. */
     @Override
     public String toString() {
-        Report report = Report.titled(
-                        "Bars in " + without.neck().name() + ": " + Numbers.fixed(stiffer[0], 2) + " times as stiff")
-                .row(
-                        "stiffer by",
-                        Numbers.fixed(stiffer[1], 2) + " to " + Numbers.fixed(stiffer[2], 2)
-                                + " times for 95 of 100 pairs of woods")
-                .row("relief without", before.likely())
-                .row("relief with", after.likely())
-                .row("straightedge", without.straightedge());
-        if (without.hasRod()) {
-            report.note(
-                    without.isTwoWay()
-                            ? "For another relief ask .rodForceFor(...): the rod works both ways."
-                            : "More relief than that cannot be had: a single-action rod only takes it away.");
-        }
-        return report.note("Estimate: bars bonded all along, flush with the glue face.")
-                .toString();
+        return text(style());
     }
 }

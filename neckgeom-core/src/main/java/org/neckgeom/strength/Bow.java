@@ -3,12 +3,13 @@ package org.neckgeom.strength;
 import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * How a neck bows under its strings and its rod, such as {@code relief 0.55 mm (95 %: 0.37 to 0.86 mm), 187 mm from the
@@ -17,7 +18,29 @@ import org.neckgeom.units.SaysLengths;
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
  * Estimate, with the assumptions of {@link Relief}; its interval holds for 95 of 100 pairs of woods.
  */
-public final class Bow implements SaysLengths<Bow> {
+public final class Bow implements Answer {
+
+    private static final Form<Bow> FORM = Form.<Bow>of("bow")
+            .fact("neck", Kind.NAME, "its name", bow -> bow.question.neckName())
+            .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
+            .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings")
+            .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack")
+            .finds("rod-set", "{neck} under strings, rod at {rodForce:0}")
+            .row("relief", "relief", Likely.KIND, "positive forward", Bow::likely)
+            .fact("greatestAt", Kind.AMOUNT, "where the gap is greatest, from the nut", Bow::place)
+            .fact("nearestFret", Kind.WHOLE, "to that place", Bow::nearestFret)
+            .line(
+                    "greatestAt",
+                    "greatest at",
+                    bow -> bow.edge.relief(bow.force) > 0,
+                    "{greatestAt:0|1} from the nut, near fret {nearestFret}")
+            .fact("hump", Kind.AMOUNT, "greatest rise over the straightedge's line, 0 or more", Bow::hump)
+            .line("hump", "hump", bow -> bow.edge.hump(bow.force) > 0, "{hump:text}: the neck is an S")
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", bow -> bow.question)
+            .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", Bow::likelyLift)
+            .row("woods", "woods", Relief.WOODS, "of neck and fingerboard", bow -> bow.question.pair())
+            .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
+            .note("estimate", "creep left out; interval for 95 of 100 pairs of woods.");
 
     private final Relief question;
     private final double force;
@@ -133,14 +156,19 @@ public final class Bow implements SaysLengths<Bow> {
         return Likely.of(found, question.style().unit());
     }
 
-    private double nearestFret(double x) {
-        double scale = question.neck().scale().lengthMm();
-        return -question.neck().scale().divisions() * StrictMath.log(1 - x / scale) / StrictMath.log(2);
+    private long nearestFret() {
+        double along = edge.reliefAt(force) / question.neck().scale().lengthMm();
+        return Math.round(-question.neck().scale().divisions() * StrictMath.log(1 - along) / StrictMath.log(2));
     }
 
     @Override
-    public Bow in(LengthStyle other) {
-        return new Bow(question.in(other), force);
+    public Form<Bow> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return question.style();
     }
 
     @Override
@@ -156,26 +184,6 @@ public final class Bow implements SaysLengths<Bow> {
     /** Returns the bow with its interval, where it is, and what it rests on. */
     @Override
     public String toString() {
-        String state =
-                force == 0 ? "under strings, rod slack" : "under strings, rod at " + Numbers.fixed(force, 0) + " N";
-        if (!question.hasRod()) {
-            state = "under strings";
-        }
-        Report report = Report.titled(question.neck().name() + " " + state).row("relief", relief);
-        if (edge.relief(force) > 0) {
-            double x = edge.reliefAt(force);
-            report.row(
-                    "greatest at",
-                    Likely.place(question.style(), x) + " from the nut, near fret " + Numbers.fixed(nearestFret(x), 0));
-        }
-        if (edge.hump(force) > 0) {
-            report.row("hump", question.style().text(edge.hump(force)) + ": the neck is an S");
-        }
-        return report.row("straightedge", question.straightedge())
-                .row("nut lifted", likelyLift())
-                .row("woods", question.woods())
-                .note("Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
-                .note("creep left out; interval for 95 of 100 pairs of woods.")
-                .toString();
+        return text(style());
     }
 }

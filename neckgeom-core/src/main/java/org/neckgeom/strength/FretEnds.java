@@ -1,11 +1,12 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud on each side}: positive when the
@@ -13,7 +14,22 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>Half the change of the board's width, with the other sign; the metal keeps its length. Estimate, as the change is.
  */
-public final class FretEnds implements SaysLengths<FretEnds> {
+public final class FretEnds implements Answer {
+
+    /** How far the ends stand out or sink in, with the word for it. */
+    static final Kind<FretEnds> SIDE = Kind.answer(Form.<FretEnds>of("fret-end")
+            .fact("proud", Likely.SIZE, "negative when the ends sink in", FretEnds::likely)
+            .finds("sunk-in", ends -> ends.proudMm() < 0, "{proud} sunk in")
+            .finds("proud", "{proud} proud"));
+
+    private static final Form<FretEnds> FORM = Form.<FretEnds>of("fret-ends")
+            .finds("proud", ends -> ends.proudMm() > 0, "Fret ends: stand proud")
+            .finds("sunk-in", ends -> ends.proudMm() < 0, "Fret ends: sink in")
+            .finds("flush", "Fret ends: stay flush")
+            .row("eachSide", "on each side", SIDE, "ends against each edge", ends -> ends)
+            .row("board", "board", SizeChange.IN_ROW, "change of its width", FretEnds::board)
+            .row("rings", "rings", SizeChange.RINGS, "how the growth rings lie", FretEnds::board)
+            .note("estimate", "Estimate: fret ends dressed flush before, board free to move.");
 
     private final SizeChange board;
 
@@ -84,8 +100,13 @@ public final class FretEnds implements SaysLengths<FretEnds> {
     }
 
     @Override
-    public FretEnds in(LengthStyle other) {
-        return new FretEnds(board.in(other));
+    public Form<FretEnds> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return board.style();
     }
 
     @Override
@@ -98,25 +119,9 @@ public final class FretEnds implements SaysLengths<FretEnds> {
         return board.hashCode();
     }
 
-    /** How far the ends stand out or sink in, with the word for it. */
-    String sideText() {
-        return proudMm() < 0 ? likely().times(-1) + " sunk in" : likely() + " proud";
-    }
-
     /** Returns how far the ends stand out or sink in, then the change of the board. */
     @Override
     public String toString() {
-        double proud = proudMm();
-        String word = proud > 0 ? "stand proud" : proud < 0 ? "sink in" : "stay flush";
-        return Report.titled("Fret ends: " + word)
-                .row("on each side", sideText())
-                .row(
-                        "board",
-                        board.likely() + " on "
-                                + board.style().brief(board.before().house()) + ", "
-                                + board.wood().name())
-                .row("rings", board.rings())
-                .note("Estimate: fret ends dressed flush before, board free to move.")
-                .toString();
+        return text(style());
     }
 }

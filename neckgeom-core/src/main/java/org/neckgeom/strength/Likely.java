@@ -1,7 +1,11 @@
 package org.neckgeom.strength;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -15,6 +19,29 @@ import org.neckgeom.units.ShopUnit;
  * @param <Q> the kind of quantity
  */
 record Likely<Q extends Quantity<Q>>(double value, double low, double high, ShopUnit<Q> unit) {
+
+    /** What JSON Schema states of {@link #data}. */
+    static final Map<String, Object> SCHEMA = Map.of(
+            "type",
+            "object",
+            "properties",
+            Map.of(
+                    "value", Map.of("type", "number"),
+                    "lower", Map.of("type", "number"),
+                    "upper", Map.of("type", "number"),
+                    "coverage", Map.of("const", 0.95),
+                    "unit", Map.of("type", "string"),
+                    "ucum", Map.of("type", "string")),
+            "required",
+            List.of("value", "coverage", "unit", "ucum"),
+            "additionalProperties",
+            false);
+
+    static final Kind<Likely<?>> KIND = Kind.own(Likely::text, Likely::data, SCHEMA);
+
+    /** Printed without its sign, for which there is a word beside it. */
+    static final Kind<Likely<?>> SIZE =
+            Kind.own((likely, style) -> likely.size().text(style), Likely::data, SCHEMA);
 
     Likely {
         double least = Math.min(low, high) + 0.0;
@@ -48,6 +75,36 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
         return new Likely<>(value, low, high, other);
     }
 
+    private Likely<Q> size() {
+        return value < 0 ? times(-1) : this;
+    }
+
+    private String text(LengthStyle style) {
+        return in(style.unitFor(unit)).toString();
+    }
+
+    private Map<String, Object> data(LengthStyle style) {
+        ShopUnit<Q> shown = style.inTables().unitFor(unit);
+        return data(
+                shown.fromHouse(value), shown.fromHouse(low), shown.fromHouse(high), shown.toString(), shown.ucum());
+    }
+
+    /** An end that is not there is left out. */
+    static Map<String, Object> data(double value, double low, double high, String unit, String ucum) {
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("value", Json.number(value));
+        if (Double.isFinite(low)) {
+            data.put("lower", Json.number(low));
+        }
+        if (Double.isFinite(high)) {
+            data.put("upper", Json.number(high));
+        }
+        data.put("coverage", 0.95);
+        data.put("unit", unit);
+        data.put("ucum", ucum);
+        return data;
+    }
+
     Likely<Q> plus(double house) {
         return new Likely<>(value + house, low + house, high + house, unit);
     }
@@ -79,11 +136,5 @@ record Likely<Q extends Quantity<Q>>(double value, double low, double high, Shop
 
     private static String number(ShopUnit<?> shown, double house, int decimals) {
         return Numbers.fixed(shown.fromHouse(house), decimals);
-    }
-
-    /** A place along the neck, to a millimetre or a tenth of an inch. */
-    static String place(LengthStyle style, double mm) {
-        ShopUnit<Length> unit = style.unit();
-        return Numbers.fixed(unit.fromHouse(mm), style == LengthStyle.MILLIMETRES ? 0 : 1) + " " + unit.symbol();
     }
 }

@@ -3,18 +3,44 @@ package org.neckgeom.strength;
 import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What a change of weather does to a neck: fret ends, neck against board, rod in its channel. Immutable.
  *
  * <p>Estimate, as {@link Weather}: parts are taken to move freely.
  */
-public final class NeckWeather implements SaysLengths<NeckWeather> {
+public final class NeckWeather implements Answer {
+
+    private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
+            .fact("neck", Kind.NAME, "its name", x -> x.neck.name())
+            .fact("moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .fact("fretEndsAtNut", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtNut)
+            .fact("fretEndsAtLastFret", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtLastFret)
+            .fact(
+                    "neckAtBody",
+                    Likely.KIND,
+                    "change of its width there",
+                    x -> x.neckAtBody().likely())
+            .factIfAny(
+                    "rodPlay", Likely.KIND, "channel less rod", x -> x.slotFit().map(SlotFit::likely))
+            .factIfAny(
+                    "rodFit",
+                    Kind.code(SlotFit.Fit.class),
+                    "of the rod",
+                    x -> x.slotFit().map(SlotFit::fit))
+            .finds("neck-weather", "{neck}, moisture {moisture}")
+            .line("fretEndsAtNut", "fret ends at nut", "{fretEndsAtNut} on each side")
+            .line("fretEndsAtLastFret", "at the last fret", "{fretEndsAtLastFret} on each side")
+            .line("neckAtBody", "neck at the body", "{neckAtBody} in width")
+            .line("rodPlay", "rod's play", "{rodPlay}: {rodFit}")
+            .line("rings", "rings", "not known: any way they can lie")
+            .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
+            .note("estimate", "parts free to move.");
 
     private final Weather weather;
     private final NeckDesign neck;
@@ -27,10 +53,6 @@ public final class NeckWeather implements SaysLengths<NeckWeather> {
     static NeckWeather of(Weather weather, NeckDesign neck) {
         NeckModel.boardWood(neck);
         return new NeckWeather(weather, neck);
-    }
-
-    private LengthStyle style() {
-        return neck.style();
     }
 
     private SizeChange across(double mm, Wood wood) {
@@ -77,8 +99,13 @@ public final class NeckWeather implements SaysLengths<NeckWeather> {
     }
 
     @Override
-    public NeckWeather in(LengthStyle other) {
-        return new NeckWeather(weather, neck.in(other));
+    public Form<NeckWeather> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return neck.style();
     }
 
     @Override
@@ -94,16 +121,6 @@ public final class NeckWeather implements SaysLengths<NeckWeather> {
     /** Returns the change of moisture, then what it does to board, neck and channel. */
     @Override
     public String toString() {
-        Report report = Report.titled(neck.name() + ", moisture "
-                        + Numbers.fixed(weather.before().moisturePercent(), 1) + " % to "
-                        + Numbers.fixed(weather.after().moisturePercent(), 1) + " %")
-                .row("fret ends at nut", fretEndsAtNut().sideText() + " on each side")
-                .row("at the last fret", fretEndsAtLastFret().sideText() + " on each side")
-                .row("neck at the body", neckAtBody().likely() + " in width");
-        slotFit().ifPresent(fit -> report.row("rod's play", fit.likely() + ": " + fit.fit()));
-        return report.row("rings", "not known: any way they can lie")
-                .note("Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
-                .note("parts free to move.")
-                .toString();
+        return text(style());
     }
 }

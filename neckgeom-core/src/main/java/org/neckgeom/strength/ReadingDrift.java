@@ -1,11 +1,11 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Test piece read on one day, blank cut on another: how far the slot comes to lie off the middle, such as
@@ -14,7 +14,16 @@ import org.neckgeom.units.SaysLengths;
  * <p>A fence set to the middle of a piece of width Wt puts the slot of a blank of width W at {@code (Wt - W)/2}: positive
  * too far from the fence. So it is half the change of width, with the other sign. Estimate, as the change is.
  */
-public final class ReadingDrift implements SaysLengths<ReadingDrift> {
+public final class ReadingDrift implements Answer {
+
+    private static final Form<ReadingDrift> FORM = Form.<ReadingDrift>of("reading-drift")
+            .finds("too-far", drift -> drift.offsetMm() > 0, "Read one day, cut another: too far from the fence")
+            .finds("too-near", drift -> drift.offsetMm() < 0, "Read one day, cut another: too near the fence")
+            .finds("in-the-middle", "Read one day, cut another: in the middle")
+            .row("offset", "offset", Likely.KIND, "positive: too far from the fence", ReadingDrift::likely)
+            .row("width", "width", SizeChange.IN_ROW, "change between the days", ReadingDrift::width)
+            .row("rings", "rings", SizeChange.RINGS, "how the growth rings lie", ReadingDrift::width)
+            .note("same-day", "Read the piece on the day the blank is cut, and there is nothing to add.");
 
     private final SizeChange width;
 
@@ -85,8 +94,13 @@ public final class ReadingDrift implements SaysLengths<ReadingDrift> {
     }
 
     @Override
-    public ReadingDrift in(LengthStyle other) {
-        return new ReadingDrift(width.in(other));
+    public Form<ReadingDrift> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return width.style();
     }
 
     @Override
@@ -102,17 +116,6 @@ public final class ReadingDrift implements SaysLengths<ReadingDrift> {
     /** Returns the offset, then the change of width behind it. */
     @Override
     public String toString() {
-        double offset = offsetMm();
-        String word = offset > 0 ? "too far from the fence" : offset < 0 ? "too near the fence" : "in the middle";
-        return Report.titled("Read one day, cut another: " + word)
-                .row("offset", likely())
-                .row(
-                        "width",
-                        width.likely() + " on "
-                                + width.style().brief(width.before().house()) + ", "
-                                + width.wood().name())
-                .row("rings", width.rings())
-                .note("Read the piece on the day the blank is cut, and there is nothing to add.")
-                .toString();
+        return text(style());
     }
 }

@@ -1,6 +1,8 @@
 package org.neckgeom.strength;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -8,12 +10,12 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
-import org.neckgeom.units.Amount;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.stock.Wood;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -26,7 +28,45 @@ import org.neckgeom.units.ShopUnit;
  * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
  * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
  */
-public final class Relief implements SaysLengths<Relief> {
+public final class Relief implements Answer {
+
+    /** Between which frets the straightedge lies. */
+    static final Kind<Relief> STRAIGHTEDGE = Kind.answer(Form.<Relief>of("straightedge")
+            .fact("fromFret", Kind.WHOLE, "0 is the nut", Relief::fromFret)
+            .fact("toFret", Kind.WHOLE, "at most the fret at the body", Relief::toFret)
+            .finds("from-nut", x -> x.fromFret == 0, "from the nut to fret {toFret}")
+            .finds("from-fret", "from fret {fromFret} to fret {toFret}"));
+
+    /** What the moduli of neck and fingerboard are taken to be. */
+    static final Kind<List<Wood>> WOODS = Kind.table(Form.<Wood>of("wood-modulus")
+            .fact("wood", Kind.NAME, "its name", Wood::name)
+            .fact("modulus", Kind.house(ShopUnit.GIGAPASCAL), "mean of the species", Wood::modulusMPa)
+            .fact("variation", Kind.RATIO, "standard deviation over mean", wood -> wood.modulusVariation())
+            .finds("wood", "{wood} {modulus} +- {variation:percent 0}"));
+
+    /** What force the rod stands. */
+    static final Kind<Relief> ROD_STANDS = Kind.answer(Form.<Relief>of("rod-stands")
+            .fact("force", Kind.house(ShopUnit.NEWTON), "at most", Relief::limitNewton)
+            .finds("assumed", x -> x.limit == usualLimit(x.neck), "{force:0}, assumed: 300 MPa on its thread")
+            .finds("given", "{force:0}"));
+
+    private static final Form<Relief> FORM = Form.<Relief>of("relief")
+            .fact("neck", Kind.NAME, "its name", Relief::neckName)
+            .factIfAny("relief", Likely.KIND, "under the strings, the rod slack; positive forward", Relief::likely)
+            .factIfAny("obstacle", Kind.NAME, "why there is no relief", Relief::obstacle)
+            .findsOnly("incomplete", x -> x.woods().isEmpty(), "Relief of {neck} cannot be told: {obstacle}")
+            .finds("relief", "Relief of {neck}")
+            .line("relief", "under the strings", "{relief}")
+            .line("obstacle", "under the strings", "none: {obstacle}")
+            .row("straightedge", "straightedge", STRAIGHTEDGE, "where it lies", x -> x)
+            .row("strings", "strings", Kind.answer(StringHeights.FORM), "how high they lie", x -> x.heights)
+            .factIfAny("woods", WOODS, "of neck and fingerboard", Relief::woods)
+            .line("woods", "woods", "{woods}")
+            .factIfAny("bars", Kind.NOUN, "bonded, one on each side", x -> Optional.ofNullable(x.bar))
+            .line("bars", "bars", "a pair, {bars}")
+            .factIfAny("rodStands", ROD_STANDS, "an adjustable rod", Relief::ifRod)
+            .line("rodStands", "rod stands", "{rodStands}")
+            .note("estimate", "Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().");
 
     /** What a threaded rod of mild steel carries, MPa on the core of its thread; from memory, on the safe side. */
     private static final double ROD_MPA = 300;
@@ -260,8 +300,12 @@ public final class Relief implements SaysLengths<Relief> {
         return neck;
     }
 
-    LengthStyle style() {
-        return neck.style();
+    String neckName() {
+        return neck.name();
+    }
+
+    List<Wood> pair() {
+        return List.of(neck.wood(), NeckModel.boardWood(neck));
     }
 
     int fromFret() {
@@ -278,11 +322,6 @@ public final class Relief implements SaysLengths<Relief> {
 
     double limitNewton() {
         return limit;
-    }
-
-    String limitText() {
-        String newton = Numbers.fixed(limit, 0) + " N";
-        return limit == usualLimit(neck) ? newton + ", assumed: 300 MPa on its thread" : newton;
     }
 
     boolean hasRod() {
@@ -349,43 +388,48 @@ public final class Relief implements SaysLengths<Relief> {
                 neck.wood().modulusVariation(), NeckModel.boardWood(neck).modulusVariation());
     }
 
-    /** What the moduli are taken to be, in a line. */
-    String woods() {
-        return neck.wood().name() + " " + gigapascal(neck.wood().modulusMPa()) + " +- "
-                + Numbers.fixed(100 * neck.wood().modulusVariation(), 0) + " %, "
-                + NeckModel.boardWood(neck).name() + " "
-                + gigapascal(NeckModel.boardWood(neck).modulusMPa()) + " +- "
-                + Numbers.fixed(100 * NeckModel.boardWood(neck).modulusVariation(), 0) + " %";
+    /** Both, or nothing of a neck with a part missing. */
+    private Optional<List<Wood>> woods() {
+        try {
+            bench();
+        } catch (IllegalArgumentException missing) {
+            return Optional.empty();
+        } catch (ArithmeticException none) {
+            // No relief, and yet its woods.
+        }
+        return Optional.of(pair());
     }
 
-    private static String gigapascal(double megapascal) {
-        return Amount.ofHouse(megapascal, ShopUnit.GIGAPASCAL).toString();
+    private Optional<Relief> ifRod() {
+        return hasRod() ? Optional.of(this) : Optional.empty();
     }
 
-    String straightedge() {
-        return (fromFret == 0 ? "from the nut" : "from fret " + fromFret) + " to fret " + toFret;
-    }
-
-    @Override
-    public Relief in(LengthStyle other) {
-        return new Relief(
-                neck.in(other),
-                heights.in(other),
-                fromFret,
-                toFret,
-                arm,
-                limit,
-                bar == null ? null : bar.in(other),
-                barOffCentre);
+    private Optional<Likely<Length>> likely() {
+        try {
+            return Optional.of(underStrings().likely());
+        } catch (IllegalArgumentException | ArithmeticException none) {
+            return Optional.empty();
+        }
     }
 
     /** What is to be printed must be printable, even of a neck that could not stand. */
-    private String reliefText() {
+    private Optional<String> obstacle() {
         try {
-            return underStrings().likely().toString();
-        } catch (ArithmeticException none) {
-            return "none: " + none.getMessage();
+            underStrings();
+            return Optional.empty();
+        } catch (IllegalArgumentException | ArithmeticException none) {
+            return Optional.of(none.getMessage());
         }
+    }
+
+    @Override
+    public Form<Relief> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return neck.style();
     }
 
     @Override
@@ -409,26 +453,6 @@ public final class Relief implements SaysLengths<Relief> {
     /** Returns the relief under the strings and what it is asked with. */
     @Override
     public String toString() {
-        try {
-            return likely();
-        } catch (IllegalArgumentException | ArithmeticException e) {
-            return "Relief of " + neck.name() + " cannot be told: " + e.getMessage();
-        }
-    }
-
-    private String likely() {
-        Report report = Report.titled("Relief of " + neck.name())
-                .row("under the strings", reliefText())
-                .row("straightedge", straightedge())
-                .row("strings", heights.in(style()))
-                .row("woods", woods());
-        if (bar != null) {
-            report.row("bars", "a pair, " + bar.in(style()));
-        }
-        if (hasRod()) {
-            report.row("rod stands", limitText());
-        }
-        return report.note("Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().")
-                .toString();
+        return text(style());
     }
 }

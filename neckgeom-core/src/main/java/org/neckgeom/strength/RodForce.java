@@ -5,12 +5,12 @@ import java.util.Optional;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -21,7 +21,7 @@ import org.neckgeom.units.Torque;
  * <p>Estimate, with the assumptions of {@link Relief}. A two-way rod bends the neck by its force times the distance of its
  * bars; a single-action rod by its force times its distance from the neutral axis, station by station.
  */
-public final class RodForce implements SaysLengths<RodForce> {
+public final class RodForce implements Answer {
 
     /** Whether the rod can leave the wanted relief. */
     public enum Reach {
@@ -43,6 +43,46 @@ public final class RodForce implements SaysLengths<RodForce> {
             return words;
         }
     }
+
+    private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
+            .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
+            .fact("limit", Kind.house(ShopUnit.NEWTON), "what the rod stands", x -> x.question.limitNewton())
+            .finds("no-rod", x -> !x.question.hasRod(), "the neck has no adjustable rod")
+            .finds(
+                    "wrong-side",
+                    x -> Double.isNaN(x.force.value()),
+                    "the rod lies on the wrong side of the neutral axis, its pull does not straighten the neck")
+            .finds(
+                    "only-less-relief",
+                    x -> x.force.low() < x.question.leastForce(),
+                    "the strings leave {slackRelief}, and a single-action rod can only take relief away")
+            .finds("too-weak", "the rod stands {limit:0}");
+
+    private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
+            .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
+            .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
+            .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.armMm())
+            .finds("rod-force", "Rod for {wanted:brief} of relief: {reach}")
+            .factIfAny("obstacle", Kind.answer(OBSTACLE), "why it cannot, or not on every neck", RodForce::obstructed)
+            .line("because", "because", "{obstacle}")
+            .factIfAny("force", Likely.KIND, "positive straightens the neck", RodForce::likely)
+            .line("force", "force", "{force}")
+            .factIfAny("moment", Likely.KIND, "of a two-way rod", RodForce::moment)
+            .line("moment", "moment", "{moment}")
+            .factIfAny(
+                    "rodStands", Relief.ROD_STANDS, "at most", x -> x.likely().map(f -> x.question))
+            .line("rodStands", "rod stands", "{rodStands}")
+            .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
+            .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
+            .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
+            .note(
+                    "estimate",
+                    x -> x.question.isTwoWay(),
+                    "Estimate: bars {rodArm:brief} apart, whole moment passed to the wood;")
+            .note("estimate", x -> !x.question.isTwoWay(), "Estimate: rod on the channel's floor, no friction;")
+            .note("estimate", "interval for 95 of 100 pairs of woods.")
+            .note("turn-slowly", x -> x.question.hasRod(), "An eighth of a turn at a time; stop where it turns hard.");
 
     private final Relief question;
     private final double wanted;
@@ -93,20 +133,11 @@ public final class RodForce implements SaysLengths<RodForce> {
      * @return the reason in words, nothing if it can
      */
     public Optional<String> obstacle() {
-        if (reach() == Reach.CAN) {
-            return Optional.empty();
-        }
-        if (!question.hasRod()) {
-            return Optional.of("the neck has no adjustable rod");
-        }
-        if (Double.isNaN(force.value())) {
-            return Optional.of(
-                    "the rod lies on the wrong side of the neutral axis, its pull does not straighten the neck");
-        }
-        if (force.low() < question.leastForce()) {
-            return Optional.of("the strings leave " + slack + ", and a single-action rod can only take relief away");
-        }
-        return Optional.of("the rod stands " + Numbers.fixed(question.limitNewton(), 0) + " N");
+        return obstructed().map(force -> OBSTACLE.text(force, style));
+    }
+
+    private Optional<RodForce> obstructed() {
+        return reach() == Reach.CAN ? Optional.empty() : Optional.of(this);
     }
 
     /**
@@ -161,14 +192,25 @@ public final class RodForce implements SaysLengths<RodForce> {
         return style.amount(hump);
     }
 
-    private Likely<Torque> moment() {
+    /** A force that no rod of this kind can give is no answer to anyone. */
+    private Optional<Likely<Force>> likely() {
+        return force.isWhole() && force.high() >= question.leastForce() ? Optional.of(force) : Optional.empty();
+    }
+
+    private Optional<Likely<Torque>> moment() {
         double arm = question.armMm();
-        return new Likely<>(arm * force.value(), arm * force.low(), arm * force.high(), ShopUnit.NEWTON_METRE);
+        return likely().filter(any -> question.isTwoWay())
+                .map(f -> new Likely<>(arm * f.value(), arm * f.low(), arm * f.high(), ShopUnit.NEWTON_METRE));
     }
 
     @Override
-    public RodForce in(LengthStyle other) {
-        return new RodForce(question.in(other), wanted, other);
+    public Form<RodForce> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -186,29 +228,6 @@ public final class RodForce implements SaysLengths<RodForce> {
     /** Returns whether the rod can do it, then force, what it stands, and the relief without it. */
     @Override
     public String toString() {
-        Report report = Report.titled("Rod for " + style.brief(wanted) + " of relief: " + reach());
-        obstacle().ifPresent(why -> report.row("because", why));
-        // A force that no rod of this kind can give is no answer to anyone.
-        if (force.isWhole() && force.high() >= question.leastForce()) {
-            report.row("force", force);
-            if (question.isTwoWay()) {
-                report.row("moment", moment());
-            }
-            report.row("rod stands", question.limitText());
-        }
-        report.row("rod slack", slack);
-        if (hump > 0) {
-            report.row("hump left", style.text(hump) + ": the neck is an S");
-        }
-        report.row("straightedge", question.straightedge())
-                .note("Estimate: "
-                        + (question.isTwoWay()
-                                ? "bars " + style.brief(question.armMm()) + " apart, whole moment passed to the wood;"
-                                : "rod on the channel's floor, no friction;"))
-                .note("interval for 95 of 100 pairs of woods.");
-        if (question.hasRod()) {
-            report.note("An eighth of a turn at a time; stop where it turns hard.");
-        }
-        return report.toString();
+        return text(style);
     }
 }

@@ -1,11 +1,12 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How far a rod can take the relief under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
@@ -13,7 +14,19 @@ import org.neckgeom.units.SaysLengths;
  * <p>Estimate, with the assumptions of {@link Relief}, at the force the rod stands: both ways for a two-way rod, from slack
  * for a single-action rod.
  */
-public final class RodTravel implements SaysLengths<RodTravel> {
+public final class RodTravel implements Answer {
+
+    private static final Form<RodTravel> FORM = Form.<RodTravel>of("rod-travel")
+            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("reliefUpper", Likely.KIND, "relief, the rod slack or turned all the way forward", x -> x.most)
+            .finds("rod-travel", "Rod travel of {neck}")
+            .phrase("loose", x -> x.question.isTwoWay(), "rod forward")
+            .phrase("loose", "rod slack")
+            .line("reliefUpper", "{loose}", "{reliefUpper}")
+            .row("reliefLower", "rod tight", Likely.KIND, "relief; negative where the neck is humped", x -> x.least)
+            .row("rodStands", "rod stands", Relief.ROD_STANDS, "at most", x -> x.question)
+            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
+            .note("estimate", "Estimate, at the force the rod stands; wood and glue may give out before.");
 
     private final Relief question;
     private final Likely<Length> most;
@@ -74,8 +87,13 @@ public final class RodTravel implements SaysLengths<RodTravel> {
     }
 
     @Override
-    public RodTravel in(LengthStyle other) {
-        return new RodTravel(question.in(other));
+    public Form<RodTravel> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return question.style();
     }
 
     @Override
@@ -91,12 +109,6 @@ public final class RodTravel implements SaysLengths<RodTravel> {
     /** Returns the relief at both ends of the travel. */
     @Override
     public String toString() {
-        return Report.titled("Rod travel of " + question.neck().name())
-                .row(question.isTwoWay() ? "rod forward" : "rod slack", most)
-                .row("rod tight", least)
-                .row("rod stands", question.limitText())
-                .row("straightedge", question.straightedge())
-                .note("Estimate, at the force the rod stands; wood and glue may give out before.")
-                .toString();
+        return text(style());
     }
 }

@@ -3,12 +3,13 @@ package org.neckgeom.strength;
 import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,9 +19,33 @@ import org.neckgeom.units.ShopUnit;
  * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
  * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
  */
-public final class Section implements SaysLengths<Section> {
+public final class Section implements Answer {
 
     private static final double NMM2_PER_NM2 = 1e6;
+
+    static final Kind<Section> STIFFNESS = Kind.own(
+            (section, style) -> section.stiffnessText(),
+            (section, style) -> Likely.data(
+                    section.stiffnessNm2(), section.leastStiffnessNm2(), section.mostStiffnessNm2(), "N m2", "N.m2"),
+            Likely.SCHEMA);
+
+    /** In a row of another answer. */
+    static final Kind<Section> IN_ROW = Kind.answer(Form.<Section>of("section-in-row")
+            .fact("station", Kind.MM, "from the nut", section -> section.x)
+            .fact("stiffness", STIFFNESS, "EI", section -> section)
+            .finds("stiffness", "{stiffness} at {station:0|1} from the nut"));
+
+    private static final Form<Section> FORM = Form.<Section>of("section")
+            .fact("station", Kind.MM, "from the nut", section -> section.x)
+            .fact(
+                    "neutralAxis",
+                    Likely.KIND,
+                    "over the glue face; negative in the neck's wood",
+                    section -> section.axis)
+            .finds("section", "Section {station:0|1} from the nut")
+            .row("stiffness", "stiffness EI", STIFFNESS, "in bending", section -> section)
+            .line("neutralAxis", "neutral axis", "{neutralAxis} over the glue face")
+            .note("estimate", "Estimate: transformed section; interval for 95 of 100 pairs of woods.");
 
     private final double x;
     private final Likely<Length> axis;
@@ -112,8 +137,13 @@ public final class Section implements SaysLengths<Section> {
     }
 
     @Override
-    public Section in(LengthStyle other) {
-        return new Section(x, axis.in(Objects.requireNonNull(other, "style").unit()), stiffness, other);
+    public Form<Section> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -132,10 +162,6 @@ public final class Section implements SaysLengths<Section> {
     /** Returns the stiffness and the neutral axis with their intervals. */
     @Override
     public String toString() {
-        return Report.titled("Section " + Likely.place(style, x) + " from the nut")
-                .row("stiffness EI", stiffnessText())
-                .row("neutral axis", axis + " over the glue face")
-                .note("Estimate: transformed section; interval for 95 of 100 pairs of woods.")
-                .toString();
+        return text(style);
     }
 }

@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The sections of a neck from the nut to the body joint: {@code Sections.of(neck).atFret(7)}. Immutable.
@@ -19,10 +21,24 @@ import org.neckgeom.units.SaysLengths;
  * <p>Fingerboard, wood less channel, strip and bonded bars as one transformed section; an unbonded rod adds nothing and
  * its channel is a void.
  */
-public final class Sections implements SaysLengths<Sections> {
+public final class Sections implements Answer {
 
     private static final int STATIONS = 241;
     private static final int PRINTED = 6;
+
+    private record AtFret(int fret, Section section) {
+        static final Form<AtFret> FORM = Form.<AtFret>of("section-at-fret")
+                .fact("fret", Kind.WHOLE, "1 or more", AtFret::fret)
+                .fact("stiffness", Section.STIFFNESS, "EI", AtFret::section);
+    }
+
+    private static final Form<Sections> FORM = Form.<Sections>of("sections")
+            .fact("neck", Kind.NAME, "its name", sections -> sections.neck.name())
+            .fact("frets", Kind.table(AtFret.FORM), "a few, to the one at the body", Sections::atSomeFrets)
+            .finds("sections", "Stiffness EI of {neck}")
+            .each("frets", "fret {fret}", "{stiffness}")
+            .row("softest", "softest", Section.IN_ROW, "of 241 from nut to body", Sections::softest)
+            .note("estimate", "Estimate: transformed section, rod unbonded; interval for 95 of 100 pairs of woods.");
 
     private final NeckDesign neck;
     private final NeckBeam beam;
@@ -124,9 +140,23 @@ public final class Sections implements SaysLengths<Sections> {
                 .collect(Collectors.joining("\n"));
     }
 
+    private List<AtFret> atSomeFrets() {
+        return IntStream.rangeClosed(1, PRINTED)
+                .map(i -> (int) Math.round((double) i * neck.bodyAtFret() / PRINTED))
+                .filter(fret -> fret > 0)
+                .distinct()
+                .mapToObj(fret -> new AtFret(fret, atFret(fret)))
+                .toList();
+    }
+
     @Override
-    public Sections in(LengthStyle other) {
-        return new Sections(neck.in(other), beam);
+    public Form<Sections> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return neck.style();
     }
 
     @Override
@@ -142,21 +172,6 @@ public final class Sections implements SaysLengths<Sections> {
     /** Returns a few sections and the softest one; {@link #table()} has them all. */
     @Override
     public String toString() {
-        Report report = Report.titled("Stiffness EI of " + neck.name());
-        int last = 0;
-        for (int i = 1; i <= PRINTED; i++) {
-            int fret = (int) Math.round((double) i * neck.bodyAtFret() / PRINTED);
-            if (fret > last) {
-                report.row("fret " + fret, atFret(fret).stiffnessText());
-                last = fret;
-            }
-        }
-        Section softest = softest();
-        return report.row(
-                        "softest",
-                        softest.stiffnessText() + " at "
-                                + Likely.place(neck.style(), softest.station().house()) + " from the nut")
-                .note("Estimate: transformed section, rod unbonded; interval for 95 of 100 pairs of woods.")
-                .toString();
+        return text(style());
     }
 }

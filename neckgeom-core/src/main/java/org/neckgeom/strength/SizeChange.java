@@ -4,14 +4,14 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How much a size across the grain changes with the weather, such as {@code -0.53 mm (-0.90 to -0.22 mm)}: negative when
@@ -22,10 +22,36 @@ import org.neckgeom.units.SaysLengths;
  * Estimate. Its interval takes pieces of a species to vary by 15 % in shrinkage (coefficient of variation, Wood Handbook
  * chapter 4, from memory), and as long as the rings are not known, any way they can lie.
  */
-public final class SizeChange implements SaysLengths<SizeChange> {
+public final class SizeChange implements Answer {
 
     /** Coefficient of variation of shrinkage between pieces of a species. */
     static final double SHRINKAGE_VARIATION = 0.15;
+
+    /** How the growth rings lie. */
+    static final Kind<SizeChange> RINGS = Kind.answer(Form.<SizeChange>of("rings")
+            .fact("angle", Kind.RAD, "from the direction of the size to the rings, where known", x -> x.ringAngle)
+            .finds("known", "at {angle:..1} to the size")
+            .finds("not-known", "not known: any way from along the rays to along the rings"));
+
+    /** In a row of another answer. */
+    static final Kind<SizeChange> IN_ROW = Kind.answer(Form.<SizeChange>of("change-of-width")
+            .fact("change", Likely.KIND, "negative when the width shrinks", SizeChange::likely)
+            .fact("before", Kind.MM, "width before", x -> x.size)
+            .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
+            .finds("change", "{change} on {before:brief}, {wood}"));
+
+    private static final Form<SizeChange> FORM = Form.<SizeChange>of("size-change")
+            .fact("before", Kind.MM, "size before", x -> x.size)
+            .fact("wood", Kind.NAME, "what moves", x -> x.wood.name())
+            .phrase("size", "{before:brief} across {wood}")
+            .finds("smaller", x -> x.changeMm() < 0, "{size}: smaller")
+            .finds("larger", x -> x.changeMm() > 0, "{size}: larger")
+            .finds("no-change", "{size}: no change")
+            .row("change", "change", Likely.KIND, "negative when the size shrinks", SizeChange::likely)
+            .row("moisture", "moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
+            .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
+            .note("estimate", "shrinkage of a piece within 29 % of its species' at 95 %.");
 
     private final Weather weather;
     private final double size;
@@ -99,18 +125,6 @@ public final class SizeChange implements SaysLengths<SizeChange> {
 
     private SizeChange withRings(double rad) {
         return new SizeChange(weather, size, wood, radial, tangential, rad, style);
-    }
-
-    /**
-     * Returns the same change printed another way.
-     *
-     * @param other how lengths are printed
-     * @return the change in that style
-     */
-    @Override
-    public SizeChange in(LengthStyle other) {
-        return new SizeChange(
-                weather, size, wood, radial, tangential, ringAngle, Objects.requireNonNull(other, "style"));
     }
 
     private boolean ringsKnown() {
@@ -191,24 +205,18 @@ public final class SizeChange implements SaysLengths<SizeChange> {
         return style.amount(size + changeMm());
     }
 
-    /**
-     * Returns how lengths are printed.
-     *
-     * @return the style
-     */
+    @Override
+    public Form<SizeChange> form() {
+        return FORM;
+    }
+
+    @Override
     public LengthStyle style() {
         return style;
     }
 
     Wood wood() {
         return wood;
-    }
-
-    String rings() {
-        if (!ringsKnown()) {
-            return "not known: any way from along the rays to along the rings";
-        }
-        return "at " + Numbers.trimmed(Math.toDegrees(ringAngle), 1) + " deg to the size";
     }
 
     @Override
@@ -228,17 +236,6 @@ public final class SizeChange implements SaysLengths<SizeChange> {
     /** Returns the change with its interval, then what it rests on. */
     @Override
     public String toString() {
-        double change = changeMm();
-        String word = change < 0 ? "smaller" : change > 0 ? "larger" : "no change";
-        return Report.titled(style.brief(size) + " across " + wood.name() + ": " + word)
-                .row("change", likely())
-                .row(
-                        "moisture",
-                        Numbers.fixed(weather.before().moisturePercent(), 1) + " % to "
-                                + Numbers.fixed(weather.after().moisturePercent(), 1) + " %")
-                .row("rings", rings())
-                .note("Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
-                .note("shrinkage of a piece within 29 % of its species' at 95 %.")
-                .toString();
+        return text(style);
     }
 }

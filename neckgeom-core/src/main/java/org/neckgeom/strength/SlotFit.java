@@ -2,17 +2,18 @@ package org.neckgeom.strength;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
  * where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size. Immutable.
  */
-public final class SlotFit implements SaysLengths<SlotFit> {
+public final class SlotFit implements Answer {
 
     /** How the rod fits afterwards. */
     public enum Fit {
@@ -34,6 +35,15 @@ public final class SlotFit implements SaysLengths<SlotFit> {
             return words;
         }
     }
+
+    private static final Form<SlotFit> FORM = Form.<SlotFit>of("slot-fit")
+            .fact("fit", Kind.code(Fit.class), "of the rod afterwards", SlotFit::fit)
+            .fact("playBefore", Kind.AMOUNT, "channel less rod; negative: too wide a rod", SlotFit::playBefore)
+            .finds("rod-in-channel", "Rod in its channel: {fit}")
+            .line("playBefore", "play before", "{playBefore:text}")
+            .row("playAfter", "play after", Likely.KIND, "channel less rod; negative: too wide a rod", SlotFit::likely)
+            .row("channel", "channel", SizeChange.IN_ROW, "change of its width", SlotFit::slot)
+            .note("estimate", "Estimate: the channel moves as solid wood, the rod not at all.");
 
     private final SizeChange slot;
     private final double rod;
@@ -101,8 +111,13 @@ public final class SlotFit implements SaysLengths<SlotFit> {
     }
 
     @Override
-    public SlotFit in(LengthStyle other) {
-        return new SlotFit(slot.in(other), rod);
+    public Form<SlotFit> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return slot.style();
     }
 
     @Override
@@ -118,15 +133,6 @@ public final class SlotFit implements SaysLengths<SlotFit> {
     /** Returns how the rod fits, then the play before and after. */
     @Override
     public String toString() {
-        return Report.titled("Rod in its channel: " + fit())
-                .row("play before", slot.style().text(slot.before().house() - rod))
-                .row("play after", likely())
-                .row(
-                        "channel",
-                        slot.likely() + " on "
-                                + slot.style().brief(slot.before().house()) + ", "
-                                + slot.wood().name())
-                .note("Estimate: the channel moves as solid wood, the rod not at all.")
-                .toString();
+        return text(style());
     }
 }

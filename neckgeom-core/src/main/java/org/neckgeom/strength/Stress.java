@@ -4,14 +4,14 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.stock.WoodFigure.Kind;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,12 +22,55 @@ import org.neckgeom.units.ShopUnit;
  * strings and of a single-action rod, M their moment on the bent neck. Estimate: clear straight-grained wood under a
  * steady load. Runout, knots, the short grain of a head sawn from the plank, and a fall are not in it.
  */
-public final class Stress implements SaysLengths<Stress> {
+public final class Stress implements Answer {
 
     /** Coefficient of variation of bending strength, Wood Handbook (2010) Table 5-6; from memory. */
     private static final double STRENGTH_VARIATION = 0.16;
 
     private static final int STATIONS = 241;
+
+    /** Part of the strength with its interval: that of the stress, and pieces of a species being 16 % apart. */
+    private record Share(String wood, double value, double logSpread) {
+        static final Form<Share> FORM = Form.<Share>of("share-of-strength")
+                .fact("wood", Kind.NAME, "what bears it", Share::wood)
+                .fact("share", Kind.RATIO, "stress over bending strength, where that is known", Share::value)
+                .fact("lower", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(-x.logSpread))
+                .fact("upper", Kind.RATIO, "end of the interval", x -> x.value * StrictMath.exp(x.logSpread))
+                .finds(
+                        "known",
+                        "{share:percent 1} of its bending strength (95 %: {lower:percent 1 bare} to {upper:percent 1})")
+                .finds("not-known", "bending strength of {wood} not known");
+
+        static Share of(Likely<Pressure> stress, Wood wood) {
+            double strength = wood.has(WoodFigure.Kind.BENDING_STRENGTH) ? wood.bendingStrengthMPa() : Double.NaN;
+            double ofStress = StrictMath.log(stress.high() / stress.low()) / (2 * ModulusSpread.K95);
+            double spread = ModulusSpread.K95 * StrictMath.hypot(ofStress, STRENGTH_VARIATION);
+            return new Share(wood.name(), stress.value() / strength, spread);
+        }
+    }
+
+    private static final Form<Stress> FORM = Form.<Stress>of("stress")
+            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("stress", Kind.house(ShopUnit.MEGAPASCAL), "greatest in the neck", x -> x.neck.value())
+            .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
+            .finds("stress", "Stress in {neck}: {stress:1} in the neck")
+            .line("rodForce", "rod at", x -> x.force != 0, "{rodForce:0}")
+            .fact("neckWood", Kind.NAME, "of the neck", x -> x.wood().name())
+            .fact("inNeck", Likely.KIND, "greatest, without its sign", x -> x.neck)
+            .fact("inNeckAt", Kind.MM, "from the nut", x -> x.neckAt)
+            .line("inNeck", "{neckWood}", "{inNeck} at {inNeckAt:0|1} from the nut")
+            .row("neckShare", "", Kind.answer(Share.FORM), "borne", x -> Share.of(x.neck, x.wood()))
+            .fact(
+                    "boardWood",
+                    Kind.NAME,
+                    "of the fingerboard",
+                    x -> x.boardWood().name())
+            .fact("inBoard", Likely.KIND, "greatest, without its sign", x -> x.board)
+            .fact("inBoardAt", Kind.MM, "from the nut", x -> x.boardAt)
+            .line("inBoard", "{boardWood} board", "{inBoard} at {inBoardAt:0|1} from the nut")
+            .row("boardShare", "", Kind.answer(Share.FORM), "borne", x -> Share.of(x.board, x.boardWood()))
+            .note("estimate", "Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
+            .note("estimate", "the adjuster's pocket under pressure, and a fall are not in it.");
 
     private final Relief question;
     private final double force;
@@ -149,29 +192,26 @@ public final class Stress implements SaysLengths<Stress> {
      * @return greatest stress over bending strength, a ratio; the neck stands while it is well below 1
      */
     public Optional<Double> shareOfStrength() {
-        Wood wood = question.neck().wood();
-        return wood.has(Kind.BENDING_STRENGTH)
-                ? Optional.of(neck.value() / wood.bendingStrengthMPa())
-                : Optional.empty();
+        double share = Share.of(neck, wood()).value();
+        return Double.isNaN(share) ? Optional.empty() : Optional.of(share);
     }
 
-    /** Share of the strength with its interval: that of the stress, and pieces of a species being 16 % apart. */
-    private static String share(Likely<Pressure> stress, Wood wood) {
-        if (!wood.has(Kind.BENDING_STRENGTH)) {
-            return "bending strength of " + wood.name() + " not known";
-        }
-        double share = 100 * stress.value() / wood.bendingStrengthMPa();
-        double ofStress = StrictMath.log(stress.high() / stress.low()) / (2 * ModulusSpread.K95);
-        double spread = ModulusSpread.K95 * StrictMath.hypot(ofStress, STRENGTH_VARIATION);
-        return Numbers.fixed(share, 1) + " % of its bending strength (95 %: "
-                + Numbers.fixed(share * StrictMath.exp(-spread), 1) + " to "
-                + Numbers.fixed(share * StrictMath.exp(spread), 1)
-                + " %)";
+    private Wood wood() {
+        return question.neck().wood();
+    }
+
+    private Wood boardWood() {
+        return NeckModel.boardWood(question.neck());
     }
 
     @Override
-    public Stress in(LengthStyle other) {
-        return new Stress(question.in(other), force);
+    public Form<Stress> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return question.style();
     }
 
     @Override
@@ -189,19 +229,6 @@ public final class Stress implements SaysLengths<Stress> {
     /** Returns the greatest stresses, where they are, and what part of the woods' strength they are. */
     @Override
     public String toString() {
-        Wood wood = question.neck().wood();
-        Wood top = NeckModel.boardWood(question.neck());
-        Report report = Report.titled(
-                "Stress in " + question.neck().name() + ": " + Numbers.fixed(neck.value(), 1) + " MPa in the neck");
-        if (force != 0) {
-            report.row("rod at", Numbers.fixed(force, 0) + " N");
-        }
-        return report.row(wood.name(), neck + " at " + Likely.place(question.style(), neckAt) + " from the nut")
-                .row("", share(neck, wood))
-                .row(top.name() + " board", board + " at " + Likely.place(question.style(), boardAt) + " from the nut")
-                .row("", share(board, top))
-                .note("Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
-                .note("the adjuster's pocket under pressure, and a fall are not in it.")
-                .toString();
+        return text(style());
     }
 }

@@ -3,10 +3,12 @@ package org.neckgeom.strength;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How high the strings lie, such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}: what
@@ -14,7 +16,15 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>{@link #usual()} is common practice: frets 1.1 mm, 0.4 mm at the nut, 2 mm over the middle of the scale.
  */
-public final class StringHeights implements SaysLengths<StringHeights> {
+public final class StringHeights implements Answer {
+
+    static final Form<StringHeights> FORM = Form.<StringHeights>of("string-heights")
+            .fact("fretHeight", Kind.MM, "over the fingerboard", heights -> heights.frets)
+            .fact("atNut", Kind.MM, "strings over the fret tops at the nut", heights -> heights.atNut)
+            .fact("action", Kind.MM, "strings over the fret tops at the middle of the scale", heights -> heights.action)
+            .finds(
+                    "string-heights",
+                    "frets {fretHeight:brief}, strings {atNut:brief} over them at the nut, {action:brief} at the 12th fret");
 
     private static final StringHeights USUAL = new StringHeights(1.1, 0.4, 2, LengthStyle.MILLIMETRES);
 
@@ -108,8 +118,13 @@ public final class StringHeights implements SaysLengths<StringHeights> {
     }
 
     @Override
-    public StringHeights in(LengthStyle other) {
-        return new StringHeights(frets, atNut, action, Objects.requireNonNull(other, "style"));
+    public Form<StringHeights> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -128,7 +143,6 @@ public final class StringHeights implements SaysLengths<StringHeights> {
     /** Returns such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}. */
     @Override
     public String toString() {
-        return "frets " + style.brief(frets) + ", strings " + style.brief(atNut) + " over them at the nut, "
-                + style.brief(action) + " at the 12th fret";
+        return text(style);
     }
 }

@@ -1,17 +1,19 @@
 package org.neckgeom.strength;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Force;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -23,7 +25,43 @@ import org.neckgeom.units.Torque;
  * {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral axis, on the
  * straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
  */
-public final class StringLoad implements SaysLengths<StringLoad> {
+public final class StringLoad implements Answer {
+
+    private static final Kind<Double> NEWTON = Kind.house(ShopUnit.NEWTON);
+
+    private static final Form<StringLoad> FORM = Form.<StringLoad>of("string-load")
+            .fact("neck", Kind.NAME, "its name", load -> load.neck.name())
+            .factIfAny("obstacle", Kind.NAME, "why there is no moment", StringLoad::obstacle)
+            .findsOnly("incomplete", x -> x.obstacle().isPresent(), "Strings of {neck} cannot be told: {obstacle}")
+            .fact("total", NEWTON, "pull of all strings together", StringLoad::totalNewton)
+            .finds("string-load", "Strings of {neck}: {total:0}")
+            .fact("pulls", Kind.list(NEWTON), "of one string of each course, bass first", StringLoad::newtons)
+            .fact("pullLower", NEWTON, "least of them", load -> Collections.min(load.newtons()))
+            .fact("pullUpper", NEWTON, "greatest of them", load -> Collections.max(load.newtons()))
+            .fact(
+                    "inCourse",
+                    Kind.WHOLE,
+                    "strings in a course",
+                    load -> load.neck.strings().inCourse())
+            .phrase("course", load -> load.neck.strings().inCourse() > 1, ", {inCourse} to a course")
+            .line(
+                    "pulls",
+                    "each string",
+                    load -> load.tensions.length > 10,
+                    "from {pullLower:1 bare} to {pullUpper:1}{course}")
+            .line("pulls", "each string", load -> load.tensions.length <= 10, "{pulls:1 bare} N{course}")
+            .factIfAny("momentAtNut", Likely.KIND, "positive bows the neck forward", load -> load.likely(0))
+            .line("momentAtNut", "moment at the nut", "{momentAtNut}")
+            .fact("middleFret", Kind.WHOLE, "half way to the body", StringLoad::middleFret)
+            .factIfAny("momentAtMiddle", Likely.KIND, "at that fret", load -> load.likely(load.middleFret()))
+            .line("momentAtMiddle", "at fret {middleFret}", "{momentAtMiddle}")
+            .fact("bodyFret", Kind.WHOLE, "at the body", load -> load.neck.bodyAtFret())
+            .factIfAny("momentAtBody", Likely.KIND, "at that fret", load -> load.likely(load.neck.bodyAtFret()))
+            .line("momentAtBody", "at fret {bodyFret}", "{momentAtBody}")
+            .row("heights", "heights", Kind.answer(StringHeights.FORM), "of the strings", load -> load.heights)
+            .note(
+                    "estimate",
+                    "Estimate of the moment: about the neutral axis, whose place rests on the woods' moduli.");
 
     private final NeckDesign neck;
     private final StringHeights heights;
@@ -129,9 +167,37 @@ public final class StringLoad implements SaysLengths<StringLoad> {
         return Amount.ofHouse(newton, ShopUnit.NEWTON);
     }
 
+    private List<Double> newtons() {
+        return Arrays.stream(tensions).boxed().toList();
+    }
+
+    private int middleFret() {
+        return (neck.bodyAtFret() + 1) / 2;
+    }
+
+    private Optional<Likely<Torque>> likely(int fret) {
+        return obstacle().isEmpty() ? Optional.of(likelyAtFret(fret)) : Optional.empty();
+    }
+
+    private Optional<String> obstacle() {
+        try {
+            likelyAtFret(0);
+            likelyAtFret(middleFret());
+            likelyAtFret(neck.bodyAtFret());
+            return Optional.empty();
+        } catch (IllegalArgumentException | ArithmeticException none) {
+            return Optional.of(none.getMessage());
+        }
+    }
+
     @Override
-    public StringLoad in(LengthStyle other) {
-        return new StringLoad(neck.in(other), heights.in(other));
+    public Form<StringLoad> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return neck.style();
     }
 
     @Override
@@ -147,31 +213,6 @@ public final class StringLoad implements SaysLengths<StringLoad> {
     /** Returns the total, the pull of each string, and the moment at nut, half way and body joint. */
     @Override
     public String toString() {
-        try {
-            return likely();
-        } catch (IllegalArgumentException | ArithmeticException e) {
-            return "Strings of " + neck.name() + " cannot be told: " + e.getMessage();
-        }
-    }
-
-    private String likely() {
-        int inCourse = neck.strings().inCourse();
-        String each = tensions.length > 10
-                ? "from " + Numbers.fixed(Arrays.stream(tensions).min().orElseThrow(), 1) + " to "
-                        + Numbers.fixed(Arrays.stream(tensions).max().orElseThrow(), 1)
-                : String.join(
-                        ", ",
-                        Arrays.stream(tensions)
-                                .mapToObj(t -> Numbers.fixed(t, 1))
-                                .toList());
-        int middle = (neck.bodyAtFret() + 1) / 2;
-        return Report.titled("Strings of " + neck.name() + ": " + Numbers.fixed(totalNewton(), 0) + " N")
-                .row("each string", each + " N" + (inCourse > 1 ? ", " + inCourse + " to a course" : ""))
-                .row("moment at the nut", likelyAtFret(0))
-                .row("at fret " + middle, likelyAtFret(middle))
-                .row("at fret " + neck.bodyAtFret(), likelyAtFret(neck.bodyAtFret()))
-                .row("heights", heights.in(neck.style()))
-                .note("Estimate of the moment: about the neutral axis, whose place rests on the woods' moduli.")
-                .toString();
+        return text(style());
     }
 }

@@ -6,6 +6,8 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -22,6 +24,11 @@ import org.neckgeom.units.ShopUnit;
  * (Wood Handbook, FPL-GTR-190, 2010, Eq. 13-3). A finish slows it, glue lines and frets hold it back.
  */
 public final class Weather {
+
+    static final Kind<Weather> MOISTURE = Kind.answer(Form.<Weather>of("moisture")
+            .fact("before", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.before.moisture())
+            .fact("after", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.after.moisture())
+            .finds("moisture", "{before:1} to {after:1}"));
 
     private final Climate before;
     private final Climate after;

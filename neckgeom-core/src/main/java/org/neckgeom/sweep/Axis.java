@@ -5,22 +5,31 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The values a quantity takes in a {@link Sweep}, such as {@code 32 mm to 36 mm by 0.5 mm}: evenly spaced, or named one by
  * one. Immutable.
  *
- * <p>Value i of an even axis is {@code from + i * step}, reckoned in the unit of {@code from} and not added up, so that the
- * last is as true as the first. A copy in another style hands out the same values in another unit.
+ * <p>Value i of an even axis is {@code from + i * step}, in the unit of {@code from} and not added up, so that the last
+ * is as true as the first.
  *
  * @param <Q> the kind of quantity
  */
-public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
+public final class Axis<Q extends Quantity<Q>> implements Answer {
+
+    private static final Form<Axis<?>> FORM = Form.<Axis<?>>of("axis")
+            .fact("count", Kind.WHOLE, "how many values", x -> x.size)
+            .fact("first", Kind.AMOUNT, "the first of them", x -> x.value(0))
+            .fact("last", Kind.AMOUNT, "the last of them", x -> x.value(x.size - 1))
+            .finds("one-value", x -> x.size == 1, "1 value, {first}")
+            .finds("values", "{count} values from {first} to {last}");
 
     /** Most values on an axis. */
     public static final int MOST_VALUES = 1_000_000_000;
@@ -33,19 +42,14 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
     private final double[] listed;
     private final int size;
 
-    /** What the values are reckoned in. */
     private final ShopUnit<Q> unit;
 
-    /** What the values are handed out in. */
-    private final ShopUnit<Q> said;
-
-    private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit, ShopUnit<Q> said) {
+    private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit) {
         this.from = from;
         this.step = step;
         this.listed = listed;
         this.size = size;
         this.unit = unit;
-        this.said = said;
     }
 
     /**
@@ -81,7 +85,7 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
         double inUnit = unit.forDifferences().equals(unit)
                 ? Amount.ofHouse(inHouse, unit).value()
                 : unit.fromHouse(inHouse) - unit.fromHouse(0);
-        return new Axis<>(first.value(), inUnit, new double[0], (int) count, unit, unit);
+        return new Axis<>(first.value(), inUnit, new double[0], (int) count, unit);
     }
 
     /**
@@ -99,7 +103,7 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
         double[] listed = values.stream()
                 .mapToDouble(value -> Amount.from(value, unit, "value").valueIn(unit))
                 .toArray();
-        return new Axis<>(0, 0, listed, listed.length, unit, unit);
+        return new Axis<>(0, 0, listed, listed.length, unit);
     }
 
     /**
@@ -121,22 +125,20 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
         if (index < 0 || index >= size) {
             throw Refusal.of("index of a value", "range", "be between 0 and " + (size - 1), index);
         }
-        return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit)
-                .in(said);
+        return Amount.of(listed.length > 0 ? listed[index] : from + index * step, unit);
     }
 
     @Override
-    public Axis<Q> in(LengthStyle style) {
-        return new Axis<>(
-                from,
-                step,
-                listed,
-                size,
-                unit,
-                Objects.requireNonNull(style, "style").unitFor(said));
+    public Form<Axis<?>> form() {
+        return FORM;
     }
 
-    /** True for the same values reckoned in the same unit. */
+    @Override
+    public LengthStyle style() {
+        return Sweep.styleOf(value(0));
+    }
+
+    /** True for the same values in the same unit. */
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Axis<?> other
@@ -155,7 +157,6 @@ public final class Axis<Q extends Quantity<Q>> implements SaysLengths<Axis<Q>> {
     /** Returns such as {@code 9 values from 32 mm to 36 mm}. */
     @Override
     public String toString() {
-        String first = value(0).toString();
-        return size == 1 ? "1 value, " + first : size + " values from " + first + " to " + value(size - 1);
+        return text(style());
     }
 }

@@ -12,12 +12,14 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Many designs and one question: a design and the values some of its quantities shall take, or a list of designs, or both.
@@ -30,7 +32,13 @@ import org.neckgeom.units.SaysLengths;
  *
  * @param <D> the kind of design: a {@link org.neckgeom.design.NeckDesign}, a plan, whatever the question takes
  */
-public final class Sweep<D> implements SaysLengths<Sweep<D>> {
+public final class Sweep<D> implements Answer {
+
+    private static final Form<Sweep<?>> FORM = Form.<Sweep<?>>of("sweep")
+            .fact("designs", Kind.WHOLE, "how many", Sweep::size)
+            .fact("axes", Kind.table(SweepAxis.FORM), "the last turns fastest", x -> List.copyOf(x.axes))
+            .finds("sweep", "Sweep of {designs:of design/designs}")
+            .each("axes", "{name}", "{values}", 8, "");
 
     private final List<D> designs;
     private final List<SweepAxis<D>> axes;
@@ -205,20 +213,32 @@ public final class Sweep<D> implements SaysLengths<Sweep<D>> {
         return Collections.unmodifiableMap(settings);
     }
 
-    /** Returns this sweep with designs and settings said in a style; where a refusal says lengths, it keeps to its own. */
+    /** The style of the first of some values that has one; millimetres where none has. */
+    static LengthStyle styleOf(Object... values) {
+        for (Object value : values) {
+            if (value instanceof Answer answer) {
+                return answer.style();
+            }
+            if (value instanceof Amount<?> amount && amount.unit().kind() == (Class<?>) Length.class) {
+                return LengthStyle.of(amount.asType(Length.class));
+            }
+        }
+        return LengthStyle.MILLIMETRES;
+    }
+
     @Override
-    public Sweep<D> in(LengthStyle style) {
-        Objects.requireNonNull(style, "style");
-        return new Sweep<>(
-                designs.stream().map(design -> Shown.in(style, design)).toList(),
-                axes.stream().map(axis -> axis.in(style)).toList());
+    public Form<Sweep<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return styleOf(axes.stream().map(axis -> axis.value(0)).toArray());
     }
 
     /** Returns how many designs there are and the axes. */
     @Override
     public String toString() {
-        Report report = Report.titled("Sweep of " + size + (size == 1 ? " design" : " designs"));
-        axes.stream().limit(8).forEach(axis -> report.row(axis.name(), axis.values()));
-        return report.toString();
+        return text(style());
     }
 }

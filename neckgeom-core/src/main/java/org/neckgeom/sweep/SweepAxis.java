@@ -3,10 +3,19 @@ package org.neckgeom.sweep;
 import java.util.function.BiFunction;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
-import org.neckgeom.units.LengthStyle;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 
 /** One axis of a sweep: its values, and what a value does to a design. */
 final class SweepAxis<D> {
+
+    static final Form<SweepAxis<?>> FORM = Form.<SweepAxis<?>>of("sweep-axis")
+            .fact("name", Kind.NAME, "of the axis", SweepAxis::name)
+            .fact("count", Kind.WHOLE, "how many values", SweepAxis::size)
+            .fact("first", Kind.ANY, "the first of them", x -> x.value(0))
+            .fact("last", Kind.ANY, "the last of them", x -> x.value(x.size - 1))
+            .phrase("values", x -> x.size == 1, "1 value, {first:cut 60}")
+            .phrase("values", "{count} values, {first:cut 60} to {last:cut 60}");
 
     private final String name;
     private final int size;
@@ -25,11 +34,6 @@ final class SweepAxis<D> {
         return new SweepAxis<>(name, size, values, place -> design -> change.apply(design, values.apply(place)));
     }
 
-    /** The same changes, their values said in a style. */
-    SweepAxis<D> in(LengthStyle style) {
-        return new SweepAxis<>(name, size, place -> Shown.in(style, values.apply(place)), changes);
-    }
-
     String name() {
         return name;
     }
@@ -44,14 +48,5 @@ final class SweepAxis<D> {
 
     UnaryOperator<D> change(int place) {
         return changes.apply(place);
-    }
-
-    /** Such as {@code 9 values, 32 mm to 36 mm}. */
-    String values() {
-        return size + (size == 1 ? " value, " : " values, ") + brief(0) + (size == 1 ? "" : " to " + brief(size - 1));
-    }
-
-    private String brief(int place) {
-        return Shown.brief(value(place));
     }
 }

@@ -1,15 +1,16 @@
 package org.neckgeom.sweep;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What came of one design of a {@link Sweep}: where it stands in the grid, and its answer, or the sentence in which it was
@@ -18,9 +19,20 @@ import org.neckgeom.units.SaysLengths;
  * @param <D> the kind of design
  * @param <R> the kind of answer
  */
-public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
+public final class SweepResult<D, R> implements Answer {
 
-    private static final int MOST_CHARACTERS = 300;
+    private static final Form<Map.Entry<String, Object>> SETTING = Form.<Map.Entry<String, Object>>of("setting")
+            .fact("name", Kind.NAME, "of the axis", Map.Entry::getKey)
+            .fact("value", Kind.ANY, "on the axis", Map.Entry::getValue);
+
+    private static final Form<SweepResult<?, ?>> FORM = Form.<SweepResult<?, ?>>of("sweep-result")
+            .fact("index", Kind.WHOLE, "0 for the first", SweepResult::index)
+            .fact("settings", Kind.table(SETTING), "of each axis", x -> List.copyOf(x.settings.entrySet()))
+            .factIfAny("result", Kind.ANY, "answer of the design", SweepResult::answer)
+            .factIfAny("refusal", Kind.NAME, "why there is none", SweepResult::refused)
+            .finds("answered", "design {index}: {result:cut 300}")
+            .finds("refused", "design {index}: refused: {refusal:cut 291}")
+            .each("settings", "{name}", "{value:cut 60}", 8, "");
 
     private final long index;
     private final Map<String, Object> settings;
@@ -97,18 +109,19 @@ public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
         return refusal;
     }
 
-    /** Returns the same with settings, design and answer said in a style; a refusal keeps its words. */
+    private Optional<String> refused() {
+        return answer == null ? Optional.of(refusal) : Optional.empty();
+    }
+
     @Override
-    public SweepResult<D, R> in(LengthStyle style) {
-        Objects.requireNonNull(style, "style");
-        Map<String, Object> said = new LinkedHashMap<>(settings);
-        said.replaceAll((name, value) -> Shown.in(style, value));
-        return new SweepResult<>(
-                index,
-                Collections.unmodifiableMap(said),
-                design == null ? null : Shown.in(style, design),
-                answer == null ? null : Shown.in(style, answer),
-                refusal);
+    public Form<SweepResult<?, ?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return Sweep.styleOf(
+                Stream.concat(settings.values().stream(), answer().stream()).toArray());
     }
 
     /** True for the same place, settings, design and answer. */
@@ -130,14 +143,6 @@ public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
     /** Returns the answer's first line, or why there is none, and the settings it came from. */
     @Override
     public String toString() {
-        String text = answer == null
-                ? "refused: " + refusal
-                : answer.toString().lines().findFirst().orElse("");
-        String told = text.length() <= MOST_CHARACTERS ? text : text.substring(0, MOST_CHARACTERS) + "...";
-        Report report = Report.titled("design " + index + ": " + told);
-        settings.entrySet().stream()
-                .limit(8)
-                .forEach(setting -> report.row(setting.getKey(), Shown.brief(setting.getValue())));
-        return report.toString();
+        return text(style());
     }
 }

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collector;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How many designs of a sweep will do, and between which values of its axes they lie. Immutable.
@@ -23,11 +23,19 @@ import org.neckgeom.units.SaysLengths;
  *
  * @param <D> the kind of design
  */
-public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
+public final class SweepSummary<D> implements Answer {
 
-    private static final int MOST_ROWS = 8;
-    private static final int MOST_REASON_CHARACTERS = 200;
     private static final int MOST_CHOICES = 3;
+
+    private static final Form<SweepSummary<?>> FORM = Form.<SweepSummary<?>>of("sweep-summary")
+            .fact("asked", Kind.WHOLE, "designs", SweepSummary::asked)
+            .fact("kept", Kind.WHOLE, "designs that will do", SweepSummary::kept)
+            .fact("refused", Kind.WHOLE, "designs that could not be made or asked", SweepSummary::refused)
+            .fact("reason", Kind.NAME, "why the first was refused; empty where none was", x -> x.reason)
+            .fact("ranges", Kind.table(Range.FORM), "of each axis", x -> List.copyOf(x.ranges.values()))
+            .finds("kept", "{kept} of {asked} designs will do")
+            .each("ranges", "{axis}", "{range}", 8, "")
+            .line("refused", "refused", x -> x.refused > 0, "{refused}, the first: {reason:cut 200}");
 
     private final long asked;
     private final long kept;
@@ -45,29 +53,25 @@ public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
         this.reason = tally.reason;
     }
 
-    private SweepSummary(SweepSummary<D> other, LengthStyle style) {
-        this.asked = other.asked;
-        this.kept = other.kept;
-        this.refused = other.refused;
-        Map<String, Range> said = new LinkedHashMap<>(other.ranges);
-        said.replaceAll((name, range) -> range.in(style));
-        this.ranges = Collections.unmodifiableMap(said);
-        this.first = other.first == null ? null : other.first.in(style);
-        this.reason = other.reason;
-    }
-
     /** The values of an axis that did: from the least to the greatest of a quantity, or the choices in their order. */
-    private record Range(List<Object> values) {
+    private record Range(String axis, List<Object> values) {
 
-        static Range of(Object value) {
-            return new Range(List.of(value));
-        }
+        static final Form<Range> FORM = Form.<Range>of("range")
+                .fact("axis", Kind.NAME, "its name", Range::axis)
+                .factIfAny("lower", Kind.AMOUNT, "least value that will do", Range::lower)
+                .factIfAny("upper", Kind.AMOUNT, "greatest value that will do", Range::upper)
+                .factIfAny("choices", Kind.list(Kind.ANY), "that will do", Range::choices)
+                .factIfAny("others", Kind.WHOLE, "choices beyond three", Range::others)
+                .phrase("range", range -> range.values.size() == 1, "{lower}")
+                .phrase("range", "{lower} to {upper}")
+                .phrase("range", "{choices:first 3 cut 60} and {others} more")
+                .phrase("range", "{choices:cut 60}");
 
         Range with(Range other) {
             if (values.containsAll(other.values)) {
                 return this;
             }
-            return values.get(0) instanceof Amount<?> ? widerBy(other) : longerBy(other);
+            return isAmount() ? widerBy(other) : longerBy(other);
         }
 
         private Range widerBy(Range other) {
@@ -78,27 +82,35 @@ public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
             Object greatest = Stream.concat(values.stream(), other.values.stream())
                     .max(order)
                     .orElseThrow();
-            return new Range(List.of(least, greatest));
+            return new Range(axis, List.of(least, greatest));
         }
 
         private Range longerBy(Range other) {
-            return new Range(Stream.concat(values.stream(), other.values.stream())
-                    .distinct()
-                    .toList());
-        }
-
-        Range in(LengthStyle style) {
             return new Range(
-                    values.stream().map(value -> Shown.in(style, value)).toList());
+                    axis,
+                    Stream.concat(values.stream(), other.values.stream())
+                            .distinct()
+                            .toList());
         }
 
-        @Override
-        public String toString() {
-            if (values.get(0) instanceof Amount<?>) {
-                return values.stream().distinct().map(Shown::brief).collect(Collectors.joining(" to "));
-            }
-            String shown = values.stream().limit(MOST_CHOICES).map(Shown::brief).collect(Collectors.joining(", "));
-            return values.size() <= MOST_CHOICES ? shown : shown + " and " + (values.size() - MOST_CHOICES) + " more";
+        private boolean isAmount() {
+            return values.get(0) instanceof Amount<?>;
+        }
+
+        Optional<Amount<?>> lower() {
+            return isAmount() ? Optional.of((Amount<?>) values.get(0)) : Optional.empty();
+        }
+
+        Optional<Amount<?>> upper() {
+            return isAmount() ? Optional.of((Amount<?>) values.get(values.size() - 1)) : Optional.empty();
+        }
+
+        Optional<List<Object>> choices() {
+            return isAmount() ? Optional.empty() : Optional.of(values);
+        }
+
+        Optional<Integer> others() {
+            return choices().map(List::size).filter(size -> size > MOST_CHOICES).map(size -> size - MOST_CHOICES);
         }
     }
 
@@ -119,7 +131,8 @@ public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
             } else if (result.answer().get()) {
                 kept++;
                 first = first == null ? result : first;
-                result.settings().forEach((name, value) -> ranges.merge(name, Range.of(value), Range::with));
+                result.settings()
+                        .forEach((name, value) -> ranges.merge(name, new Range(name, List.of(value)), Range::with));
             }
         }
 
@@ -175,10 +188,15 @@ public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
         return Optional.ofNullable(first);
     }
 
-    /** Returns the same with ranges and first design said in a style; the first refusal keeps its words. */
     @Override
-    public SweepSummary<D> in(LengthStyle style) {
-        return new SweepSummary<>(this, Objects.requireNonNull(style, "style"));
+    public Form<SweepSummary<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return Sweep.styleOf(
+                ranges.values().stream().flatMap(range -> range.values.stream()).toArray());
     }
 
     /** True for the same counts, ranges and first design. */
@@ -201,14 +219,6 @@ public final class SweepSummary<D> implements SaysLengths<SweepSummary<D>> {
     /** Returns the counts, then the values of each axis between which designs will do. */
     @Override
     public String toString() {
-        Report report = Report.titled(kept + " of " + asked + " designs will do");
-        ranges.entrySet().stream().limit(MOST_ROWS).forEach(range -> report.row(range.getKey(), range.getValue()));
-        if (refused > 0) {
-            String why = reason.length() <= MOST_REASON_CHARACTERS
-                    ? reason
-                    : reason.substring(0, MOST_REASON_CHARACTERS) + "...";
-            report.row("refused", refused + ", the first: " + why);
-        }
-        return report.toString();
+        return text(style());
     }
 }

@@ -12,17 +12,17 @@ import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.PaperSet;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Settled;
-import org.neckgeom.drawing.Shown;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The neck at full size, to lay on the wood: plan, side, sections, head and the heel's joint, each with a bar of 100 mm and one of 4 in to
@@ -32,7 +32,14 @@ import org.neckgeom.units.SaysLengths;
  * 0.005 mm. Strings, posts and the head's outline are drawn where they have
  * been told; a head without outline is the room for the maker's own.
  */
-public final class Template implements SaysLengths<Template> {
+public final class Template implements Answer {
+
+    private static final Form<Template> FORM = Form.<Template>of("template")
+            .fact("neck", Kind.NAME, "its name", template -> template.design.name())
+            .finds("template", "Templates: {neck}")
+            .row("parts", "parts", Kind.list(Kind.code(TemplatePart.class)), "that are drawn", Template::parts)
+            .row("sheet", "sheet", Kind.answer(Laid.FORM), "for all of them", Template::sheet)
+            .note("files", "toSvg() and toDxf() at full size, toPages(paper) to print and join");
 
     static final double METRIC_BAR_MM = 100;
     static final double INCH_BAR_MM = 4 * 25.4;
@@ -200,7 +207,13 @@ public final class Template implements SaysLengths<Template> {
     }
 
     /** Marks on a sheet of a size, v upwards from its lower edge. */
-    record Laid(List<Mark> marks, double width, double height) {}
+    record Laid(List<Mark> marks, double width, double height) {
+        static final Form<Laid> FORM = Form.<Laid>of("template-sheet")
+                .fact("width", Kind.MM, "of the sheet", Laid::width)
+                .fact("height", Kind.MM, "of the sheet", Laid::height)
+                .finds("sheet", (x, style) -> style == LengthStyle.INCH_FRACTIONS, "{width:brief} x {height:brief}")
+                .finds("sheet", "{width:..2|3 bare} x {height:..2|3}");
+    }
 
     /** Stacks the views from the top, each over its bars, beside an upright bar. */
     Laid sheet() {
@@ -279,8 +292,13 @@ public final class Template implements SaysLengths<Template> {
     }
 
     @Override
-    public Template in(LengthStyle other) {
-        return new Template(design.in(other), settled, joint == null ? null : joint.in(other), heelFace, parts, mark);
+    public Form<Template> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return design.style();
     }
 
     /** True for the same parts of an equal neck. */
@@ -303,15 +321,6 @@ public final class Template implements SaysLengths<Template> {
     /** Returns what is drawn and how large the sheet is. */
     @Override
     public String toString() {
-        Laid sheet = sheet();
-        LengthStyle style = design.style();
-        return Report.titled("Templates: " + design.name())
-                .row(
-                        "parts",
-                        String.join(
-                                ", ", parts.stream().map(TemplatePart::toString).toList()))
-                .row("sheet", new Shown(style).by(sheet.width(), sheet.height()))
-                .note("toSvg() and toDxf() at full size, toPages(paper) to print and join")
-                .toString();
+        return text(style());
     }
 }

@@ -201,9 +201,6 @@ class WeatherTest {
         SizeChange board = WINTER.across(inch(2.2), Wood.INDIAN_ROSEWOOD);
 
         assertThat(board.toString()).contains("thou");
-        assertThat(board.in(LengthStyle.MILLIMETRES).toString())
-                .doesNotContain("thou")
-                .contains(" mm");
-        assertThat(board.in(LengthStyle.MILLIMETRES)).isEqualTo(board);
+        assertThat(board.text(LengthStyle.MILLIMETRES)).doesNotContain("thou").contains(" mm");
     }
 }

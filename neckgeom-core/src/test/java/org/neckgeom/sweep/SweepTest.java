@@ -83,29 +83,26 @@ class SweepTest {
     }
 
     @Test
-    void in_saysSettingsInAnotherStyle_andIsTheSame() {
-        Sweep<Point> inches = GRID.in(LengthStyle.DECIMAL_INCHES);
-        SweepResult<Point, Double> said = GRID.result(7, QUESTION).in(LengthStyle.DECIMAL_INCHES);
+    void text_inAnotherStyle_hasTheSettingsInIt() {
+        SweepResult<Point, Amount<Length>> result = GRID.result(7, point -> inch(point.a));
 
-        assertThat(inches.toString()).contains("0.0394 in to 0.1181 in").doesNotContain("mm");
-        assertThat(inches.results(QUESTION)).isEqualTo(GRID.results(QUESTION).toList());
-        assertThat(inches.result(7, QUESTION)).hasToString(said.toString());
-        assertThat(said).isEqualTo(GRID.result(7, QUESTION));
-        assertThat(said.in(LengthStyle.MILLIMETRES))
-                .hasToString(GRID.result(7, QUESTION).toString());
+        assertThat(GRID.text(LengthStyle.DECIMAL_INCHES))
+                .contains("0.0394 in to 0.1181 in")
+                .doesNotContain("mm");
+        assertThat(result.text(LengthStyle.DECIMAL_INCHES)).startsWith("design 7: 1 in\n  a  0.0394 in\n");
+        assertThat(result).hasToString("design 7: 25.4 mm\n  a  1 mm\n  c  8\n  b  0.5 mm");
+        assertThat(Axis.steps(mm(25.4), mm(50.8), mm(25.4)).text(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo("2 values from 1 in to 2 in");
+        assertThat(Axis.steps(mm(5), mm(5), mm(1))).hasToString("1 value, 5 mm");
     }
 
     @Test
-    void axis_inAnotherStyle_handsOutTheSameValues() {
-        Axis<Length> axis = Axis.steps(mm(32), mm(36), mm(0.1));
-        Axis<Length> inches = axis.in(LengthStyle.DECIMAL_INCHES);
+    void text_withoutLengthOnAnAxis_isInTheStyleOfTheAnswer() {
+        Sweep<Point> one = Sweep.of(new Point(0, 0, 0));
 
-        assertThat(inches).isEqualTo(axis).hasSameHashCodeAs(axis);
-        assertThat(axis.size()).isEqualTo(41);
-        for (int i = 0; i < 41; i++) {
-            assertThat(inches.value(i)).isEqualTo(axis.value(i));
-            assertThat(inches.value(i).unit()).isEqualTo(ShopUnit.INCH);
-        }
+        assertThat(one.result(0, point -> inch(2))).hasToString("design 0: 2 in");
+        assertThat(one.result(0, point -> Axis.of(List.of(inch(2))))).hasToString("design 0: 1 value, 2 in");
+        assertThat(one.result(0, point -> thou(2))).hasToString("design 0: 0.002 in");
     }
 
     @Test
@@ -361,15 +358,11 @@ class SweepTest {
     void summary_inAnotherStyle_isSaidInInches() {
         SweepSummary<Point> summary = GRID.keeping(point -> point.a > 1);
 
-        assertThat(summary.in(LengthStyle.DECIMAL_INCHES)).hasToString("""
+        assertThat(summary.text(LengthStyle.DECIMAL_INCHES)).isEqualTo("""
                         20 of 30 designs will do
                           a  0.0787 in to 0.1181 in
                           c  7, 8
                           b  0 in to 0.0394 in""");
-        assertThat(summary.in(LengthStyle.DECIMAL_INCHES).first().orElseThrow().toString())
-                .contains("0.0787 in");
-        assertThat(GRID.keeping(point -> false).in(LengthStyle.DECIMAL_INCHES).first())
-                .isEmpty();
     }
 
     @Test
