@@ -11,13 +11,14 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
- *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY;
+ *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY, or by that of the estimate KEY;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
  *       {@code ..4} with up to four, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
- *       fractions, {@code fine} in the unit for small differences, {@code percent} as hundredths;
- *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
- *       uncertainty, which is not there where it is 0;
+ *       fractions, {@code fine} in the unit for small differences, {@code own} in the unit it was given in where the style
+ *       has it, {@code percent} as hundredths;
+ *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, {@code u}, the
+ *       uncertainty, which is not there where it is 0, and {@code deviation}, the same to two digits, there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
  *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone.
  * </ul>
@@ -31,6 +32,7 @@ record Way(
         boolean table,
         boolean fine,
         boolean percent,
+        boolean own,
         int first,
         @Nullable String beside,
         List<String> words) {
@@ -49,14 +51,15 @@ record Way(
         COUNT,
         FINDING,
         VALUE,
-        U
+        U,
+        DEVIATION
     }
 
     static final Way PLAIN = new Draft().done();
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, first, beside, words);
+        return new Way(other, 2, 2, size, bare, table, fine, percent, own, first, beside, words);
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
@@ -67,13 +70,14 @@ record Way(
         while (i < all.length) {
             String word = all[i++];
             switch (word) {
-                case "text", "brief", "small", "mark", "grouped", "finding", "value", "u" ->
+                case "text", "brief", "small", "mark", "grouped", "finding", "value", "u", "deviation" ->
                     draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;
                 case "table" -> draft.table = true;
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
+                case "own" -> draft.own = true;
                 case "beside", "digits", "first" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
@@ -108,6 +112,7 @@ record Way(
         private boolean table;
         private boolean fine;
         private boolean percent;
+        private boolean own;
         private int first = Integer.MAX_VALUE;
         private @Nullable String beside;
         private List<String> words = List.of();
@@ -161,6 +166,7 @@ record Way(
                     table,
                     fine,
                     percent,
+                    own,
                     first,
                     beside,
                     Objects.requireNonNull(words));

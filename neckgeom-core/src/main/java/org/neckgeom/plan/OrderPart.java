@@ -24,7 +24,7 @@ final class OrderPart {
         }
         Clashes clashes = order.clashes();
         if (!clashes.isEmpty()) {
-            draft.row("clashes", clashes);
+            draft.row("clashes", clashes.text(plan.style()));
         }
         return PlanPart.of(draft, check(order, clashes));
     }
