@@ -426,7 +426,7 @@ public final class Kind<V> {
     }
 
     private static <Q extends Quantity<Q>> ShopUnit<Q> unit(ShopUnit<Q> given, Way way, LengthStyle style) {
-        if (way.own() && isLength(given) && LengthStyle.ofUnit(given) == style) {
+        if (way.own() && isLength(given) && LengthStyle.ofUnit(given) == style && style != LengthStyle.INCH_FRACTIONS) {
             return given;
         }
         return way.fine() ? style.fineUnitFor(given) : style.unitFor(given);

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
  *       {@code ..4} with up to four, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
- *       fractions, {@code fine} in the unit for small differences, {@code own} in the unit it was given in where the style
- *       has it, {@code percent} as hundredths;
+ *       fractions, {@code fine} in the unit for small differences, {@code own} in the decimal unit it was given in where
+ *       the style has that, {@code percent} as hundredths;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, {@code u}, the
  *       uncertainty, which is not there where it is 0, and {@code deviation}, the same to two digits, there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;

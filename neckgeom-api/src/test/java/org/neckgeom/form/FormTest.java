@@ -306,7 +306,7 @@ class FormTest {
                 "{read:own fine deviation}; 0.010 in; 0.25 mm; 10 thou",
                 "{exact:deviation}; 0.000 in; 0.000 mm; 0.000 in",
                 "{allowed:own fine}; within 0.5 in; within 12.7 mm; within 500 thou",
-                "{interval:own fine}; 0.250 to 0.500 in; 6.35 to 12.70 mm; 250 to 500 thou",
+                "{interval:own fine}; 0.250 to 0.500 in; 6.35 to 12.70 mm; 250.0 to 500.0 thou",
                 "{angle:own fine 1}; 2.0 deg; 2.0 deg; 2.0 deg",
             })
     void own_keepsTheUnitGivenWhereTheStyleHasIt(String words, String inches, String millimetres, String fractions) {
