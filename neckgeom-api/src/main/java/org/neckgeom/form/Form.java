@@ -187,26 +187,6 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a fact that need not be there, and its row in the text where it is.
-     *
-     * @param <V> the type of the value
-     * @param key in data and in braces
-     * @param label of the row, in words
-     * @param kind how it is written
-     * @param meaning for schema and documentation
-     * @param from reads it off an answer
-     * @return the form
-     */
-    public <V> Form<T> rowIfAny(
-            String key,
-            String label,
-            Kind<V> kind,
-            String meaning,
-            Function<? super T, ? extends Optional<? extends V>> from) {
-        return factIfAny(key, kind, meaning, from).line(key, label, "{" + key + "}");
-    }
-
-    /**
      * Returns the form with words that other sentences can name in braces.
      *
      * <p>Of several with one name the first whose condition holds is taken; where there is none, the brace is empty.

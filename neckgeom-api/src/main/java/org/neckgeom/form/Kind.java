@@ -295,7 +295,8 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of a list that is printed on one line: as many as it takes, and how many more there are.
+     * Returns the kind of a list that is printed on one line: as many as it takes, and how many more there are. A sentence
+     * that names an empty one is left out.
      *
      * @param <V> the type of one
      * @param one the kind of one
@@ -306,10 +307,12 @@ public final class Kind<V> {
         return new Kind<>(
                 one.schema,
                 EnumSet.of(Mode.PLAIN),
-                (list, way, style, beside) -> Names.shortList(list.stream()
-                        .map(value -> one.text.of(value, way, style, beside))
-                        .filter(Objects::nonNull)
-                        .toList()),
+                (list, way, style, beside) -> list.isEmpty()
+                        ? null
+                        : Names.shortList(list.stream()
+                                .map(value -> one.text.of(value, way, style, beside))
+                                .filter(Objects::nonNull)
+                                .toList()),
                 whole.data,
                 none(),
                 one.inside,

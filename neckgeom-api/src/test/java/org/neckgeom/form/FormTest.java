@@ -325,17 +325,6 @@ class FormTest {
     }
 
     @Test
-    void rowIfAny_isLeftOutWithItsFact() {
-        Form<Optional<String>> form = Form.<Optional<String>>of("maybe")
-                .finds("maybe", "maybe")
-                .rowIfAny("how", "how", Kind.NAME, "done", x -> x);
-
-        assertThat(form.text(Optional.of("by hand"), MILLIMETRES)).isEqualTo("maybe\n  how  by hand");
-        assertThat(form.text(Optional.empty(), MILLIMETRES)).isEqualTo("maybe");
-        assertThat(form.data(Optional.empty(), MILLIMETRES)).doesNotContainKey("how");
-    }
-
-    @Test
     void each_writesAsManyRowsAsTheAnswerHasRoomFor() {
         Form<Board> form = Form.<Board>of("rows")
                 .fact("holes", Kind.table(Hole.FORM), "drilled", Board::holes)
@@ -366,6 +355,8 @@ class FormTest {
                 .isEqualTo(Names.shortList(names))
                 .endsWith(" and 4 more");
         assertThat(form.data(names, MILLIMETRES)).containsEntry("names", names);
+        assertThat(form.phrase("all", ": {names}").finds("none", "none{all}").text(List.of(), MILLIMETRES))
+                .isEqualTo("none");
     }
 
     @Test

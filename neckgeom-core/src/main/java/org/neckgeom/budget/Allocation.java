@@ -50,7 +50,11 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
             .fact("title", Kind.NAME, "what adds up", allocation -> allocation.title)
             .fact("probability", Kind.PROBABILITY, "with which the limits are kept", a -> a.probability)
             .fact("saving", Kind.RATIO, "of the effort by the second way, 0 to 1", Allocation::saving)
-            .fact("contributors", Kind.table(Row.FORM), "scaled alike, and with the least effort", Allocation::rows)
+            .fact(
+                    "contributors",
+                    Kind.table(Row.FORM),
+                    "by one common factor, and with the least effort",
+                    Allocation::rows)
             .finds("allocation", "{title}: all {times} times as wide as now keep {kept} {probability} of the time")
             .line("head", "", "all alike; least effort")
             .each(

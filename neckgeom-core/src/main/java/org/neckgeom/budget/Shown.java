@@ -40,7 +40,7 @@ final class Shown {
                 .phrase("times", "{" + key + ":3}");
     }
 
-    /** A form with limits, and the phrase {kept} for them, such as {@code within 3 to 5 mm}; no phrase where there are none. */
+    /** A form with limits, if there are any, and the phrase {kept} for them, such as {@code within 3 to 5 mm}. */
     static <T> Form<T> withLimits(Form<T> form, Function<T, @Nullable Limits<?>> limits) {
         return form.factIfAny("limits", Kind.LIMITS, "to be kept", answer -> Optional.ofNullable(limits.apply(answer)))
                 .phrase("kept", answer -> isWithin(limits.apply(answer)), "{limits:own fine}")

@@ -78,12 +78,9 @@ public final class Clash implements Answer {
             .fact("kept", table(KeptOrder.FORM), "orders that force the clash together", Clash::keptOrders)
             .factIfAny("remedy", NAME, "to take", clash -> clash.remedy().map(Remedy::name))
             .factIfAny(
-                    "how",
-                    NAME,
-                    "the remedy is done",
-                    c -> c.remedy().map(Remedy::how).filter(how -> !how.isEmpty()))
+                    "how", NAME, "the remedy is done", clash -> clash.remedy().flatMap(Remedy::howIfAny))
             .factIfAny("adds", answer(AddedError.FORM), "what the remedy adds to the budget", Clash::adds)
-            .factIfAny("otherRemedies", Operation.NAMES, "the better first", Clash::others)
+            .fact("otherRemedies", Operation.NAMES, "the better first", Clash::others)
             .phrase("blamed", "{by}")
             .phrase("since", " since \"{by}\"")
             .phrase("from", "from \"{by}\"")
@@ -272,8 +269,8 @@ public final class Clash implements Answer {
         return operations.stream().skip(1).findFirst().filter(other -> kind != Kind.CYCLE);
     }
 
-    private Optional<List<String>> others() {
-        return Optional.of(remedies.stream().skip(1).map(Remedy::name).toList()).filter(names -> !names.isEmpty());
+    private List<String> others() {
+        return remedies.stream().skip(1).map(Remedy::name).toList();
     }
 
     @Override

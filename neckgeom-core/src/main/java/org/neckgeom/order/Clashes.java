@@ -82,11 +82,7 @@ public final class Clashes implements Iterable<Clash>, Answer {
      * @return the text
      */
     public String table() {
-        return table(style());
-    }
-
-    String table(LengthStyle style) {
-        return text(style, Integer.MAX_VALUE);
+        return text(style(), Integer.MAX_VALUE);
     }
 
     private int stuck() {

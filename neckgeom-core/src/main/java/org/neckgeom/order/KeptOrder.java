@@ -33,7 +33,7 @@ public record KeptOrder(String first, String then) {
         }
     }
 
-    /** What it gives as the reason of a turn of a cycle. */
+    /** The reason of a turn of a cycle that it forces. */
     String reason() {
         return "kept: " + this;
     }

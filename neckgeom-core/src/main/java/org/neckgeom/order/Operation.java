@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.neckgeom.fault.Refusal;
@@ -37,10 +36,10 @@ public final class Operation implements Answer {
     private static final Form<Operation> FORM = Form.<Operation>of("operation")
             .fact("name", Kind.NAME, "of the operation", Operation::name)
             .finds("operation", "{name}")
-            .rowIfAny("needs", "needs", NAMES, "when it begins", operation -> names(operation.needs))
-            .rowIfAny("blockedBy", "blocked by", NAMES, "when it begins", operation -> names(operation.blockers))
-            .rowIfAny("takesAway", "takes away", NAMES, "what no longer holds after it", o -> names(o.takes))
-            .rowIfAny("puts", "leaves", NAMES, "what holds after it", operation -> names(operation.puts));
+            .row("needs", "needs", NAMES, "when it begins", operation -> names(operation.needs))
+            .row("blockedBy", "blocked by", NAMES, "when it begins", operation -> names(operation.blockers))
+            .row("takesAway", "takes away", NAMES, "what no longer holds after it", o -> names(o.takes))
+            .row("puts", "leaves", NAMES, "what holds after it", operation -> names(operation.puts));
 
     private static final int LONGEST_CAUTION = 300;
 
@@ -337,7 +336,7 @@ public final class Operation implements Answer {
         return text(style());
     }
 
-    private static Optional<List<String>> names(Set<Condition> conditions) {
-        return Optional.of(conditions.stream().map(Condition::name).toList()).filter(all -> !all.isEmpty());
+    private static List<String> names(Set<Condition> conditions) {
+        return conditions.stream().map(Condition::name).toList();
     }
 }

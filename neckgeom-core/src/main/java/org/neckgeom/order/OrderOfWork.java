@@ -36,14 +36,11 @@ public final class OrderOfWork implements Answer {
     private static final Form<OrderOfWork> FORM = Form.<OrderOfWork>of("order-of-work")
             .fact("count", Kind.WHOLE, "operations left to do", work -> work.operations.size())
             .finds("not-ordered", "Order of work: {count} operations to put in order")
-            .row(
-                    "operations",
-                    "operations",
-                    Operation.NAMES,
-                    "left to do, in their usual order",
-                    w -> named(w.operations))
-            .rowIfAny("done", "done", Operation.NAMES, "in the order done", w -> ifAny(named(w.done)))
-            .rowIfAny("kept", "kept", Kind.shortList(Kind.answer(KeptOrder.FORM)), "by the maker", w -> ifAny(w.kept))
+            .fact("operations", Operation.NAMES, "in their usual order", work -> named(work.operations))
+            .phrase("names", "{operations}")
+            .line("operations", "operations", "{names}")
+            .row("done", "done", Operation.NAMES, "in the order done", work -> named(work.done))
+            .row("kept", "kept", Kind.shortList(Kind.answer(KeptOrder.FORM)), "by the maker", work -> work.kept)
             .note("ask", "ask for .plan()");
 
     /** The most operations one order of work can have. */
@@ -484,10 +481,6 @@ public final class OrderOfWork implements Answer {
 
     private static List<String> named(List<Operation> operations) {
         return operations.stream().map(Operation::name).toList();
-    }
-
-    private static <V> Optional<List<V>> ifAny(List<V> list) {
-        return Optional.of(list).filter(all -> !all.isEmpty());
     }
 
     @Override

@@ -31,12 +31,8 @@ public final class Remedy implements Answer {
             .factIfAny("direction", Kind.code(Way.class), "that error works in", r -> r.adds(Adds::way))
             .factIfAny("spread", Kind.SPREAD, "of that error", r -> r.adds(Adds::spread))
             .finds("remedy", "{name}")
-            .rowIfAny(
-                    "how",
-                    "how",
-                    Kind.NAME,
-                    "it is done",
-                    r -> Optional.of(r.how).filter(how -> !how.isEmpty()))
+            .factIfAny("how", Kind.NAME, "it is done", Remedy::howIfAny)
+            .line("how", "how", "{how}")
             .line("adds", "adds", "{error}, {direction}: {spread}")
             .line("adds", "adds", remedy -> remedy.adds == null, "no error told");
 
@@ -237,6 +233,10 @@ public final class Remedy implements Answer {
      */
     public String how() {
         return how;
+    }
+
+    Optional<String> howIfAny() {
+        return Optional.of(how).filter(words -> !words.isEmpty());
     }
 
     /**
