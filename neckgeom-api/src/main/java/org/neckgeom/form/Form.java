@@ -12,6 +12,7 @@ import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
@@ -57,12 +58,17 @@ public final class Form<T> {
         void write(Facts<T> facts, boolean whole, List<RenderedAnswer.Row> rows, List<RenderedAnswer.Note> notes);
     }
 
+    /** Makes an answer's text of its report. */
+    private interface Layout<T> {
+        String of(T answer, LengthStyle style, Report report);
+    }
+
     private final String name;
     private final List<Fact<T>> facts;
     private final List<Sentence<T>> phrases;
     private final List<Sentence<T>> findings;
     private final List<Part<T>> parts;
-    private final boolean fitted;
+    private final Layout<T> layout;
 
     private Form(
             String name,
@@ -70,13 +76,13 @@ public final class Form<T> {
             List<Sentence<T>> phrases,
             List<Sentence<T>> findings,
             List<Part<T>> parts,
-            boolean fitted) {
+            Layout<T> layout) {
         this.name = name;
         this.facts = facts;
         this.phrases = phrases;
         this.findings = findings;
         this.parts = parts;
-        this.fitted = fitted;
+        this.layout = layout;
     }
 
     /**
@@ -87,7 +93,13 @@ public final class Form<T> {
      * @return the form
      */
     public static <T> Form<T> of(String name) {
-        return new Form<>(checked(CODE, name, "name of a form"), List.of(), List.of(), List.of(), List.of(), false);
+        return new Form<>(
+                checked(CODE, name, "name of a form"),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                (answer, style, report) -> report.toString());
     }
 
     private static String checked(Pattern pattern, String word, String what) {
@@ -155,7 +167,7 @@ public final class Form<T> {
                     "be given once and not be " + TAKEN.stream().sorted().toList(),
                     key);
         }
-        return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, fitted);
+        return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, layout);
     }
 
     /**
@@ -202,7 +214,7 @@ public final class Form<T> {
         if (indexOf(name) >= 0 || TAKEN.contains(name)) {
             throw Refusal.of("name of a phrase", "once", "be no key of a fact", name);
         }
-        return new Form<>(name(), facts, and(phrases, sentence(name, when, words, false)), findings, parts, fitted);
+        return new Form<>(name(), facts, and(phrases, sentence(name, when, words, false)), findings, parts, layout);
     }
 
     /**
@@ -267,7 +279,7 @@ public final class Form<T> {
 
     private Form<T> finding(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
         checked(CODE, code, "code");
-        return new Form<>(name, facts, phrases, and(findings, sentence(code, when, words, alone)), parts, fitted);
+        return new Form<>(name, facts, phrases, and(findings, sentence(code, when, words, alone)), parts, layout);
     }
 
     /**
@@ -336,11 +348,27 @@ public final class Form<T> {
         if (!(most >= 1)) {
             throw Refusal.of("most rows", "at-least", "be 1 or more", "were", most);
         }
+        return each(key, label, words, answer -> most, rest);
+    }
+
+    /**
+     * Returns the form with a row for each of the first items of a table, as many as the answer leaves room for, and a note
+     * for the rest. {@link #whole} writes them all.
+     *
+     * @param key of the fact, of a kind made by {@link Kind#table}
+     * @param label of a row, with facts of the item in braces
+     * @param words with facts of the item in braces
+     * @param most 0 or more rows at most, for an answer
+     * @param rest a note on the items left out, with <code>{more}</code> for how many they are; empty for none
+     * @return the form
+     */
+    public Form<T> each(String key, String label, String words, ToIntFunction<? super T> most, String rest) {
+        Objects.requireNonNull(most, "most");
         Template end = template(Objects.requireNonNull(rest, "rest"));
         Each<T, ?> each = new Each<>(this, key, form -> form.template(label), form -> form.template(words));
         return part((known, whole, rows, notes) -> {
             List<Object> items = each.items(known);
-            int shown = whole ? items.size() : Math.min(most, items.size());
+            int shown = whole ? items.size() : Math.min(most.applyAsInt(known.answer()), items.size());
             for (Object item : items.subList(0, shown)) {
                 each.row(item, known.style(), rows);
             }
@@ -416,7 +444,22 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> fitted() {
-        return new Form<>(name, facts, phrases, findings, parts, true);
+        return laid((answer, style, report) -> report.fitted());
+    }
+
+    /**
+     * Returns the form of an answer whose text has a layout of its own.
+     *
+     * @param text writes the whole text of an answer in a style
+     * @return the form
+     */
+    public Form<T> laidOut(BiFunction<? super T, LengthStyle, String> text) {
+        Objects.requireNonNull(text, "text");
+        return laid((answer, style, report) -> text.apply(answer, style));
+    }
+
+    private Form<T> laid(Layout<T> other) {
+        return new Form<>(name, facts, phrases, findings, parts, other);
     }
 
     private static boolean always(Object answer, LengthStyle style) {
@@ -424,7 +467,7 @@ public final class Form<T> {
     }
 
     private Form<T> part(Part<T> part) {
-        return new Form<>(name, facts, phrases, findings, and(parts, part), fitted);
+        return new Form<>(name, facts, phrases, findings, and(parts, part), layout);
     }
 
     private Sentence<T> sentence(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
@@ -569,8 +612,7 @@ public final class Form<T> {
      * @return the finding, rows, notes; lines end in line feeds, the last has none
      */
     public String text(T answer, LengthStyle style) {
-        Report report = layout(render(answer, style));
-        return fitted ? report.fitted() : report.toString();
+        return layout.of(answer, style, layout(render(answer, style)));
     }
 
     /**
@@ -649,8 +691,7 @@ public final class Form<T> {
                             .map(RenderedAnswer.Note::code)
                             .distinct()
                             .toList());
-            Report report = layout(rendered);
-            data.put("text", fitted ? report.fitted() : report.toString());
+            data.put("text", layout.of(answer, style, layout(rendered)));
         }
         return data;
     }

@@ -22,6 +22,7 @@ import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -68,29 +69,25 @@ public final class Kind<V> {
             EnumSet.complementOf(EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.WHOLE, Mode.BESIDE)),
             Kind::estimateText,
             Kind::estimateData,
-            none(),
+            estimate -> Optional.of(estimate.standardUncertainty()),
             List.of());
 
     /** Limits, or one limit. */
     public static final Kind<Limits<?>> LIMITS = styled(
             "limits",
+            (limits, way, style) -> shown(limits, way, style),
             (limits, style) -> ends(
                     limits.lowerHouse(),
                     limits.upperHouse(),
                     inStyle(limits, style).unit(),
                     style));
 
-    /** An interval, such as one of 95 %; one in a style's unit for small differences stays in it. */
-    public static final Kind<Interval<?>> INTERVAL = new Kind<>(
+    /** An interval, such as one of 95 %. */
+    public static final Kind<Interval<?>> INTERVAL = styled(
             "limits",
-            EnumSet.of(Mode.PLAIN),
-            (interval, way, style, beside) -> isFine(interval.low().unit(), style)
-                    ? interval.toString()
-                    : interval.in(way.table() ? style.inTables() : style).toString(),
+            (interval, way, style) -> shown(interval, way, style),
             (interval, style) -> ends(
-                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style),
-            none(),
-            List.of());
+                    interval.lowHouse(), interval.highHouse(), interval.low().unit(), style));
 
     /** How a value scatters, in words and by its standard deviation. */
     public static final Kind<Spread<?>> SPREAD = styled("spread", Kind::spreadData);
@@ -177,7 +174,12 @@ public final class Kind<V> {
         String of(V value, Way way, LengthStyle style, double besideHouse);
     }
 
-    /** Reads a value as an amount, where it is one. */
+    /** Puts a value in the unit that a way asks for. */
+    private interface Shown<V> {
+        Object of(V value, Way way, LengthStyle style);
+    }
+
+    /** Reads a value as an amount, where it is one; an estimate as its uncertainty, which rounds others. */
     private interface AsAmount<V> {
         Optional<Amount<?>> of(V value);
     }
@@ -317,6 +319,31 @@ public final class Kind<V> {
     }
 
     /**
+     * Returns the kind of a list that is printed on one line: as many as it takes, and how many more there are. A sentence
+     * that names an empty one is left out.
+     *
+     * @param <V> the type of one
+     * @param one the kind of one
+     * @return the kind
+     */
+    public static <V> Kind<List<V>> shortList(Kind<V> one) {
+        Kind<List<V>> whole = list(one);
+        return new Kind<>(
+                one.schema,
+                EnumSet.of(Mode.PLAIN),
+                (list, way, style, beside) -> list.isEmpty()
+                        ? null
+                        : Names.shortList(list.stream()
+                                .map(value -> one.text.of(value, way, style, beside))
+                                .filter(Objects::nonNull)
+                                .toList()),
+                whole.data,
+                none(),
+                one.inside,
+                whole.line);
+    }
+
+    /**
      * Returns the kind of a table: a list of answers whose keys are its columns, written as rows by {@link Form#each}.
      *
      * @param <R> the type of a row
@@ -353,18 +380,18 @@ public final class Kind<V> {
     }
 
     private static <V extends SaysLengths<?>> Kind<V> styled(String schema, BiFunction<V, LengthStyle, Object> data) {
+        return styled(schema, (value, way, style) -> value.in(style), data);
+    }
+
+    private static <V> Kind<V> styled(String schema, Shown<V> shown, BiFunction<V, LengthStyle, Object> data) {
         return new Kind<>(
                 schema,
                 EnumSet.of(Mode.PLAIN),
-                (value, way, style, beside) ->
-                        value.in(way.table() ? style.inTables() : style).toString(),
+                (value, way, style, beside) -> shown.of(value, way, way.table() ? style.inTables() : style)
+                        .toString(),
                 data,
                 none(),
                 List.of());
-    }
-
-    private static <Q extends Quantity<Q>> boolean isFine(ShopUnit<Q> unit, LengthStyle style) {
-        return unit == style.fineUnitFor(unit);
     }
 
     boolean takes(Way way) {
@@ -403,7 +430,7 @@ public final class Kind<V> {
     private static <Q extends Quantity<Q>> String quantityText(
             Amount<Q> given, Way way, LengthStyle style, double besideHouse) {
         Amount<Q> amount = way.size() ? given.abs() : given;
-        ShopUnit<Q> unit = way.fine() ? style.fineUnitFor(amount.unit()) : style.unitFor(amount.unit());
+        ShopUnit<Q> unit = unit(amount.unit(), way, style);
         double value = amount.valueIn(unit);
         double mm = amount.house();
         return switch (way.mode()) {
@@ -412,7 +439,7 @@ public final class Kind<V> {
             case SMALL -> style.small(mm);
             case MARK -> style.mark(mm);
             case BESIDE ->
-                amount.unit().kind() == (Class<?>) Length.class && !way.fine()
+                isLength(amount.unit()) && !way.fine() && !way.own()
                         ? style.text(mm, besideHouse)
                         : Numbers.fixed(value, Numbers.decimalsFor(unit.fromHouse(besideHouse), 3)) + symbol(unit);
             case FIXED, TRIMMED, DIGITS ->
@@ -421,20 +448,46 @@ public final class Kind<V> {
         };
     }
 
+    private static boolean isLength(ShopUnit<?> unit) {
+        return unit.kind() == (Class<?>) Length.class;
+    }
+
+    private static <Q extends Quantity<Q>> ShopUnit<Q> unit(ShopUnit<Q> given, Way way, LengthStyle style) {
+        if (way.own() && isLength(given) && LengthStyle.ofUnit(given) == style && style != LengthStyle.INCH_FRACTIONS) {
+            return given;
+        }
+        return way.fine() ? style.fineUnitFor(given) : style.unitFor(given);
+    }
+
+    private static <Q extends Quantity<Q>> Limits<Q> shown(Limits<Q> limits, Way way, LengthStyle style) {
+        return limits.in(unit(limits.unit(), way, style));
+    }
+
+    private static <Q extends Quantity<Q>> Interval<Q> shown(Interval<Q> interval, Way way, LengthStyle style) {
+        ShopUnit<Q> unit = unit(interval.low().unit(), way, style);
+        return Interval.ofHouse(interval.lowHouse(), interval.highHouse(), unit);
+    }
+
+    private static <Q extends Quantity<Q>> Estimate<Q> shown(Estimate<Q> estimate, Way way, LengthStyle style) {
+        return estimate.in(unit(estimate.unit(), way, style));
+    }
+
     private static @Nullable String estimateText(Estimate<?> estimate, Way way, LengthStyle style, double besideHouse) {
         LengthStyle shown = way.table() ? style.inTables() : style;
         double u = estimate.uncertaintyHouse();
-        boolean length = estimate.unit().kind() == (Class<?>) Length.class;
+        Amount<?> deviation = estimate.standardUncertainty();
         return switch (way.mode()) {
-            case PLAIN -> estimate.in(shown).toString();
+            case PLAIN -> shown(estimate, way, shown).toString();
             case VALUE -> quantityText(estimate.value(), way.as(Mode.BESIDE), shown, u);
             case U -> {
                 if (u == 0) {
                     yield null;
                 }
-                Amount<?> deviation = estimate.standardUncertainty();
-                yield length ? shown.small(u) : quantityText(deviation, way.as(Mode.DIGITS), shown, 0);
+                yield isLength(estimate.unit()) && !way.fine() && !way.own()
+                        ? shown.small(u)
+                        : quantityText(deviation, way.as(Mode.DIGITS), shown, 0);
             }
+            case DEVIATION -> quantityText(deviation, way.as(Mode.DIGITS), shown, 0);
             default -> quantityText(estimate.value(), way, shown, 0);
         };
     }

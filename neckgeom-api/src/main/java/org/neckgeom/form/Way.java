@@ -11,13 +11,14 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
- *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY;
+ *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY, or by that of the estimate KEY;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
  *       {@code ..4} with up to four, {@code ..2|3} likewise, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
- *       fractions, {@code fine} in the unit for small differences, {@code percent} as hundredths;
- *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
- *       uncertainty, which is not there where it is 0;
+ *       fractions, {@code fine} in the unit for small differences, {@code own} in the decimal unit it was given in where
+ *       the style has that, {@code percent} as hundredths;
+ *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, {@code u}, the
+ *       uncertainty, which is not there where it is 0, and {@code deviation}, the same to two digits, there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
  *   <li>for a name and for any value: {@code cut 60}, at most so many letters and then three dots;
  *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone, and {@code whole}, every row
@@ -33,6 +34,7 @@ record Way(
         boolean table,
         boolean fine,
         boolean percent,
+        boolean own,
         int first,
         int cut,
         @Nullable String beside,
@@ -53,14 +55,15 @@ record Way(
         FINDING,
         WHOLE,
         VALUE,
-        U
+        U,
+        DEVIATION
     }
 
     static final Way PLAIN = new Draft().done();
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, first, cut, beside, words);
+        return new Way(other, 2, 2, size, bare, table, fine, percent, own, first, cut, beside, words);
     }
 
     /** The text, or its first letters where it is longer than this way lets it be. */
@@ -76,13 +79,14 @@ record Way(
         while (i < all.length) {
             String word = all[i++];
             switch (word) {
-                case "text", "brief", "small", "mark", "grouped", "finding", "whole", "value", "u" ->
+                case "text", "brief", "small", "mark", "grouped", "finding", "whole", "value", "u", "deviation" ->
                     draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;
                 case "table" -> draft.table = true;
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
+                case "own" -> draft.own = true;
                 case "beside", "digits", "first", "cut" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
@@ -117,6 +121,7 @@ record Way(
         private boolean table;
         private boolean fine;
         private boolean percent;
+        private boolean own;
         private int first = Integer.MAX_VALUE;
         private int cut = Integer.MAX_VALUE;
         private @Nullable String beside;
@@ -168,6 +173,7 @@ record Way(
                     table,
                     fine,
                     percent,
+                    own,
                     first,
                     cut,
                     beside,

@@ -60,10 +60,10 @@ public enum LengthStyle {
      * Returns the style of a unit: that of {@link ShopUnit#INCH_FRACTION} its own, decimal inches for inch, thou and foot,
      * otherwise millimetres.
      *
-     * @param unit of length
+     * @param unit of length; one of another kind has the style of millimetres
      * @return its style
      */
-    public static LengthStyle ofUnit(ShopUnit<Length> unit) {
+    public static LengthStyle ofUnit(ShopUnit<?> unit) {
         if (unit == ShopUnit.MILLIMETRE) {
             return MILLIMETRES; // asked first, as the border has just asked the same of most lengths
         }

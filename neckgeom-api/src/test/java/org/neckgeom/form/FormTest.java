@@ -6,9 +6,12 @@ import static org.neckgeom.units.LengthStyle.DECIMAL_INCHES;
 import static org.neckgeom.units.LengthStyle.INCH_FRACTIONS;
 import static org.neckgeom.units.LengthStyle.MILLIMETRES;
 import static org.neckgeom.units.ShopUnits.celsius;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,9 +23,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.measure.Call;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -287,6 +292,73 @@ class FormTest {
                 .contains("\"enum\": [ \"near-side\", \"far-side\" ]")
                 .contains("\"items\": { \"$ref\": \"#/$defs/hole\" }")
                 .contains("\"hole\": { \"type\": \"object\"");
+    }
+
+    /** A maker who gave inches reads inches, and thou only where the style is another. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "{width:own fine digits 2}; 0.50 in; 13 mm; 500 thou",
+                "{width:own}; 0.5 in; 12.7 mm; 1/2 in",
+                "{width:own fine beside read}; 0.500 in; 12.70 mm; 500 thou",
+                "{read:own fine}; 0.500 in, u 0.010 in; 12.70 mm, u 0.25 mm; 500 thou, u 10 thou",
+                "{read:own fine value}; 0.500 in; 12.70 mm; 500 thou",
+                "{read:own fine u}; 0.010 in; 0.25 mm; 10 thou",
+                "{read:own fine deviation}; 0.010 in; 0.25 mm; 10 thou",
+                "{exact:deviation}; 0.000 in; 0.000 mm; 0.000 in",
+                "{allowed:own fine}; within 0.5 in; within 12.7 mm; within 500 thou",
+                "{interval:own fine}; 0.250 to 0.500 in; 6.35 to 12.70 mm; 250.0 to 500.0 thou",
+                "{angle:own fine 1}; 2.0 deg; 2.0 deg; 2.0 deg",
+            })
+    void own_keepsTheUnitGivenWhereTheStyleHasIt(String words, String inches, String millimetres, String fractions) {
+        Form<String> form = Form.<String>of("own")
+                .fact("width", Kind.AMOUNT, "across", x -> inch(0.5))
+                .fact("read", Kind.ESTIMATE, "across, as read", x -> Estimate.of(inch(0.5), inch(0.01)))
+                .fact("exact", Kind.ESTIMATE, "across, exactly", x -> Estimate.of(inch(0.5), inch(0)))
+                .fact("allowed", Kind.LIMITS, "across", x -> Limits.within(inch(0.5)))
+                .fact("interval", Kind.INTERVAL, "across", x -> Interval.of(inch(0.25), inch(0.5)))
+                .fact("angle", Kind.AMOUNT, "of the edge", x -> deg(2))
+                .finds("own", words);
+
+        assertThat(form.text("", DECIMAL_INCHES)).isEqualTo(inches);
+        assertThat(form.text("", MILLIMETRES)).isEqualTo(millimetres);
+        assertThat(form.text("", INCH_FRACTIONS)).isEqualTo(fractions);
+    }
+
+    @Test
+    void each_writesAsManyRowsAsTheAnswerHasRoomFor() {
+        Form<Board> form = Form.<Board>of("rows")
+                .fact("holes", Kind.table(Hole.FORM), "drilled", Board::holes)
+                .finds("rows", "rows")
+                .each("holes", "hole", "{number}", board -> (int) (board.uMm() * 100), "and {more} more");
+
+        assertThat(form.text(PLAIN, MILLIMETRES)).isEqualTo("rows\n  hole  1\n  hole  2\n  and 1 more");
+        assertThat(form.whole(PLAIN, MILLIMETRES)).endsWith("hole  3");
+    }
+
+    @Test
+    void laidOut_hasItsOwnTextInDataAsWell() {
+        Form<Board> form = Board.FORM.laidOut((board, style) -> "wide: " + style.brief(board.widthMm()));
+
+        assertThat(form.text(PLAIN, MILLIMETRES)).isEqualTo("wide: 60.5 mm");
+        assertThat(form.data(PLAIN, MILLIMETRES)).containsEntry("text", "wide: 60.5 mm");
+        assertThat(form.render(PLAIN, MILLIMETRES).finding()).startsWith("board 60.5 mm wide");
+    }
+
+    @Test
+    void shortList_isAsLongAsALine() {
+        List<String> names = Collections.nCopies(9, "twenty letters of it");
+        Form<List<String>> form = Form.<List<String>>of("names")
+                .fact("names", Kind.shortList(Kind.NAME), "given", x -> x)
+                .finds("names", "{names}");
+
+        assertThat(form.text(names, MILLIMETRES))
+                .isEqualTo(Names.shortList(names))
+                .endsWith(" and 4 more");
+        assertThat(form.data(names, MILLIMETRES)).containsEntry("names", names);
+        assertThat(form.phrase("all", ": {names}").finds("none", "none{all}").text(List.of(), MILLIMETRES))
+                .isEqualTo("none");
     }
 
     @Test

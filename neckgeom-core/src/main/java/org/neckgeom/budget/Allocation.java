@@ -2,17 +2,14 @@ package org.neckgeom.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * How tight each contributor must be for the result to keep its limits often enough, shared out two ways: every spread
@@ -24,9 +21,50 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allocation<Q>> {
+public final class Allocation<Q extends Quantity<Q>> implements Answer {
 
-    private static final int PRINTED = 8;
+    /** A contributor the one way and the other. */
+    private record Row(Contributor common, Contributor least) {
+
+        private static final Form<Row> FORM = Shown.withSpread(
+                        Form.<Row>of("allocation-row"), row -> row.common().spread())
+                .fact(
+                        "name",
+                        Kind.NAME,
+                        "of the contributor",
+                        row -> row.common().name())
+                .fact(
+                        "leastEffort",
+                        Kind.AMOUNT,
+                        "size of the spread of least effort",
+                        row -> Shown.size(row.least().spread()));
+    }
+
+    private static final Form<Allocation<?>> FORM = Shown.withLimits(
+                    Shown.withFactor(
+                            Form.<Allocation<?>>of("allocation"),
+                            "commonFactor",
+                            "by which every spread is scaled in the first way",
+                            Allocation::commonFactor),
+                    allocation -> allocation.limits)
+            .fact("title", Kind.NAME, "what adds up", allocation -> allocation.title)
+            .fact("probability", Kind.PROBABILITY, "with which the limits are kept", a -> a.probability)
+            .fact("saving", Kind.RATIO, "of the effort by the second way, 0 to 1", Allocation::saving)
+            .fact(
+                    "contributors",
+                    Kind.table(Row.FORM),
+                    "by one common factor, and with the least effort",
+                    Allocation::rows)
+            .finds("allocation", "{title}: all {times} times as wide as now keep {kept} {probability} of the time")
+            .line("head", "", "all alike; least effort")
+            .each(
+                    "contributors",
+                    "{name}",
+                    "{wide}; {leastEffort:fine digits 3}",
+                    8,
+                    "and {more} more, in commonScale() and leastEffort()")
+            .note("saving", "least effort saves {saving:percent 0} where 1/width is the effort")
+            .fitted();
 
     private final String title;
     private final Budget<Q> commonScale;
@@ -62,7 +100,7 @@ public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allo
             throw NoAnswer.because(
                     "allocation",
                     "shifts-alone",
-                    "no spread however small would keep " + Yield.words(limits) + ": the shifts alone overspend it by "
+                    "no spread however small would keep " + Shown.kept(limits) + ": the shifts alone overspend it by "
                             + Shown.size(Allowance.overspent(budget, none, limits, allowed), budget.unit()));
         }
         double[] alike = new double[n];
@@ -171,16 +209,24 @@ public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allo
         return saving;
     }
 
+    private List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < commonScale.contributors().size(); i++) {
+            rows.add(new Row(
+                    commonScale.contributors().get(i),
+                    leastEffort.contributors().get(i)));
+        }
+        return rows;
+    }
+
     @Override
-    public Allocation<Q> in(LengthStyle other) {
-        return new Allocation<>(
-                title,
-                commonScale.in(other),
-                leastEffort.in(other),
-                commonFactor,
-                saving,
-                limits.in(other.fineUnitFor(limits.unit())),
-                probability);
+    public Form<Allocation<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return Shown.style(limits.unit(), commonScale.contributors().stream().map(Contributor::spread));
     }
 
     @Override
@@ -200,33 +246,6 @@ public final class Allocation<Q extends Quantity<Q>> implements SaysLengths<Allo
     /** Returns the common factor first, then each contributor both ways. */
     @Override
     public String toString() {
-        Report report = Report.titled(title + ": all " + Shown.factor(commonFactor) + " times as wide as now keep "
-                + Yield.words(limits) + " " + Numbers.percent(probability) + " of the time");
-        List<Contributor> one = commonScale.contributors();
-        List<Contributor> two = leastEffort.contributors();
-        report.row("", "all alike; least effort");
-        for (int i = 0; i < Math.min(PRINTED, one.size()); i++) {
-            report.row(
-                    one.get(i).name(),
-                    brief(one.get(i).spread()) + "; " + size(two.get(i).spread()));
-        }
-        if (one.size() > PRINTED) {
-            report.note("and " + (one.size() - PRINTED) + " more, in commonScale() and leastEffort()");
-        }
-        report.note("least effort saves " + Numbers.fixed(100.0 * saving, 0) + " % where 1/width is the effort");
-        return report.fitted();
-    }
-
-    static String brief(Spread<?> spread) {
-        return switch (spread.law()) {
-            case NORMAL -> "normal, u " + size(spread);
-            case BIAS, SAMPLES -> spread.toString();
-            default -> spread.law().name().toLowerCase(Locale.ROOT) + ", +/- " + size(spread);
-        };
-    }
-
-    private static <E extends Quantity<E>> String size(Spread<E> spread) {
-        ShopUnit<E> unit = spread.unit();
-        return Shown.size(spread.scaleHouse(), unit);
+        return text(style());
     }
 }

@@ -7,12 +7,13 @@ import java.util.Set;
 import javax.measure.Quantity;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How wide one contributor, or all of a step together, may be while the rest stay as they are, such as {@code body joint:
@@ -20,7 +21,21 @@ import org.neckgeom.units.SaysLengths;
  *
  * @param <Q> the kind of the result
  */
-public final class Allowance<Q extends Quantity<Q>> implements SaysLengths<Allowance<Q>> {
+public final class Allowance<Q extends Quantity<Q>> implements Answer {
+
+    private static final Form<Allowance<?>> FORM = Shown.withLimits(
+                    Shown.withFactor(
+                            Form.<Allowance<?>>of("allowance"),
+                            "factor",
+                            "how many times as wide as now it may be",
+                            Allowance::factor),
+                    allowance -> allowance.limits)
+            .fact("name", Kind.NAME, "of the contributor or the step", allowance -> allowance.name)
+            .fact("probability", Kind.PROBABILITY, "with which the limits are kept", allowance -> allowance.probability)
+            .fact("contributors", Kind.table(Contributor.FORM), "at their widest", Allowance::contributors)
+            .finds("allowance", "{name}: up to {times} times as wide as now, to keep {kept} {probability} of the time")
+            .each("contributors", "{name}", "{wide}", 8, "")
+            .fitted();
 
     private final String name;
     private final double factor;
@@ -53,7 +68,7 @@ public final class Allowance<Q extends Quantity<Q>> implements SaysLengths<Allow
             throw NoAnswer.because(
                     "allowance",
                     "nothing-left",
-                    "no allowance is left for \"" + name + "\": the rest alone keep " + Yield.words(limits) + " "
+                    "no allowance is left for \"" + name + "\": the rest alone keep " + Shown.kept(limits) + " "
                             + Numbers.percent(1.0 - alone) + " of the time, " + Numbers.percent(p)
                             + " asked; they overspend the limits by "
                             + Shown.size(
@@ -133,13 +148,13 @@ public final class Allowance<Q extends Quantity<Q>> implements SaysLengths<Allow
     }
 
     @Override
-    public Allowance<Q> in(LengthStyle other) {
-        return new Allowance<>(
-                name,
-                factor,
-                allowed.stream().map(one -> one.in(other)).toList(),
-                limits.in(Objects.requireNonNull(other, "style").fineUnitFor(limits.unit())),
-                probability);
+    public Form<Allowance<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return Shown.style(limits.unit(), allowed.stream().map(Contributor::spread));
     }
 
     @Override
@@ -160,9 +175,6 @@ public final class Allowance<Q extends Quantity<Q>> implements SaysLengths<Allow
     /** Returns the factor first, then the widest spreads. */
     @Override
     public String toString() {
-        Report report = Report.titled(name + ": up to " + Shown.factor(factor) + " times as wide as now, to keep "
-                + Yield.words(limits) + " " + Numbers.percent(probability) + " of the time");
-        allowed.stream().limit(8).forEach(one -> report.row(one.name(), Allocation.brief(one.spread())));
-        return report.fitted();
+        return text(style());
     }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -13,15 +14,16 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -36,7 +38,25 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q>> {
+public final class Budget<Q extends Quantity<Q>> implements Answer {
+
+    static final Form<Budget<?>> FORM = Form.<Budget<?>>of("budget")
+            .fact("title", Kind.NAME, "what adds up", Budget::title)
+            .factIfAny(
+                    "exactly",
+                    Kind.NAME,
+                    "what adds up, in full",
+                    budget -> Optional.of(budget.note).filter(note -> !note.isEmpty()))
+            .fact("sum", Kind.ESTIMATE, "of the errors", Budget::rootSumSquare)
+            .fact(
+                    "shares",
+                    Kind.table(Share.FORM),
+                    "of the variance, largest first",
+                    budget -> List.copyOf(budget.shares().list()))
+            .finds("sum", "{title}: {sum:own fine value}, standard deviation {sum:own fine deviation}")
+            .each("shares", "{name}", "{contribution:own fine digits 2}", 6, "and {more:of smaller one/smaller ones}")
+            .note("exactly", "{exactly}")
+            .fitted();
 
     private static final double MOST_DEVIATIONS = 1_000;
 
@@ -524,12 +544,13 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     }
 
     @Override
-    public Budget<Q> in(LengthStyle other) {
-        Named<Contributor> restyled = Named.none();
-        for (Contributor one : contributors()) {
-            restyled = restyled.with(one.name(), one.in(other));
-        }
-        return new Budget<>(title, Objects.requireNonNull(other, "style").fineUnitFor(unit), restyled, note);
+    public Form<Budget<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override
@@ -548,16 +569,6 @@ public final class Budget<Q extends Quantity<Q>> implements SaysLengths<Budget<Q
     /** Returns the combined figure first, then the largest contributors. */
     @Override
     public String toString() {
-        Estimate<Q> sum = rootSumSquare();
-        Report report = Report.titled(title + ": " + Shown.value(sum.valueHouse(), sum.uncertaintyHouse(), unit)
-                + ", standard deviation " + Shown.deviation(sum.uncertaintyHouse(), unit));
-        shares().list().stream()
-                .limit(6)
-                .forEach(share -> report.row(share.name(), Shown.deviation(share.contributionHouse(), unit)));
-        int rest = named.size() - 6;
-        if (rest > 0) {
-            report.note("and " + rest + (rest == 1 ? " smaller one" : " smaller ones"));
-        }
-        return (note.isEmpty() ? report : report.note(note)).fitted();
+        return text(style());
     }
 }

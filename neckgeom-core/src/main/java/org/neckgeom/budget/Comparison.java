@@ -3,23 +3,43 @@ package org.neckgeom.budget;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * First order held against trials of the function itself (JCGM 101:2008, clause 8). Immutable.
  *
  * @param <Q> the kind of the result
  */
-public final class Comparison<Q extends Quantity<Q>> implements SaysLengths<Comparison<Q>> {
+public final class Comparison<Q extends Quantity<Q>> implements Answer {
 
-    /** Coverage of the intervals that are compared, in percent. */
-    static final double COVERAGE_PERCENT = 95.0;
+    /** Coverage of the intervals that are compared. */
+    static final Amount<Dimensionless> COVERAGE = ShopUnits.percent(95);
+
+    private static final Form<Comparison<?>> FORM = Form.<Comparison<?>>of("comparison")
+            .fact("title", Kind.NAME, "what is computed", both -> both.title)
+            .fact("firstOrder", Kind.ESTIMATE, "result by derivatives", Comparison::firstOrder)
+            .fact("trials", Kind.ESTIMATE, "result by trials", both -> both.trials.estimate())
+            .fact("firstOrderInterval", Kind.INTERVAL, "of 95 %", both -> both.firstOrder.interval(COVERAGE))
+            .fact("trialsInterval", Kind.INTERVAL, "of 95 %", both -> both.trials.interval(COVERAGE))
+            .fact("difference", Kind.AMOUNT, "of the ends, the larger", Comparison::difference)
+            .fact("tolerance", Kind.AMOUNT, "of the difference", Comparison::tolerance)
+            .finds("agrees", Comparison::isValidated, "{title}: first order agrees with the trials")
+            .finds("disagrees", "{title}: first order DISAGREES with the trials: use the trials")
+            .line("firstOrder", "first order", "{firstOrder:own}")
+            .line("trials", "trials", "{trials:own fine}")
+            .line("firstOrderInterval", "95 % by first order", "{firstOrderInterval:own}")
+            .line("trialsInterval", "95 % by trials", "{trialsInterval:own fine}")
+            .line("difference", "largest difference", "{difference:own fine digits 3}")
+            .line("tolerance", "let pass", "{tolerance:own fine digits 3}")
+            .fitted();
 
     private final String title;
     private final Estimate<Q> firstOrder;
@@ -29,23 +49,6 @@ public final class Comparison<Q extends Quantity<Q>> implements SaysLengths<Comp
     private final double tolerance;
     private final ShopUnit<Q> unit;
 
-    private Comparison(
-            String title,
-            Estimate<Q> firstOrder,
-            Simulated<Q> trials,
-            double lowOff,
-            double highOff,
-            double tolerance,
-            ShopUnit<Q> unit) {
-        this.title = title;
-        this.firstOrder = firstOrder;
-        this.trials = trials;
-        this.lowOff = lowOff;
-        this.highOff = highOff;
-        this.tolerance = tolerance;
-        this.unit = unit;
-    }
-
     Comparison(String title, Estimate<Q> firstOrder, Simulated<Q> trials, int digits, ShopUnit<Q> unit) {
         if (digits < 1 || digits > 2) {
             throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
@@ -54,12 +57,11 @@ public final class Comparison<Q extends Quantity<Q>> implements SaysLengths<Comp
         this.firstOrder = firstOrder;
         this.trials = trials;
         this.unit = unit;
-        Quantity<Dimensionless> coverage = Amount.of(COVERAGE_PERCENT, ShopUnit.PERCENT);
-        Interval<Q> one = firstOrder.interval(coverage);
-        Interval<Q> two = trials.interval(coverage);
+        Interval<Q> one = firstOrder.interval(COVERAGE);
+        Interval<Q> two = trials.interval(COVERAGE);
         this.lowOff = Math.abs(one.lowHouse() - two.lowHouse());
         this.highOff = Math.abs(one.highHouse() - two.highHouse());
-        this.tolerance = new AdaptiveRun(COVERAGE_PERCENT / 100.0, digits)
+        this.tolerance = new AdaptiveRun(COVERAGE.house(), digits)
                 .tolerance(trials.standardDeviation().house());
     }
 
@@ -109,22 +111,17 @@ public final class Comparison<Q extends Quantity<Q>> implements SaysLengths<Comp
     }
 
     @Override
-    public Comparison<Q> in(LengthStyle other) {
-        return new Comparison<>(
-                title, firstOrder.in(other), trials.in(other), lowOff, highOff, tolerance, other.fineUnitFor(unit));
+    public Form<Comparison<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override
     public String toString() {
-        Quantity<Dimensionless> coverage = Amount.of(COVERAGE_PERCENT, ShopUnit.PERCENT);
-        Report report = Report.titled(title + ": first order "
-                        + (isValidated() ? "agrees with the trials" : "DISAGREES with the trials: use the trials"))
-                .row("first order", firstOrder)
-                .row("trials", trials.estimate())
-                .row("95 % by first order", firstOrder.interval(coverage))
-                .row("95 % by trials", trials.interval(coverage))
-                .row("largest difference", Shown.size(Math.max(lowOff, highOff), unit))
-                .row("let pass", Shown.size(tolerance, unit));
-        return report.fitted();
+        return text(style());
     }
 }

@@ -2,11 +2,13 @@ package org.neckgeom.budget;
 
 import java.util.Objects;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * One named cause of error in a budget, such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. Immutable.
@@ -16,8 +18,17 @@ import org.neckgeom.units.SaysLengths;
  * @param sensitivity how much the result moves, in its house unit, when this moves by one house unit of its own
  * @param spread how the error spreads, in its own kind of quantity
  */
-public record Contributor(String name, String step, double sensitivity, Spread<?> spread)
-        implements SaysLengths<Contributor> {
+public record Contributor(String name, String step, double sensitivity, Spread<?> spread) implements Answer {
+
+    static final Form<Contributor> FORM = Shown.withSpread(Form.<Contributor>of("contributor"), Contributor::spread)
+            .fact("name", Kind.NAME, "in the budget", Contributor::name)
+            .fact("step", Kind.NAME, "of work that it comes from", Contributor::step)
+            .fact(
+                    "sensitivity",
+                    Kind.RATIO,
+                    "how much the result moves for one house unit of the error, in its own house unit",
+                    Contributor::sensitivity)
+            .finds("contributor", "{name}, {sensitivity:..4} times {spread}");
 
     /** Largest error that can be budgeted, as its square must still be a number. */
     private static final double MOST = 1e100;
@@ -133,13 +144,18 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
     }
 
     @Override
-    public Contributor in(LengthStyle other) {
-        return new Contributor(name, step, sensitivity, spread.in(other));
+    public Form<Contributor> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(spread.unit());
     }
 
     /** Returns such as {@code fence, 0.5 times rectangular, half-width 0.05 mm}. */
     @Override
     public String toString() {
-        return name + ", " + Numbers.trimmed(sensitivity, 4) + " times " + spread;
+        return text(style());
     }
 }

@@ -1,16 +1,17 @@
 package org.neckgeom.budget;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -25,7 +26,24 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Distribution<Q extends Quantity<Q>> implements SaysLengths<Distribution<Q>> {
+public final class Distribution<Q extends Quantity<Q>> implements Answer {
+
+    private static final Form<Distribution<?>> FORM = Form.<Distribution<?>>of("distribution")
+            .fact("title", Kind.NAME, "what adds up", law -> law.title)
+            .fact("mean", Kind.AMOUNT, "of the result", Distribution::mean)
+            .fact("standardDeviation", Kind.AMOUNT, "of the result", Distribution::standardDeviation)
+            .fact(
+                    "intervals",
+                    Kind.table(Coverage.FORM),
+                    "as probable below as above",
+                    law -> Coverage.all(law::interval, 90, 95, 99, 99.73))
+            .factIfAny("ends", Kind.INTERVAL, "that are never passed", Distribution::ends)
+            .finds("distribution", "{title}: exact distribution")
+            .line("mean", "mean", "{mean:own fine beside standardDeviation}")
+            .line("standardDeviation", "standard deviation", "{standardDeviation:own fine digits 2}")
+            .each("intervals", "{coverage:percent ..2} within", "{interval:own fine}")
+            .line("ends", "never outside", "{ends:own fine}")
+            .fitted();
 
     private static final int SHORTEST_GRID = 64;
 
@@ -187,27 +205,25 @@ public final class Distribution<Q extends Quantity<Q>> implements SaysLengths<Di
         return Amount.from(value, "value").house() - mean;
     }
 
+    private Optional<Interval<Q>> ends() {
+        return law.highest() < Double.POSITIVE_INFINITY
+                ? Optional.of(Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit))
+                : Optional.empty();
+    }
+
     @Override
-    public Distribution<Q> in(LengthStyle other) {
-        return new Distribution<>(
-                title, law, mean, Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    public Form<Distribution<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     /** Returns mean, deviation, the usual intervals and the utmost ends. */
     @Override
     public String toString() {
-        Report report = Report.titled(title + ": exact distribution")
-                .row("mean", Shown.value(mean, law.sd(), unit))
-                .row("standard deviation", Shown.deviation(law.sd(), unit));
-        for (double percent : new double[] {90.0, 95.0, 99.0, 99.73}) {
-            double tail = 0.5 * (1.0 - percent / 100.0);
-            report.row(
-                    Numbers.trimmed(percent, 2) + " % within",
-                    Interval.ofHouse(mean + law.quantile(tail), mean + law.quantile(1.0 - tail), unit));
-        }
-        if (law.highest() < Double.POSITIVE_INFINITY) {
-            report.row("never outside", Interval.ofHouse(mean + law.lowest(), mean + law.highest(), unit));
-        }
-        return report.fitted();
+        return text(style());
     }
 }

@@ -8,12 +8,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The usual neck's registration, ready made, and the budgets a maker asks of it first. Immutable.
@@ -27,7 +28,15 @@ import org.neckgeom.units.SaysLengths;
  * edge; the joint's cheeks reach {@value #CHEEK_MM} mm past the body's edge; the bridge stands at the scale length; the
  * heel's face is as high as the heel, {@value #USUAL_HEEL_MM} mm where the design tells none.
  */
-public final class NeckTree implements SaysLengths<NeckTree> {
+public final class NeckTree implements Answer {
+
+    private static final Form<NeckTree> FORM = Form.<NeckTree>of("neck-tree")
+            .fact("name", Kind.NAME, "of the neck", tree -> tree.design.name())
+            .fact("budgets", Kind.table(Budget.FORM), "the usual four", tree -> List.copyOf(tree.budgets()))
+            .finds("on-an-edge", tree -> tree.edge, "{name}: heel and taper located on an edge of the blank")
+            .finds("on-the-channel", "{name}: heel and taper located on the rod channel")
+            .each("budgets", "{title}", "u {sum:own fine deviation}")
+            .fitted();
 
     /** Reach of the body joint's cheeks along the neck, in mm: an assumption. */
     public static final double CHEEK_MM = 40.0;
@@ -246,8 +255,13 @@ public final class NeckTree implements SaysLengths<NeckTree> {
     }
 
     @Override
-    public NeckTree in(LengthStyle other) {
-        return new NeckTree(design.in(other), work.in(other), edge, measured);
+    public Form<NeckTree> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return design.style();
     }
 
     @Override
@@ -267,13 +281,6 @@ public final class NeckTree implements SaysLengths<NeckTree> {
     /** Returns the standard deviation of each of the usual budgets. */
     @Override
     public String toString() {
-        Report report = Report.titled(
-                design.name() + ": heel and taper located on " + (edge ? "an edge of the blank" : "the rod channel"));
-        for (Budget<Length> budget : budgets()) {
-            report.row(
-                    budget.title(),
-                    "u " + Shown.deviation(budget.rootSumSquare().uncertaintyHouse(), budget.unit()));
-        }
-        return report.fitted();
+        return text(style());
     }
 }

@@ -1,15 +1,16 @@
 package org.neckgeom.budget;
 
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A sentence that places a feature, begun by {@link Registration#place}: {@code place("heel").on("rod channel")}, then
@@ -99,7 +100,16 @@ public final class Placing {
     }
 
     /** The sentence once the stations are known. Immutable. */
-    public final class At implements SaysLengths<At> {
+    public final class At implements Answer {
+
+        private static final Form<At> FORM = Form.<At>of("placing")
+                .fact("feature", Kind.NAME, "that is placed", at -> at.feature())
+                .fact("parent", Kind.NAME, "that it is located on", at -> at.on.parent)
+                .fact("first", Kind.MM, "one station, from the nut", at -> at.x1)
+                .fact("second", Kind.MM, "the other station, from the nut", at -> at.x2)
+                .finds(
+                        "needs-errors",
+                        "placing {feature} on {parent} at {first:brief} and {second:brief}: go on with each(...)");
 
         private final On on;
         private final double x1;
@@ -145,15 +155,23 @@ public final class Placing {
             return feature + " at " + style.brief(x);
         }
 
+        private String feature() {
+            return feature;
+        }
+
         @Override
-        public At in(LengthStyle other) {
-            return new At(on, x1, x2, Objects.requireNonNull(other, "style"));
+        public Form<At> form() {
+            return FORM;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return style;
         }
 
         @Override
         public String toString() {
-            return "placing " + feature + " on " + on.parent + " at " + style.brief(x1) + " and " + style.brief(x2)
-                    + ": go on with each(...)";
+            return text(style);
         }
     }
 }

@@ -4,18 +4,19 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -33,7 +34,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Propagation<Q>> {
+public final class Propagation<Q extends Quantity<Q>> implements Answer {
 
     private static final double RELATIVE_STEP = 6e-6;
 
@@ -65,14 +66,26 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
 
     private record Input(String name, double value, Spread<?> spread) {
 
+        private static final Form<Input> FORM = Form.<Input>of("propagation-input")
+                .fact("name", Kind.NAME, "of the input", Input::name)
+                .fact("spread", Kind.SPREAD, "of its error", Input::spread);
+
         double mean() {
             return value + spread.meanHouse();
         }
-
-        Input in(LengthStyle style) {
-            return new Input(name, value, spread.in(style));
-        }
     }
+
+    private static final Form<Propagation<?>> FORM = Form.<Propagation<?>>of("propagation")
+            .fact("title", Kind.NAME, "what is computed", to -> to.title)
+            .fact("count", Kind.WHOLE, "how many inputs", to -> to.inputs.size())
+            .factIfAny("firstOrder", Kind.ESTIMATE, "result by derivatives", Propagation::firstOrderIfAny)
+            .factIfAny("refusal", Kind.NAME, "why there is no result by derivatives", Propagation::refusal)
+            .fact("inputs", Kind.table(Input.FORM), "in the order given", to -> to.inputs)
+            .finds("propagation", "{title} of {count:of input/inputs}")
+            .line("firstOrder", "first order", "{firstOrder:own}")
+            .line("refusal", "first order", "none: {refusal}")
+            .each("inputs", "{name}", "{spread}", 8, "")
+            .fitted();
 
     private final String title;
     private final ShopUnit<Q> unit;
@@ -283,8 +296,7 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
     public Comparison<Q> compared(long seed, int digits) {
         Estimate<Q> first = firstOrder();
         // The trials settle to a digit more than is compared (8.2), as far as the trials allow.
-        Quantity<Dimensionless> coverage = Amount.of(Comparison.COVERAGE_PERCENT, ShopUnit.PERCENT);
-        Simulated<Q> trials = simulate(seed).adaptive(coverage, Math.min(2, digits + 1));
+        Simulated<Q> trials = simulate(seed).adaptive(Comparison.COVERAGE, Math.min(2, digits + 1));
         return new Comparison<>(title, first, trials, digits, unit);
     }
 
@@ -305,31 +317,33 @@ public final class Propagation<Q extends Quantity<Q>> implements SaysLengths<Pro
         return HouseUnits.finite(formula().at(x), title, unit.symbol());
     }
 
+    private Optional<Estimate<Q>> firstOrderIfAny() {
+        return formula == null || refusal().isPresent() ? Optional.empty() : Optional.of(firstOrder());
+    }
+
+    private Optional<String> refusal() {
+        try {
+            if (formula != null) {
+                firstOrder();
+            }
+            return Optional.empty();
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            return Optional.ofNullable(e.getMessage());
+        }
+    }
+
     @Override
-    public Propagation<Q> in(LengthStyle other) {
-        return new Propagation<>(
-                title,
-                Objects.requireNonNull(other, "style").unitFor(unit),
-                inputs.stream().map(input -> input.in(other)).toList(),
-                formula,
-                dual);
+    public Form<Propagation<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return Shown.style(unit, inputs.stream().map(Input::spread));
     }
 
     @Override
     public String toString() {
-        Report report = Report.titled(title + " of " + inputs.size() + (inputs.size() == 1 ? " input" : " inputs"));
-        if (formula != null) {
-            report.row("first order", firstOrderOrWhyNot());
-        }
-        inputs.stream().limit(8).forEach(input -> report.row(input.name(), input.spread()));
-        return report.fitted();
-    }
-
-    private String firstOrderOrWhyNot() {
-        try {
-            return firstOrder().toString();
-        } catch (IllegalArgumentException | ArithmeticException e) {
-            return "none: " + e.getMessage();
-        }
+        return text(style());
     }
 }

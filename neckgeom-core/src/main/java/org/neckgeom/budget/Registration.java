@@ -268,8 +268,14 @@ public final class Registration {
         Set<String> over = new HashSet<>(to);
         to.stream().filter(name -> !under.contains(name)).forEach(name -> add(all, direction, name, 1.0, x));
         from.stream().filter(name -> !over.contains(name)).forEach(name -> add(all, direction, name, -1.0, x));
-        Budget<Length> whole = budget.withAll(all);
-        return asked == null ? whole : whole.in(LengthStyle.of(asked));
+        if (asked == null) {
+            return budget.withAll(all);
+        }
+        LengthStyle style = LengthStyle.of(asked);
+        return budget.in(style.fineUnit())
+                .withAll(all.stream()
+                        .map(one -> one.with(one.spread().in(style)))
+                        .toList());
     }
 
     private void add(List<Contributor> all, Direction direction, String name, double sign, double x) {

@@ -2,10 +2,11 @@ package org.neckgeom.budget;
 
 import java.util.Objects;
 import javax.measure.Quantity;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -13,7 +14,13 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Share<Q extends Quantity<Q>> implements SaysLengths<Share<Q>> {
+public final class Share<Q extends Quantity<Q>> implements Answer {
+
+    static final Form<Share<?>> FORM = Form.<Share<?>>of("share")
+            .fact("name", Kind.NAME, "of the contributor or the step", Share::name)
+            .fact("varianceShare", Kind.RATIO, "of the variance, 0 to 1", Share::fraction)
+            .fact("contribution", Kind.AMOUNT, "standard deviation it brings into the result", Share::contribution)
+            .finds("share", "{name}: {varianceShare:percent 1} of the variance, {contribution:own fine digits 2}");
 
     private final String name;
     private final double fraction;
@@ -59,12 +66,13 @@ public final class Share<Q extends Quantity<Q>> implements SaysLengths<Share<Q>>
     }
 
     @Override
-    public Share<Q> in(LengthStyle other) {
-        return new Share<>(
-                name,
-                fraction,
-                contribution,
-                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    public Form<Share<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override
@@ -84,7 +92,6 @@ public final class Share<Q extends Quantity<Q>> implements SaysLengths<Share<Q>>
     /** Returns such as {@code body joint at 345 mm: 44.9 % of the variance, 0.16 mm}. */
     @Override
     public String toString() {
-        return name + ": " + Numbers.fixed(100.0 * fraction, 1) + " % of the variance, "
-                + Shown.deviation(contribution, unit);
+        return text(style());
     }
 }

@@ -9,11 +9,11 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,16 +21,30 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q>> {
+public final class Shares<Q extends Quantity<Q>> implements Answer {
 
     private static final int PRINTED = 10;
 
+    private static final Form<Shares<?>> FORM = Form.<Shares<?>>of("shares")
+            .fact("title", Kind.NAME, "what adds up", shares -> shares.title)
+            .fact("shares", Kind.table(Share.FORM), "largest first", shares -> List.copyOf(shares.list))
+            .finds("shares", "{title}: shares of the variance")
+            .each(
+                    "shares",
+                    "{name}",
+                    "{varianceShare:percent 1}  ({contribution:own fine digits 2})",
+                    PRINTED,
+                    "and {more:of smaller one/smaller ones}")
+            .fitted();
+
     private final String title;
     private final List<Share<Q>> list;
+    private final ShopUnit<Q> unit;
 
-    private Shares(String title, List<Share<Q>> list) {
+    private Shares(String title, List<Share<Q>> list, ShopUnit<Q> unit) {
         this.title = title;
         this.list = list;
+        this.unit = unit;
     }
 
     static <Q extends Quantity<Q>> Shares<Q> of(
@@ -47,7 +61,7 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
         squares.forEach((name, square) ->
                 list.add(new Share<>(name, total > 0.0 ? square / total : 0.0, Math.sqrt(square), unit)));
         list.sort(Comparator.comparingDouble((Share<Q> share) -> -share.contributionHouse()));
-        return new Shares<>(title, List.copyOf(list));
+        return new Shares<>(title, List.copyOf(list), unit);
     }
 
     /**
@@ -90,8 +104,13 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
     }
 
     @Override
-    public Shares<Q> in(LengthStyle other) {
-        return new Shares<>(title, list.stream().map(share -> share.in(other)).toList());
+    public Form<Shares<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override
@@ -107,17 +126,6 @@ public final class Shares<Q extends Quantity<Q>> implements SaysLengths<Shares<Q
     /** Returns a row a share, the ten largest. */
     @Override
     public String toString() {
-        Report report = Report.titled(title + ": shares of the variance");
-        list.stream()
-                .limit(PRINTED)
-                .forEach(share -> report.row(
-                        share.name(),
-                        Numbers.fixed(100.0 * share.fraction(), 1) + " %  ("
-                                + share.toString().substring(share.toString().lastIndexOf(", ") + 2) + ")"));
-        if (list.size() > PRINTED) {
-            int rest = list.size() - PRINTED;
-            report.note("and " + rest + (rest == 1 ? " smaller one" : " smaller ones"));
-        }
-        return report.fitted();
+        return text(style());
     }
 }

@@ -1,40 +1,89 @@
 package org.neckgeom.budget;
 
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Spread.Law;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
-/** Quantities as text, to as many decimals as an uncertainty or their own size leaves sense in. */
+/** What several answers of this package print in the same words. */
 final class Shown {
 
-    private Shown() {}
+    private static final Set<Law> UNSIZED = EnumSet.of(Law.BIAS, Law.SAMPLES);
 
-    /** A value rounded to two digits of its deviation; three decimals of the unit where there is none. */
-    static <Q extends Quantity<Q>> String value(double house, double deviation, ShopUnit<Q> unit) {
-        return Numbers.fixed(unit.fromHouse(house), Numbers.decimalsFor(unit.fromHouse(deviation), 3)) + symbol(unit);
-    }
+    private Shown() {}
 
     /** A size to three significant digits or thereabouts. */
     static <Q extends Quantity<Q>> String size(double house, ShopUnit<Q> unit) {
         double shown = unit.fromHouse(house);
-        return Numbers.fixed(shown, Numbers.decimalsFor(Math.abs(shown), 3) + (shown == 0.0 ? 0 : 1)) + symbol(unit);
+        return Numbers.fixed(shown, Numbers.decimalsFor(Math.abs(shown), 3) + (shown == 0.0 ? 0 : 1))
+                + (unit.symbol().isEmpty() ? "" : " " + unit.symbol());
     }
 
-    /** A standard deviation to two significant digits. */
-    static <Q extends Quantity<Q>> String deviation(double house, ShopUnit<Q> unit) {
-        double shown = unit.fromHouse(house);
-        return Numbers.fixed(shown, Numbers.decimalsFor(shown, 3)) + symbol(unit);
+    /** A form with a factor, and the phrase {times} for it, such as {@code 0.730}. */
+    static <T> Form<T> withFactor(Form<T> form, String key, String meaning, Function<T, Double> factor) {
+        return form.fact(key, Kind.RATIO, meaning, factor)
+                .phrase("times", answer -> factor.apply(answer) >= 100, "{" + key + ":0}")
+                .phrase("times", answer -> factor.apply(answer) < 0.1, "{" + key + ":4}")
+                .phrase("times", "{" + key + ":3}");
     }
 
-    static <Q extends Quantity<Q>> String symbol(ShopUnit<Q> unit) {
-        return unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+    /** A form with limits, if there are any, and the phrase {kept} for them, such as {@code within 3 to 5 mm}. */
+    static <T> Form<T> withLimits(Form<T> form, Function<T, @Nullable Limits<?>> limits) {
+        return form.factIfAny("limits", Kind.LIMITS, "to be kept", answer -> Optional.ofNullable(limits.apply(answer)))
+                .phrase("kept", answer -> isWithin(limits.apply(answer)), "{limits:own fine}")
+                .phrase("kept", "within {limits:own fine}");
     }
 
-    /** A factor such as {@code 0.73}. */
-    static String factor(double factor) {
-        if (factor >= 100.0) {
-            return Numbers.fixed(factor, 0);
-        }
-        return Numbers.fixed(factor, factor < 0.1 ? 4 : 3);
+    /** A form with a spread and its size, and the phrase {wide} for them, such as {@code normal, u 0.0384 mm}. */
+    static <T> Form<T> withSpread(Form<T> form, Function<T, Spread<?>> spread) {
+        return form.fact("spread", Kind.SPREAD, "of its error", spread)
+                .fact("law", Kind.code(Spread.Law.class), "of the spread", answer -> law(spread.apply(answer)))
+                .fact(
+                        "size",
+                        Kind.AMOUNT,
+                        "half-width of the spread, standard deviation of a normal one",
+                        answer -> size(spread.apply(answer)))
+                .phrase("wide", answer -> law(spread.apply(answer)) == Law.NORMAL, "normal, u {size:fine digits 3}")
+                .phrase("wide", answer -> UNSIZED.contains(law(spread.apply(answer))), "{spread}")
+                .phrase("wide", "{law}, +/- {size:fine digits 3}");
+    }
+
+    private static Law law(Spread<?> spread) {
+        return spread.law();
+    }
+
+    static <Q extends Quantity<Q>> Amount<Q> size(Spread<Q> spread) {
+        return Amount.ofHouse(spread.scaleHouse(), spread.unit());
+    }
+
+    /** Limits in the words of a refusal. */
+    static String kept(Limits<?> limits) {
+        return isWithin(limits) ? limits.toString() : "within " + limits;
+    }
+
+    private static boolean isWithin(@Nullable Limits<?> limits) {
+        return limits != null && limits.lowerHouse() == -limits.upperHouse();
+    }
+
+    /** The style of the first length among a unit and spreads. */
+    static LengthStyle style(ShopUnit<?> unit, Stream<Spread<?>> spreads) {
+        return Stream.concat(Stream.of(unit), spreads.map(Spread::unit))
+                .filter(one -> one.kind() == (Class<?>) Length.class)
+                .findFirst()
+                .map(LengthStyle::ofUnit)
+                .orElse(LengthStyle.MILLIMETRES);
     }
 }

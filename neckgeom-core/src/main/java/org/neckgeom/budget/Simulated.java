@@ -1,21 +1,22 @@
 package org.neckgeom.budget;
 
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -24,13 +25,48 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simulated<Q>> {
+public final class Simulated<Q extends Quantity<Q>> implements Answer {
+
+    /** How batches of trials settled, as {@link Simulation#adaptive} has it. */
+    record Settled(int digits, int batches, long batchSize) {}
+
+    private static final Form<Simulated<?>> FORM = Shown.withLimits(Form.<Simulated<?>>of("simulated"), s -> s.limits)
+            .fact("title", Kind.NAME, "what is computed", trials -> trials.title)
+            .fact("trials", Kind.WHOLE, "how many", Simulated::trials)
+            .fact("mean", Kind.ESTIMATE, "with how far off the trials may be", Simulated::mean)
+            .fact("standardDeviation", Kind.AMOUNT, "of the result", Simulated::standardDeviation)
+            .fact("intervals", Kind.table(Coverage.FORM), "as probable below as above", Simulated::intervals)
+            .factIfAny("yield", Kind.PROBABILITY, "of keeping the limits", Simulated::yieldIfAny)
+            .factIfAny(
+                    "digits",
+                    Kind.WHOLE,
+                    "of the deviation that settled",
+                    s -> s.settled().map(Settled::digits))
+            .factIfAny(
+                    "batches",
+                    Kind.WHOLE,
+                    "of trials until then",
+                    s -> s.settled().map(Settled::batches))
+            .factIfAny(
+                    "batchSize",
+                    Kind.WHOLE,
+                    "trials of a batch",
+                    s -> s.settled().map(Settled::batchSize))
+            .finds("trials", "{title}: {trials:grouped} trials")
+            .line("mean", "mean", "{mean:own fine value}")
+            .line("standardDeviation", "standard deviation", "{standardDeviation:own fine beside mean}")
+            .each("intervals", "{coverage:percent ..2} within", "{interval:own fine}")
+            .line("yield", "{kept}", "{yield}")
+            .note(
+                    "settled",
+                    "settled to {digits:of digit/digits} of the deviation after {batches} batches of {batchSize}")
+            .fitted();
 
     private final String title;
     private final BlockEngine.Tally tally;
     private final double reference;
     private final @Nullable Limits<Q> limits;
-    private final String how;
+    private final @Nullable Settled settled;
     private final ShopUnit<Q> unit;
 
     Simulated(
@@ -38,13 +74,13 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
             BlockEngine.Tally tally,
             double reference,
             @Nullable Limits<Q> limits,
-            String how,
+            @Nullable Settled settled,
             ShopUnit<Q> unit) {
         this.title = title;
         this.tally = tally;
         this.reference = reference;
         this.limits = limits;
-        this.how = how;
+        this.settled = settled;
         this.unit = unit;
     }
 
@@ -182,38 +218,31 @@ public final class Simulated<Q extends Quantity<Q>> implements SaysLengths<Simul
         return new double[] {reference + ends[0], reference + ends[1]};
     }
 
+    private List<Coverage> intervals() {
+        return tally.values() == null ? List.of() : Coverage.all(this::interval, 95, 99);
+    }
+
+    private Optional<Double> yieldIfAny() {
+        return limits == null ? Optional.empty() : Optional.of(this.yield().probability());
+    }
+
+    private Optional<Settled> settled() {
+        return Optional.ofNullable(settled);
+    }
+
     @Override
-    public Simulated<Q> in(LengthStyle other) {
-        return new Simulated<>(
-                title,
-                tally,
-                reference,
-                limits == null ? null : limits.in(other.fineUnitFor(limits.unit())),
-                how,
-                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    public Form<Simulated<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     /** Returns mean, deviation and the usual intervals. */
     @Override
     public String toString() {
-        double sd = Math.sqrt(tally.variance());
-        double ofMean = sd / Math.sqrt((double) tally.trials());
-        Report report = Report.titled(title + ": " + grouped(tally.trials()) + " trials")
-                .row("mean", Shown.value(reference + tally.mean(), ofMean, unit))
-                .row("standard deviation", Shown.value(sd, ofMean, unit));
-        if (tally.values() != null) {
-            for (double percent : new double[] {95.0, 99.0}) {
-                double[] ends = endsHouse(percent / 100.0);
-                report.row(Numbers.trimmed(percent, 2) + " % within", Interval.ofHouse(ends[0], ends[1], unit));
-            }
-        }
-        if (limits != null) {
-            report.row(Yield.words(limits), Numbers.percent(this.yield().probability()));
-        }
-        return (how.isEmpty() ? report : report.note(how)).fitted();
-    }
-
-    private static String grouped(long count) {
-        return String.format(Locale.ROOT, "%,d", count);
+        return text(style());
     }
 }

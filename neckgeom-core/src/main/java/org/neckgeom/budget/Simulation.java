@@ -1,16 +1,17 @@
 package org.neckgeom.budget;
 
-import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,12 +22,19 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simulation<Q>> {
+public final class Simulation<Q extends Quantity<Q>> implements Answer {
 
     /** Most trials whose values are kept. */
     public static final int MOST_KEPT = 100_000_000;
 
     private static final int MOST_THREADS = 64;
+
+    private static final Form<Simulation<?>> FORM = Form.<Simulation<?>>of("simulation")
+            .fact("title", Kind.NAME, "what is computed", trials -> trials.title)
+            .fact("seed", Kind.WHOLE, "of the trials", trials -> trials.seed)
+            .factIfAny("limits", Kind.LIMITS, "to be counted within", t -> Optional.ofNullable(t.limits))
+            .phrase("held", ", limits {limits:own fine}")
+            .finds("not-run", "{title}: trials from seed {seed}, not run yet: ask trials(...){held}");
 
     private final String title;
     private final BlockEngine.FillerSource source;
@@ -111,7 +119,7 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
                     "were",
                     count + "; withoutQuantiles() takes any number");
         }
-        return new Simulated<>(title, tally(seed, count), reference, limits, "", unit);
+        return new Simulated<>(title, tally(seed, count), reference, limits, null, unit);
     }
 
     BlockEngine.Tally tally(long itsSeed, long count) {
@@ -149,28 +157,23 @@ public final class Simulation<Q extends Quantity<Q>> implements SaysLengths<Simu
             run.add(kept.tally(Draws.mix(seed) + batches, run.batchSize()));
             batches++;
         }
-        String how = "settled to " + digits + (digits == 1 ? " digit" : " digits") + " of the deviation after "
-                + batches + " batches of " + Numbers.plain(run.batchSize());
-        return new Simulated<>(title, run.tallyWithValues(), reference, limits, how, unit);
+        Simulated.Settled settled = new Simulated.Settled(digits, batches, run.batchSize());
+        return new Simulated<>(title, run.tallyWithValues(), reference, limits, settled, unit);
     }
 
     @Override
-    public Simulation<Q> in(LengthStyle other) {
-        return new Simulation<>(
-                title,
-                source,
-                reference,
-                seed,
-                Objects.requireNonNull(other, "style").fineUnitFor(unit),
-                threads,
-                keep,
-                limits == null ? null : limits.in(other.fineUnitFor(limits.unit())));
+    public Form<Simulation<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     /** Returns what is ready to run, as {@code string line: trials from seed 42, not run yet}. */
     @Override
     public String toString() {
-        return title + ": trials from seed " + seed + ", not run yet: ask trials(...)"
-                + (limits == null ? "" : ", limits " + limits);
+        return text(style());
     }
 }

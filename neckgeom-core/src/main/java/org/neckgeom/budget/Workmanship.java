@@ -2,11 +2,12 @@ package org.neckgeom.budget;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +16,17 @@ import org.neckgeom.units.ShopUnit;
  * <p>The defaults are examples of careful work by hand and router, not figures of any standard: put your own readings in
  * their place, above all for the steps that turn out to matter.
  */
-public final class Workmanship implements SaysLengths<Workmanship> {
+public final class Workmanship implements Answer {
+
+    private static final Form<Workmanship> FORM = Form.<Workmanship>of("workmanship")
+            .finds("workmanship", "Workmanship")
+            .row("centring", "centring", Kind.SPREAD, "of the channel on the blank", Workmanship::centring)
+            .row("edge", "edge", Kind.SPREAD, "of the blank's edges, at each station", Workmanship::edge)
+            .row("locating", "locating", Kind.SPREAD, "on a channel or an edge, at each station", Workmanship::locating)
+            .row("cutting", "cutting", Kind.SPREAD, "of heel and taper", Workmanship::cutting)
+            .row("gluing", "gluing", Kind.SPREAD, "of the fingerboard, at each station", Workmanship::gluing)
+            .row("fitting", "fitting", Kind.SPREAD, "of the body joint, at each end", Workmanship::fitting)
+            .row("stopping", "stopping", Kind.SPREAD, "of stops and lines along the neck", Workmanship::stopping);
 
     private final Spread<Length> centring;
     private final Spread<Length> edge;
@@ -198,15 +209,13 @@ public final class Workmanship implements SaysLengths<Workmanship> {
     }
 
     @Override
-    public Workmanship in(LengthStyle other) {
-        return new Workmanship(
-                centring.in(other),
-                edge.in(other),
-                locating.in(other),
-                cutting.in(other),
-                gluing.in(other),
-                fitting.in(other),
-                stopping.in(other));
+    public Form<Workmanship> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(centring.unit());
     }
 
     @Override
@@ -229,14 +238,6 @@ public final class Workmanship implements SaysLengths<Workmanship> {
     /** Returns a row a kind of step. */
     @Override
     public String toString() {
-        return Report.titled("Workmanship")
-                .row("centring", centring)
-                .row("edge", edge)
-                .row("locating", locating)
-                .row("cutting", cutting)
-                .row("gluing", gluing)
-                .row("fitting", fitting)
-                .row("stopping", stopping)
-                .toString();
+        return text(style());
     }
 }

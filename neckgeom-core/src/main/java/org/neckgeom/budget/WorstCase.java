@@ -1,12 +1,14 @@
 package org.neckgeom.budget;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +17,20 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class WorstCase<Q extends Quantity<Q>> implements SaysLengths<WorstCase<Q>> {
+public final class WorstCase<Q extends Quantity<Q>> implements Answer {
+
+    private static final Form<WorstCase<?>> FORM = Form.<WorstCase<?>>of("worst-case")
+            .fact("title", Kind.NAME, "what adds up", worst -> worst.title)
+            .fact("range", Kind.INTERVAL, "from the lowest to the highest result", WorstCase::range)
+            .factIfAny(
+                    "normalFactor",
+                    Kind.RATIO,
+                    "standard deviations at which normal parts are taken",
+                    worst -> Optional.of(worst.normalFactor).filter(factor -> factor != 0))
+            .finds(
+                    "normal-parts",
+                    "{title}: worst case {range:own fine}, normal parts at {normalFactor:..2} standard deviations")
+            .finds("bounded", "{title}: worst case {range:own fine}");
 
     private final String title;
     private final double low;
@@ -59,13 +74,13 @@ public final class WorstCase<Q extends Quantity<Q>> implements SaysLengths<Worst
     }
 
     @Override
-    public WorstCase<Q> in(LengthStyle other) {
-        return new WorstCase<>(
-                title,
-                low,
-                high,
-                normalFactor,
-                Objects.requireNonNull(other, "style").fineUnitFor(unit));
+    public Form<WorstCase<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
     }
 
     @Override
@@ -86,9 +101,6 @@ public final class WorstCase<Q extends Quantity<Q>> implements SaysLengths<Worst
     /** Returns such as {@code worst case -1.24 to 1.24 mm, normal parts at 3 standard deviations}. */
     @Override
     public String toString() {
-        String text = title + ": worst case " + range();
-        return normalFactor == 0.0
-                ? text
-                : text + ", normal parts at " + Numbers.trimmed(normalFactor, 2) + " standard deviations";
+        return text(style());
     }
 }

@@ -3,12 +3,13 @@ package org.neckgeom.budget;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How often a result keeps its limits, such as {@code 97.3 % within 1 mm}, with the uncertainty of that figure.
@@ -19,7 +20,25 @@ import org.neckgeom.units.SaysLengths;
  *
  * @param <Q> the kind of the result
  */
-public final class Yield<Q extends Quantity<Q>> implements SaysLengths<Yield<Q>> {
+public final class Yield<Q extends Quantity<Q>> implements Answer {
+
+    private static final Form<Yield<?>> FORM = Shown.withLimits(Form.<Yield<?>>of("yield"), Yield::limits)
+            .fact("title", Kind.NAME, "what adds up", yield -> yield.title)
+            .fact("yield", Kind.PROBABILITY, "of keeping the limits", Yield::probability)
+            .fact("outside", Kind.PROBABILITY, "of breaking the limits", Yield::chanceOutside)
+            .factIfAny("oneIn", Kind.RATIO, "of how many results one breaks the limits", Yield::oneIn)
+            .fact("standardUncertainty", Kind.RATIO, "of the yield, 0 to 1", Yield::standardUncertainty)
+            .phrase("fails", "1 in {oneIn:0}")
+            .phrase("fails", "{outside}")
+            .phrase("source", yield -> yield.counted, "the number of trials")
+            .phrase("source", "spreads known by few readings")
+            .finds("yield", "{title}: {yield} {kept}")
+            .line("outside", "outside", "{fails}")
+            .line(
+                    "standardUncertainty",
+                    "u of the yield",
+                    yield -> yield.uncertainty > 0,
+                    "{standardUncertainty:percent digits 2} from {source}");
 
     private static final double STEP = 0.01;
 
@@ -116,14 +135,18 @@ public final class Yield<Q extends Quantity<Q>> implements SaysLengths<Yield<Q>>
         return limits;
     }
 
+    private Optional<Double> oneIn() {
+        return outside > 0 && outside < 0.5 ? Optional.of(1 / outside) : Optional.empty();
+    }
+
     @Override
-    public Yield<Q> in(LengthStyle other) {
-        return new Yield<>(
-                title,
-                limits.in(Objects.requireNonNull(other, "style").fineUnitFor(limits.unit())),
-                outside,
-                uncertainty,
-                counted);
+    public Form<Yield<?>> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(limits.unit());
     }
 
     @Override
@@ -143,23 +166,6 @@ public final class Yield<Q extends Quantity<Q>> implements SaysLengths<Yield<Q>>
     /** Returns the figure, then one in how many fails, then how sure the figure is. */
     @Override
     public String toString() {
-        Report report = Report.titled(title + ": " + Numbers.percent(probability()) + " " + words(limits))
-                .row("outside", outside > 0.0 && outside < 0.5 ? "1 in " + Numbers.fixed(1.0 / outside, 0) : percent());
-        if (uncertainty > 0.0) {
-            report.row(
-                    "u of the yield",
-                    Numbers.fixed(100.0 * uncertainty, Numbers.decimalsFor(100.0 * uncertainty, 1))
-                            + (counted ? " % from the number of trials" : " % from spreads known by few readings"));
-        }
-        return report.fitted();
-    }
-
-    private String percent() {
-        return Numbers.percent(outside);
-    }
-
-    static String words(Limits<?> limits) {
-        String text = limits.toString();
-        return text.startsWith("within") ? text : "within " + text;
+        return text(style());
     }
 }

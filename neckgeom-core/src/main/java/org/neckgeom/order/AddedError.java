@@ -4,10 +4,12 @@ import java.util.Locale;
 import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Contributor;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What a remedy adds to the budget, such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}: a name, a
@@ -18,8 +20,14 @@ import org.neckgeom.units.SaysLengths;
  * @param operation the operation whose cut takes it up
  * @param spread how the error spreads
  */
-public record AddedError(String name, Way way, String operation, Spread<Length> spread)
-        implements SaysLengths<AddedError> {
+public record AddedError(String name, Way way, String operation, Spread<Length> spread) implements Answer {
+
+    static final Form<AddedError> FORM = Form.<AddedError>of("added-error")
+            .fact("name", Kind.NAME, "what the error is of", AddedError::name)
+            .fact("direction", Kind.code(Way.class), "it works in", AddedError::way)
+            .fact("operation", Kind.NAME, "whose cut takes it up", AddedError::operation)
+            .fact("spread", Kind.SPREAD, "of the error", AddedError::spread)
+            .finds("added-error", "{name}, {direction}: {spread}");
 
     /** The direction an error works in. */
     public enum Way {
@@ -63,13 +71,18 @@ public record AddedError(String name, Way way, String operation, Spread<Length> 
     }
 
     @Override
-    public AddedError in(LengthStyle other) {
-        return new AddedError(name, way, operation, spread.in(other));
+    public Form<AddedError> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(spread.unit());
     }
 
     /** Returns such as {@code spacer's thickness, across: rectangular, half-width 0.05 mm}. */
     @Override
     public String toString() {
-        return name + ", " + way + ": " + spread;
+        return text(style());
     }
 }

@@ -1,21 +1,30 @@
 package org.neckgeom.order;
 
+import static org.neckgeom.form.Kind.NAME;
+import static org.neckgeom.form.Kind.WHOLE;
+import static org.neckgeom.form.Kind.answer;
+import static org.neckgeom.form.Kind.code;
+import static org.neckgeom.form.Kind.table;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Two things that do not go together in an order of work, such as {@code cut rod channel with ears on}: which operations,
  * why, the remedy, and what the remedy adds to the budget. Immutable.
  */
-public final class Clash implements SaysLengths<Clash> {
+public final class Clash implements Answer {
 
     /** How things clash. */
     public enum Kind {
@@ -43,9 +52,61 @@ public final class Clash implements SaysLengths<Clash> {
         }
     }
 
+    /** A reason as a row. */
+    private record Reason(String words) {
+
+        private static final Form<Reason> FORM =
+                Form.<Reason>of("reason").fact("words", NAME, "of the reason", Reason::words);
+    }
+
     private static final int MOST_REASON_CHARACTERS = 580;
     private static final int ROW_CHARACTERS = 12;
     private static final int MOST_KEPT = 2;
+
+    static final Form<Clash> FORM = Form.<Clash>of("clash")
+            .fact("kind", code(Kind.class), "how things clash", Clash::kind)
+            .fact("operation", NAME, "that cannot be done as it should", clash -> clash.operations.get(0))
+            .factIfAny("by", NAME, "operation to blame", Clash::by)
+            .fact("operations", Operation.NAMES, "all that clash", Clash::operations)
+            .factIfAny(
+                    "condition",
+                    NAME,
+                    "missing or in the way",
+                    clash -> clash.condition().map(Condition::name))
+            .fact("reasons", table(Reason.FORM), "why, kept orders first", Clash::keptFirst)
+            .factIfAny("reasonsLeftOut", WHOLE, "how many the text leaves out", Clash::reasonsLeftOut)
+            .fact("kept", table(KeptOrder.FORM), "orders that force the clash together", Clash::keptOrders)
+            .factIfAny("remedy", NAME, "to take", clash -> clash.remedy().map(Remedy::name))
+            .factIfAny(
+                    "how", NAME, "the remedy is done", clash -> clash.remedy().flatMap(Remedy::howIfAny))
+            .factIfAny("adds", answer(AddedError.FORM), "what the remedy adds to the budget", Clash::adds)
+            .fact("otherRemedies", Operation.NAMES, "the better first", Clash::others)
+            .phrase("blamed", "{by}")
+            .phrase("since", " since \"{by}\"")
+            .phrase("from", "from \"{by}\"")
+            .phrase("from", "there from the start")
+            .phrase("wayOut", clash -> clash.kept.size() == 1, "give up the kept order")
+            .phrase("wayOut", clash -> !clash.kept.isEmpty(), "give up one of the kept orders")
+            .phrase("wayOut", is(Kind.NEVER), "add an operation that puts it, or .startingWith(...) it")
+            .phrase("wayOut", is(Kind.CYCLE), "change what one of them needs or leaves")
+            .phrase("wayOut", "change what the operations need or leave")
+            .finds("in-the-way", is(Kind.IN_THE_WAY), "{operation}: {condition} in the way, {from}")
+            .finds("gone", is(Kind.GONE), "{operation}: {condition} gone{since}")
+            .finds(
+                    "not-yet",
+                    is(Kind.NOT_YET),
+                    "{operation}: {condition} not yet there, left only later by \"{blamed}\"")
+            .finds("never", is(Kind.NEVER), "{operation}: {condition} never there, no operation leaves it")
+            .finds("cycle", "{operations}: each must come before the next and the last before the first")
+            .each("reasons", "why", "{words}", Clash::reasonsShown, "")
+            .line("reasonsLeftOut", "", "and {reasonsLeftOut} more: reasons()")
+            .each("kept", "kept", "{first} before {then}", clash -> clash.kind == Kind.CYCLE ? 0 : MOST_KEPT, "")
+            .line("remedy", "remedy", "{remedy}")
+            .line("remedy", "remedy", Clash::isStuck, "none: {wayOut}")
+            .line("how", "how", "{how}")
+            .line("adds", "adds", "{adds}")
+            .line("adds", "adds", clash -> !clash.isStuck() && clash.adds().isEmpty(), "no error told")
+            .line("otherRemedies", "or", "{otherRemedies}");
 
     private final Kind kind;
     private final List<String> operations;
@@ -196,31 +257,30 @@ public final class Clash implements SaysLengths<Clash> {
         return remedy().flatMap(remedy -> remedy.addsTo(operations.get(0)));
     }
 
-    /** Returns one line: the operations and what clashes. */
-    String headline() {
-        String operation = operations.get(0);
-        String by = operations.size() < 2 ? "" : operations.get(1);
-        return switch (kind) {
-            case IN_THE_WAY ->
-                operation + ": " + condition + " in the way, "
-                        + (by.isEmpty() ? "there from the start" : "from \"" + by + "\"");
-            case GONE -> operation + ": " + condition + " gone" + (by.isEmpty() ? "" : " since \"" + by + "\"");
-            case NOT_YET -> operation + ": " + condition + " not yet there, left only later by \"" + by + "\"";
-            case NEVER -> operation + ": " + condition + " never there, no operation leaves it";
-            case CYCLE ->
-                Names.shortList(operations) + ": each must come before the next and the last before the first";
-        };
+    private static Predicate<Clash> is(Kind kind) {
+        return clash -> clash.kind == kind;
+    }
+
+    private boolean isStuck() {
+        return remedies.isEmpty();
+    }
+
+    private Optional<String> by() {
+        return operations.stream().skip(1).findFirst().filter(other -> kind != Kind.CYCLE);
+    }
+
+    private List<String> others() {
+        return remedies.stream().skip(1).map(Remedy::name).toList();
     }
 
     @Override
-    public Clash in(LengthStyle other) {
-        return new Clash(
-                kind,
-                operations,
-                condition,
-                reasons,
-                kept,
-                remedies.stream().map(remedy -> remedy.in(other)).toList());
+    public Form<Clash> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return remedy().map(Remedy::style).orElse(LengthStyle.MILLIMETRES);
     }
 
     @Override
@@ -242,55 +302,30 @@ public final class Clash implements SaysLengths<Clash> {
     /** Returns the clash on one line, then the reason, the kept orders that force it, the remedy and what it adds. */
     @Override
     public String toString() {
-        Report report = Report.titled(headline());
-        int left = MOST_REASON_CHARACTERS;
-        int shown = 0;
-        for (String reason : keptFirst()) {
-            left -= reason.length() + ROW_CHARACTERS;
-            if (left >= 0) {
-                report.row("why", reason);
-                shown++;
-            }
-        }
-        if (shown < reasons.size()) {
-            report.row("", "and " + (reasons.size() - shown) + " more: reasons()");
-        }
-        if (kind != Kind.CYCLE) {
-            for (int i = 0; i < Math.min(kept.size(), MOST_KEPT); i++) {
-                report.row("kept", kept.get(i));
-            }
-        }
-        if (remedies.isEmpty()) {
-            return report.row("remedy", "none: " + wayOut()).toString();
-        }
-        Remedy best = remedies.get(0);
-        report.row("remedy", best.name());
-        if (!best.how().isEmpty()) {
-            report.row("how", best.how());
-        }
-        report.row("adds", adds().map(AddedError::toString).orElse("no error told"));
-        if (remedies.size() > 1) {
-            List<String> others = remedies.stream().skip(1).map(Remedy::name).toList();
-            report.row("or", Names.shortList(others));
-        }
-        return report.toString();
+        return text(style());
     }
 
     /** Returns the reasons with the kept orders first: those are the maker's to give up. */
-    private List<String> keptFirst() {
+    private List<Reason> keptFirst() {
+        Set<String> ofKept = kept.stream().map(KeptOrder::reason).collect(Collectors.toSet());
         return reasons.stream()
-                .sorted(Comparator.comparing((String reason) -> !reason.startsWith("kept: ")))
+                .sorted(Comparator.comparing((String reason) -> !ofKept.contains(reason)))
+                .map(Reason::new)
                 .toList();
     }
 
-    private String wayOut() {
-        if (!kept.isEmpty()) {
-            return "give up " + (kept.size() == 1 ? "the kept order" : "one of the kept orders");
+    /** How many reasons there is room for. */
+    private int reasonsShown() {
+        int left = MOST_REASON_CHARACTERS;
+        int shown = 0;
+        for (Reason reason : keptFirst()) {
+            left -= reason.words().length() + ROW_CHARACTERS;
+            shown += left >= 0 ? 1 : 0;
         }
-        return switch (kind) {
-            case NEVER -> "add an operation that puts it, or .startingWith(...) it";
-            case CYCLE -> "change what one of them needs or leaves";
-            default -> "change what the operations need or leave";
-        };
+        return shown;
+    }
+
+    private Optional<Integer> reasonsLeftOut() {
+        return Optional.of(reasons.size() - reasonsShown()).filter(count -> count > 0);
     }
 }

@@ -2,16 +2,31 @@ package org.neckgeom.order;
 
 import java.util.Iterator;
 import java.util.List;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What clashes in an order of work, such as {@code 1 clash, with a remedy}; empty when nothing does. Immutable.
  */
-public final class Clashes implements Iterable<Clash>, SaysLengths<Clashes> {
+public final class Clashes implements Iterable<Clash>, Answer {
 
     private static final int MOST_CHARACTERS = 950;
+
+    static final Form<Clashes> FORM = Form.<Clashes>of("clashes")
+            .fact("count", Kind.WHOLE, "how many clashes", clashes -> clashes.clashes.size())
+            .fact("withoutRemedy", Kind.WHOLE, "how many of them have no remedy", Clashes::stuck)
+            .fact("clashes", Kind.table(Clash.FORM), "in the order in which they are met", Clashes::list)
+            .finds("none", Clashes::isEmpty, "Clashes: none")
+            .finds("with-remedies", Clashes::haveRemedies, "Clashes: {count:of clash/clashes}, with a remedy")
+            .finds(
+                    "no-remedy",
+                    clashes -> clashes.stuck() == clashes.clashes.size(),
+                    "Clashes: {count:of clash/clashes}, no remedy")
+            .finds("some-without-remedy", "Clashes: {count:of clash/clashes}, {withoutRemedy} without remedy")
+            .laidOut((clashes, style) -> clashes.text(style, MOST_CHARACTERS));
 
     private final List<Clash> clashes;
 
@@ -53,7 +68,7 @@ public final class Clashes implements Iterable<Clash>, SaysLengths<Clashes> {
      * @return true if each has a remedy, and if there is none
      */
     public boolean haveRemedies() {
-        return clashes.stream().noneMatch(clash -> clash.remedies().isEmpty());
+        return stuck() == 0;
     }
 
     @Override
@@ -67,12 +82,22 @@ public final class Clashes implements Iterable<Clash>, SaysLengths<Clashes> {
      * @return the text
      */
     public String table() {
-        return text(Integer.MAX_VALUE);
+        return text(style(), Integer.MAX_VALUE);
+    }
+
+    private int stuck() {
+        return (int)
+                clashes.stream().filter(clash -> clash.remedies().isEmpty()).count();
     }
 
     @Override
-    public Clashes in(LengthStyle other) {
-        return new Clashes(clashes.stream().map(clash -> clash.in(other)).toList());
+    public Form<Clashes> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return clashes.isEmpty() ? LengthStyle.MILLIMETRES : clashes.get(0).style();
     }
 
     @Override
@@ -88,13 +113,13 @@ public final class Clashes implements Iterable<Clash>, SaysLengths<Clashes> {
     /** Returns how many there are, then as many of them as fit, numbered. */
     @Override
     public String toString() {
-        return text(MOST_CHARACTERS);
+        return text(style());
     }
 
-    private String text(int most) {
-        StringBuilder out = new StringBuilder(title());
+    private String text(LengthStyle style, int most) {
+        StringBuilder out = new StringBuilder(FORM.render(this, style).finding());
         for (int i = 0; i < clashes.size(); i++) {
-            String entry = "\n" + (i + 1) + ". " + clashes.get(i);
+            String entry = "\n" + (i + 1) + ". " + clashes.get(i).text(style);
             if (out.length() + entry.length() > most) {
                 // The long form of one clash always fits after the title, its parts being limited: see Names.
                 return out + "\nand " + (clashes.size() - i) + " more: table()";
@@ -102,17 +127,5 @@ public final class Clashes implements Iterable<Clash>, SaysLengths<Clashes> {
             out.append(entry);
         }
         return out.toString();
-    }
-
-    private String title() {
-        if (clashes.isEmpty()) {
-            return "Clashes: none";
-        }
-        long stuck =
-                clashes.stream().filter(clash -> clash.remedies().isEmpty()).count();
-        String counted = clashes.size() + (clashes.size() == 1 ? " clash" : " clashes");
-        String verdict =
-                stuck == 0 ? "with a remedy" : stuck == clashes.size() ? "no remedy" : stuck + " without remedy";
-        return "Clashes: " + counted + ", " + verdict;
     }
 }

@@ -1,6 +1,8 @@
 package org.neckgeom.order;
 
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
 
 /**
@@ -10,6 +12,11 @@ import org.neckgeom.text.Names;
  * @param then the operation that comes somewhere after it
  */
 public record KeptOrder(String first, String then) {
+
+    static final Form<KeptOrder> FORM = Form.<KeptOrder>of("kept-order")
+            .fact("first", Kind.NAME, "operation that comes first", KeptOrder::first)
+            .fact("then", Kind.NAME, "operation that comes after it", KeptOrder::then)
+            .finds("kept-order", "{first} before {then}");
 
     /**
      * Checks that there are two operations.
@@ -24,6 +31,11 @@ public record KeptOrder(String first, String then) {
             throw Refusal.of(
                     "a kept order", "two-operations", "have two operations", "\"" + first + "\" before itself");
         }
+    }
+
+    /** The reason of a turn of a cycle that it forces. */
+    String reason() {
+        return "kept: " + this;
     }
 
     /** Returns such as {@code glue ears before cut rod channel}. */

@@ -9,11 +9,12 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * One piece of work, such as {@code cut rod channel}: what it needs, what would be in its way, what it takes away, what it
@@ -28,7 +29,17 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>A condition that an operation only needs is still there after it.
  */
-public final class Operation implements SaysLengths<Operation> {
+public final class Operation implements Answer {
+
+    static final Kind<List<String>> NAMES = Kind.shortList(Kind.NAME);
+
+    private static final Form<Operation> FORM = Form.<Operation>of("operation")
+            .fact("name", Kind.NAME, "of the operation", Operation::name)
+            .finds("operation", "{name}")
+            .row("needs", "needs", NAMES, "when it begins", operation -> names(operation.needs))
+            .row("blockedBy", "blocked by", NAMES, "when it begins", operation -> names(operation.blockers))
+            .row("takesAway", "takes away", NAMES, "what no longer holds after it", o -> names(o.takes))
+            .row("puts", "leaves", NAMES, "what holds after it", operation -> names(operation.puts));
 
     private static final int LONGEST_CAUTION = 300;
 
@@ -292,9 +303,13 @@ public final class Operation implements SaysLengths<Operation> {
     }
 
     @Override
-    public Operation in(LengthStyle other) {
-        return changed(parts -> parts.remedies.replaceAll((condition, usual) ->
-                usual.stream().map(remedy -> remedy.in(other)).toList()));
+    public Form<Operation> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
     }
 
     @Override
@@ -318,19 +333,10 @@ public final class Operation implements SaysLengths<Operation> {
     /** Returns the name, then a row each for what it needs, what is in its way, what it takes away and leaves. */
     @Override
     public String toString() {
-        Report report = Report.titled(name);
-        row(report, "needs", needs);
-        row(report, "blocked by", blockers);
-        row(report, "takes away", takes);
-        row(report, "leaves", puts);
-        return report.toString();
+        return text(style());
     }
 
-    private static void row(Report report, String label, Set<Condition> conditions) {
-        if (!conditions.isEmpty()) {
-            report.row(
-                    label,
-                    Names.shortList(conditions.stream().map(Condition::name).toList()));
-        }
+    private static List<String> names(Set<Condition> conditions) {
+        return conditions.stream().map(Condition::name).toList();
     }
 }

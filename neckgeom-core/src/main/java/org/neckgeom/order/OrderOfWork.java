@@ -11,10 +11,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The operations of a neck, what is done already, and the orders the maker must keep: a question whose answer is
@@ -30,7 +31,17 @@ import org.neckgeom.units.SaysLengths;
  * its channel cut face down with an edge along a fence. The order in which the operations are told is the usual order; the
  * plan keeps to it as far as the needs allow.
  */
-public final class OrderOfWork implements SaysLengths<OrderOfWork> {
+public final class OrderOfWork implements Answer {
+
+    private static final Form<OrderOfWork> FORM = Form.<OrderOfWork>of("order-of-work")
+            .fact("count", Kind.WHOLE, "operations left to do", work -> work.operations.size())
+            .finds("not-ordered", "Order of work: {count} operations to put in order")
+            .fact("operations", Operation.NAMES, "in their usual order", work -> named(work.operations))
+            .phrase("names", "{operations}")
+            .line("operations", "operations", "{names}")
+            .row("done", "done", Operation.NAMES, "in the order done", work -> named(work.done))
+            .row("kept", "kept", Kind.shortList(Kind.answer(KeptOrder.FORM)), "by the maker", work -> work.kept)
+            .note("ask", "ask for .plan()");
 
     /** The most operations one order of work can have. */
     public static final int MOST_OPERATIONS = 60;
@@ -468,13 +479,18 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
         return order.first().equals(name) || order.then().equals(name);
     }
 
-    @Override
-    public OrderOfWork in(LengthStyle other) {
-        return new OrderOfWork(said(operations, other), said(dropped, other), said(done, other), start, kept);
+    private static List<String> named(List<Operation> operations) {
+        return operations.stream().map(Operation::name).toList();
     }
 
-    private static List<Operation> said(List<Operation> operations, LengthStyle style) {
-        return operations.stream().map(operation -> operation.in(style)).toList();
+    @Override
+    public Form<OrderOfWork> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
     }
 
     @Override
@@ -495,18 +511,6 @@ public final class OrderOfWork implements SaysLengths<OrderOfWork> {
     /** Returns how many operations there are, and the orders kept. */
     @Override
     public String toString() {
-        Report report = Report.titled("Order of work: " + operations.size() + " operations to put in order");
-        List<String> names = operations.stream().map(Operation::name).toList();
-        report.row("operations", Names.shortList(names));
-        if (!done.isEmpty()) {
-            report.row(
-                    "done", Names.shortList(done.stream().map(Operation::name).toList()));
-        }
-        if (!kept.isEmpty()) {
-            report.row(
-                    "kept",
-                    Names.shortList(kept.stream().map(KeptOrder::toString).toList()));
-        }
-        return report.note("ask for .plan()").toString();
+        return text(style());
     }
 }

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The order in which a neck is made, each step with why it stands there, or what clashes: the answer of
@@ -16,7 +19,7 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} says why.
  */
-public final class OrderPlan implements SaysLengths<OrderPlan> {
+public final class OrderPlan implements Answer {
 
     /**
      * One step of the plan.
@@ -26,8 +29,19 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
      * @param why what it builds on and what it must come before or after, by step number
      * @param remedies what it is done with despite a clash, empty if nothing clashes
      */
-    public record Step(int number, Operation operation, String why, List<Remedy> remedies)
-            implements SaysLengths<Step> {
+    public record Step(int number, Operation operation, String why, List<Remedy> remedies) implements Answer {
+
+        private static final Form<Step> FORM = Form.<Step>of("order-step")
+                .fact("number", Kind.WHOLE, "1 for the first", Step::number)
+                .fact("operation", Kind.NAME, "what is done", step -> step.operation.name())
+                .factIfAny(
+                        "why",
+                        Kind.NAME,
+                        "it has its place",
+                        s -> Optional.of(s.why).filter(why -> !why.isEmpty()))
+                .fact("remedies", Kind.list(Kind.NAME), "it is done with despite a clash", Step::remedyNames)
+                .phrase("because", ": {why}")
+                .finds("step", "{number} {operation}{because}");
 
         /**
          * Copies the list.
@@ -46,21 +60,46 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
             }
         }
 
+        private List<String> remedyNames() {
+            return remedies.stream().map(Remedy::name).toList();
+        }
+
         @Override
-        public Step in(LengthStyle other) {
-            return new Step(
-                    number,
-                    operation.in(other),
-                    why,
-                    remedies.stream().map(remedy -> remedy.in(other)).toList());
+        public Form<Step> form() {
+            return FORM;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return LengthStyle.MILLIMETRES;
         }
 
         /** Returns such as {@code 3 square the edges: needs flat face from 2}. */
         @Override
         public String toString() {
-            return number + " " + operation.name() + (why.isEmpty() ? "" : ": " + why);
+            return text(style());
         }
     }
+
+    private static final Form<OrderPlan> FORM = Form.<OrderPlan>of("order-plan")
+            .fact("works", Kind.FLAG, "whether each clash has a remedy", OrderPlan::works)
+            .fact("count", Kind.WHOLE, "how many steps", plan -> plan.steps.size())
+            .fact("steps", Kind.table(Step.FORM), "in order; none if it does not work", OrderPlan::steps)
+            .fact("kept", Kind.table(KeptOrder.FORM), "by the maker", plan -> plan.work.keptOrders())
+            .fact(
+                    "clashCount",
+                    Kind.WHOLE,
+                    "how many clashes",
+                    plan -> plan.clashes.list().size())
+            .fact("clashes", Kind.answer(Clashes.FORM), "what clashes", OrderPlan::clashes)
+            .finds("not-possible", plan -> !plan.works(), "Order of work: NOT POSSIBLE as told")
+            .finds("no-clash", p -> p.clashes.isEmpty(), "Order of work: {count} steps, nothing in the way")
+            .finds(
+                    "remedied",
+                    p -> p.clashes.list().size() == 1,
+                    "Order of work: {count} steps, 1 clash, with a remedy")
+            .finds("remedied", "Order of work: {count} steps, {clashCount} clashes, each with a remedy")
+            .laidOut((plan, style) -> plan.fitted(style));
 
     private static final int MOST_CHARACTERS = 950;
 
@@ -153,8 +192,7 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
             step.operation().cautions().forEach(words -> all.add(name + ": " + words));
             if (!step.remedies().isEmpty()) {
                 all.add(name + ": with "
-                        + Names.phrase(
-                                step.remedies().stream().map(Remedy::name).toList())
+                        + Names.phrase(step.remedyNames())
                         + " in place, set up anew and try it on waste, machine off while you reach in.");
             }
         }
@@ -167,13 +205,17 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
      * @return the text
      */
     public String table() {
-        return text(true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
+        return text(style(), true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
     }
 
     @Override
-    public OrderPlan in(LengthStyle other) {
-        return new OrderPlan(
-                work.in(other), steps.stream().map(step -> step.in(other)).toList(), clashes.in(other));
+    public Form<OrderPlan> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return clashes.style();
     }
 
     @Override
@@ -195,20 +237,24 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
      */
     @Override
     public String toString() {
+        return text(style());
+    }
+
+    private String fitted(LengthStyle style) {
         if (!works()) {
-            return shortened(title() + "\n" + clashes, "");
+            return shortened(FORM.render(this, style).finding() + "\n" + clashes.text(style), "");
         }
         String hint = "\n  why each step stands there: table()";
-        String full = text(true, true);
+        String full = text(style, true, true);
         if (full.length() <= MOST_CHARACTERS) {
             return full;
         }
-        String some = text(false, true) + hint;
+        String some = text(style, false, true) + hint;
         if (some.length() <= MOST_CHARACTERS) {
             return some;
         }
-        String none = text(false, false) + hint;
-        return none.length() <= MOST_CHARACTERS ? none : shortened(text(false, false), "\n  and more: table()");
+        String none = text(style, false, false) + hint;
+        return none.length() <= MOST_CHARACTERS ? none : shortened(text(style, false, false), "\n  and more: table()");
     }
 
     private static String shortened(String text, String ending) {
@@ -219,25 +265,14 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
         return text.substring(0, end) + (ending.isEmpty() ? "\n  and more: table()" : ending);
     }
 
-    private String title() {
-        if (!works()) {
-            return "Order of work: NOT POSSIBLE as told";
-        }
-        long count = clashes.list().size();
-        String verdict = count == 0
-                ? "nothing in the way"
-                : count == 1 ? "1 clash, with a remedy" : count + " clashes, each with a remedy";
-        return "Order of work: " + steps.size() + " steps, " + verdict;
-    }
-
-    private String text(boolean allReasons, boolean someReasons) {
+    private String text(LengthStyle style, boolean allReasons, boolean someReasons) {
         int width = allReasons
                 ? steps.stream()
                         .mapToInt(step -> step.operation().name().length())
                         .max()
                         .orElse(0)
                 : 0;
-        StringBuilder out = new StringBuilder(title());
+        StringBuilder out = new StringBuilder(FORM.render(this, style).finding());
         for (Step step : steps) {
             String number = Integer.toString(step.number());
             String name = step.operation().name();
@@ -257,7 +292,7 @@ public final class OrderPlan implements SaysLengths<OrderPlan> {
     private String special(Step step) {
         String name = step.operation().name();
         List<String> parts = new ArrayList<>();
-        step.remedies().forEach(remedy -> parts.add("with " + remedy.name()));
+        step.remedyNames().forEach(remedy -> parts.add("with " + remedy));
         for (KeptOrder order : work.keptOrders()) {
             if (order.first().equals(name)) {
                 parts.add("kept before " + step(order.then()).number());

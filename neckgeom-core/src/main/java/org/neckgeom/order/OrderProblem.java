@@ -70,7 +70,7 @@ final class OrderProblem {
             }
         }
         for (KeptOrder order : kept) {
-            edges.add(new Edge(index(order.first()), index(order.then()), "kept: " + order));
+            edges.add(new Edge(index(order.first()), index(order.then()), order.reason()));
         }
         keptBefore = closure();
         addWhatNeedsForce();

@@ -2,16 +2,18 @@ package org.neckgeom.order;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError.Way;
 import org.neckgeom.text.Names;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnits;
 
 /**
@@ -21,7 +23,18 @@ import org.neckgeom.units.ShopUnits;
  * <p>The ready-made remedies are common practice. Their sizes are Estimates from general trade figures, to be replaced by
  * what the shop measures: {@code Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)))}.
  */
-public final class Remedy implements SaysLengths<Remedy> {
+public final class Remedy implements Answer {
+
+    static final Form<Remedy> FORM = Form.<Remedy>of("remedy")
+            .fact("name", Kind.NAME, "of the remedy", Remedy::name)
+            .factIfAny("error", Kind.NAME, "what the error it adds is of", r -> r.adds(Adds::errorName))
+            .factIfAny("direction", Kind.code(Way.class), "that error works in", r -> r.adds(Adds::way))
+            .factIfAny("spread", Kind.SPREAD, "of that error", r -> r.adds(Adds::spread))
+            .finds("remedy", "{name}")
+            .factIfAny("how", Kind.NAME, "it is done", Remedy::howIfAny)
+            .line("how", "how", "{how}")
+            .line("adds", "adds", "{error}, {direction}: {spread}")
+            .line("adds", "adds", remedy -> remedy.adds == null, "no error told");
 
     private static final double PLANED_MM = 0.05;
     private static final double TABLE_MM = 0.10;
@@ -39,16 +52,10 @@ public final class Remedy implements SaysLengths<Remedy> {
     }
 
     /** The error a remedy adds, whatever the operation. */
-    private record Adds(String errorName, Way way, Spread<Length> spread) {
+    private record Adds(String errorName, Way way, Spread<Length> spread) {}
 
-        Adds in(LengthStyle style) {
-            return new Adds(errorName, way, spread.in(style));
-        }
-
-        @Override
-        public String toString() {
-            return errorName + ", " + way + ": " + spread;
-        }
+    private <V> Optional<V> adds(Function<Adds, V> part) {
+        return Optional.ofNullable(adds).map(part);
     }
 
     /**
@@ -228,6 +235,10 @@ public final class Remedy implements SaysLengths<Remedy> {
         return how;
     }
 
+    Optional<String> howIfAny() {
+        return Optional.of(how).filter(words -> !words.isEmpty());
+    }
+
     /**
      * Returns what the remedy adds to the budget of an operation.
      *
@@ -235,13 +246,19 @@ public final class Remedy implements SaysLengths<Remedy> {
      * @return the error, or nothing if the remedy adds none
      */
     public Optional<AddedError> addsTo(String operation) {
-        return Optional.ofNullable(adds)
-                .map(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));
+        return adds(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));
     }
 
     @Override
-    public Remedy in(LengthStyle other) {
-        return new Remedy(name, how, adds == null ? null : adds.in(other));
+    public Form<Remedy> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return adds == null
+                ? LengthStyle.MILLIMETRES
+                : LengthStyle.ofUnit(adds.spread().unit());
     }
 
     @Override
@@ -260,10 +277,6 @@ public final class Remedy implements SaysLengths<Remedy> {
     /** Returns the name, how it is done, and what it adds. */
     @Override
     public String toString() {
-        Report report = Report.titled(name);
-        if (!how.isEmpty()) {
-            report.row("how", how);
-        }
-        return report.row("adds", adds == null ? "no error told" : adds).toString();
+        return text(style());
     }
 }

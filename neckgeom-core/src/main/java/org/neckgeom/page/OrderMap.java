@@ -11,17 +11,18 @@ import org.neckgeom.order.KeptOrder;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
+import org.neckgeom.units.LengthStyle;
 
 /** An order of work as data and back, every operation in full: it stands without the library's usual neck. */
 final class OrderMap {
 
     private OrderMap() {}
 
-    static DataMap of(OrderOfWork work) {
+    static DataMap of(OrderOfWork work, LengthStyle style) {
         return DataMap.empty()
-                .putAll("operations", work.operations(), OrderMap::operation)
-                .putAll("leftOut", work.leftOut(), OrderMap::operation)
-                .putAll("done", work.finished(), OrderMap::operation)
+                .putAll("operations", work.operations(), operation -> operation(operation, style))
+                .putAll("leftOut", work.leftOut(), operation -> operation(operation, style))
+                .putAll("done", work.finished(), operation -> operation(operation, style))
                 .put("start", names(work.start()))
                 .putAll(
                         "kept",
@@ -50,7 +51,7 @@ final class OrderMap {
         return work;
     }
 
-    private static DataMap operation(Operation operation) {
+    private static DataMap operation(Operation operation, LengthStyle style) {
         Set<Condition> told = new LinkedHashSet<>(operation.needs());
         told.addAll(operation.blockers());
         List<DataMap> because = new ArrayList<>();
@@ -65,7 +66,10 @@ final class OrderMap {
             if (!operation.remedies(condition).isEmpty()) {
                 despite.add(DataMap.empty()
                         .put("condition", condition.name())
-                        .putAll("remedies", operation.remedies(condition), remedy -> remedy(remedy, operation.name())));
+                        .putAll(
+                                "remedies",
+                                operation.remedies(condition),
+                                remedy -> remedy(remedy, operation.name(), style)));
             }
         }
         return DataMap.empty()
@@ -132,7 +136,7 @@ final class OrderMap {
         return data.texts(key).stream().map(Condition::named).toList();
     }
 
-    private static DataMap remedy(Remedy remedy, String operation) {
+    private static DataMap remedy(Remedy remedy, String operation, LengthStyle style) {
         DataMap data = DataMap.empty().put("name", remedy.name()).put("how", remedy.how());
         remedy.addsTo(operation)
                 .ifPresent(error -> data.put(
@@ -140,7 +144,7 @@ final class OrderMap {
                         DataMap.empty()
                                 .put("name", error.name())
                                 .put("way", DataSource.word(error.way()))
-                                .put("spread", SpreadMap.of(error.spread()))));
+                                .put("spread", SpreadMap.of(error.spread().in(style)))));
         return data;
     }
 

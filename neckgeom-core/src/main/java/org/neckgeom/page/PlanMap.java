@@ -32,9 +32,9 @@ final class PlanMap {
         }
         plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set)));
         data.put("weather", StockMap.weather(plan.weather()))
-                .put("order", OrderMap.of(plan.orderAsTold()))
+                .put("order", OrderMap.of(plan.orderAsTold(), plan.style()))
                 .put("details", ShapeMap.details(plan.details(), plan.style()))
-                .put("workmanship", SpreadMap.work(plan.workmanshipAsTold()))
+                .put("workmanship", SpreadMap.work(plan.workmanshipAsTold(), plan.style()))
                 .put("readings", ReadingsMap.of(plan.readings()));
     }
 

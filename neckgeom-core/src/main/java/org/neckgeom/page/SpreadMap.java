@@ -7,6 +7,7 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** Spreads, estimates and workmanship as data and back. */
@@ -70,15 +71,15 @@ final class SpreadMap {
                 data.has("degreesOfFreedom") ? data.number("degreesOfFreedom") : Double.POSITIVE_INFINITY);
     }
 
-    static DataMap work(Workmanship work) {
+    static DataMap work(Workmanship work, LengthStyle style) {
         return DataMap.empty()
-                .put("centring", of(work.centring()))
-                .put("edge", of(work.edge()))
-                .put("locating", of(work.locating()))
-                .put("cutting", of(work.cutting()))
-                .put("gluing", of(work.gluing()))
-                .put("fitting", of(work.fitting()))
-                .put("stopping", of(work.stopping()));
+                .put("centring", of(work.centring().in(style)))
+                .put("edge", of(work.edge().in(style)))
+                .put("locating", of(work.locating().in(style)))
+                .put("cutting", of(work.cutting().in(style)))
+                .put("gluing", of(work.gluing().in(style)))
+                .put("fitting", of(work.fitting().in(style)))
+                .put("stopping", of(work.stopping().in(style)));
     }
 
     static Workmanship workFrom(DataSource data) {

@@ -26,7 +26,7 @@ final class BudgetParts {
     private static final String LINE = "string line at the bridge";
     private static final String LINE_CODE = "string-line";
     private static final double COVERAGE = 0.95;
-    private static final String WITHIN = "{coverage:percent 0} within {interval}";
+    private static final String WITHIN = "{coverage:percent 0} within {interval:own}";
 
     /** The keys of the rows of the four budgets. */
     private static final List<String> KEYS =

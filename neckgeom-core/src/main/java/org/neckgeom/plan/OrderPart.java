@@ -31,7 +31,7 @@ final class OrderPart {
         }
         Clashes clashes = order.clashes();
         if (!clashes.isEmpty()) {
-            draft.row("clashes", "clashes", Kind.NOUN, clashes);
+            draft.row("clashes", "clashes", clashes);
         }
         return PlanPart.of(draft, check(draft, order, clashes));
     }

@@ -145,9 +145,7 @@ final class Told {
             parts.steps = steps.stream().map(step -> step.in(style)).toList();
             parts.scarf = SaysLengths.said(scarf, style);
             parts.neckSet = SaysLengths.said(neckSet, style);
-            parts.order = order.in(style);
             parts.details = details.in(style);
-            parts.work = work.in(style);
             parts.readings = readings.in(style);
         });
     }

@@ -96,8 +96,8 @@ class PlanRoundTripTest {
         assertThat(read.style()).isEqualTo(LengthStyle.INCH_FRACTIONS);
         assertThat(read.readings()).hasToString(said.readings().toString());
         assertThat(read.steps()).hasToString(said.steps().toString());
-        assertThat(read.workmanshipAsTold())
-                .hasToString(said.workmanshipAsTold().toString());
+        assertThat(read.workmanshipAsTold().text(read.style()))
+                .isEqualTo(said.workmanshipAsTold().text(said.style()));
         assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
     }
 

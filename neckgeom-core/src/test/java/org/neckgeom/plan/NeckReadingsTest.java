@@ -130,7 +130,9 @@ class NeckReadingsTest {
                 .contains("1.0000 in", "1.1000 in")
                 .doesNotContain(" mm");
         assertThat(inches.steps().get(1)).hasToString("fence moved 0.05 in away from the cutter");
-        assertThat(inches.workmanshipAsTold().toString()).contains("2 thou").doesNotContain(" mm");
+        assertThat(inches.workmanshipAsTold().text(inches.style()))
+                .contains("2 thou")
+                .doesNotContain(" mm");
         assertThat(inches.in(LengthStyle.MILLIMETRES).readings())
                 .hasToString(read.readings().toString());
     }
