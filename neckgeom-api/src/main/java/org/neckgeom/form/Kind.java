@@ -275,10 +275,11 @@ public final class Kind<V> {
                 one.schema,
                 one.modes,
                 (list, way, style, beside) -> list.stream()
-                        .limit(way.first())
-                        .map(value -> one.text.of(value, way, style, beside))
-                        .filter(Objects::nonNull)
-                        .collect(Collectors.joining(", ")),
+                                .limit(way.first())
+                                .map(value -> one.text.of(value, way.once() ? way.withoutUnit() : way, style, beside))
+                                .filter(Objects::nonNull)
+                                .collect(Collectors.joining(", "))
+                        + (way.once() ? one.unitAndRest(list, way, style) : ""),
                 (list, style) ->
                         list.stream().map(value -> one.data.apply(value, style)).toList(),
                 none(),
@@ -320,6 +321,17 @@ public final class Kind<V> {
                 none(),
                 List.of(),
                 new LinkedHashMap<>(Objects.requireNonNull(schema, "schema")));
+    }
+
+    /** The unit of a list's numbers, and how many of them are left out. */
+    private String unitAndRest(List<V> list, Way way, LengthStyle style) {
+        LengthStyle shown = way.table() ? style.inTables() : style;
+        String unit = list.stream()
+                .findFirst()
+                .flatMap(amount::of)
+                .map(one -> symbol(way.fine() ? shown.fineUnitFor(one.unit()) : shown.unitFor(one.unit())))
+                .orElse("");
+        return unit + (list.size() > way.first() ? " and " + (list.size() - way.first()) + " more" : "");
     }
 
     private static <V extends SaysLengths<?>> Kind<V> styled(String schema, BiFunction<V, LengthStyle, Object> data) {

@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
  *       uncertainty, which is not there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
- *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone.
+ *   <li>for a list: {@code first 12}, {@code once} with its unit once, and then how many are left out; for an answer:
+ *       {@code finding}, its first line alone.
  * </ul>
  */
 record Way(
@@ -31,6 +32,7 @@ record Way(
         boolean table,
         boolean fine,
         boolean percent,
+        boolean once,
         int first,
         @Nullable String beside,
         List<String> words) {
@@ -56,7 +58,12 @@ record Way(
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, first, beside, words);
+        return new Way(other, 2, 2, size, bare, table, fine, percent, once, first, beside, words);
+    }
+
+    /** The same without the unit. */
+    Way withoutUnit() {
+        return new Way(mode, decimals, inchDecimals, size, true, table, fine, percent, once, first, beside, words);
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
@@ -74,6 +81,7 @@ record Way(
                 case "table" -> draft.table = true;
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
+                case "once" -> draft.once = true;
                 case "beside", "digits", "first" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
@@ -108,6 +116,7 @@ record Way(
         private boolean table;
         private boolean fine;
         private boolean percent;
+        private boolean once;
         private int first = Integer.MAX_VALUE;
         private @Nullable String beside;
         private List<String> words = List.of();
@@ -148,7 +157,7 @@ record Way(
         /** Only digits can be without a unit. */
         private boolean isWhole() {
             boolean digits = mode == Mode.FIXED || mode == Mode.TRIMMED || mode == Mode.DIGITS;
-            return (!bare || digits) && (!percent || digits);
+            return digits || !bare && !percent && !once;
         }
 
         private Way done() {
@@ -161,6 +170,7 @@ record Way(
                     table,
                     fine,
                     percent,
+                    once,
                     first,
                     beside,
                     Objects.requireNonNull(words));

@@ -39,7 +39,7 @@ final class BoardParts {
             BoardSection at = shape.atFret(fret);
             draft.row(name(fret), plan.style().text(at.edgeMm()) + " thick at the edges, " + crown(plan, at));
         }
-        plan.details().fallAway().ifPresent(slope -> draft.row("extension", slope));
+        plan.details().fallAway().ifPresent(slope -> draft.row("extension", slope.text(plan.style())));
         return PlanPart.of(draft);
     }
 
@@ -54,9 +54,9 @@ final class BoardParts {
         NeckDetails told = plan.details();
         StringOverhang overhang = overhang(plan);
         PlanSection.Draft draft = PlanSection.titled("Strings across, bass to treble from the centreline")
-                .row("at the nut", told.stringsAtNut().orElseThrow())
-                .row("at the saddle", told.stringsAtSaddle().orElseThrow())
-                .row("over the board", overhang);
+                .row("at the nut", told.stringsAtNut().orElseThrow().text(plan.style()))
+                .row("at the saddle", told.stringsAtSaddle().orElseThrow().text(plan.style()))
+                .row("over the board", overhang.text(plan.style()));
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
         Amount<Length> treble = overhang.treble(last);

@@ -126,7 +126,7 @@ final class ShapeParts {
     private static PlanPart fanned(NeckPlan plan, FannedFrets fan) {
         NeckDesign design = plan.design();
         PlanSection.Draft draft =
-                PlanSection.titled("Fanned frets, at the board's edges").row("frets", fan);
+                PlanSection.titled("Fanned frets, at the board's edges").row("frets", fan.text(plan.style()));
         for (int fret = 0; fret <= design.frets(); fret++) {
             draft.row(
                     fret == 0 ? "nut" : "fret " + fret,
