@@ -10,7 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -48,9 +47,10 @@ public final class Kind<V> {
             Mode.BRIEF,
             Mode.SMALL,
             Mode.MARK,
+            Mode.GIVEN,
             Mode.BESIDE);
     private static final Set<Mode> QUANTITIES =
-            EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.BESIDE);
+            EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.GIVEN, Mode.BESIDE);
 
     /** A length as a double in mm. */
     public static final Kind<Double> MM = house(ShopUnit.MILLIMETRE);
@@ -68,7 +68,7 @@ public final class Kind<V> {
             EnumSet.complementOf(EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.BESIDE)),
             Kind::estimateText,
             Kind::estimateData,
-            none(),
+            estimate -> Optional.of(estimate.standardUncertainty()),
             List.of());
 
     /** Limits, or one limit. */
@@ -147,7 +147,7 @@ public final class Kind<V> {
         String of(V value, Way way, LengthStyle style, double besideHouse);
     }
 
-    /** Reads a value as an amount, where it is one. */
+    /** Reads a value as an amount, where it is one; an estimate as its uncertainty. */
     private interface AsAmount<V> {
         Optional<Amount<?>> of(V value);
     }
@@ -274,12 +274,15 @@ public final class Kind<V> {
         return new Kind<>(
                 one.schema,
                 one.modes,
-                (list, way, style, beside) -> list.stream()
-                                .limit(way.first())
-                                .map(value -> one.text.of(value, way.once() ? way.withoutUnit() : way, style, beside))
-                                .filter(Objects::nonNull)
-                                .collect(Collectors.joining(", "))
-                        + (way.once() ? one.unitAndRest(list, way, style) : ""),
+                (list, way, style, beside) -> {
+                    Way each = way.once() ? way.withoutUnit() : way;
+                    List<String> texts = list.stream()
+                            .limit(way.first())
+                            .map(value -> one.text.of(value, each, style, beside))
+                            .filter(Objects::nonNull)
+                            .toList();
+                    return joined(texts, way.last()) + (way.once() ? one.unitAndRest(list, way, style) : "");
+                },
                 (list, style) ->
                         list.stream().map(value -> one.data.apply(value, style)).toList(),
                 none(),
@@ -321,6 +324,11 @@ public final class Kind<V> {
                 none(),
                 List.of(),
                 new LinkedHashMap<>(Objects.requireNonNull(schema, "schema")));
+    }
+
+    private static String joined(List<String> texts, String last) {
+        int end = texts.size() - 1;
+        return end < 1 ? String.join("", texts) : String.join(", ", texts.subList(0, end)) + last + texts.get(end);
     }
 
     /** The unit of a list's numbers, and how many of them are left out. */
@@ -389,6 +397,7 @@ public final class Kind<V> {
             case BRIEF -> style.brief(mm);
             case SMALL -> style.small(mm);
             case MARK -> style.mark(mm);
+            case GIVEN -> amount.toString();
             case BESIDE ->
                 amount.unit().kind() == (Class<?>) Length.class && !way.fine()
                         ? style.text(mm, besideHouse)

@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
- *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY;
+ *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY or that of the estimate KEY;
+ *   <li>for any quantity: {@code given} in the unit it was given in; {@code after KEY}, printed as KEY is, and without its
+ *       unit where KEY ends in it;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
  *       {@code ..4} with up to four, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
@@ -19,7 +21,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>for an estimate, all that its value takes, and {@code value}, rounded by its uncertainty, and {@code u}, the
  *       uncertainty, which is not there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
- *   <li>for a list: {@code first 12}, {@code once} with its unit once, and then how many are left out; for an answer:
+ *   <li>for a list: {@code first 12}, {@code once} with its unit once, and then how many are left out, {@code and} or
+ *       {@code or} before the last; for an answer:
  *       {@code finding}, its first line alone.
  * </ul>
  */
@@ -35,6 +38,8 @@ record Way(
         boolean once,
         int first,
         @Nullable String beside,
+        @Nullable String after,
+        String last,
         List<String> words) {
 
     enum Mode {
@@ -43,6 +48,7 @@ record Way(
         BRIEF,
         SMALL,
         MARK,
+        GIVEN,
         BESIDE,
         FIXED,
         TRIMMED,
@@ -58,12 +64,26 @@ record Way(
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, once, first, beside, words);
+        return new Way(other, 2, 2, size, bare, table, fine, percent, once, first, beside, after, last, words);
     }
 
     /** The same without the unit. */
     Way withoutUnit() {
-        return new Way(mode, decimals, inchDecimals, size, true, table, fine, percent, once, first, beside, words);
+        return new Way(
+                mode,
+                decimals,
+                inchDecimals,
+                size,
+                true,
+                table,
+                fine,
+                percent,
+                once,
+                first,
+                beside,
+                after,
+                last,
+                words);
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
@@ -74,7 +94,7 @@ record Way(
         while (i < all.length) {
             String word = all[i++];
             switch (word) {
-                case "text", "brief", "small", "mark", "grouped", "finding", "value", "u" ->
+                case "text", "brief", "small", "mark", "given", "grouped", "finding", "value", "u" ->
                     draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;
@@ -82,7 +102,8 @@ record Way(
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
                 case "once" -> draft.once = true;
-                case "beside", "digits", "first" -> {
+                case "and", "or" -> draft.last = " " + word + " ";
+                case "beside", "after", "digits", "first" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
                     }
@@ -119,12 +140,18 @@ record Way(
         private boolean once;
         private int first = Integer.MAX_VALUE;
         private @Nullable String beside;
+        private @Nullable String after;
+        private String last = ", ";
         private List<String> words = List.of();
 
         private boolean takes(String word, String next) {
             if (word.equals("beside")) {
                 mode = Mode.BESIDE;
                 beside = next;
+                return true;
+            }
+            if (word.equals("after")) {
+                after = next;
                 return true;
             }
             if (!next.matches("[1-9]\\d?")) {
@@ -173,6 +200,8 @@ record Way(
                     once,
                     first,
                     beside,
+                    after,
+                    last,
                     Objects.requireNonNull(words));
         }
     }

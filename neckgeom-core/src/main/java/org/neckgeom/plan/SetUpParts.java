@@ -106,16 +106,17 @@ final class SetUpParts {
         int cuts = 0;
         for (CentringStep step : plan.steps()) {
             if (step.cut().isEmpty()) {
-                draft.row("fence moved", step.toString().substring("fence moved ".length()));
+                draft.row("fence moved", step.text(plan.style()).substring("fence moved ".length()));
                 continue;
             }
             cuts += step.isReadAgain() ? 0 : 1;
-            Centring centring = Centring.of(step.cut().get().readAt(plan.shop().uncertainty()))
-                    .in(plan.style());
-            draft.row("cut " + cuts + (step.isReadAgain() ? " again" : "") + ", its piece", centring.offset());
+            Centring centring = Centring.of(step.cut().get().readAt(plan.shop().uncertainty()));
+            draft.row(
+                    "cut " + cuts + (step.isReadAgain() ? " again" : "") + ", its piece",
+                    centring.offset().text(plan.style()));
             Closure closure = closures.next();
             if (closure.isComplete() || closure.outcome() != Closure.Outcome.CLOSES) {
-                draft.row("", closure);
+                draft.row("", closure.text(plan.style()));
             }
         }
         question(plan).ifPresent(draft::note);
