@@ -478,6 +478,11 @@ public final class Closure implements Answer {
         return isMisfitRarer(REFUSED) ? suspects().size() : 0;
     }
 
+    /** Decimal inches print what is nearly 0 in thou, and 0 in inches. */
+    private boolean isExact(LengthStyle shown) {
+        return misfitMm == 0 || shown != LengthStyle.DECIMAL_INCHES && shown.isNothing(misfitMm, 0);
+    }
+
     private boolean areWallsReadOnce() {
         return trial.fenceReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
     }
@@ -572,10 +577,7 @@ public final class Closure implements Answer {
                         Closure::warns,
                         "{warning}; read it again, or close a further cut, before the neck is cut")
                 .finds("not-checked", c -> !c.isComplete(), "not checked: read the slot and the piece as well")
-                .finds(
-                        "close-exactly",
-                        (c, style) -> style.isNothing(c.misfitMm, 0),
-                        "readings close exactly, allowed {misfitLimit:text}")
+                .finds("close-exactly", Closure::isExact, "readings close exactly, allowed {misfitLimit:text}")
                 .finds("close", "readings close: {misfitWords}")
                 .note(
                         "suspect",

@@ -402,7 +402,7 @@ public final class SlotVerdict implements Answer {
     }
 
     private Optional<Closure> doubted() {
-        return Optional.ofNullable(closure).filter(last -> last.outcome() != Closure.Outcome.CLOSES);
+        return Optional.ofNullable(closure).filter(last -> contradiction == Contradiction.READINGS || last.warns());
     }
 
     /** Returns the step and its reason, what makes the move, and what the chance rests on. */
