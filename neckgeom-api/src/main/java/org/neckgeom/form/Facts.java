@@ -64,6 +64,17 @@ final class Facts<T> {
         if (index < 0) {
             return form.phrase(ref.name(), this);
         }
+        String text = text(index, ref);
+        String key = ref.way().after();
+        String before = text == null || key == null ? null : text(form.indexOf(key), ref);
+        if (text == null || before == null) {
+            return text;
+        }
+        int unit = text.lastIndexOf(' ');
+        return unit >= 0 && before.endsWith(text.substring(unit)) ? text.substring(0, unit) : text;
+    }
+
+    private @Nullable String text(int index, Template.Ref ref) {
         Object value = value(index);
         return value == null ? null : form.facts().get(index).kind().write(value, ref.way(), style, beside(ref));
     }

@@ -10,7 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -49,9 +48,10 @@ public final class Kind<V> {
             Mode.BRIEF,
             Mode.SMALL,
             Mode.MARK,
+            Mode.GIVEN,
             Mode.BESIDE);
     private static final Set<Mode> QUANTITIES =
-            EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.BESIDE);
+            EnumSet.of(Mode.PLAIN, Mode.FIXED, Mode.TRIMMED, Mode.DIGITS, Mode.GIVEN, Mode.BESIDE);
 
     /** A length as a double in mm. */
     public static final Kind<Double> MM = house(ShopUnit.MILLIMETRE);
@@ -306,11 +306,15 @@ public final class Kind<V> {
         return new Kind<>(
                 one.schema,
                 one.modes,
-                (list, way, style, beside) -> list.stream()
-                        .limit(way.first())
-                        .map(value -> one.text.of(value, way, style, beside))
-                        .filter(Objects::nonNull)
-                        .collect(Collectors.joining(", ")),
+                (list, way, style, beside) -> {
+                    Way each = way.once() ? way.withoutUnit() : way;
+                    List<String> texts = list.stream()
+                            .limit(way.first())
+                            .map(value -> one.text.of(value, each, style, beside))
+                            .filter(Objects::nonNull)
+                            .toList();
+                    return joined(texts, way.last()) + (way.once() ? one.unitAndRest(list, way, style) : "");
+                },
                 (list, style) ->
                         list.stream().map(value -> one.data.apply(value, style)).toList(),
                 none(),
@@ -379,6 +383,22 @@ public final class Kind<V> {
                 new LinkedHashMap<>(Objects.requireNonNull(schema, "schema")));
     }
 
+    private static String joined(List<String> texts, String last) {
+        int end = texts.size() - 1;
+        return end < 1 ? String.join("", texts) : String.join(", ", texts.subList(0, end)) + last + texts.get(end);
+    }
+
+    /** The unit of a list's numbers, and how many of them are left out. */
+    private String unitAndRest(List<V> list, Way way, LengthStyle style) {
+        LengthStyle shown = way.table() ? style.inTables() : style;
+        String unit = list.stream()
+                .findFirst()
+                .flatMap(amount::of)
+                .map(one -> symbol(way.fine() ? shown.fineUnitFor(one.unit()) : shown.unitFor(one.unit())))
+                .orElse("");
+        return unit + (list.size() > way.first() ? " and " + (list.size() - way.first()) + " more" : "");
+    }
+
     private static <V extends SaysLengths<?>> Kind<V> styled(String schema, BiFunction<V, LengthStyle, Object> data) {
         return styled(schema, (value, way, style) -> value.in(style), data);
     }
@@ -438,6 +458,7 @@ public final class Kind<V> {
             case BRIEF -> style.brief(mm);
             case SMALL -> style.small(mm);
             case MARK -> style.mark(mm);
+            case GIVEN -> amount.toString();
             case BESIDE ->
                 isLength(amount.unit()) && !way.fine() && !way.own()
                         ? style.text(mm, besideHouse)

@@ -53,10 +53,14 @@ final class Template {
         if (kind == null) {
             throw wrong(form, "{" + inside + "}", "name only its own facts in braces");
         }
-        if (way == null || !kind.takes(way) || way.beside() != null && kinds.apply(way.beside()) == null) {
+        if (way == null || !kind.takes(way) || isUnknown(way.beside(), kinds) || isUnknown(way.after(), kinds)) {
             throw wrong(form, "{" + inside + "}", "print a fact in a way of its kind");
         }
         return new Ref(name, way);
+    }
+
+    private static boolean isUnknown(@Nullable String key, Function<String, @Nullable Kind<?>> kinds) {
+        return key != null && kinds.apply(key) == null;
     }
 
     private static IllegalArgumentException wrong(String form, String words, String rule) {

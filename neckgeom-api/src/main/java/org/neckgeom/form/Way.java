@@ -12,6 +12,8 @@ import org.jspecify.annotations.Nullable;
  * <ul>
  *   <li>for a length, as {@link org.neckgeom.units.LengthStyle} prints it: {@code text}, {@code brief}, {@code small},
  *       {@code mark}; {@code beside KEY}, rounded by the uncertainty KEY, or by that of the estimate KEY;
+ *   <li>for any quantity: {@code given} in the unit it was given in; {@code after KEY}, printed as KEY is, and without its
+ *       unit where KEY ends in it;
  *   <li>for any number: {@code 2} with two decimals, {@code 1|2} with one decimal of a millimetre or two of an inch,
  *       {@code ..4} with up to four, {@code ..2|3} likewise, {@code digits 2} with two significant digits;
  *   <li>{@code size} without its sign, {@code bare} without its unit, {@code table} in decimals even where the style has
@@ -21,8 +23,9 @@ import org.jspecify.annotations.Nullable;
  *       uncertainty, which is not there where it is 0, and {@code deviation}, the same to two digits, there where it is 0;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
  *   <li>for a name and for any value: {@code cut 60}, at most so many letters and then three dots;
- *   <li>for a list: {@code first 12}; for an answer: {@code finding}, its first line alone, and {@code whole}, every row
- *       of its tables.
+ *   <li>for a list: {@code first 12}, {@code once} with its unit once, and then how many are left out, {@code and} or
+ *       {@code or} before the last; for an answer: {@code finding}, its first line alone, and {@code whole}, every row of
+ *       its tables.
  * </ul>
  */
 record Way(
@@ -35,9 +38,12 @@ record Way(
         boolean fine,
         boolean percent,
         boolean own,
+        boolean once,
         int first,
         int cut,
         @Nullable String beside,
+        @Nullable String after,
+        String last,
         List<String> words) {
 
     enum Mode {
@@ -46,6 +52,7 @@ record Way(
         BRIEF,
         SMALL,
         MARK,
+        GIVEN,
         BESIDE,
         FIXED,
         TRIMMED,
@@ -63,12 +70,34 @@ record Way(
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(other, 2, 2, size, bare, table, fine, percent, own, first, cut, beside, words);
+        return new Way(
+                other, 2, 2, size, bare, table, fine, percent, own, once, first, cut, beside, after, last, words);
     }
 
     /** The text, or its first letters where it is longer than this way lets it be. */
     String cut(String text) {
         return text.length() <= cut ? text : text.substring(0, cut) + "...";
+    }
+
+    /** The same without the unit. */
+    Way withoutUnit() {
+        return new Way(
+                mode,
+                decimals,
+                inchDecimals,
+                size,
+                true,
+                table,
+                fine,
+                percent,
+                own,
+                once,
+                first,
+                cut,
+                beside,
+                after,
+                last,
+                words);
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
@@ -79,7 +108,17 @@ record Way(
         while (i < all.length) {
             String word = all[i++];
             switch (word) {
-                case "text", "brief", "small", "mark", "grouped", "finding", "whole", "value", "u", "deviation" ->
+                case "text",
+                    "brief",
+                    "small",
+                    "mark",
+                    "given",
+                    "grouped",
+                    "finding",
+                    "whole",
+                    "value",
+                    "u",
+                    "deviation" ->
                     draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;
@@ -87,7 +126,9 @@ record Way(
                 case "fine" -> draft.fine = true;
                 case "percent" -> draft.percent = true;
                 case "own" -> draft.own = true;
-                case "beside", "digits", "first", "cut" -> {
+                case "once" -> draft.once = true;
+                case "and", "or" -> draft.last = " " + word + " ";
+                case "beside", "after", "digits", "first", "cut" -> {
                     if (i == all.length || !draft.takes(word, all[i++])) {
                         return null;
                     }
@@ -122,15 +163,22 @@ record Way(
         private boolean fine;
         private boolean percent;
         private boolean own;
+        private boolean once;
         private int first = Integer.MAX_VALUE;
         private int cut = Integer.MAX_VALUE;
         private @Nullable String beside;
+        private @Nullable String after;
+        private String last = ", ";
         private List<String> words = List.of();
 
         private boolean takes(String word, String next) {
             if (word.equals("beside")) {
                 mode = Mode.BESIDE;
                 beside = next;
+                return true;
+            }
+            if (word.equals("after")) {
+                after = next;
                 return true;
             }
             if (!next.matches("[1-9]\\d{0,2}")) {
@@ -160,7 +208,7 @@ record Way(
         /** Only digits can be without a unit. */
         private boolean isWhole() {
             boolean digits = mode == Mode.FIXED || mode == Mode.TRIMMED || mode == Mode.DIGITS;
-            return (!bare || digits) && (!percent || digits);
+            return digits || !bare && !percent && !once;
         }
 
         private Way done() {
@@ -174,9 +222,12 @@ record Way(
                     fine,
                     percent,
                     own,
+                    once,
                     first,
                     cut,
                     beside,
+                    after,
+                    last,
                     Objects.requireNonNull(words));
         }
     }

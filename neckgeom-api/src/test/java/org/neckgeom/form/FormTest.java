@@ -120,6 +120,20 @@ class FormTest {
                 .doesNotContain("more");
     }
 
+    /** A unit is left out only where it is the same; what was given stays in its unit. */
+    @Test
+    void after_andGiven_followTheUnit() {
+        Form<double[]> form = Form.<double[]>of("after")
+                .fact("x", Kind.MM, "a length", x -> x[0])
+                .fact("y", Kind.MM, "another", x -> x[1])
+                .fact("read", Kind.AMOUNT, "as it was read", x -> inch(0.25))
+                .finds("after", "{x:text}, {y:text after x}, {read:given}");
+
+        assertThat(form.text(new double[] {25.4, 50.8}, DECIMAL_INCHES)).isEqualTo("1.0000 in, 2.0000, 0.25 in");
+        assertThat(form.text(new double[] {25.4, 0.254}, DECIMAL_INCHES)).isEqualTo("1.0000 in, 10.0 thou, 0.25 in");
+        assertThat(form.text(new double[] {25.4, 0.254}, MILLIMETRES)).isEqualTo("25.400 mm, 0.254, 0.25 in");
+    }
+
     @Test
     void findsOnly_writesNoRows() {
         Board bare = new Board(40, 0, Side.NEAR_SIDE, List.of(), Optional.of(1.5));
@@ -176,6 +190,14 @@ class FormTest {
                 "{trials:grouped}; 1,234,567",
                 "{holes:first 1}; hole 1 at 10 mm",
                 "{places:brief first 2}; 10 mm, 20 mm",
+                "{places:1 first 2 once}; 10.0, 20.0 mm and 1 more",
+                "{places:2|3 once}; 10.00, 20.00, 30.25 mm",
+                "{places:brief or}; 10 mm, 20 mm or 30.25 mm",
+                "{places:brief first 2 and}; 10 mm and 20 mm",
+                "{places:brief first 1 and}; 10 mm",
+                "{width:beside measured}; 60.500 mm",
+                "{width:text} of {thick:text after width}; 60.500 mm of 6.000",
+                "{thick:given}; 6 mm",
                 "{side}; far side",
                 "{planed}; yes",
                 "{allowed}; within 70 mm",
@@ -197,7 +219,9 @@ class FormTest {
                 "{width",
                 "{width:loud}",
                 "{width:beside nothing}",
+                "{width:after nothing}",
                 "{width:bare brief}",
+                "{places:brief once}",
                 "{owner:brief}",
                 "{trials:of pass}",
                 "{width:digits}",

@@ -1,16 +1,16 @@
 package org.neckgeom.board;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.NeckSetKernel;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The fingerboard's section at one station, such as 40 mm wide, 6 mm thick in the middle and 5.5 mm at the edge.
@@ -18,7 +18,24 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>The crown is an arc of a circle: {@code drop(y) = R - sqrt(R^2 - y^2)} below the middle. Exact.
  */
-public final class BoardSection implements SaysLengths<BoardSection> {
+public final class BoardSection implements Answer {
+
+    private static final Form<BoardSection> FORM = Form.<BoardSection>of("board-section")
+            .fact("station", Kind.MM, "from the nut", section -> section.station)
+            .fact("width", Kind.MM, "of the board", section -> section.width)
+            .fact("middleThickness", Kind.MM, "on the centreline", section -> section.middle)
+            .fact(
+                    "edgeThickness",
+                    Kind.MM,
+                    "negative where the crown comes down through the board",
+                    BoardSection::edgeMm)
+            .fact("radius", Kind.MM, "of the crown; not there where the board is flat", BoardSection::radiusMm)
+            .phrase("crown", "{radius:text}")
+            .phrase("crown", "flat")
+            .finds("section", "Fingerboard at {station:text} from the nut")
+            .line("width", "width", "{width:text}")
+            .line("thickness", "thick", "{middleThickness:text} in the middle, {edgeThickness:text} at the edges")
+            .line("radius", "radius", "{crown}");
 
     private final double station;
     private final double width;
@@ -150,8 +167,13 @@ public final class BoardSection implements SaysLengths<BoardSection> {
     }
 
     @Override
-    public BoardSection in(LengthStyle other) {
-        return new BoardSection(station, width, middle, radius, Objects.requireNonNull(other, "style"));
+    public Form<BoardSection> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same section. */
@@ -168,10 +190,6 @@ public final class BoardSection implements SaysLengths<BoardSection> {
     /** Returns width, both thicknesses and the radius. */
     @Override
     public String toString() {
-        return Report.titled("Fingerboard at " + style.text(station) + " from the nut")
-                .row("width", style.text(width))
-                .row("thick", style.text(middle) + " in the middle, " + style.text(edgeMm()) + " at the edges")
-                .row("radius", Double.isInfinite(radius) ? "flat" : style.text(radius))
-                .toString();
+        return text(style);
     }
 }

@@ -1,17 +1,20 @@
 package org.neckgeom.board;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.NeckSetKernel;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The fingerboard along the neck: width, thickness and crown at any station or fret. Immutable.
@@ -20,7 +23,34 @@ import org.neckgeom.units.SaysLengths;
  * cylinder or a cone. A board with equal edges instead keeps its edge as thick as at the nut: with s the drop left
  * there, {@code R = (w^2/4 + s^2) / (2 s)}, which grows nearly with the square of the width. Exact.
  */
-public final class BoardShape implements SaysLengths<BoardShape> {
+public final class BoardShape implements Answer {
+
+    private static final Form<AtFret> AT_FRET = Form.<AtFret>of("board-at-fret")
+            .fact("fret", Kind.WHOLE, "0 for the nut", AtFret::fret)
+            .fact("width", Kind.MM, "of the board", at -> at.section.width().house())
+            .fact(
+                    "middleThickness",
+                    Kind.MM,
+                    "on the centreline",
+                    at -> at.section.middle().house())
+            .fact("edgeThickness", Kind.MM, "at the edges", at -> at.section.edgeMm())
+            .fact("radius", Kind.MM, "of the crown; not there where the board is flat", at -> at.section.radiusMm())
+            .phrase("place", at -> at.fret == 0, "nut")
+            .phrase("place", "fret {fret}")
+            .phrase("crown", "radius {radius:brief}")
+            .phrase("crown", "flat");
+
+    private static final Form<BoardShape> FORM = Form.<BoardShape>of("board-shape")
+            .fact("equalEdges", Kind.FLAG, "whether the edges are as thick all along as at the nut", s -> s.equalEdges)
+            .fact("sections", Kind.table(AT_FRET), "at the nut, at the body and at the last fret", BoardShape::sections)
+            .finds("equal-edges", shape -> shape.equalEdges, "Fingerboard with equal edges")
+            .finds("fingerboard", "Fingerboard")
+            .each(
+                    "sections",
+                    "{place}",
+                    "{width:text} wide, {middleThickness:text} thick, {edgeThickness:text} at the edges, {crown}");
+
+    private record AtFret(int fret, BoardSection section) {}
 
     private final NeckDesign neck;
     private final boolean equalEdges;
@@ -113,6 +143,12 @@ public final class BoardShape implements SaysLengths<BoardShape> {
         return BoardSection.ofMm(x, width, middle, radius(x, width, middle), style());
     }
 
+    private List<AtFret> sections() {
+        return Stream.of(0, neck.bodyAtFret(), neck.frets())
+                .map(fret -> new AtFret(fret, atFret(fret)))
+                .toList();
+    }
+
     private double radius(double x, double width, double middle) {
         if (!equalEdges) {
             return neck.crownRadiusAtMm(x);
@@ -129,13 +165,14 @@ public final class BoardShape implements SaysLengths<BoardShape> {
         return (width * width / 4 + drop * drop) / (2 * drop);
     }
 
-    private LengthStyle style() {
-        return neck.style();
+    @Override
+    public Form<BoardShape> form() {
+        return FORM;
     }
 
     @Override
-    public BoardShape in(LengthStyle other) {
-        return new BoardShape(neck.in(other), equalEdges);
+    public LengthStyle style() {
+        return neck.style();
     }
 
     /** True for an equal design with edges alike. */
@@ -152,16 +189,6 @@ public final class BoardShape implements SaysLengths<BoardShape> {
     /** Returns the section at the nut, at the body and at the last fret, a line each. */
     @Override
     public String toString() {
-        Report report = Report.titled("Fingerboard" + (equalEdges ? " with equal edges" : ""));
-        for (int fret : new int[] {0, neck.bodyAtFret(), neck.frets()}) {
-            BoardSection s = atFret(fret);
-            report.row(
-                    fret == 0 ? "nut" : "fret " + fret,
-                    style().text(s.width().house()) + " wide, "
-                            + style().text(s.middle().house()) + " thick, "
-                            + style().text(s.edgeMm()) + " at the edges, "
-                            + (Double.isInfinite(s.radiusMm()) ? "flat" : "radius " + style().brief(s.radiusMm())));
-        }
-        return report.toString();
+        return text(neck.style());
     }
 }

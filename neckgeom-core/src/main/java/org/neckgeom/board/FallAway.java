@@ -1,16 +1,15 @@
 package org.neckgeom.board;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -19,7 +18,16 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>A plane: nothing at its start, the whole drop at its end, straight between. Heights are square to the glue face.
  */
-public final class FallAway implements SaysLengths<FallAway> {
+public final class FallAway implements Answer {
+
+    private static final Form<FallAway> FORM = Form.<FallAway>of("fall-away")
+            .fact("drop", Kind.MM, "at the end", slope -> slope.drop)
+            .fact("start", Kind.MM, "station at which it begins, from the nut", slope -> slope.start)
+            .fact("end", Kind.MM, "station at which the drop is reached, from the nut", slope -> slope.end)
+            .fact("angle", Kind.AMOUNT, "between the sloped part and the fret plane", FallAway::angle)
+            .finds("fall-away", "Fall-away: {drop:text}")
+            .line("run", "from, to", "{start:brief}, {end:brief} from the nut")
+            .line("angle", "angle", "{angle:2}");
 
     private final double start;
     private final double end;
@@ -102,8 +110,13 @@ public final class FallAway implements SaysLengths<FallAway> {
     }
 
     @Override
-    public FallAway in(LengthStyle other) {
-        return new FallAway(start, end, drop, Objects.requireNonNull(other, "style"));
+    public Form<FallAway> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures. */
@@ -120,9 +133,6 @@ public final class FallAway implements SaysLengths<FallAway> {
     /** Returns the drop and where it runs. */
     @Override
     public String toString() {
-        return Report.titled("Fall-away: " + style.text(drop))
-                .row("from, to", style.brief(start) + ", " + style.brief(end) + " from the nut")
-                .row("angle", Texts.deg(angle().house()))
-                .toString();
+        return text(style);
     }
 }

@@ -8,14 +8,13 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.FretKernel;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -28,7 +27,24 @@ import org.neckgeom.units.ShopUnit;
  * crosses the centreline; y is positive toward the treble side; a slant is positive when the treble end lies nearer the
  * body.
  */
-public final class FannedFrets implements SaysLengths<FannedFrets> {
+public final class FannedFrets implements Answer {
+
+    private static final Form<FannedFrets> FORM = Form.<FannedFrets>of("fanned-frets")
+            .fact("bassScale", Kind.MM, "along the outermost bass string", frets -> frets.bass)
+            .fact("trebleScale", Kind.MM, "along the outermost treble string", frets -> frets.treble)
+            .finds("fan", "Fanned frets {bassScale:brief} to {trebleScale:brief}")
+            .row("perpendicularFret", "square at fret", Kind.RATIO, "need not be whole", FannedFrets::squareFret)
+            .fact("nutSlant", Kind.RAD, "positive: the treble end lies nearer the body", frets -> frets.slantRad(0))
+            .line("nutSlant", "nut slants", "{nutSlant:2}")
+            .fact(
+                    "octaveSlant",
+                    Kind.RAD,
+                    "positive: the treble end lies nearer the body",
+                    frets -> frets.slantRad(frets.divisions))
+            .line("octaveSlant", "octave slants", "{octaveSlant:2}")
+            .fact("saddleSlant", Kind.AMOUNT, "positive: the treble end lies nearer the tail", FannedFrets::saddleSlant)
+            .line("saddleSlant", "saddle slants", "{saddleSlant:2}")
+            .note("signs", "positive: the treble end lies nearer the body; x = 0 where the nut crosses the centreline");
 
     private final double bass;
     private final double treble;
@@ -260,11 +276,13 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
     }
 
     @Override
-    public FannedFrets in(LengthStyle other) {
-        return new FannedFrets(
-                new double[] {bass, treble, atNut, atSaddle, straight},
-                divisions,
-                Objects.requireNonNull(other, "style"));
+    public Form<FannedFrets> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same scales, spread and square fret. */
@@ -281,12 +299,6 @@ public final class FannedFrets implements SaysLengths<FannedFrets> {
     /** Returns the scales and the slants of nut, octave and saddle. */
     @Override
     public String toString() {
-        return Report.titled("Fanned frets " + style.brief(bass) + " to " + style.brief(treble))
-                .row("square at fret", Numbers.plain(straight))
-                .row("nut slants", Texts.deg(slantRad(0)))
-                .row("octave slants", Texts.deg(slantRad(divisions)))
-                .row("saddle slants", Texts.deg(saddleSlant().house()))
-                .note("positive: the treble end lies nearer the body; x = 0 where the nut crosses the centreline")
-                .toString();
+        return text(style);
     }
 }

@@ -4,14 +4,16 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /** One fret's place, such as fret 12 at {@code 280.000 mm} from the nut. Immutable. */
-public final class Fret implements SaysLengths<Fret> {
+public final class Fret implements Answer {
 
     private final int number;
     private final double fromNut;
@@ -96,9 +98,24 @@ public final class Fret implements SaysLengths<Fret> {
         return new double[] {number, fromNut, fromLast, sounding};
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<Fret> FORM = Form.<Fret>of("fret")
+                .fact("number", Kind.WHOLE, "0 for the nut", Fret::number)
+                .fact("fromNut", Kind.MM, "from the nut's fingerboard side", Fret::fromNutMm)
+                .fact("fromLast", Kind.MM, "from the fret before it; 0 for the nut", fret -> fret.fromLast)
+                .fact("soundingLength", Kind.MM, "to the end of the scale, without compensation", fret -> fret.sounding)
+                .finds("fret", "fret {number} at {fromNut:text}");
+    }
+
     @Override
-    public Fret in(LengthStyle other) {
-        return new Fret(number, fromNut, fromLast, sounding, Objects.requireNonNull(other, "style"));
+    public Form<Fret> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same fret at the same place. */
@@ -115,6 +132,6 @@ public final class Fret implements SaysLengths<Fret> {
     /** Returns number and place: {@code fret 12 at 280.000 mm}. */
     @Override
     public String toString() {
-        return "fret " + number + " at " + style.text(fromNut);
+        return text(style);
     }
 }

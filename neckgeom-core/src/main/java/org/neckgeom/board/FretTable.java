@@ -8,11 +8,12 @@ import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.FretKernel;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The places of the frets on a scale, each measured from the nut. Immutable.
@@ -20,7 +21,7 @@ import org.neckgeom.units.SaysLengths;
  * <p>{@code fret n at L (1 - 2^(-n/d))}, L the scale and d the equal divisions of the octave. Exact (equal
  * temperament). The nut's fingerboard side is 0; compensation moves the saddle, not the frets.
  */
-public final class FretTable implements SaysLengths<FretTable> {
+public final class FretTable implements Answer {
 
     /** Greatest error of a place, relative to the scale; the tests hold the table to it. */
     public static final double ACCURACY = 4e-16;
@@ -109,29 +110,35 @@ public final class FretTable implements SaysLengths<FretTable> {
      * @return the text
      */
     public String table() {
-        return text(frets.size());
+        return Sentences.FORM.whole(this, style());
     }
 
-    private String text(int rows) {
-        LengthStyle shown = scale.style().inTables();
-        Report report = Report.titled("Frets on a " + scale + ", from the nut");
-        for (Fret fret : frets.subList(1, Math.min(rows, frets.size() - 1) + 1)) {
-            report.row(
-                    Integer.toString(fret.number()),
-                    shown.text(fret.fromNutMm()) + "  + "
-                            + shown.text(fret.fromLast().house()));
-        }
-        int rest = frets.size() - 1 - rows;
-        if (rest > 0) {
-            report.note("and " + rest + " more: see table()");
-        }
-        return report.toString();
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<FretTable> FORM = Form.<FretTable>of("fret-table")
+                .fact("scale", Kind.NOUN, "with its divisions of the octave", table -> table.scale)
+                .fact(
+                        "frets",
+                        Kind.table(Fret.Sentences.FORM),
+                        "from the first on, without the nut",
+                        table -> table.frets.subList(1, table.frets.size()))
+                .finds("frets", "Frets on a {scale}, from the nut")
+                .each(
+                        "frets",
+                        "{number}",
+                        "{fromNut:table text}  + {fromLast:table text}",
+                        SHOWN,
+                        "and {more} more: see table()");
     }
 
     @Override
-    public FretTable in(LengthStyle other) {
-        return new FretTable(
-                scale.in(other), frets.stream().map(fret -> fret.in(other)).toList());
+    public Form<FretTable> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return scale.style();
     }
 
     /** True for the table of an equal scale with as many frets. */
@@ -148,6 +155,6 @@ public final class FretTable implements SaysLengths<FretTable> {
     /** Returns the first two dozen frets and a count of the rest. */
     @Override
     public String toString() {
-        return text(SHOWN);
+        return text(scale.style());
     }
 }

@@ -3,10 +3,12 @@ package org.neckgeom.board;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How far apart the centres of the two outermost strings lie, such as 36 mm at the nut and 54 mm at the saddle.
@@ -14,7 +16,14 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>Measured square to the centreline, half to each side of it; straight between nut and saddle.
  */
-public final class OuterStrings implements SaysLengths<OuterStrings> {
+public final class OuterStrings implements Answer {
+
+    private static final Form<OuterStrings> FORM = Form.<OuterStrings>of("outer-strings")
+            .fact("spreadAtNut", Kind.MM, "centre to centre", OuterStrings::atNutMm)
+            .fact("spreadAtSaddle", Kind.MM, "centre to centre", OuterStrings::atSaddleMm)
+            .finds(
+                    "spread",
+                    "outer strings {spreadAtNut:brief} apart at the nut, {spreadAtSaddle:brief} at the saddle");
 
     private final double atNut;
     private final double atSaddle;
@@ -72,13 +81,14 @@ public final class OuterStrings implements SaysLengths<OuterStrings> {
         return atSaddle;
     }
 
-    LengthStyle style() {
-        return style;
+    @Override
+    public Form<OuterStrings> form() {
+        return FORM;
     }
 
     @Override
-    public OuterStrings in(LengthStyle other) {
-        return new OuterStrings(atNut, atSaddle, Objects.requireNonNull(other, "style"));
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same spread. */
@@ -97,6 +107,6 @@ public final class OuterStrings implements SaysLengths<OuterStrings> {
     /** Returns both spreads. */
     @Override
     public String toString() {
-        return "outer strings " + style.brief(atNut) + " apart at the nut, " + style.brief(atSaddle) + " at the saddle";
+        return text(style);
     }
 }

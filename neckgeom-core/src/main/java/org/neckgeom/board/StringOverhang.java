@@ -1,16 +1,19 @@
 package org.neckgeom.board;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How much of the fingerboard lies outside the outermost strings at any fret. Immutable.
@@ -19,7 +22,27 @@ import org.neckgeom.units.SaysLengths;
  * from a string's outer edge to the board's edge: {@code half-width(x) - |outer edge(x)|}. Exact. Negative when the
  * string lies beyond the board.
  */
-public final class StringOverhang implements SaysLengths<StringOverhang> {
+public final class StringOverhang implements Answer {
+
+    private static final Form<AtFret> AT_FRET = Form.<AtFret>of("overhang-at-fret")
+            .fact("fret", Kind.WHOLE, "0 for the nut", AtFret::fret)
+            .fact("bass", Kind.MM, "negative: the string lies beyond the board", AtFret::bass)
+            .fact("treble", Kind.MM, "negative: the string lies beyond the board", AtFret::treble)
+            .phrase("place", at -> at.fret == 0, "nut")
+            .phrase("place", "fret {fret}");
+
+    private static final Form<StringOverhang> FORM = Form.<StringOverhang>of("string-overhang")
+            .fact(
+                    "leastOverhang",
+                    Kind.AMOUNT,
+                    "of either side; negative: a string lies beyond the board",
+                    StringOverhang::least)
+            .fact("frets", Kind.table(AT_FRET), "the nut, the body joint and the last", StringOverhang::atFrets)
+            .finds("overhang", "Overhang: least {leastOverhang:text}")
+            .each("frets", "{place}", "bass {bass:text}, treble {treble:text}")
+            .note("edges", "from the string's outer edge to the board's edge");
+
+    private record AtFret(int fret, double bass, double treble) {}
 
     private final NeckDesign neck;
     private final StringPlaces nut;
@@ -120,6 +143,12 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
         return neck.halfWidthAtMm(x) - edge;
     }
 
+    private List<AtFret> atFrets() {
+        return Stream.of(0, neck.bodyAtFret(), neck.frets())
+                .map(fret -> new AtFret(fret, atMm(fret, false), atMm(fret, true)))
+                .toList();
+    }
+
     private double stationMm(int fret, boolean onTreble) {
         if (fan == null) {
             return neck.scale().fretMm(fret);
@@ -132,14 +161,14 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
         return StrictMath.tan(slantRad) * places.centreMm(onTreble ? places.count() - 1 : 0);
     }
 
-    private LengthStyle style() {
-        return neck.style();
+    @Override
+    public Form<StringOverhang> form() {
+        return FORM;
     }
 
     @Override
-    public StringOverhang in(LengthStyle other) {
-        return new StringOverhang(
-                neck.in(other), nut.in(other), saddle.in(other), length, fan == null ? null : fan.in(other));
+    public LengthStyle style() {
+        return neck.style();
     }
 
     /** True for an equal design with the same strings. */
@@ -161,13 +190,6 @@ public final class StringOverhang implements SaysLengths<StringOverhang> {
     /** Returns the overhang at the nut, at the body and at the last fret. */
     @Override
     public String toString() {
-        Report report = Report.titled("Overhang: least " + style().text(least().house()));
-        for (int fret : new int[] {0, neck.bodyAtFret(), neck.frets()}) {
-            report.row(
-                    fret == 0 ? "nut" : "fret " + fret,
-                    "bass " + style().text(bass(fret).house()) + ", treble "
-                            + style().text(treble(fret).house()));
-        }
-        return report.note("from the string's outer edge to the board's edge").toString();
+        return text(neck.style());
     }
 }

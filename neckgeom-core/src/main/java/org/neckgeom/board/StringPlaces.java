@@ -4,16 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Where the strings lie across the nut or the saddle, such as six from -18.2 mm to 18.3 mm. Immutable.
@@ -21,9 +20,20 @@ import org.neckgeom.units.SaysLengths;
  * <p>Each place is that of a string's centre, measured from the centreline, positive toward the treble side; the order
  * is from bass to treble, the strings of a course one after the other.
  */
-public final class StringPlaces implements SaysLengths<StringPlaces> {
+public final class StringPlaces implements Answer {
 
-    private static final int MOST_LISTED = 12;
+    private static final Form<StringPlaces> FORM = Form.<StringPlaces>of("string-places")
+            .fact("count", Kind.WHOLE, "how many strings", StringPlaces::count)
+            .fact("spread", Kind.AMOUNT, "between the outermost strings' centres", StringPlaces::spread)
+            .fact(
+                    "centres",
+                    Kind.list(Kind.MM),
+                    "from the centreline, positive toward the treble side; from bass to treble",
+                    places -> house(places.centres()))
+            .fact("gaps", Kind.list(Kind.MM), "clear, between neighbours", places -> house(places.gaps()))
+            .finds("strings", "{count} strings across {spread:text}, centre to centre")
+            .line("centres", "centres", "{centres:3|4 first 12 once}")
+            .line("gaps", "gaps", places -> places.count() > 1, "{gaps:3|4 first 12 once}");
 
     private final double[] centres;
     private final double[] diameters;
@@ -143,6 +153,10 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
         return onTreble ? centres[last] + diameters[last] / 2 : -centres[0] + diameters[0] / 2;
     }
 
+    private static List<Double> house(List<Amount<Length>> amounts) {
+        return amounts.stream().map(Amount::house).toList();
+    }
+
     private List<Amount<Length>> amounts(double[] mm) {
         List<Amount<Length>> all = new ArrayList<>(mm.length);
         for (double one : mm) {
@@ -152,8 +166,13 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
     }
 
     @Override
-    public StringPlaces in(LengthStyle other) {
-        return new StringPlaces(centres, diameters, Objects.requireNonNull(other, "style"));
+    public Form<StringPlaces> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same places and diameters. */
@@ -172,23 +191,6 @@ public final class StringPlaces implements SaysLengths<StringPlaces> {
     /** Returns the centres and the gaps. */
     @Override
     public String toString() {
-        Report report = Report.titled(centres.length + " strings across "
-                + style.text(centres[centres.length - 1] - centres[0]) + ", centre to centre");
-        report.row("centres", words(centres()));
-        if (centres.length > 1) {
-            report.row("gaps", words(gaps()));
-        }
-        return report.toString();
-    }
-
-    /** All in one unit, said once, so that a row can be read along: {@code -13.490, 2.110 mm}. */
-    private String words(List<Amount<Length>> amounts) {
-        int places = style == LengthStyle.MILLIMETRES ? 3 : 4;
-        String listed = amounts.stream()
-                .limit(MOST_LISTED)
-                .map(amount -> Numbers.fixed(amount.valueIn(style.unit()), places))
-                .collect(Collectors.joining(", "));
-        int left = amounts.size() - MOST_LISTED;
-        return listed + " " + style.unit().symbol() + (left > 0 ? " and " + left + " more" : "");
+        return text(style);
     }
 }

@@ -6,9 +6,11 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Strings to be spread over a width, such as six between edges 44.5 mm apart, 3 mm in from each. Immutable.
@@ -16,7 +18,23 @@ import org.neckgeom.units.SaysLengths;
  * <p>The span reaches from the bass string's outer edge to the treble string's outer edge, half of it to each side of
  * the centreline. A course of two counts as one string as wide as its pair.
  */
-public final class StringSpacing implements SaysLengths<StringSpacing> {
+public final class StringSpacing implements Answer {
+
+    private static final Form<StringSpacing> FORM = Form.<StringSpacing>of("string-spacing")
+            .fact("count", Kind.WHOLE, "of single strings or courses", spacing -> spacing.diameters.length)
+            .fact(
+                    "pairSpacing",
+                    Kind.MM,
+                    "centre to centre of the strings of a course; 0 for single strings",
+                    spacing -> spacing.pair)
+            .fact("span", Kind.MM, "between the outer strings' outer edges", spacing -> spacing.span)
+            .finds(
+                    "single-strings",
+                    spacing -> spacing.pair == 0,
+                    "{count} strings across {span:brief}, outer edge to outer edge")
+            .finds(
+                    "courses",
+                    "{count} courses of 2, {pairSpacing:brief} in a pair across {span:brief}, outer edge to outer edge");
 
     private final double[] diameters;
     private final double pair;
@@ -194,8 +212,13 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
     }
 
     @Override
-    public StringSpacing in(LengthStyle other) {
-        return new StringSpacing(diameters, pair, span, Objects.requireNonNull(other, "style"));
+    public Form<StringSpacing> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same strings and span. */
@@ -215,8 +238,6 @@ public final class StringSpacing implements SaysLengths<StringSpacing> {
     /** Returns the strings and their span. */
     @Override
     public String toString() {
-        return diameters.length
-                + (pair == 0 ? " strings" : " courses of 2, " + style.brief(pair) + " in a pair") + " across "
-                + style.brief(span) + ", outer edge to outer edge";
+        return text(style);
     }
 }

@@ -2,6 +2,7 @@ package org.neckgeom.channel;
 
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
@@ -10,14 +11,14 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How a neck blank runs along the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.
@@ -31,7 +32,43 @@ import org.neckgeom.units.SaysLengths;
  * <p>Defaults: the head end leads, no strip, the head not on, edges straight, a trial piece of 200 mm read at its middle, the
  * edges may be planed. Every station is from the nut, positive toward the body.
  */
-public final class BlankOnFence implements SaysLengths<BlankOnFence> {
+public final class BlankOnFence implements Answer {
+
+    private static final Form<BlankOnFence> FORM = Form.<BlankOnFence>of("blank-on-fence")
+            .finds("head-end-leads", run -> run.headLeads, "Blank on the fence, head end leading")
+            .finds("heel-end-leads", "Blank on the fence, heel end leading")
+            .row("blank", "blank", Kind.NOUN, "with its nut line", run -> run.blank)
+            .row("channel", "channel", Kind.NOUN, "to be cut", BlankOnFence::channel)
+            .row("fence", "fence", Kind.NOUN, "the cutter at the middle of its length", BlankOnFence::fence)
+            .factIfAny(
+                    "stripStart",
+                    Kind.MM,
+                    "thickness of the strip at its head end",
+                    run -> run.strip().map(Strip::atStartMm))
+            .factIfAny(
+                    "stripEnd",
+                    Kind.MM,
+                    "thickness of the strip at its heel end",
+                    run -> run.strip().map(Strip::atEndMm))
+            .factIfAny(
+                    "stripAtTheTrial",
+                    Kind.FLAG,
+                    "whether the trial cut had the strip too",
+                    run -> run.strip().map(Strip::atTheTrial))
+            .phrase(
+                    "to",
+                    run -> run.strip()
+                            .filter(strip -> strip.atStartMm != strip.atEndMm)
+                            .isPresent(),
+                    " to {stripEnd}")
+            .phrase("trial", run -> run.strip().filter(Strip::atTheTrial).isPresent(), ", at the trial cut too")
+            .phrase("trial", ", not at the trial cut")
+            .line("strip", "strip", "{stripStart}{to}{trial}")
+            .factIfAny("head", Kind.NOUN, "on already", run -> Optional.ofNullable(run.head))
+            .line("head", "head on", "{head}")
+            .fact("crown", Kind.MM, "of the edge on the fence; below 0 for a hollow", run -> run.crown)
+            .line("crown", "edge", run -> run.crown > 0, "crowned by {crown:size small}")
+            .line("crown", "edge", run -> run.crown < 0, "hollow by {crown:size small}");
 
     /** Length of the trial piece where none is given, in mm; common practice. */
     public static final double DEFAULT_TRIAL_PIECE_MM = 200;
@@ -166,6 +203,10 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
     /** A strip whose thickness was read at two stations. */
     BlankOnFence stripMm(double startMm, double endMm, double atStartMm, double atEndMm, boolean atTheTrial) {
         return withStrip(new Strip(startMm, endMm, atStartMm, atEndMm, 0, atTheTrial));
+    }
+
+    private Optional<Strip> strip() {
+        return Optional.ofNullable(strip);
     }
 
     private BlankOnFence withStrip(Strip with) {
@@ -369,25 +410,17 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
 
     /** The setting of the fence that centres the slot best. */
     double centredSettingMm() {
-        return -SlotPlace.of(this, 0, 0, 0, Double.POSITIVE_INFINITY).middleMm();
-    }
-
-    LengthStyle style() {
-        return blank.style();
+        return -SlotPlace.of(this, 0, 0, 0, Double.POSITIVE_INFINITY, style()).middleMm();
     }
 
     @Override
-    public BlankOnFence in(LengthStyle other) {
-        return new BlankOnFence(
-                blank.in(other),
-                channel.in(other),
-                fence.in(other),
-                headLeads,
-                crown,
-                strip,
-                SaysLengths.said(head, other),
-                trialPiece,
-                mayBePlaned);
+    public Form<BlankOnFence> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return blank.style();
     }
 
     @Override
@@ -412,25 +445,6 @@ public final class BlankOnFence implements SaysLengths<BlankOnFence> {
     /** Returns the blank, the fence and what is between them. */
     @Override
     public String toString() {
-        LengthStyle style = style();
-        Report report = Report.titled("Blank on the fence, " + (headLeads ? "head" : "heel") + " end leading")
-                .row("blank", blank)
-                .row("channel", channel)
-                .row("fence", fence);
-        if (strip != null) {
-            Amount<Length> thick = style.amount(strip.atStartMm);
-            report.row(
-                    "strip",
-                    thick
-                            + (strip.atStartMm == strip.atEndMm ? "" : " to " + style.amount(strip.atEndMm))
-                            + (strip.atTheTrial ? ", at the trial cut too" : ", not at the trial cut"));
-        }
-        if (head != null) {
-            report.row("head on", head);
-        }
-        if (crown != 0) {
-            report.row("edge", (crown > 0 ? "crowned by " : "hollow by ") + style.small(Math.abs(crown)));
-        }
-        return report.toString();
+        return text(blank.style());
     }
 }

@@ -5,16 +5,17 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.shop.TestPiece;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -27,7 +28,7 @@ import org.neckgeom.units.ShopUnit;
  * Welch-Satterthwaite (JCGM 100, G.4). Slot and piece, read as well and as often as the walls, add nothing to this
  * estimate: their closure is not correlated with it. They check it, and they carry it over to another width.
  */
-public final class Centring implements SaysLengths<Centring> {
+public final class Centring implements Answer {
 
     private static final double KNOWN = Double.POSITIVE_INFINITY;
 
@@ -109,7 +110,7 @@ public final class Centring implements SaysLengths<Centring> {
     public Verdict<Length> verdict(Limits<Length> limits) {
         if (!closure().closes()) {
             throw NoAnswer.because(
-                    "verdict", "contradiction", "no verdict: " + closure().objection());
+                    "verdict", "contradiction", "no verdict: " + closure().objection(style()));
         }
         Verdict<Length> verdict = Verdict.of(offset().estimate(), limits);
         if (!verdict.isReachable()) {
@@ -267,17 +268,36 @@ public final class Centring implements SaysLengths<Centring> {
         return trial.repeatability().map(Amount::house).orElse(TrialCut.USUAL_REPEATABILITY_MM);
     }
 
-    /**
-     * Returns the same centring, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the centring
-     */
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<Centring> FORM = Closure.Sentences.assuming(
+                Form.<Centring>of("centring")
+                        .fact("offset", Kind.answer(Offset.Sentences.FORM), "of the slot", Centring::offset)
+                        .finds("centring", "Centring: {offset}")
+                        .row(
+                                "move",
+                                "do",
+                                Kind.answer(FenceMove.Sentences.FORM),
+                                "that centres the slot",
+                                Centring::move)
+                        .row(
+                                "check",
+                                "check",
+                                Kind.answer(Closure.Sentences.CHECK),
+                                "of the readings",
+                                Centring::closure),
+                Centring::closure,
+                centring -> true);
+    }
+
     @Override
-    public Centring in(LengthStyle style) {
-        Offset.Background in =
-                Offset.Background.of(background.degreesOfFreedom(), Objects.requireNonNull(style, "style"));
-        return new Centring(offsetMm, uncertaintyMm, in, trial, fromTheEdge);
+    public Form<Centring> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return background.style();
     }
 
     @Override
@@ -296,9 +316,6 @@ public final class Centring implements SaysLengths<Centring> {
     /** Returns the offset, the move, the check of the readings, and what was assumed of them where nothing was told. */
     @Override
     public String toString() {
-        Closure closure = closure();
-        Report report = Report.titled("Centring: " + offset()).row("do", move()).row("check", closure.finding());
-        String assumed = closure.assumed(background.style());
-        return (assumed.isEmpty() ? report : report.note(assumed)).toString();
+        return text(style());
     }
 }

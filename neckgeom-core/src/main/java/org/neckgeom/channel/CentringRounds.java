@@ -3,20 +3,22 @@ package org.neckgeom.channel;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Rounds of trial cut and fence move, and what they show together: where the slot would lie in the neck, and the one decision
@@ -29,7 +31,7 @@ import org.neckgeom.units.SaysLengths;
  * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
  * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
  */
-public final class CentringRounds implements SaysLengths<CentringRounds> {
+public final class CentringRounds implements Answer {
 
     /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */
     private static final double STRIP_MM = 0.02;
@@ -75,16 +77,12 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return no rounds yet, printed in the blank's unit
      */
     public static CentringRounds on(BlankOnFence run) {
-        return none(Objects.requireNonNull(run, "blank on the fence").style()).in(run, run.style());
+        return none(Objects.requireNonNull(run, "blank on the fence").style()).inBlank(run);
     }
 
     private static CentringRounds none(LengthStyle style) {
         return new CentringRounds(
                 List.of(), BenchUncertainty.withDefaults(), DecisionRule.withDefaults(), null, null, style);
-    }
-
-    private CentringRounds in(@Nullable BlankOnFence blank, LengthStyle shown) {
-        return new CentringRounds(steps, bench, rule, blank, leaves, shown);
     }
 
     /**
@@ -94,7 +92,8 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return the rounds
      */
     public CentringRounds inBlank(BlankOnFence blank) {
-        return in(Objects.requireNonNull(blank, "blank on the fence"), style);
+        Objects.requireNonNull(blank, "blank on the fence");
+        return new CentringRounds(steps, bench, rule, blank, leaves, style);
     }
 
     /**
@@ -205,10 +204,14 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public Offset estimate() {
+        return estimate(style);
+    }
+
+    private Offset estimate(LengthStyle shown) {
         SettingState state = state();
         double middle = run == null ? 0 : run.centredSettingMm();
         double nu = state.degreesOfFreedom(0, 0, bench.cutScatterDegreesOfFreedom());
-        return Offset.ofMm(state.mean() - middle, Math.sqrt(state.variance()), nu, style);
+        return Offset.ofMm(state.mean() - middle, Math.sqrt(state.variance()), nu, shown);
     }
 
     private SettingState state() {
@@ -245,8 +248,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
                 ? SlotPlace.inPieces(state.mean(), variance, nu, style)
-                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu)
-                        .in(style);
+                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu, style);
     }
 
     /** The setting that one cut and the best move after it are expected to leave. */
@@ -261,6 +263,10 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
 
     private double cutVariance() {
         return bench.cutScatterMm() * bench.cutScatterMm();
+    }
+
+    private long count(Predicate<CentringStep> which) {
+        return steps.stream().filter(which).count();
     }
 
     private double moveVariance() {
@@ -298,7 +304,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
             double nan = Double.NaN;
             chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach());
         }
-        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : move().in(shown);
+        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
         StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
         LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
                 ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
@@ -379,7 +385,7 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
      * @return one for each trial cut and each reading again, in the order of the steps
      */
     public List<Closure> closures() {
-        return evidence.closures().stream().map(closure -> closure.in(style)).toList();
+        return evidence.closures();
     }
 
     /**
@@ -393,15 +399,47 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
                 : Optional.empty();
     }
 
-    /**
-     * Returns the same rounds, printed in another style.
-     *
-     * @param other how to print lengths
-     * @return the rounds
-     */
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<Evidence.LeftOut> LEFT_OUT = Form.<Evidence.LeftOut>of("left-out")
+                .fact("why", Kind.code(Evidence.LeftOut.class), "left out", leftOut -> leftOut);
+
+        private static final Form<CentringRounds> FORM = Form.<CentringRounds>of("centring-rounds")
+                .factIfAny(
+                        "estimate",
+                        Kind.answer(Offset.Sentences.FORM),
+                        "of the setting now, from all cuts and moves",
+                        rounds -> Optional.ofNullable(rounds.evidence.state()).map(state -> rounds.estimate()))
+                .finds("placed", "Centring rounds: {estimate}")
+                .finds("not-placed", "Centring rounds: nothing known of the slot yet")
+                .fact(
+                        "trialCuts",
+                        Kind.WHOLE,
+                        "how many",
+                        r -> r.count(step -> step.cut().isPresent() && !step.isReadAgain()))
+                .fact(
+                        "moves",
+                        Kind.WHOLE,
+                        "of the fence, how many",
+                        r -> r.count(step -> step.move().isPresent()))
+                .line("rounds", "rounds", "{trialCuts:of trial cut/trial cuts}, {moves:of move/moves}")
+                .fact("cutScatter", Kind.MM, "standard deviation of one cut", rounds -> rounds.bench.cutScatterMm())
+                .phrase("default", rounds -> rounds.bench.isCutScatterDefault(), ", common practice")
+                .line("cutScatter", "cut scatter", "{cutScatter:small}{default}")
+                .fact("moveScatter", Kind.MM, "standard deviation of one move", rounds -> rounds.bench.moveScatterMm())
+                .line("moveScatter", "move scatter", "{moveScatter:small}")
+                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut())
+                .noteEach("leftOut", "{why}");
+    }
+
     @Override
-    public CentringRounds in(LengthStyle other) {
-        return in(run, Objects.requireNonNull(other, "style"));
+    public Form<CentringRounds> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -422,20 +460,6 @@ public final class CentringRounds implements SaysLengths<CentringRounds> {
     /** Returns the estimate and how many rounds it rests on. */
     @Override
     public String toString() {
-        long moves = steps.stream().filter(s -> s.move().isPresent()).count();
-        int cuts = (int) steps.stream()
-                .filter(s -> s.cut().isPresent() && !s.isReadAgain())
-                .count();
-        Report report = Report.titled(
-                        "Centring rounds: " + (evidence.state() == null ? "nothing known of the slot yet" : estimate()))
-                .row(
-                        "rounds",
-                        Words.count(cuts, "trial cut", "trial cuts") + ", " + Words.count((int) moves, "move", "moves"))
-                .row(
-                        "cut scatter",
-                        style.small(bench.cutScatterMm()) + (bench.isCutScatterDefault() ? ", common practice" : ""))
-                .row("move scatter", style.small(bench.moveScatterMm()));
-        evidence.notes().forEach(report::note);
-        return report.toString();
+        return text(style);
     }
 }

@@ -3,15 +3,32 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * One step at the machine: a trial cut that was read, the same cut read once more, or a fence move, such as
  * {@code fence moved 0.7 mm toward the cutter}. Immutable.
  */
-public final class CentringStep implements SaysLengths<CentringStep> {
+public final class CentringStep implements Answer {
+
+    private static final Form<CentringStep> FORM = Form.<CentringStep>of("centring-step")
+            .factIfAny("cut", Kind.NOUN, "the readings", CentringStep::cut)
+            .factIfAny(
+                    "move",
+                    Kind.MM,
+                    "of the fence at the cutter, positive toward it",
+                    step -> step.move().map(FenceMove::towardMm))
+            .finds("cut-read-again", CentringStep::isReadAgain, "The same cut read again: {cut}")
+            .finds("cut-read", "{cut}")
+            .finds(
+                    "moved-away",
+                    step -> step.move().filter(move -> move.towardMm() < 0).isPresent(),
+                    "fence moved {move:size brief} away from the cutter")
+            .finds("moved-toward", "fence moved {move:size brief} toward the cutter");
 
     private final @Nullable TrialCut cut;
     private final boolean again;
@@ -82,19 +99,14 @@ public final class CentringStep implements SaysLengths<CentringStep> {
         return Optional.ofNullable(move);
     }
 
-    /**
-     * Returns the style the step is printed in.
-     *
-     * @return the style
-     */
-    public LengthStyle style() {
-        return cut != null ? cut.style() : Objects.requireNonNull(move).style();
+    @Override
+    public Form<CentringStep> form() {
+        return FORM;
     }
 
     @Override
-    public CentringStep in(LengthStyle other) {
-        Objects.requireNonNull(other, "style");
-        return new CentringStep(cut == null ? null : cut.in(other), again, move == null ? null : move.in(other));
+    public LengthStyle style() {
+        return cut != null ? cut.style() : Objects.requireNonNull(move).style();
     }
 
     @Override
@@ -113,11 +125,6 @@ public final class CentringStep implements SaysLengths<CentringStep> {
     /** Returns the readings, or how far the fence was moved which way. */
     @Override
     public String toString() {
-        if (cut != null) {
-            return again ? "The same cut read again: " + cut : cut.toString();
-        }
-        double toward = Objects.requireNonNull(move).towardMm();
-        return "fence moved " + style().brief(Math.abs(toward)) + (toward < 0 ? " away from" : " toward")
-                + " the cutter";
+        return text(style());
     }
 }

@@ -4,19 +4,23 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -37,7 +41,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Which reading is wrong cannot be found from four single readings: any one of them could be. Repeated readings show it,
  * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
  */
-public final class Closure implements SaysLengths<Closure> {
+public final class Closure implements Answer {
 
     /** What the readings of a cut show of themselves. */
     public enum Outcome {
@@ -458,54 +462,52 @@ public final class Closure implements SaysLengths<Closure> {
         return Arrays.stream(readings).anyMatch(reading -> Math.abs(reading - mean) > limit * share);
     }
 
-    /**
-     * Returns why no move is advised.
-     *
-     * @return a sentence; empty when the readings close
-     */
-    String objection() {
-        if (closes()) {
-            return "";
+    /** Why no move is advised. */
+    String objection(LengthStyle shown) {
+        return Sentences.OBJECTION.text(this, shown);
+    }
+
+    private Optional<Estimate<Length>> estimate() {
+        return isComplete()
+                ? Optional.of(Estimate.ofHouse(misfitMm, uncertaintyMm, degreesOfFreedom, style.unit()))
+                : Optional.empty();
+    }
+
+    /** How many readings may be the one that does not close; 0 where they close. */
+    private int suspectsOfMisfit() {
+        return isMisfitRarer(REFUSED) ? suspects().size() : 0;
+    }
+
+    /** Decimal inches print what is nearly 0 in thou, and 0 in inches. */
+    private boolean isExact(LengthStyle shown) {
+        return misfitMm == 0 || shown != LengthStyle.DECIMAL_INCHES && shown.isNothing(misfitMm, 0);
+    }
+
+    private boolean areWallsReadOnce() {
+        return trial.fenceReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
+    }
+
+    /** How well readings that were taken once are assumed to repeat, where their repeatability was not given. */
+    private Optional<Double> assumedMm() {
+        boolean anyOnce = Arrays.stream(TrialReading.values()).anyMatch(reading -> readings(reading).length == 1);
+        return trial.repeatability().isEmpty() && anyOnce
+                ? Optional.of(TrialCut.USUAL_REPEATABILITY_MM)
+                : Optional.empty();
+    }
+
+    /** A slip of the eye or the pen: two digits swapped, or a division of the scale misread. */
+    private record Slip(
+            TrialReading reading,
+            @Nullable String written,
+            @Nullable String instead,
+            @Nullable Amount<Length> division) {}
+
+    /** What slip would explain a reading that alone is under suspicion. */
+    private Optional<Slip> slip() {
+        if (suspectsOfMisfit() != 1) {
+            return Optional.empty();
         }
-        List<TrialReading> suspects = suspects();
-        return whatIsWrong() + "; read "
-                + (suspects.size() == TrialReading.values().length
-                        ? "all four again"
-                        : "again: " + joined(suspects, " and "));
-    }
-
-    /** What speaks against refused readings. */
-    String whatIsWrong() {
-        if (isMisfitRarer(REFUSED)) {
-            return "readings do not close: " + misfitText();
-        }
-        return disagreeing(REFUSED)
-                .map(reading -> "readings of the " + reading + " disagree by more than their repeatability allows")
-                .orElse("the walls together leave no room for a slot in the piece");
-    }
-
-    private static String joined(List<TrialReading> readings, String last) {
-        List<String> names = readings.stream().map(TrialReading::toString).toList();
-        return names.size() < 2
-                ? String.join("", names)
-                : String.join(", ", names.subList(0, names.size() - 1)) + last + names.get(names.size() - 1);
-    }
-
-    private String misfitText() {
-        return style.text(Math.abs(misfitMm)) + (misfitMm < 0 ? " short" : " too long") + ", allowed "
-                + allowedNumber();
-    }
-
-    /** The allowed misfit in the unit its misfit is printed in, without repeating that unit. */
-    private String allowedNumber() {
-        String misfit = style.text(Math.abs(misfitMm));
-        String allowed = style.text(allowedMm());
-        int space = allowed.lastIndexOf(' ');
-        return misfit.endsWith(allowed.substring(space)) ? allowed.substring(0, space) : allowed;
-    }
-
-    /** What slip of the eye or the pen would explain a reading that alone is under suspicion. */
-    private Optional<String> slip(TrialReading named) {
+        TrialReading named = suspects().get(0);
         double[] readings = readings(named);
         int odd = readings.length == 1 ? 0 : blame().oddReading(named);
         if (odd < 0) {
@@ -521,13 +523,11 @@ public final class Closure implements SaysLengths<Closure> {
         double wrongBy = unit.fromHouse(error);
         double within = unit.fromHouse(EXPLAINED_WITHIN * uncertaintyMm);
         String written = Slips.written(unit.fromHouse(value), mostDecimals(unit));
-        Optional<String> swapped = Slips.swapped(written, wrongBy, within)
-                .map(other -> "the " + named + " written as " + written + " instead of " + other);
+        Optional<Slip> swapped =
+                Slips.swapped(written, wrongBy, within).map(other -> new Slip(named, written, other, null));
         // Never both: what explains so much explains nothing.
         return swapped.or(() -> Slips.division(wrongBy, within, trial.style() != LengthStyle.MILLIMETRES)
-                        .map(division -> "a whole division of the " + named + " misread, "
-                                + trial.style().brief(unit.toHouse(division)) + ","))
-                .map(words -> words + " would explain it");
+                .map(division -> new Slip(named, null, null, Amount.of(division, unit))));
     }
 
     private int mostDecimals(ShopUnit<Length> unit) {
@@ -547,9 +547,126 @@ public final class Closure implements SaysLengths<Closure> {
         };
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<Slip> SLIP = Form.<Slip>of("slip")
+                .fact("reading", Kind.code(TrialReading.class), "which of them", Slip::reading)
+                .factIfAny("written", Kind.NAME, "as it was", slip -> Optional.ofNullable(slip.written))
+                .factIfAny("instead", Kind.NAME, "as it should have been", slip -> Optional.ofNullable(slip.instead))
+                .factIfAny(
+                        "division",
+                        Kind.AMOUNT,
+                        "of the scale, in the unit that was read",
+                        slip -> Optional.ofNullable(slip.division))
+                .finds("digits-swapped", "the {reading} written as {written} instead of {instead} would explain it")
+                .finds(
+                        "division-misread",
+                        "a whole division of the {reading} misread, {division:given}, would explain it");
+
+        /** What the readings show of themselves, without what was assumed of them. */
+        static final Form<Closure> CHECK = facts("closure")
+                .finds("do-not-close", c -> c.isMisfitRarer(REFUSED), "{wrong}")
+                .finds("disagree", c -> c.disagreeing(REFUSED).isPresent(), "{wrong}; read {again}")
+                .finds("no-room", c -> !c.closes(), "{wrong}; read {again}")
+                .finds(
+                        "hardly-close",
+                        c -> c.isMisfitRarer(WARNED),
+                        "{warning}; read it again, or close a further cut, before the neck is cut")
+                .finds(
+                        "hardly-agree",
+                        Closure::warns,
+                        "{warning}; read it again, or close a further cut, before the neck is cut")
+                .finds("not-checked", c -> !c.isComplete(), "not checked: read the slot and the piece as well")
+                .finds("close-exactly", Closure::isExact, "readings close exactly, allowed {misfitLimit:text}")
+                .finds("close", "readings close: {misfitWords}")
+                .note(
+                        "suspect",
+                        c -> c.suspectsOfMisfit() == 1,
+                        "suspect the {suspects}: without it everything else agrees")
+                .note("slip", "{slip}")
+                .note(
+                        "suspects",
+                        c -> c.suspectsOfMisfit() == 4,
+                        "any of the four may be wrong; read each again, or give what slot and piece should be")
+                .note(
+                        "suspects",
+                        c -> c.suspectsOfMisfit() > 1 && c.suspectsOfMisfit() < 4,
+                        "wrong may be: {suspects:or}; read each again, or give what slot and piece should be")
+                .note("no-move", c -> c.isMisfitRarer(REFUSED), "no move is advised on these readings");
+
+        static final Form<Closure> FORM = assuming(CHECK, closure -> closure, Closure::isComplete);
+
+        /** Why no move is advised, in one line. */
+        static final Form<Closure> OBJECTION = facts("closure-objection").finds("objection", "{wrong}; read {again}");
+
+        /** What refuses readings or warns of them, in one line. */
+        static final Form<Closure> REASON = facts("closure-reason")
+                .finds("warning", Closure::warns, "{warning}")
+                .finds("refusal", "{wrong}");
+
+        private static Form<Closure> facts(String name) {
+            return Form.<Closure>of(name)
+                    .factIfAny(
+                            "misfit",
+                            Kind.ESTIMATE,
+                            "of walls and slot less the piece, positive: too long",
+                            Closure::estimate)
+                    .factIfAny(
+                            "misfitLimit",
+                            Kind.MM,
+                            "of the misfit without a warning",
+                            c -> c.estimate().map(e -> c.allowedMm()))
+                    .factIfAny(
+                            "disagreeing",
+                            Kind.code(TrialReading.class),
+                            "what was read several times with readings that disagree",
+                            c -> c.disagreeing(REFUSED).or(() -> c.disagreeing(WARNED)))
+                    .fact(
+                            "suspects",
+                            Kind.list(Kind.code(TrialReading.class)),
+                            "most likely first; none unless the readings are refused",
+                            Closure::suspects)
+                    .factIfAny(
+                            "slip", Kind.answer(SLIP), "of the eye or the pen, that explains the misfit", Closure::slip)
+                    .phrase("way", c -> c.misfitMm < 0, "short")
+                    .phrase("way", "too long")
+                    .phrase("misfitWords", "{misfit:size text} {way}, allowed {misfitLimit:size text after misfit}")
+                    .phrase("wrong", c -> c.isMisfitRarer(REFUSED), "readings do not close: {misfitWords}")
+                    .phrase(
+                            "wrong",
+                            c -> c.disagreeing(REFUSED).isPresent(),
+                            "readings of the {disagreeing} disagree by more than their repeatability allows")
+                    .phrase("wrong", "the walls together leave no room for a slot in the piece")
+                    .phrase("again", c -> c.suspects().size() == 4, "all four again")
+                    .phrase("again", "again: {suspects:and}")
+                    .phrase("warning", c -> c.isMisfitRarer(WARNED), "readings hardly close: {misfitWords}")
+                    .phrase("warning", "readings of the {disagreeing} hardly agree");
+        }
+
+        /** Adds how well readings that were taken once are assumed to repeat. */
+        static <T> Form<T> assuming(Form<T> form, Function<T, Closure> check, Predicate<T> when) {
+            return form.factIfAny(
+                            "assumedRepeatability",
+                            Kind.MM,
+                            "of readings taken once, where none was given; common practice",
+                            x -> check.apply(x).assumedMm())
+                    .phrase("readings", x -> check.apply(x).areWallsReadOnce(), "readings")
+                    .phrase("readings", "single readings")
+                    .note(
+                            "assumed-repeatability",
+                            when,
+                            "{readings} taken as within {assumedRepeatability:2|1 fine} each (common practice)");
+        }
+    }
+
     @Override
-    public Closure in(LengthStyle other) {
-        return new Closure(trial, expected, zeros, cuts, Objects.requireNonNull(other, "style"));
+    public Form<Closure> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -572,61 +689,6 @@ public final class Closure implements SaysLengths<Closure> {
      */
     @Override
     public String toString() {
-        String assumed = assumed(style);
-        return assumed.isEmpty() || !isComplete() ? finding() : finding() + "\n  " + assumed;
-    }
-
-    /** What was assumed of readings that were taken once, empty where their repeatability was given. */
-    String assumed(LengthStyle shown) {
-        boolean wallsOnce = trial.fenceReadingsMm().length == 1 && trial.farReadingsMm().length == 1;
-        boolean anyOnce = Arrays.stream(TrialReading.values()).anyMatch(reading -> readings(reading).length == 1);
-        if (trial.repeatability().isPresent() || !anyOnce) {
-            return "";
-        }
-        double usual = TrialCut.USUAL_REPEATABILITY_MM;
-        return (wallsOnce ? "readings" : "single readings") + " taken as within "
-                + (shown == LengthStyle.MILLIMETRES ? shown.brief(usual) : shown.small(usual))
-                + " each (common practice)";
-    }
-
-    /** The finding alone. */
-    String finding() {
-        if (!closes()) {
-            return refusal();
-        }
-        if (warns()) {
-            return warning() + "; read it again, or close a further cut, before the neck is cut";
-        }
-        if (!isComplete()) {
-            return "not checked: read the slot and the piece as well";
-        }
-        return style.text(Math.abs(misfitMm)).equals(style.text(0))
-                ? "readings close exactly, allowed " + style.text(allowedMm())
-                : "readings close: " + misfitText();
-    }
-
-    /** What the warning is about, where there is one. */
-    String warning() {
-        return isMisfitRarer(WARNED)
-                ? "readings hardly close: " + misfitText()
-                : "readings of the " + disagreeing(WARNED).orElseThrow() + " hardly agree";
-    }
-
-    private String refusal() {
-        if (!isMisfitRarer(REFUSED)) {
-            return objection();
-        }
-        Report report = Report.titled(whatIsWrong());
-        List<TrialReading> suspects = suspects();
-        if (suspects.size() == 1) {
-            report.note("suspect the " + suspects.get(0) + ": without it everything else agrees");
-            slip(suspects.get(0)).ifPresent(report::note);
-        } else {
-            report.note((suspects.size() == TrialReading.values().length
-                            ? "any of the four may be wrong"
-                            : "wrong may be: " + joined(suspects, " or "))
-                    + "; read each again, or give what slot and piece should be");
-        }
-        return report.note("no move is advised on these readings").toString();
+        return text(style);
     }
 }

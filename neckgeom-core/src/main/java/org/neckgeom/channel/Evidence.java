@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param contradiction what contradicts what; null where nothing does
  * @param lastClosure the check of the last cut's readings; null before the first
  * @param closures the check of each cut's readings, in the order of the record
- * @param notes what was left out, and why
+ * @param leftOut what was left out, and why
  */
 record Evidence(
         @Nullable SettingState state,
@@ -35,7 +35,25 @@ record Evidence(
         SlotVerdict.@Nullable Contradiction contradiction,
         @Nullable Closure lastClosure,
         List<Closure> closures,
-        List<String> notes) {
+        List<LeftOut> leftOut) {
+
+    /** What was left out, and why. */
+    enum LeftOut {
+        MISREAD_CUT("a cut is left out until it is read again: its readings do not add up"),
+        STEPS_BEFORE("two cuts agree that the fence is not where the moves put it: what came before them is left out"),
+        ODD_CUT("one cut is left out: the next one, the fence untouched, agrees with those before it");
+
+        private final String sentence;
+
+        LeftOut(String sentence) {
+            this.sentence = sentence;
+        }
+
+        @Override
+        public String toString() {
+            return sentence;
+        }
+    }
 
     /** The decision's step where the record itself decides. */
     SlotVerdict.Step step(SlotVerdict.Step chosen) {

@@ -1,17 +1,21 @@
 package org.neckgeom.channel;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How far the fence is to be moved and which way, such as {@code fence away from the cutter by 0.710 mm}. Immutable.
@@ -19,7 +23,7 @@ import org.neckgeom.units.SaysLengths;
  * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
  * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
  */
-public final class FenceMove implements SaysLengths<FenceMove> {
+public final class FenceMove implements Answer {
 
     /** The most leaves in a stack unless told: more bind and spring. */
     public static final int USUAL_LEAVES = 4;
@@ -114,10 +118,6 @@ public final class FenceMove implements SaysLengths<FenceMove> {
      */
     public double settingUncertaintyMm() {
         return settingUncertaintyMm;
-    }
-
-    LengthStyle style() {
-        return style;
     }
 
     /**
@@ -235,26 +235,45 @@ public final class FenceMove implements SaysLengths<FenceMove> {
                 amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style);
     }
 
-    /**
-     * Returns the same move, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the move
-     */
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<FenceMove> FORM = Form.<FenceMove>of("fence-move")
+                .factIfAny("move", Kind.ESTIMATE, "at the cutter, positive toward it", FenceMove::estimate)
+                .factIfAny(
+                        "contradiction",
+                        Kind.answer(Closure.Sentences.OBJECTION),
+                        "why no move is advised",
+                        move -> Optional.ofNullable(move.contradiction))
+                .phrase("lost", move -> Math.abs(move.offsetMm) < move.uncertaintyMm, ", less than its own uncertainty")
+                .finds("not-advised", "no move advised: {contradiction}")
+                .finds("stays", move -> move.offsetMm == 0, "fence stays where it is")
+                .finds(
+                        "toward-the-cutter",
+                        move -> move.offsetMm > 0,
+                        "fence toward the cutter by {move:size value}{lost}")
+                .finds("away-from-the-cutter", "fence away from the cutter by {move:size value}{lost}");
+    }
+
     @Override
-    public FenceMove in(LengthStyle style) {
-        return new FenceMove(
-                offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction, Objects.requireNonNull(style, "style"));
+    public Form<FenceMove> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
+    }
+
+    private Optional<Estimate<Length>> estimate() {
+        return isAdvised()
+                ? Optional.of(Estimate.of(style.amount(offsetMm), style.amount(uncertaintyMm)))
+                : Optional.empty();
     }
 
     private void requireAdvice() {
-        if (!isAdvised()) {
-            throw NoAnswer.because("move", "not-advised", refusal());
+        if (contradiction != null) {
+            throw NoAnswer.because("move", "not-advised", contradiction.objection(style));
         }
-    }
-
-    private String refusal() {
-        return Objects.requireNonNull(contradiction, "contradiction").in(style).objection();
     }
 
     @Override
@@ -274,14 +293,6 @@ public final class FenceMove implements SaysLengths<FenceMove> {
     /** Returns it in words, such as {@code fence away from the cutter by 0.710 mm}. */
     @Override
     public String toString() {
-        if (!isAdvised()) {
-            return "no move advised: " + refusal();
-        }
-        if (offsetMm == 0) {
-            return "fence stays where it is";
-        }
-        String move = "fence " + (offsetMm > 0 ? "toward the cutter" : "away from the cutter") + " by "
-                + style.text(Math.abs(offsetMm), uncertaintyMm);
-        return Math.abs(offsetMm) < uncertaintyMm ? move + ", less than its own uncertainty" : move;
+        return text(style);
     }
 }

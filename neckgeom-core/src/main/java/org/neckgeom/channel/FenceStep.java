@@ -3,11 +3,12 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Fence;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What a split fence does whose halves are out of line by s: where along the piece the slot shifts, and by how much.
@@ -19,7 +20,49 @@ import org.neckgeom.units.SaysLengths;
  * reach. The first h has no shift, the last h the whole step. Exact for a straight edge. A one-piece fence has no step, and
  * its angle has no say for one round cutter.
  */
-public final class FenceStep implements SaysLengths<FenceStep> {
+public final class FenceStep implements Answer {
+
+    private static final Form<FenceStep> FORM = Form.<FenceStep>of("fence-step")
+            .fact(
+                    "outOfLine",
+                    Kind.MM,
+                    "of the fence's halves, positive: the outfeed half proud",
+                    step -> step.fence.outOfLineMm())
+            .findsOnly("no-step", step -> step.fence.outOfLineMm() == 0, "no step: the slot runs straight")
+            .finds(
+                    "outfeed-proud",
+                    step -> step.fence.outOfLineMm() > 0,
+                    "halves out of line by {outOfLine:size text}, outfeed proud")
+            .finds("outfeed-back", "halves out of line by {outOfLine:size text}, outfeed lying back")
+            .row(
+                    "firstEnd",
+                    "first end",
+                    Kind.answer(Offset.Sentences.FORM),
+                    "of the slot at the leading end",
+                    step -> step.shift(0))
+            .row(
+                    "then",
+                    "then",
+                    Kind.answer(Offset.Sentences.FORM),
+                    "half of the gap farther",
+                    step -> step.shift(step.pressedMm()))
+            .row(
+                    "middle",
+                    "middle",
+                    Kind.answer(Offset.Sentences.FORM),
+                    "of the piece",
+                    step -> step.shift(step.lengthMm / 2))
+            .row(
+                    "lastEnd",
+                    "last end",
+                    Kind.answer(Offset.Sentences.FORM),
+                    "of the piece",
+                    step -> step.shift(step.lengthMm))
+            .fact("pressed", Kind.MM, "length at each end that one half alone carries", FenceStep::pressedMm)
+            .note("press", "over the first and last {pressed:brief} press against the half that carries")
+            .note(
+                    "read-in-the-middle",
+                    "read a trial cut in the middle of a piece as long as the neck, or bring the halves into line");
 
     private final Fence fence;
     private final double lengthMm;
@@ -70,6 +113,10 @@ public final class FenceStep implements SaysLengths<FenceStep> {
         return shift(mm);
     }
 
+    private double pressedMm() {
+        return Math.min(fence.gapMm() / 2, lengthMm / 2);
+    }
+
     private Offset shift(double alongMm) {
         double half = fence.lengthMm() / 2;
         Riding riding = new Riding(0, lengthMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null);
@@ -77,8 +124,13 @@ public final class FenceStep implements SaysLengths<FenceStep> {
     }
 
     @Override
-    public FenceStep in(LengthStyle other) {
-        return new FenceStep(fence, lengthMm, Objects.requireNonNull(other, "style"));
+    public Form<FenceStep> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -96,19 +148,6 @@ public final class FenceStep implements SaysLengths<FenceStep> {
     /** Returns the shifts at the ends and in the middle, and where to read a trial cut. */
     @Override
     public String toString() {
-        double stepMm = fence.outOfLineMm();
-        if (stepMm == 0) {
-            return "no step: the slot runs straight";
-        }
-        double in = Math.min(fence.gapMm() / 2, lengthMm / 2);
-        return Report.titled("halves out of line by " + style.text(Math.abs(stepMm)) + ", outfeed "
-                        + (stepMm > 0 ? "proud" : "lying back"))
-                .row("first end", shift(0))
-                .row("then", shift(in))
-                .row("middle", shift(lengthMm / 2))
-                .row("last end", shift(lengthMm))
-                .note("over the first and last " + style.brief(in) + " press against the half that carries")
-                .note("read a trial cut in the middle of a piece as long as the neck, or bring the halves into line")
-                .toString();
+        return text(style);
     }
 }

@@ -4,13 +4,14 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A neck at the fence whose head is already on and in the way: what has to stand between shaft and fence, what happens
@@ -23,7 +24,19 @@ import org.neckgeom.units.SaysLengths;
  * that is straight between its corners. The fence is taken to be on the side the head is swung to until
  * {@link #fenceOnTheOtherSide}.
  */
-public final class HeadAtFence implements SaysLengths<HeadAtFence> {
+public final class HeadAtFence implements Answer {
+
+    private static final Form<HeadAtFence> FORM = Form.<HeadAtFence>of("head-at-fence")
+            .fact(
+                    "proud",
+                    Kind.AMOUNT,
+                    "how far the head is proud of the shaft's edge; 0 where it stays inside",
+                    HeadAtFence::proud)
+            .finds("proud", at -> at.proudMm() > 0, "Head stands proud of the shaft by {proud:text}")
+            .finds("inside", "Head stays inside the shaft's edge")
+            .row("head", "head", Kind.NOUN, "wings and all", at -> at.head)
+            .row("blank", "blank", Kind.NOUN, "the shaft, from the nut line to its heel end", at -> at.blank)
+            .row("fence", "fence", Kind.NOUN, "the cutter at the middle of its length", at -> at.fence);
 
     private final Head head;
     private final double atNut;
@@ -51,13 +64,12 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
      */
     public static HeadAtFence of(Head head, Blank blank, Fence fence) {
         return new HeadAtFence(
-                        Objects.requireNonNull(head, "head"),
-                        head.widthMm(),
-                        Objects.requireNonNull(blank, "blank"),
-                        Objects.requireNonNull(fence, "fence"),
-                        false,
-                        blank.style())
-                .in(blank.style());
+                Objects.requireNonNull(head, "head"),
+                head.widthMm(),
+                Objects.requireNonNull(blank, "blank"),
+                Objects.requireNonNull(fence, "fence"),
+                false,
+                blank.style());
     }
 
     /**
@@ -162,15 +174,14 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
                 style);
     }
 
-    /**
-     * Returns the same, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the neck at the fence
-     */
     @Override
-    public HeadAtFence in(LengthStyle style) {
-        return new HeadAtFence(head.in(style), atNut, blank.in(style), fence.in(style), otherSide, style);
+    public Form<HeadAtFence> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -191,13 +202,6 @@ public final class HeadAtFence implements SaysLengths<HeadAtFence> {
     /** Returns what is in the way. */
     @Override
     public String toString() {
-        return Report.titled(
-                        proudMm() > 0
-                                ? "Head stands proud of the shaft by " + style.text(proudMm())
-                                : "Head stays inside the shaft's edge")
-                .row("head", head)
-                .row("blank", blank)
-                .row("fence", fence)
-                .toString();
+        return text(style);
     }
 }

@@ -1,17 +1,19 @@
 package org.neckgeom.channel;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Fence;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -23,7 +25,33 @@ import org.neckgeom.units.ShopUnit;
  * fence-side edge by {@code (L_s - x) tan phi} at station x. Where the fence is shorter, its ends are the contacts, and the
  * slot bends: the least concave majorant of all that touches. A split fence's own step is in it. Exact.
  */
-public final class HeadSkew implements SaysLengths<HeadSkew> {
+public final class HeadSkew implements Answer {
+
+    private static final Form<Place> PLACE = Form.<Place>of("offset-at-station")
+            .fact("station", Kind.MM, "from the nut", Place::station)
+            .fact("offset", Kind.answer(Offset.Sentences.FORM), "of the slot there", Place::offset)
+            .phrase("at", place -> place.station == 0, "the nut")
+            .phrase("at", "{station:brief}");
+
+    private static final Form<HeadSkew> FORM = Form.<HeadSkew>of("head-skew")
+            .findsOnly("no-skew", skew -> skew.proudMm() == 0, "no skew: the head stays inside the shaft's edge")
+            .fact(
+                    "skew",
+                    Kind.RAD,
+                    "at the nut, positive: the head end is held off the fence",
+                    skew -> StrictMath.atan(skew.riding().slopeAt(0)))
+            .fact("proud", Kind.MM, "how far the head is proud at its prouder corner", HeadSkew::proudMm)
+            .finds("skewed", "slot skewed by {skew:3} at the nut: the head stands proud by {proud:text}")
+            .fact("places", Kind.table(PLACE), "from the nut to the shaft's far end", HeadSkew::places)
+            .each("places", "at {at}", "{offset}")
+            .fact("fenceReach", Kind.MM, "of the fence, either side of the cutter", skew -> skew.fence.lengthMm() / 2)
+            .note(
+                    "fence-ends",
+                    skew -> skew.fence.lengthMm() / 2 < Math.max(skew.shaftMm, -skew.side[HeadContact.TIP_X]),
+                    "the fence reaches {fenceReach:brief} either side of the cutter: the slot bends where a contact runs off its end")
+            .note("spacer", "a parallel spacer on the fence side keeps the head clear");
+
+    private record Place(double station, Offset offset) {}
 
     private final double[] side;
     private final double shaftMm;
@@ -89,13 +117,25 @@ public final class HeadSkew implements SaysLengths<HeadSkew> {
         return offset(x);
     }
 
+    private List<Place> places() {
+        return IntStream.rangeClosed(0, 4)
+                .mapToDouble(i -> shaftMm * i / 4)
+                .mapToObj(x -> new Place(x, offset(x)))
+                .toList();
+    }
+
     private Offset offset(double x) {
         return Offset.ofMm(-riding().at(x), 0, style);
     }
 
     @Override
-    public HeadSkew in(LengthStyle other) {
-        return new HeadSkew(side, shaftMm, fence.in(other), other);
+    public Form<HeadSkew> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -114,22 +154,6 @@ public final class HeadSkew implements SaysLengths<HeadSkew> {
     /** Returns the skew at the nut and the offsets along the shaft. */
     @Override
     public String toString() {
-        if (proudMm() == 0) {
-            return "no skew: the head stays inside the shaft's edge";
-        }
-        double angle = StrictMath.atan(riding().slopeAt(0));
-        Report report = Report.titled("slot skewed by " + Numbers.fixed(Math.toDegrees(angle), 3)
-                + " deg at the nut: the head stands proud by " + style.text(proudMm()));
-        for (int i = 0; i <= 4; i++) {
-            double x = shaftMm * i / 4;
-            report.row(i == 0 ? "at the nut" : "at " + style.brief(x), offset(x));
-        }
-        double half = fence.lengthMm() / 2;
-        if (half < Math.max(shaftMm, -side[HeadContact.TIP_X])) {
-            report.note("the fence reaches " + style.brief(half)
-                    + " either side of the cutter: the slot bends where a contact runs off its end");
-        }
-        return report.note("a parallel spacer on the fence side keeps the head clear")
-                .toString();
+        return text(style);
     }
 }

@@ -2,15 +2,25 @@ package org.neckgeom.channel;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * The leaves that come nearest a wanted gap, each used at most once, such as {@code 0.70 leaf, 0.010 mm short}.
@@ -20,7 +30,7 @@ import org.neckgeom.units.SaysLengths;
  * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
  * sqrt(3), as nothing is known of it but its limits.
  */
-public final class LeafStack implements SaysLengths<LeafStack> {
+public final class LeafStack implements Answer {
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
     static final double FINE_ENOUGH_MM = 0.02;
@@ -29,6 +39,45 @@ public final class LeafStack implements SaysLengths<LeafStack> {
     private static final double PAPER_MM = 0.1;
 
     private static final int MOST_MOVES = 9;
+
+    private static final double EXACT_MM = 5e-7;
+
+    private static final Form<Remedy> REMEDY = left(
+                    Form.<Remedy>of("leaf-remedy"), "what these moves leave undone; positive: short", Remedy::leftMm)
+            .fact("fullMoves", Kind.WHOLE, "with the first leaves", Remedy::full)
+            .fact("moves", Kind.WHOLE, "of the fence", remedy -> remedy.full + 1)
+            .factIfAny(
+                    "first",
+                    Leaves.KIND,
+                    "of the first move, and of all but the last",
+                    remedy -> Optional.ofNullable(remedy.first))
+            .factIfAny("then", Leaves.KIND, "of the last move", remedy -> Optional.ofNullable(remedy.then))
+            .fact("paper", Kind.MM, "thickness of a sheet; common practice: measure it", remedy -> PAPER_MM)
+            .phrase("times", remedy -> remedy.full > 1, "{fullMoves} times ")
+            .phrase("stack", remedy -> !remedy.isShort, " on a thinner stack")
+            .phrase("makeUp", "paper or tape, measured (about {paper:small}), makes up for it{stack}")
+            .finds(
+                    "too-far",
+                    remedy -> remedy.full == MOST_MOVES,
+                    "too far for leaves: move the fence by a rule first, then cut and read another trial piece")
+            .finds("several-moves", remedy -> remedy.full > 0, "in {moves} moves: {times}{first}, then {then}{left}")
+            .finds("swap", "in two moves: set the block over {first}, then put {then} in its place{left}; or {makeUp}")
+            .finds("paper", "{makeUp}");
+
+    static final Form<LeafStack> FORM = left(
+                    Form.<LeafStack>of("leaf-stack"), "wanted less height; positive: short", LeafStack::residualMm)
+            .fact("wanted", Kind.MM, "gap", stack -> stack.wantedMm)
+            .fact("leaves", Leaves.KIND, "as stamped, thinnest first", stack -> stack.named(stack.leavesMm))
+            .fact(
+                    "height",
+                    Kind.ESTIMATE,
+                    "of the stack, by the leaves' tolerances",
+                    stack -> Estimate.of(stack.height(), stack.uncertainty()))
+            .phrase("u", ", u {height:u}")
+            .finds("close", LeafStack::isClose, "{leaves}{left}{u}")
+            .finds("not-close", "{leaves}{left}{u}")
+            .factIfAny("remedy", Kind.answer(REMEDY), "what to do instead", LeafStack::farther)
+            .note("remedy", "{remedy}");
 
     private final FeelerSet set;
     private final int most;
@@ -102,7 +151,57 @@ public final class LeafStack implements SaysLengths<LeafStack> {
         return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style);
     }
 
-    private String farther() {
+    /** Leaves by what is stamped on them. */
+    private record Leaves(double[] mm, LengthStyle stamped) {
+
+        static final Kind<Leaves> KIND = Kind.own(
+                Leaves::text,
+                (leaves, style) -> leaves.data(),
+                Map.of("type", "array", "items", Map.of("$ref", "#/$defs/quantity")));
+
+        /** Where the move is in another unit, their height in that one as well. */
+        private String text(LengthStyle style) {
+            if (mm.length == 0) {
+                return "no leaf";
+            }
+            boolean alike = stamped.unit().symbol().equals(style.unit().symbol());
+            String unit = alike ? "" : stamped.unit().symbol() + " ";
+            return Arrays.stream(mm)
+                            .mapToObj(leaf -> leafName(stamped.unit().fromHouse(leaf), stamped))
+                            .collect(Collectors.joining(" + "))
+                    + " " + unit + (mm.length == 1 ? "leaf" : "leaves")
+                    + (alike ? "" : " (" + style.text(Arrays.stream(mm).sum()) + ")");
+        }
+
+        private List<Map<String, Object>> data() {
+            ShopUnit<Length> unit = stamped.inTables().unit();
+            return Arrays.stream(mm)
+                    .mapToObj(leaf -> {
+                        Map<String, Object> data = new LinkedHashMap<>();
+                        data.put("value", new Json.Figure(Numbers.plain(unit.fromHouse(leaf))));
+                        data.put("unit", unit.toString());
+                        data.put("ucum", unit.ucum());
+                        return data;
+                    })
+                    .toList();
+        }
+    }
+
+    /** Moves that come nearer than one stack; without leaves where none do. */
+    private record Remedy(
+            int full, @Nullable Leaves first, @Nullable Leaves then, double leftMm, boolean isShort) {}
+
+    private static <T> Form<T> left(Form<T> form, String meaning, Function<T, Double> mm) {
+        return form.fact("residual", Kind.MM, meaning, mm)
+                .phrase("left", one -> Math.abs(mm.apply(one)) < EXACT_MM, ", exact")
+                .phrase("left", one -> mm.apply(one) > 0, ", {residual:size text} short")
+                .phrase("left", ", {residual:size text} over");
+    }
+
+    private Optional<Remedy> farther() {
+        if (isClose()) {
+            return Optional.empty();
+        }
         double[] all = set.leavesMm();
         double wanted = wantedMm;
         double residual = residualMm();
@@ -113,26 +212,25 @@ public final class LeafStack implements SaysLengths<LeafStack> {
         if (wanted > reach) {
             int full = (int) Math.min(MOST_MOVES, Math.floor(wanted / reach));
             if (full == MOST_MOVES) {
-                return "too far for leaves: move the fence by a rule first, then cut and read another trial piece";
+                return Optional.of(new Remedy(full, null, null, Double.NaN, true));
             }
             double[] rest = pick(all, LeafSearch.nearest(all, wanted - full * reach, most));
             double left = wanted - full * reach - Arrays.stream(rest).sum();
-            return "in " + (full + 1) + " moves: " + (full > 1 ? full + " times " : "") + names(top) + ", then "
-                    + names(rest) + residual(left);
+            return Optional.of(new Remedy(full, named(top), named(rest), left, true));
         }
         LeafSwap swap = LeafSwap.nearest(all, wanted);
         double[] taken = pick(all, swap.taken());
         double[] put = pick(all, swap.put());
         double left = wanted - Arrays.stream(taken).sum() + Arrays.stream(put).sum();
-        String paper = "paper or tape, measured (about " + style.small(PAPER_MM) + "), makes up for it"
-                + (residual > 0 ? "" : " on a thinner stack");
-        if (!(Math.abs(left) < Math.abs(residual) - 1e-9)) {
-            return paper;
-        }
-        double[] first = toward ? put : taken;
-        double[] second = toward ? taken : put;
-        return "in two moves: set the block over " + names(first) + ", then put " + names(second) + " in its place"
-                + residual(left) + "; or " + paper;
+        boolean isNearer = Math.abs(left) < Math.abs(residual) - 1e-9;
+        return Optional.of(
+                isNearer
+                        ? new Remedy(0, named(toward ? put : taken), named(toward ? taken : put), left, residual > 0)
+                        : new Remedy(0, null, null, Double.NaN, residual > 0));
+    }
+
+    private Leaves named(double[] mm) {
+        return new Leaves(mm, set.style());
     }
 
     private static double[] pick(double[] all, int[] places) {
@@ -237,12 +335,17 @@ public final class LeafStack implements SaysLengths<LeafStack> {
      * @return a sentence, empty when the stack is close
      */
     public String remedy() {
-        return isClose() ? "" : farther();
+        return farther().map(remedy -> REMEDY.text(remedy, style)).orElse("");
     }
 
     @Override
-    public LeafStack in(LengthStyle other) {
-        return nearest(set, most, wantedMm, wantedUncertaintyMm, ratio, toward, Objects.requireNonNull(other, "style"));
+    public Form<LeafStack> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -263,23 +366,7 @@ public final class LeafStack implements SaysLengths<LeafStack> {
     /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
     @Override
     public String toString() {
-        String stack = names(leavesMm) + residual(residualMm()) + Words.uncertainty(uncertaintyMm, style);
-        return isClose() ? stack : stack + "\n  " + farther();
-    }
-
-    /** Leaves as stamped; where the move is told in another unit, their height in that one as well. */
-    private String names(double[] leaves) {
-        if (leaves.length == 0) {
-            return "no leaf";
-        }
-        LengthStyle stamped = set.style();
-        boolean alike = stamped.unit().symbol().equals(style.unit().symbol());
-        String unit = alike ? "" : stamped.unit().symbol() + " ";
-        return Arrays.stream(leaves)
-                        .mapToObj(leaf -> leafName(stamped.unit().fromHouse(leaf), stamped))
-                        .collect(Collectors.joining(" + "))
-                + " " + unit + (leaves.length == 1 ? "leaf" : "leaves")
-                + (alike ? "" : " (" + style.text(Arrays.stream(leaves).sum()) + ")");
+        return text(style);
     }
 
     /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */
@@ -288,13 +375,5 @@ public final class LeafStack implements SaysLengths<LeafStack> {
         String exact = Numbers.trimmed(value, 5);
         String usual = Numbers.fixed(value, places);
         return exact.length() > usual.length() ? exact : usual;
-    }
-
-    private String residual(double mm) {
-        String size = style.text(Math.abs(mm));
-        if (Math.abs(mm) < 5e-7) {
-            return ", exact";
-        }
-        return ", " + size + (mm > 0 ? " short" : " over");
     }
 }

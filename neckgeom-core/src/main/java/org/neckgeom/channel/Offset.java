@@ -158,8 +158,8 @@ public final class Offset implements Answer {
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
-    private static final class Sentences {
-        private static final Form<Offset> FORM = Form.<Offset>of("offset")
+    static final class Sentences {
+        static final Form<Offset> FORM = Form.<Offset>of("offset")
                 .fact(
                         "offset",
                         Kind.ESTIMATE,

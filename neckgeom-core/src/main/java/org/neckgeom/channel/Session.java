@@ -62,7 +62,7 @@ final class Session {
     /** The check of each cut's readings, in the order of the record. */
     private final List<Closure> closures = new ArrayList<>();
 
-    private final List<String> notes = new ArrayList<>();
+    private final List<Evidence.LeftOut> missed = new ArrayList<>();
     private double firstPiece = Double.NaN;
 
     /** One cut as it was read: the setting it shows, the variance of its readings and how well that is known. */
@@ -123,7 +123,7 @@ final class Session {
                 contradiction,
                 lastClosure,
                 List.copyOf(closures),
-                List.copyOf(notes));
+                List.copyOf(missed));
     }
 
     /** Variance of one reading. */
@@ -169,7 +169,7 @@ final class Session {
         isPieceMissing = false;
         if (!closure.closes()) {
             contradiction = SlotVerdict.Contradiction.READINGS;
-            notes.add("a cut is left out until it is read again: its readings do not add up");
+            missed.add(Evidence.LeftOut.MISREAD_CUT);
             return;
         }
         isWarned = closure.warns();
@@ -243,13 +243,13 @@ final class Session {
         this.odd = null;
         if (Math.abs(now.y - odd.y) <= AGREE_SIGMAS * both) {
             resets++;
-            notes.add("two cuts agree that the fence is not where the moves put it: what came before them is left out");
+            missed.add(Evidence.LeftOut.STEPS_BEFORE);
             before = SettingState.first(odd.y, odd.variance, cutVariance, odd.degreesOfFreedom);
             state = before.cut(now.y, now.variance, cutVariance, now.degreesOfFreedom);
             cuts = 2;
         } else if (agrees(now.y - old.mean(), s, old)) {
             leftOut++;
-            notes.add("one cut is left out: the next one, the fence untouched, agrees with those before it");
+            missed.add(Evidence.LeftOut.ODD_CUT);
             before = old;
             state = old.cut(now.y, now.variance, cutVariance, now.degreesOfFreedom);
         } else {

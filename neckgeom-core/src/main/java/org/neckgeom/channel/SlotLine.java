@@ -4,11 +4,13 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,7 +20,38 @@ import org.neckgeom.units.ShopUnit;
  * <p>Offsets are positive where the slot lies too far from the fence. Stations are in mm from the nut, positive toward
  * the body.
  */
-public final class SlotLine implements SaysLengths<SlotLine> {
+public final class SlotLine implements Answer {
+
+    private static final Form<SlotLine> FORM = Form.<SlotLine>of("slot-line")
+            .fact("skew", Kind.AMOUNT, "positive: the slot draws away from the fence toward the body", SlotLine::skew)
+            .fact("endToEnd", Kind.MM, "change of the offset from start to end", SlotLine::endToEndMm)
+            .fact("length", Kind.MM, "from start to end", line -> line.endMm - line.startMm)
+            .fact("start", Kind.MM, "station from the nut", line -> line.startMm)
+            .fact(
+                    "startOffset",
+                    Kind.ESTIMATE,
+                    "positive: too far from the fence",
+                    line -> line.estimate(line.startOffsetMm))
+            .fact("end", Kind.MM, "station from the nut", line -> line.endMm)
+            .fact(
+                    "endOffset",
+                    Kind.ESTIMATE,
+                    "positive: too far from the fence",
+                    line -> line.estimate(line.endOffsetMm))
+            .phrase("startPlace", line -> line.startOffsetMm == 0, "in the middle")
+            .phrase("startPlace", line -> line.startOffsetMm < 0, "{startOffset:size value} nearer the fence")
+            .phrase("startPlace", "{startOffset:size value} farther from the fence")
+            .phrase("endPlace", line -> line.endOffsetMm == 0, "in the middle")
+            .phrase("endPlace", line -> line.endOffsetMm < 0, "{endOffset:size value} nearer the fence")
+            .phrase("endPlace", "{endOffset:size value} farther from the fence")
+            .phrase("atStart", line -> line.startMm == 0, "the nut")
+            .phrase("atStart", "{start:..3}")
+            .phrase("atEnd", line -> line.endMm == 0, "the nut")
+            .phrase("atEnd", "{end:..3}")
+            .phrase("u", ", u {startOffset:u}")
+            .finds(
+                    "line",
+                    "skew {skew:size 4}, {endToEnd:size text} over {length:brief}: {startPlace} at {atStart}, {endPlace} at {atEnd}{u}");
 
     private final double startOffsetMm;
     private final double endOffsetMm;
@@ -115,14 +148,22 @@ public final class SlotLine implements SaysLengths<SlotLine> {
         return endOffsetMm - startOffsetMm;
     }
 
+    private Estimate<Length> estimate(double offsetMm) {
+        return Estimate.of(style.amount(offsetMm), style.amount(uncertaintyMm));
+    }
+
     private double slope() {
         return (endOffsetMm - startOffsetMm) / (endMm - startMm);
     }
 
     @Override
-    public SlotLine in(LengthStyle other) {
-        return new SlotLine(
-                startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm, Objects.requireNonNull(other, "style"));
+    public Form<SlotLine> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -143,20 +184,6 @@ public final class SlotLine implements SaysLengths<SlotLine> {
     /** Returns the skew and what it comes to, such as {@code skew 0.0027 deg, 0.014 mm from end to end, …}. */
     @Override
     public String toString() {
-        String angle = Numbers.fixed(Math.toDegrees(StrictMath.atan(Math.abs(slope()))), 4);
-        String text = "skew " + angle + " deg, " + style.text(Math.abs(endToEndMm())) + " over "
-                + style.brief(endMm - startMm);
-        return text + ": " + place(startOffsetMm) + " at " + station(startMm) + ", " + place(endOffsetMm) + " at "
-                + station(endMm) + Words.uncertainty(uncertaintyMm, style);
-    }
-
-    private String station(double mm) {
-        return mm == 0 ? "the nut" : Numbers.trimmed(style.unit().fromHouse(mm), 3) + " " + style.unit();
-    }
-
-    private String place(double mm) {
-        return mm == 0
-                ? "in the middle"
-                : style.text(Math.abs(mm), uncertaintyMm) + (mm < 0 ? " nearer the fence" : " farther from the fence");
+        return text(style);
     }
 }

@@ -5,12 +5,13 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -21,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * straight. {@link #chanceWithin} is for the whole length of the channel at once, never the product of two ends' chances: they
  * share the setting of the fence.
  */
-public final class SlotPlace implements SaysLengths<SlotPlace> {
+public final class SlotPlace implements Answer {
 
     private final double[] stations;
     private final double[] offsets;
@@ -60,7 +61,12 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
      * @param endUncertainty of each end's own part of the offset
      */
     static SlotPlace of(
-            BlankOnFence run, double setting, double variance, double endUncertainty, double degreesOfFreedom) {
+            BlankOnFence run,
+            double setting,
+            double variance,
+            double endUncertainty,
+            double degreesOfFreedom,
+            LengthStyle style) {
         double[] stations = run.knots();
         double[] shifts = Arrays.stream(stations).map(run::shiftMm).toArray();
         double[] offsets = new double[stations.length];
@@ -68,12 +74,12 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
             offsets[i] = setting - shifts[i] - run.widthMm(stations[i]) / 2;
         }
         return new SlotPlace(
-                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, run.style());
+                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, style);
     }
 
     /** The place of a slot that the fence centres best, nothing uncertain. */
     static SlotPlace centred(BlankOnFence run) {
-        return of(run, run.centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY);
+        return of(run, run.centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY, run.style());
     }
 
     /** The place in a piece as wide as the trial pieces: the same offset everywhere. */
@@ -203,7 +209,7 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
      * @return with its uncertainty
      */
     public Offset end() {
-        return at(style.amount(stations[stations.length - 1]));
+        return at(style.amount(endStationMm()));
     }
 
     /**
@@ -226,6 +232,14 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
             worst = Math.abs(offsets[i]) > Math.abs(offsets[worst]) ? i : worst;
         }
         return stations[worst];
+    }
+
+    private double endStationMm() {
+        return stations[stations.length - 1];
+    }
+
+    private boolean isWorstBetweenTheEnds() {
+        return worstStationMm() != stations[0] && worstStationMm() != endStationMm();
     }
 
     /** Middle of the band from the least to the greatest offset: what a fence move can take away. */
@@ -291,20 +305,36 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
         return degreesOfFreedom;
     }
 
-    @Override
-    public SlotPlace in(LengthStyle other) {
-        return new SlotPlace(
-                stations,
-                offsets,
-                shifts,
-                variance,
-                startUncertainty,
-                endUncertainty,
-                degreesOfFreedom,
-                Objects.requireNonNull(other, "style"));
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<SlotPlace> FORM = Form.<SlotPlace>of("slot-place")
+                .fact("startStation", Kind.MM, "the channel's head end from the nut", place -> place.stations[0])
+                .fact("start", Kind.answer(Offset.Sentences.FORM), "at the head end", SlotPlace::start)
+                .findsOnly("parallel", SlotPlace::isParallel, "{start}")
+                .line("start", "at {startStation:brief}", "{start}")
+                .fact("endStation", Kind.MM, "the channel's heel end from the nut", SlotPlace::endStationMm)
+                .fact("end", Kind.answer(Offset.Sentences.FORM), "at the heel end", SlotPlace::end)
+                .line("end", "at {endStation:brief}", "{end}")
+                .fact("worstStation", Kind.MM, "where the offset is largest, from the nut", SlotPlace::worstStationMm)
+                .fact("worst", Kind.answer(Offset.Sentences.FORM), "where it is largest", SlotPlace::worst)
+                .line("worst", "at {worstStation:brief}", SlotPlace::isWorstBetweenTheEnds, "{worst}")
+                .fact(
+                        "largestOffset",
+                        Kind.MM,
+                        "positive: too far from the fence",
+                        p -> p.offsetMmAt(p.worstStationMm()))
+                .finds(
+                        "askew",
+                        "Slot in the blank: largest offset {largestOffset:size text} at {worstStation:brief} from the nut");
     }
 
-    LengthStyle style() {
+    @Override
+    public Form<SlotPlace> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
         return style;
     }
 
@@ -335,18 +365,6 @@ public final class SlotPlace implements SaysLengths<SlotPlace> {
     /** Returns the offset at both ends of the channel and where it is largest. */
     @Override
     public String toString() {
-        if (isParallel()) {
-            return start().toString();
-        }
-        double worst = worstStationMm();
-        int last = stations.length - 1;
-        Report report = Report.titled("Slot in the blank: largest offset " + style.text(Math.abs(offsetMmAt(worst)))
-                        + " at " + style.brief(worst) + " from the nut")
-                .row("at " + style.brief(stations[0]), start())
-                .row("at " + style.brief(stations[last]), end());
-        if (worst != stations[0] && worst != stations[last]) {
-            report.row("at " + style.brief(worst), worst());
-        }
-        return report.toString();
+        return text(style);
     }
 }

@@ -1,19 +1,21 @@
 package org.neckgeom.channel;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Head;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Where the stop blocks sit that begin and end a slot: distances along the fence from the cutter's centre and from both
@@ -25,7 +27,7 @@ import org.neckgeom.units.SaysLengths;
  * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} says which are really there. Where the
  * slot runs out of the work there is no stop.
  */
-public final class SlotStops implements SaysLengths<SlotStops> {
+public final class SlotStops implements Answer {
 
     /** Less than a tenth of a thou is not said. */
     private static final double SEEN_MM = 0.00254;
@@ -34,6 +36,70 @@ public final class SlotStops implements SaysLengths<SlotStops> {
 
     /** How far a stop block reaches over the head's tip; common practice. */
     private static final double OVER_THE_TIP_MM = 3;
+
+    private static final Form<SlotStops> FORM = Form.<SlotStops>of("slot-stops")
+            .fact("leading", Kind.code(End.class), "which end of the blank meets the cutter first", SlotStops::leading)
+            .finds("stops", "Stops, {leading} end leading")
+            .factIfAny(
+                    "rear",
+                    Kind.answer(StopPlace.FORM),
+                    "where the trailing end lies when the cut begins",
+                    stops -> closed(stops.rear()))
+            .line("rear", "rear stop", "{rear}")
+            .line("rear", "rear stop", stops -> stops.rear().isOpen(), "none: the slot is open there, feed in")
+            .factIfAny("front", Kind.answer(StopPlace.FORM), "what ends the cut", stops -> closed(stops.front()))
+            .line("front", "front stop", "{front}")
+            .line("front", "front stop", stops -> stops.front().isOpen(), "none: the slot is open there, feed through")
+            .fact("cutterRadius", Kind.MM, "also of the slot's ends", stops -> stops.radiusMm)
+            .fact("start", Kind.ESTIMATE, "of the slot from the nut: the end cut first", SlotStops::start)
+            .fact("end", Kind.ESTIMATE, "of the slot from the nut: the end cut last", SlotStops::end)
+            .line(
+                    "marks",
+                    "or marks",
+                    "on the fence {cutterRadius:mark} before and behind the cutter's centre, on the blank at"
+                            + " {start:mark} and {end:mark} from the nut:\nstart with the first over the mark in front, stop with the second over the mark behind")
+            .note(
+                    "round-ends",
+                    "the ends come out round, radius {cutterRadius:brief}: chisel them square, or run that much farther")
+            .fact(
+                    "tipBeforeNut",
+                    Kind.MM,
+                    "of a head that is on, where its stop meets it",
+                    stops -> stops.ofHead(-stops.headEndMm))
+            .fact(
+                    "tipHeight",
+                    Kind.MM,
+                    "of a head that is on above the table, the glue face down",
+                    stops -> stops.ofHead(stops.tipHeightMm()))
+            .fact(
+                    "leastBlock",
+                    Kind.MM,
+                    "height of the block before a head that is on",
+                    stops -> stops.ofHead(stops.leastBlockMm()))
+            .note(
+                    "head-on",
+                    "the head is on: its stop meets the tip, {tipBeforeNut:mark} before the nut and, glue face down,"
+                            + " {tipHeight:mark} above the table: a block of {leastBlock:mark} or more with a pad on it; a lower one lifts the head")
+            .fact("offMark", Kind.MM, "how far stops and marks are from those of a rule at most", SlotStops::offMarkMm)
+            .note(
+                    "off-the-mark",
+                    (stops, style) -> stops.offMarkMm(style) > SEEN_MM,
+                    "stops and marks to the nearest 1/64 in: up to {offMark:small} off")
+            .note("setting", "each stop set within u {start:u}, and so is the channel's end")
+            .fact(
+                    "firstMove",
+                    Kind.MM,
+                    "of the fence toward the cutter, where the slot takes two runs",
+                    stops -> stops.ofTwoRuns(stops.runApartMm / 2))
+            .fact(
+                    "secondMove",
+                    Kind.MM,
+                    "of the fence away from the cutter, where the slot takes two runs",
+                    stops -> stops.ofTwoRuns(stops.runApartMm))
+            .note(
+                    "two-runs",
+                    "the channel is wider than the cutter: two runs, first the fence {firstMove:text} toward the cutter"
+                            + " from the middle, then {secondMove:text} away from it: " + SecondPass.FENCE_AWAY);
 
     private final End leading;
     private final double startMm;
@@ -152,6 +218,23 @@ public final class SlotStops implements SaysLengths<SlotStops> {
         return style.amount(tipHeightMm());
     }
 
+    private double leastBlockMm() {
+        return tipHeightMm() + OVER_THE_TIP_MM;
+    }
+
+    /** Not there without a head, or where the head end is open. */
+    private double ofHead(double mm) {
+        return head != null && !atHeadEnd().isOpen() ? mm : Double.NaN;
+    }
+
+    private double ofTwoRuns(double mm) {
+        return runApartMm > OPEN_MM ? mm : Double.NaN;
+    }
+
+    private static Optional<StopPlace> closed(StopPlace place) {
+        return place.isOpen() ? Optional.empty() : Optional.of(place);
+    }
+
     private double tipHeightMm() {
         return head == null ? 0 : HeadContact.tipHeight(head);
     }
@@ -163,7 +246,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
      * @return 3 mm where no head is on
      */
     public Amount<Length> leastBlock() {
-        return style.amount(tipHeightMm() + OVER_THE_TIP_MM);
+        return style.amount(leastBlockMm());
     }
 
     /**
@@ -175,7 +258,7 @@ public final class SlotStops implements SaysLengths<SlotStops> {
      */
     public SlotStops block(Quantity<Length> height) {
         double mm = HouseUnits.mmPositive(height, "stop block height");
-        if (mm >= tipHeightMm() + OVER_THE_TIP_MM) {
+        if (mm >= leastBlockMm()) {
             return this;
         }
         String why = head == null || mm >= tipHeightMm()
@@ -263,18 +346,13 @@ public final class SlotStops implements SaysLengths<SlotStops> {
     }
 
     @Override
-    public SlotStops in(LengthStyle other) {
-        return new SlotStops(
-                leading,
-                startMm,
-                endMm,
-                headEndMm,
-                heelEndMm,
-                radiusMm,
-                runApartMm,
-                settingMm,
-                SaysLengths.said(head, other),
-                Objects.requireNonNull(other, "style"));
+    public Form<SlotStops> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -296,47 +374,17 @@ public final class SlotStops implements SaysLengths<SlotStops> {
         return Objects.hash(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head);
     }
 
-    private double offMarkMm() {
-        double marks = Math.max(Math.abs(style.offMarkMm(startMm)), Math.abs(style.offMarkMm(endMm)));
+    private double offMarkMm(LengthStyle shown) {
+        double marks = Math.max(Math.abs(shown.offMarkMm(startMm)), Math.abs(shown.offMarkMm(endMm)));
         StopPlace rear = rear();
         StopPlace front = front();
-        double ends = Math.max(rear.isOpen() ? 0 : rear.offMarkMm(), front.isOpen() ? 0 : front.offMarkMm());
-        return Math.max(Math.abs(style.offMarkMm(radiusMm)), Math.max(marks, ends));
+        double ends = Math.max(rear.isOpen() ? 0 : rear.offMarkMm(shown), front.isOpen() ? 0 : front.offMarkMm(shown));
+        return Math.max(Math.abs(shown.offMarkMm(radiusMm)), Math.max(marks, ends));
     }
 
     /** Returns both stops, the marks that do instead of them, and what the round cutter leaves at the ends. */
     @Override
     public String toString() {
-        StopPlace rear = rear();
-        StopPlace front = front();
-        Report report = Report.titled("Stops, " + leading + " end leading")
-                .row("rear stop", rear.isOpen() ? "none: the slot is open there, feed in" : rear)
-                .row("front stop", front.isOpen() ? "none: the slot is open there, feed through" : front)
-                .row(
-                        "or marks",
-                        "on the fence " + style.mark(radiusMm) + " before and behind the cutter's centre, on the"
-                                + " blank at " + style.mark(firstMarkMm()) + " and " + style.mark(lastMarkMm())
-                                + " from the nut:\nstart with the first over the mark in front, stop with the second over the mark behind")
-                .note("the ends come out round, radius " + style.brief(radiusMm)
-                        + ": chisel them square, or run that much farther");
-        if (head != null && !atHeadEnd().isOpen()) {
-            report.note("the head is on: its stop meets the tip, " + style.mark(-headEndMm)
-                    + " before the nut and, glue face down, " + style.mark(tipHeightMm())
-                    + " above the table: a block of " + style.mark(tipHeightMm() + OVER_THE_TIP_MM)
-                    + " or more with a pad on it; a lower one lifts the head");
-        }
-        double off = offMarkMm();
-        if (off > SEEN_MM) {
-            report.note("stops and marks to the nearest 1/64 in: up to " + style.small(off) + " off");
-        }
-        if (settingMm > 0) {
-            report.note("each stop set within u " + style.small(settingMm) + ", and so is the channel's end");
-        }
-        if (runApartMm > OPEN_MM) {
-            report.note("the channel is wider than the cutter: two runs, first the fence "
-                    + style.text(runApartMm / 2) + " toward the cutter from the middle, then "
-                    + style.text(runApartMm) + " away from it: " + SecondPass.FENCE_AWAY);
-        }
-        return report.toString();
+        return text(style);
     }
 }

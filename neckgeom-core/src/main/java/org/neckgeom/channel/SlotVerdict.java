@@ -4,10 +4,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The one decision on the channel: whether the neck may be cut, and else the next step, such as
@@ -17,7 +17,7 @@ import org.neckgeom.units.SaysLengths;
  * and no step is expected to save more than it costs; else the step with the least expected cost comes next. Verdict, next
  * step and a plan's check all read this one value.
  */
-public final class SlotVerdict implements SaysLengths<SlotVerdict> {
+public final class SlotVerdict implements Answer {
 
     /** What to do next; the order of the first four breaks ties. */
     public enum Step {
@@ -77,10 +77,15 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
         FENCE("the step of the fence, or what the blank rides on"),
         READING("the readings of a cut");
 
-        final String words;
+        private final String words;
 
         Cause(String words) {
             this.words = words;
+        }
+
+        @Override
+        public String toString() {
+            return words;
         }
     }
 
@@ -247,23 +252,119 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
         return choice == null || contradiction != null ? Optional.empty() : choice.after(step());
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<SlotVerdict> FORM = Form.<SlotVerdict>of("slot-verdict")
+                .fact("limit", Kind.MM, "of the offset, either side of the middle", verdict -> verdict.limitMm)
+                .fact(
+                        "conformanceProbability",
+                        Kind.PROBABILITY,
+                        "along the whole channel, if the neck were cut now",
+                        v -> v.chosen.chance())
+                .fact(
+                        "conformanceProbabilityAfterMove",
+                        Kind.PROBABILITY,
+                        "without another cut",
+                        v -> v.chosen.afterMove())
+                .fact("bestConformanceProbability", Kind.PROBABILITY, "that this bench reaches", SlotVerdict::reach)
+                .fact(
+                        "move",
+                        Kind.answer(FenceMove.Sentences.FORM),
+                        "the best one, whether or not it comes next",
+                        SlotVerdict::move)
+                .factIfAny(
+                        "contradiction",
+                        Kind.code(Contradiction.class),
+                        "of what was read and moved",
+                        SlotVerdict::contradiction)
+                .factIfAny(
+                        "readings",
+                        Kind.answer(Closure.Sentences.REASON),
+                        "of the last cut, where they are refused or warned of",
+                        SlotVerdict::doubted)
+                .phrase("now", "{conformanceProbability} chance of being within {limit:brief}")
+                .phrase("why", v -> v.contradiction == Contradiction.READINGS, "{readings}")
+                .phrase(
+                        "why",
+                        v -> v.contradiction != null,
+                        "it does not lie where the cuts and moves before it put it")
+                .phrase("why", v -> v.step() == Step.READ_AGAIN, "{readings}")
+                .phrase("why", "{now}")
+                .finds("cut", v -> v.step() == Step.CUT, "cut the neck: {now}")
+                .finds(
+                        "move-fence",
+                        v -> v.step() == Step.MOVE,
+                        "move the {move}: {conformanceProbabilityAfterMove} chance of being within {limit:brief} then, {conformanceProbability} now")
+                .finds("read-again", v -> v.step() == Step.READ_AGAIN, "read the same cut again: {why}")
+                .finds(
+                        "first-trial-cut",
+                        v -> v.step() == Step.TRIAL_CUT && v.contradiction == null && v.isFirst,
+                        "make a trial cut in a test piece, and read both walls, the piece and the slot")
+                .finds(
+                        "trial-cut",
+                        v -> v.step() == Step.TRIAL_CUT,
+                        "make another trial cut, the fence untouched: {why}")
+                .finds(
+                        "measure-piece",
+                        v -> v.step() == Step.MEASURE_PIECE,
+                        "measure the test piece: walls alone do not place the slot in a blank of another width")
+                .finds(
+                        "check-move",
+                        v -> v.step() == Step.CHECK_MOVE,
+                        "check which way the fence was moved: the cut lies where it would after the opposite move")
+                .finds(
+                        "square-edges",
+                        v -> v.step() == Step.SQUARE_EDGES,
+                        "plane the blank's edges parallel: no setting of the fence keeps within {limit:brief} along the channel, {bestConformanceProbability} chance at best")
+                .finds(
+                        "tapered-strip",
+                        v -> v.step() == Step.TAPERED_STRIP,
+                        "run the blank on a strip that tapers as the blank does: no setting of the fence keeps within {limit:brief} along the channel, {bestConformanceProbability} chance at best")
+                .finds(
+                        "fence-lost",
+                        v -> v.contradiction == Contradiction.FENCE_LOST,
+                        "do not cut: the fence does not stay where it is set")
+                .finds(
+                        "cannot",
+                        "do not cut: this bench cannot show that the slot is within {limit:brief}, {bestConformanceProbability} chance at best")
+                .factIfAny("gap", Kind.answer(StopGap.FORM), "at the stop block, for the move", SlotVerdict::gap)
+                .line(
+                        "gap",
+                        "at the block",
+                        v -> v.step() == Step.MOVE && v.gap != null && v.move.amountMm() != v.gap.gapMm(),
+                        "{gap}")
+                .factIfAny(
+                        "leaves",
+                        Kind.answer(LeafStack.FORM),
+                        "feeler gauges for the move, at the stop block",
+                        SlotVerdict::leaves)
+                .line("leaves", "feeler gauges", v -> v.step() == Step.MOVE, "{leaves}")
+                .fact(
+                        "cause",
+                        Kind.code(Cause.class),
+                        "the largest part of what keeps the limit out of reach",
+                        v -> v.cause)
+                .fact("causeSize", Kind.MM, "of that part", v -> v.causeMm)
+                .line("cause", "largest part", SlotVerdict::isOutOfReach, "{cause}, {causeSize:small}")
+                .note(
+                        "ten-cuts",
+                        v -> v.isOutOfReach() && v.cause == Cause.CUT_SCATTER,
+                        "make ten trial cuts at one setting and give their standard deviation, or widen the limit")
+                .fact("cutScatter", Kind.MM, "standard deviation of one cut", v -> v.cutScatterMm)
+                .note(
+                        "cut-scatter-default",
+                        v -> v.isCutScatterDefault && v.chance().isPresent(),
+                        "scatter of cuts taken as {cutScatter:small} (common practice): ten cuts at one setting would show it");
+    }
+
     @Override
-    public SlotVerdict in(LengthStyle other) {
-        return new SlotVerdict(
-                chosen,
-                choice,
-                contradiction,
-                closure == null ? null : closure.in(other),
-                cause,
-                causeMm,
-                move.in(other),
-                gap == null ? null : gap.in(other),
-                leaves == null ? null : leaves.in(other),
-                isCutScatterDefault,
-                cutScatterMm,
-                isFirst,
-                limitMm,
-                other);
+    public Form<SlotVerdict> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -286,83 +387,27 @@ public final class SlotVerdict implements SaysLengths<SlotVerdict> {
         return Objects.hash(step(), contradiction, chance(), reach(), cause, move, limitMm);
     }
 
-    /** Returns the step and its reason in one line. */
-    String line() {
-        String limit = "within " + style.brief(limitMm);
-        String now =
-                Double.isNaN(chosen.chance()) ? "" : Numbers.percent(chosen.chance()) + " chance of being " + limit;
-        return switch (step()) {
-            case CUT -> "cut the neck: " + now;
-            case MOVE ->
-                "move the " + move + ": " + Numbers.percent(chosen.afterMove()) + " chance of being " + limit
-                        + " then, " + Numbers.percent(chosen.chance()) + " now";
-            case READ_AGAIN ->
-                "read the same cut again: "
-                        + (contradiction != null
-                                ? contradictory()
-                                : closure != null && closure.warns() ? closure.warning() : now);
-            case TRIAL_CUT ->
-                contradiction != null
-                        ? "make another trial cut, the fence untouched: " + contradictory()
-                        : isFirst
-                                ? "make a trial cut in a test piece, and read both walls, the piece and the slot"
-                                : "make another trial cut, the fence untouched: " + now;
-            case MEASURE_PIECE ->
-                "measure the test piece: walls alone do not place the slot in a blank of another width";
-            case CHECK_MOVE ->
-                "check which way the fence was moved: the cut lies where it would after the opposite move";
-            case SQUARE_EDGES ->
-                "plane the blank's edges parallel: no setting of the fence keeps " + limit + " along the channel, "
-                        + Numbers.percent(reach()) + " chance at best";
-            case TAPERED_STRIP ->
-                "run the blank on a strip that tapers as the blank does: no setting of the fence keeps " + limit
-                        + " along the channel, " + Numbers.percent(reach()) + " chance at best";
-            case CANNOT ->
-                contradiction == Contradiction.FENCE_LOST
-                        ? "do not cut: the fence does not stay where it is set"
-                        : "do not cut: this bench cannot show that the slot is " + limit + ", "
-                                + Numbers.percent(reach()) + " chance at best";
-        };
-    }
-
     /**
      * Returns the step and its reason as a sentence.
      *
      * @return one line, such as {@code Cut the neck: 99.2 % chance of being within 0.1 mm.}
      */
     public String sentence() {
-        String line = line();
+        String line = Sentences.FORM.render(this, style).finding();
         return Character.toUpperCase(line.charAt(0)) + line.substring(1) + ".";
     }
 
-    private String contradictory() {
-        return contradiction == Contradiction.READINGS
-                ? Objects.requireNonNull(closure).whatIsWrong()
-                : "it does not lie where the cuts and moves before it put it";
+    private boolean isOutOfReach() {
+        return step() == Step.CANNOT && contradiction == null;
+    }
+
+    private Optional<Closure> doubted() {
+        return Optional.ofNullable(closure).filter(last -> contradiction == Contradiction.READINGS || last.warns());
     }
 
     /** Returns the step and its reason, what makes the move, and what the chance rests on. */
     @Override
     public String toString() {
-        Report report = Report.titled(line());
-        if (step() == Step.MOVE) {
-            if (gap != null && move.amountMm() != gap.gapMm()) {
-                report.row("at the block", gap);
-            }
-            if (leaves != null) {
-                report.row("feeler gauges", leaves);
-            }
-        }
-        if (step() == Step.CANNOT && contradiction == null) {
-            report.row("largest part", cause.words + ", " + style.small(causeMm));
-            if (cause == Cause.CUT_SCATTER) {
-                report.note("make ten trial cuts at one setting and give their standard deviation, or widen the limit");
-            }
-        }
-        if (isCutScatterDefault && !Double.isNaN(chosen.chance())) {
-            report.note("scatter of cuts taken as " + style.small(cutScatterMm)
-                    + " (common practice): ten cuts at one setting would show it");
-        }
-        return report.toString();
+        return text(style);
     }
 }

@@ -3,12 +3,13 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A parallel strip between shaft and fence that keeps the head clear, such as
@@ -18,7 +19,29 @@ import org.neckgeom.units.SaysLengths;
  * t. Its lack of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the
  * same spacer takes both the thickness and its error out again.
  */
-public final class Spacer implements SaysLengths<Spacer> {
+public final class Spacer implements Answer {
+
+    private static final Form<Spacer> FORM = Form.<Spacer>of("spacer")
+            .fact(
+                    "leastThickness",
+                    Kind.MM,
+                    "what the head is proud and the clearance; 0 where none is needed",
+                    Spacer::leastThicknessMm)
+            .fact("proud", Kind.MM, "how far the head is proud of the shaft's edge", spacer -> spacer.proudMm)
+            .fact("clearance", Kind.MM, "between head and fence", spacer -> spacer.clearanceMm)
+            .fact("shaftLength", Kind.MM, "from the nut to the shaft's far end", spacer -> spacer.lengthMm)
+            .findsOnly(
+                    "not-needed",
+                    spacer -> !spacer.isNeeded(),
+                    "no spacer needed: the head stays inside the shaft's edge")
+            .finds("needed", "parallel spacer of {leastThickness:brief} or more on the fence side")
+            .line("proud", "head proud", "{proud:brief}")
+            .line("clearance", "clearance", "{clearance:brief}")
+            .note(
+                    "errors",
+                    "its thickness error goes into the offset whole; what it is out of parallel the slot is skewed by"
+                            + " over {shaftLength:brief}")
+            .note("trial-with-spacer", "run the trial piece with the same spacer: then its thickness cancels");
 
     private final double proudMm;
     private final double clearanceMm;
@@ -94,8 +117,13 @@ public final class Spacer implements SaysLengths<Spacer> {
     }
 
     @Override
-    public Spacer in(LengthStyle other) {
-        return new Spacer(proudMm, clearanceMm, lengthMm, Objects.requireNonNull(other, "style"));
+    public Form<Spacer> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -114,15 +142,6 @@ public final class Spacer implements SaysLengths<Spacer> {
     /** Returns what is needed, such as {@code parallel spacer of 8.5 mm or more on the fence side}, and what it does. */
     @Override
     public String toString() {
-        if (!isNeeded()) {
-            return "no spacer needed: the head stays inside the shaft's edge";
-        }
-        return Report.titled("parallel spacer of " + style.brief(leastThicknessMm()) + " or more on the fence side")
-                .row("head proud", style.brief(proudMm))
-                .row("clearance", style.brief(clearanceMm))
-                .note("its thickness error goes into the offset whole; what it is out of parallel the slot is skewed by"
-                        + " over " + style.brief(lengthMm))
-                .note("run the trial piece with the same spacer: then its thickness cancels")
-                .toString();
+        return text(style);
     }
 }

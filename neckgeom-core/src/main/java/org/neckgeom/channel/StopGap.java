@@ -2,11 +2,13 @@ package org.neckgeom.channel;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
-import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The gap between a fence and its stop block that makes a wanted move at the cutter, such as
@@ -15,7 +17,14 @@ import org.neckgeom.units.SaysLengths;
  * <p>A fence that pivots at one end moves by {@code m} at the cutter, a distance C from the pivot, and by
  * {@code m B / C} at a block a distance B from it. Exact for distances measured square to the fence as it stood.
  */
-public final class StopGap implements SaysLengths<StopGap> {
+public final class StopGap implements Answer {
+
+    static final Form<StopGap> FORM = Form.<StopGap>of("stop-gap")
+            .fact("gap", Kind.ESTIMATE, "between fence and stop block", stop -> stop.estimate(stop.ratio))
+            .fact("move", Kind.ESTIMATE, "at the cutter", stop -> stop.estimate(1))
+            .fact("ratio", Kind.RATIO, "of the gap to the move", StopGap::ratio)
+            .finds("move-itself", stop -> stop.ratio == 1, "{gap:value} at the stop block, the move itself")
+            .finds("by-the-pivot", "{gap:value} at the stop block for {move:value} at the cutter ({ratio:..3} to 1)");
 
     private final double moveMm;
     private final double ratio;
@@ -58,6 +67,10 @@ public final class StopGap implements SaysLengths<StopGap> {
         return style.amount(moveUncertaintyMm * ratio);
     }
 
+    private Estimate<Length> estimate(double times) {
+        return Estimate.of(style.amount(moveMm * times), style.amount(moveUncertaintyMm * times));
+    }
+
     /**
      * Returns how far the block moves for each mm at the cutter.
      *
@@ -85,8 +98,13 @@ public final class StopGap implements SaysLengths<StopGap> {
     }
 
     @Override
-    public StopGap in(LengthStyle other) {
-        return new StopGap(moveMm, ratio, moveUncertaintyMm, toward, Objects.requireNonNull(other, "style"));
+    public Form<StopGap> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -106,10 +124,6 @@ public final class StopGap implements SaysLengths<StopGap> {
     /** Returns it in words, such as {@code 1.065 mm at the stop block for 0.710 mm at the cutter (1.5 to 1)}. */
     @Override
     public String toString() {
-        String gap = style.text(gapMm(), moveUncertaintyMm * ratio) + " at the stop block";
-        return ratio == 1
-                ? gap + ", the move itself"
-                : gap + " for " + style.text(moveMm, moveUncertaintyMm) + " at the cutter (" + Numbers.trimmed(ratio, 3)
-                        + " to 1)";
+        return text(style);
     }
 }

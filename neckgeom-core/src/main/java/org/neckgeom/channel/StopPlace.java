@@ -2,15 +2,29 @@ package org.neckgeom.channel;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Where one stop block sits along the fence, such as {@code 300 mm from the cutter's centre, 297 from its near edge, 303
  * from its far edge}. Immutable.
  */
-public final class StopPlace implements SaysLengths<StopPlace> {
+public final class StopPlace implements Answer {
+
+    static final Form<StopPlace> FORM = Form.<StopPlace>of("stop-place")
+            .fact("fromCentre", Kind.MM, "from the cutter's centre to the stop's face", StopPlace::fromCentreMm)
+            .fact(
+                    "fromNearEdge",
+                    Kind.MM,
+                    "from the cutter's edge on the stop's side",
+                    p -> p.fromCentreMm - p.radiusMm)
+            .fact("fromFarEdge", Kind.MM, "from the cutter's edge on the other side", p -> p.fromCentreMm + p.radiusMm)
+            .finds(
+                    "place",
+                    "{fromCentre:mark} from the cutter's centre, {fromNearEdge:mark} from its near edge, {fromFarEdge:mark} from its far edge");
 
     private final double fromCentreMm;
     private final double radiusMm;
@@ -70,8 +84,13 @@ public final class StopPlace implements SaysLengths<StopPlace> {
     }
 
     @Override
-    public StopPlace in(LengthStyle other) {
-        return new StopPlace(fromCentreMm, radiusMm, open, Objects.requireNonNull(other, "style"));
+    public Form<StopPlace> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -88,18 +107,17 @@ public final class StopPlace implements SaysLengths<StopPlace> {
     }
 
     /** How far the distances in words lie off, in mm. */
-    double offMarkMm() {
+    double offMarkMm(LengthStyle shown) {
         return Math.max(
-                Math.abs(style.offMarkMm(fromCentreMm)),
+                Math.abs(shown.offMarkMm(fromCentreMm)),
                 Math.max(
-                        Math.abs(style.offMarkMm(fromCentreMm - radiusMm)),
-                        Math.abs(style.offMarkMm(fromCentreMm + radiusMm))));
+                        Math.abs(shown.offMarkMm(fromCentreMm - radiusMm)),
+                        Math.abs(shown.offMarkMm(fromCentreMm + radiusMm))));
     }
 
     /** Returns the three distances in words, as a rule reads them. */
     @Override
     public String toString() {
-        return style.mark(fromCentreMm) + " from the cutter's centre, " + style.mark(fromCentreMm - radiusMm)
-                + " from its near edge, " + style.mark(fromCentreMm + radiusMm) + " from its far edge";
+        return text(style);
     }
 }

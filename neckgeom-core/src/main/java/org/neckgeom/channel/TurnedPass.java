@@ -1,15 +1,14 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A slot run twice, the second time with the piece turned end for end so that its other edge rides the fence. It
@@ -19,7 +18,21 @@ import org.neckgeom.units.SaysLengths;
  * two runs overlap, that is while {@code 2 |e| <= d}. It leaves a widened slot and is a climb cut where the slot was too
  * near the fence, so it is for scrap only: light, in a carrier.
  */
-public final class TurnedPass implements SaysLengths<TurnedPass> {
+public final class TurnedPass implements Answer {
+
+    private static final Form<TurnedPass> FORM = Form.<TurnedPass>of("turned-pass")
+            .fact("firstWidth", Kind.MM, "of the slot after the first run", pass -> pass.firstMm)
+            .fact("secondWidth", Kind.MM, "of the slot after the turned run", pass -> pass.secondMm)
+            .fact(
+                    "widening",
+                    Kind.MM,
+                    "twice the offset; below 0 by the readings' own error",
+                    pass -> pass.secondMm - pass.firstMm)
+            .finds("widened", "slot {firstWidth:brief}, turned {secondWidth:brief}: widened by {widening:..4}")
+            .line("tooFar", "slot too far from the fence", SecondPass.TURNED_TOO_FAR.toString())
+            .line("tooNear", "slot too near it", SecondPass.TURNED_TOO_NEAR.toString())
+            .note("scrap-only", "so on scrap only, light, in a carrier; the slot in a neck is not turned as a test")
+            .note("feed", Cautions.FEED);
 
     /** A reading that narrows the slot by more than this many standard uncertainties is refused. */
     private static final double K = 3;
@@ -90,20 +103,18 @@ public final class TurnedPass implements SaysLengths<TurnedPass> {
     }
 
     @Override
-    public TurnedPass in(LengthStyle other) {
-        return new TurnedPass(firstMm, secondMm, readWithinMm, Objects.requireNonNull(other, "style"));
+    public Form<TurnedPass> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** Returns the widths, which wall the turned run cut, and how to make one. */
     @Override
     public String toString() {
-        return Report.titled("slot " + style.brief(firstMm) + ", turned " + style.brief(secondMm) + ": widened by "
-                        + Numbers.trimmed(style.unit().fromHouse(secondMm - firstMm), 4) + " "
-                        + style.unit().symbol())
-                .row("slot too far from the fence", SecondPass.TURNED_TOO_FAR)
-                .row("slot too near it", SecondPass.TURNED_TOO_NEAR)
-                .note("so on scrap only, light, in a carrier; the slot in a neck is not turned as a test")
-                .note(Cautions.FEED)
-                .toString();
+        return text(style);
     }
 }

@@ -1,11 +1,12 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How far a slot lies from the middle when the side is not known, such as
@@ -14,7 +15,29 @@ import org.neckgeom.units.SaysLengths;
  * <p>A slot that is begun is widened about the middle by a cut at its far wall, never by a climb cut: too far from the fence,
  * the work is turned end for end; too near, the same edge stays on the fence and the fence moves away by twice the offset.
  */
-public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
+public final class UnsidedOffset implements Answer {
+
+    private static final Form<UnsidedOffset> FORM = Form.<UnsidedOffset>of("unsided-offset")
+            .fact(
+                    "size",
+                    Kind.ESTIMATE,
+                    "how far off the slot is, 0 or more",
+                    o -> Estimate.of(o.size(), o.uncertainty()))
+            .fact(
+                    "fenceMove",
+                    Kind.MM,
+                    "away from the cutter, that widens a slot too near the fence: twice the offset",
+                    o -> 2 * o.sizeMm)
+            .phrase("u", ", u {size:u}")
+            .findsOnly("in-the-middle", o -> o.sizeMm == 0, "{size:value} one way or the other{u}")
+            .finds("off-the-middle", "{size:value} one way or the other{u}")
+            .line("tooFar", "too far from the fence", "turned end for end, " + SecondPass.TURNED_TOO_FAR)
+            .line(
+                    "tooNear",
+                    "too near it",
+                    "turned, " + SecondPass.TURNED_TOO_NEAR
+                            + ";\ninstead the same edge, the fence {fenceMove:beside size} away: "
+                            + SecondPass.FENCE_AWAY);
 
     private final double sizeMm;
     private final double uncertaintyMm;
@@ -80,15 +103,14 @@ public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
         return Offset.ofMm(sizeMm, uncertaintyMm, style);
     }
 
-    /**
-     * Returns the same offset, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return the offset
-     */
     @Override
-    public UnsidedOffset in(LengthStyle style) {
-        return new UnsidedOffset(sizeMm, uncertaintyMm, Objects.requireNonNull(style, "style"));
+    public Form<UnsidedOffset> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -106,16 +128,6 @@ public final class UnsidedOffset implements SaysLengths<UnsidedOffset> {
     /** Returns it in words, such as {@code 0.145 mm one way or the other, u 0.014 mm}, and how a begun slot is widened. */
     @Override
     public String toString() {
-        Report report = Report.titled(
-                style.text(sizeMm, uncertaintyMm) + " one way or the other" + Words.uncertainty(uncertaintyMm, style));
-        if (sizeMm == 0) {
-            return report.toString();
-        }
-        return report.row("too far from the fence", "turned end for end, " + SecondPass.TURNED_TOO_FAR)
-                .row(
-                        "too near it",
-                        "turned, " + SecondPass.TURNED_TOO_NEAR + ";\ninstead the same edge, the fence "
-                                + style.text(2 * sizeMm, uncertaintyMm) + " away: " + SecondPass.FENCE_AWAY)
-                .toString();
+        return text(style);
     }
 }

@@ -102,9 +102,9 @@ final class ShapeMap {
     /** The details in the style of the plan they belong to: lengths are kept without one. */
     static DataMap details(NeckDetails details, LengthStyle style) {
         DataMap data = DataMap.empty();
-        details.stringsAtNut().ifPresent(places -> data.put("stringsAtNut", places(places)));
-        details.stringsAtSaddle().ifPresent(places -> data.put("stringsAtSaddle", places(places)));
-        details.fannedFrets().ifPresent(fan -> data.put("fannedFrets", fan(fan)));
+        details.stringsAtNut().ifPresent(places -> data.put("stringsAtNut", places(places, style)));
+        details.stringsAtSaddle().ifPresent(places -> data.put("stringsAtSaddle", places(places, style)));
+        details.fannedFrets().ifPresent(fan -> data.put("fannedFrets", fan(fan, style)));
         details.dovetail().ifPresent(seat -> data.put("dovetail", dovetail(seat, style)));
         details.tenon().ifPresent(tenon -> data.put("tenon", tenon(tenon)));
         details.headLayout()
@@ -116,9 +116,9 @@ final class ShapeMap {
                 .ifPresent(slope -> data.put(
                         "fallAway",
                         DataMap.empty()
-                                .quantity("start", slope.start())
-                                .quantity("end", slope.end())
-                                .quantity("drop", slope.drop())));
+                                .quantity("start", slope.start().in(style))
+                                .quantity("end", slope.end().in(style))
+                                .quantity("drop", slope.drop().in(style))));
         details.back().ifPresent(back -> data.put("back", back(back, style)));
         data.length("overstand", details.overstandMm(), style);
         if (details.hasSpare()) {
@@ -190,10 +190,10 @@ final class ShapeMap {
                 : seat;
     }
 
-    private static DataMap places(StringPlaces places) {
+    private static DataMap places(StringPlaces places, LengthStyle style) {
         return DataMap.empty()
-                .putAll("centres", places.centres(), DataMap::quantity)
-                .putAll("diameters", places.diameters(), DataMap::quantity);
+                .putAll("centres", places.centres(), amount -> DataMap.quantity(amount.in(style)))
+                .putAll("diameters", places.diameters(), amount -> DataMap.quantity(amount.in(style)));
     }
 
     private static StringPlaces placesFrom(DataSource data) {
@@ -201,14 +201,14 @@ final class ShapeMap {
                 data.quantities("centres", DataUnits.LENGTH), data.quantities("diameters", DataUnits.LENGTH));
     }
 
-    private static DataMap fan(FannedFrets fan) {
+    private static DataMap fan(FannedFrets fan, LengthStyle style) {
         Scale bass = fan.bassScale();
         return DataMap.empty()
-                .quantity("bassScale", bass.length())
-                .quantity("trebleScale", fan.trebleScale().length())
+                .quantity("bassScale", bass.length().in(style))
+                .quantity("trebleScale", fan.trebleScale().length().in(style))
                 .put("divisions", bass.divisions())
-                .length("spreadAtNut", fan.outerStrings().atNutMm(), bass.style())
-                .length("spreadAtSaddle", fan.outerStrings().atSaddleMm(), bass.style())
+                .length("spreadAtNut", fan.outerStrings().atNutMm(), style)
+                .length("spreadAtSaddle", fan.outerStrings().atSaddleMm(), style)
                 .number("squareFret", fan.squareFret());
     }
 

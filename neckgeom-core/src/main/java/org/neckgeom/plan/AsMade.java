@@ -127,11 +127,10 @@ final class AsMade {
         if (read.has(SLOT_OFFSET_AT_HEEL)) {
             Channel cut = channel();
             return SlotPlace.read(
-                            head.orElseGet(() -> set.start().estimate()),
-                            amount(cut.startMm()),
-                            read.of(SLOT_OFFSET_AT_HEEL).orElseThrow(),
-                            amount(cut.endMm()))
-                    .in(plan.style());
+                    head.orElseGet(() -> set.start().estimate()),
+                    amount(cut.startMm()),
+                    read.of(SLOT_OFFSET_AT_HEEL).orElseThrow(),
+                    amount(cut.endMm()));
         }
         return head.map(set::readAtStart).orElse(set);
     }

@@ -526,7 +526,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         for (CentringStep step : told.steps) {
             rounds = rounds.then(step);
         }
-        return rounds.in(style());
+        return rounds;
     }
 
     /**

@@ -137,8 +137,7 @@ final class SetUpParts {
                 continue;
             }
             cuts += step.isReadAgain() ? 0 : 1;
-            Centring centring = Centring.of(step.cut().get().readAt(plan.shop().uncertainty()))
-                    .in(plan.style());
+            Centring centring = Centring.of(step.cut().get().readAt(plan.shop().uncertainty()));
             draft.row(
                     "reading" + ++reads,
                     draft.words("cut", "cut {cut}" + (step.isReadAgain() ? " again" : "") + ", its piece")

@@ -142,12 +142,20 @@ final class Told {
             parts.design = design.in(style);
             parts.blank = blank.in(style);
             parts.shop = shop.in(style);
-            parts.steps = steps.stream().map(step -> step.in(style)).toList();
+            parts.steps = steps.stream().map(step -> read(step, style)).toList();
             parts.scarf = SaysLengths.said(scarf, style);
             parts.neckSet = SaysLengths.said(neckSet, style);
             parts.details = details.in(style);
             parts.readings = readings.in(style);
         });
+    }
+
+    /** Readings are repeated in the plan's unit. */
+    private static CentringStep read(CentringStep step, LengthStyle style) {
+        return step.cut()
+                .map(cut -> cut.in(style))
+                .map(cut -> step.isReadAgain() ? CentringStep.readAgain(cut) : CentringStep.read(cut))
+                .orElse(step);
     }
 
     /** Told so, or a flat head that nothing is told of: it can be nothing else. */

@@ -258,9 +258,9 @@ class CentringTest {
     }
 
     @Test
-    void in_printsTheSameInInches() {
-        assertThat(Centring.of(FIRST).in(LengthStyle.DECIMAL_INCHES).offset())
-                .hasToString("slot 27.95 thou nearer the fence, u 0.56 thou");
+    void text_isTheSameInInches() {
+        assertThat(Centring.of(FIRST).offset().text(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo("slot 27.95 thou nearer the fence, u 0.56 thou");
     }
 
     /**

@@ -39,6 +39,7 @@ import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * The slot's place and the one decision against {@code slot/cases.csv}: computed apart from the library by {@code make.py}
@@ -120,7 +121,7 @@ class SlotCasesTest {
             double x = Double.parseDouble(row.input.replaceAll(".*; x ([0-9.]+)$", "$1"));
             Blank blank =
                     Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(wider)).nutAt(mm(200));
-            SlotPlace place = SlotPlace.of(run(blank, Fence.onePiece(mm(600))), 30.5, 0, 0, 1);
+            SlotPlace place = SlotPlace.of(run(blank, Fence.onePiece(mm(600))), 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
 
             assertThat(place.offsetMmAt(x)).as(row.input).isCloseTo(row.value(), within(TOLERANCE));
         }
@@ -133,7 +134,8 @@ class SlotCasesTest {
 
     @Test
     void place_liesOnTheOtherSideWhenTheOtherEdgeRides() {
-        SlotPlace place = SlotPlace.of(run(blank(61, 61), Fence.onePiece(mm(600))), 30.8, 0, 0, 1);
+        SlotPlace place =
+                SlotPlace.of(run(blank(61, 61), Fence.onePiece(mm(600))), 30.8, 0, 0, 1, LengthStyle.MILLIMETRES);
 
         assertThat(place.acrossMmAt(100, true)).isCloseTo(-0.3, within(1e-12));
         assertThat(place.acrossMmAt(100, false)).isCloseTo(0.3, within(1e-12));
@@ -272,7 +274,7 @@ class SlotCasesTest {
     void place_onASplitFenceTakesOutWhatTheTrialPieceSaw() {
         for (double s : new double[] {0.1, -0.1, 1}) {
             BlankOnFence run = run(blank(61, 61), Fence.split(mm(600), mm(s)).gap(mm(20)));
-            SlotPlace place = SlotPlace.of(run, 30.5, 0, 0, 1);
+            SlotPlace place = SlotPlace.of(run, 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
             String name = "s " + s;
             List<Row> rows = topic("split fence")
                     .filter(r -> r.quantity.equals("e of the neck") && r.input.contains(name + ";"))
@@ -286,13 +288,13 @@ class SlotCasesTest {
     @Test
     void place_onAStripOutOfParallel() {
         BlankOnFence run = run(blank(61, 61), Fence.onePiece(mm(600)));
-        SlotPlace with = SlotPlace.of(run.stripMm(5, 435, 9.00, 9.06, true), 30.5, 0, 0, 1);
+        SlotPlace with = SlotPlace.of(run.stripMm(5, 435, 9.00, 9.06, true), 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
 
         assertThat(with.offsetMmAt(3)).isCloseTo(expected("strip", "e", "read at x 220"), within(TOLERANCE));
         assertThat(with.offsetMmAt(303.5)).isCloseTo(-0.011651, within(TOLERANCE));
         assertThat(Math.toDegrees(-with.skew().house())).isCloseTo(expected("strip", "skew", ""), within(TOLERANCE));
         BlankOnFence without = run.strip(Estimate.of(mm(9), mm(0.05))).trialWithoutStrip();
-        assertThat(SlotPlace.of(without, 40, 0, 0, 1).offsetMmAt(100))
+        assertThat(SlotPlace.of(without, 40, 0, 0, 1, LengthStyle.MILLIMETRES).offsetMmAt(100))
                 .isCloseTo(expected("strip", "e", "trial without it"), within(TOLERANCE));
         assertThat(without.stripVariance()).isCloseTo(0.0025, within(1e-12));
         assertThat(run.strip(Estimate.of(mm(9), mm(0.05))).stripVariance()).isZero();
