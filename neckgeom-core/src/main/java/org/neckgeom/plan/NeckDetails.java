@@ -495,12 +495,8 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
             parts.nut = SaysLengths.said(nut, other);
             parts.saddle = SaysLengths.said(saddle, other);
             parts.fan = SaysLengths.said(fan, other);
-            parts.head = SaysLengths.said(head, other);
-            parts.dovetail = SaysLengths.said(dovetail, other);
-            parts.tenon = SaysLengths.said(tenon, other);
             parts.tuners = SaysLengths.said(tuners, other);
             parts.fallAway = SaysLengths.said(fallAway, other);
-            parts.back = SaysLengths.said(back, other);
         });
     }
 

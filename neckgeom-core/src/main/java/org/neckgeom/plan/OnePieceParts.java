@@ -18,15 +18,12 @@ final class OnePieceParts {
         if (!plan.isHeadInOnePiece()) {
             return Optional.empty();
         }
-        return AsMade.of(plan)
-                .design()
-                .head()
-                .map(head -> part(plan, OnePieceHead.of(head).in(plan.style())));
+        return AsMade.of(plan).design().head().map(head -> part(plan, OnePieceHead.of(head)));
     }
 
     private static PlanPart part(NeckPlan plan, OnePieceHead head) {
         PlanSection.Draft draft =
-                PlanSection.titled("Head and shaft in one piece").row("head", head);
+                PlanSection.titled("Head and shaft in one piece").row("head", head.text(plan.style()));
         if (plan.isDone(NeckPlan.ONE_PIECE_HEAD)) {
             return PlanPart.of(draft.row("done", "sawn"));
         }

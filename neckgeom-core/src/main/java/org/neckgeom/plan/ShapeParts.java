@@ -44,13 +44,13 @@ final class ShapeParts {
         plan.details().fannedFrets().ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
         parts.addAll(BackParts.of(plan));
-        plan.neckSet().ifPresent(set -> parts.add(neckSet(set)));
+        plan.neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
         plan.design().heel().ifPresent(heel -> parts.add(heel(plan, heel)));
         return parts;
     }
 
     private static PlanPart scarf(NeckPlan plan, ScarfJoint joint) {
-        PlanSection.Draft draft = PlanSection.titled("Scarf").row("joint", joint);
+        PlanSection.Draft draft = PlanSection.titled("Scarf").row("joint", joint.text(plan.style()));
         Head head = plan.design().head().orElse(null);
         if (plan.isDone("cut scarf")) {
             return PlanPart.of(draft.row("done", sawn(plan)));
@@ -61,7 +61,7 @@ final class ShapeParts {
         double shaftEnd = StockParts.shaftEndMm(plan);
         ScarfBoard board =
                 joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
-        draft.row("board", board);
+        draft.row("board", board.text(plan.style()));
         boolean reaches = board.lengthMm() <= plan.blank().lengthMm();
         return PlanPart.of(
                 draft.note("the shaft is reckoned to the "
@@ -149,11 +149,11 @@ final class ShapeParts {
                 draft.note("all along the centreline from where the nut line crosses it; less than 0 before the nut"));
     }
 
-    private static PlanPart neckSet(NeckSet set) {
+    private static PlanPart neckSet(NeckPlan plan, NeckSet set) {
         return PlanPart.of(PlanSection.titled("Neck angle")
-                .row("angle", set.angle())
+                .row("angle", set.angle().text(plan.style()))
                 .row("heel face", set.heelFace())
-                .row("0.1 deg more", set.actionPer(ShopUnits.deg(0.1))));
+                .row("0.1 deg more", set.actionPer(ShopUnits.deg(0.1)).text(plan.style())));
     }
 
     /** The body's end is taken as square to its top, and the mating face as high as the heel is told to be. */
@@ -165,19 +165,22 @@ final class ShapeParts {
         plan.neckSet()
                 .ifPresent(set -> draft.row(
                                 plan.style().brief(low.house()) + " too low at the bridge",
-                                set.wedge(plan.style().amount(heel.heightMm()), low))
+                                set.wedge(plan.style().amount(heel.heightMm()), low)
+                                        .text(plan.style()))
                         .row(
                                 plan.style().brief(off.house()) + " off its middle",
-                                set.cheek(plan.style().amount(heel.widthMm()), off)));
+                                set.cheek(plan.style().amount(heel.widthMm()), off)
+                                        .text(plan.style())));
         List<PlanCheck> checks = new ArrayList<>();
-        plan.details().dovetail().ifPresent(told -> {
-            DovetailSeat seat = told.in(plan.style());
-            draft.row("dovetail", seat);
+        plan.details().dovetail().ifPresent(seat -> {
+            draft.row("dovetail", seat.text(plan.style()));
             if (seat.hasSize()) {
                 checks.add(dovetail(plan, heel, seat));
             }
         });
-        plan.details().tenon().ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", tenon), tenon)));
+        plan.details()
+                .tenon()
+                .ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", tenon.text(plan.style())), tenon)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
     }
@@ -213,7 +216,7 @@ final class ShapeParts {
 
     /** What was read at the bridge with a straightedge or a string, and what it asks off the heel. */
     private static List<PlanCheck> atBridge(NeckPlan plan, PlanSection.Draft draft) {
-        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("take off", corners));
+        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("take off", corners.text(plan.style())));
         return plan.readings()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(plan, high)))

@@ -2,6 +2,8 @@ package org.neckgeom.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.OnePieceHead;
@@ -166,7 +168,10 @@ final class StockParts {
                 "blank large enough",
                 fits ? Outcome.GOOD : Outcome.STOP,
                 plan.blank().toString(),
-                needs.toString().lines().findFirst().orElseThrow().replace("Least blank: ", "") + " or more",
+                Stream.of(needs.length(), needs.width(), needs.thickness())
+                                .map(side -> plan.style().brief(side.house()))
+                                .collect(Collectors.joining(" x "))
+                        + " or more",
                 fits ? "Square it and mark the nut line." : "A larger blank, or less to spare.");
     }
 

@@ -1,5 +1,7 @@
 package org.neckgeom.sweep;
 
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Answer;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -18,6 +20,11 @@ final class Shown {
             return copy.getClass() == value.getClass() ? (T) copy : value;
         }
         return value;
+    }
+
+    /** An answer in a style, or in its own where none is asked for. */
+    static String text(Object value, @Nullable LengthStyle style) {
+        return style != null && value instanceof Answer answer ? answer.text(style) : value.toString();
     }
 
     /** Of a choice such as a wood, its first line. */

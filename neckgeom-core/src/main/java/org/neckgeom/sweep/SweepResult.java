@@ -27,14 +27,21 @@ public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
     private final @Nullable D design;
     private final @Nullable R answer;
     private final String refusal;
+    private final @Nullable LengthStyle shown;
 
     private SweepResult(
-            long index, Map<String, Object> settings, @Nullable D design, @Nullable R answer, String refusal) {
+            long index,
+            Map<String, Object> settings,
+            @Nullable D design,
+            @Nullable R answer,
+            String refusal,
+            @Nullable LengthStyle shown) {
         this.index = index;
         this.settings = settings;
         this.design = design;
         this.answer = answer;
         this.refusal = refusal;
+        this.shown = shown;
     }
 
     /** Asks the question; a design that was refused, or that the question refuses, is an answer too. */
@@ -42,13 +49,13 @@ public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
             long index, Map<String, Object> settings, Made<D> made, Function<? super D, ? extends R> question) {
         D design = made.design();
         if (design == null) {
-            return new SweepResult<>(index, settings, null, null, made.refusal());
+            return new SweepResult<>(index, settings, null, null, made.refusal(), null);
         }
         try {
             R answer = Objects.requireNonNull(question.apply(design), "answer");
-            return new SweepResult<>(index, settings, design, answer, "");
+            return new SweepResult<>(index, settings, design, answer, "", null);
         } catch (IllegalArgumentException | ArithmeticException refused) {
-            return new SweepResult<>(index, settings, design, null, Made.sentence(refused));
+            return new SweepResult<>(index, settings, design, null, Made.sentence(refused), null);
         }
     }
 
@@ -108,7 +115,8 @@ public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
                 Collections.unmodifiableMap(said),
                 design == null ? null : Shown.in(style, design),
                 answer == null ? null : Shown.in(style, answer),
-                refusal);
+                refusal,
+                style);
     }
 
     /** True for the same place, settings, design and answer. */
@@ -132,7 +140,7 @@ public final class SweepResult<D, R> implements SaysLengths<SweepResult<D, R>> {
     public String toString() {
         String text = answer == null
                 ? "refused: " + refusal
-                : answer.toString().lines().findFirst().orElse("");
+                : Shown.text(answer, shown).lines().findFirst().orElse("");
         String told = text.length() <= MOST_CHARACTERS ? text : text.substring(0, MOST_CHARACTERS) + "...";
         Report report = Report.titled("design " + index + ": " + told);
         settings.entrySet().stream()

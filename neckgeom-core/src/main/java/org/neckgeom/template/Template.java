@@ -280,7 +280,7 @@ public final class Template implements SaysLengths<Template> {
 
     @Override
     public Template in(LengthStyle other) {
-        return new Template(design.in(other), settled, joint == null ? null : joint.in(other), heelFace, parts, mark);
+        return new Template(design.in(other), settled, joint, heelFace, parts, mark);
     }
 
     /** True for the same parts of an equal neck. */
