@@ -208,6 +208,7 @@ public final class RandomPlans {
                 .kerf(length(1, 2))
                 .cleaning(length(0, 0.4))
                 .nutLedge(length(0, 1));
+        random.nextInt(3); // once for a style: with it the plans stay what they were
         ScarfJoint joint = lot() ? scarf.inTheHead() : scarf.inTheShaft();
         return lot()
                 ? joint.planingHeadFace(length(0, 0.5)).veneered(HeadSide.FACE, length(0, 1))
