@@ -57,6 +57,7 @@ import org.neckgeom.strength.StringLoad;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.testing.PublicTypes;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -264,6 +265,8 @@ class SameBitsTest {
             for (Object element : list) {
                 walk(name + " " + i++, element, depth);
             }
+        } else if (value instanceof LengthStyle) {
+            return; // how an answer is printed is no answer
         } else if (depth > 0 && value != null && value.getClass().getName().startsWith("org.neckgeom.")) {
             for (Method noun : PublicTypes.methods(value.getClass())) {
                 if (noun.getParameterCount() == 0 && PublicTypes.isPublic(value.getClass())) {

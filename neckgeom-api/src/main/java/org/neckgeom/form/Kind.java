@@ -113,11 +113,11 @@ public final class Kind<V> {
             none(),
             List.of());
 
-    /** A probability from 0 to 1, printed as percent. */
+    /** A probability from 0 to 1, printed as percent; a small one also in its significant digits. */
     public static final Kind<Double> PROBABILITY = new Kind<>(
             "probability",
-            EnumSet.of(Mode.PLAIN),
-            (value, way, style, beside) -> Numbers.percent(value),
+            EnumSet.of(Mode.PLAIN, Mode.DIGITS),
+            (value, way, style, beside) -> way.mode() == Mode.PLAIN ? Numbers.percent(value) : number(value, way),
             (value, style) -> Json.number(value),
             none(),
             List.of());

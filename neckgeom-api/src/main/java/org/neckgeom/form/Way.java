@@ -109,17 +109,16 @@ record Way(
             String word = all[i++];
             switch (word) {
                 case "text",
-                    "brief",
-                    "small",
-                    "mark",
-                    "given",
-                    "grouped",
-                    "finding",
-                    "whole",
-                    "value",
-                    "u",
-                    "deviation" ->
-                    draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
+                        "brief",
+                        "small",
+                        "mark",
+                        "given",
+                        "grouped",
+                        "finding",
+                        "whole",
+                        "value",
+                        "u",
+                        "deviation" -> draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
                 case "size" -> draft.size = true;
                 case "bare" -> draft.bare = true;
                 case "table" -> draft.table = true;

@@ -135,6 +135,15 @@ class FormTest {
     }
 
     @Test
+    void probability_canHaveItsSignificantDigits() {
+        Form<Double> form = Form.<Double>of("odds")
+                .fact("odds", Kind.PROBABILITY, "of a slip", odds -> odds)
+                .finds("odds", "{odds}, {odds:percent digits 2}");
+
+        assertThat(form.text(0.00012345, MILLIMETRES)).isEqualTo("0.01 %, 0.012 %");
+    }
+
+    @Test
     void findsOnly_writesNoRows() {
         Board bare = new Board(40, 0, Side.NEAR_SIDE, List.of(), Optional.of(1.5));
 

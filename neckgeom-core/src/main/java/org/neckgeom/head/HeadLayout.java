@@ -3,7 +3,6 @@ package org.neckgeom.head;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
@@ -11,13 +10,13 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Head;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.kernel.Texts;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A head with its outline, ears and posts. Immutable.
@@ -26,7 +25,19 @@ import org.neckgeom.units.SaysLengths;
  * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
  * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
  */
-public final class HeadLayout implements SaysLengths<HeadLayout> {
+public final class HeadLayout implements Answer {
+
+    private static final Form<HeadLayout> FORM = Form.<HeadLayout>of("head-layout")
+            .fact("length", Kind.MM, "along the face from the break line", l -> l.head.lengthMm())
+            .fact("pitch", Kind.RAD, "of the head", l -> l.head.pitchRad())
+            .fact("widthAtBreakLine", Kind.MM, "of the outline", l -> l.atBreak)
+            .fact("widthAtTip", Kind.MM, "of the outline", l -> l.atTip)
+            .fact("posts", Kind.list(Kind.MM), "from the break line, bass to treble", HeadLayout::postsMm)
+            .finds("head", "Head {length:brief} long at {pitch:2}")
+            .line("width", "wide", "{widthAtBreakLine:brief} at the break line, {widthAtTip:brief} at the tip")
+            .fact("thickness", Kind.MM, "both veneers counted", HeadLayout::thicknessMm)
+            .line("thickness", "thick with veneers", "{thickness:brief}")
+            .line("posts", "posts", HeadLayout::hasPosts, "{posts:brief first 12}");
 
     private final Head head;
     private final double atBreak;
@@ -201,7 +212,15 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
      * @return more than 0
      */
     public Amount<Length> thickness() {
-        return style().amount(head.thicknessMm() + head.veneerMm() + head.backVeneerMm());
+        return style().amount(thicknessMm());
+    }
+
+    private double thicknessMm() {
+        return head.thicknessMm() + head.veneerMm() + head.backVeneerMm();
+    }
+
+    private List<Double> postsMm() {
+        return posts.stream().map(HeadPost::alongMm).toList();
     }
 
     /**
@@ -310,18 +329,14 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
         return NutForces.ofNewton(forces);
     }
 
-    private LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return head.style();
     }
 
     @Override
-    public HeadLayout in(LengthStyle other) {
-        return new HeadLayout(
-                head.in(other),
-                atBreak,
-                atTip,
-                posts.stream().map(post -> post.in(other)).toList(),
-                slant);
+    public Form<HeadLayout> form() {
+        return FORM;
     }
 
     /** True for an equal head with the same outline and posts. */
@@ -343,18 +358,6 @@ public final class HeadLayout implements SaysLengths<HeadLayout> {
     /** Returns the outline, the thickness and the posts. */
     @Override
     public String toString() {
-        Report report = Report.titled(
-                        "Head " + style().brief(head.lengthMm()) + " long at " + Texts.deg(head.pitchRad()))
-                .row("wide", style().brief(atBreak) + " at the break line, " + style().brief(atTip) + " at the tip")
-                .row("thick with veneers", style().brief(thickness().house()));
-        if (!posts.isEmpty()) {
-            report.row(
-                    "posts",
-                    posts.stream()
-                            .limit(12)
-                            .map(post -> style().brief(post.alongMm()))
-                            .collect(Collectors.joining(", ")));
-        }
-        return report.toString();
+        return text(style());
     }
 }

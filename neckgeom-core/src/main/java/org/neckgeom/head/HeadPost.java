@@ -1,13 +1,14 @@
 package org.neckgeom.head;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Where a string meets its post, such as 60 mm from the break line, 25 mm toward the bass, 8 mm over the head's face.
@@ -16,7 +17,15 @@ import org.neckgeom.units.SaysLengths;
  * <p>Along the head's own axis from the break line; to the side from that axis, positive toward the treble side; above
  * the head's visible face, veneer included.
  */
-public final class HeadPost implements SaysLengths<HeadPost> {
+public final class HeadPost implements Answer {
+
+    private static final Form<HeadPost> FORM = Form.<HeadPost>of("head-post")
+            .fact("along", Kind.MM, "the head's face from the break line", HeadPost::alongMm)
+            .fact("aside", Kind.MM, "of the head's axis; positive: toward the treble side", HeadPost::asideMm)
+            .fact("above", Kind.MM, "height of the string over the head's face", HeadPost::aboveMm)
+            .finds(
+                    "post",
+                    "post {along:brief} from the break line, {aside:brief} from the centreline, string {above:brief} over the face");
 
     private final double along;
     private final double aside;
@@ -105,8 +114,13 @@ public final class HeadPost implements SaysLengths<HeadPost> {
     }
 
     @Override
-    public HeadPost in(LengthStyle other) {
-        return new HeadPost(along, aside, above, Objects.requireNonNull(other, "style"));
+    public Form<HeadPost> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same place. */
@@ -123,7 +137,6 @@ public final class HeadPost implements SaysLengths<HeadPost> {
     /** Returns the place in words. */
     @Override
     public String toString() {
-        return "post " + style.brief(along) + " from the break line, " + style.brief(aside)
-                + " from the centreline, string " + style.brief(above) + " over the face";
+        return text(style);
     }
 }

@@ -5,12 +5,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A head in one piece with the shaft, sawn out of a blank thick enough to hold it, such as one pitched 13 deg that needs
@@ -27,14 +28,42 @@ import org.neckgeom.units.SaysLengths;
  * <p>The lower of the two is what the blank must be thick, and the farther what it must reach before the nut line. Exact.
  * Depths are below the glue face. Saw cut, planing and a swing in plan are not counted; veneers come on later.
  */
-public final class OnePieceHead implements SaysLengths<OnePieceHead> {
+public final class OnePieceHead implements Answer {
+
+    private static final Form<OnePieceHead> FORM = Form.<OnePieceHead>of("one-piece-head")
+            .fact("pitch", Kind.RAD, "of the head; 0: flat", p -> p.head.pitchRad())
+            .fact(
+                    "thickness",
+                    Kind.MM,
+                    "of the blank, at least; as deep as the back at the tip",
+                    OnePieceHead::thicknessMm)
+            .fact("length", Kind.MM, "of the face at the tip before the nut line", OnePieceHead::lengthMm)
+            .fact("faceDrop", Kind.MM, "depth of the face at the tip", OnePieceHead::faceDropMm)
+            .fact("backLength", Kind.MM, "of the back at the tip before the nut line", OnePieceHead::backLengthMm)
+            .phrase("side", p -> p.backLengthMm() < 0, "behind")
+            .phrase("side", "before")
+            .finds("flat", OnePieceHead::isFlat, "One-piece head, flat: blank {thickness:brief} thick or more")
+            .finds("pitched", "One-piece head, pitched {pitch}: blank {thickness:brief} thick or more")
+            .line("tip", "tip", OnePieceHead::isFlat, "{length:brief} before the nut line")
+            .line(
+                    "faceAtTip",
+                    "face at the tip",
+                    p -> !p.isFlat(),
+                    "{faceDrop:brief} deep, {length:brief} before the nut line")
+            .line(
+                    "backAtTip",
+                    "back at the tip",
+                    p -> !p.isFlat(),
+                    "{thickness:brief} deep, {backLength:size brief} {side} the nut line")
+            .note(
+                    "marking",
+                    p -> !p.isFlat(),
+                    "marked on the blank's side, depths from the glue face; the face line starts at the nut line");
 
     private final Head head;
-    private final LengthStyle style;
 
-    private OnePieceHead(Head head, LengthStyle style) {
+    private OnePieceHead(Head head) {
         this.head = head;
-        this.style = style;
     }
 
     /**
@@ -44,7 +73,7 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
      * @return the head
      */
     public static OnePieceHead of(Head head) {
-        return new OnePieceHead(Objects.requireNonNull(head, "head"), head.style());
+        return new OnePieceHead(Objects.requireNonNull(head, "head"));
     }
 
     /**
@@ -53,7 +82,7 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
      * @return the depth of the back at the tip; a flat head's own thickness
      */
     public Amount<Length> thickness() {
-        return style.amount(thicknessMm());
+        return style().amount(thicknessMm());
     }
 
     /**
@@ -71,7 +100,7 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
      * @return the length; a flat head's own
      */
     public Amount<Length> length() {
-        return style.amount(lengthMm());
+        return style().amount(lengthMm());
     }
 
     /**
@@ -89,11 +118,19 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
      * @return 0 for a flat head
      */
     public Amount<Length> faceDrop() {
-        return style.amount(faceDropMm());
+        return style().amount(faceDropMm());
     }
 
     private double faceDropMm() {
         return head.lengthMm() * StrictMath.sin(head.pitchRad());
+    }
+
+    private double backLengthMm() {
+        return lengthMm() - head.thicknessMm() * StrictMath.sin(head.pitchRad());
+    }
+
+    private boolean isFlat() {
+        return head.pitchRad() == 0;
     }
 
     /**
@@ -105,14 +142,14 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
      */
     public Amount<Length> backMeets(Quantity<Length> shaft) {
         double deep = HouseUnits.mmPositive(shaft, "shaft's depth");
-        if (head.pitchRad() == 0) {
+        if (isFlat()) {
             throw NoAnswer.because(
                     "back of the head",
                     "level",
                     "a flat head's back does not meet the shaft's: one runs level with the other");
         }
         double pitch = head.pitchRad();
-        return style.amount((head.thicknessMm() / StrictMath.cos(pitch) - deep) / StrictMath.tan(pitch));
+        return style().amount((head.thicknessMm() / StrictMath.cos(pitch) - deep) / StrictMath.tan(pitch));
     }
 
     /**
@@ -126,8 +163,13 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
     }
 
     @Override
-    public OnePieceHead in(LengthStyle other) {
-        return new OnePieceHead(head, Objects.requireNonNull(other, "style"));
+    public Form<OnePieceHead> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return head.style();
     }
 
     /** True for an equal head. */
@@ -144,21 +186,6 @@ public final class OnePieceHead implements SaysLengths<OnePieceHead> {
     /** Returns what the blank must hold, and the tip's two corners to mark on its side. */
     @Override
     public String toString() {
-        double back = lengthMm() - head.thicknessMm() * StrictMath.sin(head.pitchRad());
-        Report report = Report.titled("One-piece head, " + (head.pitchRad() == 0 ? "flat" : "pitched " + head.pitch())
-                + ": blank " + style.brief(thicknessMm()) + " thick or more");
-        return head.pitchRad() == 0
-                ? report.row("tip", style.brief(lengthMm()) + " before the nut line")
-                        .toString()
-                : report.row("face at the tip", corner(lengthMm(), faceDropMm()))
-                        .row("back at the tip", corner(back, thicknessMm()))
-                        .note(
-                                "marked on the blank's side, depths from the glue face; the face line starts at the nut line")
-                        .toString();
-    }
-
-    private String corner(double before, double deep) {
-        return style.brief(deep) + " deep, " + style.brief(Math.abs(before))
-                + (before < 0 ? " behind the nut line" : " before the nut line");
+        return text(style());
     }
 }

@@ -6,12 +6,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -23,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>{@code Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead()}
  */
-public final class Scarf implements SaysLengths<Scarf> {
+public final class Scarf implements Answer {
 
     /** Least pitch taken, in degrees: under it the slope is longer than any head. */
     public static final double LEAST_PITCH_DEGREES = 1;
@@ -109,7 +110,7 @@ public final class Scarf implements SaysLengths<Scarf> {
     }
 
     /** A pitch and a shaft, without the head yet. Immutable. */
-    public static final class WithShaft implements SaysLengths<WithShaft> {
+    public static final class WithShaft implements Answer {
 
         private final double pitch;
         private final double shaft;
@@ -132,14 +133,19 @@ public final class Scarf implements SaysLengths<Scarf> {
         }
 
         @Override
-        public WithShaft in(LengthStyle other) {
-            return new WithShaft(pitch, shaft, Objects.requireNonNull(other, "style"));
+        public Form<WithShaft> form() {
+            return Sentences.WITH_SHAFT;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return style;
         }
 
         /** Returns the parts so far in words. */
         @Override
         public String toString() {
-            return "Scarf at " + Texts.deg(pitch) + ", shaft " + style.brief(shaft) + ", head not given yet";
+            return text(style);
         }
     }
 
@@ -174,15 +180,30 @@ public final class Scarf implements SaysLengths<Scarf> {
         return new Scarf(pitch, shaft, head, kerf, cleaning, HouseUnits.mmNotNegative(ledge, "nut ledge"), style);
     }
 
-    /**
-     * Returns a copy that prints its lengths in another style.
-     *
-     * @param other the style
-     * @return the scarf
-     */
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        static final Form<WithShaft> WITH_SHAFT = Form.<WithShaft>of("scarf-with-shaft")
+                .fact("pitch", Kind.RAD, "between the faces", s -> s.pitch)
+                .fact("shaft", Kind.MM, "thickness of its wood at the head end", s -> s.shaft)
+                .finds("no-head", "Scarf at {pitch:2}, shaft {shaft:brief}, head not given yet");
+
+        static final Form<Scarf> FORM = Form.<Scarf>of("scarf")
+                .fact("pitch", Kind.RAD, "between the faces", Scarf::pitchRad)
+                .fact("shaft", Kind.MM, "thickness of its wood at the head end", Scarf::shaftMm)
+                .fact("head", Kind.MM, "thickness of its wood as glued", Scarf::headMm)
+                .finds("scarf", "Scarf at {pitch:2}")
+                .line("thicknesses", "shaft, head", "{shaft:brief}, {head:brief}")
+                .fact("run", Kind.MM, "along the blank", Scarf::runMm)
+                .line("run", "run of the shaft's slope", "{run:text}")
+                .fact("kerf", Kind.MM, "width of the saw cut", Scarf::kerfMm)
+                .line("kerf", "saw kerf", "{kerf:brief}")
+                .fact("nutLedge", Kind.MM, "length of the flat the nut is on", Scarf::ledgeMm)
+                .line("nutLedge", "nut ledge", s -> s.ledge > 0, "{nutLedge:brief}");
+    }
+
     @Override
-    public Scarf in(LengthStyle other) {
-        return new Scarf(pitch, shaft, head, kerf, cleaning, ledge, Objects.requireNonNull(other, "style"));
+    public Form<Scarf> form() {
+        return Sentences.FORM;
     }
 
     /**
@@ -251,7 +272,11 @@ public final class Scarf implements SaysLengths<Scarf> {
      * @return the run
      */
     public Amount<Length> run() {
-        return style.amount(ScarfKernel.run(shaft, pitch));
+        return style.amount(runMm());
+    }
+
+    private double runMm() {
+        return ScarfKernel.run(shaft, pitch);
     }
 
     double pitchRad() {
@@ -303,11 +328,7 @@ public final class Scarf implements SaysLengths<Scarf> {
         return ledge;
     }
 
-    /**
-     * Returns the style answers about this scarf are printed in.
-     *
-     * @return the style
-     */
+    @Override
     public LengthStyle style() {
         return style;
     }
@@ -330,13 +351,6 @@ public final class Scarf implements SaysLengths<Scarf> {
     /** Returns the scarf's parts, with angle and run side by side so that neither is taken for the other. */
     @Override
     public String toString() {
-        Report report = Report.titled("Scarf at " + Texts.deg(pitch))
-                .row("shaft, head", style.brief(shaft) + ", " + style.brief(head))
-                .row("run of the shaft's slope", style.text(ScarfKernel.run(shaft, pitch)))
-                .row("saw kerf", style.brief(kerf));
-        if (ledge > 0) {
-            report.row("nut ledge", style.brief(ledge));
-        }
-        return report.toString();
+        return text(style());
     }
 }

@@ -5,11 +5,12 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The board that one saw cut turns into shaft and head piece, with the marks for the cut. Immutable.
@@ -28,7 +29,23 @@ import org.neckgeom.units.SaysLengths;
  *
  * and {@code (B - t) / tan a} less when it is thinned on its face. Exact; no allowance for the ends.
  */
-public final class ScarfBoard implements SaysLengths<ScarfBoard> {
+public final class ScarfBoard implements Answer {
+
+    private static final Form<ScarfBoard> FORM = Form.<ScarfBoard>of("scarf-board")
+            .fact("place", Kind.code(JointPlace.class), "of the joint", b -> b.joint.place())
+            .fact("thickness", Kind.MM, "of the board", ScarfBoard::thicknessMm)
+            .fact("thinned", Kind.code(HeadSide.class), "side on which the head piece is thinned", ScarfBoard::thinned)
+            .finds("board", "Board for one saw cut, joint {place}")
+            .fact("length", Kind.MM, "nothing to spare at the ends", ScarfBoard::lengthMm)
+            .line("length", "least length", "{length:text}, {thickness:brief} thick")
+            .fact("faceMark", Kind.MM, "from the shaft's end", b -> b.faceMark)
+            .line("faceMark", "mark on the face", "{faceMark:text} from the shaft's end")
+            .fact("backMark", Kind.MM, "from the shaft's end", b -> b.backMark)
+            .line("backMark", "mark on the back", "{backMark:text} from the shaft's end")
+            .fact("headFrom", Kind.MM, "the shaft's end, on the face", b -> b.headFrom)
+            .line("headFrom", "head piece from", "{headFrom:text} on the face, thinned on its {thinned}")
+            .note("sawing", "glue face up; the saw takes the far side of both marks; turn the offcut over")
+            .note("no-spare", "nothing to spare at the ends is counted");
 
     private final ScarfJoint joint;
     private final HeadSide thinned;
@@ -154,7 +171,8 @@ public final class ScarfBoard implements SaysLengths<ScarfBoard> {
         return Math.max(joint.scarf().shaftMm(), joint.scarf().headMm());
     }
 
-    private LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return joint.style();
     }
 
@@ -163,8 +181,8 @@ public final class ScarfBoard implements SaysLengths<ScarfBoard> {
     }
 
     @Override
-    public ScarfBoard in(LengthStyle other) {
-        return new ScarfBoard(joint.in(other), thinned, faceMark, backMark, headFrom, least);
+    public Form<ScarfBoard> form() {
+        return FORM;
     }
 
     /** True for the same marks of the same joint. */
@@ -184,13 +202,6 @@ public final class ScarfBoard implements SaysLengths<ScarfBoard> {
     /** Returns the length and the marks, measured from the shaft's end with the glue face up. */
     @Override
     public String toString() {
-        return Report.titled("Board for one saw cut, joint " + joint.place())
-                .row("least length", style().text(least) + ", " + style().brief(thicknessMm()) + " thick")
-                .row("mark on the face", style().text(faceMark) + " from the shaft's end")
-                .row("mark on the back", style().text(backMark) + " from the shaft's end")
-                .row("head piece from", style().text(headFrom) + " on the face, thinned on its " + thinned)
-                .note("glue face up; the saw takes the far side of both marks; turn the offcut over")
-                .note("nothing to spare at the ends is counted")
-                .toString();
+        return text(style());
     }
 }

@@ -5,12 +5,12 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * One of the two scarf joints, with its lines where they lie now: after whatever has been planed off and glued on.
@@ -31,7 +31,7 @@ import org.neckgeom.units.SaysLengths;
  * glue face             in the head:  (t - d - f) / sin a;  in the shaft: (T - e) / sin a
  * </pre>
  */
-public final class ScarfJoint implements SaysLengths<ScarfJoint> {
+public final class ScarfJoint implements Answer {
 
     private final Scarf scarf;
     private final JointPlace place;
@@ -138,7 +138,7 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
      * @return the board and its marks
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength) {
-        return board(shaftEnd, headLength, place == JointPlace.IN_THE_HEAD ? HeadSide.BACK : HeadSide.FACE);
+        return board(shaftEnd, headLength, isInTheHead() ? HeadSide.BACK : HeadSide.FACE);
     }
 
     /**
@@ -187,7 +187,7 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
      * @return mm
      */
     public double glueFaceMm() {
-        return ScarfKernel.slope(place == JointPlace.IN_THE_HEAD ? headWoodMm() : shaftWoodMm(), scarf.pitchRad());
+        return ScarfKernel.slope(isInTheHead() ? headWoodMm() : shaftWoodMm(), scarf.pitchRad());
     }
 
     /**
@@ -196,7 +196,11 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
      * @return the run, more than 0
      */
     public Amount<Length> run() {
-        return style().amount(glueFaceMm() * StrictMath.cos(scarf.pitchRad()));
+        return style().amount(runMm());
+    }
+
+    private double runMm() {
+        return glueFaceMm() * StrictMath.cos(scarf.pitchRad());
     }
 
     /**
@@ -215,7 +219,7 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
      * @return mm
      */
     public double frontLineMm() {
-        if (place == JointPlace.IN_THE_HEAD) {
+        if (isInTheHead()) {
             return (shaftWoodMm() - veneer * StrictMath.cos(scarf.pitchRad())) / StrictMath.sin(scarf.pitchRad());
         }
         return ScarfKernel.slope(scarf.headMm() - offHeadFace + veneer, scarf.pitchRad());
@@ -263,7 +267,11 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
      * @return the thickness, more than 0
      */
     public Amount<Length> headThickness() {
-        return style().amount(headWoodMm() + veneer + backVeneer);
+        return style().amount(headThicknessMm());
+    }
+
+    private double headThicknessMm() {
+        return headWoodMm() + veneer + backVeneer;
     }
 
     /**
@@ -320,6 +328,10 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
         return backVeneer;
     }
 
+    private boolean isInTheHead() {
+        return place == JointPlace.IN_THE_HEAD;
+    }
+
     double headWoodMm() {
         return scarf.headMm() - offHeadFace - offHeadBack;
     }
@@ -334,7 +346,8 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
                 / StrictMath.sin(scarf.pitchRad());
     }
 
-    LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return scarf.style();
     }
 
@@ -342,9 +355,49 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
         return new double[] {offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer};
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        static final Form<ScarfJoint> FORM = Form.<ScarfJoint>of("scarf-joint")
+                .fact("place", Kind.code(JointPlace.class), "of the glued face", ScarfJoint::place)
+                .fact("pitch", Kind.RAD, "between the faces", j -> j.scarf.pitchRad())
+                .fact("frontLine", Kind.MM, "from the break line, along the head or behind it", ScarfJoint::frontLineMm)
+                .fact("backLine", Kind.MM, "from the break line; positive: toward the body", ScarfJoint::backLineMm)
+                .fact("breakLineShift", Kind.MM, "positive: toward the body", ScarfJoint::breakLineShiftMm)
+                .fact("breakLine", Kind.MM, "as laid out, negative: before the nut", j -> -j.scarf.ledgeMm() + 0.0)
+                .phrase("front", ScarfJoint::isInTheHead, "along the head's face from the break line")
+                .phrase("front", "behind the break line, under the fingerboard")
+                .phrase("back", j -> j.backLineMm() < 0, "in front of")
+                .phrase("back", "behind")
+                .phrase("shifted", j -> j.breakLineShiftMm() > 0, "toward the body")
+                .phrase("shifted", "toward the tip")
+                .finds("joint", "Scarf joint {place}, {pitch:2}")
+                .fact("glueFace", Kind.MM, "along the slope", ScarfJoint::glueFaceMm)
+                .line("glueFace", "glue face", "{glueFace:text}")
+                .fact("run", Kind.MM, "of the glued face along its piece", ScarfJoint::runMm)
+                .line("run", "its run", "{run:text}")
+                .line("frontLine", "line on the front", "{frontLine:text} {front}")
+                .line("backLine", "line on the back", "{backLine:size text} {back} the break line")
+                .fact("headThickness", Kind.MM, "of the head", ScarfJoint::headThicknessMm)
+                .line("headThickness", "head with veneers", "{headThickness:text}")
+                .line(
+                        "breakLineShift",
+                        "break line moved",
+                        j -> j.breakLineShiftMm() != 0,
+                        "{breakLineShift:size text} {shifted} from its mark")
+                .note(
+                        "front-under-veneer",
+                        j -> j.veneer > 0 && j.isInTheHead(),
+                        "the line on the front lies under the veneer")
+                .note("back-under-veneer", j -> j.backVeneer > 0, "the line on the back lies under the veneer")
+                .note(
+                        "nut-ledge",
+                        j -> j.scarf.ledgeMm() > 0,
+                        "break line at x = {breakLine:brief}, the far side of the nut ledge");
+    }
+
     @Override
-    public ScarfJoint in(LengthStyle other) {
-        return new ScarfJoint(scarf.in(other), place, offHeadFace, offShaftFace, offHeadBack, veneer, backVeneer);
+    public Form<ScarfJoint> form() {
+        return Sentences.FORM;
     }
 
     /** True for the same joint of an equal scarf in the same state. */
@@ -364,33 +417,6 @@ public final class ScarfJoint implements SaysLengths<ScarfJoint> {
     /** Returns the lines of the joint, each with what it is measured from. */
     @Override
     public String toString() {
-        boolean inHead = place == JointPlace.IN_THE_HEAD;
-        Report report = Report.titled("Scarf joint " + place + ", " + Texts.deg(scarf.pitchRad()))
-                .row("glue face", style().text(glueFaceMm()))
-                .row("its run", style().text(run().house()))
-                .row(
-                        "line on the front",
-                        inHead
-                                ? style().text(frontLineMm()) + " along the head's face from the break line"
-                                : style().text(frontLineMm()) + " behind the break line, under the fingerboard")
-                .row("line on the back", Texts.fromBreakLine(style(), backLineMm()))
-                .row("head with veneers", style().text(headWoodMm() + veneer + backVeneer));
-        double shift = breakLineShiftMm();
-        if (shift != 0) {
-            report.row(
-                    "break line moved",
-                    style().text(Math.abs(shift)) + (shift > 0 ? " toward the body" : " toward the tip")
-                            + " from its mark");
-        }
-        if (veneer > 0 && inHead) {
-            report.note("the line on the front lies under the veneer");
-        }
-        if (backVeneer > 0) {
-            report.note("the line on the back lies under the veneer");
-        }
-        if (scarf.ledgeMm() > 0) {
-            report.note("break line at x = " + style().brief(-scarf.ledgeMm()) + ", the far side of the nut ledge");
-        }
-        return report.toString();
+        return text(style());
     }
 }

@@ -4,12 +4,12 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +17,16 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>{@code pitch = atan(thickness / run)}. Exact. Shows a layout that is not the angle it claims to be.
  */
-public final class ScarfRun implements SaysLengths<ScarfRun> {
+public final class ScarfRun implements Answer {
+
+    private static final Form<ScarfRun> FORM = Form.<ScarfRun>of("scarf-run")
+            .fact("pitch", Kind.RAD, "the layout really has", ScarfRun::pitchRad)
+            .fact("thickness", Kind.MM, "of the blank", l -> l.thickness)
+            .finds("laid-out-by-its-run", "Scarf laid out by its run: {pitch:2}")
+            .fact("run", Kind.MM, "along the blank's face", l -> l.run)
+            .line("run", "run", "{run:brief} on {thickness:brief}")
+            .fact("glueFace", Kind.MM, "along the slope", l -> ScarfKernel.slope(l.thickness, l.pitchRad()))
+            .line("glueFace", "glue face", "{glueFace:text}");
 
     private final double thickness;
     private final double run;
@@ -79,8 +88,13 @@ public final class ScarfRun implements SaysLengths<ScarfRun> {
     }
 
     @Override
-    public ScarfRun in(LengthStyle other) {
-        return new ScarfRun(thickness, run, Objects.requireNonNull(other, "style"));
+    public Form<ScarfRun> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same thickness and run. */
@@ -99,9 +113,6 @@ public final class ScarfRun implements SaysLengths<ScarfRun> {
     /** Returns run and angle side by side. */
     @Override
     public String toString() {
-        return Report.titled("Scarf laid out by its run: " + Texts.deg(pitchRad()))
-                .row("run", style.brief(run) + " on " + style.brief(thickness))
-                .row("glue face", style.text(ScarfKernel.slope(thickness, pitchRad())))
-                .toString();
+        return text(style);
     }
 }

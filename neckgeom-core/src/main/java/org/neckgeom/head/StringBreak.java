@@ -1,18 +1,18 @@
 package org.neckgeom.head;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -33,10 +33,30 @@ import org.neckgeom.units.ShopUnit;
  * unless its rise toward the body is given. Forces take the nut without friction, so the tension is the same on both
  * sides: an estimate that a sticking slot can double or lose.
  */
-public final class StringBreak implements SaysLengths<StringBreak> {
+public final class StringBreak implements Answer {
 
     /** Angle under which a nut is commonly said to need a retainer, in degrees; common practice. */
     public static final double FEW_DEGREES = 5;
+
+    private static final Form<StringBreak> FORM = Form.<StringBreak>of("string-break")
+            .fact("angle", Kind.RAD, "over the nut, below the glue face", StringBreak::angleRad)
+            .fact("along", Kind.MM, "the head's face from the break line to the post", s -> s.along)
+            .fact("above", Kind.MM, "height of the string over the face at the post", s -> s.above)
+            .fact("slot", Kind.MM, "height of the nut slot over the glue face", s -> s.slot)
+            .fact("side", Kind.RAD, "in plan; positive: toward the treble side", StringBreak::sideRad)
+            .fact("turn", Kind.RAD, "whole bend over the nut", StringBreak::turnRad)
+            .phrase("aside", s -> s.sideRad() > 0, " toward the treble side")
+            .phrase("aside", s -> s.sideRad() < 0, " toward the bass side")
+            .finds("over-the-nut", "String over the nut: {angle:2}")
+            .line("post", "post", "{along:brief} from the break line, string {above:brief} over the face")
+            .line("slot", "nut slot", "{slot:brief} over the glue face")
+            .line("side", "aside in plan", s -> s.sideways != 0, "{side:size 2}{aside}")
+            .line("turn", "whole bend", s -> s.sideways != 0, "{turn:2}")
+            .note("no-pressure", s -> !s.presses(), "the string does not press on the nut")
+            .note(
+                    "few-degrees",
+                    s -> s.presses() && s.angleRad() < Math.toRadians(FEW_DEGREES),
+                    "under 5 deg: a retainer is commonly wanted");
 
     private final double pitch;
     private final double along;
@@ -109,7 +129,11 @@ public final class StringBreak implements SaysLengths<StringBreak> {
     }
 
     /** A pitch and a post, without the nut yet. Immutable. */
-    public static final class ToPost implements SaysLengths<ToPost> {
+    public static final class ToPost implements Answer {
+
+        private static final Form<ToPost> FORM = Form.<ToPost>of("string-to-post")
+                .fact("along", Kind.MM, "the head's face from the break line to the post", s -> s.along)
+                .finds("no-nut", "String over the nut to a post at {along:brief}, nut not given yet");
 
         private final double pitch;
         private final double along;
@@ -144,14 +168,19 @@ public final class StringBreak implements SaysLengths<StringBreak> {
         }
 
         @Override
-        public ToPost in(LengthStyle other) {
-            return new ToPost(pitch, along, above, Objects.requireNonNull(other, "style"));
+        public Form<ToPost> form() {
+            return FORM;
+        }
+
+        @Override
+        public LengthStyle style() {
+            return style;
         }
 
         /** Returns the parts so far in words. */
         @Override
         public String toString() {
-            return "String over the nut to a post at " + style.brief(along) + ", nut not given yet";
+            return text(style);
         }
     }
 
@@ -197,7 +226,11 @@ public final class StringBreak implements SaysLengths<StringBreak> {
      * @return the angle, positive toward the treble side
      */
     public Amount<Angle> side() {
-        return Amount.ofHouse(StrictMath.atan2(sideways, runMm()) + 0.0, ShopUnit.DEGREE);
+        return Amount.ofHouse(sideRad(), ShopUnit.DEGREE);
+    }
+
+    private double sideRad() {
+        return StrictMath.atan2(sideways, runMm()) + 0.0;
     }
 
     /**
@@ -251,6 +284,10 @@ public final class StringBreak implements SaysLengths<StringBreak> {
         return StrictMath.atan2(cross, ux * run + uz * fall);
     }
 
+    private boolean presses() {
+        return angleRad() > rise;
+    }
+
     private double runMm() {
         return along * StrictMath.cos(pitch) + above * StrictMath.sin(pitch);
     }
@@ -264,8 +301,13 @@ public final class StringBreak implements SaysLengths<StringBreak> {
     }
 
     @Override
-    public StringBreak in(LengthStyle other) {
-        return new StringBreak(pitch, along, above, slot, sideways, rise, Objects.requireNonNull(other, "style"));
+    public Form<StringBreak> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures, in whatever style they print. */
@@ -282,20 +324,6 @@ public final class StringBreak implements SaysLengths<StringBreak> {
     /** Returns the angle and where it is measured from. */
     @Override
     public String toString() {
-        double angle = angleRad();
-        Report report = Report.titled("String over the nut: " + Texts.deg(angle))
-                .row(
-                        "post",
-                        style.brief(along) + " from the break line, string " + style.brief(above) + " over the face")
-                .row("nut slot", style.brief(slot) + " over the glue face");
-        if (sideways != 0) {
-            report.row("aside in plan", Texts.aside(side().house())).row("whole bend", Texts.deg(turnRad()));
-        }
-        if (!(angle > rise)) {
-            report.note("the string does not press on the nut");
-        } else if (angle < Math.toRadians(FEW_DEGREES)) {
-            report.note("under 5 deg: a retainer is commonly wanted");
-        }
-        return report.toString();
+        return text(style);
     }
 }

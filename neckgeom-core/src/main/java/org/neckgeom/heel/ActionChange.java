@@ -3,39 +3,55 @@ package org.neckgeom.heel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * By how much the string's height at the twelfth fret changes, such as {@code -0.218 mm} for 0.1 deg more head back.
  * Positive is higher. Immutable.
  */
-public final class ActionChange implements SaysLengths<ActionChange> {
+public final class ActionChange implements Answer {
+
+    private static final Form<ActionChange> FORM = Form.<ActionChange>of("action-change")
+            .fact("change", Kind.MM, "at the 12th fret; positive: higher", ActionChange::changeMm)
+            .fact("cause", Kind.NAME, "what changes it, or where", c -> c.cause)
+            .fact("turn", Kind.RAD, "of the neck that causes it; positive: more head back", c -> c.turn)
+            .fact("move", Kind.MM, "that causes it, at the place named", c -> c.perMm)
+            .phrase("why", c -> c.turn >= 0, "for {turn:size ..4} more head back")
+            .phrase("why", "for {turn:size ..4} more head forward")
+            .phrase("why", "for {move:brief} {cause}")
+            .phrase("why", "{cause}")
+            .finds("lower", c -> c.mm < 0, "action {change:size text} lower at the 12th fret {why}")
+            .finds("higher", "action {change:size text} higher at the 12th fret {why}");
 
     private static final int LONGEST_CAUSE = 200;
 
     private final String cause;
+    private final double turn;
     private final double perMm;
     private final double mm;
     private final LengthStyle style;
 
-    private ActionChange(String cause, double perMm, double mm, LengthStyle style) {
+    private ActionChange(String cause, double turn, double perMm, double mm, LengthStyle style) {
         this.cause = cause;
+        this.turn = turn;
         this.perMm = perMm;
         this.mm = mm + 0.0;
         this.style = style;
     }
 
-    static ActionChange of(String cause, double mm, LengthStyle style) {
-        return new ActionChange(cause, Double.NaN, mm, style);
+    static ActionChange ofTurn(double rad, double mm, LengthStyle style) {
+        return new ActionChange("turn of the neck", rad, Double.NaN, mm, style);
     }
 
     /** A change for a length at a place, such as 1 mm {@code at the saddle}. */
     static ActionChange per(double perMm, String place, double mm, LengthStyle style) {
-        return new ActionChange(place, perMm, mm, style);
+        return new ActionChange(place, Double.NaN, perMm, mm, style);
     }
 
     /**
@@ -48,6 +64,7 @@ public final class ActionChange implements SaysLengths<ActionChange> {
     public static ActionChange of(String cause, Quantity<Length> change) {
         return new ActionChange(
                 Words.line(cause, "a cause", LONGEST_CAUSE),
+                Double.NaN,
                 Double.NaN,
                 HouseUnits.mm(change, "change of action"),
                 LengthStyle.of(change));
@@ -72,8 +89,13 @@ public final class ActionChange implements SaysLengths<ActionChange> {
     }
 
     @Override
-    public ActionChange in(LengthStyle other) {
-        return new ActionChange(cause, perMm, mm, Objects.requireNonNull(other, "style"));
+    public Form<ActionChange> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same change of the same cause. */
@@ -81,6 +103,7 @@ public final class ActionChange implements SaysLengths<ActionChange> {
     public boolean equals(Object other) {
         return other instanceof ActionChange that
                 && Double.compare(mm, that.mm) == 0
+                && Double.compare(turn, that.turn) == 0
                 && Double.compare(perMm, that.perMm) == 0
                 && cause.equals(that.cause);
     }
@@ -93,7 +116,6 @@ public final class ActionChange implements SaysLengths<ActionChange> {
     /** Returns the change in words: {@code action 0.218 mm lower at the 12th fret for 0.1 deg more head back}. */
     @Override
     public String toString() {
-        return "action " + style.text(Math.abs(mm)) + (mm < 0 ? " lower" : " higher") + " at the 12th fret "
-                + (Double.isNaN(perMm) ? cause : "for " + style.brief(perMm) + " " + cause);
+        return text(style);
     }
 }

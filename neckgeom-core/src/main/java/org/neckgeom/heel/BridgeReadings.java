@@ -1,12 +1,12 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What a straightedge along the neck shows at the bridge, such as 0.587 mm of air over the bridge from the frets.
@@ -16,7 +16,19 @@ import org.neckgeom.units.SaysLengths;
  * bridge's top without its saddle, and from the bare glue face over the top itself, before the fingerboard is on.
  * Exact.
  */
-public final class BridgeReadings implements SaysLengths<BridgeReadings> {
+public final class BridgeReadings implements Answer {
+
+    private static final Form<BridgeReadings> FORM = Form.<BridgeReadings>of("bridge-readings")
+            .fact("airOverBridge", Kind.MM, "under a straightedge on the frets; negative: it strikes", r -> r.air)
+            .finds("bridge-readings", "Straightedge at the bridge")
+            .line(
+                    "airOverBridge",
+                    "on the frets",
+                    r -> r.air < 0,
+                    "strikes the bridge {airOverBridge:size text} under its top")
+            .line("airOverBridge", "on the frets", r -> !(r.air < 0), "{airOverBridge:text} over the bridge's top")
+            .fact("bareFaceOverTop", Kind.MM, "of a straightedge; negative: it strikes", r -> r.bareFace)
+            .line("bareFaceOverTop", "on the bare face", "{bareFaceOverTop:text} over the body's top");
 
     private final double air;
     private final double bareFace;
@@ -55,8 +67,13 @@ public final class BridgeReadings implements SaysLengths<BridgeReadings> {
     }
 
     @Override
-    public BridgeReadings in(LengthStyle other) {
-        return new BridgeReadings(air, bareFace, Objects.requireNonNull(other, "style"));
+    public Form<BridgeReadings> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same readings. */
@@ -73,13 +90,6 @@ public final class BridgeReadings implements SaysLengths<BridgeReadings> {
     /** Returns both readings. */
     @Override
     public String toString() {
-        return Report.titled("Straightedge at the bridge")
-                .row(
-                        "on the frets",
-                        air < 0
-                                ? "strikes the bridge " + style.text(-air) + " under its top"
-                                : style.text(air) + " over the bridge's top")
-                .row("on the bare face", style.text(bareFace) + " over the body's top")
-                .toString();
+        return text(style);
     }
 }

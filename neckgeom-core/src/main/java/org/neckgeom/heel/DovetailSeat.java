@@ -1,17 +1,16 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -25,7 +24,33 @@ import org.neckgeom.units.ShopUnit;
  * than at the shoulder by the flare that holds it in, and its height. With the flare f on each side, {@code
  * tan f = (end - shoulder) / 2 / length}, the sides close in on its end face by {@code tan(taper) / cos f} of the height.
  */
-public final class DovetailSeat implements SaysLengths<DovetailSeat> {
+public final class DovetailSeat implements Answer {
+
+    private static final Form<DovetailSeat> FORM = Form.<DovetailSeat>of("dovetail-seat")
+            .fact("taper", Kind.RAD, "of each side, from the way in which the neck goes home", s -> s.taper)
+            .fact("length", Kind.MM, "past the shoulder", s -> s.length)
+            .fact("endWidth", Kind.MM, "at the glue face", s -> s.atEnd)
+            .fact("shoulderWidth", Kind.MM, "at the glue face", s -> s.atShoulder)
+            .fact("height", Kind.MM, "from the glue face down", s -> s.height)
+            .fact("lowerEndWidth", Kind.MM, "at its lower end", s -> s.atEnd - 2 * s.closesInMm())
+            .fact("lowerShoulderWidth", Kind.MM, "at its lower end", s -> s.atShoulder - 2 * s.closesInMm())
+            .fact("shim", Kind.AMOUNT, "on each side, as an example", (s, style) -> shim(style))
+            .fact(
+                    "rise",
+                    Kind.MM,
+                    "of the neck by that shim",
+                    (s, style) -> shim(style).house() / StrictMath.sin(s.taper))
+            .phrase("long", ", {length:brief} long")
+            .finds("dovetail", "Dovetail, {taper:2} a side{long}")
+            .line(
+                    "atGlueFace",
+                    "at the glue face",
+                    "{endWidth:brief} wide at its end, {shoulderWidth:brief} at the shoulder")
+            .line(
+                    "atLowerEnd",
+                    "{height:brief} below it",
+                    "{lowerEndWidth:brief} wide at its end, {lowerShoulderWidth:brief} at the shoulder")
+            .line("rise", "{shim:fine} each side", "lifts the neck {rise:text}");
 
     private static final Amount<Length> METRIC_SHIM = Amount.of(0.1, ShopUnit.MILLIMETRE);
     private static final Amount<Length> INCH_SHIM = Amount.of(4, ShopUnit.THOU);
@@ -106,8 +131,13 @@ public final class DovetailSeat implements SaysLengths<DovetailSeat> {
     }
 
     @Override
-    public DovetailSeat in(LengthStyle other) {
-        return new DovetailSeat(taper, length, atEnd, atShoulder, height, Objects.requireNonNull(other, "style"));
+    public Form<DovetailSeat> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /**
@@ -226,18 +256,10 @@ public final class DovetailSeat implements SaysLengths<DovetailSeat> {
     /** Returns the taper, the size as far as told, and what a thin shim does: 0.1 mm, or 4 thou. */
     @Override
     public String toString() {
-        Amount<Length> shim = style == LengthStyle.MILLIMETRES ? METRIC_SHIM : INCH_SHIM;
-        Report report = Report.titled("Dovetail, " + Texts.deg(taper) + " a side"
-                + (hasLength() ? ", " + style.brief(length) + " long" : ""));
-        if (hasSize()) {
-            report.row("at the glue face", across(0)).row(style.brief(height) + " below it", across(closesInMm()));
-        }
-        return report.row(shim + " each side", "lifts the neck " + style.text(shim.house() / StrictMath.sin(taper)))
-                .toString();
+        return text(style);
     }
 
-    private String across(double in) {
-        return style.brief(atEnd - 2 * in) + " wide at its end, " + style.brief(atShoulder - 2 * in)
-                + " at the shoulder";
+    private static Amount<Length> shim(LengthStyle style) {
+        return style == LengthStyle.MILLIMETRES ? METRIC_SHIM : INCH_SHIM;
     }
 }

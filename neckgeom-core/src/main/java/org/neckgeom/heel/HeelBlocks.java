@@ -1,15 +1,15 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The height of the heel and the blocks that are stacked for it, such as 94.2 mm from four blocks of 20 mm under a 20
@@ -27,7 +27,25 @@ import org.neckgeom.units.SaysLengths;
  *
  * Exact. A square end gives {@code (D + o) cos t}; an end that leans with the neck gives {@code (D + o) / cos t}.
  */
-public final class HeelBlocks implements SaysLengths<HeelBlocks> {
+public final class HeelBlocks implements Answer {
+
+    private static final Form<HeelBlocks> FORM = Form.<HeelBlocks>of("heel-blocks")
+            .fact("blocks", Kind.WHOLE, "how many are stacked under the shaft", HeelBlocks::count)
+            .fact("blockThickness", Kind.MM, "of each", h -> h.block)
+            .fact("shaft", Kind.MM, "thickness of its wood over the blocks", h -> h.shaft)
+            .phrase("last", h -> h.count() > 0, "last block")
+            .phrase("last", "shaft")
+            .finds(
+                    "stacked",
+                    h -> h.count() > 0,
+                    "Heel: {blocks:of block/blocks} of {blockThickness:brief} under the shaft")
+            .finds("no-block", "Heel: no block, the shaft's wood is {shaft:brief} deep")
+            .fact("height", Kind.MM, "of the heel, square to the glue face", HeelBlocks::heightMm)
+            .line("height", "height", "{height:text} square to the glue face")
+            .fact("matingFace", Kind.MM, "from the glue face to the cap", HeelBlocks::matingFaceMm)
+            .line("matingFace", "mating face", "{matingFace:text}")
+            .fact("trim", Kind.MM, "what is trimmed off", HeelBlocks::trimMm)
+            .line("trim", "off the {last}", "{trim:text}");
 
     private static final double HAIR = 1e-9;
 
@@ -118,7 +136,11 @@ public final class HeelBlocks implements SaysLengths<HeelBlocks> {
      * @return more than 0
      */
     public Amount<Length> matingFace() {
-        return style.amount((depth + overstand) / StrictMath.cos(lean));
+        return style.amount(matingFaceMm());
+    }
+
+    private double matingFaceMm() {
+        return (depth + overstand) / StrictMath.cos(lean);
     }
 
     /**
@@ -136,7 +158,11 @@ public final class HeelBlocks implements SaysLengths<HeelBlocks> {
      * @return 0 or more
      */
     public Amount<Length> trim() {
-        return style.amount(Math.max(0, shaft + count() * block - heightMm()));
+        return style.amount(trimMm());
+    }
+
+    private double trimMm() {
+        return Math.max(0, shaft + count() * block - heightMm());
     }
 
     private double heightMm() {
@@ -148,8 +174,13 @@ public final class HeelBlocks implements SaysLengths<HeelBlocks> {
     }
 
     @Override
-    public HeelBlocks in(LengthStyle other) {
-        return new HeelBlocks(depth, overstand, angle, lean, shaft, block, Objects.requireNonNull(other, "style"));
+    public Form<HeelBlocks> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures. */
@@ -166,14 +197,6 @@ public final class HeelBlocks implements SaysLengths<HeelBlocks> {
     /** Returns the height and the stack. */
     @Override
     public String toString() {
-        boolean stacked = count() > 0;
-        String blocks =
-                count() + (count() == 1 ? " block of " : " blocks of ") + style.brief(block) + " under the shaft";
-        return Report.titled(
-                        "Heel: " + (stacked ? blocks : "no block, the shaft's wood is " + style.brief(shaft) + " deep"))
-                .row("height", style.text(heightMm()) + " square to the glue face")
-                .row("mating face", style.text(matingFace().house()))
-                .row(stacked ? "off the last block" : "off the shaft", style.text(trim().house()))
-                .toString();
+        return text(style);
     }
 }

@@ -1,14 +1,14 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What comes off one cheek of the heel to bring the centreline back to the middle of the bridge, such as 0.172 mm off
@@ -18,7 +18,21 @@ import org.neckgeom.units.SaysLengths;
  * the head to that side and the line at the bridge to the other, so a centreline that lies too far to the treble side
  * wants wood off the treble cheek. Estimate: the lever rule for small turns.
  */
-public final class HeelCheek implements SaysLengths<HeelCheek> {
+public final class HeelCheek implements Answer {
+
+    private static final Form<HeelCheek> FORM = Form.<HeelCheek>of("heel-cheek")
+            .fact("cut", Kind.MM, "at the cheek, 0 or more", HeelCheek::cutMm)
+            .fact("offset", Kind.MM, "at the bridge; positive: toward the treble side", c -> c.offset)
+            .phrase("side", HeelCheek::isOnTreble, "treble")
+            .phrase("side", "bass")
+            .phrase("other", HeelCheek::isOnTreble, "bass")
+            .phrase("other", "treble")
+            .findsOnly("nothing", c -> c.offset == 0, "Heel cheek: nothing to take off")
+            .finds("treble-cheek", HeelCheek::isOnTreble, "Heel cheek: {cut:text} off the treble cheek")
+            .finds("bass-cheek", "Heel cheek: {cut:text} off the bass cheek")
+            .line("runOut", "runs out to nothing", "at the {other} cheek")
+            .line("offset", "centreline at the bridge", "{offset:size brief} toward the {side} side now")
+            .note("estimate", "estimate: lever rule for a small turn");
 
     private final double width;
     private final double offset;
@@ -72,8 +86,13 @@ public final class HeelCheek implements SaysLengths<HeelCheek> {
     }
 
     @Override
-    public HeelCheek in(LengthStyle other) {
-        return new HeelCheek(width, offset, reach, Objects.requireNonNull(other, "style"));
+    public Form<HeelCheek> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures. */
@@ -90,14 +109,6 @@ public final class HeelCheek implements SaysLengths<HeelCheek> {
     /** Returns how much, off which cheek. */
     @Override
     public String toString() {
-        if (offset == 0) {
-            return "Heel cheek: nothing to take off";
-        }
-        String side = isOnTreble() ? "treble" : "bass";
-        return Report.titled("Heel cheek: " + style.text(cutMm()) + " off the " + side + " cheek")
-                .row("runs out to nothing", "at the " + (isOnTreble() ? "bass" : "treble") + " cheek")
-                .row("centreline at the bridge", style.brief(Math.abs(offset)) + " toward the " + side + " side now")
-                .note("estimate: lever rule for a small turn")
-                .toString();
+        return text(style);
     }
 }

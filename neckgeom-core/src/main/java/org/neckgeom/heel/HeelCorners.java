@@ -4,11 +4,12 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Height and side alignment corrected at once: what comes off at the four corners of the heel's mating face. Immutable.
@@ -18,7 +19,22 @@ import org.neckgeom.units.SaysLengths;
  * plane keeps one correction from spoiling the other. Estimate: small turns, as {@link HeelWedge} and
  * {@link HeelCheek}.
  */
-public final class HeelCorners implements SaysLengths<HeelCorners> {
+public final class HeelCorners implements Answer {
+
+    private static final Form<HeelCorners> FORM = Form.<HeelCorners>of("heel-corners")
+            .fact("topBass", Kind.MM, "off the top edge, 0 or more", c -> c.topBass)
+            .fact("topTreble", Kind.MM, "off the top edge, 0 or more", c -> c.topTreble)
+            .fact("capBass", Kind.MM, "off the cap, 0 or more", c -> c.capBass)
+            .fact("capTreble", Kind.MM, "off the cap, 0 or more", c -> c.capTreble)
+            .phrase("length", c -> c.shortening < 0, "longer")
+            .phrase("length", "shorter")
+            .finds("corners", "Heel correction, off the mating face")
+            .line("topEdge", "top edge", "bass {topBass:text}, treble {topTreble:text}")
+            .line("cap", "cap", "bass {capBass:text}, treble {capTreble:text}")
+            .fact("shortening", Kind.MM, "of the speaking length", c -> c.shortening)
+            .line("shortening", "strings", "{shortening:size text} {length}")
+            .note("one-plane", "one plane through the four corners; read height and centreline again after each pass")
+            .note("estimate", "estimate: lever rule for a small turn");
 
     private final double topBass;
     private final double topTreble;
@@ -104,9 +120,13 @@ public final class HeelCorners implements SaysLengths<HeelCorners> {
     }
 
     @Override
-    public HeelCorners in(LengthStyle other) {
-        return new HeelCorners(
-                topBass, topTreble, capBass, capTreble, shortening, Objects.requireNonNull(other, "style"));
+    public Form<HeelCorners> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same cuts. */
@@ -123,12 +143,6 @@ public final class HeelCorners implements SaysLengths<HeelCorners> {
     /** Returns the four cuts as they lie on the face. */
     @Override
     public String toString() {
-        return Report.titled("Heel correction, off the mating face")
-                .row("top edge", "bass " + style.text(topBass) + ", treble " + style.text(topTreble))
-                .row("cap", "bass " + style.text(capBass) + ", treble " + style.text(capTreble))
-                .row("strings", style.text(Math.abs(shortening)) + (shortening < 0 ? " longer" : " shorter"))
-                .note("one plane through the four corners; read height and centreline again after each pass")
-                .note("estimate: lever rule for a small turn")
-                .toString();
+        return text(style);
     }
 }

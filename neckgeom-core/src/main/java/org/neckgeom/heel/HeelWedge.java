@@ -1,14 +1,14 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * What comes off the heel's mating face to raise or lower the fret plane at the bridge, such as 0.310 mm at the top
@@ -19,7 +19,25 @@ import org.neckgeom.units.SaysLengths;
  * the top edge and the head tips forward about the cap. Estimate: the lever rule for small turns, with S from the joint
  * to the saddle; within 2 % of the change for neck angles up to 5 deg.
  */
-public final class HeelWedge implements SaysLengths<HeelWedge> {
+public final class HeelWedge implements Answer {
+
+    private static final Form<HeelWedge> FORM = Form.<HeelWedge>of("heel-wedge")
+            .fact("cut", Kind.MM, "greatest thickness, 0 or more", HeelWedge::cutMm)
+            .phrase("other", HeelWedge::isAtCap, "at the top edge")
+            .phrase("other", "at the cap")
+            .phrase("turn", HeelWedge::isAtCap, "higher, head back")
+            .phrase("turn", "lower, head forward")
+            .phrase("length", w -> w.shorteningMm() > 0, "shorter")
+            .phrase("length", "longer")
+            .findsOnly("nothing", w -> w.change == 0, "Heel wedge: nothing to take off")
+            .finds("at-the-cap", HeelWedge::isAtCap, "Heel wedge: {cut:text} at the cap")
+            .finds("at-the-top-edge", "Heel wedge: {cut:text} at the top edge")
+            .line("runOut", "runs out to nothing", "{other}")
+            .fact("change", Kind.MM, "of the fret plane at the bridge; positive: higher", w -> w.change)
+            .line("change", "bridge reading", "{change:size brief} {turn}")
+            .fact("shortening", Kind.MM, "of the speaking length", HeelWedge::shorteningMm)
+            .line("shortening", "strings", "{shortening:size text} {length}")
+            .note("estimate", "estimate: lever rule for a small turn");
 
     private final double heel;
     private final double change;
@@ -78,8 +96,12 @@ public final class HeelWedge implements SaysLengths<HeelWedge> {
      * @return positive when the string's speaking length shrinks
      */
     public Amount<Length> shortening() {
+        return style.amount(shorteningMm());
+    }
+
+    private double shorteningMm() {
         double turn = Math.abs(change) / reach;
-        return style.amount(isAtCap() ? -plane * turn : (heel + plane) * turn);
+        return isAtCap() ? -plane * turn : (heel + plane) * turn;
     }
 
     private double[] parts() {
@@ -87,8 +109,13 @@ public final class HeelWedge implements SaysLengths<HeelWedge> {
     }
 
     @Override
-    public HeelWedge in(LengthStyle other) {
-        return new HeelWedge(heel, change, reach, plane, Objects.requireNonNull(other, "style"));
+    public Form<HeelWedge> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures. */
@@ -105,17 +132,6 @@ public final class HeelWedge implements SaysLengths<HeelWedge> {
     /** Returns how much, at which end, and what it does to the string's length. */
     @Override
     public String toString() {
-        if (change == 0) {
-            return "Heel wedge: nothing to take off";
-        }
-        double shorter = shortening().house();
-        return Report.titled("Heel wedge: " + style.text(cutMm()) + (isAtCap() ? " at the cap" : " at the top edge"))
-                .row("runs out to nothing", isAtCap() ? "at the top edge" : "at the cap")
-                .row(
-                        "bridge reading",
-                        style.brief(Math.abs(change)) + (change > 0 ? " higher, head back" : " lower, head forward"))
-                .row("strings", style.text(Math.abs(shorter)) + (shorter > 0 ? " shorter" : " longer"))
-                .note("estimate: lever rule for a small turn")
-                .toString();
+        return text(style);
     }
 }

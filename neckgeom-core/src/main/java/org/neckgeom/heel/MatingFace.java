@@ -1,18 +1,27 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The size of the heel's face that meets the body, such as 78 mm high, 54 mm wide at its top edge and 20 mm at the cap.
  * Immutable.
  */
-public final class MatingFace implements SaysLengths<MatingFace> {
+public final class MatingFace implements Answer {
+
+    private static final Form<MatingFace> FORM = Form.<MatingFace>of("mating-face")
+            .fact("height", Kind.MM, "from the top edge to the cap", MatingFace::heightMm)
+            .fact("topWidth", Kind.MM, "cheek to cheek at the top edge", MatingFace::topMm)
+            .fact("capWidth", Kind.MM, "cheek to cheek at the cap", MatingFace::capMm)
+            .finds(
+                    "mating-face",
+                    "Mating face {height:brief} high, {topWidth:brief} wide at the top, {capWidth:brief} at the cap");
 
     private final double height;
     private final double top;
@@ -65,8 +74,13 @@ public final class MatingFace implements SaysLengths<MatingFace> {
     }
 
     @Override
-    public MatingFace in(LengthStyle other) {
-        return new MatingFace(height, top, cap, Objects.requireNonNull(other, "style"));
+    public Form<MatingFace> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same sizes. */
@@ -83,7 +97,6 @@ public final class MatingFace implements SaysLengths<MatingFace> {
     /** Returns the sizes in words. */
     @Override
     public String toString() {
-        return "Mating face " + style.brief(height) + " high, " + style.brief(top) + " wide at the top, "
-                + style.brief(cap) + " at the cap";
+        return text(style);
     }
 }

@@ -4,12 +4,12 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -20,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * of nylon-strung instruments often count the other way). The heights are read where the string meets the saddle,
  * square to the reference plane, over the top there. Exact.
  */
-public final class NeckAngle implements SaysLengths<NeckAngle> {
+public final class NeckAngle implements Answer {
 
     private final NeckSet set;
 
@@ -38,12 +38,8 @@ public final class NeckAngle implements SaysLengths<NeckAngle> {
         return new NeckAngle(Objects.requireNonNull(set, "set"));
     }
 
-    static String words(double rad) {
-        double shown = Math.abs(rad);
-        if (Math.toDegrees(shown) < 0.005) {
-            return "0.00 deg, in line with the body";
-        }
-        return Texts.deg(shown) + (rad > 0 ? ", head back" : ", head forward");
+    private static boolean isInLine(double rad) {
+        return Math.toDegrees(Math.abs(rad)) < 0.005;
     }
 
     /**
@@ -71,7 +67,11 @@ public final class NeckAngle implements SaysLengths<NeckAngle> {
      * @return positive with the head back
      */
     public Amount<Angle> againstTop() {
-        return Amount.ofHouse(set.angleRad() - StrictMath.atan2(set.domeRiseMm(), levelReachMm()), ShopUnit.DEGREE);
+        return Amount.ofHouse(againstTopRad(), ShopUnit.DEGREE);
+    }
+
+    private double againstTopRad() {
+        return set.angleRad() - StrictMath.atan2(set.domeRiseMm(), levelReachMm());
     }
 
     /**
@@ -127,13 +127,36 @@ public final class NeckAngle implements SaysLengths<NeckAngle> {
         return set.reachMm() * StrictMath.cos(t) - set.stringAtSaddleMm() * StrictMath.sin(t);
     }
 
-    private LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return set.style();
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<NeckAngle> FORM = Form.<NeckAngle>of("neck-angle")
+                .fact("angle", Kind.RAD, "against the body's plane; positive: head back", a -> a.set.angleRad())
+                .fact(
+                        "againstTop",
+                        Kind.RAD,
+                        "against the domed top; positive: head back",
+                        a -> a.set.isDomed() ? a.againstTopRad() : Double.NaN)
+                .phrase("top", a -> isInLine(a.againstTopRad()), "{againstTop:size 2}, in line with the body")
+                .phrase("top", a -> a.againstTopRad() > 0, "{againstTop:size 2}, head back")
+                .phrase("top", "{againstTop:size 2}, head forward")
+                .finds("in-line", a -> isInLine(a.set.angleRad()), "{angle:size 2}, in line with the body")
+                .finds("head-back", a -> a.set.angleRad() > 0, "{angle:size 2}, head back")
+                .finds("head-forward", "{angle:size 2}, head forward")
+                .fact("overFrets", Kind.MM, "over the top at the saddle", NeckAngle::overFretsMm)
+                .line("overFrets", "straightedge on the frets", "{overFrets:text} over the top at the saddle")
+                .line("againstTop", "against the domed top", a -> a.set.isDomed(), "{top}")
+                .note("plane-of-the-rim", a -> a.set.isDomed(), "angle against the plane of the rim at the joint")
+                .note("body-top", a -> !a.set.isDomed(), "angle between fret plane and body top at the joint");
+    }
+
     @Override
-    public NeckAngle in(LengthStyle other) {
-        return new NeckAngle(set.in(other));
+    public Form<NeckAngle> form() {
+        return Sentences.FORM;
     }
 
     /** True for the angle of an equal neck set. */
@@ -150,14 +173,6 @@ public final class NeckAngle implements SaysLengths<NeckAngle> {
     /** Returns the angle, its reference, and the reading at the bridge. */
     @Override
     public String toString() {
-        Report report = Report.titled(words(set.angleRad()))
-                .row("straightedge on the frets", style().text(overFretsMm()) + " over the top at the saddle");
-        if (set.isDomed()) {
-            report.row("against the domed top", words(againstTop().house()))
-                    .note("angle against the plane of the rim at the joint");
-        } else {
-            report.note("angle between fret plane and body top at the joint");
-        }
-        return report.toString();
+        return text(style());
     }
 }

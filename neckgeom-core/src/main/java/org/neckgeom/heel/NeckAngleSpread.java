@@ -5,15 +5,15 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.SpreadLaw;
-import org.neckgeom.kernel.Texts;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,7 +22,14 @@ import org.neckgeom.units.ShopUnit;
  * <p>The angle grows with the rise, so the ends of an interval of the rise are those of the angle's interval: exact, no
  * slope is taken. Only this one error is counted.
  */
-public final class NeckAngleSpread implements SaysLengths<NeckAngleSpread> {
+public final class NeckAngleSpread implements Answer {
+
+    private static final Form<NeckAngleSpread> FORM = Form.<NeckAngleSpread>of("neck-angle-spread")
+            .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "as computed", s -> s.set.angle())
+            .finds("spread", "Neck angle: {angle:finding}")
+            .fact("standardUncertainty", Kind.RAD, "of the angle, first order", NeckAngleSpread::uncertaintyRad)
+            .line("standardUncertainty", "standard uncertainty", "{standardUncertainty:2}")
+            .row("rise", "from the rise", Kind.SPREAD, "of saddle less fret plane", s -> s.rise);
 
     private final NeckSet set;
     private final Spread<Length> rise;
@@ -75,8 +82,13 @@ public final class NeckAngleSpread implements SaysLengths<NeckAngleSpread> {
     }
 
     @Override
-    public NeckAngleSpread in(LengthStyle other) {
-        return new NeckAngleSpread(set.in(other), rise.in(other));
+    public Form<NeckAngleSpread> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return set.style();
     }
 
     /** True for an equal neck set and spread. */
@@ -93,9 +105,6 @@ public final class NeckAngleSpread implements SaysLengths<NeckAngleSpread> {
     /** Returns the angle and its uncertainty. */
     @Override
     public String toString() {
-        return Report.titled("Neck angle: " + NeckAngle.words(set.angleRad()))
-                .row("standard uncertainty", Texts.deg(uncertaintyRad()))
-                .row("from the rise", rise)
-                .toString();
+        return text(set.style());
     }
 }

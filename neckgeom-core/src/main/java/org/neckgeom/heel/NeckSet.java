@@ -1,22 +1,21 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.FretKernel;
 import org.neckgeom.kernel.NeckSetKernel;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back.
@@ -36,7 +35,7 @@ import org.neckgeom.units.SaysLengths;
  *
  * Exact.
  */
-public final class NeckSet implements SaysLengths<NeckSet> {
+public final class NeckSet implements Answer {
 
     private final double scale;
     private final double fret;
@@ -109,7 +108,7 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         private double domeRadius = Double.POSITIVE_INFINITY;
         private double poleToJoint;
         private double poleToBridge;
-        private LengthStyle style;
+        private final LengthStyle style;
 
         private Parts(LengthStyle style) {
             this.style = style;
@@ -213,9 +212,8 @@ public final class NeckSet implements SaysLengths<NeckSet> {
      */
     public ActionChange actionPer(Quantity<Angle> turn) {
         double rad = HouseUnits.radBetween(turn, -10, 10, "turn of the neck");
-        return ActionChange.of(
-                "for " + Numbers.trimmed(Math.toDegrees(Math.abs(rad)), 4) + " deg more head "
-                        + (rad >= 0 ? "back" : "forward"),
+        return ActionChange.ofTurn(
+                rad,
                 NeckSetKernel.stringChange(reachMm(), stringAtSaddleMm(), angleRad(), rad) * shareAtTwelfth(),
                 style);
     }
@@ -455,7 +453,8 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         return !Double.isInfinite(domeRadius);
     }
 
-    LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return style;
     }
 
@@ -469,9 +468,36 @@ public final class NeckSet implements SaysLengths<NeckSet> {
         };
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        static final Form<NeckSet> FORM = Form.<NeckSet>of("neck-set")
+                .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "of the neck", NeckSet::angle)
+                .fact("scale", Kind.MM, "without compensation", s -> s.scale)
+                .fact("compensation", Kind.MM, "of the saddle, from the scale's end", s -> s.compensation)
+                .fact("bodyAtFret", Kind.WHOLE, "at which the body begins", NeckSet::bodyAtFret)
+                .fact("reach", Kind.MM, "from joint to saddle along the fret plane", NeckSet::reachMm)
+                .fact("fretPlane", Kind.MM, "at the joint over the body; negative: let in", NeckSet::planeMm)
+                .fact("saddle", Kind.MM, "strings' top over the body", s -> s.saddle)
+                .fact("atNut", Kind.MM, "string over the fret plane", s -> s.atNut)
+                .fact("action", Kind.MM, "string over the fret plane at the 12th fret", s -> s.action)
+                .fact("atSaddle", Kind.MM, "string over the fret plane", NeckSet::stringAtSaddleMm)
+                .fact("domeRadius", Kind.MM, "of a domed top", s -> s.domeRadius)
+                .fact("domeRise", Kind.MM, "from joint to bridge", NeckSet::domeRiseMm)
+                .finds("neck-set", "Neck set: {angle:finding}")
+                .line("scale", "scale", "{scale:brief} and {compensation:brief} at the saddle")
+                .line("joint", "joint", "fret {bodyAtFret}, {reach:text} to the saddle")
+                .line("heights", "fret plane, saddle", "{fretPlane:brief}, {saddle:brief} over the body")
+                .line(
+                        "string",
+                        "string",
+                        "{atNut:brief} at the nut, {action:brief} at the 12th, {atSaddle:text} at the saddle")
+                .line("dome", "dome", "radius {domeRadius:brief}, rises {domeRise:text}")
+                .note("plane", "angle against the body's plane at the joint; relief not counted");
+    }
+
     @Override
-    public NeckSet in(LengthStyle other) {
-        return with(parts -> parts.style = Objects.requireNonNull(other, "style"));
+    public Form<NeckSet> form() {
+        return Sentences.FORM;
     }
 
     /** True for the same figures, in whatever style they print. */
@@ -488,18 +514,6 @@ public final class NeckSet implements SaysLengths<NeckSet> {
     /** Returns the angle and the figures it comes from. */
     @Override
     public String toString() {
-        Report report = Report.titled("Neck set: " + NeckAngle.words(angleRad()))
-                .row("scale", style.brief(scale) + " and " + style.brief(compensation) + " at the saddle")
-                .row("joint", "fret " + Numbers.plain(fret) + ", " + style.text(reachMm()) + " to the saddle")
-                .row("fret plane, saddle", style.brief(plane) + ", " + style.brief(saddle) + " over the body")
-                .row(
-                        "string",
-                        style.brief(atNut) + " at the nut, " + style.brief(action) + " at the 12th, "
-                                + style.text(stringAtSaddleMm()) + " at the saddle");
-        if (isDomed()) {
-            report.row("dome", "radius " + style.brief(domeRadius) + ", rises " + style.text(domeRiseMm()));
-        }
-        return report.note("angle against the body's plane at the joint; relief not counted")
-                .toString();
+        return text(style());
     }
 }

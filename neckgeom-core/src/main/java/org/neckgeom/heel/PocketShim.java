@@ -1,14 +1,14 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The shim under a neck that lies in a pocket, such as 0.30 mm for 1.2 mm at the bridge. Immutable.
@@ -19,7 +19,21 @@ import org.neckgeom.units.SaysLengths;
  * from the saddle. Estimate: the lever rule for small turns; a full-length tapered shim has this thickness at
  * its thick end.
  */
-public final class PocketShim implements SaysLengths<PocketShim> {
+public final class PocketShim implements Answer {
+
+    private static final Form<PocketShim> FORM = Form.<PocketShim>of("pocket-shim")
+            .fact("thickness", Kind.MM, "at its thick end, 0 or more", PocketShim::thicknessMm)
+            .phrase("turn", PocketShim::isTowardBridge, "higher, head back")
+            .phrase("turn", "lower, head forward")
+            .findsOnly("nothing", s -> s.change == 0, "Pocket shim: none")
+            .finds(
+                    "toward-the-bridge",
+                    PocketShim::isTowardBridge,
+                    "Pocket shim: {thickness:text} under the end toward the bridge")
+            .finds("nut-side", "Pocket shim: {thickness:text} under the nut-side edge")
+            .fact("change", Kind.MM, "of the projection at the bridge; positive: higher", s -> s.change)
+            .line("change", "bridge reading", "{change:size brief} {turn}")
+            .note("estimate", "estimate: lever rule for a small turn");
 
     private final double pocket;
     private final double change;
@@ -77,8 +91,13 @@ public final class PocketShim implements SaysLengths<PocketShim> {
     }
 
     @Override
-    public PocketShim in(LengthStyle other) {
-        return new PocketShim(pocket, change, reach, Objects.requireNonNull(other, "style"));
+    public Form<PocketShim> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures. */
@@ -95,15 +114,6 @@ public final class PocketShim implements SaysLengths<PocketShim> {
     /** Returns the thickness and the end it goes under. */
     @Override
     public String toString() {
-        if (change == 0) {
-            return "Pocket shim: none";
-        }
-        return Report.titled("Pocket shim: " + style.text(thicknessMm()) + " under the "
-                        + (isTowardBridge() ? "end toward the bridge" : "nut-side edge"))
-                .row(
-                        "bridge reading",
-                        style.brief(Math.abs(change)) + (change > 0 ? " higher, head back" : " lower, head forward"))
-                .note("estimate: lever rule for a small turn")
-                .toString();
+        return text(style);
     }
 }

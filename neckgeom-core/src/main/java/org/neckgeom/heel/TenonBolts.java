@@ -7,11 +7,12 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A bolted tenon: where its barrels or inserts sit and how much wood stands around them, such as two 10 mm barrels 28.5
@@ -20,7 +21,30 @@ import org.neckgeom.units.SaysLengths;
  * <p>Depths are measured from the glue face down the mating face to each hole's centre; the holes lie across the tenon,
  * set back from its shoulder. Edge distances are from the hole's wall, not its centre. Exact.
  */
-public final class TenonBolts implements SaysLengths<TenonBolts> {
+public final class TenonBolts implements Answer {
+
+    private static final Form<Hole> HOLE = Form.<Hole>of("tenon-hole")
+            .fact("diameter", Kind.MM, "of the hole; 0: not given", Hole::diameter)
+            .fact("depth", Kind.MM, "of its centre below the glue face", Hole::depth);
+
+    private static final Form<TenonBolts> FORM = Form.<TenonBolts>of("tenon-bolts")
+            .fact("height", Kind.MM, "from the glue face down", t -> t.height)
+            .fact("length", Kind.MM, "past the shoulder", t -> t.length)
+            .fact("holes", Kind.table(HOLE), "from the top down", TenonBolts::holes)
+            .finds("tenon", "Tenon {height:brief} high, {length:brief} long")
+            .each("holes", "hole {diameter:brief}", "{depth:text} below the glue face")
+            .fact(
+                    "centreFromShoulder",
+                    Kind.MM,
+                    "of the holes",
+                    t -> t.hasHoles() ? t.setBack + t.diameter / 2 : Double.NaN)
+            .line("centreFromShoulder", "centres", "{centreFromShoulder:text} from the shoulder")
+            .fact(
+                    "leastWood",
+                    Kind.MM,
+                    "around any hole; negative: breaks out",
+                    t -> t.hasHoles() ? t.leastMm() : Double.NaN)
+            .line("leastWood", "least wood", "{leastWood:text} around a hole");
 
     private final double height;
     private final double length;
@@ -28,6 +52,8 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
     private final double setBack;
     private final double[] depths;
     private final LengthStyle style;
+
+    private record Hole(double diameter, double depth) {}
 
     private TenonBolts(
             double height, double length, double diameter, double setBack, double[] depths, LengthStyle style) {
@@ -159,8 +185,18 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
         return style.amount(leastMm());
     }
 
+    private boolean hasHoles() {
+        return depths.length > 0 && diameter > 0;
+    }
+
+    private List<Hole> holes() {
+        return Arrays.stream(depths)
+                .mapToObj(depth -> new Hole(diameter, depth))
+                .toList();
+    }
+
     private double leastMm() {
-        if (depths.length == 0 || diameter == 0) {
+        if (!hasHoles()) {
             throw Refusal.because(
                     "holes", "missing", "a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
         }
@@ -180,8 +216,13 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
     }
 
     @Override
-    public TenonBolts in(LengthStyle other) {
-        return new TenonBolts(height, length, diameter, setBack, depths, Objects.requireNonNull(other, "style"));
+    public Form<TenonBolts> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same tenon and holes. */
@@ -200,14 +241,6 @@ public final class TenonBolts implements SaysLengths<TenonBolts> {
     /** Returns the holes and the least wood around them. */
     @Override
     public String toString() {
-        Report report = Report.titled("Tenon " + style.brief(height) + " high, " + style.brief(length) + " long");
-        for (double depth : depths) {
-            report.row("hole " + style.brief(diameter), style.text(depth) + " below the glue face");
-        }
-        if (depths.length > 0 && diameter > 0) {
-            report.row("centres", style.text(setBack + diameter / 2) + " from the shoulder")
-                    .row("least wood", style.text(leastMm()) + " around a hole");
-        }
-        return report.toString();
+        return text(style);
     }
 }

@@ -1,7 +1,6 @@
 package org.neckgeom.kernel;
 
 import org.neckgeom.text.Numbers;
-import org.neckgeom.units.LengthStyle;
 
 /** Numbers of this package as people read them. */
 public final class Texts {
@@ -26,11 +25,5 @@ public final class Texts {
 
     public static String newton(double force) {
         return Numbers.fixed(force, 1) + " N";
-    }
-
-    /** A place along the neck: {@code 2.5 mm behind the break line}, toward the body for positive x. */
-    public static String fromBreakLine(LengthStyle style, double x) {
-        String rounded = style.text(Math.abs(x));
-        return x < 0 ? rounded + " in front of the break line" : rounded + " behind the break line";
     }
 }

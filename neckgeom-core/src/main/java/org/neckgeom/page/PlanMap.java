@@ -26,11 +26,11 @@ final class PlanMap {
                                 .quantity("woodLeftAtLeast", plan.woodLeftAtLeast())
                                 .quantity("bridgeWithin", plan.bridgeWithin())
                                 .quantity("relief", plan.relief()));
-        plan.scarf().ifPresent(joint -> data.put("scarf", ShapeMap.scarf(joint)));
+        plan.scarf().ifPresent(joint -> data.put("scarf", ShapeMap.scarf(joint, plan.style())));
         if (plan.isHeadInOnePiece()) {
             data.put("headInOnePiece", true);
         }
-        plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set)));
+        plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set, plan.style())));
         data.put("weather", StockMap.weather(plan.weather()))
                 .put("order", OrderMap.of(plan.orderAsTold(), plan.style()))
                 .put("details", ShapeMap.details(plan.details(), plan.style()))

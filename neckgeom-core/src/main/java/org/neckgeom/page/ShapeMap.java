@@ -29,9 +29,8 @@ final class ShapeMap {
 
     private ShapeMap() {}
 
-    static DataMap scarf(ScarfJoint joint) {
+    static DataMap scarf(ScarfJoint joint, LengthStyle style) {
         Scarf scarf = joint.scarf();
-        LengthStyle style = scarf.style();
         return DataMap.empty()
                 .put("place", DataSource.word(joint.place()))
                 .quantity("pitch", scarf.pitch())
@@ -64,23 +63,23 @@ final class ShapeMap {
                 .veneered(HeadSide.BACK, data.length("backVeneer"));
     }
 
-    static DataMap neckSet(NeckSet set) {
+    static DataMap neckSet(NeckSet set, LengthStyle style) {
         DataMap data = DataMap.empty()
-                .quantity("scale", set.scale())
+                .quantity("scale", set.scale().in(style))
                 .put("bodyAtFret", set.bodyAtFret())
                 .put("divisions", set.divisions())
-                .quantity("fretPlane", set.fretPlane())
-                .quantity("saddle", set.saddle())
-                .quantity("atNut", set.atNut())
-                .quantity("action", set.action())
-                .quantity("compensation", set.compensation());
+                .quantity("fretPlane", set.fretPlane().in(style))
+                .quantity("saddle", set.saddle().in(style))
+                .quantity("atNut", set.atNut().in(style))
+                .quantity("action", set.action().in(style))
+                .quantity("compensation", set.compensation().in(style));
         set.domeRadius()
                 .ifPresent(radius -> data.put(
                         "dome",
                         DataMap.empty()
-                                .quantity("radius", radius)
-                                .quantity("poleToJoint", set.poleToJoint())
-                                .quantity("poleToBridge", set.poleToBridge())));
+                                .quantity("radius", radius.in(style))
+                                .quantity("poleToJoint", set.poleToJoint().in(style))
+                                .quantity("poleToBridge", set.poleToBridge().in(style))));
         return data;
     }
 
@@ -106,10 +105,10 @@ final class ShapeMap {
         details.stringsAtSaddle().ifPresent(places -> data.put("stringsAtSaddle", places(places, style)));
         details.fannedFrets().ifPresent(fan -> data.put("fannedFrets", fan(fan, style)));
         details.dovetail().ifPresent(seat -> data.put("dovetail", dovetail(seat, style)));
-        details.tenon().ifPresent(tenon -> data.put("tenon", tenon(tenon)));
+        details.tenon().ifPresent(tenon -> data.put("tenon", tenon(tenon, style)));
         details.headLayout()
                 .ifPresent(layout ->
-                        data.put("headLayout", layout(layout)).length("nutSlotHeight", details.slotMm(), style));
+                        data.put("headLayout", layout(layout, style)).length("nutSlotHeight", details.slotMm(), style));
         details.fretHeightMm().ifPresent(frets -> data.length("fretHeight", frets, style));
         details.tuners().ifPresent(limits -> data.put("tuners", limits(limits)));
         details.fallAway()
@@ -221,13 +220,13 @@ final class ShapeMap {
                 data.number("squareFret"));
     }
 
-    private static DataMap tenon(TenonBolts tenon) {
+    private static DataMap tenon(TenonBolts tenon, LengthStyle style) {
         return DataMap.empty()
-                .quantity("height", tenon.height())
-                .quantity("length", tenon.length())
-                .quantity("holeDiameter", tenon.holeDiameter())
-                .quantity("setBack", tenon.setBack())
-                .putAll("depths", tenon.depths(), DataMap::quantity);
+                .quantity("height", tenon.height().in(style))
+                .quantity("length", tenon.length().in(style))
+                .quantity("holeDiameter", tenon.holeDiameter().in(style))
+                .quantity("setBack", tenon.setBack().in(style))
+                .putAll("depths", tenon.depths(), depth -> DataMap.quantity(depth.in(style)));
     }
 
     private static TenonBolts tenonFrom(DataSource data) {
@@ -239,17 +238,17 @@ final class ShapeMap {
         return tenon;
     }
 
-    private static DataMap layout(HeadLayout layout) {
+    private static DataMap layout(HeadLayout layout, LengthStyle style) {
         return DataMap.empty()
-                .quantity("widthAtBreakLine", layout.widthAtBreakLine())
-                .quantity("widthAtTip", layout.widthAtTip())
+                .quantity("widthAtBreakLine", layout.widthAtBreakLine().in(style))
+                .quantity("widthAtTip", layout.widthAtTip().in(style))
                 .putAll(
                         "posts",
                         layout.posts(),
                         post -> DataMap.empty()
-                                .quantity("along", post.along())
-                                .quantity("aside", post.aside())
-                                .quantity("above", post.above()));
+                                .quantity("along", post.along().in(style))
+                                .quantity("aside", post.aside().in(style))
+                                .quantity("above", post.above().in(style)));
     }
 
     private static HeadLayout layoutFrom(DataSource data, NeckDesign design) {

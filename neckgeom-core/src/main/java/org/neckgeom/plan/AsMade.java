@@ -200,8 +200,7 @@ final class AsMade {
                 .head(amount(drawn.headMm()))
                 .kerf(amount(drawn.kerfMm()))
                 .cleaning(amount(drawn.cleaningMm()))
-                .nutLedge(amount(drawn.ledgeMm()))
-                .in(drawn.style());
+                .nutLedge(amount(drawn.ledgeMm()));
         ScarfJoint turned = joint.place() == JointPlace.IN_THE_HEAD ? made.inTheHead() : made.inTheShaft();
         return turned.planingHeadFace(amount(joint.offHeadFaceMm()))
                 .planingShaftFace(amount(joint.offShaftFaceMm()))

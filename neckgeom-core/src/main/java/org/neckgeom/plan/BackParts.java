@@ -18,13 +18,13 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
+import org.neckgeom.solid.Facets;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodChance;
 import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.solid.WoodSpreads;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -46,7 +46,7 @@ final class BackParts {
         NeckDesign design = plan.design();
         BackShape shape = AsMade.of(plan).back();
         PlanSection.Draft draft =
-                PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", Kind.NOUN, shape);
+                PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", shape);
         if (plan.isDone("carve the neck")) {
             return PlanPart.of(draft.row(
                     "done", "done", draft.words("carved", "carved; its depths stand with what has been read")));
@@ -66,13 +66,12 @@ final class BackParts {
                 "order-of-flats", "plane the flats from one fret to the other, the first set before the second"));
     }
 
-    private static void facets(
-            PlanSection.Draft draft, boolean first, String side, double fret, SaysLengths<?> facets) {
+    private static void facets(PlanSection.Draft draft, boolean first, String side, double fret, Facets facets) {
         draft.row(
                 side + (side.isEmpty() ? first ? "first" : "second" : first ? "First" : "Second"),
                 draft.words("fret", "fret {fret}" + (side.isEmpty() ? "" : ", " + side + " side"))
                         .with("fret", Kind.RATIO, fret),
-                draft.words("value", "{value}").with("value", Kind.NOUN, facets));
+                facets);
     }
 
     private static boolean isEven(NeckDesign design) {
@@ -108,7 +107,7 @@ final class BackParts {
                                 "less-as-usual",
                                 "{probability}, depths carved within {halfWidth:small}, anywhere alike (common practice)")
                         .with("halfWidth", Kind.MM, CARVED_WITHIN_MM));
-        draft.row("least", "least", Kind.NOUN, least)
+        draft.row("least", "least", least)
                 .row("limit", "limit", Kind.LIMITS, Limits.atLeast(limit))
                 .row(
                         "chanceOfLess",

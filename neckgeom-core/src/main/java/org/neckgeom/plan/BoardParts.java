@@ -48,7 +48,7 @@ final class BoardParts {
                     ShapeParts.label(draft, fret),
                     flat ? edges : edges.with("radius", Kind.MM, at.radiusMm()));
         }
-        plan.details().fallAway().ifPresent(slope -> draft.row("extension", "extension", Kind.NOUN, slope));
+        plan.details().fallAway().ifPresent(slope -> draft.row("extension", "extension", slope));
         return PlanPart.of(draft);
     }
 
@@ -58,13 +58,9 @@ final class BoardParts {
         StringOverhang overhang = overhang(plan);
         PlanSection.Draft draft = PlanSection.titled(
                         "strings-across", "Strings across, bass to treble from the centreline", plan.style())
-                .row("atTheNut", "at the nut", Kind.NOUN, told.stringsAtNut().orElseThrow())
-                .row(
-                        "atTheSaddle",
-                        "at the saddle",
-                        Kind.NOUN,
-                        told.stringsAtSaddle().orElseThrow())
-                .row("overTheBoard", "over the board", Kind.NOUN, overhang);
+                .row("atTheNut", "at the nut", told.stringsAtNut().orElseThrow())
+                .row("atTheSaddle", "at the saddle", told.stringsAtSaddle().orElseThrow())
+                .row("overTheBoard", "over the board", overhang);
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
         Amount<Length> treble = overhang.treble(last);

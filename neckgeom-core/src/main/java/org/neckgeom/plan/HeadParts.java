@@ -35,7 +35,7 @@ final class HeadParts {
         HeadLayout layout =
                 told.fannedFrets().map(fan -> drawn.nutSlanted(fan.slant(0))).orElse(drawn);
         PlanSection.Draft draft =
-                PlanSection.titled("head", "Head", plan.style()).row("layout", "layout", Kind.NOUN, layout);
+                PlanSection.titled("head", "Head", plan.style()).row("layout", "layout", layout);
         double ears = layout.ears(plan.blank().width()).house();
         draft.row(
                 "ears",

@@ -492,11 +492,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
     @Override
     public NeckDetails in(LengthStyle other) {
         return with(parts -> {
-            parts.head = SaysLengths.said(head, other);
-            parts.dovetail = SaysLengths.said(dovetail, other);
-            parts.tenon = SaysLengths.said(tenon, other);
             parts.tuners = SaysLengths.said(tuners, other);
-            parts.back = SaysLengths.said(back, other);
         });
     }
 

@@ -20,15 +20,12 @@ final class OnePieceParts {
         if (!plan.isHeadInOnePiece()) {
             return Optional.empty();
         }
-        return AsMade.of(plan)
-                .design()
-                .head()
-                .map(head -> part(plan, OnePieceHead.of(head).in(plan.style())));
+        return AsMade.of(plan).design().head().map(head -> part(plan, OnePieceHead.of(head)));
     }
 
     private static PlanPart part(NeckPlan plan, OnePieceHead head) {
         PlanSection.Draft draft = PlanSection.titled("head-in-one-piece", "Head and shaft in one piece", plan.style())
-                .row("head", "head", Kind.NOUN, head);
+                .row("head", "head", head);
         if (plan.isDone(NeckPlan.ONE_PIECE_HEAD)) {
             return PlanPart.of(draft.row("done", "done", draft.words("sawn", "sawn")));
         }

@@ -81,7 +81,7 @@ final class SetUpParts {
         Limits<Length> limits = Limits.within(plan.centredWithin());
         boolean isKnown = verdict.chance().isPresent();
         if (isKnown) {
-            draft.row("inTheBlank", "in the blank", Kind.NOUN, plan.slotPlace());
+            draft.row("inTheBlank", "in the blank", plan.slotPlace());
         }
         Statement limit = draft.words("limit", "{limit}" + (isKnown ? ", chance {conformanceProbability}" : ""))
                 .with("limit", Kind.LIMITS, limits);
@@ -89,7 +89,7 @@ final class SetUpParts {
             limit = limit.with(
                     "conformanceProbability", Kind.PROBABILITY, verdict.chance().getAsDouble());
         }
-        draft.row("limit", "limit", limit).row("next", "next", Kind.NOUN, verdict);
+        draft.row("limit", "limit", limit).row("next", "next", verdict);
         Outcome outcome = verdict.mayCut() ? Outcome.GOOD : verdict.isStop() ? Outcome.STOP : Outcome.OPEN;
         Answer result = isKnown
                 ? plan.slotPlace().worst()
@@ -98,7 +98,7 @@ final class SetUpParts {
                         : draft.words("not-read", "not read yet");
         Statement next = draft.words(verdict.step().code(), "{sentence}")
                 .with("sentence", Kind.NAME, verdict.sentence() + asked(plan))
-                .with("verdict", Kind.NOUN, verdict);
+                .with("verdict", Kind.ANSWER, verdict);
         return PlanPart.of(
                 draft,
                 PlanCheck.of(
@@ -145,7 +145,7 @@ final class SetUpParts {
                     centring.offset());
             Closure closure = closures.next();
             if (closure.isComplete() || closure.outcome() != Closure.Outcome.CLOSES) {
-                draft.row("closure" + reads, "", Kind.NOUN, closure);
+                draft.row("closure" + reads, "", closure);
             }
         }
         question(plan).ifPresent(draft::note);
@@ -188,13 +188,13 @@ final class SetUpParts {
                                         "a depth more than {creep:small} off its step means that the cutter creeps: stop"
                                                 + " and clamp it again")
                                 .with("creep", Kind.MM, 2 * shop.repeatability().house()))
-                .row("stops", "stops", Kind.NOUN, stops);
+                .row("stops", "stops", stops);
         beyondTheFence(plan, stops).ifPresent(draft::note);
         if (channel.hasPocket()) {
             draft.row("pocket", "pocket", whole(slot.pocketPasses(rule).setWithin(shop.repeatability())));
         }
         if (plan.blank().outOfParallelMm() != 0) {
-            draft.row("edges", "edges", Kind.NOUN, plan.rounds().place());
+            draft.row("edges", "edges", plan.rounds().place());
         }
         if (!plan.slot().mayCut()) {
             draft.note("when-it-may-be-cut", "for when the slot may be cut: see " + CENTRING_TITLE);
@@ -351,9 +351,9 @@ final class SetUpParts {
                         "head-at-the-fence",
                         plan.headComesFirst() ? "The head at the fence" : "If the head is on before the channel",
                         plan.style())
-                .row("spacer", "spacer", Kind.NOUN, atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));
+                .row("spacer", "spacer", atFence.spacer(plan.style().amount(SPACER_CLEARANCE_MM)));
         if (head.swingRad() != 0) {
-            draft.row("skew", "swung head", Kind.NOUN, atFence.skew());
+            draft.row("skew", "swung head", atFence.skew());
         }
         if (head.veneerMm() > 0) {
             draft.row("rocking", "veneer on it", atFence.rocking());

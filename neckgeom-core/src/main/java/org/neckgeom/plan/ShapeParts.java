@@ -54,7 +54,7 @@ final class ShapeParts {
 
     private static PlanPart scarf(NeckPlan plan, ScarfJoint joint) {
         PlanSection.Draft draft =
-                PlanSection.titled("scarf", "Scarf", plan.style()).row("joint", "joint", Kind.NOUN, joint);
+                PlanSection.titled("scarf", "Scarf", plan.style()).row("joint", "joint", joint);
         Head head = plan.design().head().orElse(null);
         if (plan.isDone("cut scarf")) {
             return PlanPart.of(draft.row("done", "done", sawn(plan)));
@@ -65,7 +65,7 @@ final class ShapeParts {
         double shaftEnd = StockParts.shaftEndMm(plan);
         ScarfBoard board =
                 joint.board(plan.style().amount(shaftEnd), plan.style().amount(head.lengthMm()));
-        draft.row("board", "board", Kind.NOUN, board);
+        draft.row("board", "board", board);
         boolean reaches = board.lengthMm() <= plan.blank().lengthMm();
         return PlanPart.of(
                 draft.note(
@@ -167,7 +167,7 @@ final class ShapeParts {
         NeckDesign design = plan.design();
         PlanSection.Draft draft = PlanSection.titled(
                         PlanSection.FANNED, "Fanned frets, at the board's edges", plan.style())
-                .row("frets", "frets", Kind.NOUN, fan);
+                .row("frets", "frets", fan);
         for (int fret = 0; fret <= design.frets(); fret++) {
             draft.row(
                     key(fret),
@@ -203,18 +203,18 @@ final class ShapeParts {
     private static PlanPart neckSet(NeckPlan plan, NeckSet set) {
         Amount<Angle> step = ShopUnits.deg(0.1);
         PlanSection.Draft draft = PlanSection.titled("neck-angle", "Neck angle", plan.style())
-                .row("angle", "angle", Kind.NOUN, set.angle())
+                .row("angle", "angle", set.angle())
                 .row("heelFace", "heel face", Kind.NAME, "" + set.heelFace());
         return PlanPart.of(draft.row(
                 "tenthOfADegree",
                 draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),
-                draft.words("value", "{value}").with("value", Kind.NOUN, set.actionPer(step))));
+                set.actionPer(step)));
     }
 
     /** The body's end is taken as square to its top, and the mating face as high as the heel is told to be. */
     private static PlanPart heel(NeckPlan plan, Heel heel) {
         PlanSection.Draft draft = PlanSection.titled("heel", "Heel", plan.style())
-                .row("stack", "stack", Kind.NOUN, StockParts.heel(plan).orElseThrow());
+                .row("stack", "stack", StockParts.heel(plan).orElseThrow());
         Amount<Length> low = plan.style().nearMillimetre();
         Amount<Length> off = low.times(0.5);
         plan.neckSet()
@@ -222,32 +222,22 @@ final class ShapeParts {
                                 "tooLow",
                                 draft.words("too-low", "{low:brief} too low at the bridge")
                                         .with("low", Kind.MM, low.house()),
-                                draft.words("value", "{value}")
-                                        .with(
-                                                "value",
-                                                Kind.NOUN,
-                                                set.wedge(plan.style().amount(heel.heightMm()), low)))
+                                set.wedge(plan.style().amount(heel.heightMm()), low))
                         .row(
                                 "offItsMiddle",
                                 draft.words("off-its-middle", "{off:brief} off its middle")
                                         .with("off", Kind.MM, off.house()),
-                                draft.words("value", "{value}")
-                                        .with(
-                                                "value",
-                                                Kind.NOUN,
-                                                set.cheek(plan.style().amount(heel.widthMm()), off))));
+                                set.cheek(plan.style().amount(heel.widthMm()), off)));
         List<PlanCheck> checks = new ArrayList<>();
-        plan.details().dovetail().ifPresent(told -> {
-            DovetailSeat seat = told.in(plan.style());
-            draft.row("dovetail", "dovetail", Kind.NOUN, seat);
+        plan.details().dovetail().ifPresent(seat -> {
+            draft.row("dovetail", "dovetail", seat);
             if (seat.hasSize()) {
                 checks.add(dovetail(plan, heel, seat));
             }
         });
         plan.details()
                 .tenon()
-                .ifPresent(
-                        tenon -> checks.add(tenon(plan, heel, draft.row("tenon", "tenon", Kind.NOUN, tenon), tenon)));
+                .ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", "tenon", tenon), tenon)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
     }
@@ -296,7 +286,7 @@ final class ShapeParts {
 
     /** What was read at the bridge with a straightedge or a string, and what it asks off the heel. */
     private static List<PlanCheck> atBridge(NeckPlan plan, PlanSection.Draft draft) {
-        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", Kind.NOUN, corners));
+        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
         return plan.readings()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(plan, high)))

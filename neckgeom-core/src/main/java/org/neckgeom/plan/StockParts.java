@@ -47,8 +47,8 @@ final class StockParts {
                     blocks, "heel block", style.amount(told.blockLengthMm().orElseThrow()));
         }
         PlanSection.Draft draft = PlanSection.titled("blank-and-cutting-list", "Blank and cutting list", style)
-                .row("neck", "the neck", Kind.NOUN, needs)
-                .row("fromTheHeadEnd", "from the head end", Kind.NOUN, list);
+                .row("neck", "the neck", needs)
+                .row("fromTheHeadEnd", "from the head end", list);
         if (told.dovetail().filter(joint -> !joint.hasLength()).isPresent()) {
             draft.note(
                     "dovetail-length", "the dovetail's length is not told: leave the wood for it past the body joint");

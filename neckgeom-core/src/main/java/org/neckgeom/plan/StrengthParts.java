@@ -61,13 +61,13 @@ final class StrengthParts {
         StringHeights heights = heights(plan);
         Relief relief = Relief.of(AsMade.of(plan).design()).heights(heights);
         PlanSection.Draft draft = draft(plan)
-                .row("load", "load", Kind.NOUN, StringLoad.of(plan.design()).heights(heights))
-                .row("rodSlack", "rod slack", Kind.NOUN, relief.underStrings());
+                .row("load", "load", StringLoad.of(plan.design()).heights(heights))
+                .row("rodSlack", "rod slack", relief.underStrings());
         if (!plan.design().channel().orElseThrow().rod().isAdjustable()) {
             return PlanPart.of(draft, noRodToSet(plan, relief.underStrings()));
         }
         RodForce force = relief.rodForceFor(plan.relief());
-        return PlanPart.of(draft.row("rod", "rod", Kind.NOUN, force), reliefCheck(plan, force));
+        return PlanPart.of(draft.row("rod", "rod", force), reliefCheck(plan, force));
     }
 
     private static PlanCheck noRodToSet(NeckPlan plan, Bow bow) {
@@ -98,7 +98,7 @@ final class StrengthParts {
         NeckWeather then = plan.weather().on(AsMade.of(plan).design());
         PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())
                 .row("fromAndTo", "from and to", Kind.NAME, plan.weather().toString())
-                .row("then", "then", Kind.NOUN, then);
+                .row("then", "then", then);
         Optional<PlanCheck> binds = then.slotFit()
                 .filter(fit -> moves && fit.playAfter().house() < -settable)
                 .map(fit -> PlanCheck.of(

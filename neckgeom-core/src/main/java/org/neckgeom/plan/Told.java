@@ -14,7 +14,6 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
 
@@ -143,8 +142,6 @@ final class Told {
             parts.blank = blank.in(style);
             parts.shop = shop.in(style);
             parts.steps = steps.stream().map(step -> read(step, style)).toList();
-            parts.scarf = SaysLengths.said(scarf, style);
-            parts.neckSet = SaysLengths.said(neckSet, style);
             parts.details = details.in(style);
             parts.readings = readings.in(style);
         });

@@ -1,17 +1,17 @@
 package org.neckgeom.solid;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The curve of the neck's back at one station, such as 40 mm wide and 15.5 mm deep, rounded. Immutable.
@@ -20,7 +20,17 @@ import org.neckgeom.units.SaysLengths;
  * exponent; the two meet on the centreline at the full depth. Depths are those of the wood, the fingerboard not
  * counted, positive below the glue face. Exact.
  */
-public final class BackCurve implements SaysLengths<BackCurve> {
+public final class BackCurve implements Answer {
+
+    private static final Form<BackCurve> FORM = Form.<BackCurve>of("back-curve")
+            .fact("station", Kind.MM, "from the nut", c -> c.station)
+            .fact("width", Kind.MM, "at the glue face", c -> 2 * c.a)
+            .fact("depth", Kind.MM, "on the centreline below the glue face", c -> c.b)
+            .fact("bassDepth", Kind.MM, "half way out on the bass side", c -> c.depthMm(-c.a / 2))
+            .fact("trebleDepth", Kind.MM, "half way out on the treble side", c -> c.depthMm(c.a / 2))
+            .finds("back", "Back at {station:text} from the nut")
+            .line("size", "wide, deep", "{width:text}, {depth:text}")
+            .line("halfWayOut", "deep half way out", "bass {bassDepth:text}, treble {trebleDepth:text}");
 
     private static final int MOST_POINTS = 100_000;
 
@@ -190,8 +200,13 @@ public final class BackCurve implements SaysLengths<BackCurve> {
     }
 
     @Override
-    public BackCurve in(LengthStyle other) {
-        return new BackCurve(station, bass, treble, a, b, Objects.requireNonNull(other, "style"));
+    public Form<BackCurve> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same curve at the same station. */
@@ -208,11 +223,6 @@ public final class BackCurve implements SaysLengths<BackCurve> {
     /** Returns width and depth, and the depth half way out on either side. */
     @Override
     public String toString() {
-        return Report.titled("Back at " + style.text(station) + " from the nut")
-                .row("wide, deep", style.text(2 * a) + ", " + style.text(b))
-                .row(
-                        "deep half way out",
-                        "bass " + style.text(depthMm(-a / 2)) + ", treble " + style.text(depthMm(a / 2)))
-                .toString();
+        return text(style);
     }
 }

@@ -10,9 +10,11 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The neck's back along its whole length: the profile between its two frets, the volute at the head and the turn into
@@ -22,7 +24,7 @@ import org.neckgeom.units.SaysLengths;
  * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes
  * first, and is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
  */
-public final class BackShape implements SaysLengths<BackShape> {
+public final class BackShape implements Answer {
 
     private final BackProfile back;
     private final Scale scale;
@@ -55,8 +57,8 @@ public final class BackShape implements SaysLengths<BackShape> {
         this.style = style;
     }
 
-    private BackShape(BackShape from, BackTransitions transitions, LengthStyle style) {
-        this.back = from.back.in(style);
+    private BackShape(BackShape from, BackTransitions transitions) {
+        this.back = from.back;
         this.scale = from.scale;
         this.widthKey = from.widthKey;
         this.halfWidth = from.halfWidth;
@@ -65,7 +67,7 @@ public final class BackShape implements SaysLengths<BackShape> {
         this.transitions = transitions;
         this.bass = from.bass;
         this.treble = from.treble;
-        this.style = style;
+        this.style = from.style;
     }
 
     /**
@@ -79,7 +81,7 @@ public final class BackShape implements SaysLengths<BackShape> {
         Objects.requireNonNull(neck, "neck").fingerboard();
         Head head = neck.head().orElse(null);
         return new BackShape(
-                neck.back().in(neck.style()),
+                neck.back(),
                 neck.scale(),
                 neck,
                 neck::halfWidthAtMm,
@@ -119,8 +121,7 @@ public final class BackShape implements SaysLengths<BackShape> {
         return new BackShape(
                 this,
                 transitions.volute(
-                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")),
-                style);
+                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")));
     }
 
     /**
@@ -134,8 +135,7 @@ public final class BackShape implements SaysLengths<BackShape> {
     public BackShape heelFrom(Quantity<Length> start, Quantity<Length> radius) {
         return new BackShape(
                 this,
-                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")),
-                style);
+                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")));
     }
 
     /**
@@ -149,7 +149,7 @@ public final class BackShape implements SaysLengths<BackShape> {
     public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
         double x = HouseUnits.mm(station, "station");
         double mm = HouseUnits.mmPositive(depth, "carved depth");
-        return new BackShape(this, transitions.carved(x, mm - drawnDepthMm(x)), style);
+        return new BackShape(this, transitions.carved(x, mm - drawnDepthMm(x)));
     }
 
     /**
@@ -159,7 +159,7 @@ public final class BackShape implements SaysLengths<BackShape> {
      * @return the back
      */
     public BackShape on(NeckDesign neck) {
-        return new BackShape(of(neck), transitions, style);
+        return new BackShape(of(neck), transitions);
     }
 
     /**
@@ -231,17 +231,21 @@ public final class BackShape implements SaysLengths<BackShape> {
         return new BackSection(bass, treble, a, b);
     }
 
-    LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return style;
+    }
+
+    /** A station without a section. */
+    record Gap(double station, double halfWidth, double depth) {}
+
+    Gap gapMm(double x) {
+        return new Gap(x, halfWidth.applyAsDouble(x), depthMm(x));
     }
 
     private void requireSection(double x, double a, double b) {
         if (!(a > 0 && b > 0)) {
-            throw NoAnswer.because(
-                    "section",
-                    "no-section",
-                    "the neck has no section at " + style.brief(x) + " from the nut: half-width " + style.brief(a)
-                            + ", depth " + style.brief(b));
+            throw NoAnswer.because("section", "no-section", Sentences.GAP.text(new Gap(x, a, b), style));
         }
     }
 
@@ -259,9 +263,42 @@ public final class BackShape implements SaysLengths<BackShape> {
         return deep;
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<Gap> GAP = Form.<Gap>of("no-section")
+                .fact("station", Kind.MM, "from the nut", Gap::station)
+                .fact("halfWidth", Kind.MM, "there", Gap::halfWidth)
+                .fact("depth", Kind.MM, "there", Gap::depth)
+                .finds(
+                        "no-section",
+                        "the neck has no section at {station:brief} from the nut: half-width {halfWidth:brief}, depth {depth:brief}");
+
+        static final Form<BackShape> FORM = Form.<BackShape>of("back-shape")
+                .fact("profile", Kind.NOUN, "of the back", s -> s.back)
+                .fact("volute", Kind.MM, "extra depth at the nut line", BackShape::voluteMm)
+                .fact("voluteLength", Kind.MM, "over which it runs out, each way", BackShape::voluteLengthMm)
+                .fact("heelStart", Kind.MM, "where the turn into the heel begins", s -> s.transitions.heelStartMm())
+                .fact("heelRadius", Kind.MM, "of that turn", BackShape::heelRadiusMm)
+                .fact(
+                        "carved",
+                        Kind.WHOLE,
+                        "stations where the carved depth was read",
+                        s -> s.transitions.carvedStations())
+                .phrase(
+                        "voluted",
+                        s -> s.voluteMm() > 0,
+                        ", volute {volute:brief} run out {voluteLength:brief} from the nut")
+                .phrase("heeled", ", heel from {heelStart:brief} with radius {heelRadius:brief}")
+                .phrase(
+                        "read",
+                        s -> s.transitions.carvedStations() > 0,
+                        ", carved depth read at {carved:of station/stations}")
+                .finds("back", "{profile}{voluted}{heeled}{read}");
+    }
+
     @Override
-    public BackShape in(LengthStyle other) {
-        return new BackShape(this, transitions, other);
+    public Form<BackShape> form() {
+        return Sentences.FORM;
     }
 
     /** True for the same profile, widths, head and transitions. */
@@ -282,6 +319,6 @@ public final class BackShape implements SaysLengths<BackShape> {
     /** Returns the profile and the transitions. */
     @Override
     public String toString() {
-        return back + transitions.words(style);
+        return text(style());
     }
 }

@@ -6,7 +6,6 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.TreeMap;
 import org.neckgeom.kernel.NeckSetKernel;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Depth that the two transitions of a back leave on beyond its profile, and what carving has made of it so far, on plain
@@ -95,16 +94,8 @@ final class BackTransitions {
         return extra;
     }
 
-    String words(LengthStyle style) {
-        String text = volute > 0
-                ? ", volute " + style.brief(volute) + " run out " + style.brief(voluteLength) + " from the nut"
-                : "";
-        if (!Double.isInfinite(heelStart)) {
-            text += ", heel from " + style.brief(heelStart) + " with radius " + style.brief(heelRadius);
-        }
-        return carved.isEmpty()
-                ? text
-                : text + ", carved depth read at " + carved.size() + (carved.size() == 1 ? " station" : " stations");
+    int carvedStations() {
+        return carved.size();
     }
 
     @Override

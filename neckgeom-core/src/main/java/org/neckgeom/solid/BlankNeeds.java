@@ -4,13 +4,14 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The least blank a neck comes out of, such as 802 mm by 66 mm by 22 mm with its allowances. Immutable.
@@ -19,7 +20,22 @@ import org.neckgeom.units.SaysLengths;
  * edge. Thickness: the shaft's and a planing allowance on each face. Exact sums; the spares are yours to choose, common
  * practice is 25 to 50 mm at each end and 1 to 3 mm at each edge.
  */
-public final class BlankNeeds implements SaysLengths<BlankNeeds> {
+public final class BlankNeeds implements Answer {
+
+    private static final Form<BlankNeeds> FORM = Form.<BlankNeeds>of("blank-needs")
+            .fact("length", Kind.MM, "of the blank, spare at both ends counted", BlankNeeds::lengthMm)
+            .fact("width", Kind.MM, "of the blank, spare at both edges counted", BlankNeeds::widthMm)
+            .fact("thickness", Kind.MM, "of the blank, planing of both faces counted", BlankNeeds::thicknessMm)
+            .fact("neckLength", Kind.MM, "nothing to spare", n -> n.length)
+            .fact("endSpare", Kind.MM, "at each end", n -> n.endSpare)
+            .fact("neckWidth", Kind.MM, "nothing to spare", n -> n.width)
+            .fact("edgeSpare", Kind.MM, "at each edge", n -> n.edgeSpare)
+            .fact("neckThickness", Kind.MM, "nothing to spare", n -> n.thickness)
+            .fact("planing", Kind.MM, "of each face", n -> n.planing)
+            .finds("least-blank", "Least blank: {length:brief} x {width:brief} x {thickness:brief}")
+            .line("length", "length", "{neckLength:text} and {endSpare:brief} at each end")
+            .line("width", "width", "{neckWidth:text} and {edgeSpare:brief} at each edge")
+            .line("thickness", "thickness", "{neckThickness:text} and {planing:brief} on each face");
 
     private final double length;
     private final double width;
@@ -107,7 +123,11 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
      * @return with the spares
      */
     public Amount<Length> length() {
-        return style.amount(length + 2 * endSpare);
+        return style.amount(lengthMm());
+    }
+
+    private double lengthMm() {
+        return length + 2 * endSpare;
     }
 
     /**
@@ -116,7 +136,11 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
      * @return with the spares
      */
     public Amount<Length> width() {
-        return style.amount(width + 2 * edgeSpare);
+        return style.amount(widthMm());
+    }
+
+    private double widthMm() {
+        return width + 2 * edgeSpare;
     }
 
     /**
@@ -125,7 +149,11 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
      * @return with the planing
      */
     public Amount<Length> thickness() {
-        return style.amount(thickness + 2 * planing);
+        return style.amount(thicknessMm());
+    }
+
+    private double thicknessMm() {
+        return thickness + 2 * planing;
     }
 
     /**
@@ -135,9 +163,9 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
      * @return true when the neck comes out of it
      */
     public boolean fits(Blank blank) {
-        return Objects.requireNonNull(blank, "blank").lengthMm() >= length().house()
-                && blank.widthMm() >= width().house()
-                && blank.thicknessMm() >= thickness().house();
+        return Objects.requireNonNull(blank, "blank").lengthMm() >= lengthMm()
+                && blank.widthMm() >= widthMm()
+                && blank.thicknessMm() >= thicknessMm();
     }
 
     private double[] parts() {
@@ -145,8 +173,13 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
     }
 
     @Override
-    public BlankNeeds in(LengthStyle other) {
-        return new BlankNeeds(parts(), Objects.requireNonNull(other, "style"));
+    public Form<BlankNeeds> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same sizes and spares. */
@@ -163,11 +196,6 @@ public final class BlankNeeds implements SaysLengths<BlankNeeds> {
     /** Returns the least sizes, each with its spare. */
     @Override
     public String toString() {
-        return Report.titled("Least blank: " + style.brief(length().house()) + " x " + style.brief(width().house())
-                        + " x " + style.brief(thickness().house()))
-                .row("length", style.text(length) + " and " + style.brief(endSpare) + " at each end")
-                .row("width", style.text(width) + " and " + style.brief(edgeSpare) + " at each edge")
-                .row("thickness", style.text(thickness) + " and " + style.brief(planing) + " on each face")
-                .toString();
+        return text(style);
     }
 }

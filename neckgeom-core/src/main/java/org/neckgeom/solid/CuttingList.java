@@ -6,14 +6,15 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.stock.Blank;
-import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * Pieces to be cut one after another from a board, with a saw kerf after each, and what is left over. Immutable.
@@ -21,7 +22,25 @@ import org.neckgeom.units.SaysLengths;
  * <p>Every cut is square across; a scarf's slanted cut is part of its own piece, {@link ScarfBoard}. Kerf and ends are
  * counted: {@code used = trim + sum of (length + kerf)}; a last piece that just reaches the board's end needs no cut.
  */
-public final class CuttingList implements SaysLengths<CuttingList> {
+public final class CuttingList implements Answer {
+
+    private static final Form<Place> PLACE = Form.<Place>of("piece")
+            .fact("name", Kind.NAME, "of the piece", p -> p.piece.name)
+            .fact("length", Kind.MM, "of the piece", p -> p.piece.length)
+            .fact("start", Kind.MM, "from the end of the board", Place::start);
+
+    private static final Form<CuttingList> FORM = Form.<CuttingList>of("cutting-list")
+            .fact("count", Kind.WHOLE, "how many pieces", l -> l.pieces.size())
+            .fact("boardLength", Kind.MM, "of the board", l -> l.board.lengthMm())
+            .fact("missing", Kind.MM, "by how much the board is too short; 0: it fits", CuttingList::missingMm)
+            .fact("leftOver", Kind.MM, "at the end of the board, 0 or more", CuttingList::leftOverMm)
+            .fact("pieces", Kind.table(PLACE), "in the order they are sawn", CuttingList::places)
+            .finds("fits", CuttingList::fits, "Cutting list: {count:of piece/pieces} from {boardLength:brief}, fits")
+            .finds(
+                    "too-short",
+                    "Cutting list: {count:of piece/pieces} from {boardLength:brief}, {missing:brief} too short")
+            .each("pieces", "{name}", "{length:text} from {start:text}", 10, "and {more} more")
+            .line("leftOver", "left over", CuttingList::fits, "{leftOver:text}");
 
     private static final double HAIR = 1e-9;
     private static final int MOST_PIECES = 1_000;
@@ -39,6 +58,8 @@ public final class CuttingList implements SaysLengths<CuttingList> {
     }
 
     private record Piece(String name, double length) {}
+
+    private record Place(Piece piece, double start) {}
 
     /**
      * Returns a list without pieces, kerf or trim.
@@ -125,7 +146,11 @@ public final class CuttingList implements SaysLengths<CuttingList> {
      * @return 0 when nothing is
      */
     public Amount<Length> leftOver() {
-        return style().amount(Math.max(0, board.lengthMm() - netMm() - kerf));
+        return style().amount(leftOverMm());
+    }
+
+    private double leftOverMm() {
+        return Math.max(0, board.lengthMm() - netMm() - kerf);
     }
 
     /**
@@ -134,13 +159,17 @@ public final class CuttingList implements SaysLengths<CuttingList> {
      * @return one to a piece, in order
      */
     public List<Amount<Length>> starts() {
-        List<Amount<Length>> starts = new ArrayList<>();
+        return places().stream().map(place -> style().amount(place.start)).toList();
+    }
+
+    private List<Place> places() {
+        List<Place> places = new ArrayList<>();
         double x = trim;
         for (Piece piece : pieces) {
-            starts.add(style().amount(x));
+            places.add(new Place(piece, x));
             x += piece.length() + kerf;
         }
-        return List.copyOf(starts);
+        return places;
     }
 
     private double missingMm() {
@@ -157,13 +186,14 @@ public final class CuttingList implements SaysLengths<CuttingList> {
         return sum;
     }
 
-    private LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return board.style();
     }
 
     @Override
-    public CuttingList in(LengthStyle other) {
-        return new CuttingList(board.in(other), kerf, trim, pieces);
+    public Form<CuttingList> form() {
+        return FORM;
     }
 
     /** True for the same pieces from an equal board. */
@@ -184,22 +214,6 @@ public final class CuttingList implements SaysLengths<CuttingList> {
     /** Returns the pieces with their starts, ten at most, and what is left over. */
     @Override
     public String toString() {
-        Report report =
-                Report.titled("Cutting list: " + pieces.size() + (pieces.size() == 1 ? " piece from " : " pieces from ")
-                        + style().brief(board.lengthMm())
-                        + (fits() ? ", fits" : ", " + style().brief(missingMm()) + " too short"));
-        List<Amount<Length>> starts = starts();
-        for (int i = 0; i < Math.min(10, pieces.size()); i++) {
-            report.row(
-                    pieces.get(i).name(),
-                    style().text(pieces.get(i).length()) + " from "
-                            + style().text(starts.get(i).house()));
-        }
-        if (pieces.size() > 10) {
-            report.note("and " + (pieces.size() - 10) + " more");
-        }
-        return fits()
-                ? report.row("left over", style().text(leftOver().house())).toString()
-                : report.toString();
+        return text(style());
     }
 }

@@ -1,14 +1,13 @@
 package org.neckgeom.solid;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +16,24 @@ import org.neckgeom.units.ShopUnit;
  * <p>Marks are given by y from the middle, positive outward on the side asked about, and by z below the glue face,
  * positive. The slope is the flat's angle from the glue face's plane: 0 for the back itself, 90 deg for the side.
  */
-public final class FacetLine implements SaysLengths<FacetLine> {
+public final class FacetLine implements Answer {
+
+    /** The same in one line. */
+    static final Form<FacetLine> ROW = facts("facet-row")
+            .finds(
+                    "flat",
+                    "{slope:2}: {innerFromMiddle:text} from the middle, {innerBelowFace:text} deep to {outerFromMiddle:text}, {outerBelowFace:text} deep");
+
+    private static final Form<FacetLine> FORM = facts("facet-line")
+            .finds("flat", "Flat at {slope:2}")
+            .line(
+                    "inner",
+                    "inner line",
+                    "{innerFromMiddle:text} from the middle, {innerBelowFace:text} below the glue face")
+            .line(
+                    "outer",
+                    "outer line",
+                    "{outerFromMiddle:text} from the middle, {outerBelowFace:text} below the glue face");
 
     private final double slope;
     private final double innerY;
@@ -33,6 +49,15 @@ public final class FacetLine implements SaysLengths<FacetLine> {
         this.outerY = outerY;
         this.outerZ = outerZ;
         this.style = style;
+    }
+
+    private static Form<FacetLine> facts(String name) {
+        return Form.<FacetLine>of(name)
+                .fact("slope", Kind.RAD, "from the glue face", l -> l.slope)
+                .fact("innerFromMiddle", Kind.MM, "of the line nearer the middle", l -> l.innerY)
+                .fact("innerBelowFace", Kind.MM, "of that line", l -> l.innerZ)
+                .fact("outerFromMiddle", Kind.MM, "of the line nearer the edge", l -> l.outerY)
+                .fact("outerBelowFace", Kind.MM, "of that line", l -> l.outerZ);
     }
 
     static FacetLine ofMm(double slope, double[] inner, double[] outer, LengthStyle style) {
@@ -84,18 +109,18 @@ public final class FacetLine implements SaysLengths<FacetLine> {
         return style.amount(outerZ);
     }
 
-    String row() {
-        return Texts.deg(slope) + ": " + style.text(innerY) + " from the middle, " + style.text(innerZ) + " deep to "
-                + style.text(outerY) + ", " + style.text(outerZ) + " deep";
-    }
-
     private double[] parts() {
         return new double[] {slope, innerY, innerZ, outerY, outerZ};
     }
 
     @Override
-    public FacetLine in(LengthStyle other) {
-        return new FacetLine(slope, innerY, innerZ, outerY, outerZ, Objects.requireNonNull(other, "style"));
+    public Form<FacetLine> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same flat. */
@@ -112,13 +137,6 @@ public final class FacetLine implements SaysLengths<FacetLine> {
     /** Returns the flat's slope and its two lines. */
     @Override
     public String toString() {
-        return Report.titled("Flat at " + Texts.deg(slope))
-                .row(
-                        "inner line",
-                        style.text(innerY) + " from the middle, " + style.text(innerZ) + " below the glue face")
-                .row(
-                        "outer line",
-                        style.text(outerY) + " from the middle, " + style.text(outerZ) + " below the glue face")
-                .toString();
+        return text(style);
     }
 }

@@ -2,15 +2,15 @@ package org.neckgeom.solid;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The flats by which a back is carved from its squared blank at one station: one tangent flat to each side first, then
@@ -21,7 +21,26 @@ import org.neckgeom.units.SaysLengths;
  * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
  * finished back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
  */
-public final class Facets implements SaysLengths<Facets> {
+public final class Facets implements Answer {
+
+    private static final Form<Facets> FORM = Form.<Facets>of("facets")
+            .fact("width", Kind.MM, "of the back", f -> 2 * f.a)
+            .fact("depth", Kind.MM, "of the back", f -> f.b)
+            .finds("flats", "Flats on a back {width:brief} wide, {depth:brief} deep")
+            .row("first", "first", Kind.answer(FacetLine.ROW), "flat to plane", Facets::first)
+            .row(
+                    "inner",
+                    "then",
+                    Kind.answer(FacetLine.ROW),
+                    "flat toward the middle",
+                    f -> f.second().get(0))
+            .row(
+                    "outer",
+                    "and",
+                    Kind.answer(FacetLine.ROW),
+                    "flat toward the edge",
+                    f -> f.second().get(1))
+            .note("outside", "depths below the glue face; the curve lies inside every flat");
 
     private static final double HALF_TURN = StrictMath.PI / 2;
 
@@ -106,8 +125,13 @@ public final class Facets implements SaysLengths<Facets> {
     }
 
     @Override
-    public Facets in(LengthStyle other) {
-        return new Facets(arc, a, b, first, Objects.requireNonNull(other, "style"));
+    public Form<Facets> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same section and first flat. */
@@ -124,11 +148,6 @@ public final class Facets implements SaysLengths<Facets> {
     /** Returns the flats in the order they are planed. */
     @Override
     public String toString() {
-        return Report.titled("Flats on a back " + style.brief(2 * a) + " wide, " + style.brief(b) + " deep")
-                .row("first", first().row())
-                .row("then", second().get(0).row())
-                .row("and", second().get(1).row())
-                .note("depths below the glue face; the curve lies inside every flat")
-                .toString();
+        return text(style);
     }
 }

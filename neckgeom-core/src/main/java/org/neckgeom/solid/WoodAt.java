@@ -1,15 +1,14 @@
 package org.neckgeom.solid;
 
 import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The wood left under the channel at one station, such as {@code 5.098 mm at 31.4 mm from the nut}. Immutable.
@@ -17,7 +16,7 @@ import org.neckgeom.units.SaysLengths;
  * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It
  * is negative, by how much the channel has come through, where there is no wood left.
  */
-public final class WoodAt implements SaysLengths<WoodAt> {
+public final class WoodAt implements Answer {
 
     /** Nearer the nut than this no rule can tell. */
     private static final double AT_THE_NUT_MM = 1e-5;
@@ -112,9 +111,38 @@ public final class WoodAt implements SaysLengths<WoodAt> {
         return new double[] {station, wood, straightDown, lean};
     }
 
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<WoodAt> FORM = form("wood-at", "Wood left: ");
+
+        /** The same without its title, for the row of another answer. */
+        static final Form<WoodAt> UNTITLED = form("wood-at-station", "");
+
+        private static Form<WoodAt> form(String name, String title) {
+            return Form.<WoodAt>of(name)
+                    .fact("station", Kind.MM, "from the nut; negative: in the head", WoodAt::stationMm)
+                    .fact("wood", Kind.MM, "left square to the back; negative: through", WoodAt::woodMm)
+                    .phrase("where", w -> Math.abs(w.station) < AT_THE_NUT_MM, "at the nut")
+                    .phrase("where", w -> w.station < 0, "at {station:size 1|2} into the head")
+                    .phrase("where", "at {station:1|2} from the nut")
+                    .findsOnly(
+                            "through",
+                            w -> !(w.wood > 0),
+                            title + "none, the channel is through by {wood:size text} {where}")
+                    .finds("wood-left", title + "{wood:text} {where}")
+                    .fact("straightDown", Kind.MM, "from the floor's middle to the back", w -> w.straightDown)
+                    .line("straightDown", "straight down", "{straightDown:text}");
+        }
+    }
+
     @Override
-    public WoodAt in(LengthStyle other) {
-        return new WoodAt(station, wood, straightDown, lean, Objects.requireNonNull(other, "style"));
+    public Form<WoodAt> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same figures. */
@@ -131,18 +159,6 @@ public final class WoodAt implements SaysLengths<WoodAt> {
     /** Returns the wood and its station. */
     @Override
     public String toString() {
-        String where = Math.abs(station) < AT_THE_NUT_MM
-                ? "at the nut"
-                : "at "
-                        + Numbers.fixed(
-                                style.unit().fromHouse(Math.abs(station)), style == LengthStyle.MILLIMETRES ? 1 : 2)
-                        + " " + style.unit().symbol() + (station < 0 ? " into the head" : " from the nut");
-        if (!(wood > 0)) {
-            return Report.titled("Wood left: none, the channel is through by " + style.text(-wood) + " " + where)
-                    .toString();
-        }
-        return Report.titled("Wood left: " + style.text(wood) + " " + where)
-                .row("straight down", style.text(straightDown))
-                .toString();
+        return text(style);
     }
 }

@@ -2,14 +2,25 @@ package org.neckgeom.solid;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /** The chance that less wood is left under the channel than a limit, such as 0.8 % under 4 mm. Immutable. */
-public final class WoodChance implements SaysLengths<WoodChance> {
+public final class WoodChance implements Answer {
+
+    private static final Form<WoodChance> FORM = Form.<WoodChance>of("wood-chance")
+            .fact("limit", Kind.MM, "of the wood left", c -> c.limit)
+            .fact("probability", Kind.PROBABILITY, "that less is left", WoodChance::probability)
+            .phrase("percent", c -> c.probability > 0 && c.probability < 1e-6, "under 0.0001 %")
+            .phrase("percent", c -> c.probability > 0 && c.probability < 1e-3, "{probability:percent digits 2}")
+            .phrase("percent", "{probability}")
+            .finds("chance", "Chance of less than {limit:brief}: {percent}")
+            .row("least", "thinnest as designed", Kind.answer(WoodAt.Sentences.UNTITLED), "place", WoodChance::least)
+            .fact("margin", Kind.MM, "of the thinnest place over the limit", c -> c.least.woodMm() - c.limit)
+            .line("margin", "margin", "{margin:text}");
 
     private final double probability;
     private final double limit;
@@ -63,19 +74,14 @@ public final class WoodChance implements SaysLengths<WoodChance> {
         return style.amount(least.woodMm() - limit);
     }
 
-    private String words() {
-        double percent = 100 * probability;
-        if (percent > 0 && percent < 1e-4) {
-            return "under 0.0001 %";
-        }
-        return percent > 0 && percent < 0.1
-                ? Numbers.fixed(percent, Numbers.decimalsFor(percent, 1)) + " %"
-                : Numbers.percent(probability);
+    @Override
+    public Form<WoodChance> form() {
+        return FORM;
     }
 
     @Override
-    public WoodChance in(LengthStyle other) {
-        return new WoodChance(probability, limit, least.in(other), other);
+    public LengthStyle style() {
+        return style;
     }
 
     /** True for the same chance, limit and place. */
@@ -95,10 +101,6 @@ public final class WoodChance implements SaysLengths<WoodChance> {
     /** Returns the chance, then the thinnest place and its margin. */
     @Override
     public String toString() {
-        double margin = least.woodMm() - limit;
-        return Report.titled("Chance of less than " + style.brief(limit) + ": " + words())
-                .row("thinnest as designed", least.toString().replaceFirst("^Wood left: ", ""))
-                .row("margin", style.text(margin))
-                .toString();
+        return text(style);
     }
 }

@@ -3,6 +3,7 @@ package org.neckgeom.solid;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -11,12 +12,15 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * The wood left between the rod's channel and the back of the neck, along the whole channel. Immutable.
@@ -29,7 +33,19 @@ import org.neckgeom.units.SaysLengths;
  * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile,
  * and what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
  */
-public final class WoodLeft implements SaysLengths<WoodLeft> {
+public final class WoodLeft implements Answer {
+
+    private static final Form<WoodLeft> FORM = Form.<WoodLeft>of("wood-left")
+            .factIfAny("gap", Kind.answer(BackShape.Sentences.GAP), "where the neck has no section", WoodLeft::gap)
+            .factIfAny(
+                    "least",
+                    Kind.answer(WoodAt.Sentences.FORM),
+                    "thinnest place",
+                    w -> w.gap().isEmpty() ? Optional.of(w.least()) : Optional.empty())
+            .fact("channel", Kind.NOUN, "under which it is left", w -> w.channel)
+            .findsOnly("no-section", w -> w.gap().isPresent(), "Wood left: none, {gap}")
+            .finds("wood-left", "{least}")
+            .note("channel", "under {channel}");
 
     private final Channel channel;
     private final BackShape back;
@@ -273,12 +289,29 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
                 .woodUnder(middle(x) + e, channel.widthAtMm(x), channel.depthAtMm(x) + d, roundingAt(x));
     }
 
+    private Optional<BackShape.Gap> gap() {
+        double[] last = new double[1];
+        try {
+            leastStation(x -> {
+                last[0] = x;
+                return woodMm(x, 0, 0);
+            });
+            return Optional.empty();
+        } catch (NoAnswer noSection) {
+            return Optional.of(back.gapMm(last[0]));
+        }
+    }
+
     private double leastStation(double d, double e) {
+        return leastStation(x -> woodMm(x, d, e));
+    }
+
+    private double leastStation(DoubleUnaryOperator wood) {
         double[] jumps = channel.hasPocket()
                 ? new double[] {channel.pocketStartMm(), channel.pocketStartMm() + channel.pocketLengthMm(), 0}
                 : new double[] {0};
         double[] stations = WoodScan.stations(channel.startMm(), channel.endMm(), jumps);
-        return WoodScan.least(x -> woodMm(x, d, e), stations);
+        return WoodScan.least(wood, stations);
     }
 
     private WoodAt atMm(double x) {
@@ -307,13 +340,14 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
         return inPocket ? 0 : rounding;
     }
 
-    private LengthStyle style() {
+    @Override
+    public LengthStyle style() {
         return back.style();
     }
 
     @Override
-    public WoodLeft in(LengthStyle other) {
-        return new WoodLeft(channel.in(other), back.in(other), offset, skew, rounding);
+    public Form<WoodLeft> form() {
+        return FORM;
     }
 
     /** True for the same channel under an equal back, off centre alike. */
@@ -335,10 +369,6 @@ public final class WoodLeft implements SaysLengths<WoodLeft> {
     /** Returns the thinnest place and the channel it is under, or why there is none. */
     @Override
     public String toString() {
-        try {
-            return least() + "\n  under " + channel.in(style());
-        } catch (ArithmeticException noSection) {
-            return "Wood left: none, " + noSection.getMessage();
-        }
+        return text(style());
     }
 }

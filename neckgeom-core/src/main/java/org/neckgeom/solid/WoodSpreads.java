@@ -1,14 +1,17 @@
 package org.neckgeom.solid;
 
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,13 +20,31 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Whatever is not told is exact. The three are taken as independent, and alike along the whole channel.
  */
-public final class WoodSpreads implements SaysLengths<WoodSpreads> {
+public final class WoodSpreads implements Answer {
+
+    private static final Form<WoodSpreads> FORM = with(
+            with(
+                    with(
+                            Form.<WoodSpreads>of("wood-spreads").finds("spreads", "Spreads of channel and back"),
+                            "depth",
+                            s -> s.depth),
+                    "offset",
+                    s -> s.offset),
+            "carving",
+            s -> s.carving);
 
     private static final WoodSpreads EXACT = new WoodSpreads(zero(), zero(), zero());
 
     private final Spread<Length> depth;
     private final Spread<Length> offset;
     private final Spread<Length> carving;
+
+    private static Form<WoodSpreads> with(
+            Form<WoodSpreads> form, String key, Function<WoodSpreads, Spread<Length>> from) {
+        return form.fact(key, Kind.SPREAD, "of the " + key, from)
+                .line(key, key, spreads -> from.apply(spreads).equals(zero()), "exact")
+                .line(key, key, spreads -> !from.apply(spreads).equals(zero()), "{" + key + "}");
+    }
 
     private WoodSpreads(Spread<Length> depth, Spread<Length> offset, Spread<Length> carving) {
         this.depth = depth;
@@ -89,8 +110,17 @@ public final class WoodSpreads implements SaysLengths<WoodSpreads> {
     }
 
     @Override
-    public WoodSpreads in(LengthStyle other) {
-        return new WoodSpreads(depth.in(other), offset.in(other), carving.in(other));
+    public Form<WoodSpreads> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(Stream.of(depth, offset, carving)
+                .filter(spread -> !spread.equals(zero()))
+                .findFirst()
+                .orElse(depth)
+                .unit());
     }
 
     /** True for equal spreads. */
@@ -110,14 +140,6 @@ public final class WoodSpreads implements SaysLengths<WoodSpreads> {
     /** Returns the three spreads. */
     @Override
     public String toString() {
-        return Report.titled("Spreads of channel and back")
-                .row("depth", text(depth))
-                .row("offset", text(offset))
-                .row("carving", text(carving))
-                .toString();
-    }
-
-    private static Object text(Spread<Length> spread) {
-        return spread.equals(zero()) ? "exact" : spread;
+        return text(style());
     }
 }

@@ -37,7 +37,7 @@ class ScarfTest {
         assertThat(inInches.inTheHead().board(inch(20), inch(7)).lengthMm())
                 .isEqualTo(inMm.inTheHead().board(mm(508), mm(177.8)).lengthMm());
         assertThat(inInches.toString()).contains("0.75 in");
-        assertThat(inInches.in(LengthStyle.MILLIMETRES).toString()).contains("19.05 mm");
+        assertThat(inInches.text(LengthStyle.MILLIMETRES)).contains("19.05 mm");
     }
 
     @Test

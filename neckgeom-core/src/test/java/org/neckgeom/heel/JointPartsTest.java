@@ -91,8 +91,7 @@ class JointPartsTest {
         DovetailSeat seat = DovetailSeat.tapered(deg(3));
 
         assertThat(seat.toString()).contains("0.1 mm each side", "lifts the neck 1.911 mm");
-        assertThat(seat.in(LengthStyle.DECIMAL_INCHES).toString())
-                .contains("4 thou each side", "lifts the neck 76.4 thou");
+        assertThat(seat.text(LengthStyle.DECIMAL_INCHES)).contains("4 thou each side", "lifts the neck 76.4 thou");
     }
 
     @Test
