@@ -21,6 +21,7 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.units.LengthStyle;
 
 class WoodLeftTest {
 
@@ -310,6 +311,19 @@ class WoodLeftTest {
         assertThatThrownBy(() -> wood.at(mm(100)))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessage("the neck has no section at 100 mm from the nut: half-width 0 mm, depth 20 mm");
+    }
+
+    /** 1 in = 25.4 mm by definition: the place and the sizes without a section follow the style. */
+    @Test
+    void toString_namesThePlaceWithoutASectionInTheStyleAskedFor() {
+        WoodLeft wood = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 0);
+
+        assertThat(wood)
+                .hasToString(
+                        "Wood left: none, the neck has no section at 3 mm from the nut: half-width 0 mm, depth 20 mm");
+        assertThat(wood.text(LengthStyle.DECIMAL_INCHES))
+                .isEqualTo("Wood left: none, the neck has no section at 0.1181 in from the nut: half-width 0 in, depth"
+                        + " 0.7874 in");
     }
 
     @Test
