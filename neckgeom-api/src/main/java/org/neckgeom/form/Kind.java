@@ -157,12 +157,11 @@ public final class Kind<V> {
             none(),
             List.of());
 
-    /** A value of any type, such as an answer: its first line as text; as data what it is, and else its words. */
+    /** A value of any type, such as an answer: its first line as text; as data what it is, and else that line. */
     public static final Kind<Object> ANY = new Kind<>(
             "any",
             EnumSet.of(Mode.PLAIN),
-            (value, way, style, beside) ->
-                    way.cut(words(value, style).lines().findFirst().orElse("")),
+            (value, way, style, beside) -> way.cut(firstLine(value, style)),
             Kind::anyData,
             none(),
             List.of(),
@@ -582,11 +581,11 @@ public final class Kind<V> {
         return data;
     }
 
-    private static String words(Object value, LengthStyle style) {
-        if (value instanceof Answer answer) {
-            return answer.text(style);
-        }
-        return value instanceof SaysLengths<?> noun ? noun.in(style).toString() : value.toString();
+    private static String firstLine(Object value, LengthStyle style) {
+        String text = value instanceof Answer answer
+                ? answer.text(style)
+                : value instanceof SaysLengths<?> noun ? noun.in(style).toString() : value.toString();
+        return text.lines().findFirst().orElse("");
     }
 
     private static Object anyData(Object value, LengthStyle style) {
@@ -599,9 +598,8 @@ public final class Kind<V> {
         if (value instanceof Double number && Double.isFinite(number)) {
             return Json.number(number);
         }
-        return value instanceof Integer || value instanceof Long || value instanceof Boolean
-                ? value
-                : words(value, style);
+        boolean plain = value instanceof Integer || value instanceof Long || value instanceof Boolean;
+        return plain || value instanceof String ? value : firstLine(value, style);
     }
 
     private static Limits<?> inStyle(Limits<?> limits, LengthStyle style) {

@@ -423,6 +423,9 @@ class FormTest {
         assertThat(thing(form, 7)).isEqualTo(7);
         assertThat(thing(form, true)).isEqualTo(true);
         assertThat(thing(form, Side.FAR_SIDE)).isEqualTo("FAR_SIDE");
+        assertThat(thing(form, "two\nlines")).isEqualTo("two\nlines");
+        assertThat(thing(form, new StringBuilder("two\nlines"))).isEqualTo("two");
+        assertThat(thing(form, Limits.within(mm(25.4)))).isEqualTo("within 1 in");
     }
 
     private static Object thing(Form<Object> form, Object value) {

@@ -44,8 +44,8 @@ public final class Relief implements Answer {
             .fact("variation", Kind.RATIO, "standard deviation over mean", wood -> wood.modulusVariation())
             .finds("wood", "{wood} {modulus} +- {variation:percent 0}"));
 
-    /** What force the rod stands. */
-    static final Kind<Relief> ROD_STANDS = Kind.answer(Form.<Relief>of("rod-stands")
+    /** The greatest force of the rod. */
+    static final Kind<Relief> ROD_LIMIT = Kind.answer(Form.<Relief>of("rod-limit")
             .fact("force", Kind.house(ShopUnit.NEWTON), "at most", Relief::limitNewton)
             .finds("assumed", x -> x.limit == usualLimit(x.neck), "{force:0}, assumed: 300 MPa on its thread")
             .finds("given", "{force:0}"));
@@ -64,8 +64,8 @@ public final class Relief implements Answer {
             .line("woods", "woods", "{woods}")
             .factIfAny("bars", Kind.NOUN, "bonded, one on each side", x -> Optional.ofNullable(x.bar))
             .line("bars", "bars", "a pair, {bars}")
-            .factIfAny("rodStands", ROD_STANDS, "an adjustable rod", Relief::ifRod)
-            .line("rodStands", "rod stands", "{rodStands}")
+            .factIfAny("rodLimit", ROD_LIMIT, "an adjustable rod", Relief::ifRod)
+            .line("rodLimit", "rod stands", "{rodLimit}")
             .note("estimate", "Estimate; ask .underStrings(), .rodForceFor(...), .rodTravel(), .stress().");
 
     /** What a threaded rod of mild steel carries, MPa on the core of its thread; from memory, on the safe side. */

@@ -46,7 +46,7 @@ public final class RodForce implements Answer {
 
     private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
             .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
-            .fact("limit", Kind.house(ShopUnit.NEWTON), "what the rod stands", x -> x.question.limitNewton())
+            .fact("limit", Kind.house(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limitNewton())
             .finds("no-rod", x -> !x.question.hasRod(), "the neck has no adjustable rod")
             .finds(
                     "wrong-side",
@@ -69,9 +69,8 @@ public final class RodForce implements Answer {
             .line("force", "force", "{force}")
             .factIfAny("moment", Likely.KIND, "of a two-way rod", RodForce::moment)
             .line("moment", "moment", "{moment}")
-            .factIfAny(
-                    "rodStands", Relief.ROD_STANDS, "at most", x -> x.likely().map(f -> x.question))
-            .line("rodStands", "rod stands", "{rodStands}")
+            .factIfAny("rodLimit", Relief.ROD_LIMIT, "at most", x -> x.likely().map(f -> x.question))
+            .line("rodLimit", "rod stands", "{rodLimit}")
             .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
             .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
             .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")

@@ -24,7 +24,7 @@ public final class RodTravel implements Answer {
             .phrase("loose", "rod slack")
             .line("reliefUpper", "{loose}", "{reliefUpper}")
             .row("reliefLower", "rod tight", Likely.KIND, "relief; negative where the neck is humped", x -> x.least)
-            .row("rodStands", "rod stands", Relief.ROD_STANDS, "at most", x -> x.question)
+            .row("rodLimit", "rod stands", Relief.ROD_LIMIT, "at most", x -> x.question)
             .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
             .note("estimate", "Estimate, at the force the rod stands; wood and glue may give out before.");
 

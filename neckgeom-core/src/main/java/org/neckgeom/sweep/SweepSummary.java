@@ -31,11 +31,11 @@ public final class SweepSummary<D> implements Answer {
             .fact("asked", Kind.WHOLE, "designs", SweepSummary::asked)
             .fact("kept", Kind.WHOLE, "designs that will do", SweepSummary::kept)
             .fact("refused", Kind.WHOLE, "designs that could not be made or asked", SweepSummary::refused)
-            .fact("reason", Kind.NAME, "why the first was refused; empty where none was", x -> x.reason)
+            .factIfAny("reason", Kind.NAME, "why the first was refused", SweepSummary::firstReason)
             .fact("ranges", Kind.table(Range.FORM), "of each axis", x -> List.copyOf(x.ranges.values()))
             .finds("kept", "{kept} of {asked} designs will do")
             .each("ranges", "{axis}", "{range}", 8, "")
-            .line("refused", "refused", x -> x.refused > 0, "{refused}, the first: {reason:cut 200}");
+            .line("refused", "refused", "{refused}, the first: {reason:cut 200}");
 
     private final long asked;
     private final long kept;
@@ -186,6 +186,10 @@ public final class SweepSummary<D> implements Answer {
      */
     public Optional<SweepResult<D, Boolean>> first() {
         return Optional.ofNullable(first);
+    }
+
+    private Optional<String> firstReason() {
+        return refused > 0 ? Optional.of(reason) : Optional.empty();
     }
 
     @Override
