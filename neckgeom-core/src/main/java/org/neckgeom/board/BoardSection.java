@@ -24,11 +24,7 @@ public final class BoardSection implements Answer {
             .fact("station", Kind.MM, "from the nut", section -> section.station)
             .fact("width", Kind.MM, "of the board", section -> section.width)
             .fact("middleThickness", Kind.MM, "on the centreline", section -> section.middle)
-            .fact(
-                    "edgeThickness",
-                    Kind.MM,
-                    "negative where the crown comes down through the board",
-                    BoardSection::edgeMm)
+            .fact("edgeThickness", Kind.MM, "below 0 where the crown comes through the board", BoardSection::edgeMm)
             .fact("radius", Kind.MM, "of the crown; not there where the board is flat", BoardSection::radiusMm)
             .phrase("crown", "{radius:text}")
             .phrase("crown", "flat")

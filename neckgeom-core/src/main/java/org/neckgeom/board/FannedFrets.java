@@ -34,15 +34,11 @@ public final class FannedFrets implements Answer {
             .fact("trebleScale", Kind.MM, "along the outermost treble string", frets -> frets.treble)
             .finds("fan", "Fanned frets {bassScale:brief} to {trebleScale:brief}")
             .row("perpendicularFret", "square at fret", Kind.RATIO, "need not be whole", FannedFrets::squareFret)
-            .fact("nutSlant", Kind.RAD, "positive: the treble end lies nearer the body", frets -> frets.slantRad(0))
+            .fact("nutSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(0))
             .line("nutSlant", "nut slants", "{nutSlant:2}")
-            .fact(
-                    "octaveSlant",
-                    Kind.RAD,
-                    "positive: the treble end lies nearer the body",
-                    frets -> frets.slantRad(frets.divisions))
+            .fact("octaveSlant", Kind.RAD, "positive: treble end nearer the body", fan -> fan.slantRad(fan.divisions))
             .line("octaveSlant", "octave slants", "{octaveSlant:2}")
-            .fact("saddleSlant", Kind.AMOUNT, "positive: the treble end lies nearer the tail", FannedFrets::saddleSlant)
+            .fact("saddleSlant", Kind.AMOUNT, "positive: treble end nearer the tail", FannedFrets::saddleSlant)
             .line("saddleSlant", "saddle slants", "{saddleSlant:2}")
             .note("signs", "positive: the treble end lies nearer the body; x = 0 where the nut crosses the centreline");
 

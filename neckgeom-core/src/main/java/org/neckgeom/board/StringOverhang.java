@@ -26,17 +26,13 @@ public final class StringOverhang implements Answer {
 
     private static final Form<AtFret> AT_FRET = Form.<AtFret>of("overhang-at-fret")
             .fact("fret", Kind.WHOLE, "0 for the nut", AtFret::fret)
-            .fact("bass", Kind.MM, "negative: the string lies beyond the board", AtFret::bass)
-            .fact("treble", Kind.MM, "negative: the string lies beyond the board", AtFret::treble)
+            .fact("bass", Kind.MM, "below 0: beyond the board", AtFret::bass)
+            .fact("treble", Kind.MM, "below 0: beyond the board", AtFret::treble)
             .phrase("place", at -> at.fret == 0, "nut")
             .phrase("place", "fret {fret}");
 
     private static final Form<StringOverhang> FORM = Form.<StringOverhang>of("string-overhang")
-            .fact(
-                    "leastOverhang",
-                    Kind.AMOUNT,
-                    "of either side; negative: a string lies beyond the board",
-                    StringOverhang::least)
+            .fact("leastOverhang", Kind.AMOUNT, "of either side; below 0: beyond the board", StringOverhang::least)
             .fact("frets", Kind.table(AT_FRET), "the nut, the body joint and the last", StringOverhang::atFrets)
             .finds("overhang", "Overhang: least {leastOverhang:text}")
             .each("frets", "{place}", "bass {bass:text}, treble {treble:text}")

@@ -22,16 +22,9 @@ public final class StringSpacing implements Answer {
 
     private static final Form<StringSpacing> FORM = Form.<StringSpacing>of("string-spacing")
             .fact("count", Kind.WHOLE, "of single strings or courses", spacing -> spacing.diameters.length)
-            .fact(
-                    "pairSpacing",
-                    Kind.MM,
-                    "centre to centre of the strings of a course; 0 for single strings",
-                    spacing -> spacing.pair)
+            .fact("pairSpacing", Kind.MM, "centre to centre in a course; 0 for single strings", spacing -> spacing.pair)
             .fact("span", Kind.MM, "between the outer strings' outer edges", spacing -> spacing.span)
-            .finds(
-                    "single-strings",
-                    spacing -> spacing.pair == 0,
-                    "{count} strings across {span:brief}, outer edge to outer edge")
+            .finds("single", s -> s.pair == 0, "{count} strings across {span:brief}, outer edge to outer edge")
             .finds(
                     "courses",
                     "{count} courses of 2, {pairSpacing:brief} in a pair across {span:brief}, outer edge to outer edge");

@@ -43,18 +43,18 @@ public final class BlankOnFence implements Answer {
             .factIfAny(
                     "stripStart",
                     Kind.MM,
-                    "thickness of the strip at its head end",
-                    run -> run.strip().map(Strip::atStartMm))
+                    "thickness at its head end",
+                    r -> r.strip().map(Strip::atStartMm))
             .factIfAny(
                     "stripEnd",
                     Kind.MM,
-                    "thickness of the strip at its heel end",
-                    run -> run.strip().map(Strip::atEndMm))
+                    "thickness at its heel end",
+                    r -> r.strip().map(Strip::atEndMm))
             .factIfAny(
                     "stripAtTheTrial",
                     Kind.FLAG,
-                    "whether the trial cut had the strip too",
-                    run -> run.strip().map(Strip::atTheTrial))
+                    "whether the trial cut had it",
+                    r -> r.strip().map(Strip::atTheTrial))
             .phrase(
                     "to",
                     run -> run.strip()

@@ -274,12 +274,7 @@ public final class Centring implements Answer {
                 Form.<Centring>of("centring")
                         .fact("offset", Kind.answer(Offset.Sentences.FORM), "of the slot", Centring::offset)
                         .finds("centring", "Centring: {offset}")
-                        .row(
-                                "move",
-                                "do",
-                                Kind.answer(FenceMove.Sentences.FORM),
-                                "that centres the slot",
-                                Centring::move)
+                        .row("move", "do", Kind.answer(FenceMove.Sentences.FORM), "to the middle", Centring::move)
                         .row(
                                 "check",
                                 "check",

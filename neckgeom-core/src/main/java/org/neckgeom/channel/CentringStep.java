@@ -20,8 +20,8 @@ public final class CentringStep implements Answer {
             .factIfAny(
                     "move",
                     Kind.MM,
-                    "of the fence at the cutter, positive toward it",
-                    step -> step.move().map(FenceMove::towardMm))
+                    "at the cutter, positive toward it",
+                    s -> s.move().map(FenceMove::towardMm))
             .finds("cut-read-again", CentringStep::isReadAgain, "The same cut read again: {cut}")
             .finds("cut-read", "{cut}")
             .finds(

@@ -551,13 +551,9 @@ public final class Closure implements Answer {
     static final class Sentences {
         private static final Form<Slip> SLIP = Form.<Slip>of("slip")
                 .fact("reading", Kind.code(TrialReading.class), "which of them", Slip::reading)
-                .factIfAny("written", Kind.NAME, "as it was", slip -> Optional.ofNullable(slip.written))
-                .factIfAny("instead", Kind.NAME, "as it should have been", slip -> Optional.ofNullable(slip.instead))
-                .factIfAny(
-                        "division",
-                        Kind.AMOUNT,
-                        "of the scale, in the unit that was read",
-                        slip -> Optional.ofNullable(slip.division))
+                .factIfAny("written", Kind.NAME, "as it was", s -> Optional.ofNullable(s.written))
+                .factIfAny("instead", Kind.NAME, "as it should have been", s -> Optional.ofNullable(s.instead))
+                .factIfAny("division", Kind.AMOUNT, "of the scale that was read", s -> Optional.ofNullable(s.division))
                 .finds("digits-swapped", "the {reading} written as {written} instead of {instead} would explain it")
                 .finds(
                         "division-misread",
@@ -606,15 +602,11 @@ public final class Closure implements Answer {
 
         private static Form<Closure> facts(String name) {
             return Form.<Closure>of(name)
-                    .factIfAny(
-                            "misfit",
-                            Kind.ESTIMATE,
-                            "of walls and slot less the piece, positive: too long",
-                            Closure::estimate)
+                    .factIfAny("misfit", Kind.ESTIMATE, "walls and slot less the piece", Closure::estimate)
                     .factIfAny(
                             "misfitLimit",
                             Kind.MM,
-                            "of the misfit without a warning",
+                            "without a warning",
                             c -> c.estimate().map(e -> c.allowedMm()))
                     .factIfAny(
                             "disagreeing",
@@ -626,8 +618,7 @@ public final class Closure implements Answer {
                             Kind.list(Kind.code(TrialReading.class)),
                             "most likely first; none unless the readings are refused",
                             Closure::suspects)
-                    .factIfAny(
-                            "slip", Kind.answer(SLIP), "of the eye or the pen, that explains the misfit", Closure::slip)
+                    .factIfAny("slip", Kind.answer(SLIP), "that explains the misfit", Closure::slip)
                     .phrase("way", c -> c.misfitMm < 0, "short")
                     .phrase("way", "too long")
                     .phrase("misfitWords", "{misfit:size text} {way}, allowed {misfitLimit:size text after misfit}")

@@ -246,11 +246,8 @@ public final class FenceMove implements Answer {
                         move -> Optional.ofNullable(move.contradiction))
                 .phrase("lost", move -> Math.abs(move.offsetMm) < move.uncertaintyMm, ", less than its own uncertainty")
                 .finds("not-advised", "no move advised: {contradiction}")
-                .finds("stays", move -> move.offsetMm == 0, "fence stays where it is")
-                .finds(
-                        "toward-the-cutter",
-                        move -> move.offsetMm > 0,
-                        "fence toward the cutter by {move:size value}{lost}")
+                .finds("stays", m -> m.offsetMm == 0, "fence stays where it is")
+                .finds("toward-the-cutter", m -> m.offsetMm > 0, "fence toward the cutter by {move:size value}{lost}")
                 .finds("away-from-the-cutter", "fence away from the cutter by {move:size value}{lost}");
     }
 

@@ -22,42 +22,20 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class FenceStep implements Answer {
 
+    private static final Kind<Offset> SHIFT = Kind.answer(Offset.Sentences.FORM);
+
     private static final Form<FenceStep> FORM = Form.<FenceStep>of("fence-step")
-            .fact(
-                    "outOfLine",
-                    Kind.MM,
-                    "of the fence's halves, positive: the outfeed half proud",
-                    step -> step.fence.outOfLineMm())
-            .findsOnly("no-step", step -> step.fence.outOfLineMm() == 0, "no step: the slot runs straight")
+            .fact("outOfLine", Kind.MM, "of the halves, positive: outfeed proud", s -> s.fence.outOfLineMm())
+            .findsOnly("no-step", s -> s.fence.outOfLineMm() == 0, "no step: the slot runs straight")
             .finds(
                     "outfeed-proud",
-                    step -> step.fence.outOfLineMm() > 0,
+                    s -> s.fence.outOfLineMm() > 0,
                     "halves out of line by {outOfLine:size text}, outfeed proud")
             .finds("outfeed-back", "halves out of line by {outOfLine:size text}, outfeed lying back")
-            .row(
-                    "firstEnd",
-                    "first end",
-                    Kind.answer(Offset.Sentences.FORM),
-                    "of the slot at the leading end",
-                    step -> step.shift(0))
-            .row(
-                    "then",
-                    "then",
-                    Kind.answer(Offset.Sentences.FORM),
-                    "half of the gap farther",
-                    step -> step.shift(step.pressedMm()))
-            .row(
-                    "middle",
-                    "middle",
-                    Kind.answer(Offset.Sentences.FORM),
-                    "of the piece",
-                    step -> step.shift(step.lengthMm / 2))
-            .row(
-                    "lastEnd",
-                    "last end",
-                    Kind.answer(Offset.Sentences.FORM),
-                    "of the piece",
-                    step -> step.shift(step.lengthMm))
+            .row("firstEnd", "first end", SHIFT, "at the leading end", s -> s.shift(0))
+            .row("then", "then", SHIFT, "half of the gap farther", s -> s.shift(s.pressedMm()))
+            .row("middle", "middle", SHIFT, "of the piece", s -> s.shift(s.lengthMm / 2))
+            .row("lastEnd", "last end", SHIFT, "of the piece", s -> s.shift(s.lengthMm))
             .fact("pressed", Kind.MM, "length at each end that one half alone carries", FenceStep::pressedMm)
             .note("press", "over the first and last {pressed:brief} press against the half that carries")
             .note(

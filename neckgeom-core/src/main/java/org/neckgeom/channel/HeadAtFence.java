@@ -27,11 +27,7 @@ import org.neckgeom.units.LengthStyle;
 public final class HeadAtFence implements Answer {
 
     private static final Form<HeadAtFence> FORM = Form.<HeadAtFence>of("head-at-fence")
-            .fact(
-                    "proud",
-                    Kind.AMOUNT,
-                    "how far the head is proud of the shaft's edge; 0 where it stays inside",
-                    HeadAtFence::proud)
+            .fact("proud", Kind.AMOUNT, "of the shaft's edge; 0 where the head stays inside", HeadAtFence::proud)
             .finds("proud", at -> at.proudMm() > 0, "Head stands proud of the shaft by {proud:text}")
             .finds("inside", "Head stays inside the shaft's edge")
             .row("head", "head", Kind.NOUN, "wings and all", at -> at.head)

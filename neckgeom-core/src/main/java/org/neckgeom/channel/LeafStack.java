@@ -46,12 +46,8 @@ public final class LeafStack implements Answer {
                     Form.<Remedy>of("leaf-remedy"), "what these moves leave undone; positive: short", Remedy::leftMm)
             .fact("fullMoves", Kind.WHOLE, "with the first leaves", Remedy::full)
             .fact("moves", Kind.WHOLE, "of the fence", remedy -> remedy.full + 1)
-            .factIfAny(
-                    "first",
-                    Leaves.KIND,
-                    "of the first move, and of all but the last",
-                    remedy -> Optional.ofNullable(remedy.first))
-            .factIfAny("then", Leaves.KIND, "of the last move", remedy -> Optional.ofNullable(remedy.then))
+            .factIfAny("first", Leaves.KIND, "of all moves but the last", r -> Optional.ofNullable(r.first))
+            .factIfAny("then", Leaves.KIND, "of the last move", r -> Optional.ofNullable(r.then))
             .fact("paper", Kind.MM, "thickness of a sheet; common practice: measure it", remedy -> PAPER_MM)
             .phrase("times", remedy -> remedy.full > 1, "{fullMoves} times ")
             .phrase("stack", remedy -> !remedy.isShort, " on a thinner stack")

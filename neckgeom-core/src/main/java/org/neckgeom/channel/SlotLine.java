@@ -27,17 +27,9 @@ public final class SlotLine implements Answer {
             .fact("endToEnd", Kind.MM, "change of the offset from start to end", SlotLine::endToEndMm)
             .fact("length", Kind.MM, "from start to end", line -> line.endMm - line.startMm)
             .fact("start", Kind.MM, "station from the nut", line -> line.startMm)
-            .fact(
-                    "startOffset",
-                    Kind.ESTIMATE,
-                    "positive: too far from the fence",
-                    line -> line.estimate(line.startOffsetMm))
+            .fact("startOffset", Kind.ESTIMATE, "positive: too far from the fence", l -> l.estimate(l.startOffsetMm))
             .fact("end", Kind.MM, "station from the nut", line -> line.endMm)
-            .fact(
-                    "endOffset",
-                    Kind.ESTIMATE,
-                    "positive: too far from the fence",
-                    line -> line.estimate(line.endOffsetMm))
+            .fact("endOffset", Kind.ESTIMATE, "positive: too far from the fence", l -> l.estimate(l.endOffsetMm))
             .phrase("startPlace", line -> line.startOffsetMm == 0, "in the middle")
             .phrase("startPlace", line -> line.startOffsetMm < 0, "{startOffset:size value} nearer the fence")
             .phrase("startPlace", "{startOffset:size value} farther from the fence")

@@ -61,21 +61,9 @@ public final class SlotStops implements Answer {
             .note(
                     "round-ends",
                     "the ends come out round, radius {cutterRadius:brief}: chisel them square, or run that much farther")
-            .fact(
-                    "tipBeforeNut",
-                    Kind.MM,
-                    "of a head that is on, where its stop meets it",
-                    stops -> stops.ofHead(-stops.headEndMm))
-            .fact(
-                    "tipHeight",
-                    Kind.MM,
-                    "of a head that is on above the table, the glue face down",
-                    stops -> stops.ofHead(stops.tipHeightMm()))
-            .fact(
-                    "leastBlock",
-                    Kind.MM,
-                    "height of the block before a head that is on",
-                    stops -> stops.ofHead(stops.leastBlockMm()))
+            .fact("tipBeforeNut", Kind.MM, "where the stop meets a head that is on", s -> s.ofHead(-s.headEndMm))
+            .fact("tipHeight", Kind.MM, "of a head that is on, glue face down", s -> s.ofHead(s.tipHeightMm()))
+            .fact("leastBlock", Kind.MM, "height, for a head that is on", s -> s.ofHead(s.leastBlockMm()))
             .note(
                     "head-on",
                     "the head is on: its stop meets the tip, {tipBeforeNut:mark} before the nut and, glue face down,"
@@ -86,16 +74,8 @@ public final class SlotStops implements Answer {
                     (stops, style) -> stops.offMarkMm(style) > SEEN_MM,
                     "stops and marks to the nearest 1/64 in: up to {offMark:small} off")
             .note("setting", "each stop set within u {start:u}, and so is the channel's end")
-            .fact(
-                    "firstMove",
-                    Kind.MM,
-                    "of the fence toward the cutter, where the slot takes two runs",
-                    stops -> stops.ofTwoRuns(stops.runApartMm / 2))
-            .fact(
-                    "secondMove",
-                    Kind.MM,
-                    "of the fence away from the cutter, where the slot takes two runs",
-                    stops -> stops.ofTwoRuns(stops.runApartMm))
+            .fact("firstMove", Kind.MM, "toward the cutter, for two runs", s -> s.ofTwoRuns(s.runApartMm / 2))
+            .fact("secondMove", Kind.MM, "away from the cutter, for two runs", s -> s.ofTwoRuns(s.runApartMm))
             .note(
                     "two-runs",
                     "the channel is wider than the cutter: two runs, first the fence {firstMove:text} toward the cutter"

@@ -261,22 +261,10 @@ public final class SlotVerdict implements Answer {
                         Kind.PROBABILITY,
                         "along the whole channel, if the neck were cut now",
                         v -> v.chosen.chance())
-                .fact(
-                        "conformanceProbabilityAfterMove",
-                        Kind.PROBABILITY,
-                        "without another cut",
-                        v -> v.chosen.afterMove())
+                .fact("conformanceProbabilityAfterMove", Kind.PROBABILITY, "without a cut", v -> v.chosen.afterMove())
                 .fact("bestConformanceProbability", Kind.PROBABILITY, "that this bench reaches", SlotVerdict::reach)
-                .fact(
-                        "move",
-                        Kind.answer(FenceMove.Sentences.FORM),
-                        "the best one, whether or not it comes next",
-                        SlotVerdict::move)
-                .factIfAny(
-                        "contradiction",
-                        Kind.code(Contradiction.class),
-                        "of what was read and moved",
-                        SlotVerdict::contradiction)
+                .fact("move", Kind.answer(FenceMove.Sentences.FORM), "the best one, next or not", SlotVerdict::move)
+                .factIfAny("contradiction", Kind.code(Contradiction.class), "in the record", SlotVerdict::contradiction)
                 .factIfAny(
                         "readings",
                         Kind.answer(Closure.Sentences.REASON),
@@ -333,18 +321,10 @@ public final class SlotVerdict implements Answer {
                         "at the block",
                         v -> v.step() == Step.MOVE && v.gap != null && v.move.amountMm() != v.gap.gapMm(),
                         "{gap}")
-                .factIfAny(
-                        "leaves",
-                        Kind.answer(LeafStack.FORM),
-                        "feeler gauges for the move, at the stop block",
-                        SlotVerdict::leaves)
+                .factIfAny("leaves", Kind.answer(LeafStack.FORM), "feeler gauges for the move", SlotVerdict::leaves)
                 .line("leaves", "feeler gauges", v -> v.step() == Step.MOVE, "{leaves}")
-                .fact(
-                        "cause",
-                        Kind.code(Cause.class),
-                        "the largest part of what keeps the limit out of reach",
-                        v -> v.cause)
-                .fact("causeSize", Kind.MM, "of that part", v -> v.causeMm)
+                .fact("cause", Kind.code(Cause.class), "that most keeps the limit out of reach", v -> v.cause)
+                .fact("causeSize", Kind.MM, "its part", v -> v.causeMm)
                 .line("cause", "largest part", SlotVerdict::isOutOfReach, "{cause}, {causeSize:small}")
                 .note(
                         "ten-cuts",

@@ -22,18 +22,11 @@ import org.neckgeom.units.LengthStyle;
 public final class Spacer implements Answer {
 
     private static final Form<Spacer> FORM = Form.<Spacer>of("spacer")
-            .fact(
-                    "leastThickness",
-                    Kind.MM,
-                    "what the head is proud and the clearance; 0 where none is needed",
-                    Spacer::leastThicknessMm)
+            .fact("leastThickness", Kind.MM, "proud and clearance; 0 where none is needed", Spacer::leastThicknessMm)
             .fact("proud", Kind.MM, "how far the head is proud of the shaft's edge", spacer -> spacer.proudMm)
             .fact("clearance", Kind.MM, "between head and fence", spacer -> spacer.clearanceMm)
             .fact("shaftLength", Kind.MM, "from the nut to the shaft's far end", spacer -> spacer.lengthMm)
-            .findsOnly(
-                    "not-needed",
-                    spacer -> !spacer.isNeeded(),
-                    "no spacer needed: the head stays inside the shaft's edge")
+            .findsOnly("not-needed", s -> !s.isNeeded(), "no spacer needed: the head stays inside the shaft's edge")
             .finds("needed", "parallel spacer of {leastThickness:brief} or more on the fence side")
             .line("proud", "head proud", "{proud:brief}")
             .line("clearance", "clearance", "{clearance:brief}")

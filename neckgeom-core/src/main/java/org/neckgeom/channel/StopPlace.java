@@ -16,11 +16,7 @@ public final class StopPlace implements Answer {
 
     static final Form<StopPlace> FORM = Form.<StopPlace>of("stop-place")
             .fact("fromCentre", Kind.MM, "from the cutter's centre to the stop's face", StopPlace::fromCentreMm)
-            .fact(
-                    "fromNearEdge",
-                    Kind.MM,
-                    "from the cutter's edge on the stop's side",
-                    p -> p.fromCentreMm - p.radiusMm)
+            .fact("fromNearEdge", Kind.MM, "from the edge on the stop's side", p -> p.fromCentreMm - p.radiusMm)
             .fact("fromFarEdge", Kind.MM, "from the cutter's edge on the other side", p -> p.fromCentreMm + p.radiusMm)
             .finds(
                     "place",

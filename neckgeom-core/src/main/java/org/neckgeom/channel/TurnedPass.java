@@ -21,13 +21,9 @@ import org.neckgeom.units.LengthStyle;
 public final class TurnedPass implements Answer {
 
     private static final Form<TurnedPass> FORM = Form.<TurnedPass>of("turned-pass")
-            .fact("firstWidth", Kind.MM, "of the slot after the first run", pass -> pass.firstMm)
-            .fact("secondWidth", Kind.MM, "of the slot after the turned run", pass -> pass.secondMm)
-            .fact(
-                    "widening",
-                    Kind.MM,
-                    "twice the offset; below 0 by the readings' own error",
-                    pass -> pass.secondMm - pass.firstMm)
+            .fact("firstWidth", Kind.MM, "of the slot after the first run", p -> p.firstMm)
+            .fact("secondWidth", Kind.MM, "of the slot after the turned run", p -> p.secondMm)
+            .fact("widening", Kind.MM, "twice the offset; may be read below 0", p -> p.secondMm - p.firstMm)
             .finds("widened", "slot {firstWidth:brief}, turned {secondWidth:brief}: widened by {widening:..4}")
             .line("tooFar", "slot too far from the fence", SecondPass.TURNED_TOO_FAR.toString())
             .line("tooNear", "slot too near it", SecondPass.TURNED_TOO_NEAR.toString())

@@ -18,15 +18,11 @@ import org.neckgeom.units.LengthStyle;
 public final class UnsidedOffset implements Answer {
 
     private static final Form<UnsidedOffset> FORM = Form.<UnsidedOffset>of("unsided-offset")
-            .fact(
-                    "size",
-                    Kind.ESTIMATE,
-                    "how far off the slot is, 0 or more",
-                    o -> Estimate.of(o.size(), o.uncertainty()))
+            .fact("size", Kind.ESTIMATE, "of the offset", o -> Estimate.of(o.size(), o.uncertainty()))
             .fact(
                     "fenceMove",
                     Kind.MM,
-                    "away from the cutter, that widens a slot too near the fence: twice the offset",
+                    "away, that widens a slot too near the fence: twice the offset",
                     o -> 2 * o.sizeMm)
             .phrase("u", ", u {size:u}")
             .findsOnly("in-the-middle", o -> o.sizeMm == 0, "{size:value} one way or the other{u}")

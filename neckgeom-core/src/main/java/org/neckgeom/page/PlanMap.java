@@ -18,7 +18,7 @@ final class PlanMap {
         data.put("design", DesignMap.of(plan.design()))
                 .put("blank", StockMap.blank(plan.blank()))
                 .put("shop", ShopMap.of(plan.shop()))
-                .putAll("steps", plan.steps(), step -> ShopMap.step(step, plan.style()))
+                .putAll("steps", plan.steps(), ShopMap::step)
                 .put(
                         "limits",
                         DataMap.empty()

@@ -164,10 +164,10 @@ final class ShopMap {
         return FeelerSet.of(data.quantities("leaves", DataUnits.LENGTH)).eachWithin(data.length("eachWithin"));
     }
 
-    static DataMap step(CentringStep step, LengthStyle style) {
+    static DataMap step(CentringStep step) {
         return step.cut()
                 .map(cut -> DataMap.empty().put(step.isReadAgain() ? "readAgain" : "trialCut", cut(cut)))
-                .orElseGet(() -> moved(step.move().orElseThrow(), style));
+                .orElseGet(() -> moved(step.move().orElseThrow(), step.style()));
     }
 
     private static DataMap moved(FenceMove move, LengthStyle style) {

@@ -3,9 +3,12 @@ package org.neckgeom.plan;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
+import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.Offset;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
@@ -13,6 +16,7 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
@@ -147,12 +151,17 @@ final class Told {
         });
     }
 
-    /** Readings are repeated in the plan's unit. */
     private static CentringStep read(CentringStep step, LengthStyle style) {
         return step.cut()
                 .map(cut -> cut.in(style))
                 .map(cut -> step.isReadAgain() ? CentringStep.readAgain(cut) : CentringStep.read(cut))
-                .orElse(step);
+                .orElseGet(() -> CentringStep.moved(moved(step.move().orElseThrow(), style)));
+    }
+
+    private static FenceMove moved(FenceMove move, LengthStyle style) {
+        Amount<Length> u = style.amount(move.uncertainty().house());
+        return FenceMove.of(Offset.of(style.amount(move.towardMm()), u))
+                .settingUncertainty(style.amount(move.settingUncertaintyMm()));
     }
 
     /** Told so, or a flat head that nothing is told of: it can be nothing else. */
