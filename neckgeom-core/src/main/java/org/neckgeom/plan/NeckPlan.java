@@ -9,14 +9,17 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FretTable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.JointPlace;
@@ -31,6 +34,7 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Weather;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
@@ -536,6 +540,53 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public SlotVerdict slot() {
         return rounds().next(centredWithin());
+    }
+
+    /**
+     * Returns the fence move that comes next.
+     *
+     * @return the move at the cutter; nothing unless {@link #slot} asks for one
+     */
+    public Optional<FenceMove> move() {
+        SlotVerdict verdict = slot();
+        return verdict.step() == SlotVerdict.Step.MOVE ? Optional.of(verdict.move()) : Optional.empty();
+    }
+
+    /**
+     * Returns the passes in which the channel is cut.
+     *
+     * @return the passes, by the shop's rule
+     */
+    public PassPlan passes() {
+        return SetUpParts.passes(this);
+    }
+
+    /**
+     * Returns where the stops are clamped for the channel, at the ends that are there when it is cut.
+     *
+     * @return the stops
+     */
+    public SlotStops stops() {
+        return SetUpParts.stops(this);
+    }
+
+    /**
+     * Returns the frets.
+     *
+     * @return every fret from the nut
+     */
+    public FretTable frets() {
+        return FretTable.of(told.design);
+    }
+
+    /**
+     * Returns what strings and rod do to the neck.
+     *
+     * @return the relief under the strings and what the rod can do about it; nothing where wood or strings are not known, or
+     *     the channel is through the back
+     */
+    public Optional<Relief> bending() {
+        return StrengthParts.bending(this);
     }
 
     /**

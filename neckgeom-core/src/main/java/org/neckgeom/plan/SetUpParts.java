@@ -164,6 +164,20 @@ final class SetUpParts {
         return Statement.of("every-pass", "{passes:whole}", passes.style()).with("passes", Kind.ANSWER, passes);
     }
 
+    /** The passes of the channel. */
+    static PassPlan passes(NeckPlan plan) {
+        return RodSlot.of(plan.design().channel().orElseThrow())
+                .passes(passes(plan.shop()))
+                .setWithin(plan.shop().repeatability());
+    }
+
+    /** Where the stops are clamped. */
+    static SlotStops stops(NeckPlan plan) {
+        SlotStops stops = RodSlot.of(plan.design().channel().orElseThrow())
+                .stops(plan.shop().cutter(), plan.blank());
+        return atItsEnds(plan, stops).setWithin(RULE_AND_EYE);
+    }
+
     private static Passes passes(Shop shop) {
         Passes rule = Passes.noDeeperThan(shop.deepestPass());
         return shop.lastPass().house() > 0 ? rule.lastPass(shop.lastPass()) : rule;
@@ -174,12 +188,11 @@ final class SetUpParts {
         Channel channel = plan.design().channel().orElseThrow();
         RodSlot slot = RodSlot.of(channel);
         Passes rule = passes(shop);
-        SlotStops stops =
-                atItsEnds(plan, slot.stops(shop.cutter(), plan.blank())).setWithin(RULE_AND_EYE);
+        SlotStops stops = stops(plan);
         PlanSection.Draft draft = CutParts.section(plan)
                 .row("channel", "channel", Kind.NOUN, channel)
                 .row("depth", "depth", slot.depth())
-                .row("passes", "passes", whole(slot.passes(rule).setWithin(shop.repeatability())));
+                .row("passes", "passes", whole(passes(plan)));
         draft.row(
                         "afterEachPass",
                         "after each pass",

@@ -57,9 +57,17 @@ final class StrengthParts {
         return PlanSection.titled("strings-and-relief", "Strings and relief, estimated", plan.style());
     }
 
+    /** What strings and rod do to the neck, where enough is known of it. */
+    static Optional<Relief> bending(NeckPlan plan) {
+        NeckDesign made = AsMade.of(plan).design();
+        return plan.design().isReadyForLoad() && WoodLeft.under(made).least().woodMm() > 0
+                ? Optional.of(Relief.of(made).heights(heights(plan)))
+                : Optional.empty();
+    }
+
     private static PlanPart relief(NeckPlan plan) {
         StringHeights heights = heights(plan);
-        Relief relief = Relief.of(AsMade.of(plan).design()).heights(heights);
+        Relief relief = bending(plan).orElseThrow();
         PlanSection.Draft draft = draft(plan)
                 .row("load", "load", StringLoad.of(plan.design()).heights(heights))
                 .row("rodSlack", "rod slack", relief.underStrings());

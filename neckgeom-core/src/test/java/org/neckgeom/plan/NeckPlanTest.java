@@ -100,6 +100,11 @@ class NeckPlanTest {
                         TrialCut.walls(mm(27), mm(28)).slot(mm(6)).piece(mm(63)).readWithin(mm(0.02)));
     }
 
+    /** Plans of every state: nothing given, much given, inches, read on the neck, to stop for. */
+    static List<NeckPlan> samples() {
+        return List.of(PLAIN, told(), inInches(), readAndClashing(), toStopFor());
+    }
+
     private static String whole(NeckPlan plan) {
         Stream<Object> order =
                 Stream.of(plan.order(), plan.order().plan(), plan.order().plan().clashes());
