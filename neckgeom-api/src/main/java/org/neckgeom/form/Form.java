@@ -462,6 +462,11 @@ public final class Form<T> {
         return new Form<>(name, facts, phrases, findings, parts, other);
     }
 
+    /** Whether its findings state more than its name does. */
+    private boolean findsMore() {
+        return findings.size() > 1 || !findings.get(0).code().equals(name);
+    }
+
     private static boolean always(Object answer, LengthStyle style) {
         return true;
     }
@@ -684,13 +689,17 @@ public final class Form<T> {
         }
         if (!findings.isEmpty()) {
             RenderedAnswer rendered = render(known, false);
-            data.put("finding", rendered.code());
-            data.put(
-                    "notes",
-                    rendered.notes().stream()
-                            .map(RenderedAnswer.Note::code)
-                            .distinct()
-                            .toList());
+            if (findsMore()) {
+                data.put("finding", rendered.code());
+            }
+            if (!parts.isEmpty()) {
+                data.put(
+                        "notes",
+                        rendered.notes().stream()
+                                .map(RenderedAnswer.Note::code)
+                                .distinct()
+                                .toList());
+            }
             data.put("text", layout.of(answer, style, layout(rendered)));
         }
         return data;
@@ -758,14 +767,20 @@ public final class Form<T> {
         }
         List<String> needed = new ArrayList<>(List.of("answer"));
         if (!findings.isEmpty()) {
-            properties.put(
-                    "finding",
-                    Map.of(
-                            "enum",
-                            findings.stream().map(Sentence::code).distinct().toList()));
-            properties.put("notes", Map.of("type", "array", "items", Map.of("type", "string")));
+            if (findsMore()) {
+                properties.put(
+                        "finding",
+                        Map.of(
+                                "enum",
+                                findings.stream().map(Sentence::code).distinct().toList()));
+                needed.add("finding");
+            }
+            if (!parts.isEmpty()) {
+                properties.put("notes", Map.of("type", "array", "items", Map.of("type", "string")));
+                needed.add("notes");
+            }
             properties.put("text", Map.of("type", "string"));
-            needed.addAll(List.of("finding", "notes", "text"));
+            needed.add("text");
         }
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("type", "object");

@@ -76,6 +76,15 @@ public final class Statement implements Answer {
         return code;
     }
 
+    /**
+     * Returns whether it has facts, or is words alone.
+     *
+     * @return true where there is one or more
+     */
+    public boolean hasFacts() {
+        return !facts.isEmpty();
+    }
+
     @Override
     public Form<Statement> form() {
         Form<Statement> form = Form.of(code);

@@ -101,7 +101,11 @@ public record PlanCheck(String code, Statement named, Outcome outcome, Answer fi
     public Form<PlanCheck> form() {
         return Form.<PlanCheck>of(code)
                 .fact("outcome", Kind.code(Outcome.class), "good, open or stop", PlanCheck::outcome)
-                .fact("name", Kind.ANSWER, "what is checked", PlanCheck::named)
+                .fact(
+                        "name",
+                        Kind.NAME,
+                        "what is checked",
+                        (PlanCheck check, LengthStyle style) -> check.named.text(style))
                 .fact("result", Kind.ANSWER, "what was found", PlanCheck::finding)
                 .fact("limit", Kind.ANSWER, "what is allowed", PlanCheck::limit)
                 .fact("next", Kind.ANSWER, "what to do next", PlanCheck::next)

@@ -156,18 +156,22 @@ public final class PlanSection implements Answer {
         for (int i = 0; i < rows.size(); i++) {
             int index = i;
             Row row = rows.get(i);
-            String label = row.key() + "Label";
+            String label = row.label();
+            if (row.named().hasFacts()) {
+                String key = row.key() + "Of";
+                form = form.fact(
+                        key,
+                        Kind.ANSWER,
+                        "what the row is about",
+                        its -> its.rows.get(index).named());
+                label = "{" + key + "}";
+            }
             form = form.fact(
-                            label,
-                            Kind.ANSWER,
-                            "what the row is about",
-                            section -> section.rows.get(index).named())
-                    .fact(
                             row.key(),
                             Kind.ANSWER,
                             row.label(),
-                            section -> section.rows.get(index).answer())
-                    .line(row.key(), "{" + label + "}", "{" + row.key() + "}");
+                            its -> its.rows.get(index).answer())
+                    .line(row.key(), label, "{" + row.key() + "}");
         }
         for (int i = 0; i < notes.size(); i++) {
             int index = i;

@@ -171,7 +171,8 @@ final class StrengthParts {
                                 style)
                         .with("force", Kind.AMOUNT, n))
                 .orElse(Statement.of("no-force", "{reach}, at no force", style))
-                .with("reach", Kind.code(RodForce.Reach.class), force.reach());
+                .with("reach", Kind.code(RodForce.Reach.class), force.reach())
+                .with("wanted", Kind.AMOUNT, plan.relief());
         return new PlanCheck(
                 RELIEF,
                 wanted(plan, "relief of {relief:brief}"),
