@@ -47,7 +47,8 @@ public final class Relief implements Answer {
     /** The greatest force of the rod. */
     static final Kind<Relief> ROD_LIMIT = Kind.answer(Form.<Relief>of("rod-limit")
             .fact("force", Kind.house(ShopUnit.NEWTON), "at most", Relief::limitNewton)
-            .finds("assumed", x -> x.limit == usualLimit(x.neck), "{force:0}, assumed: 300 MPa on its thread")
+            .factIfAny("assumedStress", Kind.house(ShopUnit.MEGAPASCAL), "on its thread", Relief::assumedStress)
+            .finds("assumed", "{force:0}, assumed: {assumedStress:0} on its thread")
             .finds("given", "{force:0}"));
 
     private static final Form<Relief> FORM = Form.<Relief>of("relief")
@@ -420,6 +421,10 @@ public final class Relief implements Answer {
         } catch (IllegalArgumentException | ArithmeticException none) {
             return Optional.of(none.getMessage());
         }
+    }
+
+    private Optional<Double> assumedStress() {
+        return limit == usualLimit(neck) ? Optional.of(ROD_MPA) : Optional.empty();
     }
 
     @Override
