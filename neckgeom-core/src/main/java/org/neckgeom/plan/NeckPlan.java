@@ -637,6 +637,17 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
+     * Returns a check by its code.
+     *
+     * @param code such as {@code channel-centred}
+     * @return the first check of this code; nothing where this neck has none
+     */
+    public Optional<PlanCheck> check(String code) {
+        Objects.requireNonNull(code, "code");
+        return checks().stream().filter(check -> check.code().equals(code)).findFirst();
+    }
+
+    /**
      * Returns the parts of the plan, in the order of work.
      *
      * @return one or more

@@ -14,19 +14,21 @@ class ReadmeTest {
             Pattern.compile("```java\n(.*?)```\\s+prints\\s+```text\n(.*?)```", Pattern.DOTALL);
 
     @Test
-    void example_printsWhatTheReadmeSays() throws Exception {
+    void examples_printWhatTheReadmeStates() throws Exception {
         Matcher example = EXAMPLE.matcher(TestShell.read(Path.of("../README.md")));
-        assertThat(example.find())
-                .as("an example with its output in the README")
-                .isTrue();
+        int examples = 0;
+        while (example.find()) {
+            examples++;
+            String typed = example.group(1);
+            String printed = Printed.by(() -> {
+                try (ScriptShell shell = TestShell.open()) {
+                    assertThat(shell.run("README.md", typed)).isZero();
+                }
+            });
 
-        String printed = Printed.by(() -> {
-            try (ScriptShell shell = TestShell.open()) {
-                assertThat(shell.run("README.md", example.group(1))).isZero();
-            }
-        });
-
-        assertThat(printed).isEqualTo(example.group(2));
+            assertThat(printed).isEqualTo(example.group(2));
+        }
+        assertThat(examples).as("examples with their output in the README").isEqualTo(2);
     }
 
     @Test
