@@ -1,11 +1,14 @@
 package org.neckgeom.design;
 
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -19,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and b the depth: p = 2 is half an ellipse, larger is
  * fuller, smaller more pointed. Unless told the frets are the 1st and the 12th, and the back is rounded.
  */
-public final class BackProfile implements SaysLengths<BackProfile> {
+public final class BackProfile implements Answer, SaysLengths<BackProfile> {
 
     /** Exponent of a rounded back: half an ellipse. */
     public static final double ROUNDED = 2;
@@ -241,6 +244,7 @@ public final class BackProfile implements SaysLengths<BackProfile> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -255,6 +259,45 @@ public final class BackProfile implements SaysLengths<BackProfile> {
                 bassPower,
                 treblePower,
                 Objects.requireNonNull(other, "style").unit());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<BackProfile> FORM = form("back ");
+
+        /** The same without its title, for the row of a neck. */
+        static final Form<BackProfile> UNTITLED = form("");
+
+        private static Form<BackProfile> form(String title) {
+            Form<BackProfile> form = Form.<BackProfile>of("back")
+                    .fact("firstDepth", Kind.MM, "of the wood below the glue face", BackProfile::firstDepthMm)
+                    .fact("firstFret", Kind.WHOLE, "where the first depth is; 0: the nut", BackProfile::firstFret)
+                    .fact("secondDepth", Kind.MM, "of the wood below the glue face", BackProfile::secondDepthMm)
+                    .fact("secondFret", Kind.WHOLE, "where the second depth is", BackProfile::secondFret)
+                    .fact("bassExponent", Kind.RATIO, "2: half an ellipse; larger: fuller", BackProfile::bassPower)
+                    .fact("trebleExponent", Kind.RATIO, "the same on the treble side", BackProfile::treblePower);
+            form = shape(shape(form, "bass", BackProfile::bassPower), "treble", BackProfile::treblePower);
+            return form.phrase("shape", back -> back.bassPower == back.treblePower, "{bass}")
+                    .phrase("shape", "{bass} on the bass side, {treble} on the treble side")
+                    .finds(
+                            "back",
+                            title
+                                    + "{firstDepth} deep at fret {firstFret}, {secondDepth} at fret {secondFret}, {shape}");
+        }
+
+        private static Form<BackProfile> shape(
+                Form<BackProfile> form, String side, ToDoubleFunction<BackProfile> power) {
+            return form.phrase(side, back -> power.applyAsDouble(back) == ROUNDED, "rounded")
+                    .phrase(side, back -> power.applyAsDouble(back) == FULL, "full")
+                    .phrase(side, back -> power.applyAsDouble(back) == FLAT_BACKED, "flat-backed")
+                    .phrase(side, back -> power.applyAsDouble(back) == POINTED, "pointed")
+                    .phrase(side, "exponent {" + side + "Exponent}");
+        }
+    }
+
+    @Override
+    public Form<BackProfile> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -276,23 +319,6 @@ public final class BackProfile implements SaysLengths<BackProfile> {
     /** Returns such as {@code back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded}. */
     @Override
     public String toString() {
-        String shape = bassPower == treblePower
-                ? shape(bassPower)
-                : shape(bassPower) + " on the bass side, " + shape(treblePower) + " on the treble side";
-        return "back " + Amount.ofHouse(firstDepth, unit) + " deep at fret " + (int) firstFret + ", "
-                + Amount.ofHouse(secondDepth, unit) + " at fret " + (int) secondFret + ", " + shape;
-    }
-
-    private static String shape(double p) {
-        if (p == ROUNDED) {
-            return "rounded";
-        }
-        if (p == FULL) {
-            return "full";
-        }
-        if (p == FLAT_BACKED) {
-            return "flat-backed";
-        }
-        return p == POINTED ? "pointed" : "exponent " + Numbers.plain(p);
+        return text(style());
     }
 }

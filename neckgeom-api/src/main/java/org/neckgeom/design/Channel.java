@@ -1,15 +1,18 @@
 package org.neckgeom.design;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * The channel cut into the neck's glue face for a rod, such as {@code channel 3 to 303 mm from the nut, 6 mm wide, 9.2 mm
@@ -19,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past. Whatever is told in
  * whatever order, arch and pocket keep their room: what would take it is refused.
  */
-public final class Channel implements SaysLengths<Channel> {
+public final class Channel implements Answer, SaysLengths<Channel> {
 
     private final Rod rod;
     private final double start;
@@ -480,6 +483,7 @@ public final class Channel implements SaysLengths<Channel> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return rod.style();
     }
@@ -493,6 +497,59 @@ public final class Channel implements SaysLengths<Channel> {
     @Override
     public Channel in(LengthStyle style) {
         return unchecked(parts -> parts.rod = rod.in(style));
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<Channel> FORM = form("channel ");
+
+        /** The same without its title, for the row of a neck. */
+        static final Form<Channel> UNTITLED = form("");
+
+        private static Form<Channel> form(String title) {
+            return Form.<Channel>of("channel")
+                    .fact("rod", Kind.answer(Rod.Sentences.FORM), "what lies in it", Channel::rod)
+                    .fact("start", Kind.MM, "from the nut; negative: in the head", Channel::startMm)
+                    .fact("end", Kind.MM, "from the nut", Channel::endMm)
+                    .fact("width", Kind.MM, "of rod and side clearance", Channel::widthMm)
+                    .fact("depth", Kind.MM, "at its ends", Channel::depthMm)
+                    .fact("floorArch", Kind.MM, "middle deeper than the ends by; 0: flat", Channel::archMm)
+                    .fact("middleDepth", Kind.MM, "where the floor is arched", c -> ifArched(c, c.middleDepthMm()))
+                    .fact("endClearance", Kind.MM, "longer than the rod by; negative: too short", Channel::endPlayMm)
+                    .fact("sideClearance", Kind.MM, "wider than the rod by; negative: too narrow", Channel::sidePlayMm)
+                    .fact("fillet", Kind.MM, "thickness of the strip over the rod; 0: none", Channel::coverMm)
+                    .fact("depthClearance", Kind.MM, "deeper than rod and fillet by", Channel::clearanceMm)
+                    .fact("pocketLength", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.pocketLength))
+                    .fact("pocketWidth", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.pocketWidth))
+                    .fact("pocketDepth", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.pocketDepth))
+                    .factIfAny("pocketEnd", Kind.code(End.class), "where the pocket is", Channel::pocketEnd)
+                    .phrase("arched", " at its ends, {middleDepth} in the middle")
+                    .phrase("pocket", ", pocket {pocketLength} x {pocketWidth} x {pocketDepth} at the {pocketEnd}")
+                    .finds(
+                            "channel",
+                            title + "{start} to {end} from the nut, {width} wide, {depth} deep{arched}{pocket}");
+        }
+
+        private static double ifArched(Channel channel, double mm) {
+            return channel.extraMiddleDepth == 0 ? Double.NaN : mm;
+        }
+
+        private static double ifPocketed(Channel channel, double mm) {
+            return channel.hasPocket() ? mm : Double.NaN;
+        }
+    }
+
+    private double middleDepthMm() {
+        return depthMm() + extraMiddleDepth;
+    }
+
+    private Optional<End> pocketEnd() {
+        return hasPocket() ? Optional.of(rod.adjustedAt()) : Optional.empty();
+    }
+
+    @Override
+    public Form<Channel> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -528,17 +585,6 @@ public final class Channel implements SaysLengths<Channel> {
     /** Returns such as {@code channel 3 mm to 303 mm from the nut, 6 mm wide, 9.2 mm deep}. */
     @Override
     public String toString() {
-        ShopUnit<Length> unit = style().unit();
-        String text = "channel " + Amount.ofHouse(start, unit) + " to "
-                + Amount.ofHouse(endMm(), unit) + " from the nut, "
-                + amount(widthMm()) + " wide, " + amount(depthMm()) + " deep";
-        if (extraMiddleDepth != 0) {
-            text += " at its ends, " + amount(depthMm() + extraMiddleDepth) + " in the middle";
-        }
-        return hasPocket()
-                ? text + ", pocket " + amount(pocketLength) + " x "
-                        + amount(pocketWidth) + " x "
-                        + amount(pocketDepth) + " at the " + rod.adjustedAt()
-                : text;
+        return text(style());
     }
 }

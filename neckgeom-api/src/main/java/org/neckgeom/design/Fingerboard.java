@@ -6,6 +6,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -21,7 +24,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Width is linear between the nut and the second place, and beyond. Unless told, the second place is the body joint,
  * the board is 6 mm thick on its centreline all along, and flat.
  */
-public final class Fingerboard implements SaysLengths<Fingerboard> {
+public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
 
     /** How the crown's radius runs along the board. */
     public enum Crown {
@@ -273,6 +276,7 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -289,6 +293,44 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
                 secondRadius,
                 wood,
                 Objects.requireNonNull(other, "style").unit());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<Fingerboard> FORM = form("fingerboard ");
+
+        /** The same without its title, for the row of a neck. */
+        static final Form<Fingerboard> UNTITLED = form("");
+
+        private static Form<Fingerboard> form(String title) {
+            return Form.<Fingerboard>of("fingerboard")
+                    .fact("nutWidth", Kind.MM, "at the nut", Fingerboard::nutWidthMm)
+                    .fact("secondWidth", Kind.MM, "at the second place", Fingerboard::secondWidthMm)
+                    .fact("secondFret", Kind.WHOLE, "the second place, where not the body joint", b -> b.secondFret)
+                    .fact("nutThickness", Kind.MM, "on the centreline at the nut", Fingerboard::nutThicknessMm)
+                    .fact("secondThickness", Kind.MM, "at the second place", Fingerboard::secondThicknessMm)
+                    .fact("crown", Kind.code(Crown.class), "how its radius runs", Fingerboard::crown)
+                    .fact("nutRadius", Kind.MM, "of the crown at the nut", Fingerboard::nutRadiusMm)
+                    .fact("secondRadius", Kind.MM, "of the crown at the second place", Fingerboard::secondRadiusMm)
+                    .factIfAny(
+                            "wood", Kind.NAME, "by name", board -> board.wood().map(Wood::name))
+                    .phrase("second", "fret {secondFret}")
+                    .phrase("second", "the body joint")
+                    .phrase("thick", board -> board.nutThickness == board.secondThickness, "{nutThickness}")
+                    .phrase("thick", "{nutThickness} to {secondThickness}")
+                    .phrase("crowned", board -> board.crown() == Crown.CYLINDER, "radius {nutRadius}")
+                    .phrase("crowned", "radius {nutRadius} to {secondRadius}")
+                    .phrase("crowned", "flat")
+                    .phrase("made", ", {wood}")
+                    .finds(
+                            "fingerboard",
+                            title + "{nutWidth} at the nut, {secondWidth} at {second}, {thick} thick, {crowned}{made}");
+        }
+    }
+
+    @Override
+    public Form<Fingerboard> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -313,18 +355,6 @@ public final class Fingerboard implements SaysLengths<Fingerboard> {
     /** Returns such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}. */
     @Override
     public String toString() {
-        String second = Double.isNaN(secondFret) ? "the body joint" : "fret " + (int) secondFret;
-        String thick = range(nutThickness, secondThickness);
-        String crown = crown() == Crown.FLAT ? "flat" : "radius " + range(nutRadius, secondRadius);
-        String text = "fingerboard " + Amount.ofHouse(nutWidth, unit) + " at the nut, "
-                + Amount.ofHouse(secondWidth, unit) + " at " + second + ", " + thick + " thick, " + crown;
-        return wood == null ? text : text + ", " + wood.name();
-    }
-
-    private String range(double nut, double second) {
-        return nut == second
-                ? Amount.ofHouse(nut, unit).toString()
-                : Amount.ofHouse(nut, unit) + " to "
-                        + Amount.ofHouse(second, unit).toString();
+        return text(style());
     }
 }

@@ -4,6 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -16,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Its length runs along its face from the nut line. Unless told it is 180 mm long, 75 mm wide and 15 mm thick, in
  * line with the shaft, without veneers.
  */
-public final class Head implements SaysLengths<Head> {
+public final class Head implements Answer, SaysLengths<Head> {
 
     private static final double USUAL_LENGTH_MM = 180;
     private static final double USUAL_WIDTH_MM = 75;
@@ -234,6 +237,7 @@ public final class Head implements SaysLengths<Head> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -248,6 +252,38 @@ public final class Head implements SaysLengths<Head> {
     public Head in(LengthStyle style) {
         ShopUnit<Length> shown = Objects.requireNonNull(style, "style").unit();
         return new Head(pitch, length, width, thickness, swing, veneer, veneerShortOfNut, backVeneer, shown);
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<Head> FORM = form("head ");
+
+        /** The same without its title, for the row of a neck. */
+        static final Form<Head> UNTITLED = form("");
+
+        private static Form<Head> form(String title) {
+            return Form.<Head>of("head")
+                    .fact("angle", Kind.RAD, "of its face to the glue face; 0: flat", Head::pitchRad)
+                    .fact("length", Kind.MM, "along its face from the nut line", Head::lengthMm)
+                    .fact("width", Kind.MM, "at its widest", Head::widthMm)
+                    .fact("thickness", Kind.MM, "without veneers", Head::thicknessMm)
+                    .fact("swing", Kind.RAD, "in plan; positive: toward the treble side", Head::swingRad)
+                    .fact("faceVeneer", Kind.MM, "thickness; 0: none", Head::veneerMm)
+                    .fact("veneerShortOfNut", Kind.MM, "veneer's end to the nut line", Head::veneerShortOfNutMm)
+                    .fact("backVeneer", Kind.MM, "thickness; 0: none", Head::backVeneerMm)
+                    .phrase("turned", head -> head.pitch == 0, "flat head")
+                    .phrase("turned", title + "pitched {angle}")
+                    .phrase("swung", head -> head.swing > 0, ", swung {swing} toward the treble side")
+                    .phrase("swung", head -> head.swing < 0, ", swung {swing:size} toward the bass side")
+                    .phrase("faced", head -> head.veneer > 0, ", veneer {faceVeneer}")
+                    .phrase("backed", head -> head.backVeneer > 0, ", back veneer {backVeneer}")
+                    .finds("head", "{turned}, {length} long, {width} wide, {thickness} thick{swung}{faced}{backed}");
+        }
+    }
+
+    @Override
+    public Form<Head> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -271,20 +307,6 @@ public final class Head implements SaysLengths<Head> {
     /** Returns such as {@code head pitched 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. */
     @Override
     public String toString() {
-        String text = (pitch == 0 ? "flat head, " : "head pitched " + pitch() + ", ")
-                + Amount.ofHouse(length, unit) + " long, "
-                + Amount.ofHouse(width, unit) + " wide, "
-                + Amount.ofHouse(thickness, unit) + " thick";
-        if (swing != 0) {
-            text += ", swung "
-                    + Amount.ofHouse(Math.abs(swing), ShopUnit.DEGREE) + " toward the "
-                    + (swing > 0 ? "treble" : "bass") + " side";
-        }
-        if (veneer > 0) {
-            text += ", veneer " + Amount.ofHouse(veneer, unit).toString();
-        }
-        return backVeneer > 0
-                ? text + ", back veneer " + Amount.ofHouse(backVeneer, unit).toString()
-                : text;
+        return text(style());
     }
 }

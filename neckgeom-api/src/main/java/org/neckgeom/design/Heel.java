@@ -4,8 +4,10 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -17,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Height runs down the mating face from the glue face to the cap; width is that of the face at its top. Unless told,
  * blocks are as thick as the shaft.
  */
-public final class Heel implements SaysLengths<Heel> {
+public final class Heel implements Answer, SaysLengths<Heel> {
 
     private final double height;
     private final double width;
@@ -105,6 +107,7 @@ public final class Heel implements SaysLengths<Heel> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -116,6 +119,32 @@ public final class Heel implements SaysLengths<Heel> {
                 width,
                 blockThickness,
                 Objects.requireNonNull(other, "style").unit());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<Heel> FORM = form("heel ");
+
+        /** The same without its title, for the row of a neck. */
+        static final Form<Heel> UNTITLED = form("");
+
+        private static Form<Heel> form(String title) {
+            return Form.<Heel>of("heel")
+                    .fact("height", Kind.MM, "from the glue face to the cap", Heel::heightMm)
+                    .fact("width", Kind.MM, "of the mating face at its top", Heel::widthMm)
+                    .fact(
+                            "blockThickness",
+                            Kind.MM,
+                            "of each block, where not the shaft's",
+                            heel -> heel.blockThickness)
+                    .phrase("stacked", ", blocks of {blockThickness}")
+                    .finds("heel", title + "{height} high, {width} wide at the top{stacked}");
+        }
+    }
+
+    @Override
+    public Form<Heel> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -134,10 +163,6 @@ public final class Heel implements SaysLengths<Heel> {
     /** Returns such as {@code heel 78 mm high, 54 mm wide at the top}. */
     @Override
     public String toString() {
-        String text =
-                "heel " + Amount.ofHouse(height, unit) + " high, " + Amount.ofHouse(width, unit) + " wide at the top";
-        return Double.isNaN(blockThickness)
-                ? text
-                : text + ", blocks of " + Amount.ofHouse(blockThickness, unit).toString();
+        return text(style());
     }
 }

@@ -3,12 +3,15 @@ package org.neckgeom.design;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +23,7 @@ import org.neckgeom.units.SaysLengths;
  * <p>Parts may be told in any order. A question that needs a part which has not been told refuses with one sentence that
  * names it. Unless told there are 20 frets, and the body joint is at the 12th.
  */
-public final class NeckDesign implements SaysLengths<NeckDesign> {
+public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
 
     private static final int USUAL_FRETS = 20;
     private static final int USUAL_BODY_FRET = 12;
@@ -418,12 +421,26 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
     }
 
     /**
-     * Returns the style answers about this neck are printed in: that of the scale.
+     * Returns the style answers about this neck are printed in: that of the scale, or else of the first part given.
      *
-     * @return the style; millimetres while there is no scale
+     * @return the style; millimetres while there is no part
      */
+    @Override
     public LengthStyle style() {
-        return scale == null ? LengthStyle.MILLIMETRES : scale.style();
+        if (scale != null) {
+            return scale.style();
+        }
+        return Stream.<Optional<? extends Answer>>of(
+                        Optional.ofNullable(fingerboard),
+                        Optional.ofNullable(back),
+                        Optional.ofNullable(channel),
+                        Optional.ofNullable(heel),
+                        Optional.ofNullable(head),
+                        Optional.ofNullable(strings))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .map(Answer::style)
+                .orElse(LengthStyle.MILLIMETRES);
     }
 
     @Override
@@ -437,6 +454,55 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
             parts.head = SaysLengths.said(head, other);
             parts.heel = SaysLengths.said(heel, other);
         });
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<NeckDesign> FORM = Form.<NeckDesign>of("neck-design")
+                .fact("name", Kind.NAME, "what the maker calls it", n -> n.name)
+                .factIfAny("scale", Kind.answer(Scale.Sentences.IN_NECK), "of the frets", n -> maybe(n.scale))
+                .fact("frets", Kind.WHOLE, "how many", n -> n.frets)
+                .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret)
+                .factIfAny(
+                        "fingerboard",
+                        Kind.answer(Fingerboard.Sentences.UNTITLED),
+                        "with its crown",
+                        n -> maybe(n.fingerboard))
+                .factIfAny("back", Kind.answer(BackProfile.Sentences.UNTITLED), "its shape", n -> maybe(n.back))
+                .factIfAny(
+                        "wood",
+                        Kind.NAME,
+                        "of the neck, by name",
+                        n -> maybe(n.wood).map(Wood::name))
+                .factIfAny(
+                        "rod",
+                        Kind.answer(Rod.Sentences.FORM),
+                        "in the channel",
+                        n -> n.channel().map(Channel::rod))
+                .factIfAny("channel", Kind.answer(Channel.Sentences.UNTITLED), "for the rod", NeckDesign::channel)
+                .factIfAny("head", Kind.answer(Head.Sentences.UNTITLED), "with its veneers", NeckDesign::head)
+                .factIfAny("heel", Kind.answer(Heel.Sentences.UNTITLED), "with its mating face", NeckDesign::heel)
+                .factIfAny("strings", Kind.answer(StringSet.Sentences.IN_NECK), "bass to treble", n -> maybe(n.strings))
+                .finds("neck-design", "{name}")
+                .line("scale", "scale", "{scale}, {frets} frets, body at fret {bodyAtFret}")
+                .line("fingerboard", "fingerboard", "{fingerboard}")
+                .line("back", "back", "{back}")
+                .line("wood", "wood", "{wood}")
+                .line("rod", "rod", "{rod}")
+                .line("channel", "channel", "{channel}")
+                .line("head", "head", "{head}")
+                .line("heel", "heel", "{heel}")
+                .line("strings", "strings", "{strings}")
+                .fitted();
+
+        private static <P> Optional<P> maybe(@Nullable P part) {
+            return Optional.ofNullable(part);
+        }
+    }
+
+    @Override
+    public Form<NeckDesign> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -463,28 +529,6 @@ public final class NeckDesign implements SaysLengths<NeckDesign> {
     /** Returns the name, then a row for each part that has been told. */
     @Override
     public String toString() {
-        Report report = Report.titled(name);
-        if (scale != null) {
-            report.row("scale", scale.length() + ", " + frets + " frets, body at fret " + bodyAtFret);
-        }
-        row(report, "fingerboard", fingerboard);
-        row(report, "back", back);
-        if (wood != null) {
-            report.row("wood", wood.name());
-        }
-        row(report, "rod", channel == null ? null : channel.rod());
-        row(report, "channel", channel);
-        row(report, "head", head);
-        row(report, "heel", heel);
-        row(report, "strings", strings);
-        return report.fitted();
-    }
-
-    private void row(Report report, String label, @Nullable SaysLengths<?> part) {
-        if (part != null) {
-            // "heel 78 mm high" needs no second heel before it.
-            String text = (scale == null ? part : part.in(style())).toString();
-            report.row(label, text.startsWith(label + " ") ? text.substring(label.length() + 1) : text);
-        }
+        return text(style());
     }
 }

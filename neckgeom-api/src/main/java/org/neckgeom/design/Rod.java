@@ -1,11 +1,16 @@
 package org.neckgeom.design;
 
+import static org.neckgeom.form.Kind.MM;
+import static org.neckgeom.form.Kind.code;
+
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.units.Amount;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -15,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * The rod or bar that goes into the channel, such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}.
  * Immutable.
  */
-public final class Rod implements SaysLengths<Rod> {
+public final class Rod implements Answer, SaysLengths<Rod> {
 
     /** What the rod can do. */
     public enum Kind {
@@ -187,6 +192,7 @@ public final class Rod implements SaysLengths<Rod> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -201,6 +207,27 @@ public final class Rod implements SaysLengths<Rod> {
     public Rod in(LengthStyle style) {
         boolean already = Objects.requireNonNull(style, "style").unit() == style().unit();
         return already ? this : new Rod(kind, length, width, height, adjustedAt, style.unit());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<Rod> FORM = Form.<Rod>of("rod")
+                .fact("kind", code(Kind.class), "what it can do", Rod::kind)
+                .fact("length", MM, "from end to end", Rod::lengthMm)
+                .fact("width", MM, "across the channel", Rod::widthMm)
+                .fact("height", MM, "into the channel", Rod::heightMm)
+                .factIfAny(
+                        "adjuster",
+                        code(End.class),
+                        "the end it is adjusted at",
+                        rod -> rod.isAdjustable() ? Optional.of(rod.adjustedAt) : Optional.empty())
+                .phrase("adjusted", ", adjusted at the {adjuster}")
+                .finds("rod", "{kind}, {length} x {width} x {height}{adjusted}");
+    }
+
+    @Override
+    public Form<Rod> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -221,9 +248,6 @@ public final class Rod implements SaysLengths<Rod> {
     /** Returns such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}. */
     @Override
     public String toString() {
-        String size = Amount.ofHouse(length, unit) + " x "
-                + Amount.ofHouse(width, unit) + " x "
-                + Amount.ofHouse(height, unit).toString();
-        return kind + ", " + size + (isAdjustable() ? ", adjusted at the " + adjustedAt : "");
+        return text(style());
     }
 }

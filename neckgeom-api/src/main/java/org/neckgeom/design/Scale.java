@@ -4,6 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -14,7 +17,7 @@ import org.neckgeom.units.ShopUnit;
  * The scale: the string length the frets divide, without compensation, such as {@code 560 mm, 12 to the octave}.
  * Immutable.
  */
-public final class Scale implements SaysLengths<Scale> {
+public final class Scale implements Answer, SaysLengths<Scale> {
 
     private final double length;
     private final int divisions;
@@ -100,6 +103,7 @@ public final class Scale implements SaysLengths<Scale> {
      *
      * @return the style
      */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -108,6 +112,26 @@ public final class Scale implements SaysLengths<Scale> {
     public Scale in(LengthStyle other) {
         return new Scale(
                 length, divisions, Objects.requireNonNull(other, "style").unit());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<Scale> FORM = form("scale {length}, {divisions} to the octave");
+
+        /** The length alone, for the row of a neck. */
+        static final Form<Scale> IN_NECK = form("{length}");
+
+        private static Form<Scale> form(String words) {
+            return Form.<Scale>of("scale")
+                    .fact("length", Kind.MM, "that the frets divide, without compensation", scale -> scale.length)
+                    .fact("divisions", Kind.WHOLE, "equal steps to the octave", scale -> scale.divisions)
+                    .finds("scale", words);
+        }
+    }
+
+    @Override
+    public Form<Scale> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -123,6 +147,6 @@ public final class Scale implements SaysLengths<Scale> {
     /** Returns such as {@code scale 560 mm, 12 to the octave}. */
     @Override
     public String toString() {
-        return "scale " + length() + ", " + divisions + " to the octave";
+        return text(style());
     }
 }

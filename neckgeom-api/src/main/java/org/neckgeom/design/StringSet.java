@@ -3,14 +3,15 @@ package org.neckgeom.design;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
+import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -24,10 +25,9 @@ import org.neckgeom.units.ShopUnit;
  * <p>Each course has a pitch. Its pull is told, or follows from its mass per length or its plain-wire diameter. Unless
  * told, courses are single.
  */
-public final class StringSet implements SaysLengths<StringSet> {
+public final class StringSet implements Answer, SaysLengths<StringSet> {
 
     private static final double[] NOT_TOLD = {};
-    private static final int MOST_SHOWN = 12;
 
     private final double[] hertz;
     private final int inCourse;
@@ -208,6 +208,16 @@ public final class StringSet implements SaysLengths<StringSet> {
                 .toList();
     }
 
+    /**
+     * Returns the style these strings are printed in: that of their diameters.
+     *
+     * @return the style; millimetres while no diameter is given
+     */
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(gaugeUnit);
+    }
+
     @Override
     public StringSet in(LengthStyle other) {
         return new StringSet(
@@ -219,6 +229,71 @@ public final class StringSet implements SaysLengths<StringSet> {
                 Objects.requireNonNull(other, "style") == LengthStyle.MILLIMETRES
                         ? ShopUnit.MILLIMETRE
                         : ShopUnit.INCH);
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        private static final Form<StringSet> FORM = form((set, style) -> set.gauges(
+                style == set.style() ? set.gaugeUnit : style.inTables().unit()));
+
+        /** The same with diameters in the unit of the neck, for a row of it. */
+        static final Form<StringSet> IN_NECK =
+                form((set, style) -> set.gauges(style.inTables().unit()));
+
+        private static Form<StringSet> form(BiFunction<StringSet, LengthStyle, List<Amount<?>>> gauges) {
+            return Form.<StringSet>of("strings")
+                    .fact("courses", Kind.WHOLE, "strings, where single", StringSet::courses)
+                    .fact("stringsPerCourse", Kind.WHOLE, "1 or 2", StringSet::inCourse)
+                    .fact("pitches", listOf(ShopUnit.HERTZ), "of the courses, bass to treble", set -> listed(set.hertz))
+                    .fact(
+                            "tensions",
+                            listOf(ShopUnit.NEWTON),
+                            "of a string of each; empty: not given",
+                            set -> listed(set.tensions))
+                    .fact(
+                            "massesPerLength",
+                            listOf(ShopUnit.GRAM_PER_METRE),
+                            "of a string of each; empty: not given",
+                            set -> listed(set.gramsPerMetre))
+                    .fact("diameters", Kind.list(Kind.AMOUNT), "of a string of each; empty: not given", gauges)
+                    .phrase("count", set -> set.inCourse == 1, "{courses} strings")
+                    .phrase("count", "{courses} courses of {stringsPerCourse}")
+                    .phrase(
+                            "tuned",
+                            set -> Arrays.stream(set.hertz).allMatch(f -> f < 1e6),
+                            "{pitches:2 first 12 once}")
+                    .phrase("tuned", "{pitches:first 12 once}")
+                    .phrase("pull", set -> set.tensions.length == 0, "")
+                    .phrase("pull", set -> isEven(set.tensions), ", {tensions:first 1} a string")
+                    .phrase("pull", ", {tensions:first 12 once} a string")
+                    .phrase("gauge", set -> set.diameters.length == 0, "")
+                    .phrase("gauge", set -> isEven(set.diameters), ", {diameters:given first 1} thick")
+                    .phrase("gauge", ", {diameters:given first 12 once} thick")
+                    .finds("strings", "{count} at {tuned}{pull}{gauge}");
+        }
+
+        private static <Q extends Quantity<Q>> Kind<List<Double>> listOf(ShopUnit<Q> unit) {
+            return Kind.list(Kind.house(unit));
+        }
+
+        private static List<Double> listed(double[] values) {
+            return Arrays.stream(values).boxed().toList();
+        }
+
+        private static boolean isEven(double[] values) {
+            return Arrays.stream(values).allMatch(value -> value == values[0]);
+        }
+    }
+
+    private List<Amount<?>> gauges(ShopUnit<Length> unit) {
+        return Arrays.stream(diameters)
+                .<Amount<?>>mapToObj(mm -> Amount.ofHouse(mm, unit))
+                .toList();
+    }
+
+    @Override
+    public Form<StringSet> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -244,32 +319,6 @@ public final class StringSet implements SaysLengths<StringSet> {
     /** Returns such as {@code 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string}, and the diameters where told. */
     @Override
     public String toString() {
-        String text = (inCourse == 1 ? hertz.length + " strings" : hertz.length + " courses of " + inCourse) + " at "
-                + listed(hertz, f -> f < 1e6 ? Numbers.fixed(f, 2) : Numbers.plain(f)) + " Hz";
-        if (tensions.length > 0) {
-            text += alike(tensions)
-                    ? ", " + Amount.ofHouse(tensions[0], ShopUnit.NEWTON) + " a string"
-                    : ", " + listed(tensions, Numbers::plain) + " N a string";
-        }
-        if (diameters.length > 0) {
-            text += alike(diameters)
-                    ? ", " + Amount.ofHouse(diameters[0], gaugeUnit) + " thick"
-                    : ", " + listed(diameters, this::gauge) + " " + gaugeUnit + " thick";
-        }
-        return text;
-    }
-
-    private static boolean alike(double[] values) {
-        return Arrays.stream(values).allMatch(value -> value == values[0]);
-    }
-
-    private String gauge(double mm) {
-        String text = Amount.ofHouse(mm, gaugeUnit).toString();
-        return text.substring(0, text.lastIndexOf(' '));
-    }
-
-    private static String listed(double[] values, DoubleFunction<String> text) {
-        String first = Arrays.stream(values).limit(MOST_SHOWN).mapToObj(text).collect(Collectors.joining(", "));
-        return values.length <= MOST_SHOWN ? first : first + " and " + (values.length - MOST_SHOWN) + " more";
+        return text(style());
     }
 }

@@ -654,7 +654,7 @@ public final class Form<T> {
      * @return its facts by key, its finding and notes by code, and its text
      */
     public static Map<String, Object> dataOf(Answer answer) {
-        return dataOf(answer, answer.style());
+        return dataOf(answer, Objects.requireNonNull(answer, "answer").style());
     }
 
     static Map<String, Object> dataOf(Answer answer, LengthStyle style) {

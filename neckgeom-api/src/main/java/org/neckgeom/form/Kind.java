@@ -393,7 +393,7 @@ public final class Kind<V> {
         String unit = list.stream()
                 .findFirst()
                 .flatMap(amount::of)
-                .map(one -> symbol(way.fine() ? shown.fineUnitFor(one.unit()) : shown.unitFor(one.unit())))
+                .map(one -> symbol(way.mode() == Mode.GIVEN ? one.unit() : unit(one.unit(), way, shown)))
                 .orElse("");
         return unit + (list.size() > way.first() ? " and " + (list.size() - way.first()) + " more" : "");
     }
@@ -457,15 +457,21 @@ public final class Kind<V> {
             case BRIEF -> style.brief(mm);
             case SMALL -> style.small(mm);
             case MARK -> style.mark(mm);
-            case GIVEN -> amount.toString();
+            case GIVEN -> itself(amount, way);
             case BESIDE ->
                 isLength(amount.unit()) && !way.fine() && !way.own()
                         ? style.text(mm, besideHouse)
                         : Numbers.fixed(value, Numbers.decimalsFor(unit.fromHouse(besideHouse), 3)) + symbol(unit);
             case FIXED, TRIMMED, DIGITS ->
                 digits(value, way, style != LengthStyle.MILLIMETRES) + (way.bare() ? "" : symbol(unit));
-            default -> amount.in(unit).toString();
+            default -> itself(amount.in(unit), way);
         };
+    }
+
+    private static String itself(Amount<?> amount, Way way) {
+        String text = amount.toString();
+        boolean cut = way.bare() && !amount.unit().symbol().isEmpty();
+        return cut ? text.substring(0, text.lastIndexOf(' ')) : text;
     }
 
     private static boolean isLength(ShopUnit<?> unit) {

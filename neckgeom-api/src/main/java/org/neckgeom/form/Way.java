@@ -204,10 +204,11 @@ record Way(
             return true;
         }
 
-        /** Only digits can be without a unit. */
+        /** Only digits, and a quantity as it prints itself, can be without a unit. */
         private boolean isWhole() {
             boolean digits = mode == Mode.FIXED || mode == Mode.TRIMMED || mode == Mode.DIGITS;
-            return digits || !bare && !percent && !once;
+            boolean itself = mode == Mode.PLAIN || mode == Mode.GIVEN;
+            return digits || !percent && !bare && (itself || !once);
         }
 
         private Way done() {

@@ -10,10 +10,13 @@ import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Json;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.LengthStyle;
 
@@ -142,6 +145,31 @@ class NeckDesignTest {
     void style_isThatOfTheScale() {
         assertThat(BARE.style()).isEqualTo(LengthStyle.MILLIMETRES);
         assertThat(BARE.scale(inch(25.5)).style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
+        assertThat(BARE.heel(Heel.of(inch(3), inch(2))).scale(mm(560)).style()).isEqualTo(LengthStyle.MILLIMETRES);
+    }
+
+    @Test
+    void style_isThatOfTheFirstPartWhereThereIsNoScale() {
+        NeckDesign neck = BARE.heel(Heel.of(inch(3), inch(2))).strings(StringSet.of(pitch("G2")));
+
+        assertThat(neck.style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
+        assertThat(neck.toString()).contains("heel     3 in high, 2 in wide at the top");
+    }
+
+    /** By hand: 300 mm are 11.8110 in, and 6 mm 0.2362 in. */
+    @Test
+    void data_hasEveryPartWithItsFigures() {
+        Map<String, Object> data =
+                Form.dataOf(neck().rod(Rod.twoWay(mm(300), mm(6), mm(9))).head(Head.pitched(deg(13))));
+
+        assertThat(Json.of(data))
+                .contains("\"answer\": \"neck-design\"", "\"frets\": 20", "\"bodyAtFret\": 12")
+                .contains("\"nutWidth\": { \"value\": 34, \"unit\": \"mm\", \"ucum\": \"mm\" }")
+                .contains("\"angle\": { \"value\": 13, \"unit\": \"deg\", \"ucum\": \"deg\" }")
+                .contains("\"kind\": \"two-way\"", "\"adjuster\": \"head\"", "\"crown\": \"flat\"")
+                .doesNotContain("\"heel\":", "\"strings\":", "\"pocketLength\":", "\"nutRadius\":");
+        assertThat(neck().rod(Rod.twoWay(mm(300), mm(6), mm(9))).text(LengthStyle.DECIMAL_INCHES))
+                .contains("two-way rod, 11.811 in x 0.2362 in x ");
     }
 
     @Test

@@ -10,6 +10,7 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.pitch;
+import static org.neckgeom.units.ShopUnits.thou;
 
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
@@ -250,6 +251,10 @@ class PartsTest {
                 .endsWith(" Hz, 95 N a string, 0.25 mm thick");
         assertThat(set.diameters(inch(0.01), mm(0.3)).toString()).endsWith("0.01, 0.0118 in thick");
         assertThat(set.diameters(inch(0.01))).isEqualTo(set.diameters(mm(0.254)));
+        assertThat(set.diameters(inch(0.01), mm(0.3)).text(LengthStyle.MILLIMETRES))
+                .endsWith("0.254, 0.3 mm thick");
+        assertThat(set.diameters(thou(10), thou(13.5)))
+                .hasToString("2 strings at 98.00, 146.83 Hz, 10, 13.5 thou thick");
     }
 
     /** By hand: 270.2 mm are 10.63780 in, 6 mm 0.23622 in, 9.2 mm 0.36220 in. */

@@ -116,7 +116,7 @@ public final class FretTable implements Answer {
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
         private static final Form<FretTable> FORM = Form.<FretTable>of("fret-table")
-                .fact("scale", Kind.NOUN, "with its divisions of the octave", table -> table.scale)
+                .fact("scale", Kind.ANSWER, "with its divisions of the octave", table -> table.scale)
                 .fact(
                         "frets",
                         Kind.table(Fret.Sentences.FORM),

@@ -38,7 +38,7 @@ public final class BlankOnFence implements Answer {
             .finds("head-end-leads", run -> run.headLeads, "Blank on the fence, head end leading")
             .finds("heel-end-leads", "Blank on the fence, heel end leading")
             .row("blank", "blank", Kind.NOUN, "with its nut line", run -> run.blank)
-            .row("channel", "channel", Kind.NOUN, "to be cut", BlankOnFence::channel)
+            .row("channel", "channel", Kind.ANSWER, "to be cut", BlankOnFence::channel)
             .row("fence", "fence", Kind.NOUN, "the cutter at the middle of its length", BlankOnFence::fence)
             .factIfAny(
                     "stripStart",
@@ -64,7 +64,7 @@ public final class BlankOnFence implements Answer {
             .phrase("trial", run -> run.strip().filter(Strip::atTheTrial).isPresent(), ", at the trial cut too")
             .phrase("trial", ", not at the trial cut")
             .line("strip", "strip", "{stripStart}{to}{trial}")
-            .factIfAny("head", Kind.NOUN, "on already", run -> Optional.ofNullable(run.head))
+            .factIfAny("head", Kind.ANSWER, "on already", run -> Optional.ofNullable(run.head))
             .line("head", "head on", "{head}")
             .fact("crown", Kind.MM, "of the edge on the fence; below 0 for a hollow", run -> run.crown)
             .line("crown", "edge", run -> run.crown > 0, "crowned by {crown:size small}")

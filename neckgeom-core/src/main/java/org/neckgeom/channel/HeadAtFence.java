@@ -30,7 +30,7 @@ public final class HeadAtFence implements Answer {
             .fact("proud", Kind.AMOUNT, "of the shaft's edge; 0 where the head stays inside", HeadAtFence::proud)
             .finds("proud", at -> at.proudMm() > 0, "Head stands proud of the shaft by {proud:text}")
             .finds("inside", "Head stays inside the shaft's edge")
-            .row("head", "head", Kind.NOUN, "wings and all", at -> at.head)
+            .row("head", "head", Kind.ANSWER, "wings and all", at -> at.head)
             .row("blank", "blank", Kind.NOUN, "the shaft, from the nut line to its heel end", at -> at.blank)
             .row("fence", "fence", Kind.NOUN, "the cutter at the middle of its length", at -> at.fence);
 

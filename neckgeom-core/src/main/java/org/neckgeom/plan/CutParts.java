@@ -118,7 +118,7 @@ final class CutParts {
     static PlanPart channel(NeckPlan plan, Optional<PlanCheck> pastTheJoint) {
         Channel cut = AsMade.of(plan).channel();
         PlanSection.Draft draft = section(plan);
-        draft.row("done", "done", draft.words("cut", "cut: {channel}").with("channel", Kind.NOUN, cut));
+        draft.row("done", "done", draft.words("cut", "cut: {channel}").with("channel", Kind.ANSWER, cut));
         List<String> unread = new ArrayList<>();
         for (NeckFeature size : SIZES) {
             plan.readings()

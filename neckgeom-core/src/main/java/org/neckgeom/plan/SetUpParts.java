@@ -190,7 +190,7 @@ final class SetUpParts {
         Passes rule = passes(shop);
         SlotStops stops = stops(plan);
         PlanSection.Draft draft = CutParts.section(plan)
-                .row("channel", "channel", Kind.NOUN, channel)
+                .row("channel", "channel", Kind.ANSWER, channel)
                 .row("depth", "depth", slot.depth())
                 .row("passes", "passes", whole(passes(plan)));
         draft.row(

@@ -274,7 +274,7 @@ public final class BackShape implements Answer {
                         "the neck has no section at {station:brief} from the nut: half-width {halfWidth:brief}, depth {depth:brief}");
 
         static final Form<BackShape> FORM = Form.<BackShape>of("back-shape")
-                .fact("profile", Kind.NOUN, "of the back", s -> s.back)
+                .fact("profile", Kind.ANSWER, "of the back", s -> s.back)
                 .fact("volute", Kind.MM, "extra depth at the nut line", BackShape::voluteMm)
                 .fact("voluteLength", Kind.MM, "over which it runs out, each way", BackShape::voluteLengthMm)
                 .fact("heelStart", Kind.MM, "where the turn into the heel begins", s -> s.transitions.heelStartMm())

@@ -42,7 +42,7 @@ public final class WoodLeft implements Answer {
                     Kind.answer(WoodAt.Sentences.FORM),
                     "thinnest place",
                     w -> w.gap().isEmpty() ? Optional.of(w.least()) : Optional.empty())
-            .fact("channel", Kind.NOUN, "under which it is left", w -> w.channel)
+            .fact("channel", Kind.ANSWER, "under which it is left", w -> w.channel)
             .findsOnly("no-section", w -> w.gap().isPresent(), "Wood left: none, {gap}")
             .finds("wood-left", "{least}")
             .note("channel", "under {channel}");

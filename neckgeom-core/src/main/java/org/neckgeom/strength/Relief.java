@@ -63,7 +63,7 @@ public final class Relief implements Answer {
             .row("strings", "strings", Kind.answer(StringHeights.FORM), "how high they lie", x -> x.heights)
             .factIfAny("woods", WOODS, "of neck and fingerboard", Relief::woods)
             .line("woods", "woods", "{woods}")
-            .factIfAny("bars", Kind.NOUN, "bonded, one on each side", x -> Optional.ofNullable(x.bar))
+            .factIfAny("bars", Kind.ANSWER, "bonded, one on each side", x -> Optional.ofNullable(x.bar))
             .line("bars", "bars", "a pair, {bars}")
             .factIfAny("rodLimit", ROD_LIMIT, "an adjustable rod", Relief::ifRod)
             .line("rodLimit", "rod stands", "{rodLimit}")
