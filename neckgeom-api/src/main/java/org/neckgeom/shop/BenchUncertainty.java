@@ -6,7 +6,9 @@ import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -22,7 +24,41 @@ import org.neckgeom.units.SaysLengths;
  * <p>Defaults (common practice): a reading 0.05 mm, a calliper's zero 0.01 mm, a cut 0.02 mm and a fence move 0.02 mm, each one
  * standard deviation; the one of a cut counts as known from five cuts.
  */
-public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
+public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertainty> {
+
+    /** The scatter of cuts and where it comes from, such as {@code 0.020 mm, common practice}. */
+    static final Form<BenchUncertainty> CUT_SCATTER = Form.<BenchUncertainty>of("cut-scatter")
+            .fact("standardDeviation", Kind.MM, "of the places of cuts at one setting", BenchUncertainty::cutScatterMm)
+            .factIfAny("cuts", Kind.WHOLE, "how many it was found from", BenchUncertainty::cutScatterCuts)
+            .finds(
+                    "common-practice",
+                    BenchUncertainty::isCutScatterDefault,
+                    "{standardDeviation:small}, common practice: make ten cuts at one setting to know it")
+            .finds("from-cuts", "{standardDeviation:small}, from {cuts} cuts")
+            .finds("well-known", "{standardDeviation:small}");
+
+    static final Form<BenchUncertainty> FORM = Form.<BenchUncertainty>of("bench-uncertainty")
+            .finds("bench", "Bench, standard uncertainties")
+            .fact("repeatability", Kind.MM, "of one reading", BenchUncertainty::readingMm)
+            .line("repeatability", "reading", "{repeatability:small}")
+            .fact(
+                    "resolution",
+                    Kind.MM,
+                    "of the instrument; 0 where its repeatability has it",
+                    BenchUncertainty::resolutionMm)
+            .line("resolution", "resolution", bench -> bench.resolution == 0, "contained in it")
+            .line("resolution", "resolution", bench -> bench.resolution > 0, "{resolution:small} a step")
+            .fact("calliperZero", Kind.MM, "common to all its readings", BenchUncertainty::calliperZeroMm)
+            .line("calliperZero", "calliper zero", "{calliperZero:small}")
+            .fact("blankCalliperZero", Kind.MM, "of another calliper that read the blank", bench -> bench.blankZero)
+            .line("blankCalliperZero", "of the blank's", "{blankCalliperZero:small}")
+            .row("cutScatter", "cut scatter", Kind.answer(CUT_SCATTER), "of cuts at one setting", bench -> bench)
+            .fact(
+                    "moveUncertainty",
+                    Kind.MM,
+                    "of a fence move, feeler gauges not counted",
+                    BenchUncertainty::moveScatterMm)
+            .line("moveUncertainty", "fence move", "{moveUncertainty:small}");
 
     /** Standard deviation of two cuts' places at one setting, in mm; common practice. */
     public static final double DEFAULT_CUT_SCATTER_MM = 0.02;
@@ -266,6 +302,16 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
     }
 
     @Override
+    public Form<BenchUncertainty> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
+    }
+
+    @Override
     public BenchUncertainty in(LengthStyle other) {
         return new BenchUncertainty(
                 reading,
@@ -300,23 +346,6 @@ public final class BenchUncertainty implements SaysLengths<BenchUncertainty> {
     /** Returns a row for each. */
     @Override
     public String toString() {
-        Report report = Report.titled("Bench, standard uncertainties")
-                .row("reading", style.small(reading))
-                .row("resolution", resolution == 0 ? "contained in it" : style.small(resolution) + " a step")
-                .row("calliper zero", style.small(zero));
-        blankCalliperZeroMm().ifPresent(z -> report.row("of the blank's", style.small(z)));
-        return report.row("cut scatter", cutScatterWords())
-                .row("fence move", style.small(move))
-                .toString();
-    }
-
-    /** The scatter of cuts and where it comes from, such as {@code 0.020 mm, common practice}. */
-    String cutScatterWords() {
-        return style.small(cut)
-                + (isCutGuessed
-                        ? ", common practice: make ten cuts at one setting to know it"
-                        : cutScatterCuts()
-                                .map(cuts -> ", from " + cuts + " cuts")
-                                .orElse(""));
+        return text(style());
     }
 }

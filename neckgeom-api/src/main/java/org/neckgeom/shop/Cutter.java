@@ -4,6 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -16,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Unless told: two flutes, fluted for three diameters, a shank as thick as the cutter, standing out of the collet by
  * its flutes and one diameter, of steel, running true.
  */
-public final class Cutter implements SaysLengths<Cutter> {
+public final class Cutter implements Answer, SaysLengths<Cutter> {
 
     /** What the cutter's body is made of. */
     public enum Material {
@@ -230,13 +233,14 @@ public final class Cutter implements SaysLengths<Cutter> {
         return runout;
     }
 
-    /**
-     * Returns the style answers about this cutter are printed in.
-     *
-     * @return the style
-     */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
+    }
+
+    @Override
+    public Form<Cutter> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -272,11 +276,23 @@ public final class Cutter implements SaysLengths<Cutter> {
     /** Returns such as {@code 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stands out 30 mm, carbide}. */
     @Override
     public String toString() {
-        return diameter() + " straight cutter, " + flutes + (flutes == 1 ? " flute of " : " flutes of ")
-                + Amount.ofHouse(fluteLength, unit) + ", shank "
-                + Amount.ofHouse(shank, unit) + ", stands out "
-                + Amount.ofHouse(standOut, unit) + ", "
-                + material.name().toLowerCase(java.util.Locale.ROOT)
-                + (runout > 0 ? ", runout " + Amount.ofHouse(runout, unit).toString() : "");
+        return text(style());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<Cutter> FORM = Form.<Cutter>of("cutter")
+                .fact("diameter", Kind.MM, "of the straight cutter", Cutter::diameterMm)
+                .fact("flutes", Kind.WHOLE, "how many cutting edges", Cutter::flutes)
+                .fact("fluteLength", Kind.MM, "fluted length", Cutter::fluteLengthMm)
+                .fact("shank", Kind.MM, "diameter of the shank", Cutter::shankMm)
+                .fact("stickOut", Kind.MM, "from the collet to the tip", Cutter::standOutMm)
+                .fact("material", Kind.code(Material.class), "of the body", Cutter::material)
+                .fact("runout", Kind.MM, "total indicator reading, 0 or more", Cutter::runoutMm)
+                .phrase("running", cutter -> cutter.runout > 0, ", runout {runout}")
+                .finds(
+                        "straight",
+                        "{diameter} straight cutter, {flutes:of flute/flutes} of {fluteLength}, shank {shank}, "
+                                + "stands out {stickOut}, {material}{running}");
     }
 }

@@ -4,10 +4,13 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -17,7 +20,19 @@ import org.neckgeom.units.ShopUnit;
  * that all four share: only their ratios count. Defaults (common practice): a chance of 95 %; a spoiled neck 120 minutes of
  * work and wood, reading a cut again 0.36, a trial cut with its readings 1.8, a fence move 1.2.
  */
-public final class DecisionRule {
+public final class DecisionRule implements Answer {
+
+    static final Form<DecisionRule> FORM = Form.<DecisionRule>of("decision-rule")
+            .fact("wantedChance", Kind.PROBABILITY, "of a slot within its limit", rule -> rule.wanted)
+            .fact("spoiledNeckCost", Kind.RATIO, "in the unit of the others", DecisionRule::spoiledNeckCost)
+            .fact("readingAgainCost", Kind.RATIO, "of reading a cut again", DecisionRule::readingAgainCost)
+            .fact("trialCutCost", Kind.RATIO, "of a trial cut and its readings", DecisionRule::trialCutCost)
+            .fact("fenceMoveCost", Kind.RATIO, "of a fence move", DecisionRule::fenceMoveCost)
+            .finds("cut-the-neck", "Cut the neck at a chance of {wantedChance} or more")
+            .line("spoiledNeckCost", "spoiled neck", "{spoiledNeckCost:..2}")
+            .line("readingAgainCost", "reading again", "{readingAgainCost:..2}")
+            .line("trialCutCost", "trial cut", "{trialCutCost:..2}")
+            .line("fenceMoveCost", "fence move", "{fenceMoveCost:..2}");
 
     private static final double WANTED = 0.95;
     private static final double NECK = 120;
@@ -164,6 +179,17 @@ public final class DecisionRule {
     }
 
     @Override
+    public Form<DecisionRule> form() {
+        return FORM;
+    }
+
+    /** Returns millimetres: a rule has no lengths. */
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof DecisionRule other
                 && Double.compare(wanted, other.wanted) == 0
@@ -181,11 +207,6 @@ public final class DecisionRule {
     /** Returns the chance wanted and the four costs. */
     @Override
     public String toString() {
-        return Report.titled("Cut the neck at a chance of " + Numbers.percent(wanted) + " or more")
-                .row("spoiled neck", Numbers.trimmed(neck, 2))
-                .row("reading again", Numbers.trimmed(reading, 2))
-                .row("trial cut", Numbers.trimmed(trialCut, 2))
-                .row("fence move", Numbers.trimmed(move, 2))
-                .toString();
+        return text(style());
     }
 }

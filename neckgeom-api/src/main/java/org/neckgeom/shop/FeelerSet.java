@@ -6,6 +6,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -17,7 +20,21 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>The ready-made sets are common practice (no leaf tolerance is claimed for them: state it with {@link #eachWithin}).
  */
-public final class FeelerSet implements SaysLengths<FeelerSet> {
+public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
+
+    static final Form<FeelerSet> FORM = Form.<FeelerSet>of("feeler-gauges")
+            .fact("count", Kind.WHOLE, "how many gauges", set -> set.leaves.length)
+            .fact(
+                    "thicknesses",
+                    Kind.list(Kind.MM),
+                    "of each, ascending",
+                    set -> Arrays.stream(set.leaves).boxed().toList())
+            .fact("thinnest", Kind.MM, "of them", set -> set.leaves[0])
+            .fact("thickest", Kind.MM, "of them", set -> set.leaves[set.leaves.length - 1])
+            .fact("halfWidth", Kind.MM, "how far a gauge may be off its marking, 0 or more", FeelerSet::leafHalfWidthMm)
+            .phrase("range", set -> set.leaves.length > 1, "{thinnest:fine} to ")
+            .phrase("each", set -> set.leafHalfWidth > 0, ", each within {halfWidth:fine}")
+            .finds("gauges", "{count:of leaf/leaves}, {range}{thickest:fine}{each}");
 
     private final double[] leaves;
     private final double leafHalfWidth;
@@ -98,7 +115,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
     public FeelerSet eachWithin(Quantity<Length> halfWidth) {
         double mm = HouseUnits.mmNotNegative(halfWidth, "leaf tolerance");
         if (!(mm < leaves[0])) {
-            Amount<Length> thinnest = Amount.ofHouse(leaves[0], shownUnit());
+            Amount<Length> thinnest = Amount.ofHouse(leaves[0], style.fineUnit());
             throw HouseUnits.refused(
                     "leaf tolerance", "less-than", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
         }
@@ -128,7 +145,7 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
      *
      * @return the style of its first leaf
      */
-    public LengthStyle style() {
+    public LengthStyle stampedIn() {
         return stamped;
     }
 
@@ -136,8 +153,14 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
         return new FeelerSet(mm, 0, stamped, stamped);
     }
 
-    private ShopUnit<Length> shownUnit() {
-        return style.fineUnit();
+    @Override
+    public Form<FeelerSet> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return style;
     }
 
     @Override
@@ -160,15 +183,6 @@ public final class FeelerSet implements SaysLengths<FeelerSet> {
     /** Returns such as {@code 20 leaves, 0.05 to 1 mm}. */
     @Override
     public String toString() {
-        ShopUnit<Length> shown = shownUnit();
-        Amount<Length> least = Amount.ofHouse(leaves[0], shown);
-        Amount<Length> most = Amount.ofHouse(leaves[leaves.length - 1], shown);
-        String range = leaves.length == 1
-                ? "1 leaf, " + most.toString()
-                : leaves.length + " leaves, " + least + " to " + most.toString();
-        return leafHalfWidth == 0
-                ? range
-                : range + ", each within "
-                        + Amount.ofHouse(leafHalfWidth, shown).toString();
+        return text(style());
     }
 }

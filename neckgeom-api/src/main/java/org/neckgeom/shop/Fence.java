@@ -2,9 +2,14 @@ package org.neckgeom.shop;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -15,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
  * pivoting about one end. Immutable.
  */
-public final class Fence implements SaysLengths<Fence> {
+public final class Fence implements Answer, SaysLengths<Fence> {
 
     /** How a fence is built. */
     public enum Build {
@@ -196,13 +201,14 @@ public final class Fence implements SaysLengths<Fence> {
         return stopFromPivot;
     }
 
-    /**
-     * Returns the style answers about this fence are printed in.
-     *
-     * @return the style
-     */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
+    }
+
+    @Override
+    public Form<Fence> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -236,16 +242,35 @@ public final class Fence implements SaysLengths<Fence> {
     /** Returns such as {@code one-piece fence, 600 mm}. */
     @Override
     public String toString() {
-        String size = Amount.ofHouse(length, unit).toString();
-        return switch (build) {
-            case ONE_PIECE -> "one-piece fence, " + size;
-            case SPLIT ->
-                "split fence, " + size + ", halves out of line by " + Amount.ofHouse(outOfLine, unit) + ", gap "
-                        + Amount.ofHouse(gap, unit);
-            case PIVOTING ->
-                "pivoting fence, " + size + ", cutter "
-                        + Amount.ofHouse(cutterFromPivot, unit) + " and stop "
-                        + Amount.ofHouse(stopFromPivot, unit) + " from the pivot";
-        };
+        return text(style());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<Fence> FORM = Form.<Fence>of("fence")
+                .fact("build", Kind.code(Build.class), "one piece, split or pivoting", Fence::build)
+                .fact("length", Kind.MM, "of both halves together where it is split", Fence::lengthMm)
+                .fact(
+                        "outOfLine",
+                        Kind.MM,
+                        "outfeed half nearer the cutter; either sign",
+                        of(Build.SPLIT, Fence::outOfLineMm))
+                .fact("gap", Kind.MM, "between the halves", of(Build.SPLIT, Fence::gapMm))
+                .fact("cutterFromPivot", Kind.MM, "along the fence", of(Build.PIVOTING, Fence::cutterFromPivotMm))
+                .fact(
+                        "stopFromPivot",
+                        Kind.MM,
+                        "to the block the free end is set against",
+                        of(Build.PIVOTING, Fence::stopFromPivotMm))
+                .finds("split", "split fence, {length}, halves out of line by {outOfLine}, gap {gap}")
+                .finds(
+                        "pivoting",
+                        "pivoting fence, {length}, cutter {cutterFromPivot} and stop {stopFromPivot} from the pivot")
+                .finds("one-piece", "one-piece fence, {length}");
+
+        /** A size that only fences of one build have. */
+        private static Function<Fence, Double> of(Build build, ToDoubleFunction<Fence> mm) {
+            return fence -> fence.build == build ? mm.applyAsDouble(fence) : Double.NaN;
+        }
     }
 }

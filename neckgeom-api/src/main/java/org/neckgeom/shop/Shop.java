@@ -6,7 +6,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -21,7 +23,29 @@ import org.neckgeom.units.ShopUnit;
  * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
  * last pass, and feed and speed of rotation not told.
  */
-public final class Shop implements SaysLengths<Shop> {
+public final class Shop implements Answer, SaysLengths<Shop> {
+
+    private static final Form<Shop> FORM = Form.<Shop>of("shop")
+            .finds("shop", "Shop")
+            .row("cutter", "cutter", Kind.answer(Cutter.Sentences.FORM), "for the channel", Shop::cutter)
+            .row("fence", "fence", Kind.answer(Fence.Sentences.FORM), "the piece rides along", Shop::fence)
+            .row("feelerGauges", "leaves", Kind.answer(FeelerSet.FORM), "to move the fence by", Shop::leaves)
+            .fact("repeatability", Kind.MM, "of one reading", shop -> shop.bench.readingMm())
+            .line("repeatability", "reads within", "{repeatability}, one standard deviation")
+            .row(
+                    "cutScatter",
+                    "cut scatter",
+                    Kind.answer(BenchUncertainty.CUT_SCATTER),
+                    "of cuts at one setting",
+                    shop -> shop.bench)
+            .row("deepestPass", "deepest pass", Kind.MM, "no pass is deeper", shop -> shop.deepestPass)
+            .fact("lastPass", Kind.MM, "depth of a light last pass; 0 for none", shop -> shop.lastPass)
+            .line("lastPass", "last pass", shop -> shop.lastPass > 0, "{lastPass}")
+            .factIfAny("feed", Kind.AMOUNT, "of the blank past the cutter", Shop::feed)
+            .factIfAny("turning", Kind.AMOUNT, "of the cutter", Shop::turning)
+            .line("feed", "feed", "{feed} at {turning}")
+            .fact("uncertainty", Kind.answer(BenchUncertainty.FORM), "of the bench", shop -> shop.bench)
+            .fact("decision", Kind.answer(DecisionRule.FORM), "when a neck may be cut", shop -> shop.rule);
 
     private static final double USUAL_FENCE_MM = 600;
     private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
@@ -268,6 +292,16 @@ public final class Shop implements SaysLengths<Shop> {
     }
 
     @Override
+    public Form<Shop> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return cutter.style();
+    }
+
+    @Override
     public Shop in(LengthStyle other) {
         return new Shop(
                 cutter.in(other),
@@ -303,17 +337,6 @@ public final class Shop implements SaysLengths<Shop> {
     /** Returns a row for each thing the shop has. */
     @Override
     public String toString() {
-        Report report = Report.titled("Shop")
-                .row("cutter", cutter)
-                .row("fence", fence)
-                .row("leaves", leaves)
-                .row("reads within", repeatability() + ", one standard deviation")
-                .row("cut scatter", bench.cutScatterWords())
-                .row("deepest pass", deepestPass().toString());
-        if (lastPass > 0) {
-            report.row("last pass", lastPass().toString());
-        }
-        feed().ifPresent(speed -> report.row("feed", speed + " at " + turning().orElseThrow()));
-        return report.toString();
+        return text(style());
     }
 }

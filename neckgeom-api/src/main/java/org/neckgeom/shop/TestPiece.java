@@ -1,8 +1,12 @@
 package org.neckgeom.shop;
 
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -13,7 +17,14 @@ import org.neckgeom.units.ShopUnit;
  * A piece of waste as wide as the neck blank, for the trial cut: measured, or copied by ripping it at the setting the
  * blank was ripped at, such as {@code copied, each rip within 0.04 mm}. Immutable.
  */
-public final class TestPiece implements SaysLengths<TestPiece> {
+public final class TestPiece implements Answer, SaysLengths<TestPiece> {
+
+    private static final Form<TestPiece> FORM = Form.<TestPiece>of("test-piece")
+            .factIfAny("width", Kind.ESTIMATE, "as measured", TestPiece::width)
+            .factIfAny(
+                    "widerThanBlank", Kind.ESTIMATE, "of a copied piece: 0 within two rips' scatter", TestPiece::copy)
+            .finds("copied", "test piece copied, differs from the blank by {widerThanBlank:own}")
+            .finds("measured", "test piece, {width:own}");
 
     private final double width;
     private final double uncertainty;
@@ -82,6 +93,26 @@ public final class TestPiece implements SaysLengths<TestPiece> {
         return Estimate.ofHouse(width - neck.valueHouse(), u, doubt > 0 ? 1 / doubt : Double.POSITIVE_INFINITY, unit);
     }
 
+    private Optional<Estimate<Length>> width() {
+        return isCopied()
+                ? Optional.empty()
+                : Optional.of(Estimate.ofHouse(width, uncertainty, degreesOfFreedom, unit));
+    }
+
+    private Optional<Estimate<Length>> copy() {
+        return isCopied() ? Optional.of(Estimate.ofHouse(0, uncertainty, degreesOfFreedom, unit)) : Optional.empty();
+    }
+
+    @Override
+    public Form<TestPiece> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.ofUnit(unit);
+    }
+
     @Override
     public TestPiece in(LengthStyle other) {
         return new TestPiece(
@@ -107,7 +138,6 @@ public final class TestPiece implements SaysLengths<TestPiece> {
     /** Returns such as {@code test piece, 61.10 mm, u 0.03 mm} or {@code test piece copied, differs by u 0.057 mm}. */
     @Override
     public String toString() {
-        Estimate<Length> shown = Estimate.ofHouse(isCopied() ? 0 : width, uncertainty, degreesOfFreedom, unit);
-        return isCopied() ? "test piece copied, differs from the blank by " + shown : "test piece, " + shown;
+        return text(style());
     }
 }

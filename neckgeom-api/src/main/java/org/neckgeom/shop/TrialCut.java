@@ -7,11 +7,12 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -29,7 +30,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Readings that no slip explains are refused: a wall longer than the piece, a slot wider than it, or walls and slot that
  * differ from it by more than {@link #LARGEST_MISFIT} of its width.
  */
-public final class TrialCut implements SaysLengths<TrialCut> {
+public final class TrialCut implements Answer, SaysLengths<TrialCut> {
 
     /**
      * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
@@ -422,11 +423,7 @@ public final class TrialCut implements SaysLengths<TrialCut> {
         return correlation;
     }
 
-    /**
-     * Returns the style answers about this cut are printed in: that of the fence wall.
-     *
-     * @return the style
-     */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
     }
@@ -488,6 +485,11 @@ public final class TrialCut implements SaysLengths<TrialCut> {
     }
 
     @Override
+    public Form<TrialCut> form() {
+        return Sentences.FORM;
+    }
+
+    @Override
     public TrialCut in(LengthStyle other) {
         ShopUnit<Length> itsUnit = Objects.requireNonNull(other, "style").unit();
         return new TrialCut(
@@ -537,20 +539,6 @@ public final class TrialCut implements SaysLengths<TrialCut> {
                 ripScatter);
     }
 
-    /** Returns the readings, a row each. */
-    @Override
-    public String toString() {
-        Report report =
-                Report.titled("Trial cut").row("fence wall", fenceWall()).row("far wall", farWall());
-        slot().ifPresent(width -> report.row("slot", width));
-        piece().ifPresent(width -> report.row("piece", width));
-        ripScatter().ifPresent(scatter -> report.row("piece ripped", "with the blank, scatter " + scatter));
-        if (correlation != 0) {
-            report.row("correlation", Numbers.trimmed(correlation, 3));
-        }
-        return report.toString();
-    }
-
     /**
      * Returns the repeatability of a single reading as it was told, if it was.
      *
@@ -558,5 +546,28 @@ public final class TrialCut implements SaysLengths<TrialCut> {
      */
     public Optional<Amount<Length>> repeatability() {
         return Double.isNaN(repeatability) ? Optional.empty() : Optional.of(Amount.ofHouse(repeatability, unit));
+    }
+
+    /** Returns the readings, a row each. */
+    @Override
+    public String toString() {
+        return text(style());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<TrialCut> FORM = Form.<TrialCut>of("trial-cut")
+                .finds("trial-cut", "Trial cut")
+                .row("fenceWall", "fence wall", Kind.ESTIMATE, "wood left on the fence side", TrialCut::fenceWall)
+                .row("farWall", "far wall", Kind.ESTIMATE, "wood left on the far side", TrialCut::farWall)
+                .factIfAny("slot", Kind.ESTIMATE, "width of the slot", TrialCut::slot)
+                .line("slot", "slot", "{slot}")
+                .factIfAny("piece", Kind.ESTIMATE, "width of the test piece", TrialCut::piece)
+                .line("piece", "piece", "{piece}")
+                .factIfAny("ripScatter", Kind.AMOUNT, "standard deviation of single rips", TrialCut::ripScatter)
+                .line("ripScatter", "piece ripped", "with the blank, scatter {ripScatter}")
+                .factIfAny("repeatability", Kind.AMOUNT, "of one reading, where it was given", TrialCut::repeatability)
+                .fact("wallCorrelation", Kind.RATIO, "of the two walls' readings, -1 to 1", TrialCut::wallCorrelation)
+                .line("wallCorrelation", "correlation", cut -> cut.correlation != 0, "{wallCorrelation:..3}");
     }
 }

@@ -5,6 +5,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -16,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Its length runs along the neck. Unless told, its edges are parallel and the nut line lies at its head end.
  */
-public final class Blank implements SaysLengths<Blank> {
+public final class Blank implements Answer, SaysLengths<Blank> {
 
     private final double length;
     private final double width;
@@ -200,13 +203,14 @@ public final class Blank implements SaysLengths<Blank> {
         return Optional.ofNullable(wood);
     }
 
-    /**
-     * Returns the style answers about this blank are printed in.
-     *
-     * @return the style
-     */
+    @Override
     public LengthStyle style() {
         return LengthStyle.ofUnit(unit);
+    }
+
+    @Override
+    public Form<Blank> form() {
+        return Sentences.FORM;
     }
 
     @Override
@@ -240,16 +244,26 @@ public final class Blank implements SaysLengths<Blank> {
     /** Returns such as {@code blank 640 mm x 61 mm x 20 mm, black walnut}. */
     @Override
     public String toString() {
-        String text =
-                "blank " + length() + " x " + width() + " x " + thickness().toString();
-        if (wood != null) {
-            text += ", " + wood.name();
-        }
-        if (outOfParallel != 0) {
-            text += ", edges out of parallel by "
-                    + Amount.ofHouse(Math.abs(outOfParallel), unit) + ", wider at the "
-                    + (outOfParallel > 0 ? "heel" : "head") + " end";
-        }
-        return text;
+        return text(style());
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    static final class Sentences {
+        static final Form<Blank> FORM = Form.<Blank>of("blank")
+                .fact("length", Kind.MM, "along the neck", Blank::lengthMm)
+                .fact("width", Kind.MM, "at the middle of the length", Blank::widthMm)
+                .fact("thickness", Kind.MM, "from the glue face to the back", Blank::thicknessMm)
+                .fact("nutFromHeadEnd", Kind.MM, "from the head end to the nut line", Blank::nutFromHeadEndMm)
+                .fact(
+                        "outOfParallel",
+                        Kind.MM,
+                        "wider at the heel end; below 0 at the head end",
+                        Blank::outOfParallelMm)
+                .factIfAny("wood", Kind.answer(Wood.FORM), "it is of", Blank::wood)
+                .phrase("ofWood", ", {wood:finding}")
+                .phrase("edges", ", edges out of parallel by {outOfParallel:size}")
+                .phrase("taper", blank -> blank.outOfParallel > 0, "{edges}, wider at the heel end")
+                .phrase("taper", blank -> blank.outOfParallel < 0, "{edges}, wider at the head end")
+                .finds("blank", "blank {length} x {width} x {thickness}{ofWood}{taper}");
     }
 }

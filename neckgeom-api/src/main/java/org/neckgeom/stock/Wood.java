@@ -9,6 +9,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Pressure;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
@@ -16,6 +18,7 @@ import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 
@@ -27,7 +30,14 @@ import org.neckgeom.units.ShopUnit;
  * <p>The figures of a listed wood are averages of a species; a piece on the bench differs. One that was tested goes in
  * by {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
  */
-public final class Wood {
+public final class Wood implements Answer {
+
+    static final Form<Wood> FORM = Form.<Wood>of("wood")
+            .fact("name", org.neckgeom.form.Kind.NAME, "what it is called", Wood::name)
+            .fact("botanicalName", org.neckgeom.form.Kind.NAME, "empty for a wood of one's own", Wood::botanicalName)
+            .fact("figures", org.neckgeom.form.Kind.table(WoodFigure.FORM), "each with its source", Wood::figures)
+            .finds("wood", "{name}")
+            .laidOut((wood, style) -> wood.lines());
 
     /** Fraxinus americana. */
     public static final Wood WHITE_ASH = new Wood(WoodTable.WHITE_ASH);
@@ -427,6 +437,17 @@ public final class Wood {
     }
 
     @Override
+    public Form<Wood> form() {
+        return FORM;
+    }
+
+    /** Returns millimetres: a wood has no lengths. */
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Wood other && row.equals(other.row);
     }
@@ -443,6 +464,10 @@ public final class Wood {
      */
     @Override
     public String toString() {
+        return text(style());
+    }
+
+    private String lines() {
         String title = botanicalName().isEmpty() ? name() : name() + " (" + botanicalName() + ")";
         return figures().stream().map(f -> "\n  " + f).collect(Collectors.joining("", title, ""));
     }

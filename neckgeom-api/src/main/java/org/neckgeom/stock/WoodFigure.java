@@ -1,10 +1,14 @@
 package org.neckgeom.stock;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * One figure of a wood with the place it comes from, such as {@code modulus along the grain 11600 MPa, Wood Handbook
@@ -15,7 +19,25 @@ import org.neckgeom.text.Words;
  * @param source where it comes from, in one line
  * @param standing how far it may be trusted
  */
-public record WoodFigure(Kind kind, double value, String source, Standing standing) {
+public record WoodFigure(Kind kind, double value, String source, Standing standing) implements Answer {
+
+    private static final int LABEL_WIDTH = 24;
+
+    /** The number in its column, with its unit. */
+    private static final org.neckgeom.form.Kind<WoodFigure> VALUE = org.neckgeom.form.Kind.own(
+            (figure, style) -> figure.column(), (figure, style) -> figure.value, Map.of("type", "number"));
+
+    static final Form<WoodFigure> FORM = Form.<WoodFigure>of("wood-figure")
+            .fact("kind", org.neckgeom.form.Kind.code(Kind.class), "what the figure is", WoodFigure::kind)
+            .fact("value", VALUE, "in its unit, more than 0", figure -> figure)
+            .fact("unit", org.neckgeom.form.Kind.NAME, "of the value", figure -> figure.kind.unit())
+            .fact("source", org.neckgeom.form.Kind.NAME, "where it comes from", WoodFigure::source)
+            .fact(
+                    "standing",
+                    org.neckgeom.form.Kind.code(Standing.class),
+                    "how far it may be trusted",
+                    WoodFigure::standing)
+            .finds("figure", "{kind}{value} {source}, {standing}");
 
     private static final int LONGEST_SOURCE = 200;
 
@@ -62,6 +84,12 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
          */
         public String unit() {
             return unit;
+        }
+
+        /** Returns the words for this kind of figure. */
+        @Override
+        public String toString() {
+            return label;
         }
     }
 
@@ -118,8 +146,24 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
      */
     @Override
     public String toString() {
-        return String.format(
-                Locale.ROOT, "%-24s %8s %-6s %s, %s", kind.label(), number(), kind.unit(), source, standing);
+        return text(style());
+    }
+
+    /** Under those of other figures, however long its label is. */
+    private String column() {
+        String gap = " ".repeat(LABEL_WIDTH - kind.label().length());
+        return gap + String.format(Locale.ROOT, " %8s %-6s", number(), kind.unit());
+    }
+
+    @Override
+    public Form<WoodFigure> form() {
+        return FORM;
+    }
+
+    /** Returns millimetres: a figure has no lengths. */
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
     }
 
     private String number() {

@@ -37,9 +37,9 @@ public final class BlankOnFence implements Answer {
     private static final Form<BlankOnFence> FORM = Form.<BlankOnFence>of("blank-on-fence")
             .finds("head-end-leads", run -> run.headLeads, "Blank on the fence, head end leading")
             .finds("heel-end-leads", "Blank on the fence, heel end leading")
-            .row("blank", "blank", Kind.NOUN, "with its nut line", run -> run.blank)
+            .row("blank", "blank", Kind.ANSWER, "with its nut line", run -> run.blank)
             .row("channel", "channel", Kind.ANSWER, "to be cut", BlankOnFence::channel)
-            .row("fence", "fence", Kind.NOUN, "the cutter at the middle of its length", BlankOnFence::fence)
+            .row("fence", "fence", Kind.ANSWER, "the cutter at the middle of its length", BlankOnFence::fence)
             .factIfAny(
                     "stripStart",
                     Kind.MM,

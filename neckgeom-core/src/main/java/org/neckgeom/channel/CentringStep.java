@@ -16,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
 public final class CentringStep implements Answer {
 
     private static final Form<CentringStep> FORM = Form.<CentringStep>of("centring-step")
-            .factIfAny("cut", Kind.NOUN, "the readings", CentringStep::cut)
+            .factIfAny("cut", Kind.ANSWER, "the readings", CentringStep::cut)
             .factIfAny(
                     "move",
                     Kind.MM,

@@ -127,7 +127,7 @@ public final class CutterLoad implements Answer {
     /** A cutter in a wood, not yet fed. */
     public static final class Cutting implements Answer {
         private static final Form<Cutting> FORM = Form.<Cutting>of("cutting")
-                .fact("cutter", Kind.NOUN, "what is cut with", cutting -> cutting.cutter)
+                .fact("cutter", Kind.ANSWER, "what is cut with", cutting -> cutting.cutter)
                 .fact(
                         "specificForce",
                         Kind.house(ShopUnit.MEGAPASCAL),
@@ -189,7 +189,7 @@ public final class CutterLoad implements Answer {
     /** A cutter fed at a speed, its depth not yet told. */
     public static final class Feeding implements Answer {
         private static final Form<Feeding> FORM = Form.<Feeding>of("feeding")
-                .fact("cutter", Kind.NOUN, "what is cut with", feeding -> feeding.cutting.cutter)
+                .fact("cutter", Kind.ANSWER, "what is cut with", feeding -> feeding.cutting.cutter)
                 .fact("turning", Kind.house(ShopUnit.RPM), "of the cutter", feeding -> feeding.turns)
                 .fact("feed", Kind.house(ShopUnit.MM_PER_MINUTE), "of the work", feeding -> feeding.feed)
                 .finds("no-depth", "{cutter}, {turning:0}, feed {feed}; tell the depth of the pass");

@@ -31,8 +31,8 @@ public final class HeadAtFence implements Answer {
             .finds("proud", at -> at.proudMm() > 0, "Head stands proud of the shaft by {proud:text}")
             .finds("inside", "Head stays inside the shaft's edge")
             .row("head", "head", Kind.ANSWER, "wings and all", at -> at.head)
-            .row("blank", "blank", Kind.NOUN, "the shaft, from the nut line to its heel end", at -> at.blank)
-            .row("fence", "fence", Kind.NOUN, "the cutter at the middle of its length", at -> at.fence);
+            .row("blank", "blank", Kind.ANSWER, "the shaft, from the nut line to its heel end", at -> at.blank)
+            .row("fence", "fence", Kind.ANSWER, "the cutter at the middle of its length", at -> at.fence);
 
     private final Head head;
     private final double atNut;

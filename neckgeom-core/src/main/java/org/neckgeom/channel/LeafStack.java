@@ -226,7 +226,7 @@ public final class LeafStack implements Answer {
     }
 
     private Leaves named(double[] mm) {
-        return new Leaves(mm, set.style());
+        return new Leaves(mm, set.stampedIn());
     }
 
     private static double[] pick(double[] all, int[] places) {
@@ -246,7 +246,7 @@ public final class LeafStack implements Answer {
     public List<Amount<Length>> leaves() {
         List<Amount<Length>> leaves = new ArrayList<>();
         for (double leaf : leavesMm) {
-            leaves.add(set.style().amount(leaf));
+            leaves.add(set.stampedIn().amount(leaf));
         }
         return List.copyOf(leaves);
     }

@@ -156,8 +156,8 @@ final class ShopMap {
         return DataMap.empty()
                 .putAll(
                         "leaves",
-                        StockMap.quantities(set.leavesMm(), set.style().unit()))
-                .length("eachWithin", set.leafHalfWidthMm(), set.style());
+                        StockMap.quantities(set.leavesMm(), set.stampedIn().unit()))
+                .length("eachWithin", set.leafHalfWidthMm(), set.stampedIn());
     }
 
     private static FeelerSet leavesFrom(DataSource data) {

@@ -6,12 +6,16 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.heel.TenonBolts;
@@ -28,7 +32,33 @@ import org.neckgeom.units.SaysLengths;
  * <p>Every part may be left out; the plan then has no section for it, or reckons it plain: the back without volute or
  * heel, the glue face level with the body's top. Lengths are kept in mm.
  */
-public final class NeckDetails implements SaysLengths<NeckDetails> {
+public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
+
+    private static final Form<NeckDetails> FORM = Form.<NeckDetails>of("neck-details")
+            .fact("parts", Kind.list(Kind.NAME), "what has been settled", NeckDetails::parts)
+            .factIfAny("stringsAtNut", Kind.ANSWER, "from bass to treble", NeckDetails::stringsAtNut)
+            .factIfAny("stringsAtSaddle", Kind.ANSWER, "from bass to treble", NeckDetails::stringsAtSaddle)
+            .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDetails::fannedFrets)
+            .factIfAny("headLayout", Kind.ANSWER, "outline and posts", NeckDetails::headLayout)
+            .fact(
+                    "slotHeight",
+                    Kind.MM,
+                    "floor of the nut's slots over the glue face",
+                    details -> details.head == null ? Double.NaN : details.slot)
+            .fact("fretHeight", Kind.MM, "over the board", details -> details.fretHeight)
+            .factIfAny("tuners", Kind.LIMITS, "head thickness they take, veneers included", NeckDetails::tuners)
+            .factIfAny("fallAway", Kind.ANSWER, "of the fingerboard past the body joint", NeckDetails::fallAway)
+            .factIfAny("back", Kind.ANSWER, "with its volute or heel", NeckDetails::back)
+            .fact("overstand", Kind.MM, "glue face over the body's top at the joint", NeckDetails::overstandMm)
+            .fact("endAllowance", Kind.MM, "of the blank at each end", details -> details.ifSpare(details.endSpare))
+            .fact("edgeAllowance", Kind.MM, "of the blank at each edge", details -> details.ifSpare(details.edgeSpare))
+            .fact("planing", Kind.MM, "off each face of the blank", details -> details.ifSpare(details.planing))
+            .fact("sawKerf", Kind.MM, "of a cut square across", NeckDetails::kerfMm)
+            .factIfAny("dovetail", Kind.ANSWER, "the heel goes home in", NeckDetails::dovetail)
+            .factIfAny("tenon", Kind.ANSWER, "with its bolts", NeckDetails::tenon)
+            .fact("heelBlockLength", Kind.MM, "along the grain", details -> details.blockLength)
+            .finds("none", details -> details.parts().isEmpty(), "details: none told")
+            .finds("details", "details: {parts}");
 
     /** Nothing more than the design. */
     private static final NeckDetails NONE = new NeckDetails(new Parts());
@@ -489,6 +519,26 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         return all;
     }
 
+    private double ifSpare(double mm) {
+        return spareTold ? mm : Double.NaN;
+    }
+
+    @Override
+    public Form<NeckDetails> form() {
+        return FORM;
+    }
+
+    /** Returns the style of the first part that has one: of a shape, or of the tuners' limits. */
+    @Override
+    public LengthStyle style() {
+        return Stream.of(nut, fan, head, fallAway, back, dovetail, tenon)
+                .flatMap(Stream::ofNullable)
+                .map(Answer::style)
+                .findFirst()
+                .or(() -> tuners().map(limits -> LengthStyle.ofUnit(limits.unit())))
+                .orElse(LengthStyle.MILLIMETRES);
+    }
+
     @Override
     public NeckDetails in(LengthStyle other) {
         return with(parts -> {
@@ -507,9 +557,7 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         return all().hashCode();
     }
 
-    /** Returns what has been told, in a line. */
-    @Override
-    public String toString() {
+    private List<String> parts() {
         List<String> told = new ArrayList<>();
         add(told, nut, "strings across");
         add(told, fan, "fanned frets");
@@ -522,7 +570,13 @@ public final class NeckDetails implements SaysLengths<NeckDetails> {
         add(told, dovetail, "dovetail");
         add(told, tenon, "tenon");
         add(told, Double.isNaN(blockLength) ? null : this, "heel blocks");
-        return told.isEmpty() ? "details: none told" : "details: " + String.join(", ", told);
+        return told;
+    }
+
+    /** Returns what has been settled, in a line. */
+    @Override
+    public String toString() {
+        return text(style());
     }
 
     private static void add(List<String> told, @Nullable Object part, String name) {

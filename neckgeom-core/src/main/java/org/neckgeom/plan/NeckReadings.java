@@ -3,19 +3,23 @@ package org.neckgeom.plan;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -32,9 +36,10 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. What it was read on is done.
  */
-public final class NeckReadings implements SaysLengths<NeckReadings> {
+public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
 
     private static final int MOST_ROWS = 14;
+    private static final Form<NeckReadings> FORM = readingsForm();
     private static final NeckReadings NONE = new NeckReadings(Map.of(), null, Collections.emptyNavigableMap());
 
     private final Map<NeckFeature, Estimate<Length>> lengths;
@@ -194,6 +199,53 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
         return proofs;
     }
 
+    /** The depth of the carved back at a station. */
+    private record BackDepth(double station, Estimate<Length> depth) {
+        static final Form<BackDepth> FORM = Form.<BackDepth>of("back-depth-read")
+                .fact("station", Kind.MM, "from the nut", BackDepth::station)
+                .fact("depth", Kind.ESTIMATE, "from the glue face to the back", BackDepth::depth);
+    }
+
+    private static Form<NeckReadings> readingsForm() {
+        Form<NeckReadings> form = Form.<NeckReadings>of("neck-readings")
+                .fact("count", Kind.WHOLE, "how many readings", NeckReadings::count)
+                .finds("nothing", NeckReadings::isEmpty, "Read on the neck: nothing yet")
+                .finds("readings", "Read on the neck: {count:of reading/readings}");
+        for (NeckFeature feature : NeckFeature.values()) {
+            form = form.factIfAny(feature.key(), Kind.ESTIMATE, "as read", readings -> readings.of(feature))
+                    .line(feature.key(), feature.toString(), "{" + feature.key() + ":own}");
+        }
+        return form.factIfAny(
+                        "scarfAngle", Kind.ESTIMATE, "of the head's face to the glue face", NeckReadings::scarfAngle)
+                .line("scarfAngle", "scarf angle", "{scarfAngle}")
+                .fact("backDepths", Kind.table(BackDepth.FORM), "of the carved back, by station", NeckReadings::depths)
+                .each(
+                        "backDepths",
+                        "back at {station:brief}",
+                        "{depth:own}",
+                        readings -> Math.max(0, MOST_ROWS - readings.count() + readings.back.size()),
+                        "");
+    }
+
+    private List<BackDepth> depths() {
+        return back.entrySet().stream()
+                .map(depth -> new BackDepth(depth.getKey(), depth.getValue()))
+                .toList();
+    }
+
+    @Override
+    public Form<NeckReadings> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return Stream.concat(lengths.values().stream(), back.values().stream())
+                .findFirst()
+                .map(reading -> LengthStyle.ofUnit(reading.unit()))
+                .orElse(LengthStyle.MILLIMETRES);
+    }
+
     @Override
     public NeckReadings in(LengthStyle other) {
         Objects.requireNonNull(other, "style");
@@ -221,18 +273,6 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
     /** Returns a row a reading. */
     @Override
     public String toString() {
-        String many = count() + (count() == 1 ? " reading" : " readings");
-        Report report = Report.titled("Read on the neck: " + (isEmpty() ? "nothing yet" : many));
-        lengths.forEach((feature, reading) -> report.row(feature.toString(), reading));
-        scarfAngle().ifPresent(reading -> report.row("scarf angle", reading));
-        int left = MOST_ROWS - count() + back.size();
-        back.entrySet().stream()
-                .limit(Math.max(0, left))
-                .forEach(entry -> report.row("back at " + station(entry), entry.getValue()));
-        return report.toString();
-    }
-
-    private static String station(Map.Entry<Double, Estimate<Length>> depth) {
-        return LengthStyle.ofUnit(depth.getValue().unit()).brief(depth.getKey());
+        return text(style());
     }
 }

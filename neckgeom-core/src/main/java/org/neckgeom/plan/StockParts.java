@@ -174,7 +174,7 @@ final class StockParts {
                 "blank-large-enough",
                 "blank large enough",
                 fits ? Outcome.GOOD : Outcome.STOP,
-                Statement.of("blank", "{blank}", style).with("blank", Kind.NOUN, plan.blank()),
+                Statement.of("blank", "{blank}", style).with("blank", Kind.ANSWER, plan.blank()),
                 Statement.of("least-blank", "{length:brief} x {width:brief} x {thickness:brief} or more", style)
                         .with("length", Kind.AMOUNT, needs.length())
                         .with("width", Kind.AMOUNT, needs.width())
