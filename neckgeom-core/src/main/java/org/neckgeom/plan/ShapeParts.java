@@ -21,6 +21,7 @@ import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -56,7 +57,7 @@ final class ShapeParts {
         PlanSection.Draft draft =
                 PlanSection.titled("scarf", "Scarf", plan.style()).row("joint", "joint", joint);
         Head head = plan.design().head().orElse(null);
-        if (plan.isDone("cut scarf")) {
+        if (plan.isDone(Operation.CUT_SCARF)) {
             return PlanPart.of(draft.row("done", "done", sawn(plan)));
         }
         if (head == null) {
