@@ -223,9 +223,17 @@ class EveryAnswerTest {
     }
 
     private static List<Class<?>> publicTypes() throws IOException, URISyntaxException {
+        Set<String> exported = PublicTypes.exported(Budget.class);
+        return types().stream()
+                .filter(Walk::isPublic)
+                .filter(type -> exported.contains(type.getPackageName()))
+                .toList();
+    }
+
+    /** Every class of the module, those inside others too, public or not. */
+    static List<Class<?>> types() throws IOException, URISyntaxException {
         Path root = Path.of(
                 Budget.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-        Set<String> exported = PublicTypes.exported(Budget.class);
         try (Stream<Path> files = Files.walk(root.resolve("org/neckgeom"))) {
             return files.map(file -> root.relativize(file).toString().replace('\\', '/'))
                     .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
@@ -233,8 +241,6 @@ class EveryAnswerTest {
                             name.substring(0, name.length() - ".class".length()).replace('/', '.'))
                     .sorted()
                     .<Class<?>>map(EveryAnswerTest::load)
-                    .filter(Walk::isPublic)
-                    .filter(type -> exported.contains(type.getPackageName()))
                     .toList();
         }
     }
