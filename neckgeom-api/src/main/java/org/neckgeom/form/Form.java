@@ -53,8 +53,11 @@ public final class Form<T> {
         }
     }
 
-    /** One row, one row for each item of a list, or one note for each. */
-    private interface Part<T> {
+    /** What is written under the finding, with the codes of the notes it may write. */
+    private record Part<T>(List<String> noteCodes, Writer<T> writer) {}
+
+    /** Writes one row, one row for each item of a list, or one note for each. */
+    private interface Writer<T> {
         void write(Facts<T> facts, boolean whole, List<RenderedAnswer.Row> rows, List<RenderedAnswer.Note> notes);
     }
 
@@ -312,7 +315,7 @@ public final class Form<T> {
         checked(KEY, key, "key");
         Template labels = template(Objects.requireNonNull(label, "label"));
         Sentence<T> sentence = sentence(key, when, words, false);
-        return part((known, whole, rows, notes) -> {
+        return part(List.of(), (known, whole, rows, notes) -> {
             String text = sentence.fill(known);
             String shown = text == null ? null : labels.fill(known);
             if (text != null && shown != null) {
@@ -345,10 +348,14 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> each(String key, String label, String words, int most, String rest) {
+        return each(key, label, words, atMost(most, "most rows"), rest);
+    }
+
+    private static <T> ToIntFunction<T> atMost(int most, String what) {
         if (!(most >= 1)) {
-            throw Refusal.of("most rows", "at-least", "be 1 or more", "were", most);
+            throw Refusal.of(what, "at-least", "be 1 or more", "were", most);
         }
-        return each(key, label, words, answer -> most, rest);
+        return answer -> most;
     }
 
     /**
@@ -363,14 +370,27 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> each(String key, String label, String words, ToIntFunction<? super T> most, String rest) {
+        return items(key, label, words, most, rest, false);
+    }
+
+    private Form<T> items(
+            String key, String label, String words, ToIntFunction<? super T> most, String rest, boolean asNotes) {
         Objects.requireNonNull(most, "most");
         Template end = template(Objects.requireNonNull(rest, "rest"));
         Each<T, ?> each = new Each<>(this, key, form -> form.template(label), form -> form.template(words));
-        return part((known, whole, rows, notes) -> {
+        List<String> codes = new ArrayList<>(asNotes ? List.of(key) : List.of());
+        if (!rest.isEmpty()) {
+            codes.add(MORE);
+        }
+        return part(codes, (known, whole, rows, notes) -> {
             List<Object> items = each.items(known);
             int shown = whole ? items.size() : Math.min(most.applyAsInt(known.answer()), items.size());
+            List<RenderedAnswer.Row> written = asNotes ? new ArrayList<>() : rows;
             for (Object item : items.subList(0, shown)) {
-                each.row(item, known.style(), rows);
+                each.row(item, known.style(), written);
+            }
+            if (asNotes) {
+                written.forEach(row -> notes.add(new RenderedAnswer.Note(key, row.text())));
             }
             String left = items.size() > shown ? end.fill(known.more(items.size() - shown)) : null;
             if (left != null && !left.isEmpty()) {
@@ -387,12 +407,21 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> noteEach(String key, String words) {
-        Each<T, ?> each = new Each<>(this, key, form -> form.template(""), form -> form.template(words));
-        return part((known, whole, rows, notes) -> {
-            List<RenderedAnswer.Row> written = new ArrayList<>();
-            each.items(known).forEach(item -> each.row(item, known.style(), written));
-            written.forEach(row -> notes.add(new RenderedAnswer.Note(key, row.text())));
-        });
+        return noteEach(key, words, Integer.MAX_VALUE, "");
+    }
+
+    /**
+     * Returns the form with a note for each of the first items of a table, and one for the rest. {@link #whole} writes them
+     * all.
+     *
+     * @param key of the fact, of a kind made by {@link Kind#table}
+     * @param words with facts of the item in braces
+     * @param most 1 or more notes at most
+     * @param rest a note on the items left out, with <code>{more}</code> for how many they are; empty for none
+     * @return the form
+     */
+    public Form<T> noteEach(String key, String words, int most, String rest) {
+        return items(key, "", words, atMost(most, "most notes"), rest, true);
     }
 
     /**
@@ -419,7 +448,7 @@ public final class Form<T> {
     public Form<T> note(String code, BiPredicate<? super T, LengthStyle> when, String words) {
         checked(CODE, code, "code");
         Sentence<T> sentence = sentence(code, when, words, false);
-        return part((known, whole, rows, notes) -> {
+        return part(List.of(code), (known, whole, rows, notes) -> {
             String text = sentence.fill(known);
             if (text != null) {
                 notes.add(new RenderedAnswer.Note(code, text));
@@ -462,6 +491,10 @@ public final class Form<T> {
         return new Form<>(name, facts, phrases, findings, parts, other);
     }
 
+    private List<String> noteCodes() {
+        return parts.stream().flatMap(part -> part.noteCodes.stream()).distinct().toList();
+    }
+
     /** Whether its findings state more than its name does. */
     private boolean findsMore() {
         return findings.size() > 1 || !findings.get(0).code().equals(name);
@@ -471,8 +504,8 @@ public final class Form<T> {
         return true;
     }
 
-    private Form<T> part(Part<T> part) {
-        return new Form<>(name, facts, phrases, findings, and(parts, part), layout);
+    private Form<T> part(List<String> noteCodes, Writer<T> writer) {
+        return new Form<>(name, facts, phrases, findings, and(parts, new Part<>(noteCodes, writer)), layout);
     }
 
     private Sentence<T> sentence(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
@@ -601,7 +634,7 @@ public final class Form<T> {
             String text = finding.fill(known);
             if (text != null) {
                 if (!finding.alone()) {
-                    parts.forEach(part -> part.write(known, whole, rows, notes));
+                    parts.forEach(part -> part.writer.write(known, whole, rows, notes));
                 }
                 return new RenderedAnswer(finding.code(), text, rows, notes);
             }
@@ -692,7 +725,7 @@ public final class Form<T> {
             if (findsMore()) {
                 data.put("finding", rendered.code());
             }
-            if (!parts.isEmpty()) {
+            if (!noteCodes().isEmpty()) {
                 data.put(
                         "notes",
                         rendered.notes().stream()
@@ -775,8 +808,9 @@ public final class Form<T> {
                                 findings.stream().map(Sentence::code).distinct().toList()));
                 needed.add("finding");
             }
-            if (!parts.isEmpty()) {
-                properties.put("notes", Map.of("type", "array", "items", Map.of("type", "string")));
+            List<String> codes = noteCodes();
+            if (!codes.isEmpty()) {
+                properties.put("notes", Map.of("type", "array", "items", Map.of("enum", codes)));
                 needed.add("notes");
             }
             properties.put("text", Map.of("type", "string"));

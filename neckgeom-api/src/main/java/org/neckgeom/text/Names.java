@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.neckgeom.fault.Refusal;
 
@@ -115,6 +116,19 @@ public final class Names {
      */
     public static <T> List<T> all(T[] told, String what) {
         return all(Arrays.asList(Objects.requireNonNull(told, what)), what);
+    }
+
+    /**
+     * Returns a name as a code, such as {@code cut-rod-channel} for {@code cut rod channel}.
+     *
+     * @param name in words
+     * @return its letters and digits in lower case, words parted by hyphens; the name itself where it has neither
+     */
+    public static String code(String name) {
+        String words =
+                Objects.requireNonNull(name, "name").toLowerCase(Locale.ROOT).replace("'", "");
+        String code = words.replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return code.isEmpty() ? name : code;
     }
 
     private static String brief(String name) {

@@ -262,6 +262,32 @@ class FormTest {
     }
 
     @Test
+    void notesOfATable_areCutAtMostButNotInTheWhole() {
+        Form<List<Hole>> form = Form.<List<Hole>>of("holes")
+                .fact("holes", Kind.table(Hole.FORM), "drilled", holes -> holes)
+                .finds("holes", "Holes")
+                .noteEach("holes", "drill {place:brief}", 2, "and {more} more");
+        List<Hole> three = List.of(new Hole(1, 10), new Hole(2, 20), new Hole(3, 30));
+
+        assertThat(form.text(three, MILLIMETRES)).isEqualTo("Holes\n  drill 10 mm\n  drill 20 mm\n  and 1 more");
+        assertThat(form.whole(three, MILLIMETRES)).endsWith("drill 20 mm\n  drill 30 mm");
+        assertThat(form.text(three.subList(0, 2), MILLIMETRES)).isEqualTo("Holes\n  drill 10 mm\n  drill 20 mm");
+        assertThatThrownBy(() -> form.noteEach("holes", "", 0, ""))
+                .hasMessage("most notes must be 1 or more, but were 0");
+    }
+
+    @Test
+    void schema_listsTheCodesOfNotes() {
+        assertThat(notesOf(Hole.FORM.note("deep", "deep").note("late", "late")))
+                .isEqualTo(Map.of("type", "array", "items", Map.of("enum", List.of("deep", "late"))));
+        assertThat(notesOf(Hole.FORM)).isEqualTo(Map.of("type", "array", "maxItems", 0));
+    }
+
+    private static Object notesOf(Form<?> form) {
+        return ((Map<?, ?>) form.schema().get("properties")).get("notes");
+    }
+
+    @Test
     void facts_areAskedForOnce() {
         int[] asked = {0};
         Form<int[]> form = Form.<int[]>of("once")

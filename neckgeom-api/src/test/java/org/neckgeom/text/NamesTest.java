@@ -29,6 +29,16 @@ class NamesTest {
         assertThatIllegalArgumentException().isThrownBy(() -> Names.checked("two\nlines", "a name"));
     }
 
+    @Test
+    void code_isLettersAndDigitsWithHyphens() {
+        assertThat(Names.code("cut rod channel")).isEqualTo("cut-rod-channel");
+        assertThat(Names.code("fingerboard's parallel edges")).isEqualTo("fingerboards-parallel-edges");
+        assertThat(Names.code("(Saw 2 slots, then glue)")).isEqualTo("saw-2-slots-then-glue");
+        assertThat(Names.code("\u00d6l auftragen")).isEqualTo("\u00f6l-auftragen");
+        assertThat(Names.code("***")).isEqualTo("***");
+        assertThatNullPointerException().isThrownBy(() -> Names.code(null));
+    }
+
     /** Letters put in, left out or changed: up to four are a slip, the fewest win. */
     @Test
     void unknown_guessesTheNearestOfSeveral() {

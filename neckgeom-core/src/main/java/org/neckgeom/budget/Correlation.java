@@ -6,9 +6,13 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * How two contributors of a budget go together, such as {@code "fence" and "stop", coefficient 0.8}: 1 when they always
@@ -18,7 +22,13 @@ import org.neckgeom.text.Words;
  * @param other another one
  * @param coefficient r, from -1 to 1 (JCGM 100:2008, 5.2.2)
  */
-public record Correlation(String one, String other, double coefficient) {
+public record Correlation(String one, String other, double coefficient) implements Answer {
+
+    private static final Form<Correlation> FORM = Form.<Correlation>of("correlation")
+            .fact("one", Kind.NAME, "a contributor", Correlation::one)
+            .fact("other", Kind.NAME, "another one", Correlation::other)
+            .fact("coefficient", Kind.RATIO, "from -1 to 1", Correlation::coefficient)
+            .finds("correlation", "\"{one}\" and \"{other}\", coefficient {coefficient:..4}");
 
     /** A remainder of a variance under this share of it is nothing but rounding. */
     private static final double ROUNDING = 1e-12;
@@ -141,9 +151,19 @@ public record Correlation(String one, String other, double coefficient) {
         return one.equals(name) || other.equals(name);
     }
 
+    @Override
+    public Form<Correlation> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** Returns such as {@code "fence" and "stop", coefficient 0.8}. */
     @Override
     public String toString() {
-        return "\"" + one + "\" and \"" + other + "\", coefficient " + Numbers.trimmed(coefficient, 4);
+        return text(style());
     }
 }

@@ -15,6 +15,9 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Words;
@@ -32,7 +35,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
  * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
  */
-public final class Registration {
+public final class Registration implements Answer {
 
     /** The feature every tree grows from: the blank itself, its centreline, its glue face, its nut line. */
     public static final String BLANK = "blank";
@@ -51,6 +54,19 @@ public final class Registration {
             this.words = words;
         }
     }
+
+    /** A feature where it sits. */
+    private record Placed(Direction direction, String feature, String parent) {
+        static final Form<Placed> FORM = Form.<Placed>of("placed-feature")
+                .fact("direction", Kind.code(Direction.class), "in which it is placed", Placed::direction)
+                .fact("feature", Kind.NAME, "what is placed", Placed::feature)
+                .fact("parent", Kind.NAME, "what it sits on", Placed::parent);
+    }
+
+    private static final Form<Registration> FORM = Form.<Registration>of("registration")
+            .fact("places", Kind.table(Placed.FORM), "each feature, in the order placed", Registration::places)
+            .finds("registration", "Registration from the blank")
+            .laidOut((tree, style) -> tree.drawn());
 
     private final Map<Direction, Named<Place>> trees;
     private final Direction lastDirection;
@@ -373,9 +389,31 @@ public final class Registration {
         return trees.hashCode();
     }
 
+    @Override
+    public Form<Registration> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** Returns the trees, a feature a line, each under what it sits on. */
     @Override
     public String toString() {
+        return text(style());
+    }
+
+    private List<Placed> places() {
+        List<Placed> all = new ArrayList<>();
+        trees.forEach((direction, tree) -> tree.names()
+                .forEach(name -> all.add(
+                        new Placed(direction, name, place(direction, name).parent()))));
+        return all;
+    }
+
+    private String drawn() {
         StringBuilder out = new StringBuilder("Registration from the blank");
         trees.forEach((direction, tree) -> {
             Map<String, List<String>> onIt = new HashMap<>();

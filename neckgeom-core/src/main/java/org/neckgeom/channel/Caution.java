@@ -2,7 +2,11 @@ package org.neckgeom.channel;
 
 import java.util.Objects;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * Something that can hurt the maker or spoil the neck: a code to know it by, what to do, and why. Immutable.
@@ -14,7 +18,13 @@ import org.neckgeom.text.Words;
  * @param text what to do, one sentence
  * @param why what happens otherwise
  */
-public record Caution(String code, String text, String why) {
+public record Caution(String code, String text, String why) implements Answer {
+
+    static final Form<Caution> FORM = Form.<Caution>of("caution")
+            .fact("code", Kind.NAME, "which caution", Caution::code)
+            .fact("sentence", Kind.NAME, "what to do", caution -> caution.text())
+            .fact("why", Kind.NAME, "what happens otherwise", Caution::why)
+            .finds("caution", "{sentence} ({why})");
 
     /**
      * Checks that nothing is missing.
@@ -37,9 +47,19 @@ public record Caution(String code, String text, String why) {
         }
     }
 
+    @Override
+    public Form<Caution> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** Returns the sentence and the reason, such as {@code Extract the dust (it harms the lungs)} */
     @Override
     public String toString() {
-        return text + " (" + why + ")";
+        return text(style());
     }
 }

@@ -6,8 +6,12 @@ import java.util.List;
 import java.util.Objects;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Rod;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * The cautions that apply to a job, in the order they matter. Immutable.
@@ -15,7 +19,7 @@ import org.neckgeom.stock.Blank;
  * <p>Common practice, gathered from general trade guidance. The machine's own instructions come first, then local rules
  * and licensed practice.
  */
-public final class Cautions implements Iterable<Caution> {
+public final class Cautions implements Iterable<Caution>, Answer {
 
     /**
      * The general rule of feed, seen from above: the leading point is where the cutter meets the oncoming work. Common
@@ -86,6 +90,11 @@ public final class Cautions implements Iterable<Caution> {
     private static final double NARROW_MM = 75;
     private static final int SHOWN = 8;
 
+    private static final Form<Cautions> FORM = Form.<Cautions>of("cautions")
+            .fact("cautions", Kind.table(Caution.FORM), "the most pressing first", Cautions::list)
+            .finds("cautions", "Cautions")
+            .noteEach("cautions", "{sentence}", SHOWN, "and {more} more in list(), each with its reason");
+
     private final List<Caution> list;
 
     private Cautions(List<Caution> list) {
@@ -155,6 +164,16 @@ public final class Cautions implements Iterable<Caution> {
     }
 
     @Override
+    public Form<Cautions> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
+    @Override
     public boolean equals(Object other) {
         return other instanceof Cautions that && list.equals(that.list);
     }
@@ -167,13 +186,6 @@ public final class Cautions implements Iterable<Caution> {
     /** Returns what to do, a line each; the reasons are in the cautions themselves. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder("Cautions");
-        for (Caution caution : list.subList(0, Math.min(SHOWN, list.size()))) {
-            text.append("\n  ").append(caution.text());
-        }
-        if (list.size() > SHOWN) {
-            text.append("\n  and ").append(list.size() - SHOWN).append(" more in list(), each with its reason");
-        }
-        return text.toString();
+        return text(style());
     }
 }

@@ -36,11 +36,6 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class CutterLoad implements Answer {
 
-    private static final Form<Caution> CAUTION = Form.<Caution>of("caution")
-            .fact("code", Kind.NAME, "which caution", Caution::code)
-            .fact("sentence", Kind.NAME, "what to do", Caution::text)
-            .fact("why", Kind.NAME, "what happens otherwise", Caution::why);
-
     private static final Form<CutterLoad> FORM = Form.<CutterLoad>of("cutter-load")
             .fact("cutterDiameter", Kind.MM, "of the cutter", load -> load.cutter.diameterMm())
             .fact("passDepth", Kind.MM, "of the pass", load -> load.depthMm)
@@ -58,7 +53,7 @@ public final class CutterLoad implements Answer {
                     "estimate, half to twice",
                     load -> load.power().house())
             .fact("bend", Kind.MM, "at the tip; estimate, half to twice", CutterLoad::bendMm)
-            .fact("cautions", Kind.table(CAUTION), "what is out of the usual", CutterLoad::unusual)
+            .fact("cautions", Kind.table(Caution.FORM), "what is out of the usual", CutterLoad::unusual)
             .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
             .line("rimSpeed", "rim speed", "{rimSpeed:1}")
             .line("chipLoad", "chip load", "{chipLoad:small} an edge")

@@ -4,8 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -19,7 +20,21 @@ import org.neckgeom.units.ShopUnit;
  * the same cut, turned over, is high there by as much, so the two faces that should lie in one plane differ by twice
  * the roll until both slopes are planed true together.
  */
-public final class ScarfRoll {
+public final class ScarfRoll implements Answer {
+
+    private static final Form<ScarfRoll> FORM = Form.<ScarfRoll>of("scarf-roll")
+            .fact("pitch", Kind.RAD, "of the head", cut -> cut.pitch)
+            .fact("outOfSquare", Kind.RAD, "saw line; positive: treble end nearer the body", cut -> cut.outOfSquare)
+            .fact("roll", Kind.RAD, "of the shaft's sawn face; positive: treble side low", ScarfRoll::rollRad)
+            .fact("mismatch", Kind.AMOUNT, "between both slopes if not trued", ScarfRoll::mismatch)
+            .fact("pitchAlong", Kind.AMOUNT, "the cut has along the centreline", ScarfRoll::pitchAlong)
+            .phrase("low", cut -> cut.rollRad() > 0, ", treble side low")
+            .phrase("low", cut -> cut.rollRad() < 0, ", bass side low")
+            .finds("roll", "Roll from a saw line {outOfSquare:size 2} out of square")
+            .line("roll", "shaft's slope", "{roll:size 2}{low}")
+            .line("mismatch", "offcut turned over", "as much the other way: {mismatch:size 2} between them")
+            .line("pitchAlong", "pitch along the neck", "{pitchAlong:2}")
+            .note("plane-together", "plane both slopes together, edges aligned, before gluing");
 
     private static final double MOST_DEGREES = 20;
 
@@ -87,6 +102,16 @@ public final class ScarfRoll {
         return ScarfKernel.roll(pitch, outOfSquare) + 0.0;
     }
 
+    @Override
+    public Form<ScarfRoll> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** True for the same pitch and saw line. */
     @Override
     public boolean equals(Object other) {
@@ -103,12 +128,6 @@ public final class ScarfRoll {
     /** Returns the roll, which side is low, and the mismatch. */
     @Override
     public String toString() {
-        double roll = rollRad();
-        return Report.titled("Roll from a saw line " + Texts.deg(Math.abs(outOfSquare)) + " out of square")
-                .row("shaft's slope", Texts.roll(roll))
-                .row("offcut turned over", "as much the other way: " + Texts.deg(Math.abs(2 * roll)) + " between them")
-                .row("pitch along the neck", Texts.deg(ScarfKernel.pitchAlong(pitch, outOfSquare)))
-                .note("plane both slopes together, edges aligned, before gluing")
-                .toString();
+        return text(style());
     }
 }

@@ -1,6 +1,10 @@
 package org.neckgeom.order;
 
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * Something that is so or not so about the work, such as {@code straight parallel edges} or {@code ears}: what an
@@ -8,7 +12,12 @@ import org.neckgeom.text.Names;
  *
  * <p>The constants are those of the usual neck; {@link #named} makes more. Two conditions are equal when their names are.
  */
-public final class Condition {
+public final class Condition implements Answer {
+
+    static final Form<Condition> FORM = Form.<Condition>of("condition")
+            .fact("name", Kind.NAME, "of the condition", Condition::name)
+            .fact("code", Kind.NAME, "of the condition", Condition::code)
+            .finds("condition", "{name}");
 
     /** The stock has come to rest: dry, and moved as far as it will. */
     public static final Condition RESTED_STOCK = named("rested stock");
@@ -90,6 +99,25 @@ public final class Condition {
         return name;
     }
 
+    /**
+     * Returns the name as a code, such as {@code head-veneer}: that of the usual neck's is stable.
+     *
+     * @return the name in lower case, with hyphens
+     */
+    public String code() {
+        return Names.code(name);
+    }
+
+    @Override
+    public Form<Condition> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     @Override
     public boolean equals(Object obj) {
         return obj instanceof Condition other && name.equals(other.name);
@@ -103,6 +131,6 @@ public final class Condition {
     /** Returns the name. */
     @Override
     public String toString() {
-        return name;
+        return text(style());
     }
 }

@@ -1,9 +1,11 @@
 package org.neckgeom.order;
 
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * An order the maker must keep, such as {@code glue ears before cut rod channel}. Immutable.
@@ -11,7 +13,7 @@ import org.neckgeom.text.Names;
  * @param first the operation that comes first
  * @param then the operation that comes somewhere after it
  */
-public record KeptOrder(String first, String then) {
+public record KeptOrder(String first, String then) implements Answer {
 
     static final Form<KeptOrder> FORM = Form.<KeptOrder>of("kept-order")
             .fact("first", Kind.NAME, "operation that comes first", KeptOrder::first)
@@ -38,9 +40,19 @@ public record KeptOrder(String first, String then) {
         return "kept: " + this;
     }
 
+    @Override
+    public Form<KeptOrder> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** Returns such as {@code glue ears before cut rod channel}. */
     @Override
     public String toString() {
-        return first + " before " + then;
+        return text(style());
     }
 }

@@ -31,15 +31,107 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class Operation implements Answer {
 
+    // Names of the usual neck's operations, in their usual order.
+
+    /** Let the stock come to rest. */
+    public static final String REST_THE_STOCK = "rest the stock";
+
+    /** Flatten the glue face. */
+    public static final String FLATTEN_THE_FACE = "flatten the face";
+
+    /** Make the edges straight, parallel and square to the face. */
+    public static final String SQUARE_THE_EDGES = "square the edges";
+
+    /** Mark centreline, nut and body joint on all sides. */
+    public static final String MARK_THE_LINES = "mark the lines";
+
+    /** Cut the channel for the rod. */
+    public static final String CUT_ROD_CHANNEL = "cut rod channel";
+
+    /** Saw and plane the scarf. */
+    public static final String CUT_SCARF = "cut scarf";
+
+    /** Glue the head piece on. */
+    public static final String GLUE_HEAD = "glue head";
+
+    /** Saw the head out of a blank thick enough for it, in the place of scarf and gluing. */
+    public static final String SAW_OUT_THE_HEAD = "saw out the head";
+
+    /** Bring the head to its thickness, faces and sides true. */
+    public static final String TRUE_THE_HEAD = "true the head";
+
+    /** Glue the heel block to the back. */
+    public static final String GLUE_HEEL_BLOCK = "glue heel block";
+
+    /** Cut tenon, dovetail, pocket or bolt holes. */
+    public static final String CUT_HEEL_JOINT = "cut heel joint";
+
+    /** Glue on the strips that widen the head. */
+    public static final String GLUE_EARS = "glue ears";
+
+    /** Glue the veneer on the head's face. */
+    public static final String GLUE_HEAD_VENEER = "glue head veneer";
+
+    /** Glue the veneer on the head's back. */
+    public static final String GLUE_BACK_STRAP = "glue back strap";
+
+    /** Cut the sides to the taper. */
+    public static final String TAPER_THE_SIDES = "taper the sides";
+
+    /** Saw the back near its shape. */
+    public static final String ROUGH_OUT_THE_BACK = "rough out the back";
+
+    /** Let the roughed out neck come to rest, and flatten its face again. */
+    public static final String REST_AND_FLATTEN_AGAIN = "rest and flatten again";
+
+    /** Make the fingerboard's own edges straight and parallel. */
+    public static final String SQUARE_THE_FINGERBOARD = "square the fingerboard";
+
+    /** Saw the fret slots. */
+    public static final String SAW_FRET_SLOTS = "saw fret slots";
+
+    /** Cut the fingerboard to its taper. */
+    public static final String TAPER_THE_FINGERBOARD = "taper the fingerboard";
+
+    /** Test the rod and lay it in its channel. */
+    public static final String LAY_IN_THE_ROD = "lay in the rod";
+
+    /** Glue the fingerboard on. */
+    public static final String GLUE_FINGERBOARD = "glue fingerboard";
+
+    /** Trim the sides to the fingerboard. */
+    public static final String TRIM_TO_THE_FINGERBOARD = "trim to the fingerboard";
+
+    /** Carve the neck to its section. */
+    public static final String CARVE_THE_NECK = "carve the neck";
+
+    /** Fit the heel to the finished body. */
+    public static final String FIT_HEEL_TO_BODY = "fit heel to body";
+
+    /** Press or hammer the frets in. */
+    public static final String FRET_THE_FINGERBOARD = "fret the fingerboard";
+
+    /** Level the frets with the rod at neutral. */
+    public static final String LEVEL_THE_FRETS = "level the frets";
+
+    /** Fit the nut. */
+    public static final String FIT_THE_NUT = "fit the nut";
+
+    /** String the neck and set it up. */
+    public static final String SET_UP = "set up";
+
     static final Kind<List<String>> NAMES = Kind.shortList(Kind.NAME);
+
+    private static final Kind<List<Condition>> CONDITIONS = Kind.shortList(Kind.answer(Condition.FORM));
 
     private static final Form<Operation> FORM = Form.<Operation>of("operation")
             .fact("name", Kind.NAME, "of the operation", Operation::name)
+            .fact("code", Kind.NAME, "of the operation", Operation::code)
             .finds("operation", "{name}")
-            .row("needs", "needs", NAMES, "when it begins", operation -> names(operation.needs))
-            .row("blockedBy", "blocked by", NAMES, "when it begins", operation -> names(operation.blockers))
-            .row("takesAway", "takes away", NAMES, "what no longer holds after it", o -> names(o.takes))
-            .row("puts", "leaves", NAMES, "what holds after it", operation -> names(operation.puts));
+            .row("needs", "needs", CONDITIONS, "when it begins", Operation::needs)
+            .row("blockedBy", "blocked by", CONDITIONS, "when it begins", Operation::blockers)
+            .row("takesAway", "takes away", CONDITIONS, "what no longer holds after it", Operation::takesAway)
+            .row("puts", "leaves", CONDITIONS, "what holds after it", Operation::puts);
 
     private static final int LONGEST_CAUTION = 300;
 
@@ -238,6 +330,15 @@ public final class Operation implements Answer {
     }
 
     /**
+     * Returns the name as a code, such as {@code cut-rod-channel}: that of the usual neck's is stable.
+     *
+     * @return the name in lower case, with hyphens
+     */
+    public String code() {
+        return Names.code(name);
+    }
+
+    /**
      * Returns what must hold when it begins.
      *
      * @return the conditions in the order told
@@ -334,9 +435,5 @@ public final class Operation implements Answer {
     @Override
     public String toString() {
         return text(style());
-    }
-
-    private static List<String> names(Set<Condition> conditions) {
-        return conditions.stream().map(Condition::name).toList();
     }
 }

@@ -88,17 +88,17 @@ public final class OrderOfWork implements Answer {
     public static OrderOfWork forNeck(NeckDesign design) {
         OrderOfWork work = forNeck();
         if (Objects.requireNonNull(design, "design").channel().isEmpty()) {
-            work = work.without("cut rod channel").without("lay in the rod");
+            work = work.without(Operation.CUT_ROD_CHANNEL).without(Operation.LAY_IN_THE_ROD);
         }
         if (design.head().isPresent()) {
             if (design.head().get().pitchRad() == 0) {
-                work = work.without("cut scarf").without("glue head");
+                work = work.without(Operation.CUT_SCARF).without(Operation.GLUE_HEAD);
             }
             if (design.head().get().veneerMm() == 0) {
-                work = work.without("glue head veneer");
+                work = work.without(Operation.GLUE_HEAD_VENEER);
             }
             if (design.head().get().backVeneerMm() == 0) {
-                work = work.without("glue back strap");
+                work = work.without(Operation.GLUE_BACK_STRAP);
             }
         }
         return work;
@@ -387,7 +387,7 @@ public final class OrderOfWork implements Answer {
      * @return the order of work
      */
     public OrderOfWork headSawnOut() {
-        return usual("glue head")
+        return usual(Operation.GLUE_HEAD)
                 .map(gone -> instead(gone, UsualNeck.onePieceHead()))
                 .orElse(this);
     }

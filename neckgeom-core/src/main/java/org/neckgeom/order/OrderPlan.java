@@ -34,6 +34,7 @@ public final class OrderPlan implements Answer {
         private static final Form<Step> FORM = Form.<Step>of("order-step")
                 .fact("number", Kind.WHOLE, "1 for the first", Step::number)
                 .fact("operation", Kind.NAME, "what is done", step -> step.operation.name())
+                .fact("code", Kind.NAME, "of what is done", step -> step.operation.code())
                 .factIfAny(
                         "why",
                         Kind.NAME,

@@ -50,97 +50,109 @@ final class UsualNeck {
 
     private static List<Operation> inOrder() {
         return List.of(
-                Operation.named("rest the stock").puts(RESTED_STOCK),
-                Operation.named("flatten the face")
+                Operation.named(Operation.REST_THE_STOCK).puts(RESTED_STOCK),
+                Operation.named(Operation.FLATTEN_THE_FACE)
                         .needs(RESTED_STOCK)
                         .blockedBy(FINGERBOARD)
                         .puts(FLAT_FACE),
-                Operation.named("square the edges").needs(FLAT_FACE).puts(PARALLEL_EDGES, SQUARE_EDGES),
-                Operation.named("mark the lines")
+                Operation.named(Operation.SQUARE_THE_EDGES).needs(FLAT_FACE).puts(PARALLEL_EDGES, SQUARE_EDGES),
+                Operation.named(Operation.MARK_THE_LINES)
                         .needs(FLAT_FACE, PARALLEL_EDGES)
                         .because(PARALLEL_EDGES, "the centreline is found from both edges")
                         .puts(MARKED_LINES),
                 rodChannel(),
                 scarf(),
-                Operation.named("glue head")
+                Operation.named(Operation.GLUE_HEAD)
                         .needs(SCARF)
                         .blockedBy(FINGERBOARD)
                         .because(FINGERBOARD, "it lies over the joint")
                         .caution("Glue lets a sloped joint slide under the clamp: stop both ends before clamping down.")
                         .puts(HEAD),
-                Operation.named("true the head")
+                Operation.named(Operation.TRUE_THE_HEAD)
                         .needs(HEAD)
                         .blockedBy(HEAD_VENEER)
                         .because(HEAD_VENEER, "it covers the face that is to be trued")
                         .puts(TRUE_HEAD),
-                Operation.named("glue heel block")
+                Operation.named(Operation.GLUE_HEEL_BLOCK)
                         .needs(SQUARE_EDGES, MARKED_LINES)
                         .blockedBy(ROUNDED_BACK)
                         .because(ROUNDED_BACK, "the block needs a flat back to be glued to")
                         .puts(HEEL_BLOCK),
                 heelJoint(),
-                Operation.named("glue ears").needs(TRUE_HEAD).puts(EARS),
-                Operation.named("glue head veneer")
+                Operation.named(Operation.GLUE_EARS).needs(TRUE_HEAD).puts(EARS),
+                Operation.named(Operation.GLUE_HEAD_VENEER)
                         .needs(TRUE_HEAD, EARS, MARKED_LINES)
                         .because(EARS, "the veneer covers their joint")
                         .because(MARKED_LINES, "its end is laid against the nut line")
                         .puts(HEAD_VENEER),
-                Operation.named("glue back strap").needs(TRUE_HEAD, EARS).puts(BACK_STRAP),
-                Operation.named("taper the sides")
+                Operation.named(Operation.GLUE_BACK_STRAP)
+                        .needs(TRUE_HEAD, EARS)
+                        .puts(BACK_STRAP),
+                Operation.named(Operation.TAPER_THE_SIDES)
                         .needs(MARKED_LINES)
                         .takesAway(PARALLEL_EDGES)
                         .puts(TAPERED_SIDES),
-                Operation.named("rough out the back")
+                Operation.named(Operation.ROUGH_OUT_THE_BACK)
                         .needs(MARKED_LINES)
                         .takesAway(FLAT_FACE, RESTED_STOCK)
                         .puts(ROUGH_BACK, ROUNDED_BACK),
-                Operation.named("rest and flatten again")
+                Operation.named(Operation.REST_AND_FLATTEN_AGAIN)
                         .needs(ROUGH_BACK)
                         .blockedBy(FINGERBOARD)
                         .because(ROUGH_BACK, "roughing out releases stress, and the face moves")
                         .because(FINGERBOARD, "it covers the face")
                         .puts(FLAT_FACE, RESTED_STOCK),
-                Operation.named("square the fingerboard").blockedBy(FINGERBOARD).puts(BOARD_EDGES),
-                Operation.named("saw fret slots")
+                Operation.named(Operation.SQUARE_THE_FINGERBOARD)
+                        .blockedBy(FINGERBOARD)
+                        .puts(BOARD_EDGES),
+                Operation.named(Operation.SAW_FRET_SLOTS)
                         .needs(BOARD_EDGES)
                         .because(BOARD_EDGES, "the saw is guided square to an edge")
                         .puts(FRET_SLOTS),
-                Operation.named("taper the fingerboard").needs(FRET_SLOTS).takesAway(BOARD_EDGES),
+                Operation.named(Operation.TAPER_THE_FINGERBOARD)
+                        .needs(FRET_SLOTS)
+                        .takesAway(BOARD_EDGES),
                 layRod(),
-                Operation.named("glue fingerboard")
+                Operation.named(Operation.GLUE_FINGERBOARD)
                         .needs(FLAT_FACE, MARKED_LINES, ROD_IN, FRET_SLOTS)
                         .because(ROD_IN, "the fingerboard closes the channel")
                         .caution("Keep glue off the rod, and pin the fingerboard so that it cannot slide.")
                         .puts(FINGERBOARD),
-                Operation.named("trim to the fingerboard")
+                Operation.named(Operation.TRIM_TO_THE_FINGERBOARD)
                         .needs(FINGERBOARD)
                         .takesAway(PARALLEL_EDGES)
                         .puts(TRIMMED_SIDES),
-                Operation.named("carve the neck")
+                Operation.named(Operation.CARVE_THE_NECK)
                         .needs(TRIMMED_SIDES)
                         .takesAway(SQUARE_EDGES)
                         .puts(CARVED_NECK, ROUNDED_BACK),
-                Operation.named("fit heel to body")
+                Operation.named(Operation.FIT_HEEL_TO_BODY)
                         .needs(HEEL_JOINT, CARVED_NECK)
                         .puts(FITTED_HEEL),
-                Operation.named("fret the fingerboard").needs(FRET_SLOTS).puts(FRETS),
-                Operation.named("level the frets")
+                Operation.named(Operation.FRET_THE_FINGERBOARD)
+                        .needs(FRET_SLOTS)
+                        .puts(FRETS),
+                Operation.named(Operation.LEVEL_THE_FRETS)
                         .needs(FRETS, FINGERBOARD, ROD_IN)
                         .because(ROD_IN, "they are levelled with the rod at neutral")
                         .puts(LEVEL_FRETS),
-                Operation.named("fit the nut").needs(LEVEL_FRETS, HEAD_VENEER).puts(NUT),
-                Operation.named("set up").needs(NUT, LEVEL_FRETS, FITTED_HEEL).puts(STRUNG));
+                Operation.named(Operation.FIT_THE_NUT)
+                        .needs(LEVEL_FRETS, HEAD_VENEER)
+                        .puts(NUT),
+                Operation.named(Operation.SET_UP)
+                        .needs(NUT, LEVEL_FRETS, FITTED_HEEL)
+                        .puts(STRUNG));
     }
 
     private static Operation rodChannel() {
-        return alongFence("cut rod channel")
+        return alongFence(Operation.CUT_ROD_CHANNEL)
                 .caution(
                         "Stopped cut: clamp stop blocks; at the end switch off and let the cutter stop before lifting.")
                 .puts(ROD_CHANNEL);
     }
 
     private static Operation scarf() {
-        return Operation.named("cut scarf")
+        return Operation.named(Operation.CUT_SCARF)
                 .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
                 .blockedBy(ROUNDED_BACK, FINGERBOARD)
                 .because(SQUARE_EDGES, "the saw line is squared across from them")
@@ -150,7 +162,7 @@ final class UsualNeck {
 
     /** In the place of gluing it on, where the head is sawn out of a blank thick enough for it. */
     static Operation onePieceHead() {
-        return Operation.named("saw out the head")
+        return Operation.named(Operation.SAW_OUT_THE_HEAD)
                 .needs(FLAT_FACE, SQUARE_EDGES, MARKED_LINES)
                 .because(FLAT_FACE, "the lines of the head are laid out from it")
                 .because(SQUARE_EDGES, "the saw line is squared across from them")
@@ -160,7 +172,7 @@ final class UsualNeck {
     }
 
     private static Operation heelJoint() {
-        return Operation.named("cut heel joint")
+        return Operation.named(Operation.CUT_HEEL_JOINT)
                 .needs(HEEL_BLOCK, SQUARE_EDGES, PARALLEL_EDGES, MARKED_LINES)
                 .because(SQUARE_EDGES, "sawing and drilling start from square faces")
                 .because(PARALLEL_EDGES, "sawing and drilling start from square faces")
@@ -169,7 +181,7 @@ final class UsualNeck {
     }
 
     private static Operation layRod() {
-        return Operation.named("lay in the rod")
+        return Operation.named(Operation.LAY_IN_THE_ROD)
                 .needs(ROD_CHANNEL, TRUE_HEAD)
                 .blockedBy(FINGERBOARD)
                 .because(TRUE_HEAD, "the pocket's depth is taken from the head's final face")

@@ -15,6 +15,7 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackCurve;
 import org.neckgeom.solid.BackShape;
@@ -47,7 +48,7 @@ final class BackParts {
         BackShape shape = AsMade.of(plan).back();
         PlanSection.Draft draft =
                 PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", shape);
-        if (plan.isDone("carve the neck")) {
+        if (plan.isDone(Operation.CARVE_THE_NECK)) {
             return PlanPart.of(draft.row(
                     "done", "done", draft.words("carved", "carved; its depths stand with what has been read")));
         }
@@ -130,7 +131,7 @@ final class BackParts {
                                 (channel, back) -> wood(plan, channel, back, offset, skew)
                                         .least()
                                         .woodMm())
-                        : plan.isDone("carve the neck")
+                        : plan.isDone(Operation.CARVE_THE_NECK)
                                 ? draft.words("read-the-back", "It is carved: read the back's depth there.")
                                 : sure
                                         ? draft.words("carve", "Carve to the drawing.")

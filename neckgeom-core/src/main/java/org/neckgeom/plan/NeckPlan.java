@@ -57,12 +57,6 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class NeckPlan implements SaysLengths<NeckPlan> {
 
-    static final String HEAD = "glue head";
-    static final String ONE_PIECE_HEAD = "saw out the head";
-    static final String SCARF = "cut scarf";
-    static final String HEEL_JOINT = "cut heel joint";
-    static final String CHANNEL = "cut rod channel";
-
     /** So many checks that do not stand well fit where a value is printed. */
     private static final int MOST_SHOWN = 3;
 
@@ -409,8 +403,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     OrderOfWork orderToldWhole() {
         OrderOfWork order = NeckWork.of(this);
         List<String> names = order.operations().stream().map(Operation::name).toList();
-        return headComesFirst() && names.containsAll(List.of(HEAD, CHANNEL))
-                ? order.keep(HEAD).before(CHANNEL)
+        return headComesFirst() && names.containsAll(List.of(Operation.GLUE_HEAD, Operation.CUT_ROD_CHANNEL))
+                ? order.keep(Operation.GLUE_HEAD).before(Operation.CUT_ROD_CHANNEL)
                 : order;
     }
 

@@ -20,6 +20,7 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.order.Operation;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
@@ -189,12 +190,12 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
     Map<String, String> proofs() {
         Map<String, String> proofs = new LinkedHashMap<>();
         if (scarf != null) {
-            proofs.put("cut scarf", "scarf angle");
-            proofs.put("saw out the head", "scarf angle");
+            proofs.put(Operation.CUT_SCARF, "scarf angle");
+            proofs.put(Operation.SAW_OUT_THE_HEAD, "scarf angle");
         }
         lengths.keySet().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
         if (!back.isEmpty()) {
-            proofs.put("carve the neck", "back depth");
+            proofs.put(Operation.CARVE_THE_NECK, "back depth");
         }
         return proofs;
     }

@@ -3,6 +3,7 @@ package org.neckgeom.plan;
 import org.neckgeom.design.Head;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.heel.HeelBlocks;
+import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 
 /**
@@ -16,17 +17,17 @@ final class NeckWork {
     static OrderOfWork of(NeckPlan plan) {
         OrderOfWork work = plan.orderAsTold();
         if (plan.isHeadInOnePiece()) {
-            work = work.lacking("cut scarf");
-            work = plan.isHeadSawnFromTheBlank() ? work.headSawnOut() : work.lacking("glue head");
+            work = work.lacking(Operation.CUT_SCARF);
+            work = plan.isHeadSawnFromTheBlank() ? work.headSawnOut() : work.lacking(Operation.GLUE_HEAD);
         }
         if (plan.design().head().filter(head -> !hasEars(plan, head)).isPresent()) {
-            work = work.lacking("glue ears");
+            work = work.lacking(Operation.GLUE_EARS);
         }
         return StockParts.heel(plan)
                         .map(HeelBlocks::count)
                         .filter(count -> count == 0)
                         .isPresent()
-                ? work.lacking("glue heel block")
+                ? work.lacking(Operation.GLUE_HEEL_BLOCK)
                 : work;
     }
 

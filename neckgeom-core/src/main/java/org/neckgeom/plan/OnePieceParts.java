@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -26,7 +27,7 @@ final class OnePieceParts {
     private static PlanPart part(NeckPlan plan, OnePieceHead head) {
         PlanSection.Draft draft = PlanSection.titled("head-in-one-piece", "Head and shaft in one piece", plan.style())
                 .row("head", "head", head);
-        if (plan.isDone(NeckPlan.ONE_PIECE_HEAD)) {
+        if (plan.isDone(Operation.SAW_OUT_THE_HEAD)) {
             return PlanPart.of(draft.row("done", "done", draft.words("sawn", "sawn")));
         }
         if (plan.isHeadSawnFromTheBlank()) {

@@ -12,6 +12,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.LengthStyle;
 
@@ -98,12 +99,12 @@ final class ReadParts {
     private static Optional<Statement> channelUnread(NeckPlan plan) {
         NeckReadings read = plan.readings();
         Set<String> proofs = read.proofs().keySet();
-        if (proofs.contains("cut rod channel")) {
+        if (proofs.contains(Operation.CUT_ROD_CHANNEL)) {
             return Optional.empty();
         }
-        String late = proofs.contains("carve the neck")
+        String late = proofs.contains(Operation.CARVE_THE_NECK)
                 ? "the back has been read as carved"
-                : proofs.contains("glue fingerboard") ? "the board has been read as glued" : "";
+                : proofs.contains(Operation.GLUE_FINGERBOARD) ? "the board has been read as glued" : "";
         return late.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Statement.of(

@@ -28,6 +28,7 @@ import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
@@ -57,7 +58,7 @@ final class SetUpParts {
         List<PlanPart> parts = new ArrayList<>();
         parts.add(centring(plan));
         Channel channel = AsMade.of(plan).channel();
-        if (plan.isDone(NeckPlan.CHANNEL)) {
+        if (plan.isDone(Operation.CUT_ROD_CHANNEL)) {
             parts.add(CutParts.channel(plan, pastTheJoint(plan, channel)));
             return parts;
         }
@@ -74,7 +75,7 @@ final class SetUpParts {
     private static PlanPart centring(NeckPlan plan) {
         PlanSection.Draft draft = PlanSection.titled("centring", CENTRING_TITLE, plan.style());
         record(plan, draft);
-        if (plan.isDone(NeckPlan.CHANNEL)) {
+        if (plan.isDone(Operation.CUT_ROD_CHANNEL)) {
             return CutParts.centring(plan, draft);
         }
         SlotVerdict verdict = plan.slot();
@@ -219,14 +220,14 @@ final class SetUpParts {
 
     /** The stops at the ends that are there when the channel is cut: a scarf sawn, a head on, a heel joint cut. */
     private static SlotStops atItsEnds(NeckPlan plan, SlotStops stops) {
-        SlotStops heel = plan.isDone(NeckPlan.HEEL_JOINT)
+        SlotStops heel = plan.isDone(Operation.CUT_HEEL_JOINT)
                 ? stops.heelEndAt(plan.style().amount(StockParts.shaftEndMm(plan)))
                 : stops;
         Optional<Head> head = AsMade.of(plan).design().head();
         if (head.isPresent() && isHeadOn(plan)) {
             return heel.headOn(head.get().width(layout(plan, head.get()).widthAtTip()));
         }
-        Optional<ScarfJoint> sawn = AsMade.of(plan).scarf().filter(joint -> plan.isDone(NeckPlan.SCARF));
+        Optional<ScarfJoint> sawn = AsMade.of(plan).scarf().filter(joint -> plan.isDone(Operation.CUT_SCARF));
         return sawn.isPresent() ? heel.headEndAt(plan.style().amount(thinEndMm(sawn.get()))) : heel;
     }
 
@@ -249,7 +250,7 @@ final class SetUpParts {
     }
 
     private static boolean isHeadOn(NeckPlan plan) {
-        return plan.headComesFirst() || plan.isDone(NeckPlan.HEAD) || plan.isDone(NeckPlan.ONE_PIECE_HEAD);
+        return plan.headComesFirst() || plan.isDone(Operation.GLUE_HEAD) || plan.isDone(Operation.SAW_OUT_THE_HEAD);
     }
 
     /** Where the shaft's sawn slope ends in its back. */

@@ -21,6 +21,7 @@ import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -56,7 +57,7 @@ final class ShapeParts {
         PlanSection.Draft draft =
                 PlanSection.titled("scarf", "Scarf", plan.style()).row("joint", "joint", joint);
         Head head = plan.design().head().orElse(null);
-        if (plan.isDone("cut scarf")) {
+        if (plan.isDone(Operation.CUT_SCARF)) {
             return PlanPart.of(draft.row("done", "done", sawn(plan)));
         }
         if (head == null) {
@@ -185,11 +186,9 @@ final class ShapeParts {
                 .ifPresent(head -> draft.row(
                         "scarf",
                         "scarf",
-                        Kind.NAME,
-                        ""
-                                + SlantedScarf.of(
-                                        Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
-                                        Amount.ofHouse(slant, ShopUnit.DEGREE))));
+                        SlantedScarf.of(
+                                Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
+                                Amount.ofHouse(slant, ShopUnit.DEGREE))));
         if (design.hasStrings() && design.strings().tensionsN().length == 0) {
             draft.note(
                     "pull-of-the-centreline",
@@ -204,7 +203,7 @@ final class ShapeParts {
         Amount<Angle> step = ShopUnits.deg(0.1);
         PlanSection.Draft draft = PlanSection.titled("neck-angle", "Neck angle", plan.style())
                 .row("angle", "angle", set.angle())
-                .row("heelFace", "heel face", Kind.NAME, "" + set.heelFace());
+                .row("heelFace", "heel face", set.heelFace());
         return PlanPart.of(draft.row(
                 "tenthOfADegree",
                 draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
+import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodLeft;
@@ -105,7 +106,7 @@ final class StrengthParts {
         double settable = plan.shop().uncertainty().moveScatterMm();
         NeckWeather then = plan.weather().on(AsMade.of(plan).design());
         PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())
-                .row("fromAndTo", "from and to", Kind.NAME, plan.weather().toString())
+                .row("fromAndTo", "from and to", plan.weather())
                 .row("then", "then", then);
         Optional<PlanCheck> binds = then.slotFit()
                 .filter(fit -> moves && fit.playAfter().house() < -settable)
@@ -116,7 +117,7 @@ final class StrengthParts {
                         draft.words("too-tight", "{play:size small} too tight")
                                 .with("play", Kind.MM, fit.playAfter().house()),
                         draft.words("some-play", "some play"),
-                        wider(fit, plan.isDone(NeckPlan.CHANNEL), plan.style())));
+                        wider(fit, plan.isDone(Operation.CUT_ROD_CHANNEL), plan.style())));
         return new PlanPart(draft.done(), binds.map(List::of).orElse(List.of()));
     }
 

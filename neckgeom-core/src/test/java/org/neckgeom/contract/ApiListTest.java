@@ -3,12 +3,9 @@ package org.neckgeom.contract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,8 +18,6 @@ import org.neckgeom.units.Amount;
  */
 class ApiListTest {
 
-    private static final Path APPROVED = Path.of("src", "test", "resources", "api");
-
     static Stream<ApiList> modules() {
         return Stream.of(ApiList.ofModuleOf(Amount.class), ApiList.ofModuleOf(NeckPlan.class));
     }
@@ -30,23 +25,8 @@ class ApiListTest {
     @ParameterizedTest
     @MethodSource("modules")
     void api_isTheApprovedOne(ApiList module) throws IOException {
-        Path file = APPROVED.resolve(module.module() + ".txt");
-        String text = module.text();
-        if (Boolean.getBoolean("neckgeom.approve")) {
-            Files.createDirectories(APPROVED);
-            Files.writeString(file, text);
-            Assumptions.abort("approved anew: " + file + "; read the change before keeping it");
-        }
-        List<String> approved = withOwners(Files.readAllLines(file));
-        List<String> now = withOwners(text.lines().toList());
-
-        assertThat(now.stream().filter(line -> !approved.contains(line)))
-                .as("new in the public API; if it is meant, run this test with -Dneckgeom.approve=true")
-                .isEmpty();
-        assertThat(approved.stream().filter(line -> !now.contains(line)))
-                .as("gone from the public API; see the rules for versions in DEVELOPERS.md before approving")
-                .isEmpty();
-        assertThat(now).as("the public API in its order").isEqualTo(approved);
+        ApprovedList.of(module.module(), "the public API", ApiListTest::withOwners)
+                .hold(module.text());
     }
 
     /** Each member's line after its type's, so that a line alone says whose it is. */

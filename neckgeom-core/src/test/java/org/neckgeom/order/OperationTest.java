@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.neckgeom.form.Json;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError.Way;
 
@@ -68,6 +69,17 @@ class OperationTest {
                 .hasMessageStartingWith("an operation's name must be 1 to 50 characters on one line, but was \"");
         assertThatThrownBy(() -> Condition.named(name)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Remedy.named(name)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void codes_ofTheUsualNeckAreItsNamesAndDiffer() {
+        assertThat(OrderOfWork.forNeck().operations())
+                .extracting(Operation::code)
+                .contains("cut-rod-channel", "rest-and-flatten-again")
+                .doesNotHaveDuplicates()
+                .allMatch(code -> code.matches("[a-z]+(-[a-z]+)*"));
+        assertThat(Condition.BOARD_EDGES.code()).isEqualTo("fingerboards-parallel-edges");
+        assertThat(Json.of(Operation.alongFence("Cut bar slots"))).contains("\"code\": \"cut-bar-slots\"");
     }
 
     @Test
