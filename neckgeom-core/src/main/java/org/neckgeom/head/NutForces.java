@@ -3,11 +3,12 @@ package org.neckgeom.head;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.measure.quantity.Force;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -15,7 +16,18 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Estimate: no friction in the slots and the speaking side level. Negative where a string would lift off.
  */
-public final class NutForces {
+public final class NutForces implements Answer {
+
+    private static final Form<NutForces> FORM = Form.<NutForces>of("nut-forces")
+            .fact("total", Kind.AMOUNT, "of all strings, positive down on the nut", NutForces::total)
+            .fact(
+                    "each",
+                    Kind.list(Kind.house(ShopUnit.NEWTON)),
+                    "from bass to treble",
+                    forces -> Arrays.stream(forces.newtons).boxed().toList())
+            .finds("nut-forces", "Strings on the nut: {total:1}")
+            .line("each", "each", "{each:1 first 12}")
+            .note("no-friction", "estimate: no friction in the slots");
 
     private final double[] newtons;
 
@@ -49,6 +61,16 @@ public final class NutForces {
         return Amount.ofHouse(Arrays.stream(newtons).sum(), ShopUnit.NEWTON);
     }
 
+    @Override
+    public Form<NutForces> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** True for the same forces. */
     @Override
     public boolean equals(Object other) {
@@ -63,11 +85,6 @@ public final class NutForces {
     /** Returns the total and each string's share. */
     @Override
     public String toString() {
-        return Report.titled("Strings on the nut: " + Texts.newton(total().house()))
-                .row(
-                        "each",
-                        Arrays.stream(newtons).limit(12).mapToObj(Texts::newton).collect(Collectors.joining(", ")))
-                .note("estimate: no friction in the slots")
-                .toString();
+        return text(style());
     }
 }

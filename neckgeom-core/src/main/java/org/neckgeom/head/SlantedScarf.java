@@ -3,10 +3,12 @@ package org.neckgeom.head;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -27,7 +29,27 @@ import org.neckgeom.units.ShopUnit;
  * <p>The two slopes are of opposite hand: the offcut of the shaft's cut, turned over, leans the wrong way and cannot be
  * used as it is. Each piece needs its own cut.
  */
-public final class SlantedScarf {
+public final class SlantedScarf implements Answer {
+
+    private static final Form<SlantedScarf> FORM = Form.<SlantedScarf>of("slanted-scarf")
+            .fact("pitch", Kind.RAD, "of the head along the centreline", scarf -> scarf.pitch)
+            .fact("slant", Kind.RAD, "of the nut line, mitre on the shaft", scarf -> scarf.slant)
+            .fact("blade", Kind.AMOUNT, "from the face of a board that lies flat", SlantedScarf::bladeFromFace)
+            .fact("headMitre", Kind.AMOUNT, "on the head piece", SlantedScarf::headMitre)
+            .fact("bladeOnEdge", Kind.AMOUNT, "from square, for a board on its edge", SlantedScarf::bladeOnEdge)
+            .fact("roll", Kind.AMOUNT, "of the head, positive with the treble side low", SlantedScarf::roll)
+            .fact("swing", Kind.AMOUNT, "if cut alike, positive toward the treble side", SlantedScarf::swingIfCutAlike)
+            .phrase("low", scarf -> scarf.roll().house() > 0, ", treble side low")
+            .phrase("low", scarf -> scarf.roll().house() < 0, ", bass side low")
+            .phrase("side", scarf -> scarf.swingIfCutAlike().house() > 0, " toward the treble side")
+            .phrase("side", scarf -> scarf.swingIfCutAlike().house() < 0, " toward the bass side")
+            .finds("slanted-scarf", "Scarf at {pitch:2} behind a nut slanted {slant:2}")
+            .line("boardFlat", "board flat", "blade {blade:2} from the face, mitre {slant:2}")
+            .line("headPiece", "head piece", "the other hand, mitre {headMitre:2}")
+            .line("boardOnEdge", "board on edge", "mitre {pitch:2}, blade {bladeOnEdge:2} from square")
+            .line("roll", "head rolls", "{roll:size 2}{low}")
+            .line("swing", "swing if cut alike", "{swing:size 2}{side}")
+            .note("two-cuts", "two cuts: the turned-over offcut leans the wrong way");
 
     private static final double MOST_DEGREES = 30;
 
@@ -117,6 +139,16 @@ public final class SlantedScarf {
         return Amount.ofHouse(rad + 0.0, ShopUnit.DEGREE);
     }
 
+    @Override
+    public Form<SlantedScarf> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** True for the same pitch and slant. */
     @Override
     public boolean equals(Object other) {
@@ -133,16 +165,6 @@ public final class SlantedScarf {
     /** Returns the saw settings both ways, the roll and the swing. */
     @Override
     public String toString() {
-        return Report.titled("Scarf at " + Texts.deg(pitch) + " behind a nut slanted " + Texts.deg(slant))
-                .row("board flat", "blade " + Texts.deg(dihedral()) + " from the face, mitre " + Texts.deg(slant))
-                .row("head piece", "the other hand, mitre " + Texts.deg(ScarfKernel.headMitre(pitch, slant)))
-                .row(
-                        "board on edge",
-                        "mitre " + Texts.deg(pitch) + ", blade "
-                                + Texts.deg(bladeOnEdge().house()) + " from square")
-                .row("head rolls", Texts.roll(ScarfKernel.slantRoll(pitch, slant)))
-                .row("swing if cut alike", Texts.aside(swingIfCutAlike().house()))
-                .note("two cuts: the turned-over offcut leans the wrong way")
-                .toString();
+        return text(style());
     }
 }

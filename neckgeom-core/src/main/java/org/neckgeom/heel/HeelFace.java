@@ -3,10 +3,12 @@ package org.neckgeom.heel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
-import org.neckgeom.kernel.Texts;
-import org.neckgeom.text.Report;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -16,7 +18,14 @@ import org.neckgeom.units.ShopUnit;
  * <p>{@code heel = 180 deg - body end - neck angle}, with the body end's own wood angle measured from the reference
  * plane (toward the bridge) down to its end; for a square end {@code 90 deg - neck angle}. Exact.
  */
-public final class HeelFace {
+public final class HeelFace implements Answer {
+
+    private static final Form<HeelFace> FORM = Form.<HeelFace>of("heel-face")
+            .fact("angle", Kind.RAD, "of the heel's wood", HeelFace::rad)
+            .fact("bodyEnd", Kind.RAD, "of the body's wood, from its reference plane", face -> face.bodyEnd)
+            .finds("heel-face", "Heel face: {angle:2}")
+            .line("between", "between", "glue face toward the head, and the face that meets the body")
+            .line("bodyEnd", "body end", "{bodyEnd:2} to its reference plane");
 
     private final double angle;
     private final double bodyEnd;
@@ -75,6 +84,16 @@ public final class HeelFace {
         return Math.PI - bodyEnd - angle;
     }
 
+    @Override
+    public Form<HeelFace> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
     /** True for the same neck angle and body end. */
     @Override
     public boolean equals(Object other) {
@@ -92,9 +111,6 @@ public final class HeelFace {
     /** Returns the angle and between what it lies. */
     @Override
     public String toString() {
-        return Report.titled("Heel face: " + Texts.deg(rad()))
-                .row("between", "glue face toward the head, and the face that meets the body")
-                .row("body end", Texts.deg(bodyEnd) + " to its reference plane")
-                .toString();
+        return text(style());
     }
 }

@@ -47,7 +47,7 @@ final class BackParts {
         BackShape shape = AsMade.of(plan).back();
         PlanSection.Draft draft =
                 PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", shape);
-        if (plan.isDone("carve the neck")) {
+        if (plan.isDone(NeckPlan.CARVING)) {
             return PlanPart.of(draft.row(
                     "done", "done", draft.words("carved", "carved; its depths stand with what has been read")));
         }
@@ -130,7 +130,7 @@ final class BackParts {
                                 (channel, back) -> wood(plan, channel, back, offset, skew)
                                         .least()
                                         .woodMm())
-                        : plan.isDone("carve the neck")
+                        : plan.isDone(NeckPlan.CARVING)
                                 ? draft.words("read-the-back", "It is carved: read the back's depth there.")
                                 : sure
                                         ? draft.words("carve", "Carve to the drawing.")

@@ -101,8 +101,7 @@ final class HeadParts {
             draft.row(
                     "onTheNut",
                     "on the nut",
-                    Kind.NAME,
-                    "" + layout.nutForces(plan.details().stringsAtNut().orElseThrow(), slot, pulls(plan.design())));
+                    layout.nutForces(plan.details().stringsAtNut().orElseThrow(), slot, pulls(plan.design())));
         }
         boolean enough = least >= StringBreak.FEW_DEGREES;
         return PlanCheck.of(

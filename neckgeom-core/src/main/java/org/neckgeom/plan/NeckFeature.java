@@ -6,25 +6,25 @@ import java.util.Locale;
 public enum NeckFeature {
 
     /** The channel's depth as cut, at its ends where the floor is arched; more than 0. */
-    CHANNEL_DEPTH("cut rod channel", true),
+    CHANNEL_DEPTH(NeckPlan.CHANNEL, true),
     /** Where the channel begins, from the nut, positive toward the body. */
-    CHANNEL_START("cut rod channel", false),
+    CHANNEL_START(NeckPlan.CHANNEL, false),
     /** Where the channel ends, from the nut, positive toward the body. */
-    CHANNEL_END("cut rod channel", false),
+    CHANNEL_END(NeckPlan.CHANNEL, false),
     /** The channel's width as cut, its pocket not counted; more than 0. */
-    CHANNEL_WIDTH("cut rod channel", true),
+    CHANNEL_WIDTH(NeckPlan.CHANNEL, true),
     /** How far the slot lies off the middle of the neck at its head end, positive too far from the fence's edge. */
-    SLOT_OFFSET("cut rod channel", false),
+    SLOT_OFFSET(NeckPlan.CHANNEL, false),
     /** The same at its heel end; where it is not read the slot is taken as askew as the blank's edges made it. */
-    SLOT_OFFSET_AT_HEEL("cut rod channel", false),
+    SLOT_OFFSET_AT_HEEL(NeckPlan.CHANNEL, false),
     /** The thickness of the head's wood, veneers not counted; more than 0. */
     HEAD_THICKNESS("true the head", true),
     /** How far the glued fingerboard's middle lies off the channel's, positive toward the treble side. */
-    FINGERBOARD_OFFSET("glue fingerboard", false),
+    FINGERBOARD_OFFSET(NeckPlan.FINGERBOARD, false),
     /** How far the line of the frets meets the bridge too high, while the heel is being fitted; negative too low. */
-    HEIGHT_AT_BRIDGE("cut heel joint", false),
+    HEIGHT_AT_BRIDGE(NeckPlan.HEEL_JOINT, false),
     /** How far the neck's centreline meets the bridge off its middle, positive toward the treble side. */
-    OFFSET_AT_BRIDGE("cut heel joint", false);
+    OFFSET_AT_BRIDGE(NeckPlan.HEEL_JOINT, false);
 
     private final String operation;
     private final boolean isSize;

@@ -58,6 +58,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     static final String SCARF = "cut scarf";
     static final String HEEL_JOINT = "cut heel joint";
     static final String CHANNEL = "cut rod channel";
+    static final String FINGERBOARD = "glue fingerboard";
+    static final String CARVING = "carve the neck";
 
     /** So many checks that do not stand well fit where a value is printed. */
     private static final int MOST_SHOWN = 3;

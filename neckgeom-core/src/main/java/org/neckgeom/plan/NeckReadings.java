@@ -184,12 +184,12 @@ public final class NeckReadings implements SaysLengths<NeckReadings> {
     Map<String, String> proofs() {
         Map<String, String> proofs = new LinkedHashMap<>();
         if (scarf != null) {
-            proofs.put("cut scarf", "scarf angle");
-            proofs.put("saw out the head", "scarf angle");
+            proofs.put(NeckPlan.SCARF, "scarf angle");
+            proofs.put(NeckPlan.ONE_PIECE_HEAD, "scarf angle");
         }
         lengths.keySet().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
         if (!back.isEmpty()) {
-            proofs.put("carve the neck", "back depth");
+            proofs.put(NeckPlan.CARVING, "back depth");
         }
         return proofs;
     }

@@ -98,12 +98,12 @@ final class ReadParts {
     private static Optional<Statement> channelUnread(NeckPlan plan) {
         NeckReadings read = plan.readings();
         Set<String> proofs = read.proofs().keySet();
-        if (proofs.contains("cut rod channel")) {
+        if (proofs.contains(NeckPlan.CHANNEL)) {
             return Optional.empty();
         }
-        String late = proofs.contains("carve the neck")
+        String late = proofs.contains(NeckPlan.CARVING)
                 ? "the back has been read as carved"
-                : proofs.contains("glue fingerboard") ? "the board has been read as glued" : "";
+                : proofs.contains(NeckPlan.FINGERBOARD) ? "the board has been read as glued" : "";
         return late.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Statement.of(

@@ -185,11 +185,9 @@ final class ShapeParts {
                 .ifPresent(head -> draft.row(
                         "scarf",
                         "scarf",
-                        Kind.NAME,
-                        ""
-                                + SlantedScarf.of(
-                                        Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
-                                        Amount.ofHouse(slant, ShopUnit.DEGREE))));
+                        SlantedScarf.of(
+                                Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
+                                Amount.ofHouse(slant, ShopUnit.DEGREE))));
         if (design.hasStrings() && design.strings().tensionsN().length == 0) {
             draft.note(
                     "pull-of-the-centreline",
@@ -204,7 +202,7 @@ final class ShapeParts {
         Amount<Angle> step = ShopUnits.deg(0.1);
         PlanSection.Draft draft = PlanSection.titled("neck-angle", "Neck angle", plan.style())
                 .row("angle", "angle", set.angle())
-                .row("heelFace", "heel face", Kind.NAME, "" + set.heelFace());
+                .row("heelFace", "heel face", set.heelFace());
         return PlanPart.of(draft.row(
                 "tenthOfADegree",
                 draft.words("more", "{step} more").with("step", Kind.AMOUNT, step),

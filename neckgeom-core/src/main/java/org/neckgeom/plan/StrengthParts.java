@@ -97,7 +97,7 @@ final class StrengthParts {
         double settable = plan.shop().uncertainty().moveScatterMm();
         NeckWeather then = plan.weather().on(AsMade.of(plan).design());
         PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())
-                .row("fromAndTo", "from and to", Kind.NAME, plan.weather().toString())
+                .row("fromAndTo", "from and to", plan.weather())
                 .row("then", "then", then);
         Optional<PlanCheck> binds = then.slotFit()
                 .filter(fit -> moves && fit.playAfter().house() < -settable)

@@ -4,15 +4,24 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.form.Answer;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The air that wood is kept in, such as {@code 45 % humidity, 21 degC}, and the moisture it comes to there. Immutable.
  */
-public final class Climate {
+public final class Climate implements Answer {
+
+    static final Form<Climate> FORM = Form.<Climate>of("climate")
+            .fact("humidity", Kind.AMOUNT, "relative humidity", Climate::humidity)
+            .fact("temperature", Kind.AMOUNT, "of the air", Climate::temperature)
+            .fact("moisture", Kind.AMOUNT, "that wood comes to, of its ovendry mass", Climate::moisture)
+            .finds("climate", "{humidity:..1} humidity, {temperature:..1}: wood at {moisture:1} moisture");
 
     private static final double COLDEST = -20;
     private static final double WARMEST = 100;
@@ -96,6 +105,16 @@ public final class Climate {
     }
 
     @Override
+    public Form<Climate> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Climate other
                 && Double.compare(humidity, other.humidity) == 0
@@ -110,7 +129,6 @@ public final class Climate {
     /** Returns humidity, temperature and moisture: {@code 45 % humidity, 21 degC: wood at 8.5 % moisture}. */
     @Override
     public String toString() {
-        return Numbers.trimmed(100 * humidity, 1) + " % humidity, " + Numbers.trimmed(celsius, 1) + " "
-                + ShopUnit.CELSIUS.symbol() + ": wood at " + Numbers.fixed(moisturePercent(), 1) + " % moisture";
+        return text(style());
     }
 }

@@ -6,11 +6,10 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.text.Numbers;
-import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -23,7 +22,17 @@ import org.neckgeom.units.ShopUnit;
  * <p>Estimate: bare wood that has come to balance before and after, swelling and shrinking evenly from 0 to 30 % moisture
  * (Wood Handbook, FPL-GTR-190, 2010, Eq. 13-3). A finish slows it, glue lines and frets hold it back.
  */
-public final class Weather {
+public final class Weather implements Answer {
+
+    private static final Form<Weather> FORM = Form.<Weather>of("weather")
+            .row("before", "before", Kind.answer(Climate.FORM), "the climate before", Weather::before)
+            .row("after", "after", Kind.answer(Climate.FORM), "the climate after", Weather::after)
+            .fact("change", Kind.AMOUNT, "of moisture content, of the ovendry mass", Weather::moistureChange)
+            .finds("dries", x -> x.change() < 0, "Weather: wood dries")
+            .finds("takes-up-water", x -> x.change() > 0, "Weather: wood takes up water")
+            .finds("stays", "Weather: wood stays as it is")
+            .line("change", "change", "{change:1} moisture")
+            .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.");
 
     static final Kind<Weather> MOISTURE = Kind.answer(Form.<Weather>of("moisture")
             .fact("before", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.before.moisture())
@@ -84,7 +93,11 @@ public final class Weather {
      * @return moisture after less moisture before, in percent of the ovendry mass
      */
     public Amount<Dimensionless> moistureChange() {
-        return Amount.of(after.moisturePercent() - before.moisturePercent(), ShopUnit.PERCENT);
+        return Amount.of(change(), ShopUnit.PERCENT);
+    }
+
+    private double change() {
+        return after.moisturePercent() - before.moisturePercent();
     }
 
     /**
@@ -148,6 +161,16 @@ public final class Weather {
     }
 
     @Override
+    public Form<Weather> form() {
+        return FORM;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
+    @Override
     public boolean equals(Object obj) {
         return obj instanceof Weather other && before.equals(other.before) && after.equals(other.after);
     }
@@ -160,13 +183,6 @@ public final class Weather {
     /** Returns the climates and the change of moisture, one row each. */
     @Override
     public String toString() {
-        double change = after.moisturePercent() - before.moisturePercent();
-        return Report.titled(
-                        "Weather: wood " + (change < 0 ? "dries" : change > 0 ? "takes up water" : "stays as it is"))
-                .row("before", before)
-                .row("after", after)
-                .row("change", Numbers.fixed(change, 1) + " % moisture")
-                .note("Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.")
-                .toString();
+        return text(style());
     }
 }
