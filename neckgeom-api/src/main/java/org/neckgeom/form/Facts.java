@@ -74,6 +74,14 @@ final class Facts<T> {
         return unit >= 0 && before.endsWith(text.substring(unit)) ? text.substring(0, unit) : text;
     }
 
+    /** The answer in place of a brace, or null where the fact is none or is not there. */
+    @Nullable
+    RenderedAnswer rendered(Template.Ref ref) {
+        int index = form.indexOf(ref.name());
+        Object value = index < 0 ? null : value(index);
+        return value == null ? null : form.facts().get(index).kind().render(value, ref.way(), style);
+    }
+
     private @Nullable String text(int index, Template.Ref ref) {
         Object value = value(index);
         return value == null ? null : form.facts().get(index).kind().write(value, ref.way(), style, beside(ref));

@@ -49,7 +49,11 @@ public final class Form<T> {
 
         @Nullable
         String fill(Facts<T> facts) {
-            return when.test(facts.answer(), facts.style()) ? words.fill(facts) : null;
+            return holds(facts) ? words.fill(facts) : null;
+        }
+
+        boolean holds(Facts<T> facts) {
+            return when.test(facts.answer(), facts.style());
         }
     }
 
@@ -64,6 +68,15 @@ public final class Form<T> {
     /** Makes an answer's text of its report. */
     private interface Layout<T> {
         String of(T answer, LengthStyle style, Report report);
+    }
+
+    /** Makes the text of the answer alone, whatever the report. */
+    private record OwnLayout<T>(BiFunction<? super T, LengthStyle, String> text) implements Layout<T> {
+
+        @Override
+        public String of(T answer, LengthStyle style, Report report) {
+            return text.apply(answer, style);
+        }
     }
 
     private final String name;
@@ -316,12 +329,24 @@ public final class Form<T> {
         Template labels = template(Objects.requireNonNull(label, "label"));
         Sentence<T> sentence = sentence(key, when, words, false);
         return part(List.of(), (known, whole, rows, notes) -> {
-            String text = sentence.fill(known);
-            String shown = text == null ? null : labels.fill(known);
-            if (text != null && shown != null) {
-                rows.add(new RenderedAnswer.Row(key, shown, text));
+            if (sentence.holds(known)) {
+                addRow(key, labels, sentence.words(), known, rows);
             }
         });
+    }
+
+    /** Adds a row of words, or of the answer that they are; none where a fact they name is not there. */
+    private static void addRow(
+            String key, Template label, Template words, Facts<?> known, List<RenderedAnswer.Row> rows) {
+        RenderedAnswer inside = words.answer(known);
+        String text = inside == null ? words.fill(known) : "";
+        String shown = text == null ? null : label.fill(known);
+        if (text != null && shown != null) {
+            rows.add(
+                    inside == null
+                            ? RenderedAnswer.Row.of(key, shown, text)
+                            : RenderedAnswer.Row.of(key, shown, inside));
+        }
     }
 
     /**
@@ -483,8 +508,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> laidOut(BiFunction<? super T, LengthStyle, String> text) {
-        Objects.requireNonNull(text, "text");
-        return laid((answer, style, report) -> text.apply(answer, style));
+        return laid(new OwnLayout<>(Objects.requireNonNull(text, "text")));
     }
 
     private Form<T> laid(Layout<T> other) {
@@ -492,7 +516,10 @@ public final class Form<T> {
     }
 
     private List<String> noteCodes() {
-        return parts.stream().flatMap(part -> part.noteCodes.stream()).distinct().toList();
+        return parts.stream()
+                .flatMap(part -> part.noteCodes.stream())
+                .distinct()
+                .toList();
     }
 
     /** Whether its findings state more than its name does. */
@@ -568,12 +595,7 @@ public final class Form<T> {
 
         @SuppressWarnings("unchecked") // as above
         void row(Object item, LengthStyle style, List<RenderedAnswer.Row> rows) {
-            Facts<R> known = new Facts<>(form, (R) item, style);
-            String shown = label.fill(known);
-            String text = words.fill(known);
-            if (shown != null && text != null) {
-                rows.add(new RenderedAnswer.Row(key, shown, text));
-            }
+            addRow(key, label, words, new Facts<>(form, (R) item, style), rows);
         }
     }
 
@@ -631,6 +653,11 @@ public final class Form<T> {
         List<RenderedAnswer.Row> rows = new ArrayList<>();
         List<RenderedAnswer.Note> notes = new ArrayList<>();
         for (Sentence<T> finding : findings) {
+            boolean canBeWhole = (finding.alone() || parts.isEmpty()) && finding.holds(known);
+            RenderedAnswer inside = canBeWhole ? finding.words().answer(known) : null;
+            if (inside != null) {
+                return new RenderedAnswer(finding.code(), inside.finding(), inside.rows(), inside.notes());
+            }
             String text = finding.fill(known);
             if (text != null) {
                 if (!finding.alone()) {
@@ -700,6 +727,16 @@ public final class Form<T> {
 
     static RenderedAnswer renderedOf(Answer answer, LengthStyle style) {
         return Form.<Answer>formOf(answer).render(answer, style);
+    }
+
+    static @Nullable RenderedAnswer insideOf(Answer answer, LengthStyle style, boolean whole) {
+        return Form.<Answer>formOf(answer).inside(answer, style, whole);
+    }
+
+    /** The answer for a row of another; null where its text has a layout of its own. */
+    @Nullable
+    RenderedAnswer inside(T answer, LengthStyle style, boolean whole) {
+        return whole || !(layout instanceof OwnLayout) ? render(answer, style, whole) : null;
     }
 
     /**

@@ -66,7 +66,8 @@ public final class Kind<V> {
     /** A value with its standard uncertainty. */
     public static final Kind<Estimate<?>> ESTIMATE = new Kind<>(
             "estimate",
-            EnumSet.complementOf(EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.WHOLE, Mode.BESIDE)),
+            EnumSet.complementOf(
+                    EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.CAPITAL, Mode.WHOLE, Mode.BESIDE)),
             Kind::estimateText,
             Kind::estimateData,
             estimate -> Optional.of(estimate.standardUncertainty()),
@@ -145,17 +146,20 @@ public final class Kind<V> {
             styled("text", (noun, style) -> noun.in(style).toString());
 
     /** Any answer of any form: as data an object that names its form. */
-    public static final Kind<Answer> ANSWER = new Kind<>(
-            "answer",
-            EnumSet.of(Mode.PLAIN, Mode.FINDING, Mode.WHOLE),
-            (value, way, style, beside) -> switch (way.mode()) {
-                case FINDING -> Form.renderedOf(value, style).finding();
-                case WHOLE -> Form.wholeOf(value, style);
-                default -> value.text(style);
-            },
-            Form::dataOf,
-            none(),
-            List.of());
+    public static final Kind<Answer> ANSWER = new Kind<Answer>(
+                    "answer",
+                    EnumSet.of(Mode.PLAIN, Mode.FINDING, Mode.CAPITAL, Mode.WHOLE),
+                    (value, way, style, beside) -> switch (way.mode()) {
+                        case FINDING -> Form.renderedOf(value, style).finding();
+                        case CAPITAL ->
+                            Names.capital(Form.renderedOf(value, style).finding());
+                        case WHOLE -> Form.wholeOf(value, style);
+                        default -> value.text(style);
+                    },
+                    Form::dataOf,
+                    none(),
+                    List.of())
+            .rendered((value, way, style) -> Form.insideOf(value, style, way.mode() == Mode.WHOLE));
 
     /** A value of any type, such as an answer: its first line as text; as data what it is, and else that line. */
     public static final Kind<Object> ANY = new Kind<>(
@@ -178,6 +182,12 @@ public final class Kind<V> {
         Object of(V value, Way way, LengthStyle style);
     }
 
+    /** Renders a value that is an answer. */
+    private interface Rendered<V> {
+        @Nullable
+        RenderedAnswer of(V value, Way way, LengthStyle style);
+    }
+
     /** Reads a value as an amount, where it is one; an estimate as its uncertainty, which rounds others. */
     private interface AsAmount<V> {
         Optional<Amount<?>> of(V value);
@@ -190,6 +200,7 @@ public final class Kind<V> {
     private final AsAmount<V> amount;
     private final List<Form<?>> inside;
     private final Map<String, Object> line;
+    private final Rendered<V> rendered;
 
     private Kind(
             String schema,
@@ -209,6 +220,18 @@ public final class Kind<V> {
             AsAmount<V> amount,
             List<Form<?>> inside,
             Map<String, Object> line) {
+        this(schema, modes, text, data, amount, inside, line, (value, way, style) -> null);
+    }
+
+    private Kind(
+            String schema,
+            Set<Mode> modes,
+            Text<V> text,
+            BiFunction<V, LengthStyle, Object> data,
+            AsAmount<V> amount,
+            List<Form<?>> inside,
+            Map<String, Object> line,
+            Rendered<V> rendered) {
         this.schema = schema;
         this.modes = modes;
         this.text = text;
@@ -216,6 +239,11 @@ public final class Kind<V> {
         this.amount = amount;
         this.inside = inside;
         this.line = line;
+        this.rendered = rendered;
+    }
+
+    private Kind<V> rendered(Rendered<V> by) {
+        return new Kind<>(schema, modes, text, data, amount, inside, line, by);
     }
 
     private static <V> AsAmount<V> none() {
@@ -283,14 +311,16 @@ public final class Kind<V> {
      */
     public static <A> Kind<A> answer(Form<A> form) {
         Objects.requireNonNull(form, "form");
-        return new Kind<>(
-                form.name(),
-                EnumSet.of(Mode.PLAIN, Mode.FINDING),
-                (value, way, style, beside) ->
-                        way.mode() == Mode.FINDING ? form.render(value, style).finding() : form.text(value, style),
-                form::data,
-                none(),
-                List.of(form));
+        return new Kind<A>(
+                        form.name(),
+                        EnumSet.of(Mode.PLAIN, Mode.FINDING),
+                        (value, way, style, beside) -> way.mode() == Mode.FINDING
+                                ? form.render(value, style).finding()
+                                : form.text(value, style),
+                        form::data,
+                        none(),
+                        List.of(form))
+                .rendered((value, way, style) -> form.inside(value, style, false));
     }
 
     /**
@@ -422,6 +452,13 @@ public final class Kind<V> {
     @Nullable
     String write(Object value, Way way, LengthStyle style, double besideHouse) {
         return text.of((V) value, way, style, besideHouse);
+    }
+
+    /** Renders a value, as above, that is one whole answer; null where it is none or only its first line is asked for. */
+    @SuppressWarnings("unchecked")
+    @Nullable
+    RenderedAnswer render(Object value, Way way, LengthStyle style) {
+        return way.mode() == Mode.PLAIN || way.mode() == Mode.WHOLE ? rendered.of((V) value, way, style) : null;
     }
 
     @SuppressWarnings("unchecked") // as above

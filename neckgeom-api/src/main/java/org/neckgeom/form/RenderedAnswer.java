@@ -2,6 +2,7 @@ package org.neckgeom.form;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * An answer in words, in one style of length, ready to be laid out by a console or a page.
@@ -39,8 +40,9 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
      * @param key of the fact or line, stable; rows of a table share its key
      * @param label what it is, in words; may be empty
      * @param text its value with unit
+     * @param answer the answer that the value is, where it is one whole answer; its text is that of the row
      */
-    public record Row(String key, String label, String text) {
+    public record Row(String key, String label, String text, Optional<RenderedAnswer> answer) {
 
         /**
          * Takes what is there.
@@ -48,11 +50,37 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
          * @param key of the row
          * @param label in words
          * @param text in words
+         * @param answer that the text is of, if it is of one
          */
         public Row {
             Objects.requireNonNull(key, "key");
             Objects.requireNonNull(label, "label");
             Objects.requireNonNull(text, "text");
+            Objects.requireNonNull(answer, "answer");
+        }
+
+        /**
+         * Returns a row of words.
+         *
+         * @param key of the row
+         * @param label in words
+         * @param text in words
+         * @return the row
+         */
+        public static Row of(String key, String label, String text) {
+            return new Row(key, label, text, Optional.empty());
+        }
+
+        /**
+         * Returns a row that is an answer.
+         *
+         * @param key of the row
+         * @param label in words
+         * @param answer its value
+         * @return the row
+         */
+        public static Row of(String key, String label, RenderedAnswer answer) {
+            return new Row(key, label, Objects.requireNonNull(answer, "answer").toString(), Optional.of(answer));
         }
     }
 

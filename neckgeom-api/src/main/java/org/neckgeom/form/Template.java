@@ -67,6 +67,12 @@ final class Template {
         return Refusal.of("form of \"" + form + "\"", "brace", rule, words);
     }
 
+    /** Returns the answer that the sentence is, or null where it is not just one brace of an answer. */
+    @Nullable
+    RenderedAnswer answer(Facts<?> facts) {
+        return parts.size() == 1 && parts.get(0) instanceof Ref ref ? facts.rendered(ref) : null;
+    }
+
     /** Returns the sentence, or null where a fact that it names is not there. */
     @Nullable
     String fill(Facts<?> facts) {

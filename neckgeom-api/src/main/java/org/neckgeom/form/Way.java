@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>for a count: {@code grouped}, and {@code of pass/passes} with the word that fits, which must be last;
  *   <li>for a name and for any value: {@code cut 60}, at most so many letters and then three dots;
  *   <li>for a list: {@code first 12}, {@code once} with its unit once, and then how many are left out, {@code and} or
- *       {@code or} before the last; for an answer: {@code finding}, its first line alone, and {@code whole}, every row of
- *       its tables.
+ *       {@code or} before the last; for an answer: {@code finding}, its first line alone, {@code capital}, the same as a
+ *       sentence begins, and {@code whole}, every row of its tables.
  * </ul>
  */
 record Way(
@@ -60,6 +60,7 @@ record Way(
         GROUPED,
         COUNT,
         FINDING,
+        CAPITAL,
         WHOLE,
         VALUE,
         U,
@@ -115,6 +116,7 @@ record Way(
                         "given",
                         "grouped",
                         "finding",
+                        "capital",
                         "whole",
                         "value",
                         "u",

@@ -166,7 +166,7 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     /** Returns such as {@code within 0.1 mm}, {@code 3 to 5 mm}, {@code 3 mm or more}, {@code 0.1 mm or less}. */
     @Override
     public String toString() {
-        if (lower == -upper) {
+        if (isEven()) {
             return "within " + text(upper);
         }
         if (Double.isInfinite(lower)) {
@@ -178,6 +178,11 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
         String symbol = unit.symbol().isEmpty() ? "" : " " + shownUnit().symbol();
         String from = text(lower);
         return from.substring(0, from.length() - symbol.length()) + " to " + text(upper);
+    }
+
+    /** As far below 0 as above. */
+    boolean isEven() {
+        return lower == -upper;
     }
 
     private String text(double house) {

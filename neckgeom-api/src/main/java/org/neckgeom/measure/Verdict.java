@@ -219,8 +219,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
     }
 
     private String chanceWords() {
-        String text = limits.toString();
         boolean twoEnds = Double.isFinite(limits.lowerHouse()) && Double.isFinite(limits.upperHouse());
-        return twoEnds && !text.startsWith("within") ? "within " + text : text;
+        return (twoEnds && !limits.isEven() ? "within " : "") + limits;
     }
 }

@@ -19,6 +19,16 @@ public final class Names {
     private Names() {}
 
     /**
+     * Returns words as a sentence begins.
+     *
+     * @param words one letter or more
+     * @return the same, the first letter a capital
+     */
+    public static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /**
      * Returns the name without spaces around it, or refuses it: 1 to 50 characters on one line.
      *
      * @param name as it was given

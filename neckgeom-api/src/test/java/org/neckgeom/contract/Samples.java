@@ -141,8 +141,8 @@ final class Samples {
                 group(() -> FORM.render("b", LengthStyle.MILLIMETRES)));
         groups(
                 RenderedAnswer.Row.class,
-                group(() -> new RenderedAnswer.Row("wood", "wood", "ash")),
-                group(() -> new RenderedAnswer.Row("wood", "wood", "elm")));
+                group(() -> RenderedAnswer.Row.of("wood", "wood", "ash")),
+                group(() -> RenderedAnswer.Row.of("wood", "wood", "elm")));
         groups(
                 RenderedAnswer.Note.class,
                 group(() -> new RenderedAnswer.Note("read-again", "read again")),

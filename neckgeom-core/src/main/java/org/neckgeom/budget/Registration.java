@@ -231,7 +231,9 @@ public final class Registration implements Answer {
         Place place = place(direction, feature);
         List<Term> terms = new ArrayList<>();
         terms.add(Term.constant(feature + " as measured", Spread.of(reading)));
-        place.terms().stream().filter(term -> term.name().endsWith(" skew")).forEach(terms::add);
+        place.terms().stream()
+                .filter(term -> term.spread().unit().kind() == (Class<?>) Angle.class)
+                .forEach(terms::add);
         return with(direction, feature, place.parent(), terms);
     }
 

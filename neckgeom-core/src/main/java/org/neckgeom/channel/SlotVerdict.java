@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -373,8 +374,7 @@ public final class SlotVerdict implements Answer {
      * @return one line, such as {@code Cut the neck: 99.2 % chance of being within 0.1 mm.}
      */
     public String sentence() {
-        String line = Sentences.FORM.render(this, style).finding();
-        return Character.toUpperCase(line.charAt(0)) + line.substring(1) + ".";
+        return Names.capital(Sentences.FORM.render(this, style).finding()) + ".";
     }
 
     private boolean isOutOfReach() {

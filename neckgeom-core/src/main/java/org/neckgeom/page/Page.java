@@ -144,24 +144,34 @@ final class Page {
         page.open("dl");
         for (RenderedAnswer.Row row : rows) {
             page.open("div").element("dt", row.label()).open("dd");
-            value(row.text());
+            value("first", "", row);
             page.close().close();
         }
         page.close();
     }
 
-    /** The first line large, what explains it under it; columns made for a terminal become label and text. */
-    private void value(String value) {
-        String look = "first";
-        for (ValueLine line : ValueLine.of(value)) {
-            page.open("span", "class", look);
-            if (!line.label().isEmpty()) {
-                page.element("span", line.label() + " ", "class", "quiet").element("b", line.text());
+    private void value(String look, String label, RenderedAnswer.Row row) {
+        row.answer().ifPresentOrElse(inside -> answer(look, label, inside), () -> lines(look, label, row.text()));
+    }
+
+    /** The finding, and what belongs to it under it. */
+    private void answer(String look, String label, RenderedAnswer answer) {
+        lines(look, label, answer.finding());
+        answer.rows().forEach(row -> value("more", row.label(), row));
+        answer.notes().forEach(note -> lines("more", "", note.text()));
+    }
+
+    private void lines(String look, String label, String text) {
+        boolean isFirst = true;
+        for (String line : text.lines().toList()) {
+            page.open("span", "class", isFirst ? look : "more");
+            if (isFirst && !label.isEmpty()) {
+                page.element("span", label + " ", "class", "quiet").element("b", line);
             } else {
-                page.text(line.text());
+                page.text(line);
             }
             page.close();
-            look = "more";
+            isFirst = false;
         }
     }
 
@@ -192,7 +202,7 @@ final class Page {
             page.open("ul");
             for (Clash clash : order.clashes()) {
                 page.open("li");
-                value(clash.toString());
+                answer("first", "", clash.rendered(contents.style()));
                 page.close();
             }
             page.close();

@@ -72,19 +72,14 @@ final class PlainText {
 
     private void section(RenderedAnswer section) {
         heading(section.finding(), '-');
-        int width = Math.min(
-                MOST_LABEL,
-                section.rows().stream()
-                        .mapToInt(row -> row.label().length())
-                        .max()
-                        .orElse(0));
+        int width = Math.min(MOST_LABEL, widest(section.rows()));
         for (RenderedAnswer.Row row : section.rows()) {
             String label = row.label();
             if (label.length() > width) {
                 wrapped("  ", label);
                 label = "";
             }
-            lines("  " + label + " ".repeat(width - label.length() + 2), row.text());
+            value(lead("  ", label, width), row);
         }
         section.notes().forEach(note -> wrapped("  ", note.text()));
     }
@@ -109,7 +104,7 @@ final class PlainText {
             }
         }
         for (Clash clash : order.clashes()) {
-            lines("  ! ", clash.toString());
+            answer("  ! ", clash.rendered(contents.style()));
         }
     }
 
@@ -146,12 +141,32 @@ final class PlainText {
         }
     }
 
-    /** Writes a value of several lines after a lead, each with its own indent and label. */
-    private void lines(String first, String value) {
+    private static int widest(List<RenderedAnswer.Row> rows) {
+        return rows.stream().mapToInt(row -> row.label().length()).max().orElse(0);
+    }
+
+    private static String lead(String indent, String label, int width) {
+        return indent + label + " ".repeat(width - label.length() + 2);
+    }
+
+    private void value(String lead, RenderedAnswer.Row row) {
+        row.answer().ifPresentOrElse(inside -> answer(lead, inside), () -> lines(lead, row.text()));
+    }
+
+    /** Writes the finding of an answer after a lead, and under it what belongs to it. */
+    private void answer(String lead, RenderedAnswer answer) {
+        lines(lead, answer.finding());
+        String indent = " ".repeat(lead.length() + 2);
+        int width = widest(answer.rows());
+        answer.rows().forEach(row -> value(lead(indent, row.label(), width), row));
+        answer.notes().forEach(note -> lines(indent, note.text()));
+    }
+
+    private void lines(String first, String text) {
         String lead = first;
-        for (ValueLine line : ValueLine.of(value)) {
-            wrapped(lead + " ".repeat(line.indent()) + line.label() + " ".repeat(line.gap()), line.text());
-            lead = " ".repeat(lead.length());
+        for (String line : text.lines().toList()) {
+            wrapped(lead, line);
+            lead = " ".repeat(first.length());
         }
     }
 

@@ -97,9 +97,14 @@ final class SetUpParts {
                 : verdict.contradiction().isPresent()
                         ? draft.words("contradiction", "readings and moves contradict each other")
                         : draft.words("not-read", "not read yet");
-        Statement next = draft.words(verdict.step().code(), "{sentence}")
-                .with("sentence", Kind.NAME, verdict.sentence() + asked(plan))
+        Optional<Statement> question = question(plan);
+        Statement next = draft.words(
+                        verdict.step().code(),
+                        "{verdict:capital}." + (question.isPresent() ? " {question:capital}" : ""))
                 .with("verdict", Kind.ANSWER, verdict);
+        if (question.isPresent()) {
+            next = next.with("question", Kind.ANSWER, question.get());
+        }
         return PlanPart.of(
                 draft,
                 PlanCheck.of(
@@ -109,14 +114,6 @@ final class SetUpParts {
                         result,
                         draft.words("limit", "{limit}").with("limit", Kind.LIMITS, limits),
                         next));
-    }
-
-    /** The question as a sentence that follows another. */
-    private static String asked(NeckPlan plan) {
-        return question(plan)
-                .map(Statement::toString)
-                .map(text -> " " + Character.toUpperCase(text.charAt(0)) + text.substring(1))
-                .orElse("");
     }
 
     /** Everything read and moved so far. */

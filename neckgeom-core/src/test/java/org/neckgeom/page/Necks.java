@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.channel.Caution;
+import org.neckgeom.channel.Passes;
+import org.neckgeom.channel.RodSlot;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
@@ -18,6 +20,7 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.Scarf;
@@ -169,10 +172,7 @@ public final class Necks {
                         "Cut the channel",
                         List.of(
                                 row("d", "depth", "9.200 mm"),
-                                row(
-                                        "e",
-                                        "passes",
-                                        "2.900 mm  step 2.900 mm\n5.800 mm  step 2.900 mm\n8.700 mm  step 2.900 mm\n9.200 mm  step 0.500 mm"),
+                                new Row("e", words("passes"), passes()),
                                 row(
                                         "f",
                                         "stop, leading end head",
@@ -189,6 +189,12 @@ public final class Necks {
 
     private static PlanSection section(String title, List<Row> rows, List<Statement> notes) {
         return PlanSection.of("test", title, rows, notes, LengthStyle.MILLIMETRES);
+    }
+
+    /** 9.2 mm in steps of 2.9 mm, the last one light. */
+    private static Answer passes() {
+        return RodSlot.of(SampleNecks.octaveMandolin().channel().orElseThrow())
+                .passes(Passes.noDeeperThan(mm(2.9)).lastPass(mm(0.5)));
     }
 
     private static Row row(String key, String label, String value) {
