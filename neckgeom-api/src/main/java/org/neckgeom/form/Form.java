@@ -118,6 +118,22 @@ public final class Form<T> {
                 (answer, style, report) -> report.toString());
     }
 
+    static String checkedKey(String key, boolean isTaken) {
+        checked(KEY, key, "key");
+        if (isTaken || TAKEN.contains(key)) {
+            throw Refusal.of(
+                    "key of a fact",
+                    "once",
+                    "be given once and not be " + TAKEN.stream().sorted().toList(),
+                    key);
+        }
+        return key;
+    }
+
+    static String checkedCode(String code) {
+        return checked(CODE, code, "code");
+    }
+
     private static String checked(Pattern pattern, String word, String what) {
         if (!pattern.matcher(Objects.requireNonNull(word, what)).matches()) {
             throw Refusal.of(what, "code", "be like two-words, or like twoWords for a key", Words.quoted(word));
@@ -173,16 +189,9 @@ public final class Form<T> {
     }
 
     private Form<T> add(String key, Kind<?> kind, String meaning, BiFunction<T, LengthStyle, Object> from) {
-        checked(KEY, key, "key");
+        checkedKey(key, indexOf(key) >= 0);
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(meaning, "meaning");
-        if (TAKEN.contains(key) || indexOf(key) >= 0) {
-            throw Refusal.of(
-                    "key of a fact",
-                    "once",
-                    "be given once and not be " + TAKEN.stream().sorted().toList(),
-                    key);
-        }
         return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, layout);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -31,7 +32,7 @@ public final class Statement implements Answer {
     private final LengthStyle style;
 
     private Statement(String code, String words, List<Given<?>> facts, LengthStyle style) {
-        this.code = Objects.requireNonNull(code, "code");
+        this.code = Form.checkedCode(code);
         this.words = Objects.requireNonNull(words, "words");
         this.facts = facts;
         this.style = Objects.requireNonNull(style, "style");
@@ -41,9 +42,10 @@ public final class Statement implements Answer {
      * Returns a statement whose facts are still to come.
      *
      * @param code lower case with hyphens; stable
-     * @param words with facts in braces, as of a {@link Form}
+     * @param words with facts in braces, as of a {@link Form}; printed as they are while a fact is not there
      * @param style in which {@code toString()} prints lengths
      * @return the statement
+     * @throws IllegalArgumentException if the code is no such code
      */
     public static Statement of(String code, String words, LengthStyle style) {
         return new Statement(code, words, List.of(), style);
@@ -57,11 +59,12 @@ public final class Statement implements Answer {
      * @param kind how it is written
      * @param value the fact
      * @return the statement
+     * @throws IllegalArgumentException if there is a fact of this key, or the key is no such key
      */
     public <V> Statement with(String key, Kind<V> kind, V value) {
         List<Given<?>> all = new ArrayList<>(facts);
         all.add(new Given<>(
-                Objects.requireNonNull(key, "key"),
+                Form.checkedKey(key, facts.stream().anyMatch(fact -> fact.key().equals(key))),
                 Objects.requireNonNull(kind, "kind"),
                 Objects.requireNonNull(value, "value")));
         return new Statement(code, words, List.copyOf(all), style);
@@ -91,7 +94,13 @@ public final class Statement implements Answer {
         for (int i = 0; i < facts.size(); i++) {
             form = facts.get(i).addTo(form, i);
         }
-        return form.finds(code, words);
+        try {
+            return form.finds(code, words);
+        } catch (Refusal wanting) {
+            return Form.<Statement>of(code)
+                    .fact("words", Kind.NAME, "a fact that they name is not there", statement -> statement.words)
+                    .finds(code, "{words}");
+        }
     }
 
     @Override

@@ -30,6 +30,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.RenderedAnswer;
+import org.neckgeom.form.Statement;
 import org.neckgeom.form.Tree;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
@@ -100,6 +101,11 @@ final class Samples {
                 group(() -> verdict(0.14), () -> verdict(0.14).guardedBy(2)),
                 group(() -> verdict(0.14).guardedBy(1)),
                 group(() -> verdict(0.15)));
+        groups(
+                Statement.class,
+                group(() -> statement("{past} too long"), () -> statement("{past} too long")),
+                group(() -> statement("{past} too short")),
+                group(() -> Statement.of("past", "{past} too long", LengthStyle.MILLIMETRES)));
         groups(
                 GlobalRisk.class,
                 group(() -> risk(0.02), () -> risk(0.02).guardedBy(0)),
@@ -309,6 +315,10 @@ final class Samples {
 
     private static Verdict<javax.measure.quantity.Length> verdict(double value) {
         return Verdict.of(Estimate.of(mm(value), mm(0.02)), Limits.within(mm(0.15)));
+    }
+
+    private static Statement statement(String words) {
+        return Statement.of("past", words, LengthStyle.MILLIMETRES).with("past", Kind.MM, 12.5);
     }
 
     private static GlobalRisk<javax.measure.quantity.Length> risk(double u) {

@@ -67,6 +67,7 @@ class PlanFiguresTest {
         StringBuilder names = new StringBuilder();
         fields(data, numbers, names);
         String text = CITED.matcher(String.valueOf(data.get("text"))).replaceAll("");
+        assertThat(text).as(where).doesNotContain("{");
         Matcher figure = NUMBER.matcher(text);
         while (figure.find()) {
             String found = figure.group();
