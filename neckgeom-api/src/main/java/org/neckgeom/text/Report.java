@@ -68,12 +68,24 @@ public final class Report {
      * @return at most {@value #MOST} characters
      */
     public String fitted() {
-        String text = toString();
-        if (text.length() <= MOST) {
+        return cut(toString(), MOST, "\n  ...");
+    }
+
+    /**
+     * Returns a text, or as many of its lines as there is room for and an ending.
+     *
+     * @param text of one line or more
+     * @param most characters, the ending among them
+     * @param ending after the last line shown
+     * @return the text, cut at the end of a line where one ends early enough
+     */
+    public static String cut(String text, int most, String ending) {
+        if (text.length() <= most) {
             return text;
         }
-        int end = text.lastIndexOf('\n', MOST - 6);
-        return end > 0 ? text.substring(0, end) + "\n  ..." : text.substring(0, MOST - 4) + " ...";
+        int room = most - ending.length();
+        int end = text.lastIndexOf('\n', room);
+        return text.substring(0, end > 0 ? end : room) + ending;
     }
 
     /** Returns the lines, parted by line feeds, without one at the end. */

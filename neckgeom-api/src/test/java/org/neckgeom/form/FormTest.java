@@ -409,6 +409,53 @@ class FormTest {
     }
 
     @Test
+    void row_thatIsOneWholeAnswer_hasItInside() {
+        Form<Board> form = Form.<Board>of("shelf")
+                .fact("board", Kind.answer(Board.FORM), "of it", board -> board)
+                .fact("any", Kind.ANSWER, "of it", board -> board)
+                .fact("own", Kind.answer(Board.FORM.laidOut((board, style) -> "own\nlines")), "of it", board -> board)
+                .finds("shelf", "shelf")
+                .line("one", "one", "{board}")
+                .line("two", "two", "{any:whole}")
+                .line("line", "line", "{board:finding}")
+                .line("words", "words", "of {board}")
+                .line("own", "own", "{own}");
+        List<RenderedAnswer.Row> rows = form.render(PLAIN, MILLIMETRES).rows();
+
+        RenderedAnswer board = Board.FORM.render(PLAIN, MILLIMETRES);
+        assertThat(rows.get(0).answer()).contains(board);
+        assertThat(rows.get(0).text()).isEqualTo(Board.FORM.text(PLAIN, MILLIMETRES));
+        assertThat(rows.get(1).answer())
+                .map(whole -> whole.rows().size())
+                .contains(board.rows().size() + 1);
+        assertThat(rows.get(1).text()).isEqualTo(Board.FORM.whole(PLAIN, MILLIMETRES));
+        assertThat(rows.subList(2, 5))
+                .allSatisfy(row -> assertThat(row.answer()).isEmpty());
+        assertThat(rows.get(4).text()).isEqualTo("own\nlines");
+    }
+
+    @Test
+    void finding_thatIsOneWholeAnswer_hasItsRowsAndNotes() {
+        Statement statement =
+                Statement.of("every-hole", "{board:whole}", MILLIMETRES).with("board", Kind.ANSWER, PLAIN);
+        RenderedAnswer board = Board.FORM.render(PLAIN, MILLIMETRES);
+        RenderedAnswer rendered = statement.rendered(MILLIMETRES);
+
+        assertThat(rendered.code()).isEqualTo("every-hole");
+        assertThat(rendered.finding()).isEqualTo(board.finding());
+        assertThat(rendered.rows()).hasSize(board.rows().size() + 1);
+        assertThat(statement.text(MILLIMETRES)).isEqualTo(Board.FORM.whole(PLAIN, MILLIMETRES));
+    }
+
+    @Test
+    void capital_beginsASentence() {
+        Statement statement =
+                Statement.of("sentence", "{board:capital}.", MILLIMETRES).with("board", Kind.ANSWER, PLAIN);
+
+        assertThat(statement.text(MILLIMETRES)).startsWith("Board 60.5 mm wide").endsWith("trials.");
+    }
+
+    @Test
     void shortList_isAsLongAsALine() {
         List<String> names = Collections.nCopies(9, "twenty letters of it");
         Form<List<String>> form = Form.<List<String>>of("names")

@@ -11,6 +11,7 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.text.Names;
+import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -103,6 +104,7 @@ public final class OrderPlan implements Answer {
             .laidOut((plan, style) -> plan.fitted(style));
 
     private static final int MOST_CHARACTERS = 950;
+    private static final String MORE = "\n  and more: table()";
 
     private static final String MACHINE_FIRST =
             "The machine's own instructions come first, then local rules; this order replaces neither.";
@@ -243,7 +245,10 @@ public final class OrderPlan implements Answer {
 
     private String fitted(LengthStyle style) {
         if (!works()) {
-            return shortened(FORM.render(this, style).finding() + "\n" + clashes.text(style), "");
+            return Report.cut(
+                    FORM.render(this, style).finding() + "\n" + clashes.text(style),
+                    MOST_CHARACTERS + MORE.length(),
+                    MORE);
         }
         String hint = "\n  why each step stands there: table()";
         String full = text(style, true, true);
@@ -255,15 +260,7 @@ public final class OrderPlan implements Answer {
             return some;
         }
         String none = text(style, false, false) + hint;
-        return none.length() <= MOST_CHARACTERS ? none : shortened(text(style, false, false), "\n  and more: table()");
-    }
-
-    private static String shortened(String text, String ending) {
-        if (text.length() <= MOST_CHARACTERS) {
-            return text;
-        }
-        int end = text.lastIndexOf('\n', MOST_CHARACTERS - ending.length());
-        return text.substring(0, end) + (ending.isEmpty() ? "\n  and more: table()" : ending);
+        return none.length() <= MOST_CHARACTERS ? none : Report.cut(text(style, false, false), MOST_CHARACTERS, MORE);
     }
 
     private String text(LengthStyle style, boolean allReasons, boolean someReasons) {

@@ -1,9 +1,7 @@
 package org.neckgeom.page;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import javax.measure.quantity.Length;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.plan.NeckFeature;
@@ -14,14 +12,12 @@ import org.neckgeom.units.LengthStyle;
 /** What has been read on the neck as data and back. */
 final class ReadingsMap {
 
-    private static final Pattern NEXT_WORD = Pattern.compile(" (.)");
-
     private ReadingsMap() {}
 
     static DataMap of(NeckReadings readings) {
         DataMap data = DataMap.empty();
         for (NeckFeature feature : NeckFeature.values()) {
-            readings.of(feature).ifPresent(reading -> data.put(key(feature), SpreadMap.estimate(reading)));
+            readings.of(feature).ifPresent(reading -> data.put(feature.key(), SpreadMap.estimate(reading)));
         }
         readings.scarfAngle().ifPresent(reading -> data.put("scarfAngle", SpreadMap.estimate(reading)));
         return data.putAll("backDepths", List.copyOf(readings.backDepths().entrySet()), ReadingsMap::depth);
@@ -39,9 +35,9 @@ final class ReadingsMap {
     static NeckReadings from(DataSource data) {
         NeckReadings readings = NeckReadings.none();
         for (NeckFeature feature : NeckFeature.values()) {
-            if (data.has(key(feature))) {
+            if (data.has(feature.key())) {
                 readings = readings.read(
-                        feature, data.one(key(feature), part -> SpreadMap.estimateFrom(part, DataUnits.LENGTH)));
+                        feature, data.one(feature.key(), part -> SpreadMap.estimateFrom(part, DataUnits.LENGTH)));
             }
         }
         if (data.has("scarfAngle")) {
@@ -60,12 +56,5 @@ final class ReadingsMap {
             return new Depth(
                     data.length("station"), data.one("depth", part -> SpreadMap.estimateFrom(part, DataUnits.LENGTH)));
         }
-    }
-
-    /** Such as {@code channelDepth}. */
-    private static String key(NeckFeature feature) {
-        return NEXT_WORD
-                .matcher(feature.toString())
-                .replaceAll(next -> next.group(1).toUpperCase(Locale.ROOT));
     }
 }

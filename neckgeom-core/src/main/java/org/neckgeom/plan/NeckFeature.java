@@ -55,8 +55,12 @@ public enum NeckFeature {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /** The key of its row in data, such as {@code channelDepth}. */
-    String key() {
+    /**
+     * Returns its key in data.
+     *
+     * @return such as {@code channelDepth}
+     */
+    public String key() {
         StringBuilder key = new StringBuilder();
         for (String word : toString().split(" ")) {
             key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));

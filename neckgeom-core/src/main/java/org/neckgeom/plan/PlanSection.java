@@ -9,12 +9,13 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.text.Names;
+import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 
 /** One part of a plan: a heading, rows that are answers or statements, and notes under them. Immutable. */
 public final class PlanSection implements Answer {
 
-    private static final int MOST_CHARACTERS = 950;
+    private static final int MOST_CHARACTERS = 984;
 
     /** Code of the section that lists the steps of the work. */
     public static final String ORDER = "order-of-work";
@@ -203,15 +204,7 @@ public final class PlanSection implements Answer {
     /** Returns the heading, then the rows, then the notes, as many of them as JShell prints. */
     @Override
     public String toString() {
-        String text = text(style);
-        return text.length() <= MOST_CHARACTERS
-                ? text
-                : text.substring(
-                                0,
-                                Math.max(
-                                        text.lastIndexOf('\n', MOST_CHARACTERS),
-                                        Math.min(title.length(), MOST_CHARACTERS)))
-                        + "\n  ... rows() and notes() have all";
+        return Report.cut(text(style), MOST_CHARACTERS, "\n  ... rows() and notes() have all");
     }
 
     static Draft titled(String code, String title, LengthStyle style) {

@@ -10,11 +10,13 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Xml;
+import org.neckgeom.form.Statement;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
 import org.neckgeom.plan.PlanSection;
@@ -50,6 +52,56 @@ class SheetTest {
     void toHtml_isTheApprovedOne() {
         Approved.hold(
                 "page", Map.of("octave.html", Page.of(OCTAVE), "work.html", Page.of(WORK), "bass.html", Page.of(BASS)));
+    }
+
+    /** An answer in an answer in a row: each one's labels are a column of their own. */
+    @Test
+    void answersInsideAnswers_areLaidOutOneUnderTheOther() {
+        LengthStyle style = LengthStyle.MILLIMETRES;
+        Statement named = Statement.of("label", "piece", style);
+        PlanSection inner = PlanSection.of(
+                "inner",
+                "two sides",
+                List.of(
+                        new PlanSection.Row("left", named, Statement.of("left", "left,\nthe near one", style)),
+                        new PlanSection.Row(
+                                "right",
+                                Statement.of("label", "other piece", style),
+                                Statement.of("right", "right", style))),
+                List.of(Statement.of("note", "a  note", style)),
+                style);
+        PlanSection outer =
+                PlanSection.of("outer", "Outer", List.of(new PlanSection.Row("row", named, inner)), List.of(), style);
+        Contents octave = Necks.octaveContents();
+        Contents sheet = new Contents(
+                octave.design(),
+                octave.settled(),
+                style,
+                octave.scarf(),
+                octave.neckSet(),
+                List.of(),
+                List.of(),
+                List.of(outer),
+                Optional.empty(),
+                List.of(),
+                "0f1e2d3c");
+
+        assertTrue(PlainText.of(sheet)
+                .contains(String.join(
+                        "\n",
+                        "  piece  two sides",
+                        "           piece        left,",
+                        "                        the near one",
+                        "           other piece  right",
+                        "           a note\n")));
+        List<Element> rows = Xml.all(Xml.parsed(Page.of(sheet)), "dd");
+        assertEquals(1, rows.size());
+        assertEquals(
+                List.of("two sides", "piece left,", "the near one", "other piece right", "a  note"),
+                Xml.all(rows.get(0), "span").stream()
+                        .filter(span -> Set.of("first", "more").contains(span.getAttribute("class")))
+                        .map(span -> span.getTextContent().strip().replace("\n", ""))
+                        .toList());
     }
 
     @Test
