@@ -105,6 +105,24 @@ public final class Form<T> {
                 (answer, style, report) -> report.toString());
     }
 
+    /** Returns a code that is fit to be one. */
+    static String code(String code) {
+        return checked(CODE, code, "code");
+    }
+
+    /** Returns a key that is fit to be one and not given yet. */
+    static String key(String key, boolean isGiven) {
+        checked(KEY, key, "key");
+        if (TAKEN.contains(key) || isGiven) {
+            throw Refusal.of(
+                    "key of a fact",
+                    "once",
+                    "be given once and not be " + TAKEN.stream().sorted().toList(),
+                    key);
+        }
+        return key;
+    }
+
     private static String checked(Pattern pattern, String word, String what) {
         if (!pattern.matcher(Objects.requireNonNull(word, what)).matches()) {
             throw Refusal.of(what, "code", "be like two-words, or like twoWords for a key", Words.quoted(word));
@@ -160,16 +178,9 @@ public final class Form<T> {
     }
 
     private Form<T> add(String key, Kind<?> kind, String meaning, BiFunction<T, LengthStyle, Object> from) {
-        checked(KEY, key, "key");
+        key(key, indexOf(key) >= 0);
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(meaning, "meaning");
-        if (TAKEN.contains(key) || indexOf(key) >= 0) {
-            throw Refusal.of(
-                    "key of a fact",
-                    "once",
-                    "be given once and not be " + TAKEN.stream().sorted().toList(),
-                    key);
-        }
         return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, layout);
     }
 
@@ -281,7 +292,7 @@ public final class Form<T> {
     }
 
     private Form<T> finding(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
-        checked(CODE, code, "code");
+        code(code);
         return new Form<>(name, facts, phrases, and(findings, sentence(code, when, words, alone)), parts, layout);
     }
 
@@ -446,7 +457,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> note(String code, BiPredicate<? super T, LengthStyle> when, String words) {
-        checked(CODE, code, "code");
+        code(code);
         Sentence<T> sentence = sentence(code, when, words, false);
         return part(List.of(code), (known, whole, rows, notes) -> {
             String text = sentence.fill(known);
@@ -678,7 +689,7 @@ public final class Form<T> {
      * @return its facts by key, its finding and notes by code, and its text
      */
     public static Map<String, Object> dataOf(Answer answer) {
-        return dataOf(answer, answer.style());
+        return dataOf(answer, Objects.requireNonNull(answer, "answer").style());
     }
 
     static Map<String, Object> dataOf(Answer answer, LengthStyle style) {

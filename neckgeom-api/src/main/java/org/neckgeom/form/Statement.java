@@ -31,7 +31,7 @@ public final class Statement implements Answer {
     private final LengthStyle style;
 
     private Statement(String code, String words, List<Given<?>> facts, LengthStyle style) {
-        this.code = Objects.requireNonNull(code, "code");
+        this.code = code;
         this.words = Objects.requireNonNull(words, "words");
         this.facts = facts;
         this.style = Objects.requireNonNull(style, "style");
@@ -46,7 +46,7 @@ public final class Statement implements Answer {
      * @return the statement
      */
     public static Statement of(String code, String words, LengthStyle style) {
-        return new Statement(code, words, List.of(), style);
+        return new Statement(Form.code(code), words, List.of(), style);
     }
 
     /**
@@ -61,7 +61,7 @@ public final class Statement implements Answer {
     public <V> Statement with(String key, Kind<V> kind, V value) {
         List<Given<?>> all = new ArrayList<>(facts);
         all.add(new Given<>(
-                Objects.requireNonNull(key, "key"),
+                Form.key(key, facts.stream().anyMatch(fact -> fact.key().equals(key))),
                 Objects.requireNonNull(kind, "kind"),
                 Objects.requireNonNull(value, "value")));
         return new Statement(code, words, List.copyOf(all), style);
