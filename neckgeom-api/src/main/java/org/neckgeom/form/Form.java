@@ -118,9 +118,15 @@ public final class Form<T> {
                 (answer, style, report) -> report.toString());
     }
 
-    static String checkedKey(String key, boolean isTaken) {
+    /** Returns a code that is fit to be one. */
+    static String code(String code) {
+        return checked(CODE, code, "code");
+    }
+
+    /** Returns a key that is fit to be one and not given yet. */
+    static String key(String key, boolean isGiven) {
         checked(KEY, key, "key");
-        if (isTaken || TAKEN.contains(key)) {
+        if (TAKEN.contains(key) || isGiven) {
             throw Refusal.of(
                     "key of a fact",
                     "once",
@@ -128,10 +134,6 @@ public final class Form<T> {
                     key);
         }
         return key;
-    }
-
-    static String checkedCode(String code) {
-        return checked(CODE, code, "code");
     }
 
     private static String checked(Pattern pattern, String word, String what) {
@@ -189,7 +191,7 @@ public final class Form<T> {
     }
 
     private Form<T> add(String key, Kind<?> kind, String meaning, BiFunction<T, LengthStyle, Object> from) {
-        checkedKey(key, indexOf(key) >= 0);
+        key(key, indexOf(key) >= 0);
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(meaning, "meaning");
         return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, layout);
@@ -303,7 +305,7 @@ public final class Form<T> {
     }
 
     private Form<T> finding(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
-        checked(CODE, code, "code");
+        code(code);
         return new Form<>(name, facts, phrases, and(findings, sentence(code, when, words, alone)), parts, layout);
     }
 
@@ -480,7 +482,7 @@ public final class Form<T> {
      * @return the form
      */
     public Form<T> note(String code, BiPredicate<? super T, LengthStyle> when, String words) {
-        checked(CODE, code, "code");
+        code(code);
         Sentence<T> sentence = sentence(code, when, words, false);
         return part(List.of(code), (known, whole, rows, notes) -> {
             String text = sentence.fill(known);

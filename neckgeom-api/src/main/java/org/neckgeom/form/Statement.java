@@ -32,7 +32,7 @@ public final class Statement implements Answer {
     private final LengthStyle style;
 
     private Statement(String code, String words, List<Given<?>> facts, LengthStyle style) {
-        this.code = Form.checkedCode(code);
+        this.code = code;
         this.words = Objects.requireNonNull(words, "words");
         this.facts = facts;
         this.style = Objects.requireNonNull(style, "style");
@@ -48,7 +48,7 @@ public final class Statement implements Answer {
      * @throws IllegalArgumentException if the code is no such code
      */
     public static Statement of(String code, String words, LengthStyle style) {
-        return new Statement(code, words, List.of(), style);
+        return new Statement(Form.code(code), words, List.of(), style);
     }
 
     /**
@@ -64,7 +64,7 @@ public final class Statement implements Answer {
     public <V> Statement with(String key, Kind<V> kind, V value) {
         List<Given<?>> all = new ArrayList<>(facts);
         all.add(new Given<>(
-                Form.checkedKey(key, facts.stream().anyMatch(fact -> fact.key().equals(key))),
+                Form.key(key, facts.stream().anyMatch(fact -> fact.key().equals(key))),
                 Objects.requireNonNull(kind, "kind"),
                 Objects.requireNonNull(value, "value")));
         return new Statement(code, words, List.copyOf(all), style);
