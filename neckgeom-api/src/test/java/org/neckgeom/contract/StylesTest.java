@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.neckgeom.form.Answer;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
@@ -25,6 +26,14 @@ class StylesTest {
     void lengths_areSaidInTheStyleAskedFor(Class<?> type) {
         for (Object value : Samples.of(type)) {
             String own = value.toString();
+            if (value instanceof Answer answer && !(value instanceof SaysLengths<?>)) {
+                for (LengthStyle style : LengthStyle.values()) {
+                    assertThat(answer.text(style))
+                            .as("%s in %s", type, style)
+                            .doesNotContainPattern(style == LengthStyle.MILLIMETRES ? INCHES : MILLIMETRES);
+                }
+                continue;
+            }
             if (!(value instanceof SaysLengths<?> answer)) {
                 assertThat(own)
                         .as("%s says a length but takes no style", type)
