@@ -51,7 +51,10 @@ public final class PlanSection implements Answer {
      * @return the section
      */
     public static PlanSection of(String code, String title, List<Row> rows, List<Statement> notes, LengthStyle style) {
-        return new PlanSection(code, title, rows, notes, style);
+        PlanSection section = new PlanSection(code, title, rows, notes, style);
+        // Its form refuses a code or key that cannot be one, and a key that is given twice.
+        section.form();
+        return section;
     }
 
     /**
