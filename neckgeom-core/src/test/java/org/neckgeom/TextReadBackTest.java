@@ -28,6 +28,7 @@ class TextReadBackTest {
             Map.entry("form/Statement", 1), // makes the meaning of a fact of its key
             Map.entry("form/Way", 6), // reads the words in braces while the class loads
             Map.entry("stock/WoodTable", 1), // looks up a wood by a name that a user gave
+            Map.entry("text/Names", 3), // makes a code of a name that a user gave
             Map.entry("text/Report", 1), // indents further lines
             Map.entry("units/AmountText", 4), // counts the digits of a number
             Map.entry("units/ShopUnits", 7), // reads a quantity that a user wrote
