@@ -26,7 +26,6 @@
  *   "width": { "value": 61, "unit": "mm", "ucum": "mm" },
  *   "nut": { "value": 190.5, "unit": "mm", "ucum": "mm" },
  *   "finding": "blank",
- *   "notes": [],
  *   "text": "blank 61 mm wide, nut at 190.500 mm"
  * }
  * }</pre>

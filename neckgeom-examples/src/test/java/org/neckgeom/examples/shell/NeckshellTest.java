@@ -69,9 +69,7 @@ class NeckshellTest {
 
         assertThat(thrown.status()).isEqualTo(1);
         assertThat(thrown.out()).isEqualTo("1\n");
-        assertThat(thrown.err())
-                .contains("own.jsh:2: IllegalArgumentException: ")
-                .contains("mm(-1.0 / 0);");
+        assertThat(thrown.err()).contains("own.jsh:2: Refusal: ").contains("mm(-1.0 / 0);");
         assertThat(uncompiled.status()).isEqualTo(1);
         assertThat(uncompiled.out()).isEqualTo("2\n");
         assertThat(uncompiled.err()).contains("own.jsh:2: does not compile");

@@ -89,7 +89,7 @@ class ScriptShellTest {
                 "println(1);\\n\\nint z = \"a\";      | s.jsh:3: does not compile: incompatible types | int z = \"a\";",
                 "var a = 1;\\nprintln(nothing);      | s.jsh:2: does not compile: cannot find symbol | println(nothing);",
                 "List.of(1).get(7);                  | s.jsh:1: | List.of(1).get(7);",
-                "// x\\n\\nmm(0.0 / 0.0)             | s.jsh:3: IllegalArgumentException: an amount must be | mm(0.0 / 0.0)",
+                "// x\\n\\nmm(0.0 / 0.0)             | s.jsh:3: Refusal: an amount must be | mm(0.0 / 0.0)",
                 "println(1);\\nprintln(              | s.jsh:2: the script ends in the middle of a sentence | println(",
                 "if (true)                           | s.jsh:1: the script ends in the middle of a sentence | if (true)",
                 "int f() { return g(); }             | s.jsh:1: refers to something that is not declared | int f()",
