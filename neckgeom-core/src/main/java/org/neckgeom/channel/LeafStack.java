@@ -148,12 +148,20 @@ public final class LeafStack implements Answer {
     }
 
     /** Leaves by what is stamped on them. */
-    private record Leaves(double[] mm, LengthStyle stamped) {
+    private static final class Leaves {
 
         static final Kind<Leaves> KIND = Kind.own(
                 Leaves::text,
                 (leaves, style) -> leaves.data(),
                 Map.of("type", "array", "items", Map.of("$ref", "#/$defs/quantity")));
+
+        private final double[] mm;
+        private final LengthStyle stamped;
+
+        Leaves(double[] mm, LengthStyle stamped) {
+            this.mm = mm;
+            this.stamped = stamped;
+        }
 
         /** Where the move is in another unit, their height in that one as well. */
         private String text(LengthStyle style) {

@@ -62,7 +62,7 @@ public enum NeckFeature {
      */
     public String key() {
         StringBuilder key = new StringBuilder();
-        for (String word : toString().split(" ")) {
+        for (String word : toString().split(" ", -1)) {
             key.append(key.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
         }
         return key.toString();

@@ -607,7 +607,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * asks this at the door, so that nothing is refused later.
      *
      * @return this plan
-     * @throws Refusal if its parts don't go together, with the part to change as its path: {@code back.firstDepth},
+     * @throws org.neckgeom.fault.Refusal if its parts don't go together, with the part to change as its path: {@code back.firstDepth},
      *     {@code back.secondDepth}, {@code fingerboard}, {@code neckSet}, {@code wood} or the whole {@code plan}
      */
     public NeckPlan checked() {

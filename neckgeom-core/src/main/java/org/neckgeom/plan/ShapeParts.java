@@ -234,9 +234,7 @@ final class ShapeParts {
                 checks.add(dovetail(plan, heel, seat));
             }
         });
-        plan.details()
-                .tenon()
-                .ifPresent(tenon -> checks.add(tenon(plan, heel, draft.row("tenon", "tenon", tenon), tenon)));
+        plan.details().tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
     }
@@ -262,7 +260,7 @@ final class ShapeParts {
                         : Statement.of("smaller-joint", "A lower or narrower dovetail, or a larger heel.", style));
     }
 
-    private static PlanCheck tenon(NeckPlan plan, Heel heel, PlanSection.Draft draft, TenonBolts tenon) {
+    private static PlanCheck tenon(Heel heel, PlanSection.Draft draft, TenonBolts tenon) {
         double wood = tenon.leastWood().house();
         boolean inHeel = tenon.height().house() <= heel.heightMm();
         draft.note(

@@ -419,7 +419,7 @@ public final class Relief implements Answer {
             underStrings();
             return Optional.empty();
         } catch (IllegalArgumentException | ArithmeticException none) {
-            return Optional.of(none.getMessage());
+            return Optional.ofNullable(none.getMessage());
         }
     }
 

@@ -186,7 +186,7 @@ public final class StringLoad implements Answer {
             likelyAtFret(neck.bodyAtFret());
             return Optional.empty();
         } catch (IllegalArgumentException | ArithmeticException none) {
-            return Optional.of(none.getMessage());
+            return Optional.ofNullable(none.getMessage());
         }
     }
 

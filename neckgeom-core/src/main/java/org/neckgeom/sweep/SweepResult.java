@@ -39,21 +39,14 @@ public final class SweepResult<D, R> implements Answer {
     private final @Nullable D design;
     private final @Nullable R answer;
     private final String refusal;
-    private final @Nullable LengthStyle shown;
 
     private SweepResult(
-            long index,
-            Map<String, Object> settings,
-            @Nullable D design,
-            @Nullable R answer,
-            String refusal,
-            @Nullable LengthStyle shown) {
+            long index, Map<String, Object> settings, @Nullable D design, @Nullable R answer, String refusal) {
         this.index = index;
         this.settings = settings;
         this.design = design;
         this.answer = answer;
         this.refusal = refusal;
-        this.shown = shown;
     }
 
     /** Asks the question; a design that was refused, or that the question refuses, is an answer too. */
@@ -61,13 +54,13 @@ public final class SweepResult<D, R> implements Answer {
             long index, Map<String, Object> settings, Made<D> made, Function<? super D, ? extends R> question) {
         D design = made.design();
         if (design == null) {
-            return new SweepResult<>(index, settings, null, null, made.refusal(), null);
+            return new SweepResult<>(index, settings, null, null, made.refusal());
         }
         try {
             R answer = Objects.requireNonNull(question.apply(design), "answer");
-            return new SweepResult<>(index, settings, design, answer, "", null);
+            return new SweepResult<>(index, settings, design, answer, "");
         } catch (IllegalArgumentException | ArithmeticException refused) {
-            return new SweepResult<>(index, settings, design, null, Made.sentence(refused), null);
+            return new SweepResult<>(index, settings, design, null, Made.sentence(refused));
         }
     }
 
