@@ -23,7 +23,6 @@ class TextReadBackTest {
     /** Where that is right: how often, and why. */
     private static final Map<String, Integer> ALLOWED = Map.ofEntries(
             Map.entry("form/Csv", 1), // escapes quotes in a cell
-            Map.entry("form/Json", 1), // puts a short block on one line
             Map.entry("form/JsonReader", 2), // reads JSON that came from outside
             Map.entry("form/Statement", 1), // makes the meaning of a fact of its key
             Map.entry("form/Way", 6), // reads the words in braces while the class loads

@@ -122,11 +122,23 @@ public final class Json {
                 out.append(parts.hasNext() ? "," : "");
             }
             out.append(any ? "\n" + indent : "").append(close);
-            String tight = out.substring(start).replaceAll("\n *", " ");
-            if (tight.length() <= MOST_INLINE) {
-                out.setLength(start);
-                out.append(tight);
+            inOneLineIfShort(start);
+        }
+
+        /** A line end with its indent becomes a blank; looked at no farther than a line goes. */
+        private void inOneLineIfShort(int start) {
+            StringBuilder tight = new StringBuilder();
+            for (int i = start; i < out.length(); i++) {
+                char c = out.charAt(i);
+                tight.append(c == '\n' ? ' ' : c);
+                while (c == '\n' && i + 1 < out.length() && out.charAt(i + 1) == ' ') {
+                    i++;
+                }
+                if (tight.length() > MOST_INLINE) {
+                    return;
+                }
             }
+            out.replace(start, out.length(), tight.toString());
         }
 
         private void quote(String text) {
