@@ -16,7 +16,6 @@ import org.neckgeom.units.LengthStyle;
 final class FitCheck {
 
     private final Section top;
-    private final NeckDesign design;
     private final Channel channel;
     private final Blank blank;
     private final LengthStyle style;
@@ -24,7 +23,6 @@ final class FitCheck {
 
     private FitCheck(Section top, NeckDesign design, Blank blank) {
         this.top = top;
-        this.design = design;
         this.channel = design.channel().orElseThrow();
         this.blank = blank;
         this.style = design.style();
