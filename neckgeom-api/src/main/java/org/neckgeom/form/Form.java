@@ -70,7 +70,7 @@ public final class Form<T> {
         String of(T answer, LengthStyle style, Report report);
     }
 
-    /** Makes the text of the answer alone, whatever the report. */
+    /** Makes the whole text from the answer, without its report. */
     private record OwnLayout<T>(BiFunction<? super T, LengthStyle, String> text) implements Layout<T> {
 
         @Override

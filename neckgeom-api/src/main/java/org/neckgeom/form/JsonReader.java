@@ -13,7 +13,7 @@ import org.neckgeom.text.Words;
 
 /**
  * Reads JSON (RFC 8259) into maps, lists, texts, doubles, booleans and null. Refuses what the grammar refuses,
- * names told twice, and what no plan is: numbers beyond a double, nesting deeper than {@value #Tree.DEEPEST} levels, a text of
+ * names given twice, and what no plan is: numbers beyond a double, nesting deeper than {@value #Tree.DEEPEST} levels, a text of
  * more than {@value #Tree.LONGEST_TEXT} characters, a document of more than {@value #LONGEST}.
  */
 final class JsonReader {

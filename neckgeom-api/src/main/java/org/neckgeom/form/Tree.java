@@ -40,7 +40,7 @@ public final class Tree {
         return new Tree(copy(Objects.requireNonNull(data, "data"), "", 0));
     }
 
-    /** Takes what the reader has made, and nobody else holds. */
+    /** Takes what the reader has made, which no one else has. */
     static Tree read(@Nullable Object root) {
         return new Tree(root);
     }

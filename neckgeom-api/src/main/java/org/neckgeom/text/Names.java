@@ -119,13 +119,13 @@ public final class Names {
     /**
      * Copies what a caller gave one after the other, or says which list has a hole.
      *
-     * @param told what was given
-     * @param what what each of it is
+     * @param given each of them not null
+     * @param what what each of them is
      * @param <T> what it holds
      * @return an unmodifiable copy
      */
-    public static <T> List<T> all(T[] told, String what) {
-        return all(Arrays.asList(Objects.requireNonNull(told, what)), what);
+    public static <T> List<T> all(T[] given, String what) {
+        return all(Arrays.asList(Objects.requireNonNull(given, what)), what);
     }
 
     /**
