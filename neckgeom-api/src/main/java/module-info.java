@@ -18,5 +18,6 @@ module org.neckgeom.api {
     exports org.neckgeom.stock;
     exports org.neckgeom.text to
             org.neckgeom.core;
+    exports org.neckgeom.table;
     exports org.neckgeom.units;
 }

@@ -61,6 +61,7 @@ class ArchitectureTest {
             Set.of("numeric"),
             Set.of("measure"),
             Set.of("form"),
+            Set.of("table"),
             Set.of("shop", "stock", "design"),
             Set.of("kernel"),
             Set.of("board", "head", "heel", "channel", "strength", "budget", "sweep", "order"),

@@ -1,36 +1,36 @@
 package org.neckgeom.design;
 
-import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
 
-/**
- * The heel and its mating face, such as {@code heel 78 mm high, 54 mm wide at the top}. Immutable.
- *
- * <p>Height runs down the mating face from the glue face to the cap; width is that of the face at its top. Unless told,
- * blocks are as thick as the shaft.
- */
-public final class Heel implements Answer, SaysLengths<Heel> {
+/** The heel, such as {@code heel 78 mm high, 54 mm wide at the top}. Immutable. */
+public final class Heel extends Noun<Heel> {
 
-    private final double height;
-    private final double width;
-    private final double blockThickness;
-    private final ShopUnit<Length> unit;
+    /** Its keys. */
+    public static final Table<Heel> TABLE = Table.of("heel", "the heel", Heel::new);
 
-    private Heel(double height, double width, double blockThickness, ShopUnit<Length> unit) {
-        this.height = height;
-        this.width = width;
-        this.blockThickness = blockThickness;
-        this.unit = unit;
+    private static final Key<Heel, Amount<Length>> HEIGHT =
+            TABLE.needed("height", Types.SIZE, "of the mating face, glue face to cap");
+    private static final Key<Heel, Amount<Length>> WIDTH =
+            TABLE.needed("width", Types.SIZE, "of the mating face, cheek to cheek");
+    private static final Key<Heel, Amount<Length>> BLOCKS = TABLE.optional(
+                    "blocks", Types.SIZE, "thickness of the blocks it is stacked of; as the blank when left out")
+            .called("heel block thickness");
+
+    private Heel(Values<Heel> values) {
+        super(values);
     }
 
     /**
@@ -41,11 +41,7 @@ public final class Heel implements Answer, SaysLengths<Heel> {
      * @return the heel
      */
     public static Heel of(Quantity<Length> height, Quantity<Length> width) {
-        return new Heel(
-                HouseUnits.mmPositive(height, "heel height"),
-                HouseUnits.mmPositive(width, "heel width"),
-                Double.NaN,
-                LengthStyle.of(height).unit());
+        return new Heel(TABLE.values().amount(HEIGHT, height).amount(WIDTH, width));
     }
 
     /**
@@ -55,7 +51,7 @@ public final class Heel implements Answer, SaysLengths<Heel> {
      * @return the heel
      */
     public Heel blocks(Quantity<Length> thickness) {
-        return new Heel(height, width, HouseUnits.mmPositive(thickness, "heel block thickness"), unit);
+        return new Heel(values().amount(BLOCKS, thickness));
     }
 
     /**
@@ -64,7 +60,7 @@ public final class Heel implements Answer, SaysLengths<Heel> {
      * @return more than 0
      */
     public double heightMm() {
-        return height;
+        return values().house(HEIGHT);
     }
 
     /**
@@ -73,22 +69,22 @@ public final class Heel implements Answer, SaysLengths<Heel> {
      * @return more than 0
      */
     public double widthMm() {
-        return width;
+        return values().house(WIDTH);
     }
 
     /**
-     * Says whether the thickness of the blocks was told.
+     * Returns the thickness of each block.
      *
-     * @return false where it is the shaft's
+     * @return nothing where it is the shaft's
      */
-    public boolean hasBlockThickness() {
-        return !Double.isNaN(blockThickness);
+    public Optional<Amount<Length>> blockThickness() {
+        return values().find(BLOCKS);
     }
 
     /**
      * Returns the thickness of each block in mm.
      *
-     * @param shaftThicknessMm what it is unless told
+     * @param shaftThicknessMm what it is by default
      * @return more than 0
      */
     public double blockThicknessMm(double shaftThicknessMm) {
@@ -99,26 +95,7 @@ public final class Heel implements Answer, SaysLengths<Heel> {
                     "be more than 0 and no more than " + Numbers.plain(HouseUnits.MOST) + " mm",
                     Numbers.plain(shaftThicknessMm) + " mm");
         }
-        return Double.isNaN(blockThickness) ? shaftThicknessMm : blockThickness;
-    }
-
-    /**
-     * Returns the style answers about this heel are printed in.
-     *
-     * @return the style
-     */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public Heel in(LengthStyle other) {
-        return new Heel(
-                height,
-                width,
-                blockThickness,
-                Objects.requireNonNull(other, "style").unit());
+        return values().house(BLOCKS, shaftThicknessMm);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -132,11 +109,8 @@ public final class Heel implements Answer, SaysLengths<Heel> {
             return Form.<Heel>of("heel")
                     .fact("height", Kind.MM, "from the glue face to the cap", Heel::heightMm)
                     .fact("width", Kind.MM, "of the mating face at its top", Heel::widthMm)
-                    .fact(
-                            "blockThickness",
-                            Kind.MM,
-                            "of each block, where not the shaft's",
-                            heel -> heel.blockThickness)
+                    .factIfAny(
+                            "blockThickness", Kind.AMOUNT, "of each block, where not the shaft's", Heel::blockThickness)
                     .phrase("stacked", ", blocks of {blockThickness}")
                     .finds("heel", title + "{height} high, {width} wide at the top{stacked}");
         }
@@ -145,24 +119,5 @@ public final class Heel implements Answer, SaysLengths<Heel> {
     @Override
     public Form<Heel> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Heel other
-                && Double.compare(height, other.height) == 0
-                && Double.compare(width, other.width) == 0
-                && Double.compare(blockThickness, other.blockThickness) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(height, width, blockThickness);
-    }
-
-    /** Returns such as {@code heel 78 mm high, 54 mm wide at the top}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -293,6 +293,23 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
+     * Returns a unit of a kind by its symbol or by its code of the Unified Code for Units of Measure.
+     *
+     * @param <Q> the kind of quantity
+     * @param name symbol or code, case sensitive
+     * @param kind such as {@code Length.class}
+     * @return the unit
+     * @throws IllegalArgumentException if no unit of this kind has this name
+     */
+    public static <Q extends Quantity<Q>> ShopUnit<Q> named(String name, Class<Q> kind) {
+        ShopUnit<?> unit = named(name);
+        if (unit.kind() != (Class<?>) Objects.requireNonNull(kind, "kind")) {
+            throw Refusal.of("unit", "kind", "be of " + UnitWords.kindInWords(kind), unit);
+        }
+        return sameKind(unit, kind);
+    }
+
+    /**
      * Returns the kind of quantity this unit measures.
      *
      * @return the JSR 385 interface, such as {@code Length.class}

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import org.neckgeom.form.Json;
+import org.neckgeom.table.Spelling;
+import org.neckgeom.table.Table;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -43,6 +45,11 @@ final class DataMap {
 
     <T> DataMap putAll(String key, List<T> values, Function<T, DataMap> one) {
         return putAll(key, values.stream().map(one).toList());
+    }
+
+    /** A noun by its own table of keys. */
+    <T> DataMap noun(String key, Table<T> table, T noun) {
+        return put(key, table.write(noun, Spelling.JSON));
     }
 
     /** A number to twelve digits where that gives it back, and else in all its digits. */

@@ -17,6 +17,8 @@ import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
+import org.neckgeom.form.Tree;
+import org.neckgeom.table.Table;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -119,6 +121,19 @@ final class DataSource {
 
     <T> Optional<T> oneIfTold(String key, Function<DataSource, T> reader) {
         return has(key) ? Optional.of(one(key, reader)) : Optional.empty();
+    }
+
+    /** A noun by its own table of keys. */
+    <T> T noun(String key, Table<T> table) {
+        try {
+            return table.read(Tree.of(told(key)), path(key));
+        } catch (Refusal refusal) {
+            throw new Placed(refusal);
+        }
+    }
+
+    <T> Optional<T> nounIfTold(String key, Table<T> table) {
+        return has(key) ? Optional.of(noun(key, table)) : Optional.empty();
     }
 
     <T> List<T> all(String key, Function<DataSource, T> reader) {

@@ -37,7 +37,7 @@ final class DesignMap {
         told(design::wood).ifPresent(wood -> data.put("wood", StockMap.wood(wood)));
         design.channel().ifPresent(channel -> data.put("channel", channel(channel)));
         design.head().ifPresent(head -> data.put("head", head(head)));
-        design.heel().ifPresent(heel -> data.put("heel", heel(heel)));
+        design.heel().ifPresent(heel -> data.noun("heel", Heel.TABLE, heel));
         if (design.hasStrings()) {
             data.put("strings", strings(design.strings()));
         }
@@ -123,13 +123,6 @@ final class DesignMap {
                 .length("backVeneer", head.backVeneerMm(), style);
     }
 
-    private static DataMap heel(Heel heel) {
-        DataMap data = DataMap.empty()
-                .length("height", heel.heightMm(), heel.style())
-                .length("width", heel.widthMm(), heel.style());
-        return heel.hasBlockThickness() ? data.length("blockThickness", heel.blockThicknessMm(1), heel.style()) : data;
-    }
-
     private static DataMap strings(StringSet strings) {
         DataMap data = DataMap.empty()
                 .put("inCourse", strings.inCourse())
@@ -159,7 +152,7 @@ final class DesignMap {
         design = channel.isPresent() ? design.channel(channel.get()) : design;
         Optional<Head> head = data.oneIfTold("head", DesignMap::headFrom);
         design = head.isPresent() ? design.head(head.get()) : design;
-        Optional<Heel> heel = data.oneIfTold("heel", DesignMap::heelFrom);
+        Optional<Heel> heel = data.nounIfTold("heel", Heel.TABLE);
         design = heel.isPresent() ? design.heel(heel.get()) : design;
         Optional<StringSet> strings = data.oneIfTold("strings", DesignMap::stringsFrom);
         return strings.isPresent() ? design.strings(strings.get()) : design;
@@ -224,11 +217,6 @@ final class DesignMap {
                 .swung(data.angle("swing"))
                 .veneer(data.length("veneer"), data.length("veneerShortOfNut"))
                 .backVeneer(data.length("backVeneer"));
-    }
-
-    private static Heel heelFrom(DataSource data) {
-        Heel heel = Heel.of(data.length("height"), data.length("width"));
-        return data.has("blockThickness") ? heel.blocks(data.length("blockThickness")) : heel;
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"}) // arrays of one generic type, made here

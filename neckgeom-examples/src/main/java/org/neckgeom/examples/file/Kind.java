@@ -41,4 +41,9 @@ public interface Kind<T> {
     default Optional<Shape> inside() {
         return Optional.empty();
     }
+
+    /** The lines of help about the keys of a noun that has a table of its own. */
+    default String help() {
+        return "";
+    }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Words;
 
 /** The kinds of value that need no unit: words, numbers that count, lists. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.neckgeom.text.Nearest;
 
 /** What a section of a file may hold: its keys, in the order in which they are best written. Immutable. */
 public final class Shape implements Kind<Section> {
@@ -166,6 +167,11 @@ public final class Shape implements Kind<Section> {
                             .stripTrailing())
                     .append('\n');
             key.kind().inside().ifPresent(shape -> shape.outline(lines, indent + "  "));
+            key.kind()
+                    .help()
+                    .lines()
+                    .forEach(line ->
+                            lines.append((indent + "  " + line).stripTrailing()).append('\n'));
         }
     }
 

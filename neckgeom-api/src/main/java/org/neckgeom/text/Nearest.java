@@ -1,4 +1,4 @@
-package org.neckgeom.examples.file;
+package org.neckgeom.text;
 
 import java.util.Collection;
 import java.util.Locale;
@@ -16,7 +16,7 @@ public final class Nearest {
      * @param known the words to choose from
      * @return the nearest, the first of equals; empty when none is within a third of the word's length
      */
-    static Optional<String> to(String word, Collection<String> known) {
+    public static Optional<String> to(String word, Collection<String> known) {
         String plain = plain(word);
         int most = Math.max(1, plain.length() / 3);
         String best = null;
@@ -50,7 +50,7 @@ public final class Nearest {
      * Slips from one word to another: letters added, left out, replaced, or two neighbours swapped (optimal string
      * alignment distance).
      */
-    static int slips(String a, String b) {
+    public static int slips(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             d[i][0] = i;

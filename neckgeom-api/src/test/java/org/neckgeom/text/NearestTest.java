@@ -1,4 +1,4 @@
-package org.neckgeom.examples.file;
+package org.neckgeom.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,0 +1,325 @@
+package org.neckgeom.table;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Json;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+
+/**
+ * A quantity, always with its unit: {@code 44.5 mm}, {@code 1 3/4 in}, {@code 13 deg}, or an object of value and unit. A
+ * number without a unit and a unit of another kind are refused. Immutable.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
+
+    private static final String NUMBER = "[+-]?(\\d+(\\.\\d+)?([eE][+-]?\\d+)?|\\.\\d+|(\\d+[ -])?\\d+/\\d+)";
+
+    /** A fraction of an inch with the rest in thou, as lengths are printed. */
+    private static final String WITH_REMAINDER = NUMBER + " in [+-] \\d+(\\.\\d+)? thou";
+
+    private static final String VALUE = "value";
+    private static final String UNIT = "unit";
+    private static final String UCUM = "ucum";
+
+    /** Only where the unit it is printed in is not the one that gives the number back, or is inches in fractions. */
+    private static final String PRINTED_IN = "printedIn";
+
+    private static final String FRACTIONS = "fractional in";
+
+    private final ShopUnit<Q> like;
+    private final String noun;
+    private final String examples;
+    private final List<String> unitWords;
+    private final @Nullable Amount<Q> least;
+    private final boolean leastExcluded;
+    private final @Nullable Amount<Q> most;
+    private final boolean mostExcluded;
+
+    private QuantityType(
+            ShopUnit<Q> like,
+            String noun,
+            String examples,
+            List<String> unitWords,
+            @Nullable Amount<Q> least,
+            boolean leastExcluded,
+            @Nullable Amount<Q> most,
+            boolean mostExcluded) {
+        this.like = like;
+        this.noun = noun;
+        this.examples = examples;
+        this.unitWords = unitWords;
+        this.least = least;
+        this.leastExcluded = leastExcluded;
+        this.most = most;
+        this.mostExcluded = mostExcluded;
+    }
+
+    static <Q extends Quantity<Q>> QuantityType<Q> any(
+            ShopUnit<Q> like, String noun, String examples, String... unitWords) {
+        return new QuantityType<>(like, noun, examples, List.of(unitWords), null, false, null, false);
+    }
+
+    /**
+     * Returns the same type, more than a value.
+     *
+     * @param excluded the value it must exceed
+     * @return a narrower type
+     */
+    public QuantityType<Q> moreThan(Amount<Q> excluded) {
+        return new QuantityType<>(
+                like, noun, examples, unitWords, Objects.requireNonNull(excluded), true, most, mostExcluded);
+    }
+
+    /**
+     * Returns the same type, a value or more.
+     *
+     * @param included the least allowed
+     * @return a narrower type
+     */
+    public QuantityType<Q> atLeast(Amount<Q> included) {
+        return new QuantityType<>(
+                like, noun, examples, unitWords, Objects.requireNonNull(included), false, most, mostExcluded);
+    }
+
+    /**
+     * Returns the same type, a value or less.
+     *
+     * @param included the most allowed
+     * @return a narrower type
+     */
+    public QuantityType<Q> atMost(Amount<Q> included) {
+        return new QuantityType<>(
+                like, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(included), false);
+    }
+
+    /**
+     * Returns the same type, less than a value.
+     *
+     * @param excluded the value it must stay under
+     * @return a narrower type
+     */
+    public QuantityType<Q> lessThan(Amount<Q> excluded) {
+        return new QuantityType<>(
+                like, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(excluded), true);
+    }
+
+    /**
+     * Returns the same type with examples of its own, as where the usual ones lie outside its limits.
+     *
+     * @param own such as {@code 0.43 mm or 17 thou}
+     * @return the type with other examples
+     */
+    public QuantityType<Q> suchAs(String own) {
+        return new QuantityType<>(
+                like, noun, Objects.requireNonNull(own), unitWords, least, leastExcluded, most, mostExcluded);
+    }
+
+    @Override
+    @Nullable
+    Amount<Q> read(Object data, String path, Faults faults) {
+        try {
+            Amount<Q> amount = data instanceof Map<?, ?> map
+                    ? ofObject(map, path)
+                    : data instanceof String text ? ofText(text, path) : null;
+            if (amount == null) {
+                faults.add(path, "kind", "be " + allowed(), data);
+                return null;
+            }
+            check(amount, path);
+            return amount;
+        } catch (Refusal refused) {
+            refused.faults().forEach(faults::add);
+            return null;
+        }
+    }
+
+    private Amount<Q> ofText(String text, String path) {
+        Amount<Q> amount;
+        try {
+            amount = ShopUnits.parse(text, like.kind());
+        } catch (Refusal refused) {
+            throw Refusal.because(path, refused.faults().get(0).rule(), path + ": " + refused.getMessage());
+        }
+        if (amount.unit().symbol().isEmpty()) { // a bare ratio: plain to the library, a slip in a file
+            throw Refusal.because(
+                    path, "no-unit", path + ": " + Faults.shown(text) + " has no unit; give " + allowed());
+        }
+        return amount;
+    }
+
+    private Amount<Q> ofObject(Map<?, ?> map, String path) {
+        for (Object key : map.keySet()) {
+            if (!List.of(VALUE, UNIT, UCUM, PRINTED_IN).contains(key)) {
+                throw Refusal.because(
+                        path + "." + key,
+                        "unknown",
+                        path + "." + Faults.shown(key)
+                                + " is not a known key; known here: value, unit, ucum, printedIn");
+            }
+        }
+        if (!(map.get(VALUE) instanceof Double number)) {
+            throw Refusal.of(path + ".value", "kind", "be a number", Faults.shown(map.get(VALUE)));
+        }
+        ShopUnit<Q> unit = unit(map.get(map.containsKey(UNIT) ? UNIT : UCUM), path + ".unit");
+        Amount<Q> amount = Amount.of(number, unit);
+        return map.containsKey(PRINTED_IN)
+                ? Amount.ofHouse(amount.house(), unit(map.get(PRINTED_IN), path + ".printedIn"))
+                : amount;
+    }
+
+    private ShopUnit<Q> unit(@Nullable Object name, String path) {
+        String symbol = name instanceof String text ? text : "";
+        if (symbol.equals(FRACTIONS) && like.kind() == (Class<?>) Length.class) {
+            return LengthStyle.INCH_FRACTIONS.unitFor(like);
+        }
+        try {
+            return ShopUnit.named(symbol, like.kind());
+        } catch (Refusal unknown) {
+            String offered = String.join(", ", unitWords);
+            throw Refusal.of(
+                    path, "unit", "be a unit of " + like.kindInWords() + ", one of " + offered, Faults.shown(name));
+        }
+    }
+
+    @Override
+    void check(Amount<Q> value, String name) {
+        checked(value, name);
+    }
+
+    /** A quantity of any provider as an amount, if it is allowed. */
+    Amount<Q> checked(Quantity<Q> quantity, String name) {
+        double house = HouseUnits.of(quantity, like, name);
+        Amount<Q> amount = Amount.from(quantity, name);
+        boolean low = least != null && !(leastExcluded ? house > least.house() : house >= least.house());
+        boolean high = most != null && !(mostExcluded ? house < most.house() : house <= most.house());
+        if (low || high) {
+            throw HouseUnits.refused(name, rule(), range(amount.unit()), quantity);
+        }
+        return amount;
+    }
+
+    private String rule() {
+        return least == null ? "at-most" : most == null ? leastExcluded ? "more-than" : "at-least" : "range";
+    }
+
+    private String range(ShopUnit<Q> unit) {
+        if (least != null && least.house() == 0 && most == null) {
+            return leastExcluded ? "more than 0 " + unit.symbol() : "0 " + unit.symbol() + " or more";
+        }
+        String from = least == null ? "" : leastExcluded ? "more than " + least : least + " or more";
+        String to = most == null ? "" : mostExcluded ? "less than " + most : most + " or less";
+        return from + (from.isEmpty() || to.isEmpty() ? "" : " and ") + to;
+    }
+
+    @Override
+    Object write(Amount<Q> amount, Spelling spelling) {
+        return spelling == Spelling.WORDS ? inWords(amount) : data(amount);
+    }
+
+    /** As a maker writes it where that reads back equal, and else in all its digits. */
+    private String inWords(Amount<Q> amount) {
+        String printed = amount.toString();
+        try {
+            return ShopUnits.parse(printed, like.kind()).house() == amount.house() ? printed : amount.lossless();
+        } catch (Refusal notRead) {
+            return amount.lossless();
+        }
+    }
+
+    private static Map<String, Object> data(Amount<?> amount) {
+        String lossless = amount.lossless();
+        int blank = lossless.indexOf(' ');
+        ShopUnit<?> unit = amount.unit() == (ShopUnit<?>) ShopUnit.INCH_FRACTION ? ShopUnit.INCH : amount.unit();
+        String symbol = blank < 0 ? "" : lossless.substring(blank + 1);
+        ShopUnit<?> written = symbol.equals(unit.symbol()) ? unit : ShopUnit.named(symbol);
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put(VALUE, new Json.Figure(blank < 0 ? lossless : lossless.substring(0, blank)));
+        data.put(UNIT, written.toString());
+        data.put(UCUM, written.ucum());
+        if (written != amount.unit()) {
+            data.put(
+                    PRINTED_IN,
+                    amount.unit() == (ShopUnit<?>) ShopUnit.INCH_FRACTION
+                            ? FRACTIONS
+                            : amount.unit().toString());
+        }
+        return data;
+    }
+
+    @Override
+    Amount<Q> in(Amount<Q> value, LengthStyle style) {
+        return value.in(style);
+    }
+
+    @Override
+    Optional<LengthStyle> style(Amount<Q> value) {
+        return like.kind() == (Class<?>) Length.class
+                ? Optional.of(LengthStyle.ofUnit(value.unit()))
+                : Optional.empty();
+    }
+
+    @Override
+    public String allowed() {
+        StringBuilder text = new StringBuilder(noun);
+        if (least != null) {
+            text.append(leastExcluded ? " of more than " : " of at least ").append(least);
+        }
+        if (most != null) {
+            text.append(least == null ? " of " : " and ")
+                    .append(mostExcluded ? "less than " : "at most ")
+                    .append(most);
+        }
+        return text.append(" with its unit, such as ").append(examples).toString();
+    }
+
+    @Override
+    Map<String, Object> schema(Spelling spelling) {
+        return spelling == Spelling.WORDS ? textSchema() : objectSchema();
+    }
+
+    private Map<String, Object> textSchema() {
+        String units = unitWords.stream().map(QuantityType::escaped).collect(Collectors.joining("|"));
+        String one = NUMBER + " *(" + units + ")";
+        String pattern = like.kind() == (Class<?>) Length.class ? "(" + one + "|" + WITH_REMAINDER + ")" : one;
+        return Types.map("type", "string", "pattern", "^" + pattern + "$");
+    }
+
+    private Map<String, Object> objectSchema() {
+        return Types.map(
+                "type",
+                "object",
+                "properties",
+                Types.map(
+                        VALUE,
+                        Types.map("type", "number"),
+                        UNIT,
+                        Types.map("type", "string"),
+                        UCUM,
+                        Types.map("type", "string"),
+                        PRINTED_IN,
+                        Types.map("type", "string")),
+                "required",
+                List.of(VALUE, UNIT),
+                "additionalProperties",
+                false);
+    }
+
+    /** Escapes what a regular expression of ECMA-262, the one JSON Schema uses, would read as a sign. */
+    private static String escaped(String word) {
+        return Pattern.compile("[/.*+?^${}()|\\[\\]\\\\]").matcher(word).replaceAll("\\\\$0");
+    }
+}

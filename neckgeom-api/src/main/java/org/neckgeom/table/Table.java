@@ -1,0 +1,477 @@
+package org.neckgeom.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Tree;
+import org.neckgeom.text.Names;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * The keys of one noun, each written once beside it, in the order in which they are best written. A neck file, JSON, a
+ * schema and help are read off it; {@link #read} and every fluent call end in the same maker, the noun's constructor.
+ *
+ * <p>Keys are added while the class of the noun loads, and never after.
+ *
+ * @param <T> the noun
+ */
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class Table<T> {
+
+    private final String name;
+    private final String about;
+    private final Function<Values<T>, ? extends T> maker;
+    private final Function<T, Values<T>> split;
+    private final List<Key<T, ?>> keys = new ArrayList<>();
+    private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
+    private final List<List<Key<T, ?>>> together = new ArrayList<>();
+
+    private Table(String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
+        this.name = Objects.requireNonNull(name, "name");
+        this.about = Objects.requireNonNull(about, "about");
+        this.maker = Objects.requireNonNull(maker, "maker");
+        this.split = Objects.requireNonNull(split, "split");
+    }
+
+    /**
+     * Returns a table without keys for a {@link Noun}.
+     *
+     * @param <T> the noun
+     * @param name of the noun, such as {@code head}, for the messages of fluent calls; may be empty
+     * @param about what it describes, in one line
+     * @param maker its constructor
+     * @return the table
+     */
+    public static <T extends Noun<T>> Table<T> of(String name, String about, Function<Values<T>, T> maker) {
+        return new Table<>(name, about, maker, noun -> ((Noun<T>) noun).values());
+    }
+
+    /**
+     * Returns a table without keys for a value of any other type.
+     *
+     * @param <T> the noun
+     * @param name of the noun, such as {@code head}, for the messages of fluent calls; may be empty
+     * @param about what it describes, in one line
+     * @param maker makes the noun of values, or refuses
+     * @param split gives a noun's values
+     * @return the table
+     */
+    public static <T> Table<T> of(
+            String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
+        return new Table<>(name, about, maker, split);
+    }
+
+    /**
+     * Adds a key that must be given.
+     *
+     * @param <V> the type of its value
+     * @param key in words, lower case
+     * @param type of its value
+     * @param meaning in one line
+     * @return the key
+     */
+    public <V> Key<T, V> needed(String key, Type<V> type, String meaning) {
+        return add(key, type, null, true, false, meaning);
+    }
+
+    /**
+     * Adds a key that may be left out.
+     *
+     * @param <V> the type of its value
+     * @param key in words, lower case
+     * @param type of its value
+     * @param meaning in one line, with what holds when it is left out
+     * @return the key
+     */
+    public <V> Key<T, V> optional(String key, Type<V> type, String meaning) {
+        return add(key, type, null, false, false, meaning);
+    }
+
+    /**
+     * Adds a key with a default.
+     *
+     * @param <V> the type of its value
+     * @param key in words, lower case
+     * @param type of its value
+     * @param usual holds when it is left out
+     * @param meaning in one line, with the default in words
+     * @return the key
+     */
+    public <V> Key<T, V> usual(String key, Type<V> type, V usual, String meaning) {
+        return add(key, type, Objects.requireNonNull(usual, "usual"), false, false, meaning);
+    }
+
+    /**
+     * Adds all keys of another table at the same level; their noun must be there.
+     *
+     * @param <V> the other noun
+     * @param inner its table
+     * @return the key of the whole
+     */
+    public <V> Key<T, V> inline(Table<V> inner) {
+        return add(inner.name, Types.group(inner), null, true, true, inner.about);
+    }
+
+    /**
+     * Adds all keys of another table at the same level; there is a default where none of them is given.
+     *
+     * @param <V> the other noun
+     * @param inner its table
+     * @param usual holds when none of its keys is given
+     * @return the key of the whole
+     */
+    public <V> Key<T, V> inline(Table<V> inner, V usual) {
+        return add(inner.name, Types.group(inner), Objects.requireNonNull(usual, "usual"), false, true, inner.about);
+    }
+
+    /**
+     * Adds all keys of another table at the same level; the noun is absent where none of them is given.
+     *
+     * @param <V> the other noun
+     * @param inner its table
+     * @return the key of the whole
+     */
+    public <V> Key<T, V> inlineOptional(Table<V> inner) {
+        return add(inner.name, Types.group(inner), null, false, true, inner.about);
+    }
+
+    private <V> Key<T, V> add(
+            String key, Type<V> type, @Nullable V usual, boolean isNeeded, boolean isInline, String meaning) {
+        String label = (name + " " + key).strip();
+        Key<T, V> added = new Key<>(this, keys.size(), key, type, usual, isNeeded, isInline, meaning, label);
+        keys.add(added);
+        return added;
+    }
+
+    <V> Key<T, V> replaced(Key<T, V> key) {
+        keys.set(key.index, key);
+        return key;
+    }
+
+    /**
+     * States that at most one of some keys may be given.
+     *
+     * @param some of this table's keys
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final void atMostOne(Key<T, ?>... some) {
+        rivals.add(List.of(some));
+    }
+
+    /**
+     * States that some keys are given together or not at all.
+     *
+     * @param some of this table's keys
+     */
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final void together(Key<T, ?>... some) {
+        together.add(List.of(some));
+    }
+
+    /**
+     * Returns what it describes.
+     *
+     * @return one line
+     */
+    public String about() {
+        return about;
+    }
+
+    /**
+     * Returns the keys.
+     *
+     * @return in the order in which they are best written
+     */
+    public List<Key<T, ?>> keys() {
+        return List.copyOf(keys);
+    }
+
+    /**
+     * Returns no values, to begin with.
+     *
+     * @return nothing given
+     */
+    public Values<T> values() {
+        return new Values<>(this, new Object[keys.size()]);
+    }
+
+    // ---------------------------------------------------------------- reading
+
+    /**
+     * Reads a noun: a neck file's tree, JSON, or the maps of any parser. Keys may be written in words or in camel case,
+     * quantities as texts or as objects.
+     *
+     * @param tree the plain data
+     * @return the noun
+     * @throws IllegalArgumentException with all faults at once, each with its path
+     */
+    public T read(Tree tree) {
+        return read(tree, "");
+    }
+
+    /**
+     * Reads a noun that is a part of a larger document.
+     *
+     * @param tree the plain data
+     * @param place its path in the document, with which each fault's path begins
+     * @return the noun
+     * @throws IllegalArgumentException with all faults at once, each with its path
+     */
+    public T read(Tree tree, String place) {
+        Faults faults = new Faults();
+        T read = read(Objects.requireNonNull(tree, "tree").plain(), Objects.requireNonNull(place, "place"), faults);
+        faults.refuseIfAny();
+        return Objects.requireNonNull(read, "noun");
+    }
+
+    @Nullable
+    T read(@Nullable Object data, String path, Faults faults) {
+        if (!(data instanceof Map<?, ?> map)) {
+            faults.add(path.isEmpty() ? "the whole" : path, "kind", "be " + allowed(), Faults.orEmpty(data));
+            return null;
+        }
+        Source source = new Source(map, path, faults);
+        source.noteUnknown(names(Spelling.WORDS), names(Spelling.JSON));
+        return read(source);
+    }
+
+    private @Nullable T read(Source source) {
+        int before = source.faults().count();
+        @Nullable Object[] values = new Object[keys.size()];
+        for (Key<T, ?> key : keys) {
+            values[key.index] = read(key, source);
+        }
+        if (source.faults().count() > before) {
+            return null;
+        }
+        try {
+            return maker.apply(new Values<>(this, values));
+        } catch (Refusal | NoAnswer refused) {
+            source.faults().under(source.path(), refused);
+            return null;
+        }
+    }
+
+    private <V> @Nullable Object read(Key<T, V> key, Source source) {
+        if (key.isInline) {
+            Table<?> inner = key.type.inside().orElseThrow();
+            boolean isThere = key.isNeeded || inner.isAnyIn(source);
+            return isThere ? inner.read(source) : null;
+        }
+        String path = source.path(key);
+        if (!source.has(key)) {
+            if (key.isNeeded) {
+                source.faults().sentence(path, "missing", missing(path, key));
+            }
+            return null;
+        }
+        Object value = source.value(key);
+        if (value == null || value.equals("")) {
+            source.faults().sentence(path, "empty", path + " has no value; give " + key.type.allowed());
+            return null;
+        }
+        return key.type.read(value, path, source.faults());
+    }
+
+    private boolean isAnyIn(Source source) {
+        return keys.stream()
+                .anyMatch(key -> key.isInline ? key.type.inside().orElseThrow().isAnyIn(source) : source.has(key));
+    }
+
+    static String missing(String where, Key<?, ?> key) {
+        return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
+    }
+
+    Refusal lacking(Values<T> values) {
+        return Refusal.of(keys.stream()
+                .filter(key -> key.isNeeded && !values.has(key))
+                .map(key -> new Fault(key.name(), "missing", missing(key.label(), key), ""))
+                .toList());
+    }
+
+    void refuseRivals(Values<T> values) {
+        for (List<Key<T, ?>> some : rivals) {
+            List<Key<T, ?>> both = some.stream().filter(values::has).toList();
+            if (both.size() > 1) {
+                Key<T, ?> last = both.get(both.size() - 1);
+                throw Refusal.because(
+                        last.name(),
+                        "one-of",
+                        last.name() + " is given, and " + both.get(0).name() + " too; keep one of them");
+            }
+        }
+        for (List<Key<T, ?>> some : together) {
+            List<Key<T, ?>> lacking =
+                    some.stream().filter(key -> !values.has(key)).toList();
+            if (!lacking.isEmpty() && lacking.size() < some.size()) {
+                throw Refusal.because(
+                        lacking.get(0).name(),
+                        "together",
+                        phrase(some) + " must be given together, but " + phrase(lacking) + " "
+                                + (lacking.size() == 1 ? "is" : "are") + " missing");
+            }
+        }
+    }
+
+    private String phrase(List<Key<T, ?>> some) {
+        return Names.phrase(some.stream().map(Key::name).toList());
+    }
+
+    // ---------------------------------------------------------------- writing
+
+    /**
+     * Writes a noun as plain data: only what was given, so that it reads back equal.
+     *
+     * @param noun the noun
+     * @param spelling of keys and quantities
+     * @return the tree
+     */
+    public Tree write(T noun, Spelling spelling) {
+        return Tree.of(plain(noun, Objects.requireNonNull(spelling, "spelling")));
+    }
+
+    Map<String, Object> plain(T noun, Spelling spelling) {
+        return plain(split.apply(Objects.requireNonNull(noun, "noun")), spelling);
+    }
+
+    Map<String, Object> plain(Values<T> values, Spelling spelling) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (Key<T, ?> key : keys) {
+            write(key, values, spelling, map);
+        }
+        return map;
+    }
+
+    @SuppressWarnings("unchecked") // values were taken by this very key
+    private <V> void write(Key<T, V> key, Values<T> values, Spelling spelling, Map<String, Object> map) {
+        Object value = values.raw(key);
+        if (value == null) {
+            return;
+        }
+        Object written = key.type.write((V) value, spelling);
+        if (key.isInline) {
+            ((Map<String, Object>) written).forEach(map::put);
+        } else {
+            map.put(key.name(spelling), written);
+        }
+    }
+
+    T make(Values<T> values) {
+        return maker.apply(values);
+    }
+
+    T in(T noun, LengthStyle style) {
+        return make(split.apply(noun).in(style));
+    }
+
+    Values<T> split(T noun) {
+        return split.apply(noun);
+    }
+
+    // ---------------------------------------------------------------- description
+
+    String allowed() {
+        return "a group with the keys " + String.join(", ", names(Spelling.WORDS));
+    }
+
+    private List<String> names(Spelling spelling) {
+        List<String> all = new ArrayList<>();
+        for (Key<T, ?> key : keys) {
+            if (key.isInline) {
+                all.addAll(key.type.inside().orElseThrow().names(spelling));
+            } else {
+                all.add(key.name(spelling));
+            }
+        }
+        return all;
+    }
+
+    Map<String, Object> schema(Spelling spelling) {
+        Map<String, Object> properties = new LinkedHashMap<>();
+        List<String> required = new ArrayList<>();
+        describe(spelling, true, properties, required);
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("type", "object");
+        schema.put("description", about);
+        schema.put("properties", properties);
+        if (!required.isEmpty()) {
+            schema.put("required", required);
+        }
+        schema.put("additionalProperties", false);
+        return schema;
+    }
+
+    private void describe(Spelling spelling, boolean isNeeded, Map<String, Object> properties, List<String> required) {
+        for (Key<T, ?> key : keys) {
+            if (key.isInline) {
+                key.type.inside().orElseThrow().describe(spelling, isNeeded && key.isNeeded, properties, required);
+                continue;
+            }
+            Map<String, Object> property = new LinkedHashMap<>();
+            property.put("description", key.about());
+            property.putAll(key.type.schema(spelling));
+            property.put("description", key.about());
+            properties.put(key.name(spelling), property);
+            if (isNeeded && key.isNeeded) {
+                required.add(key.name(spelling));
+            }
+        }
+    }
+
+    /**
+     * Returns the whole JSON Schema (draft 2020-12) of what {@link #read} takes in a spelling.
+     *
+     * @param title what such a document is called
+     * @param spelling of keys and quantities
+     * @return JSON text, ending in a line feed
+     */
+    public String schema(String title, Spelling spelling) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("title", title);
+        schema.putAll(schema(spelling));
+        return Json.of(schema);
+    }
+
+    /**
+     * Returns every key on a line of its own, in the order in which it is best written, with what it means.
+     *
+     * @return the lines; a key that must be there is marked with a star, one level down is indented by two blanks
+     */
+    public String help() {
+        StringBuilder lines = new StringBuilder();
+        help(lines, "", true);
+        return lines.toString();
+    }
+
+    private void help(StringBuilder lines, String indent, boolean isNeeded) {
+        for (Key<T, ?> key : keys) {
+            if (key.isInline) {
+                key.type.inside().orElseThrow().help(lines, indent, isNeeded && key.isNeeded);
+                continue;
+            }
+            String start = indent + (isNeeded && key.isNeeded ? "* " : "  ") + key.name() + ":";
+            lines.append(String.format(Locale.ROOT, "%-30s %s", start, key.about())
+                            .stripTrailing())
+                    .append('\n');
+            key.type.inside().ifPresent(inner -> inner.help(lines, indent + "  ", true));
+        }
+    }
+
+    /** The name of the noun. */
+    @Override
+    public String toString() {
+        return name;
+    }
+}

@@ -1,0 +1,670 @@
+package org.neckgeom.table;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Json;
+import org.neckgeom.text.Nearest;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.LinearDensity;
+import org.neckgeom.units.MassDensity;
+import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
+
+/** The types of values that keys take. */
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class Types {
+
+    private static final int LONGEST_TEXT = 200;
+    private static final int MOST_DIGITS = 12;
+    private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,12})?");
+
+    /** Any length. */
+    public static final QuantityType<Length> LENGTH = QuantityType.any(
+            ShopUnit.MILLIMETRE,
+            "a length",
+            "44.5 mm or 1 3/4 in",
+            "mm",
+            "cm",
+            "m",
+            "inches",
+            "inch",
+            "in",
+            "\"",
+            "thou",
+            "ft",
+            "foot",
+            "feet",
+            "'");
+
+    /** A length of more than 0, at most 3 m: no neck is longer. */
+    public static final QuantityType<Length> SIZE =
+            LENGTH.moreThan(ShopUnits.mm(0)).atMost(ShopUnits.mm(3000));
+
+    /** A length of 0 or more, at most 3 m. */
+    public static final QuantityType<Length> SIZE_OR_NOTHING =
+            LENGTH.atLeast(ShopUnits.mm(0)).atMost(ShopUnits.mm(3000));
+
+    /** A length of either sign, at most 3 m either way. */
+    public static final QuantityType<Length> EITHER_WAY =
+            LENGTH.atLeast(ShopUnits.mm(-3000)).atMost(ShopUnits.mm(3000));
+
+    /** A radius: more than 0, at most 100 m. */
+    public static final QuantityType<Length> RADIUS =
+            LENGTH.moreThan(ShopUnits.mm(0)).atMost(ShopUnits.mm(100_000));
+
+    /** Any angle. */
+    public static final QuantityType<Angle> ANGLE =
+            QuantityType.any(ShopUnit.DEGREE, "an angle", "13 deg", "degrees", "degree", "deg", "\u00b0", "rad");
+
+    /** Any force. */
+    public static final QuantityType<Force> FORCE = QuantityType.any(
+            ShopUnit.NEWTON,
+            "a force",
+            "95 N, 21 lb or 9.7 kg",
+            "newton",
+            "N",
+            "lbf",
+            "lbs",
+            "lb",
+            "kgf",
+            "kg",
+            "ozf",
+            "oz");
+
+    /** Any ratio, written in percent. */
+    public static final QuantityType<Dimensionless> PERCENT =
+            QuantityType.any(ShopUnit.PERCENT, "a ratio in percent", "45 %", "percent", "%");
+
+    /** Any temperature. */
+    public static final QuantityType<Temperature> TEMPERATURE = QuantityType.any(
+            ShopUnit.CELSIUS,
+            "a temperature",
+            "21 degC or 70 degF",
+            "degC",
+            "C",
+            "\u00b0C",
+            "degF",
+            "F",
+            "\u00b0F",
+            "K");
+
+    /** Any stress or elastic modulus. */
+    public static final QuantityType<Pressure> PRESSURE =
+            QuantityType.any(ShopUnit.MEGAPASCAL, "a stress or stiffness", "11.6 GPa", "MPa", "GPa", "psi");
+
+    /** Any speed, such as a feed. */
+    public static final QuantityType<Speed> SPEED = QuantityType.any(
+            ShopUnit.MM_PER_SECOND, "a speed", "1800 mm/min or 70 in/min", "mm/s", "mm/min", "in/min", "m/s");
+
+    /** Any speed of turning. */
+    public static final QuantityType<Frequency> TURNING =
+            QuantityType.any(ShopUnit.RPM, "a speed of turning", "16000 rpm", "rpm", "Hz");
+
+    /** Any density. */
+    public static final QuantityType<MassDensity> DENSITY =
+            QuantityType.any(ShopUnit.KG_PER_M3, "a density", "610 kg/m3", "kg/m3");
+
+    /** Any mass per length, of a string. */
+    public static final QuantityType<LinearDensity> MASS_PER_LENGTH =
+            QuantityType.any(ShopUnit.GRAM_PER_METRE, "a mass per length", "5.2 g/m", "g/m", "lb/in");
+
+    /** A text on one line, such as a name. */
+    public static final Type<String> TEXT = text(
+            "a text of at most " + LONGEST_TEXT + " characters on one line",
+            text -> {
+                if (text.length() > LONGEST_TEXT || !Words.isLine(text)) {
+                    throw Refusal.because("", "text", "");
+                }
+                return text;
+            },
+            text -> text,
+            map("type", List.of("string", "number"), "maxLength", LONGEST_TEXT));
+
+    /** Yes or no; true or false in JSON. */
+    public static final Type<Boolean> YES_OR_NO = new YesOrNo();
+
+    private Types() {}
+
+    /**
+     * Returns the type of a value that is written as one text.
+     *
+     * @param <V> the value
+     * @param allowed what may be written, such as {@code a pitch such as E2}
+     * @param reader makes the value, or refuses; a message of its own goes on after {@code key is "text", }
+     * @param writer the inverse
+     * @param schema the JSON Schema fragment
+     * @return the type
+     */
+    public static <V> Type<V> text(
+            String allowed, Function<String, V> reader, Function<V, String> writer, Map<String, Object> schema) {
+        return new TextType<>(allowed, reader, writer, schema);
+    }
+
+    private static final class TextType<V> extends Type<V> {
+        private final String allowed;
+        private final Function<String, V> reader;
+        private final Function<V, String> writer;
+        private final Map<String, Object> schema;
+
+        TextType(String allowed, Function<String, V> reader, Function<V, String> writer, Map<String, Object> schema) {
+            this.allowed = Objects.requireNonNull(allowed, "allowed");
+            this.reader = Objects.requireNonNull(reader, "reader");
+            this.writer = Objects.requireNonNull(writer, "writer");
+            this.schema = Objects.requireNonNull(schema, "schema");
+        }
+
+        @Override
+        @Nullable
+        V read(Object data, String path, Faults faults) {
+            if (!(data instanceof String text)) {
+                faults.add(path, "kind", "be " + allowed, data);
+                return null;
+            }
+            try {
+                return reader.apply(text);
+            } catch (Refusal refused) {
+                String own = String.valueOf(refused.getMessage());
+                if (own.isEmpty()) {
+                    faults.add(path, "text", "be " + allowed, text);
+                } else {
+                    faults.sentence(path, refused.faults().get(0).rule(), path + ": " + own);
+                }
+                return null;
+            }
+        }
+
+        @Override
+        Object write(V value, Spelling spelling) {
+            return writer.apply(value);
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return schema;
+        }
+
+        @Override
+        public String allowed() {
+            return allowed;
+        }
+
+        @Override
+        void check(V value, String name) {
+            try {
+                reader.apply(writer.apply(value));
+            } catch (Refusal refused) {
+                String own = String.valueOf(refused.getMessage());
+                throw own.isEmpty()
+                        ? Refusal.of(name, "text", "be " + allowed, Faults.shown(writer.apply(value)))
+                        : refused;
+            }
+        }
+    }
+
+    private static final class YesOrNo extends Type<Boolean> {
+        @Override
+        @Nullable
+        Boolean read(Object data, String path, Faults faults) {
+            if (data instanceof Boolean flag) {
+                return flag;
+            }
+            if (data.equals("yes") || data.equals("no")) {
+                return data.equals("yes");
+            }
+            faults.add(path, "word", "be " + allowed(), data);
+            return null;
+        }
+
+        @Override
+        Object write(Boolean value, Spelling spelling) {
+            return spelling == Spelling.JSON ? value : value ? "yes" : "no";
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return spelling == Spelling.JSON
+                    ? map("type", "boolean")
+                    : map("type", "string", "enum", List.of("yes", "no"));
+        }
+
+        @Override
+        public String allowed() {
+            return "one of yes, no";
+        }
+    }
+
+    /**
+     * Returns the type of a whole number.
+     *
+     * @param least the smallest allowed
+     * @param most the largest allowed
+     * @return the type
+     */
+    public static Type<Integer> whole(int least, int most) {
+        return new NumberType<>(
+                "a whole number from " + least + " to " + most,
+                WHOLE,
+                number -> number == Math.rint(number) && number >= least && number <= most
+                        ? (int) number.doubleValue()
+                        : null,
+                map("type", "integer", "minimum", least, "maximum", most));
+    }
+
+    /**
+     * Returns the type of a number without a unit, such as the exponent of a curve.
+     *
+     * @param least the smallest allowed
+     * @param most the largest allowed
+     * @return the type
+     */
+    public static Type<Double> number(double least, double most) {
+        return new NumberType<>(
+                "a number from " + plain(least) + " to " + plain(most) + " without a unit",
+                DECIMAL,
+                number -> number >= least && number <= most ? number + 0.0 : null,
+                map("type", "number", "minimum", new BigDecimal(plain(least)), "maximum", new BigDecimal(plain(most))));
+    }
+
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    private interface Fitting<N> {
+        @Nullable
+        N of(Double number);
+    }
+
+    private static final class NumberType<N extends Number> extends Type<N> {
+        private final String allowed;
+        private final Pattern pattern;
+        private final Fitting<N> fitting;
+        private final Map<String, Object> schema;
+
+        NumberType(String allowed, Pattern pattern, Fitting<N> fitting, Map<String, Object> schema) {
+            this.allowed = allowed;
+            this.pattern = pattern;
+            this.fitting = fitting;
+            this.schema = schema;
+        }
+
+        @Override
+        @Nullable
+        N read(Object data, String path, Faults faults) {
+            Double number = data instanceof Double given
+                    ? given
+                    : data instanceof String text && pattern.matcher(text).matches()
+                            ? Double.valueOf(text)
+                            : Double.valueOf(Double.NaN);
+            N fits = fitting.of(number);
+            if (fits == null) {
+                faults.add(path, "number", "be " + allowed, data);
+            }
+            return fits;
+        }
+
+        @Override
+        Object write(N value, Spelling spelling) {
+            return spelling == Spelling.JSON
+                    ? Json.number(value.doubleValue())
+                    : Json.number(value.doubleValue()).text();
+        }
+
+        @Override
+        void check(N value, String name) {
+            if (fitting.of(value.doubleValue()) == null) {
+                throw Refusal.of(name, "range", "be " + allowed, Numbers.plain(value.doubleValue()));
+            }
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return schema;
+        }
+
+        @Override
+        public String allowed() {
+            return allowed;
+        }
+    }
+
+    /**
+     * Returns the type of one of some words, written exactly so.
+     *
+     * @param <V> what a word stands for
+     * @param meanings what each word stands for; listed in the map's order
+     * @return the type
+     */
+    public static <V> Type<V> words(Map<String, V> meanings) {
+        return new WordType<>(Collections.unmodifiableMap(new LinkedHashMap<>(meanings)));
+    }
+
+    /**
+     * Returns the type of an enum whose words are its constants' names in lower case with blanks.
+     *
+     * @param <E> the enum
+     * @param type its class
+     * @param word each constant's word
+     * @return the type
+     */
+    public static <E extends Enum<E>> Type<E> words(Class<E> type, Function<E, String> word) {
+        Map<String, E> meanings = new LinkedHashMap<>();
+        for (E constant : type.getEnumConstants()) {
+            meanings.put(word.apply(constant), constant);
+        }
+        return words(meanings);
+    }
+
+    private static final class WordType<V> extends Type<V> {
+        private final Map<String, V> meanings;
+
+        WordType(Map<String, V> meanings) {
+            this.meanings = meanings;
+        }
+
+        @Override
+        @Nullable
+        V read(Object data, String path, Faults faults) {
+            V meaning = data instanceof String ? meanings.get(data) : null;
+            if (meaning == null) {
+                String near = data instanceof String text
+                        ? Nearest.to(text, meanings.keySet())
+                                .map(word -> " (did you mean \"" + word + "\"?)")
+                                .orElse("")
+                        : "";
+                faults.add(path, "word", "be " + allowed() + near, data);
+            }
+            return meaning;
+        }
+
+        @Override
+        Object write(V value, Spelling spelling) {
+            return word(value).orElseThrow();
+        }
+
+        private Optional<String> word(V value) {
+            return meanings.entrySet().stream()
+                    .filter(entry -> entry.getValue().equals(value))
+                    .map(Map.Entry::getKey)
+                    .findFirst();
+        }
+
+        @Override
+        void check(V value, String name) {
+            if (word(value).isEmpty()) {
+                throw Refusal.of(name, "word", "be " + allowed(), value);
+            }
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return map("type", "string", "enum", List.copyOf(meanings.keySet()));
+        }
+
+        @Override
+        public String allowed() {
+            return meanings.size() == 1
+                    ? "the word " + String.join("", meanings.keySet())
+                    : "one of " + String.join(", ", meanings.keySet());
+        }
+    }
+
+    /**
+     * Returns the type of a noun: a group of its keys.
+     *
+     * @param <V> the noun
+     * @param table its table
+     * @return the type
+     */
+    public static <V> Type<V> group(Table<V> table) {
+        return new GroupType<>(table);
+    }
+
+    private static final class GroupType<V> extends Type<V> {
+        private final Table<V> table;
+
+        GroupType(Table<V> table) {
+            this.table = Objects.requireNonNull(table, "table");
+        }
+
+        @Override
+        @Nullable
+        V read(Object data, String path, Faults faults) {
+            return table.read(data, path, faults);
+        }
+
+        @Override
+        Object write(V value, Spelling spelling) {
+            return table.plain(value, spelling);
+        }
+
+        @Override
+        V in(V value, LengthStyle style) {
+            return table.in(value, style);
+        }
+
+        @Override
+        Optional<LengthStyle> style(V value) {
+            return table.split(value).firstStyle();
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return table.schema(spelling);
+        }
+
+        @Override
+        public String allowed() {
+            return table.allowed();
+        }
+
+        @Override
+        Optional<Table<?>> inside() {
+            return Optional.of(table);
+        }
+    }
+
+    /**
+     * Returns the type of a value that is written as a text or as a group, such as a wood.
+     *
+     * @param <V> the value
+     * @param text read where a text stands, and written where it says all
+     * @param group read where a group stands
+     * @param isText whether the text says all of a value
+     * @param allowed both in words
+     * @return the type
+     */
+    public static <V> Type<V> textOrGroup(Type<V> text, Table<V> group, Predicate<V> isText, String allowed) {
+        return new TextOrGroup<>(text, group, isText, allowed);
+    }
+
+    private static final class TextOrGroup<V> extends Type<V> {
+        private final Type<V> text;
+        private final Table<V> group;
+        private final Predicate<V> isText;
+        private final String allowed;
+
+        TextOrGroup(Type<V> text, Table<V> group, Predicate<V> isText, String allowed) {
+            this.text = text;
+            this.group = group;
+            this.isText = isText;
+            this.allowed = allowed;
+        }
+
+        @Override
+        @Nullable
+        V read(Object data, String path, Faults faults) {
+            return data instanceof Map ? group.read(data, path, faults) : text.read(data, path, faults);
+        }
+
+        @Override
+        Object write(V value, Spelling spelling) {
+            return isText.test(value) ? text.write(value, spelling) : group.plain(value, spelling);
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return map("oneOf", List.of(text.schema(spelling), group.schema(spelling)));
+        }
+
+        @Override
+        public String allowed() {
+            return allowed;
+        }
+
+        @Override
+        Optional<Table<?>> inside() {
+            return Optional.of(group);
+        }
+    }
+
+    /**
+     * Returns the type of a list.
+     *
+     * @param <V> the type of an item
+     * @param item the type of each item
+     * @param fewest the fewest items allowed
+     * @param most the most items allowed
+     * @return the type
+     */
+    public static <V> Type<List<V>> list(Type<V> item, int fewest, int most) {
+        return new ListType<>(item, fewest, most, false);
+    }
+
+    /**
+     * Returns the type of one value, or a list of values of the same type: a wall read once, or several times.
+     *
+     * @param <V> the type of an item
+     * @param item the type of each item
+     * @param most the most items allowed
+     * @return the type
+     */
+    public static <V> Type<List<V>> oneOrMore(Type<V> item, int most) {
+        return new ListType<>(item, 1, most, true);
+    }
+
+    private static final class ListType<V> extends Type<List<V>> {
+        private final Type<V> item;
+        private final int fewest;
+        private final int most;
+        private final boolean orOne;
+
+        ListType(Type<V> item, int fewest, int most, boolean orOne) {
+            this.item = item;
+            this.fewest = fewest;
+            this.most = most;
+            this.orOne = orOne;
+        }
+
+        @Override
+        @Nullable
+        List<V> read(Object data, String path, Faults faults) {
+            if (!(data instanceof List<?> list)) {
+                if (orOne) {
+                    V one = item.read(data, path, faults);
+                    return one == null ? null : List.of(one);
+                }
+                faults.add(path, "kind", "be " + allowed(), data);
+                return null;
+            }
+            if (list.size() < fewest || list.size() > most) {
+                faults.add(path, "count", "be " + listAllowed(), data);
+                return null;
+            }
+            List<V> read = new ArrayList<>();
+            for (int i = 0; i < list.size(); i++) {
+                String place = path + "[" + (i + 1) + "]";
+                Object one = list.get(i);
+                V value = null;
+                if (one == null || one.equals("")) {
+                    faults.sentence(place, "empty", place + " has no value; give " + item.allowed());
+                } else {
+                    value = item.read(one, place, faults);
+                }
+                if (value != null) {
+                    read.add(value);
+                }
+            }
+            return read.size() == list.size() ? List.copyOf(read) : null;
+        }
+
+        @Override
+        Object write(List<V> values, Spelling spelling) {
+            List<Object> all =
+                    values.stream().map(value -> item.write(value, spelling)).toList();
+            return orOne && all.size() == 1 ? all.get(0) : all;
+        }
+
+        @Override
+        void check(List<V> values, String name) {
+            if (values.size() < fewest || values.size() > most) {
+                throw Refusal.of(name, "count", "be " + listAllowed(), Faults.shown(values));
+            }
+            for (V value : values) {
+                item.check(Objects.requireNonNull(value, name), name);
+            }
+        }
+
+        @Override
+        List<V> in(List<V> values, LengthStyle style) {
+            return values.stream().map(value -> item.in(value, style)).toList();
+        }
+
+        @Override
+        Optional<LengthStyle> style(List<V> values) {
+            return values.stream().map(item::style).flatMap(Optional::stream).findFirst();
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            Map<String, Object> list =
+                    map("type", "array", "items", item.schema(spelling), "minItems", fewest, "maxItems", most);
+            return orOne ? map("oneOf", List.of(item.schema(spelling), list)) : list;
+        }
+
+        @Override
+        public String allowed() {
+            return orOne ? item.allowed() + ", or a list of such" : listAllowed();
+        }
+
+        private String listAllowed() {
+            String count = fewest == most ? "" + most : fewest + " to " + most;
+            return "a list of " + count + (most == 1 ? " item" : " items") + ", each " + item.allowed();
+        }
+
+        @Override
+        Optional<Table<?>> inside() {
+            return item.inside();
+        }
+    }
+
+    /** A map of key, value, key, value and so on, in that order. */
+    static Map<String, Object> map(Object... keysAndValues) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            map.put((String) keysAndValues[i], keysAndValues[i + 1]);
+        }
+        return Collections.unmodifiableMap(map);
+    }
+}

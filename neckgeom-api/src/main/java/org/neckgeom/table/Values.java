@@ -1,0 +1,252 @@
+package org.neckgeom.table;
+
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
+
+/**
+ * What has been given of a noun, key by key. Immutable. Equal are values of one table that hold the same under each key,
+ * given or by default.
+ *
+ * @param <T> the noun
+ */
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class Values<T> {
+
+    private final Table<T> table;
+    private final @Nullable Object[] given;
+
+    Values(Table<T> table, @Nullable Object[] given) {
+        this.table = table;
+        this.given = given;
+    }
+
+    /**
+     * Returns the value under a key.
+     *
+     * @param <V> its type
+     * @param key of this table, needed or with a default
+     * @return what was given, else the default
+     * @throws IllegalArgumentException if there is neither
+     */
+    @SuppressWarnings("unchecked") // with() took the value by this very key
+    public <V> V at(Key<T, V> key) {
+        Object value = given[key.index];
+        if (value != null) {
+            return (V) value;
+        }
+        if (key.usual != null) {
+            return key.usual;
+        }
+        throw missing(key);
+    }
+
+    /**
+     * Returns the value under a key that may be absent.
+     *
+     * @param <V> its type
+     * @param key of this table
+     * @return what was given, else the default, else nothing
+     */
+    @SuppressWarnings("unchecked") // with() took the value by this very key
+    public <V> Optional<V> find(Key<T, V> key) {
+        Object value = given[key.index];
+        return Optional.ofNullable(value != null ? (V) value : key.usual);
+    }
+
+    /**
+     * Returns a quantity in its house unit.
+     *
+     * @param <Q> the kind of quantity
+     * @param key of this table, needed or with a default
+     * @return mm, rad, N and so on
+     */
+    public <Q extends Quantity<Q>> double house(Key<T, Amount<Q>> key) {
+        return at(key).house();
+    }
+
+    /**
+     * Returns a quantity in its house unit, or another number where it was not given.
+     *
+     * @param <Q> the kind of quantity
+     * @param key of this table
+     * @param otherwise the number where there is none
+     * @return mm, rad, N and so on
+     */
+    public <Q extends Quantity<Q>> double house(Key<T, Amount<Q>> key, double otherwise) {
+        return has(key) || key.usual != null ? at(key).house() : otherwise;
+    }
+
+    /**
+     * Returns whether a value was given and is not only the default.
+     *
+     * @param key of this table
+     * @return true when given
+     */
+    public boolean has(Key<T, ?> key) {
+        return given[key.index] != null;
+    }
+
+    /**
+     * Returns these values with one more, or with another under its key.
+     *
+     * @param <V> its type
+     * @param key of this table
+     * @param value the value
+     * @return the values
+     * @throws IllegalArgumentException if the key's type does not allow it
+     */
+    public <V> Values<T> with(Key<T, V> key, V value) {
+        key.type.check(Objects.requireNonNull(value, key.label()), key.label());
+        return put(key.index, value);
+    }
+
+    /**
+     * Returns these values with a quantity of any JSR 385 provider.
+     *
+     * @param <Q> the kind of quantity
+     * @param key of this table
+     * @param quantity the value
+     * @return the values
+     * @throws IllegalArgumentException if the key's type does not allow it
+     */
+    public <Q extends Quantity<Q>> Values<T> amount(Key<T, Amount<Q>> key, Quantity<Q> quantity) {
+        Objects.requireNonNull(quantity, key.label());
+        return put(key.index, ((QuantityType<Q>) key.type).checked(quantity, key.label()));
+    }
+
+    /**
+     * Returns these values without what was given under a key.
+     *
+     * @param key of this table
+     * @return the values
+     */
+    public Values<T> without(Key<T, ?> key) {
+        return put(key.index, null);
+    }
+
+    private Values<T> put(int index, @Nullable Object value) {
+        @Nullable Object[] copy = given.clone();
+        copy[index] = value;
+        return new Values<>(table, copy);
+    }
+
+    /**
+     * Returns these values once all that is needed is among them: the first line of a noun's constructor.
+     *
+     * @return these
+     * @throws IllegalArgumentException naming every key that lacks
+     */
+    public Values<T> complete() {
+        for (Key<T, ?> key : table.keys()) {
+            if (key.isNeeded && given[key.index] == null) {
+                throw table.lacking(this);
+            }
+        }
+        table.refuseRivals(this);
+        return this;
+    }
+
+    /** The noun of these values. */
+    T made() {
+        return table.make(this);
+    }
+
+    private Refusal missing(Key<T, ?> key) {
+        return Refusal.because(key.name(), "missing", Table.missing(key.label(), key));
+    }
+
+    /**
+     * Returns the refusal of a value that is allowed by itself, but not beside others.
+     *
+     * @param key whose value cannot be
+     * @param rule a stable code, lower case with hyphens
+     * @param must such as {@code be 78 mm or less, the heel's own height}
+     * @param was what was given
+     * @return to be thrown; in a tree it gets its path
+     */
+    public Refusal refused(Key<T, ?> key, String rule, String must, Object was) {
+        return Refusal.of(key.name(), rule, must, was);
+    }
+
+    /**
+     * Returns the same values, printed in another style of length.
+     *
+     * @param style how to print lengths
+     * @return equal values
+     */
+    public Values<T> in(LengthStyle style) {
+        @Nullable Object[] copy = given.clone();
+        for (Key<T, ?> key : table.keys()) {
+            Object value = copy[key.index];
+            copy[key.index] = value == null ? null : restyled(key, value, style);
+        }
+        return new Values<>(table, copy);
+    }
+
+    @SuppressWarnings("unchecked") // with() took the value by this very key
+    private static <T, V> Object restyled(Key<T, V> key, Object value, LengthStyle style) {
+        return key.type.in((V) value, style);
+    }
+
+    /**
+     * Returns the style of the first length given.
+     *
+     * @return millimetres where there is none
+     */
+    public LengthStyle style() {
+        return firstStyle().orElse(LengthStyle.MILLIMETRES);
+    }
+
+    Optional<LengthStyle> firstStyle() {
+        for (Key<T, ?> key : table.keys()) {
+            Optional<LengthStyle> style = styleOf(key);
+            if (style.isPresent()) {
+                return style;
+            }
+        }
+        return Optional.empty();
+    }
+
+    @SuppressWarnings("unchecked") // with() took the value by this very key
+    private <V> Optional<LengthStyle> styleOf(Key<T, V> key) {
+        Object value = given[key.index];
+        return value == null ? Optional.empty() : key.type.style((V) value);
+    }
+
+    @Nullable
+    Object raw(Key<T, ?> key) {
+        return given[key.index];
+    }
+
+    private @Nullable Object[] effective() {
+        @Nullable Object[] all = given.clone();
+        for (Key<T, ?> key : table.keys()) {
+            all[key.index] = all[key.index] == null ? key.usual : all[key.index];
+        }
+        return all;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Values<?> that
+                && table == that.table
+                && (Arrays.equals(given, that.given) || Arrays.equals(effective(), that.effective()));
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(effective());
+    }
+
+    /** What was given, key by key, as a neck file has it. */
+    @Override
+    public String toString() {
+        return table.plain(this, Spelling.WORDS).toString();
+    }
+}
