@@ -146,7 +146,8 @@ class ArchitectureTest {
                         .filter(name -> !name.isEmpty())
                         .distinct())
                 .containsExactlyInAnyOrder(
-                        "fault", "text", "units", "numeric", "measure", "form", "shop", "stock", "design", "fixture");
+                        "fault", "text", "units", "numeric", "measure", "form", "table", "shop", "stock", "design",
+                        "fixture");
     }
 
     @ParameterizedTest

@@ -1,11 +1,13 @@
 package org.neckgeom.table;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
@@ -34,6 +36,7 @@ public final class Table<T> {
     private final List<Key<T, ?>> keys = new ArrayList<>();
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
+    private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
 
     private Table(String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
         this.name = Objects.requireNonNull(name, "name");
@@ -115,10 +118,15 @@ public final class Table<T> {
      *
      * @param <V> the other noun
      * @param inner its table
+     * @param whole keys of it that must be given here, though the noun could be without them elsewhere
      * @return the key of the whole
      */
-    public <V> Key<T, V> inline(Table<V> inner) {
-        return add(inner.name, Types.group(inner), null, true, true, inner.about);
+    @SafeVarargs
+    @SuppressWarnings("varargs") // only read
+    public final <V> Key<T, V> inline(Table<V> inner, Key<V, ?>... whole) {
+        Key<T, V> key = add(inner.name, Types.group(inner), null, true, true, inner.about);
+        here.put(key.index, Set.of(whole));
+        return key;
     }
 
     /**
@@ -243,14 +251,14 @@ public final class Table<T> {
         }
         Source source = new Source(map, path, faults);
         source.noteUnknown(names(Spelling.WORDS), names(Spelling.JSON));
-        return read(source);
+        return read(source, Set.of());
     }
 
-    private @Nullable T read(Source source) {
+    private @Nullable T read(Source source, Set<Key<?, ?>> needed) {
         int before = source.faults().count();
         @Nullable Object[] values = new Object[keys.size()];
         for (Key<T, ?> key : keys) {
-            values[key.index] = read(key, source);
+            values[key.index] = read(key, source, key.isNeeded || needed.contains(key));
         }
         if (source.faults().count() > before) {
             return null;
@@ -263,15 +271,15 @@ public final class Table<T> {
         }
     }
 
-    private <V> @Nullable Object read(Key<T, V> key, Source source) {
+    private <V> @Nullable Object read(Key<T, V> key, Source source, boolean isNeeded) {
         if (key.isInline) {
             Table<?> inner = key.type.inside().orElseThrow();
             boolean isThere = key.isNeeded || inner.isAnyIn(source);
-            return isThere ? inner.read(source) : null;
+            return isThere ? inner.read(source, whole(key)) : null;
         }
         String path = source.path(key);
         if (!source.has(key)) {
-            if (key.isNeeded) {
+            if (isNeeded) {
                 source.faults().sentence(path, "missing", missing(path, key));
             }
             return null;
@@ -284,6 +292,10 @@ public final class Table<T> {
         return key.type.read(value, path, source.faults());
     }
 
+    private Set<Key<?, ?>> whole(Key<T, ?> key) {
+        return here.getOrDefault(key.index, Set.of());
+    }
+
     private boolean isAnyIn(Source source) {
         return keys.stream()
                 .anyMatch(key -> key.isInline ? key.type.inside().orElseThrow().isAnyIn(source) : source.has(key));
@@ -293,11 +305,27 @@ public final class Table<T> {
         return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
     }
 
-    Refusal lacking(Values<T> values) {
-        return Refusal.of(keys.stream()
-                .filter(key -> key.isNeeded && !values.has(key))
-                .map(key -> new Fault(key.name(), "missing", missing(key.label(), key), ""))
-                .toList());
+    void refuseLacking(Values<T> values) {
+        List<Fault> lacking = new ArrayList<>();
+        for (Key<T, ?> key : keys) {
+            if (key.isNeeded && !values.has(key)) {
+                lacking.add(new Fault(key.name(), "missing", missing(key.label(), key), ""));
+            } else if (here.containsKey(key.index)) {
+                lackingIn(key, values, lacking);
+            }
+        }
+        if (!lacking.isEmpty()) {
+            throw Refusal.of(lacking);
+        }
+    }
+
+    private <V> void lackingIn(Key<T, V> key, Values<T> values, List<Fault> lacking) {
+        Values<V> inner = ((GroupType<V>) key.type).table().split(values.at(key));
+        for (Key<?, ?> each : whole(key)) {
+            if (inner.isLacking(each)) {
+                lacking.add(new Fault(each.name(), "missing", missing(each.name(), each), ""));
+            }
+        }
     }
 
     void refuseRivals(Values<T> values) {
@@ -347,23 +375,27 @@ public final class Table<T> {
 
     Map<String, Object> plain(Values<T> values, Spelling spelling) {
         Map<String, Object> map = new LinkedHashMap<>();
-        for (Key<T, ?> key : keys) {
-            write(key, values, spelling, map);
-        }
+        write(values, Set.of(), spelling, map);
         return map;
     }
 
-    @SuppressWarnings("unchecked") // values were taken by this very key
-    private <V> void write(Key<T, V> key, Values<T> values, Spelling spelling, Map<String, Object> map) {
-        Object value = values.raw(key);
-        if (value == null) {
+    private void write(Values<T> values, Set<Key<?, ?>> needed, Spelling spelling, Map<String, Object> map) {
+        for (Key<T, ?> key : keys) {
+            write(key, values, needed.contains(key), spelling, map);
+        }
+    }
+
+    private <V> void write(
+            Key<T, V> key, Values<T> values, boolean isNeeded, Spelling spelling, Map<String, Object> map) {
+        if (!values.has(key) && !(isNeeded && key.usual != null)) {
             return;
         }
-        Object written = key.type.write((V) value, spelling);
+        V value = values.at(key);
         if (key.isInline) {
-            ((Map<String, Object>) written).forEach(map::put);
+            Table<V> inner = ((GroupType<V>) key.type).table();
+            inner.write(inner.split.apply(value), whole(key), spelling, map);
         } else {
-            map.put(key.name(spelling), written);
+            map.put(key.name(spelling), key.type.write(value, spelling));
         }
     }
 
@@ -400,7 +432,7 @@ public final class Table<T> {
     Map<String, Object> schema(Spelling spelling) {
         Map<String, Object> properties = new LinkedHashMap<>();
         List<String> required = new ArrayList<>();
-        describe(spelling, true, properties, required);
+        describe(spelling, true, Set.of(), properties, required);
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "object");
         schema.put("description", about);
@@ -412,10 +444,18 @@ public final class Table<T> {
         return schema;
     }
 
-    private void describe(Spelling spelling, boolean isNeeded, Map<String, Object> properties, List<String> required) {
+    private void describe(
+            Spelling spelling,
+            boolean isNeeded,
+            Set<Key<?, ?>> needed,
+            Map<String, Object> properties,
+            List<String> required) {
         for (Key<T, ?> key : keys) {
             if (key.isInline) {
-                key.type.inside().orElseThrow().describe(spelling, isNeeded && key.isNeeded, properties, required);
+                key.type
+                        .inside()
+                        .orElseThrow()
+                        .describe(spelling, isNeeded && key.isNeeded, whole(key), properties, required);
                 continue;
             }
             Map<String, Object> property = new LinkedHashMap<>();
@@ -423,7 +463,7 @@ public final class Table<T> {
             property.putAll(key.type.schema(spelling));
             property.put("description", key.about());
             properties.put(key.name(spelling), property);
-            if (isNeeded && key.isNeeded) {
+            if (isNeeded && (key.isNeeded || needed.contains(key))) {
                 required.add(key.name(spelling));
             }
         }
@@ -451,21 +491,22 @@ public final class Table<T> {
      */
     public String help() {
         StringBuilder lines = new StringBuilder();
-        help(lines, "", true);
+        help(lines, "", true, Set.of());
         return lines.toString();
     }
 
-    private void help(StringBuilder lines, String indent, boolean isNeeded) {
+    private void help(StringBuilder lines, String indent, boolean isNeeded, Set<Key<?, ?>> needed) {
         for (Key<T, ?> key : keys) {
             if (key.isInline) {
-                key.type.inside().orElseThrow().help(lines, indent, isNeeded && key.isNeeded);
+                key.type.inside().orElseThrow().help(lines, indent, isNeeded && key.isNeeded, whole(key));
                 continue;
             }
-            String start = indent + (isNeeded && key.isNeeded ? "* " : "  ") + key.name() + ":";
+            String start =
+                    indent + (isNeeded && (key.isNeeded || needed.contains(key)) ? "* " : "  ") + key.name() + ":";
             lines.append(String.format(Locale.ROOT, "%-30s %s", start, key.about())
                             .stripTrailing())
                     .append('\n');
-            key.type.inside().ifPresent(inner -> inner.help(lines, indent + "  ", true));
+            key.type.inside().ifPresent(inner -> inner.help(lines, indent + "  ", true, Set.of()));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
@@ -22,6 +23,7 @@ import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
+import org.neckgeom.measure.Reading;
 import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
@@ -441,50 +443,6 @@ public final class Types {
         return new GroupType<>(table);
     }
 
-    private static final class GroupType<V> extends Type<V> {
-        private final Table<V> table;
-
-        GroupType(Table<V> table) {
-            this.table = Objects.requireNonNull(table, "table");
-        }
-
-        @Override
-        @Nullable
-        V read(Object data, String path, Faults faults) {
-            return table.read(data, path, faults);
-        }
-
-        @Override
-        Object write(V value, Spelling spelling) {
-            return table.plain(value, spelling);
-        }
-
-        @Override
-        V in(V value, LengthStyle style) {
-            return table.in(value, style);
-        }
-
-        @Override
-        Optional<LengthStyle> style(V value) {
-            return table.split(value).firstStyle();
-        }
-
-        @Override
-        Map<String, Object> schema(Spelling spelling) {
-            return table.schema(spelling);
-        }
-
-        @Override
-        public String allowed() {
-            return table.allowed();
-        }
-
-        @Override
-        Optional<Table<?>> inside() {
-            return Optional.of(table);
-        }
-    }
-
     /**
      * Returns the type of a value that is written as a text or as a group, such as a wood.
      *
@@ -562,6 +520,18 @@ public final class Types {
      */
     public static <V> Type<List<V>> oneOrMore(Type<V> item, int most) {
         return new ListType<>(item, 1, most, true);
+    }
+
+    /**
+     * Returns the type of a reading: one indication, a list of them, or a group of value and standard uncertainty.
+     *
+     * @param <Q> the kind of quantity
+     * @param quantity the type of one indication
+     * @param most the most indications allowed
+     * @return the type
+     */
+    public static <Q extends Quantity<Q>> Type<Reading<Q>> reading(QuantityType<Q> quantity, int most) {
+        return new ReadingType<>(quantity, most);
     }
 
     private static final class ListType<V> extends Type<List<V>> {

@@ -143,11 +143,7 @@ public final class Values<T> {
      * @throws IllegalArgumentException naming every key that lacks
      */
     public Values<T> complete() {
-        for (Key<T, ?> key : table.keys()) {
-            if (key.isNeeded && given[key.index] == null) {
-                throw table.lacking(this);
-            }
-        }
+        table.refuseLacking(this);
         table.refuseRivals(this);
         return this;
     }
@@ -219,9 +215,9 @@ public final class Values<T> {
         return value == null ? Optional.empty() : key.type.style((V) value);
     }
 
-    @Nullable
-    Object raw(Key<T, ?> key) {
-        return given[key.index];
+    /** Whether a key of this table has neither a value nor a default. */
+    boolean isLacking(Key<?, ?> key) {
+        return given[key.index] == null && key.usual == null;
     }
 
     private @Nullable Object[] effective() {

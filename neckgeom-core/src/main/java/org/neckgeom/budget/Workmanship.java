@@ -1,11 +1,14 @@
 package org.neckgeom.budget;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -16,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>The defaults are examples of careful work by hand and router, not figures of any standard: put your own readings in
  * their place, above all for the steps that turn out to matter.
  */
-public final class Workmanship implements Answer {
+public final class Workmanship extends Noun<Workmanship> {
 
     private static final Form<Workmanship> FORM = Form.<Workmanship>of("workmanship")
             .finds("workmanship", "Workmanship")
@@ -28,29 +31,43 @@ public final class Workmanship implements Answer {
             .row("fitting", "fitting", Kind.SPREAD, "of the body joint, at each end", Workmanship::fitting)
             .row("stopping", "stopping", Kind.SPREAD, "of stops and lines along the neck", Workmanship::stopping);
 
-    private final Spread<Length> centring;
-    private final Spread<Length> edge;
-    private final Spread<Length> locating;
-    private final Spread<Length> cutting;
-    private final Spread<Length> gluing;
-    private final Spread<Length> fitting;
-    private final Spread<Length> stopping;
+    /** Its keys. */
+    public static final Table<Workmanship> TABLE =
+            Table.of("workmanship", "how well each kind of step is done", Workmanship::new);
 
-    private Workmanship(
-            Spread<Length> centring,
-            Spread<Length> edge,
-            Spread<Length> locating,
-            Spread<Length> cutting,
-            Spread<Length> gluing,
-            Spread<Length> fitting,
-            Spread<Length> stopping) {
-        this.centring = Objects.requireNonNull(centring, "centring");
-        this.edge = Objects.requireNonNull(edge, "edge");
-        this.locating = Objects.requireNonNull(locating, "locating");
-        this.cutting = Objects.requireNonNull(cutting, "cutting");
-        this.gluing = Objects.requireNonNull(gluing, "gluing");
-        this.fitting = Objects.requireNonNull(fitting, "fitting");
-        this.stopping = Objects.requireNonNull(stopping, "stopping");
+    private static final Key<Workmanship, Spread<Length>> EDGE = step(
+            "edge",
+            Spread.rectangular(mm(0.10)),
+            "truth of the blank's edges, at each station; common practice when left out");
+    private static final Key<Workmanship, Spread<Length>> LOCATING = step(
+            "locating",
+            Spread.rectangular(mm(0.05)),
+            "of a step on channel or edge, at each station; common practice when left out");
+    private static final Key<Workmanship, Spread<Length>> CUTTING =
+            step("cutting", Spread.normal(mm(0.06)), "of heel and taper; common practice when left out");
+    private static final Key<Workmanship, Spread<Length>> GLUING = step(
+            "gluing",
+            Spread.rectangular(mm(0.08)),
+            "place and thickness of the glued fingerboard, at each station; common practice when left out");
+    private static final Key<Workmanship, Spread<Length>> FITTING = step(
+            "fitting",
+            Spread.triangular(mm(0.06)),
+            "of the body joint, at each end of its cheeks and of its face; common practice when left out");
+    private static final Key<Workmanship, Spread<Length>> STOPPING = step(
+            "stopping",
+            Spread.rectangular(mm(0.15)),
+            "of stops and lines along the neck; common practice when left out");
+    private static final Key<Workmanship, Spread<Length>> CENTRING = step(
+            "centring",
+            Spread.normal(mm(0.05)),
+            "of the channel on the blank, for a budget without a plan: a plan knows it from trial cuts and readings");
+
+    private Workmanship(Values<Workmanship> values) {
+        super(values);
+    }
+
+    private static Key<Workmanship, Spread<Length>> step(String name, Spread<Length> usual, String meaning) {
+        return TABLE.usual(name, Types.group(SpreadKeys.LENGTH), usual, meaning);
     }
 
     /**
@@ -61,14 +78,7 @@ public final class Workmanship implements Answer {
      * @return the workmanship
      */
     public static Workmanship withDefaults() {
-        return new Workmanship(
-                Spread.normal(mm(0.05)),
-                Spread.rectangular(mm(0.10)),
-                Spread.rectangular(mm(0.05)),
-                Spread.normal(mm(0.06)),
-                Spread.rectangular(mm(0.08)),
-                Spread.triangular(mm(0.06)),
-                Spread.rectangular(mm(0.15)));
+        return new Workmanship(TABLE.values());
     }
 
     private static Amount<Length> mm(double value) {
@@ -81,8 +91,8 @@ public final class Workmanship implements Answer {
      * @param spread how it spreads
      * @return the workmanship
      */
-    public Workmanship withCentring(Spread<Length> spread) {
-        return new Workmanship(spread, edge, locating, cutting, gluing, fitting, stopping);
+    public Workmanship centring(Spread<Length> spread) {
+        return new Workmanship(values().with(CENTRING, spread));
     }
 
     /**
@@ -91,8 +101,8 @@ public final class Workmanship implements Answer {
      * @param spread how it spreads
      * @return the workmanship
      */
-    public Workmanship withEdge(Spread<Length> spread) {
-        return new Workmanship(centring, spread, locating, cutting, gluing, fitting, stopping);
+    public Workmanship edge(Spread<Length> spread) {
+        return new Workmanship(values().with(EDGE, spread));
     }
 
     /**
@@ -101,8 +111,8 @@ public final class Workmanship implements Answer {
      * @param spread how it spreads
      * @return the workmanship
      */
-    public Workmanship withLocating(Spread<Length> spread) {
-        return new Workmanship(centring, edge, spread, cutting, gluing, fitting, stopping);
+    public Workmanship locating(Spread<Length> spread) {
+        return new Workmanship(values().with(LOCATING, spread));
     }
 
     /**
@@ -111,8 +121,8 @@ public final class Workmanship implements Answer {
      * @param spread how it spreads
      * @return the workmanship
      */
-    public Workmanship withCutting(Spread<Length> spread) {
-        return new Workmanship(centring, edge, locating, spread, gluing, fitting, stopping);
+    public Workmanship cutting(Spread<Length> spread) {
+        return new Workmanship(values().with(CUTTING, spread));
     }
 
     /**
@@ -121,8 +131,8 @@ public final class Workmanship implements Answer {
      * @param spread how it spreads
      * @return the workmanship
      */
-    public Workmanship withGluing(Spread<Length> spread) {
-        return new Workmanship(centring, edge, locating, cutting, spread, fitting, stopping);
+    public Workmanship gluing(Spread<Length> spread) {
+        return new Workmanship(values().with(GLUING, spread));
     }
 
     /**
@@ -131,8 +141,8 @@ public final class Workmanship implements Answer {
      * @param spread how it spreads
      * @return the workmanship
      */
-    public Workmanship withFitting(Spread<Length> spread) {
-        return new Workmanship(centring, edge, locating, cutting, gluing, spread, stopping);
+    public Workmanship fitting(Spread<Length> spread) {
+        return new Workmanship(values().with(FITTING, spread));
     }
 
     /**
@@ -141,8 +151,8 @@ public final class Workmanship implements Answer {
      * @param spread how they spread
      * @return the workmanship
      */
-    public Workmanship withStopping(Spread<Length> spread) {
-        return new Workmanship(centring, edge, locating, cutting, gluing, fitting, spread);
+    public Workmanship stopping(Spread<Length> spread) {
+        return new Workmanship(values().with(STOPPING, spread));
     }
 
     /**
@@ -151,7 +161,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> centring() {
-        return centring;
+        return values().at(CENTRING);
     }
 
     /**
@@ -160,7 +170,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> edge() {
-        return edge;
+        return values().at(EDGE);
     }
 
     /**
@@ -169,7 +179,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> locating() {
-        return locating;
+        return values().at(LOCATING);
     }
 
     /**
@@ -178,7 +188,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> cutting() {
-        return cutting;
+        return values().at(CUTTING);
     }
 
     /**
@@ -187,7 +197,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> gluing() {
-        return gluing;
+        return values().at(GLUING);
     }
 
     /**
@@ -196,7 +206,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> fitting() {
-        return fitting;
+        return values().at(FITTING);
     }
 
     /**
@@ -205,7 +215,7 @@ public final class Workmanship implements Answer {
      * @return the spread
      */
     public Spread<Length> stopping() {
-        return stopping;
+        return values().at(STOPPING);
     }
 
     @Override
@@ -213,31 +223,17 @@ public final class Workmanship implements Answer {
         return FORM;
     }
 
+    /**
+     * Returns whether the centring was given, which a plan knows by itself.
+     *
+     * @return true when given
+     */
+    public boolean hasCentring() {
+        return values().has(CENTRING);
+    }
+
     @Override
     public LengthStyle style() {
-        return LengthStyle.ofUnit(centring.unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Workmanship other
-                && centring.equals(other.centring)
-                && edge.equals(other.edge)
-                && locating.equals(other.locating)
-                && cutting.equals(other.cutting)
-                && gluing.equals(other.gluing)
-                && fitting.equals(other.fitting)
-                && stopping.equals(other.stopping);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(centring, edge, locating, cutting, gluing, fitting, stopping);
-    }
-
-    /** Returns a row a kind of step. */
-    @Override
-    public String toString() {
-        return text(style());
+        return LengthStyle.ofUnit(centring().unit());
     }
 }

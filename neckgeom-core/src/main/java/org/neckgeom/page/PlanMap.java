@@ -1,13 +1,17 @@
 package org.neckgeom.page;
 
 import java.util.Optional;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
+import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.NeckReadings;
+import org.neckgeom.strength.Weather;
 
 /** What a plan was told, as data and back. */
 final class PlanMap {
@@ -19,23 +23,18 @@ final class PlanMap {
                 .put("blank", StockMap.blank(plan.blank()))
                 .put("shop", ShopMap.of(plan.shop()))
                 .putAll("steps", plan.steps(), ShopMap::step)
-                .put(
-                        "limits",
-                        DataMap.empty()
-                                .quantity("centredWithin", plan.centredWithin())
-                                .quantity("woodLeftAtLeast", plan.woodLeftAtLeast())
-                                .quantity("bridgeWithin", plan.bridgeWithin())
-                                .quantity("relief", plan.relief()));
+                .noun("limits", NeckLimits.TABLE, plan.limits())
+                .quantity("relief", plan.relief());
         plan.scarf().ifPresent(joint -> data.put("scarf", ShapeMap.scarf(joint, plan.style())));
         if (plan.isHeadInOnePiece()) {
             data.put("headInOnePiece", true);
         }
         plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set, plan.style())));
-        data.put("weather", StockMap.weather(plan.weather()))
+        data.noun("weather", Weather.TABLE, plan.weather())
                 .put("order", OrderMap.of(plan.orderAsTold(), plan.style()))
                 .put("details", ShapeMap.details(plan.details(), plan.style()))
-                .put("workmanship", SpreadMap.work(plan.workmanshipAsTold(), plan.style()))
-                .put("readings", ReadingsMap.of(plan.readings()));
+                .noun("workmanship", Workmanship.TABLE, plan.workmanshipAsTold())
+                .noun("asMade", NeckReadings.TABLE, plan.readings());
     }
 
     private static NeckPlan answerable(DataSource data, NeckPlan plan) {
@@ -57,16 +56,11 @@ final class PlanMap {
         for (CentringStep step : data.all("steps", ShopMap::stepFrom)) {
             whole = whole.then(step);
         }
-        NeckPlan centred = whole;
-        NeckPlan plan = data.one(
-                        "limits",
-                        limits -> centred.centredWithin(limits.length("centredWithin"))
-                                .woodLeftAtLeast(limits.length("woodLeftAtLeast"))
-                                .bridgeWithin(limits.length("bridgeWithin"))
-                                .relief(limits.length("relief")))
-                .weather(data.one("weather", StockMap::weatherFrom))
+        NeckPlan plan = whole.limits(data.noun("limits", NeckLimits.TABLE))
+                .relief(data.length("relief"))
+                .weather(data.noun("weather", Weather.TABLE))
                 .order(data.one("order", OrderMap::from))
-                .workmanship(data.one("workmanship", SpreadMap::workFrom));
+                .workmanship(data.noun("workmanship", Workmanship.TABLE));
         Optional<ScarfJoint> scarf = data.oneIfTold("scarf", ShapeMap::scarfFrom);
         plan = scarf.isPresent() ? plan.scarf(scarf.get()) : plan;
         plan = data.has("headInOnePiece") && data.flag("headInOnePiece") ? plan.headInOnePiece() : plan;
@@ -75,7 +69,7 @@ final class PlanMap {
         NeckPlan shaped = plan;
         plan = data.one("details", details -> shaped.details(ShapeMap.detailsFrom(details, design)));
         NeckPlan detailed = plan;
-        plan = data.one("readings", readings -> detailed.readings(ReadingsMap.from(readings)));
+        plan = detailed.readings(data.noun("asMade", NeckReadings.TABLE));
         data.oneIfTold("answers", AnswerMap::skip);
         return answerable(data, plan);
     }

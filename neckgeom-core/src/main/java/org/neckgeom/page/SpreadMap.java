@@ -3,11 +3,9 @@ package org.neckgeom.page;
 import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** Spreads, estimates and workmanship as data and back. */
@@ -69,28 +67,6 @@ final class SpreadMap {
                 data.quantity("value", units),
                 data.quantity("standardUncertainty", units),
                 data.has("degreesOfFreedom") ? data.number("degreesOfFreedom") : Double.POSITIVE_INFINITY);
-    }
-
-    static DataMap work(Workmanship work, LengthStyle style) {
-        return DataMap.empty()
-                .put("centring", of(work.centring().in(style)))
-                .put("edge", of(work.edge().in(style)))
-                .put("locating", of(work.locating().in(style)))
-                .put("cutting", of(work.cutting().in(style)))
-                .put("gluing", of(work.gluing().in(style)))
-                .put("fitting", of(work.fitting().in(style)))
-                .put("stopping", of(work.stopping().in(style)));
-    }
-
-    static Workmanship workFrom(DataSource data) {
-        return Workmanship.withDefaults()
-                .withCentring(data.one("centring", SpreadMap::ofLength))
-                .withEdge(data.one("edge", SpreadMap::ofLength))
-                .withLocating(data.one("locating", SpreadMap::ofLength))
-                .withCutting(data.one("cutting", SpreadMap::ofLength))
-                .withGluing(data.one("gluing", SpreadMap::ofLength))
-                .withFitting(data.one("fitting", SpreadMap::ofLength))
-                .withStopping(data.one("stopping", SpreadMap::ofLength));
     }
 
     static Spread<Length> ofLength(DataSource data) {

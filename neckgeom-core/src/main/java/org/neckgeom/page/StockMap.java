@@ -7,8 +7,6 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
-import org.neckgeom.strength.Climate;
-import org.neckgeom.strength.Weather;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -67,23 +65,6 @@ final class StockMap {
                 .outOfParallel(data.length("outOfParallel"));
         Optional<Wood> wood = data.oneIfTold("wood", StockMap::woodFrom);
         return wood.isPresent() ? blank.wood(wood.get()) : blank;
-    }
-
-    static DataMap weather(Weather weather) {
-        return DataMap.empty().put("before", climate(weather.before())).put("after", climate(weather.after()));
-    }
-
-    private static DataMap climate(Climate climate) {
-        return DataMap.empty().quantity("humidity", climate.humidity()).quantity("temperature", climate.temperature());
-    }
-
-    static Weather weatherFrom(DataSource data) {
-        return Weather.between(data.one("before", StockMap::climateFrom), data.one("after", StockMap::climateFrom));
-    }
-
-    private static Climate climateFrom(DataSource data) {
-        return Climate.of(
-                data.quantity("humidity", DataUnits.RATIO), data.quantity("temperature", DataUnits.TEMPERATURE));
     }
 
     static List<DataMap> quantities(double[] house, ShopUnit<?> unit) {

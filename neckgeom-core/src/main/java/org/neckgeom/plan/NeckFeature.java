@@ -7,32 +7,49 @@ import org.neckgeom.order.Operation;
 public enum NeckFeature {
 
     /** The channel's depth as cut, at its ends where the floor is arched; more than 0. */
-    CHANNEL_DEPTH(Operation.CUT_ROD_CHANNEL, true),
+    CHANNEL_DEPTH(Operation.CUT_ROD_CHANNEL, true, "as cut, at its ends where the floor is arched"),
     /** Where the channel begins, from the nut, positive toward the body. */
-    CHANNEL_START(Operation.CUT_ROD_CHANNEL, false),
+    CHANNEL_START(Operation.CUT_ROD_CHANNEL, false, "where it begins, from the nut toward the body"),
     /** Where the channel ends, from the nut, positive toward the body. */
-    CHANNEL_END(Operation.CUT_ROD_CHANNEL, false),
+    CHANNEL_END(Operation.CUT_ROD_CHANNEL, false, "where it ends, from the nut"),
     /** The channel's width as cut, its pocket not counted; more than 0. */
-    CHANNEL_WIDTH(Operation.CUT_ROD_CHANNEL, true),
+    CHANNEL_WIDTH(Operation.CUT_ROD_CHANNEL, true, "as cut, its pocket not counted"),
     /** How far the slot lies off the middle of the neck at its head end, positive too far from the fence's edge. */
-    SLOT_OFFSET(Operation.CUT_ROD_CHANNEL, false),
+    SLOT_OFFSET(
+            Operation.CUT_ROD_CHANNEL,
+            false,
+            "off the neck's middle at its head end, positive too far from the fence's edge"),
     /** The same at its heel end; where it is not read the slot is taken as askew as the blank's edges made it. */
-    SLOT_OFFSET_AT_HEEL(Operation.CUT_ROD_CHANNEL, false),
+    SLOT_OFFSET_AT_HEEL(Operation.CUT_ROD_CHANNEL, false, "the same at its heel end"),
     /** The thickness of the head's wood, veneers not counted; more than 0. */
-    HEAD_THICKNESS(Operation.TRUE_THE_HEAD, true),
+    HEAD_THICKNESS(Operation.TRUE_THE_HEAD, true, "of its wood, veneers not counted"),
     /** How far the glued fingerboard's middle lies off the channel's, positive toward the treble side. */
-    FINGERBOARD_OFFSET(Operation.GLUE_FINGERBOARD, false),
+    FINGERBOARD_OFFSET(
+            Operation.GLUE_FINGERBOARD, false, "of the glued board's middle off the channel's, toward the treble side"),
     /** How far the line of the frets meets the bridge too high, while the heel is being fitted; negative too low. */
-    HEIGHT_AT_BRIDGE(Operation.CUT_HEEL_JOINT, false),
+    HEIGHT_AT_BRIDGE(
+            Operation.CUT_HEEL_JOINT,
+            false,
+            "how far the line of the frets meets the bridge too high; negative too low"),
     /** How far the neck's centreline meets the bridge off its middle, positive toward the treble side. */
-    OFFSET_AT_BRIDGE(Operation.CUT_HEEL_JOINT, false);
+    OFFSET_AT_BRIDGE(
+            Operation.CUT_HEEL_JOINT,
+            false,
+            "how far the centreline meets the bridge off its middle, toward the treble");
 
     private final String operation;
     private final boolean isSize;
+    private final String about;
 
-    NeckFeature(String operation, boolean isSize) {
+    NeckFeature(String operation, boolean isSize, String about) {
         this.operation = operation;
         this.isSize = isSize;
+        this.about = about;
+    }
+
+    /** What it means, in one line. */
+    String about() {
+        return about;
     }
 
     /**

@@ -135,36 +135,23 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with another limit on the channel's offset.
+     * Returns this plan with the limits to keep.
      *
-     * @param limit either side of the middle, more than 0
+     * @param keep slot offset, wood left, strings at the bridge
      * @return the plan
      */
-    public NeckPlan centredWithin(Quantity<Length> limit) {
-        double mm = HouseUnits.mmPositive(limit, "limit on the offset");
-        return with(parts -> parts.centredWithin = mm);
+    public NeckPlan limits(NeckLimits keep) {
+        Objects.requireNonNull(keep, "limits");
+        return with(parts -> parts.limits = keep);
     }
 
     /**
-     * Returns this plan with another least wood under the channel.
+     * Returns the limits as given.
      *
-     * @param least more than 0
-     * @return the plan
+     * @return with defaults where they were not
      */
-    public NeckPlan woodLeftAtLeast(Quantity<Length> least) {
-        double mm = HouseUnits.mmPositive(least, "least wood under the channel");
-        return with(parts -> parts.woodLeft = mm);
-    }
-
-    /**
-     * Returns this plan with another limit on the string line at the bridge.
-     *
-     * @param limit either side of the bridge's middle, more than 0
-     * @return the plan
-     */
-    public NeckPlan bridgeWithin(Quantity<Length> limit) {
-        double mm = HouseUnits.mmPositive(limit, "limit at the bridge");
-        return with(parts -> parts.bridgeWithin = mm);
+    public NeckLimits limits() {
+        return told.limits;
     }
 
     /**
@@ -346,7 +333,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return more than 0
      */
     public Amount<Length> centredWithin() {
-        return style().amount(told.centredWithin);
+        return told.limits.slotOffset(style()).in(style());
     }
 
     /**
@@ -355,7 +342,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return more than 0
      */
     public Amount<Length> woodLeftAtLeast() {
-        return style().amount(told.woodLeft);
+        return told.limits.woodLeft(style()).in(style());
     }
 
     /**
@@ -364,7 +351,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return more than 0
      */
     public Amount<Length> bridgeWithin() {
-        return style().amount(told.bridgeWithin);
+        return told.limits.stringsAtBridge(style()).in(style());
     }
 
     /**
@@ -450,7 +437,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the workmanship
      */
     public Workmanship workmanship() {
-        return told.work.withCentring(Spread.of(slotPlace().start().estimate()));
+        return told.work.centring(Spread.of(slotPlace().start().estimate()));
     }
 
     /**
@@ -468,7 +455,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return nothing, unless told
      */
     public NeckReadings readings() {
-        return told.readings;
+        return told.readings.readBy(told.shop.repeatability());
     }
 
     /**

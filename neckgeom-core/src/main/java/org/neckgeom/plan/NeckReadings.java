@@ -1,29 +1,34 @@
 package org.neckgeom.plan;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.measure.Reading;
 import org.neckgeom.order.Operation;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnit;
 
 /**
  * What has been read on a neck while it is being made, each with its own uncertainty, for {@link NeckPlan#readings}: such
@@ -37,23 +42,124 @@ import org.neckgeom.units.SaysLengths;
  *
  * <p>A reading takes the place of what was assumed, its uncertainty that of the assumption. What it was read on is done.
  */
-public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
+public final class NeckReadings extends Noun<NeckReadings> {
 
     private static final int MOST_ROWS = 14;
+    private static final int MOST_READINGS = 30;
+    private static final int MOST_STATIONS = 50;
+
+    /** Its keys. */
+    public static final Table<NeckReadings> TABLE =
+            Table.of("", "what has been read on the neck itself", NeckReadings::new);
+
+    private static final Map<NeckFeature, Key<NeckReadings, Reading<Length>>> LENGTHS =
+            new EnumMap<>(NeckFeature.class);
+    private static final Key<NeckReadings, Reading<Angle>> SCARF_ANGLE;
+    private static final Key<NeckReadings, List<BackDepth>> BACK;
+
+    static {
+        for (NeckFeature feature : NeckFeature.values()) {
+            LENGTHS.put(
+                    feature,
+                    TABLE.optional(
+                                    feature.toString(),
+                                    feature.isSize() ? BackDepth.SIZES : BackDepth.EITHER_WAY,
+                                    feature.about())
+                            .called(feature + " as read"));
+        }
+        SCARF_ANGLE = TABLE.optional(
+                        "scarf angle",
+                        Types.reading(
+                                Types.ANGLE.atLeast(ShopUnit.DEGREE.of(1)).atMost(ShopUnit.DEGREE.of(45)),
+                                MOST_READINGS),
+                        "as sawn, between head face and glue face")
+                .called("scarf angle as read");
+        BACK = TABLE.optional(
+                "back",
+                Types.list(Types.group(BackDepth.TABLE), 1, MOST_STATIONS),
+                "the back's depth at stations as carved");
+    }
+
+    private static final Key<NeckReadings, Amount<Length>> REPEATABILITY = TABLE.usual(
+            "reads within",
+            Types.SIZE,
+            ShopUnit.MILLIMETRE.of(0.05),
+            "one standard deviation of one of these readings; the shop's when left out");
+    private static final Key<NeckReadings, Amount<Angle>> ANGLE_REPEATABILITY = TABLE.usual(
+            "angle within",
+            Types.ANGLE.moreThan(ShopUnit.DEGREE.of(0)).atMost(ShopUnit.DEGREE.of(10)),
+            ShopUnit.DEGREE.of(0.1),
+            "the same of the scarf angle; 0.1 deg when left out");
+
     private static final Form<NeckReadings> FORM = readingsForm();
-    private static final NeckReadings NONE = new NeckReadings(Map.of(), null, Collections.emptyNavigableMap());
+    private static final NeckReadings NONE = new NeckReadings(TABLE.values());
 
-    private final Map<NeckFeature, Estimate<Length>> lengths;
-    private final @Nullable Estimate<Angle> scarf;
-    private final NavigableMap<Double, Estimate<Length>> back;
+    /** A depth of the back as carved. */
+    static final class BackDepth extends Noun<BackDepth> {
 
-    private NeckReadings(
-            Map<NeckFeature, Estimate<Length>> lengths,
-            @Nullable Estimate<Angle> scarf,
-            NavigableMap<Double, Estimate<Length>> back) {
-        this.lengths = Collections.unmodifiableMap(lengths);
-        this.scarf = scarf;
-        this.back = Collections.unmodifiableNavigableMap(back);
+        private static final Type<Reading<Length>> SIZES = Types.reading(Types.SIZE, MOST_READINGS);
+        private static final Type<Reading<Length>> EITHER_WAY = Types.reading(Types.EITHER_WAY, MOST_READINGS);
+
+        static final Table<BackDepth> TABLE = Table.of("back", "a carved depth", BackDepth::new);
+
+        private static final Key<BackDepth, Amount<Length>> STATION = TABLE.needed(
+                        "station", Types.SIZE_OR_NOTHING, "where the carved depth was read, from the nut")
+                .called("station");
+        private static final Key<BackDepth, Reading<Length>> DEPTH =
+                TABLE.needed("depth", SIZES, "from the glue face to the back").called("back depth as read");
+
+        private static final Form<BackDepth> FORM = Form.<BackDepth>of("back-depth-given")
+                .fact("station", Kind.AMOUNT, "from the nut", BackDepth::station)
+                .finds("back-depth-given", "back at {station}");
+
+        private BackDepth(Values<BackDepth> values) {
+            super(values);
+        }
+
+        Amount<Length> station() {
+            return values().at(STATION);
+        }
+
+        Reading<Length> depth() {
+            return values().at(DEPTH);
+        }
+
+        @Override
+        public Form<BackDepth> form() {
+            return FORM;
+        }
+    }
+
+    private NeckReadings(Values<NeckReadings> values) {
+        super(sorted(values));
+        if (has(NeckFeature.SLOT_OFFSET_AT_HEEL) && !has(NeckFeature.SLOT_OFFSET)) {
+            throw Refusal.of(
+                    "slot offset",
+                    "head-end-first",
+                    "be read at its head end before its heel end",
+                    "read at its heel end only");
+        }
+        Optional<Estimate<Length>> start = of(NeckFeature.CHANNEL_START);
+        Optional<Estimate<Length>> end = of(NeckFeature.CHANNEL_END);
+        if (start.isPresent()
+                && end.isPresent()
+                && !(end.get().valueHouse() > start.get().valueHouse())) {
+            throw HouseUnits.refused(
+                    NeckFeature.CHANNEL_END + " as read",
+                    "more-than",
+                    "more than its start at " + start.get().value(),
+                    end.get().value());
+        }
+    }
+
+    /** By station; of two at one station the later one. */
+    private static Values<NeckReadings> sorted(Values<NeckReadings> values) {
+        if (!values.has(BACK)) {
+            return values;
+        }
+        SortedMap<Double, BackDepth> byStation = new TreeMap<>();
+        values.at(BACK).forEach(depth -> byStation.put(depth.station().house(), depth));
+        return values.with(BACK, List.copyOf(byStation.values()));
     }
 
     /**
@@ -75,31 +181,12 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      *     offset is read at its heel end before its head end
      */
     public NeckReadings read(NeckFeature feature, Estimate<Length> reading) {
-        Objects.requireNonNull(feature, "feature");
-        Objects.requireNonNull(reading, feature.toString());
-        if (feature.isSize() && !(reading.valueHouse() > 0)) {
-            throw HouseUnits.refused(
-                    feature + " as read", "more-than", "more than 0 " + reading.unit(), reading.value());
-        }
-        Map<NeckFeature, Estimate<Length>> more = lengthsAnew();
-        more.put(feature, reading);
-        if (more.containsKey(NeckFeature.SLOT_OFFSET_AT_HEEL) && !more.containsKey(NeckFeature.SLOT_OFFSET)) {
-            throw Refusal.of(
-                    "slot offset",
-                    "head-end-first",
-                    "be read at its head end before its heel end",
-                    "read at its heel end only");
-        }
-        Estimate<Length> start = more.get(NeckFeature.CHANNEL_START);
-        Estimate<Length> end = more.get(NeckFeature.CHANNEL_END);
-        if (start != null && end != null && !(end.valueHouse() > start.valueHouse())) {
-            throw HouseUnits.refused(
-                    NeckFeature.CHANNEL_END + " as read",
-                    "more-than",
-                    "more than its start at " + start.value(),
-                    end.value());
-        }
-        return new NeckReadings(more, scarf, back);
+        return new NeckReadings(
+                values().with(key(feature), Reading.of(Objects.requireNonNull(reading, feature.toString()))));
+    }
+
+    private static Key<NeckReadings, Reading<Length>> key(NeckFeature feature) {
+        return Objects.requireNonNull(LENGTHS.get(Objects.requireNonNull(feature, "feature")));
     }
 
     /**
@@ -109,12 +196,7 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      * @return the readings
      */
     public NeckReadings scarfAngle(Estimate<Angle> reading) {
-        double degrees =
-                Math.toDegrees(Objects.requireNonNull(reading, "scarf angle").valueHouse());
-        if (!(degrees >= 1 && degrees <= 45)) {
-            throw HouseUnits.refused("scarf angle as read", "range", "from 1 to 45 deg", reading.value());
-        }
-        return new NeckReadings(lengths, reading, back);
+        return new NeckReadings(values().with(SCARF_ANGLE, Reading.of(Objects.requireNonNull(reading, "scarf angle"))));
     }
 
     /**
@@ -125,19 +207,22 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      * @return the readings
      */
     public NeckReadings backDepth(Quantity<Length> station, Estimate<Length> depth) {
-        double x = HouseUnits.mm(station, "station");
-        if (!(Objects.requireNonNull(depth, "back depth").valueHouse() > 0)) {
-            throw HouseUnits.refused("back depth as read", "more-than", "more than 0 " + depth.unit(), depth.value());
-        }
-        TreeMap<Double, Estimate<Length>> more = new TreeMap<>(back);
-        more.put(x, depth);
-        return new NeckReadings(lengths, scarf, more);
+        List<BackDepth> more = new ArrayList<>(values().find(BACK).orElse(List.of()));
+        more.add(new BackDepth(BackDepth.TABLE
+                .values()
+                .amount(BackDepth.STATION, station)
+                .with(BackDepth.DEPTH, Reading.of(Objects.requireNonNull(depth, "back depth")))));
+        return new NeckReadings(values().with(BACK, List.copyOf(more)));
     }
 
-    private Map<NeckFeature, Estimate<Length>> lengthsAnew() {
-        Map<NeckFeature, Estimate<Length>> anew = new EnumMap<>(NeckFeature.class);
-        anew.putAll(lengths);
-        return anew;
+    /**
+     * Returns these readings with the repeatability of what was read by indications, where none was given.
+     *
+     * @param ofTheShop one standard deviation of one indication
+     * @return the readings
+     */
+    NeckReadings readBy(Amount<Length> ofTheShop) {
+        return values().has(REPEATABILITY) ? this : new NeckReadings(values().with(REPEATABILITY, ofTheShop));
     }
 
     /**
@@ -147,7 +232,7 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      * @return its value with its uncertainty, or nothing
      */
     public Optional<Estimate<Length>> of(NeckFeature feature) {
-        return Optional.ofNullable(lengths.get(Objects.requireNonNull(feature, "feature")));
+        return values().find(key(feature)).map(reading -> reading.estimate(values().at(REPEATABILITY)));
     }
 
     /**
@@ -156,7 +241,7 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      * @return its value with its uncertainty, or nothing
      */
     public Optional<Estimate<Angle>> scarfAngle() {
-        return Optional.ofNullable(scarf);
+        return values().find(SCARF_ANGLE).map(reading -> reading.estimate(values().at(ANGLE_REPEATABILITY)));
     }
 
     /**
@@ -165,7 +250,11 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      * @return an unmodifiable map of depths by station in mm from the nut, ascending; empty where none was read
      */
     public SortedMap<Double, Estimate<Length>> backDepths() {
-        return back;
+        SortedMap<Double, Estimate<Length>> depths = new TreeMap<>();
+        for (BackDepth depth : values().find(BACK).orElse(List.of())) {
+            depths.put(depth.station().house(), depth.depth().estimate(values().at(REPEATABILITY)));
+        }
+        return Collections.unmodifiableSortedMap(depths);
     }
 
     /**
@@ -174,37 +263,42 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
      * @return true for {@link #none}
      */
     public boolean isEmpty() {
-        return lengths.isEmpty() && scarf == null && back.isEmpty();
+        return count() == 0;
     }
 
     /** How many readings there are. */
     int count() {
-        return lengths.size() + (scarf == null ? 0 : 1) + back.size();
+        int depths = values().find(BACK).map(List::size).orElse(0);
+        return lengths().size() + (values().has(SCARF_ANGLE) ? 1 : 0) + depths;
+    }
+
+    private List<NeckFeature> lengths() {
+        return Arrays.stream(NeckFeature.values()).filter(this::has).toList();
     }
 
     boolean has(NeckFeature feature) {
-        return lengths.containsKey(feature);
+        return values().has(key(feature));
     }
 
     /** The operations of the usual neck that must be done for these readings to exist, each with what was read. */
     Map<String, String> proofs() {
         Map<String, String> proofs = new LinkedHashMap<>();
-        if (scarf != null) {
+        if (values().has(SCARF_ANGLE)) {
             proofs.put(Operation.CUT_SCARF, "scarf angle");
             proofs.put(Operation.SAW_OUT_THE_HEAD, "scarf angle");
         }
-        lengths.keySet().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
-        if (!back.isEmpty()) {
+        lengths().forEach(feature -> proofs.putIfAbsent(feature.operation(), feature.toString()));
+        if (values().has(BACK)) {
             proofs.put(Operation.CARVE_THE_NECK, "back depth");
         }
         return proofs;
     }
 
     /** The depth of the carved back at a station. */
-    private record BackDepth(double station, Estimate<Length> depth) {
-        static final Form<BackDepth> FORM = Form.<BackDepth>of("back-depth-read")
-                .fact("station", Kind.MM, "from the nut", BackDepth::station)
-                .fact("depth", Kind.ESTIMATE, "from the glue face to the back", BackDepth::depth);
+    private record DepthRead(double station, Estimate<Length> depth) {
+        static final Form<DepthRead> FORM = Form.<DepthRead>of("back-depth-read")
+                .fact("station", Kind.MM, "from the nut", DepthRead::station)
+                .fact("depth", Kind.ESTIMATE, "from the glue face to the back", DepthRead::depth);
     }
 
     private static Form<NeckReadings> readingsForm() {
@@ -219,61 +313,25 @@ public final class NeckReadings implements Answer, SaysLengths<NeckReadings> {
         return form.factIfAny(
                         "scarfAngle", Kind.ESTIMATE, "of the head's face to the glue face", NeckReadings::scarfAngle)
                 .line("scarfAngle", "scarf angle", "{scarfAngle}")
-                .fact("backDepths", Kind.table(BackDepth.FORM), "of the carved back, by station", NeckReadings::depths)
+                .fact("backDepths", Kind.table(DepthRead.FORM), "of the carved back, by station", NeckReadings::depths)
                 .each(
                         "backDepths",
                         "back at {station:brief}",
                         "{depth:own}",
-                        readings -> Math.max(0, MOST_ROWS - readings.count() + readings.back.size()),
+                        readings -> Math.max(
+                                0,
+                                MOST_ROWS - readings.count() + readings.depths().size()),
                         "");
     }
 
-    private List<BackDepth> depths() {
-        return back.entrySet().stream()
-                .map(depth -> new BackDepth(depth.getKey(), depth.getValue()))
+    private List<DepthRead> depths() {
+        return backDepths().entrySet().stream()
+                .map(depth -> new DepthRead(depth.getKey(), depth.getValue()))
                 .toList();
     }
 
     @Override
     public Form<NeckReadings> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return Stream.concat(lengths.values().stream(), back.values().stream())
-                .findFirst()
-                .map(reading -> LengthStyle.ofUnit(reading.unit()))
-                .orElse(LengthStyle.MILLIMETRES);
-    }
-
-    @Override
-    public NeckReadings in(LengthStyle other) {
-        Objects.requireNonNull(other, "style");
-        Map<NeckFeature, Estimate<Length>> said = lengthsAnew();
-        said.replaceAll((feature, reading) -> reading.in(other));
-        NavigableMap<Double, Estimate<Length>> depths = new TreeMap<>(back);
-        depths.replaceAll((station, depth) -> depth.in(other));
-        return new NeckReadings(said, scarf, depths);
-    }
-
-    /** True for the same readings. */
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof NeckReadings other
-                && lengths.equals(other.lengths)
-                && Objects.equals(scarf, other.scarf)
-                && back.equals(other.back);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(lengths, scarf, back);
-    }
-
-    /** Returns a row a reading. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

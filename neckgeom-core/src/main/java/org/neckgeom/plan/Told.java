@@ -24,13 +24,7 @@ import org.neckgeom.units.ShopUnits;
 /** What a plan has been told, usual things where nothing was. Lengths in mm. Immutable. */
 final class Told {
 
-    private static final double USUAL_CENTRED_MM = 0.1;
-    private static final double USUAL_WOOD_LEFT_MM = 3;
-    private static final double USUAL_BRIDGE_MM = 1;
     private static final double USUAL_RELIEF_MM = 0.2;
-    private static final double USUAL_CENTRED_THOU = 4;
-    private static final double USUAL_WOOD_LEFT_IN = 0.125;
-    private static final double USUAL_BRIDGE_THOU = 40;
     private static final double USUAL_RELIEF_THOU = 8;
     private static final Weather HEATED_WINTER =
             Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21));
@@ -39,9 +33,7 @@ final class Told {
     final Blank blank;
     final Shop shop;
     final List<CentringStep> steps;
-    final double centredWithin;
-    final double woodLeft;
-    final double bridgeWithin;
+    final NeckLimits limits;
     final double relief;
     final @Nullable ScarfJoint scarf;
     final boolean headInOnePiece;
@@ -57,9 +49,7 @@ final class Told {
         this.blank = parts.blank;
         this.shop = parts.shop;
         this.steps = List.copyOf(parts.steps);
-        this.centredWithin = parts.centredWithin;
-        this.woodLeft = parts.woodLeft;
-        this.bridgeWithin = parts.bridgeWithin;
+        this.limits = parts.limits;
         this.relief = parts.relief;
         this.scarf = parts.scarf;
         this.headInOnePiece = parts.headInOnePiece;
@@ -77,9 +67,7 @@ final class Told {
         Blank blank;
         Shop shop;
         List<CentringStep> steps = List.of();
-        double centredWithin = USUAL_CENTRED_MM;
-        double woodLeft = USUAL_WOOD_LEFT_MM;
-        double bridgeWithin = USUAL_BRIDGE_MM;
+        NeckLimits limits = NeckLimits.withDefaults();
         double relief = USUAL_RELIEF_MM;
 
         @Nullable
@@ -102,9 +90,6 @@ final class Told {
             this.shop = shop;
             this.order = OrderOfWork.forNeck(design);
             if (design.style() != LengthStyle.MILLIMETRES) {
-                centredWithin = ShopUnit.THOU.toHouse(USUAL_CENTRED_THOU);
-                woodLeft = ShopUnit.INCH.toHouse(USUAL_WOOD_LEFT_IN);
-                bridgeWithin = ShopUnit.THOU.toHouse(USUAL_BRIDGE_THOU);
                 relief = ShopUnit.THOU.toHouse(USUAL_RELIEF_THOU);
             }
         }
@@ -114,9 +99,7 @@ final class Told {
             this.blank = told.blank;
             this.shop = told.shop;
             this.steps = told.steps;
-            this.centredWithin = told.centredWithin;
-            this.woodLeft = told.woodLeft;
-            this.bridgeWithin = told.bridgeWithin;
+            this.limits = told.limits;
             this.relief = told.relief;
             this.scarf = told.scarf;
             this.headInOnePiece = told.headInOnePiece;
@@ -177,9 +160,7 @@ final class Told {
                 blank,
                 shop,
                 steps,
-                centredWithin,
-                woodLeft,
-                bridgeWithin,
+                limits,
                 relief,
                 scarf,
                 isHeadInOnePiece(),

@@ -1,21 +1,22 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The air that wood is kept in, such as {@code 45 % humidity, 21 degC}, and the moisture it comes to there. Immutable.
  */
-public final class Climate implements Answer {
+public final class Climate extends Noun<Climate> {
 
     static final Form<Climate> FORM = Form.<Climate>of("climate")
             .fact("humidity", Kind.AMOUNT, "of the air, relative", Climate::humidity)
@@ -23,15 +24,20 @@ public final class Climate implements Answer {
             .fact("moisture", Kind.AMOUNT, "that wood comes to, of its ovendry mass; estimate", Climate::moisture)
             .finds("climate", "{humidity:..1} humidity, {temperature:..1}: wood at {moisture:1} moisture");
 
-    private static final double COLDEST = -20;
-    private static final double WARMEST = 100;
+    /** Its keys. */
+    public static final Table<Climate> TABLE = Table.of("", "an air that wood has come to balance with", Climate::new);
 
-    private final double humidity;
-    private final double celsius;
+    private static final Key<Climate, Amount<Dimensionless>> HUMIDITY = TABLE.needed(
+            "humidity",
+            Types.PERCENT.atLeast(ShopUnit.PERCENT.of(0)).lessThan(ShopUnit.PERCENT.of(100)),
+            "relative humidity of the air");
+    private static final Key<Climate, Amount<Temperature>> TEMPERATURE = TABLE.needed(
+            "temperature",
+            Types.TEMPERATURE.atLeast(ShopUnit.CELSIUS.of(-20)).atMost(ShopUnit.CELSIUS.of(100)),
+            "temperature of the air");
 
-    private Climate(double humidity, double celsius) {
-        this.humidity = humidity;
-        this.celsius = celsius;
+    private Climate(Values<Climate> values) {
+        super(values);
     }
 
     /**
@@ -43,15 +49,7 @@ public final class Climate implements Answer {
      * @throws IllegalArgumentException if one is out of its range
      */
     public static Climate of(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
-        double h = HouseUnits.ratio(humidity, "humidity");
-        if (!(h >= 0 && h < 1)) {
-            throw HouseUnits.refused("humidity", "less-than", "0 % or more and less than 100 %", humidity);
-        }
-        double t = HouseUnits.celsius(temperature, "temperature");
-        if (!(t >= COLDEST && t <= WARMEST)) {
-            throw HouseUnits.refused("temperature", "range", "between -20 and 100 degrees Celsius", temperature);
-        }
-        return new Climate(h, t);
+        return new Climate(TABLE.values().amount(HUMIDITY, humidity).amount(TEMPERATURE, temperature));
     }
 
     /**
@@ -71,7 +69,7 @@ public final class Climate implements Answer {
      * @return humidity in percent
      */
     public Amount<Dimensionless> humidity() {
-        return Amount.ofHouse(humidity, ShopUnit.PERCENT);
+        return values().at(HUMIDITY);
     }
 
     /**
@@ -80,7 +78,7 @@ public final class Climate implements Answer {
      * @return temperature in degrees Celsius
      */
     public Amount<Temperature> temperature() {
-        return Amount.ofHouse(celsius, ShopUnit.CELSIUS);
+        return values().at(TEMPERATURE);
     }
 
     /**
@@ -101,34 +99,11 @@ public final class Climate implements Answer {
      * @return moisture in percent of the ovendry mass
      */
     public double moisturePercent() {
-        return EquilibriumMoisture.percent(humidity, celsius);
+        return EquilibriumMoisture.percent(values().house(HUMIDITY), values().house(TEMPERATURE));
     }
 
     @Override
     public Form<Climate> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Climate other
-                && Double.compare(humidity, other.humidity) == 0
-                && Double.compare(celsius, other.celsius) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(humidity, celsius);
-    }
-
-    /** Returns humidity, temperature and moisture: {@code 45 % humidity, 21 degC: wood at 8.5 % moisture}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -6,10 +6,14 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -22,7 +26,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Estimate: bare wood that has come to balance before and after, swelling and shrinking evenly from 0 to 30 % moisture
  * (Wood Handbook, FPL-GTR-190, 2010, Eq. 13-3). A finish slows it, glue lines and frets hold it back.
  */
-public final class Weather implements Answer {
+public final class Weather extends Noun<Weather> {
 
     private static final Form<Weather> FORM = Form.<Weather>of("weather")
             .fact("before", Kind.answer(Climate.FORM), "the climate before", Weather::before)
@@ -37,16 +41,28 @@ public final class Weather implements Answer {
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.");
 
     static final Kind<Weather> MOISTURE = Kind.answer(Form.<Weather>of("moisture")
-            .fact("before", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.before.moisture())
-            .fact("after", Kind.AMOUNT, "moisture content, of the ovendry mass", x -> x.after.moisture())
+            .fact(
+                    "before",
+                    Kind.AMOUNT,
+                    "moisture content, of the ovendry mass",
+                    x -> x.before().moisture())
+            .fact(
+                    "after",
+                    Kind.AMOUNT,
+                    "moisture content, of the ovendry mass",
+                    x -> x.after().moisture())
             .finds("moisture", "{before:1} to {after:1}"));
 
-    private final Climate before;
-    private final Climate after;
+    /** Its keys. */
+    public static final Table<Weather> TABLE = Table.of("", "a change of weather", Weather::new);
 
-    private Weather(Climate before, Climate after) {
-        this.before = before;
-        this.after = after;
+    private static final Key<Weather, Climate> BEFORE =
+            TABLE.needed("shop air", Types.group(Climate.TABLE), "the air the neck is made in");
+    private static final Key<Weather, Climate> AFTER =
+            TABLE.needed("worst air", Types.group(Climate.TABLE), "the air farthest from it that the neck shall meet");
+
+    private Weather(Values<Weather> values) {
+        super(values);
     }
 
     /**
@@ -68,7 +84,7 @@ public final class Weather implements Answer {
      * @return the change
      */
     public static Weather between(Climate before, Climate after) {
-        return new Weather(Objects.requireNonNull(before, "before"), Objects.requireNonNull(after, "after"));
+        return new Weather(TABLE.values().with(BEFORE, before).with(AFTER, after));
     }
 
     /**
@@ -77,7 +93,7 @@ public final class Weather implements Answer {
      * @return the climate before
      */
     public Climate before() {
-        return before;
+        return values().at(BEFORE);
     }
 
     /**
@@ -86,7 +102,7 @@ public final class Weather implements Answer {
      * @return the climate after
      */
     public Climate after() {
-        return after;
+        return values().at(AFTER);
     }
 
     /**
@@ -99,7 +115,7 @@ public final class Weather implements Answer {
     }
 
     private double changePercent() {
-        return after.moisturePercent() - before.moisturePercent();
+        return after().moisturePercent() - before().moisturePercent();
     }
 
     /**
@@ -165,26 +181,5 @@ public final class Weather implements Answer {
     @Override
     public Form<Weather> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Weather other && before.equals(other.before) && after.equals(other.after);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(before, after);
-    }
-
-    /** Returns the climates and the change of moisture, one row each. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

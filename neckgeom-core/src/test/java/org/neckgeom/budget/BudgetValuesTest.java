@@ -56,7 +56,7 @@ class BudgetValuesTest {
     }
 
     private static Workmanship work(double d) {
-        return Workmanship.withDefaults().withCutting(Spread.normal(mm(0.05 + d)));
+        return Workmanship.withDefaults().cutting(Spread.normal(mm(0.05 + d)));
     }
 
     /** Each answer from a figure; 0.01 more must be another answer. */

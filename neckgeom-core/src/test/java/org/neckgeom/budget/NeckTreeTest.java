@@ -17,7 +17,7 @@ class NeckTreeTest {
     @Test
     void stringLine_doesNotFeelTheCentringFromTheChannel() {
         NeckTree tree = NeckTree.fromTheChannel(DESIGN);
-        Workmanship poor = Workmanship.withDefaults().withCentring(Spread.normal(mm(0.5)));
+        Workmanship poor = Workmanship.withDefaults().centring(Spread.normal(mm(0.5)));
 
         assertThat(tree.with(poor).stringLineAtBridge()).isEqualTo(tree.stringLineAtBridge());
         assertThat(tree.with(poor).boardOnNeck(mm(200))).isEqualTo(tree.boardOnNeck(mm(200)));
@@ -27,7 +27,7 @@ class NeckTreeTest {
     @Test
     void stringLine_feelsTheCentringFromAnEdge() {
         NeckTree tree = NeckTree.fromAnEdge(DESIGN);
-        Workmanship better = Workmanship.withDefaults().withCentring(Spread.normal(mm(0.0)));
+        Workmanship better = Workmanship.withDefaults().centring(Spread.normal(mm(0.0)));
 
         double usual = variance(tree.stringLineAtBridge());
         assertThat(usual - variance(tree.with(better).stringLineAtBridge())).isCloseTo(0.05 * 0.05, within(1e-14));
@@ -42,7 +42,7 @@ class NeckTreeTest {
     void projection_turnsAboutTheHeelsFace() {
         double joint = 648.0 * (1.0 - Math.pow(2.0, -14.0 / 12.0));
         Budget<Length> projection = NeckTree.fromTheChannel(DESIGN)
-                .with(Workmanship.withDefaults().withGluing(Spread.rectangular(mm(0.0))))
+                .with(Workmanship.withDefaults().gluing(Spread.rectangular(mm(0.0))))
                 .projectionAtBridge();
 
         double lever = (648.0 - joint) / 90.0;

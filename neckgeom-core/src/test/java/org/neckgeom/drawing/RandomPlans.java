@@ -35,6 +35,7 @@ import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.shop.Cutter;
@@ -86,9 +87,10 @@ public final class RandomPlans {
         blank = lot() ? blank.outOfParallel(length(-0.2, 0.2)) : blank;
         blank = lot() ? blank.wood(wood()) : blank;
         NeckPlan plan = NeckPlan.of(design, blank, shop())
-                .centredWithin(length(0.05, 0.2))
-                .woodLeftAtLeast(length(2, 4))
-                .bridgeWithin(length(0.5, 2))
+                .limits(NeckLimits.withDefaults()
+                        .slotOffset(length(0.05, 0.2))
+                        .woodLeft(length(2, 4))
+                        .stringsAtBridge(length(0.5, 2)))
                 .relief(length(0, 0.3));
         for (int i = random.nextInt(3); i > 0; i--) {
             plan = plan.trialCut(cut());
@@ -258,13 +260,13 @@ public final class RandomPlans {
 
     private Workmanship work() {
         return Workmanship.withDefaults()
-                .withCentring(spread())
-                .withEdge(spread())
-                .withLocating(spread())
-                .withCutting(spread())
-                .withGluing(spread())
-                .withFitting(spread())
-                .withStopping(spread());
+                .centring(spread())
+                .edge(spread())
+                .locating(spread())
+                .cutting(spread())
+                .gluing(spread())
+                .fitting(spread())
+                .stopping(spread());
     }
 
     private NeckDetails details(NeckDesign design) {

@@ -34,7 +34,8 @@ class MayICutTest {
     }
 
     private static NeckPlan plan(Blank blank, Shop shop) {
-        return NeckPlan.of(SampleNecks.octaveMandolin(), blank, shop).centredWithin(mm(0.1));
+        return NeckPlan.of(SampleNecks.octaveMandolin(), blank, shop)
+                .limits(NeckLimits.withDefaults().slotOffset(mm(0.1)));
     }
 
     private static TrialCut cut(double near, double far, double slot, double piece) {

@@ -68,10 +68,11 @@ class NeckPlanTest {
                 .trialCut(SampleBench.nearlyCentred())
                 .weather(DRY)
                 .relief(mm(0.2))
-                .bridgeWithin(mm(1))
-                .centredWithin(mm(0.1))
-                .woodLeftAtLeast(mm(4))
-                .workmanship(Workmanship.withDefaults().withCutting(Spread.normal(mm(0.1))));
+                .limits(NeckLimits.withDefaults()
+                        .stringsAtBridge(mm(1))
+                        .slotOffset(mm(0.1))
+                        .woodLeft(mm(4)))
+                .workmanship(Workmanship.withDefaults().cutting(Spread.normal(mm(0.1))));
     }
 
     private static NeckPlan inInches() {
@@ -165,7 +166,7 @@ class NeckPlanTest {
                 PLAIN.neckSet(SET),
                 PLAIN.weather(DRY),
                 PLAIN.trialCut(SampleBench.offCentre()),
-                PLAIN.centredWithin(mm(0.123)),
+                PLAIN.limits(NeckLimits.withDefaults().slotOffset(mm(0.123))),
                 inInches(),
                 readAndClashing());
 

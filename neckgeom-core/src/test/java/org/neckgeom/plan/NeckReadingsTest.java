@@ -120,7 +120,7 @@ class NeckReadingsTest {
         NeckPlan read = with(CHANNEL_DEPTH, 9.398, 0.0254)
                 .trialCut(TrialCut.walls(mm(25.4), mm(27.94)))
                 .fenceMoved(FenceMove.away(mm(1.27)))
-                .workmanship(Workmanship.withDefaults().withCutting(Spread.normal(mm(0.0508))));
+                .workmanship(Workmanship.withDefaults().cutting(Spread.normal(mm(0.0508))));
 
         NeckPlan inches = read.in(LengthStyle.DECIMAL_INCHES);
 
@@ -244,7 +244,7 @@ class NeckReadingsTest {
     @Test
     void chanceOfLess_isThatOfTheReadings() {
         double limit = 4.6;
-        NeckPlan carved = PLAN.woodLeftAtLeast(mm(limit))
+        NeckPlan carved = PLAN.limits(NeckLimits.withDefaults().woodLeft(mm(limit)))
                 .readings(NeckReadings.none()
                         .read(CHANNEL_DEPTH, read(9.3, 0.2))
                         .backDepth(mm(0), read(15.5, 0.15))

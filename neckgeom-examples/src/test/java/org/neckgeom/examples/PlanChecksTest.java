@@ -257,8 +257,8 @@ class PlanChecksTest {
 
         assertThat(plan.workmanshipAsTold())
                 .isEqualTo(Workmanship.withDefaults()
-                        .withGluing(Spread.triangular(mm(0.3)))
-                        .withCutting(Spread.normal(mm(0.04))));
+                        .gluing(Spread.triangular(mm(0.3)))
+                        .cutting(Spread.normal(mm(0.04))));
         assertThat(plan.budgets())
                 .isNotEqualTo(NeckFile.parse("own.yaml", TEXT).plan().budgets());
     }

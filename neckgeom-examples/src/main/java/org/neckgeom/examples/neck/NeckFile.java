@@ -22,11 +22,9 @@ import org.neckgeom.stock.Blank;
 public final class NeckFile {
 
     private final NeckPlan plan;
-    private final NeckLimits limits;
 
-    NeckFile(NeckPlan plan, NeckLimits limits) {
+    NeckFile(NeckPlan plan) {
         this.plan = Objects.requireNonNull(plan, "plan");
-        this.limits = Objects.requireNonNull(limits, "limits");
     }
 
     /**
@@ -132,15 +130,6 @@ public final class NeckFile {
     }
 
     /**
-     * Returns the limits to keep.
-     *
-     * @return the limits
-     */
-    public NeckLimits limits() {
-        return limits;
-    }
-
-    /**
      * Returns the plan of this neck, on what has been read so far.
      *
      * @return the plan
@@ -151,12 +140,12 @@ public final class NeckFile {
 
     @Override
     public boolean equals(Object obj) {
-        return obj instanceof NeckFile other && plan.equals(other.plan) && limits.equals(other.limits);
+        return obj instanceof NeckFile other && plan.equals(other.plan);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(plan, limits);
+        return plan.hashCode();
     }
 
     /** Returns the neck's name, its scale, its blank, and the number of rounds so far. */

@@ -2,11 +2,16 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.examples.file.TableKind;
+import org.neckgeom.plan.NeckLimits;
+import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.strength.Weather;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -43,9 +48,9 @@ final class NeckKeys {
             Key.optional("neck set", NeckSetPart.SHAPE, "how the neck stands to the body; not planned when left out");
     static final Key<Amount<Length>> RELIEF =
             Key.optional("relief", Lengths.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm when left out");
-    static final Key<Section> WEATHER = Key.optional(
+    static final Key<Weather> WEATHER = Key.optional(
             "weather",
-            WeatherPart.SHAPE,
+            new TableKind<>(Weather.TABLE),
             "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
     static final Key<Section> STRINGS =
             Key.optional("strings", StringsPart.SHAPE, "the strings; nothing about load when left out");
@@ -53,19 +58,21 @@ final class NeckKeys {
     static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
     static final Key<List<Section>> READINGS = Key.optional(
             "readings", ReadingsPart.ROUNDS, "rounds of trial cuts, in the order in which they were made; none so far");
-    static final Key<Section> AS_MADE = Key.optional(
-            "as made", AsMadePart.SHAPE, "what has been read on the neck itself; nothing so far when left out");
+    static final Key<NeckReadings> AS_MADE = Key.optional(
+            "as made",
+            new TableKind<>(NeckReadings.TABLE),
+            "what has been read on the neck itself; nothing so far when left out");
     static final Key<Section> ORDER = Key.optional(
             "order of work",
             OrderPart.SHAPE,
             "what is done and which orders must be kept; the usual order when left out");
-    static final Key<Section> WORKMANSHIP = Key.optional(
+    static final Key<Workmanship> WORKMANSHIP = Key.optional(
             "workmanship",
-            WorkmanshipPart.SHAPE,
+            new TableKind<>(Workmanship.TABLE),
             "how well each kind of step is done in this shop; common practice when left out");
-    static final Key<Section> LIMITS = Key.optional(
+    static final Key<NeckLimits> LIMITS = Key.optional(
             "limits",
-            LimitsPart.SHAPE,
+            new TableKind<>(NeckLimits.TABLE),
             "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
 
     static final Shape SHAPE = Shape.of(

@@ -19,6 +19,7 @@ import org.neckgeom.heel.NeckSet;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
@@ -63,7 +64,7 @@ final class NeckParts {
                         top.at(NeckKeys.BODY_AT_FRET),
                         board,
                         top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
-        this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
+        this.weather = top.at(NeckKeys.WEATHER);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.steps = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
     }
@@ -89,25 +90,21 @@ final class NeckParts {
 
     /** What was read on the neck comes last: it is held to all that was told. */
     private Found<NeckFile> asMade(NeckFile file) {
-        Found<Section> there = top.at(NeckKeys.AS_MADE);
-        return there.isAbsent()
+        Found<NeckReadings> read = top.at(NeckKeys.AS_MADE);
+        return read.isAbsent()
                 ? Found.of(file)
-                : there.then(section -> AsMadePart.of(section, file.shop())
-                        .then(readings ->
-                                section.make(() -> new NeckFile(file.plan().readings(readings), file.limits()))));
+                : read.then(readings -> top.make(() -> new NeckFile(file.plan().readings(readings))));
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {
         NeckPlan bare = NeckPlan.of(design, blank.value(), shop.value());
-        NeckLimits limitsToKeep = top.at(NeckKeys.LIMITS)
-                .then(section -> LimitsPart.of(section, NeckLimits.of(bare)))
-                .orElse(NeckLimits.of(bare));
-        NeckPlan plan = limitsToKeep.heldBy(bare).details(details);
+        NeckPlan plan =
+                bare.limits(top.at(NeckKeys.LIMITS).orElse(bare.limits())).details(details);
         plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
-        Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP).then(WorkmanshipPart::of);
+        Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP);
         plan = work.isAbsent() ? plan : plan.workmanship(work.value());
         NeckPlan soFar = plan;
         Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
@@ -116,7 +113,7 @@ final class NeckParts {
             plan = plan.then(step);
         }
         plan = plan.in(top.at(NeckKeys.PRINT_IN).orElse(plan.style()));
-        return new NeckFile(plan, limitsToKeep);
+        return new NeckFile(plan);
     }
 
     private Found<Channel> channel() {

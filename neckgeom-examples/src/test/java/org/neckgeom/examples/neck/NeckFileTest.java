@@ -42,6 +42,7 @@ import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.FeelerSet;
@@ -153,8 +154,11 @@ class NeckFileTest {
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.plan().relief()).isEqualTo(mm(0.2));
         assertThat(file.plan().steps()).isEmpty();
-        assertThat(file.limits())
-                .isEqualTo(new NeckLimits(Limits.within(mm(0.1)), Limits.atLeast(mm(3)), Limits.within(mm(1))));
+        assertThat(file.plan().limits())
+                .isEqualTo(NeckLimits.withDefaults()
+                        .slotOffset(mm(0.1))
+                        .woodLeft(mm(3))
+                        .stringsAtBridge(mm(1)));
     }
 
     private static HeadPost post(double along, double aside) {

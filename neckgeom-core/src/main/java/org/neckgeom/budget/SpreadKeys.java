@@ -1,0 +1,143 @@
+package org.neckgeom.budget;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.measure.Spread.Law;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.QuantityType;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * How an error is given: how far off it may be, and where between the two ends it lies.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class SpreadKeys<Q extends Quantity<Q>> {
+
+    private static final int MOST_SAMPLES = 10_000;
+
+    /** The keys of an error of length. */
+    public static final Table<Spread<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
+
+    private final Table<Spread<Q>> table;
+    private final Key<Spread<Q>, Amount<Q>> within;
+    private final Key<Spread<Q>, Law> lies;
+    private final Key<Spread<Q>, Amount<Q>> flat;
+    private final Key<Spread<Q>, Amount<Q>> deviation;
+    private final Key<Spread<Q>, Double> degrees;
+    private final Key<Spread<Q>, List<Amount<Q>>> samples;
+    private final Key<Spread<Q>, Amount<Q>> shift;
+
+    private SpreadKeys(QuantityType<Q> size, QuantityType<Q> eitherWay) {
+        table = Table.of("", "how well a step is done", this::spread, this::values);
+        within = table.optional("within", size, "how far off it may be, either way; instead of a deviation");
+        lies = table.usual(
+                "lies",
+                Types.words(words()),
+                Law.RECTANGULAR,
+                "where between the two ends; anywhere alike when left out");
+        flat = table.optional(
+                "flat within", size, "anywhere alike within this, and less toward the two ends; instead of lies");
+        deviation = table.optional(
+                "deviation", size, "one standard deviation, as repeated readings give it; instead of within");
+        degrees = table.usual(
+                "degrees of freedom",
+                Types.number(1e-9, 1e9),
+                Double.POSITIVE_INFINITY,
+                "how well the deviation is known; well when left out");
+        samples = table.optional(
+                "from their mean",
+                Types.list(eitherWay, 1, MOST_SAMPLES),
+                "errors as they were read, less their mean, in ascending order; instead of within");
+        shift = table.optional("shift", eitherWay, "a known error of all; none when left out");
+    }
+
+    /**
+     * Returns the keys of an error of any kind of quantity.
+     *
+     * @param <Q> the kind of quantity
+     * @param size how far off it may be
+     * @param eitherWay an error with its sign
+     * @return their table
+     */
+    public static <Q extends Quantity<Q>> Table<Spread<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
+        return new SpreadKeys<>(size, eitherWay).table;
+    }
+
+    private static Map<String, Law> words() {
+        Map<String, Law> words = new LinkedHashMap<>();
+        words.put("anywhere alike", Law.RECTANGULAR);
+        words.put("mostly near the middle", Law.TRIANGULAR);
+        words.put("mostly near the ends", Law.ARCSINE);
+        return words;
+    }
+
+    private Spread<Q> spread(Values<Spread<Q>> given) {
+        long ways = List.<Key<Spread<Q>, ?>>of(within, deviation, samples).stream()
+                .filter(given::has)
+                .count();
+        if (ways != 1 && !(ways == 0 && given.has(shift))) {
+            throw Refusal.because("", "one-of", "either within or deviation must be given, and not both");
+        }
+        if (!given.has(within) && (given.has(lies) || given.has(flat)) || given.has(lies) && given.has(flat)) {
+            throw Refusal.because(lies.name(), "belongs", "lies belongs to within; with a deviation leave it out");
+        }
+        Spread<Q> about = about(given);
+        Spread<Q> shifted = given.has(shift) ? about.shifted(given.at(shift)) : about;
+        return given.has(degrees) ? shifted.degreesOfFreedom(given.at(degrees)) : shifted;
+    }
+
+    private Spread<Q> about(Values<Spread<Q>> given) {
+        if (given.has(deviation)) {
+            return Spread.normal(given.at(deviation));
+        }
+        if (given.has(samples)) {
+            return Spread.centredSamples(given.at(samples));
+        }
+        if (!given.has(within)) {
+            return Spread.bias(Amount.ofHouse(0, given.at(shift).unit()));
+        }
+        Amount<Q> end = given.at(within);
+        if (given.has(flat)) {
+            return Spread.trapezoidal(end, given.at(flat));
+        }
+        return switch (given.at(lies)) {
+            case TRIANGULAR -> Spread.triangular(end);
+            case ARCSINE -> Spread.arcsine(end);
+            default -> Spread.rectangular(end);
+        };
+    }
+
+    private Values<Spread<Q>> values(Spread<Q> spread) {
+        ShopUnit<Q> unit = spread.unit();
+        Amount<Q> scale = Amount.ofHouse(spread.scaleHouse(), unit);
+        Values<Spread<Q>> none = table.values();
+        Values<Spread<Q>> values = switch (spread.law()) {
+            case NORMAL -> none.with(deviation, scale);
+            case RECTANGULAR -> none.with(within, scale);
+            case TRIANGULAR, ARCSINE -> none.with(within, scale).with(lies, spread.law());
+            case TRAPEZOIDAL -> none.with(within, scale).with(flat, Amount.ofHouse(spread.topScaleHouse(), unit));
+            case SAMPLES ->
+                none.with(
+                        samples,
+                        Arrays.stream(spread.centredSamplesHouse())
+                                .mapToObj(error -> Amount.ofHouse(error, unit))
+                                .toList());
+            case BIAS -> none;
+        };
+        if (spread.meanHouse() != 0 || spread.law() == Law.BIAS) {
+            values = values.with(shift, Amount.ofHouse(spread.meanHouse(), unit));
+        }
+        return Double.isInfinite(spread.degreesOfFreedom()) ? values : values.with(degrees, spread.degreesOfFreedom());
+    }
+}
