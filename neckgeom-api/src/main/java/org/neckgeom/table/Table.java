@@ -37,6 +37,7 @@ public final class Table<T> {
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
+    private Moves moves = Moves.none();
 
     private Table(String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
         this.name = Objects.requireNonNull(name, "name");
@@ -188,6 +189,15 @@ public final class Table<T> {
     }
 
     /**
+     * States where keys of earlier versions have gone.
+     *
+     * @param list for whole documents of this table
+     */
+    public void moved(Moves list) {
+        moves = Objects.requireNonNull(list, "moves");
+    }
+
+    /**
      * Returns what it describes.
      *
      * @return one line
@@ -238,8 +248,13 @@ public final class Table<T> {
      */
     public T read(Tree tree, String place) {
         Faults faults = new Faults();
-        T read = read(Objects.requireNonNull(tree, "tree").plain(), Objects.requireNonNull(place, "place"), faults);
-        faults.refuseIfAny();
+        Tree moved = moves.moved(Objects.requireNonNull(tree, "tree"));
+        T read = read(moved.plain(), Objects.requireNonNull(place, "place"), faults);
+        try {
+            faults.refuseIfAny();
+        } catch (Refusal refusal) {
+            throw moved == tree ? refusal : moves.given(tree, refusal);
+        }
         return Objects.requireNonNull(read, "noun");
     }
 

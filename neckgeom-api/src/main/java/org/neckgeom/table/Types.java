@@ -132,22 +132,50 @@ public final class Types {
     public static final QuantityType<LinearDensity> MASS_PER_LENGTH =
             QuantityType.any(ShopUnit.GRAM_PER_METRE, "a mass per length", "5.2 g/m", "g/m", "lb/in");
 
-    /** A text on one line, such as a name. */
-    public static final Type<String> TEXT = text(
-            "a text of at most " + LONGEST_TEXT + " characters on one line",
-            text -> {
-                if (text.length() > LONGEST_TEXT || !Words.isLine(text)) {
-                    throw Refusal.because("", "text", "");
-                }
-                return text;
-            },
-            text -> text,
-            map("type", List.of("string", "number"), "maxLength", LONGEST_TEXT));
+    /** A text of up to 200 characters on one line, such as a name. */
+    public static final Type<String> TEXT = line(LONGEST_TEXT);
 
     /** Yes or no; true or false in JSON. */
     public static final Type<Boolean> YES_OR_NO = new YesOrNo();
 
     private Types() {}
+
+    /**
+     * Returns the type of a text on one line.
+     *
+     * @param longest most characters
+     * @return the type
+     */
+    public static Type<String> line(int longest) {
+        String allowed = "a text of at most " + longest + " characters on one line";
+        return named(allowed, text -> text, text -> text, longest);
+    }
+
+    /**
+     * Returns the type of a value that is written as its name, a text of up to 200 characters on one line.
+     *
+     * @param <V> the value
+     * @param reader makes the value of its name, or refuses
+     * @param writer gives its name
+     * @return the type
+     */
+    public static <V> Type<V> named(Function<String, V> reader, Function<V, String> writer) {
+        return named(TEXT.allowed(), reader, writer, LONGEST_TEXT);
+    }
+
+    private static <V> Type<V> named(
+            String allowed, Function<String, V> reader, Function<V, String> writer, int longest) {
+        return text(
+                allowed,
+                text -> {
+                    if (text.length() > longest || !Words.isLine(text)) {
+                        throw Refusal.because("", "text", "");
+                    }
+                    return reader.apply(text);
+                },
+                writer,
+                map("type", List.of("string", "number"), "maxLength", longest));
+    }
 
     /**
      * Returns the type of a value that is written as one text.

@@ -1,6 +1,7 @@
 package org.neckgeom.examples.file;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +19,7 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
- * A YAML 1.2 text turned into {@link Node}s that know their lines.
+ * A YAML 1.2 text turned into plain data and the place of each of its parts.
  *
  * <p>Every value stays text: {@code 20}, {@code "20"} and {@code 'no'} are read by whoever knows what the key means,
  * so no number or word changes on the way. Duplicate keys are noted as problems. Refused outright, because a file
@@ -35,7 +36,23 @@ final class YamlText {
 
     private final Iterator<Event> events;
     private final Problems problems;
+    private final Map<String, Place> places = new HashMap<>();
     private Event now;
+
+    /** Maps, lists and texts, and where each path stands in the file. */
+    record Document(Object plain, Map<String, Place> places) {
+
+        /** The place of a path, or of what is nearest above it. */
+        Place place(String path) {
+            String known = path;
+            while (!places.containsKey(known)) {
+                int end = Math.max(known.lastIndexOf('.'), known.lastIndexOf('['));
+                known = known.substring(0, Math.max(0, end));
+            }
+            Place there = places.get(known);
+            return new Place(there.file(), there.line(), path);
+        }
+    }
 
     private YamlText(Iterator<Event> events, Problems problems) {
         this.events = events;
@@ -48,10 +65,10 @@ final class YamlText {
      * @param file the file's name, for the places
      * @param text the file's text
      * @param problems where duplicate keys are noted
-     * @return the document's top node
+     * @return the document
      * @throws FileRefused if the text is not YAML, holds nothing, or holds what is refused
      */
-    static Node read(String file, String text, Problems problems) {
+    static Document read(String file, String text, Problems problems) {
         Place top = Place.topOf(file);
         if (text.length() > MOST_CHARACTERS) {
             throw FileRefused.at(
@@ -73,14 +90,14 @@ final class YamlText {
         }
     }
 
-    private Node document(Place top) {
+    private Document document(Place top) {
         next(); // stream start
         next();
         if (now.getEventId() == ID.StreamEnd) {
             throw FileRefused.at(Place.whole(top.file()), "the file holds nothing but blanks and comments");
         }
         next(); // after document start
-        Node root = node(new Place(top.file(), line(now), ""), 1);
+        Object root = part(new Place(top.file(), line(now), ""), 1);
         next(); // document end
         next();
         if (now.getEventId() != ID.StreamEnd) {
@@ -88,31 +105,32 @@ final class YamlText {
                     new Place(top.file(), line(now), ""),
                     "a second document starts here; keep one document in a file and leave out the --- line");
         }
-        return root;
+        return new Document(root, places);
     }
 
-    /** The node that starts with the present event; on return the present event is its last. */
-    private Node node(Place place, int depth) {
+    /** The part that starts with the present event; on return the present event is its last. */
+    private Object part(Place place, int depth) {
         refuseMachinery(place);
         if (depth > DEEPEST) {
             throw FileRefused.at(place, "lists and groups lie deeper than the " + DEEPEST + " levels allowed");
         }
+        places.putIfAbsent(place.path(), place);
         if (now instanceof ScalarEvent scalar) {
-            return new Node.Text(place, textOf(scalar));
+            return textOf(scalar);
         }
         return now.getEventId() == ID.SequenceStart ? items(place, depth) : entries(place, depth);
     }
 
-    private Node items(Place place, int depth) {
-        List<Node> items = new ArrayList<>();
+    private List<Object> items(Place place, int depth) {
+        List<Object> items = new ArrayList<>();
         for (next(); now.getEventId() != ID.SequenceEnd; next()) {
-            items.add(node(place.item(items.size() + 1, line(now)), depth + 1));
+            items.add(part(place.item(items.size() + 1, line(now)), depth + 1));
         }
-        return new Node.Items(place, items);
+        return items;
     }
 
-    private Node entries(Place place, int depth) {
-        Map<String, Node> entries = new LinkedHashMap<>();
+    private Map<String, Object> entries(Place place, int depth) {
+        Map<String, Object> entries = new LinkedHashMap<>();
         for (next(); now.getEventId() != ID.MappingEnd; next()) {
             refuseMachinery(place);
             int line = line(now);
@@ -122,17 +140,18 @@ final class YamlText {
             }
             String key = name.getValue().strip();
             Place here = place.key(key, line);
+            Place first = entries.containsKey(key) ? places.get(here.path()) : null;
             next();
-            Node value = node(here, depth + 1);
-            Node first = entries.putIfAbsent(key, value);
+            Object value = part(here, depth + 1);
+            entries.putIfAbsent(key, value);
             if (first != null) {
                 problems.add(
                         here,
-                        here.path() + " is given twice, on line "
-                                + first.place().line() + " and on line " + line + "; keep one of them");
+                        here.path() + " is given twice, on line " + first.line() + " and on line " + line
+                                + "; keep one of them");
             }
         }
-        return new Node.Entries(place, entries);
+        return entries;
     }
 
     private void refuseMachinery(Place place) {

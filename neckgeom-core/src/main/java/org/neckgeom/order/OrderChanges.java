@@ -1,0 +1,148 @@
+package org.neckgeom.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.LengthStyle;
+
+/** How the order of work of one neck differs from the usual one: what it lacks, what is done, what must be kept. Immutable. */
+public final class OrderChanges extends Noun<OrderChanges> {
+
+    private static final int MOST = OrderOfWork.MOST_OPERATIONS;
+    private static final Type<List<String>> NAMES = Types.list(Types.TEXT, 1, MOST);
+
+    /** Its keys. */
+    public static final Table<OrderChanges> TABLE = Table.of("", "the order of work", OrderChanges::new);
+
+    private static final Table<KeptOrder> KEPT = Table.of(
+            "",
+            "an order that must be kept",
+            given -> new KeptOrder(given.at(OrderChanges.FIRST), given.at(OrderChanges.THEN)),
+            kept -> OrderChanges.KEPT
+                    .values()
+                    .with(OrderChanges.FIRST, kept.first())
+                    .with(OrderChanges.THEN, kept.then()));
+    private static final Key<KeptOrder, String> FIRST = KEPT.needed("first", Types.TEXT, "what must come before ...");
+    private static final Key<KeptOrder, String> THEN = KEPT.needed("then", Types.TEXT, "... this");
+
+    private static final Key<OrderChanges, List<String>> DONE =
+            TABLE.optional("done", NAMES, "what has been done already, by the names the plan uses");
+    private static final Key<OrderChanges, List<String>> WITHOUT =
+            TABLE.optional("without", NAMES, "what this neck does not have");
+    private static final Key<OrderChanges, List<KeptOrder>> KEEP = TABLE.optional(
+            "keep", Types.list(Types.group(KEPT), 1, MOST * MOST), "orders that must be kept, whatever is usual");
+    private static final Key<OrderChanges, List<Operation>> OPERATIONS = TABLE.optional(
+            "operations",
+            Types.list(Types.group(OperationKeys.OPERATION), 1, 10 * MOST),
+            "all operations of this neck, instead of the usual ones");
+    private static final Key<OrderChanges, List<String>> START =
+            TABLE.optional("start", Types.list(Types.TEXT, 1, MOST * MOST), "what holds from the start");
+
+    private static final Form<OrderChanges> FORM = Form.<OrderChanges>of("order-changes")
+            .fact(
+                    "done",
+                    Kind.shortList(Kind.NAME),
+                    "already",
+                    x -> x.values().find(DONE).orElse(List.of()))
+            .fact(
+                    "without",
+                    Kind.shortList(Kind.NAME),
+                    "of this neck",
+                    x -> x.values().find(WITHOUT).orElse(List.of()))
+            .finds("order-changes", "Changes of the order of work")
+            .line("done", "done", "{done}")
+            .line("without", "without", "{without}");
+
+    private OrderChanges(Values<OrderChanges> values) {
+        super(values);
+    }
+
+    /**
+     * Returns no changes.
+     *
+     * @return the usual order
+     */
+    public static OrderChanges none() {
+        return new OrderChanges(TABLE.values());
+    }
+
+    /**
+     * Returns what makes an order of work, whatever is usual.
+     *
+     * @param whole the order
+     * @return what gives it back
+     */
+    public static OrderChanges to(OrderOfWork whole) {
+        List<Operation> all =
+                new ArrayList<>(Objects.requireNonNull(whole, "order").leftOut());
+        all.addAll(whole.finished());
+        all.addAll(whole.operations());
+        Values<OrderChanges> values = TABLE.values();
+        values = all.isEmpty() ? values : values.with(OPERATIONS, List.copyOf(all));
+        values = names(values, WITHOUT, whole.leftOut());
+        values = names(values, DONE, whole.finished());
+        List<String> start = whole.start().stream().map(Condition::name).toList();
+        values = start.isEmpty() ? values : values.with(START, start);
+        List<KeptOrder> kept = whole.keptOrders();
+        return new OrderChanges(kept.isEmpty() ? values : values.with(KEEP, kept));
+    }
+
+    private static Values<OrderChanges> names(
+            Values<OrderChanges> values, Key<OrderChanges, List<String>> key, List<Operation> operations) {
+        return operations.isEmpty()
+                ? values
+                : values.with(key, operations.stream().map(Operation::name).toList());
+    }
+
+    /**
+     * Returns an order of work with these changes.
+     *
+     * @param usual what holds without them
+     * @return the order
+     * @throws IllegalArgumentException if an operation is named that there is not, or orders contradict each other
+     */
+    public OrderOfWork changed(OrderOfWork usual) {
+        OrderOfWork work = values().has(OPERATIONS) ? OrderOfWork.of() : Objects.requireNonNull(usual, "order");
+        List<String> without = values().find(WITHOUT).orElse(List.of());
+        List<String> done = values().find(DONE).orElse(List.of());
+        for (Operation operation : values().find(OPERATIONS).orElse(List.of())) {
+            work = work.with(operation);
+            // At once, so that no more are waiting at a time than there may be.
+            work = without.contains(operation.name()) ? work.without(operation.name()) : work;
+            work = done.contains(operation.name()) ? work.done(operation.name()) : work;
+        }
+        for (String name : without) {
+            work = work.without(name);
+        }
+        if (!values().has(OPERATIONS)) {
+            for (String name : done) {
+                work = work.done(name);
+            }
+        }
+        for (String condition : values().find(START).orElse(List.of())) {
+            work = work.startingWith(Condition.named(condition));
+        }
+        for (KeptOrder kept : values().find(KEEP).orElse(List.of())) {
+            work = work.keep(kept.first()).before(kept.then());
+        }
+        return work;
+    }
+
+    @Override
+    public LengthStyle style() {
+        return LengthStyle.MILLIMETRES;
+    }
+
+    @Override
+    public Form<OrderChanges> form() {
+        return FORM;
+    }
+}

@@ -1,0 +1,209 @@
+package org.neckgeom.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Fault;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.units.LengthStyle;
+
+/** What must hold between the neck, its blank, the shop and what has been read; each fault at the key a maker would change. */
+final class JobRules {
+
+    private final NeckDesign design;
+    private final Channel channel;
+    private final Blank blank;
+    private final LengthStyle style;
+    private final List<Fault> faults = new ArrayList<>();
+
+    private JobRules(NeckDesign design, Channel channel, Blank blank) {
+        this.design = design;
+        this.channel = channel;
+        this.blank = blank;
+        this.style = design.style();
+    }
+
+    /** Refuses with every fault at once. */
+    static void check(NeckDesign design, Blank blank, Shop shop, NeckReadings readings) {
+        Optional<Channel> channel = design.channel();
+        if (channel.isEmpty()) {
+            return; // a plan's keys ask for it
+        }
+        JobRules rules = new JobRules(design, channel.get(), blank);
+        rules.cutter(shop.cutter().diameterMm(), shop);
+        rules.channelStart();
+        rules.channelEnd();
+        rules.pocketWidth();
+        rules.channelWidth();
+        rules.blankLength();
+        rules.blankWidth();
+        rules.blankThickness();
+        rules.readings(readings);
+        if (!rules.faults.isEmpty()) {
+            throw Refusal.of(rules.faults);
+        }
+    }
+
+    private void fault(String path, String rule, String must, Object given) {
+        faults.add(new Fault(path, rule, must, given.toString()));
+    }
+
+    private String brief(double mm) {
+        return style.brief(mm);
+    }
+
+    private void cutter(double cutter, Shop shop) {
+        if (!(cutter <= channel.widthMm())) {
+            fault(
+                    "shop.cutter.diameter",
+                    "at-most",
+                    "be " + brief(channel.widthMm())
+                            + " or less, the channel's width: a thinner cutter, or a channel with "
+                            + brief(cutter - channel.rod().widthMm()) + " of side play",
+                    shop.cutter().diameter());
+        }
+        if (!(cutter <= channel.lengthMm())) {
+            fault(
+                    "rod.length",
+                    "at-least",
+                    "make a channel of " + brief(cutter) + " or more, as long as the cutter is wide",
+                    brief(channel.rod().lengthMm()));
+        }
+    }
+
+    private void channelStart() {
+        double begins = -blank.nutFromHeadEndMm();
+        if (!(channel.startMm() >= begins)) {
+            fault(
+                    "channel.starts at",
+                    "at-least",
+                    "be " + brief(begins) + " or more, where the blank begins",
+                    brief(channel.startMm()));
+        }
+    }
+
+    private void channelEnd() {
+        double ends = blank.lengthMm() - blank.nutFromHeadEndMm();
+        double tooLong = channel.endMm() - ends;
+        double rod = channel.rod().lengthMm();
+        if (!(tooLong > 0)) {
+            return;
+        }
+        if (tooLong < rod) {
+            fault(
+                    "rod.length",
+                    "at-most",
+                    "be " + brief(rod - tooLong) + " or less: its channel ends " + brief(tooLong)
+                            + " past the end of the blank",
+                    brief(rod));
+        } else {
+            fault(
+                    "channel.starts at",
+                    "at-most",
+                    "lie on the blank, which ends " + brief(ends) + " from the nut",
+                    brief(channel.startMm()));
+        }
+    }
+
+    private double narrowest() {
+        return Math.min(blank.widthAtMm(channel.startMm()), blank.widthAtMm(channel.endMm()));
+    }
+
+    private void pocketWidth() {
+        if (channel.hasPocket() && !(channel.pocketWidthMm() < narrowest())) {
+            fault(
+                    "channel.pocket.width",
+                    "less-than",
+                    "be less than the blank's " + brief(narrowest()),
+                    brief(channel.pocketWidthMm()));
+        }
+    }
+
+    private void channelWidth() {
+        double play = channel.widthMm() - channel.rod().widthMm();
+        if (channel.widthMm() < narrowest()) {
+            return;
+        }
+        if (play > 0) {
+            fault(
+                    "channel.side play",
+                    "less-than",
+                    "leave a channel narrower than the blank's " + brief(narrowest()) + ", not one "
+                            + brief(channel.widthMm()) + " wide",
+                    brief(play));
+        } else {
+            fault(
+                    "rod.width",
+                    "less-than",
+                    "be less than the blank's " + brief(narrowest()),
+                    brief(channel.rod().widthMm()));
+        }
+    }
+
+    /** A head that is scarfed on may come from another board; one that is not must come out of this blank. */
+    private void blankLength() {
+        double joint = design.bodyJointMm();
+        double beforeNut = blank.nutFromHeadEndMm();
+        Optional<Head> whole = design.head().filter(head -> head.scarf().isEmpty());
+        if (whole.isPresent()) {
+            beforeNut = Math.max(
+                    beforeNut, whole.get().lengthMm() * Math.cos(whole.get().pitchRad()));
+        }
+        double needed = beforeNut + joint;
+        if (!(blank.lengthMm() >= needed)) {
+            String shaft = "the shaft from the nut to the body joint at " + text(joint);
+            String all = beforeNut == 0 ? shaft : text(beforeNut) + " before the nut line and " + shaft;
+            outOfIt("blank.length", needed, all, blank.length());
+        }
+    }
+
+    private void blankWidth() {
+        double widest = 2 * Math.max(design.halfWidthAtMm(0), design.halfWidthAtMm(design.bodyJointMm()));
+        double needed = Math.max(widest, design.fingerboard().secondWidthMm());
+        if (!(blank.widthMm() >= needed)) {
+            outOfIt("blank.width", needed, "the fingerboard at its widest", blank.width());
+        }
+    }
+
+    private void blankThickness() {
+        double joint = design.bodyJointMm();
+        double back = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(joint));
+        double floor = Math.max(channel.depthMm(), channel.floorDepthAtMm(channel.startMm() + channel.lengthMm() / 2));
+        double cut = Math.max(floor, channel.hasPocket() ? channel.pocketDepthMm() : 0);
+        if (!(blank.thicknessMm() >= back)) {
+            outOfIt("blank.thickness", back, "the back at its deepest before the body joint", blank.thickness());
+        } else if (!(blank.thicknessMm() > cut)) {
+            outOfIt("blank.thickness", cut, "the channel alone, and then some wood behind it", blank.thickness());
+        }
+    }
+
+    private void outOfIt(String path, double needed, String what, Object given) {
+        fault(path, "at-least", "be " + text(needed) + " or more: " + what + " must come out of it", given);
+    }
+
+    private String text(double mm) {
+        return blank.style().text(mm);
+    }
+
+    private void readings(NeckReadings readings) {
+        if (design.head().isEmpty()
+                && (readings.scarfAngle().isPresent() || readings.has(NeckFeature.HEAD_THICKNESS))) {
+            fault("as made", "missing", "have a head to be read on", "of a neck without: add .head(...)");
+        }
+        double end = design.scale().fretMm(Math.max(design.frets(), design.bodyAtFret()));
+        readings.backDepths().keySet().forEach(x -> {
+            if (!(x >= 0 && x <= end)) {
+                fault(
+                        "as made.back",
+                        "range",
+                        "have its stations on the neck, from the nut to " + brief(end),
+                        "at " + brief(x));
+            }
+        });
+    }
+}
