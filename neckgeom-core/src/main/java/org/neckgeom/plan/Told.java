@@ -4,14 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Offset;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -43,9 +40,6 @@ final class Told {
     final double woodLeft;
     final double bridgeWithin;
     final double relief;
-    final @Nullable ScarfJoint scarf;
-    final boolean headInOnePiece;
-    final @Nullable NeckSet neckSet;
     final Weather weather;
     final OrderOfWork order;
     final NeckDetails details;
@@ -61,9 +55,6 @@ final class Told {
         this.woodLeft = parts.woodLeft;
         this.bridgeWithin = parts.bridgeWithin;
         this.relief = parts.relief;
-        this.scarf = parts.scarf;
-        this.headInOnePiece = parts.headInOnePiece;
-        this.neckSet = parts.neckSet;
         this.weather = parts.weather;
         this.order = parts.order;
         this.details = parts.details;
@@ -81,14 +72,6 @@ final class Told {
         double woodLeft = USUAL_WOOD_LEFT_MM;
         double bridgeWithin = USUAL_BRIDGE_MM;
         double relief = USUAL_RELIEF_MM;
-
-        @Nullable
-        ScarfJoint scarf;
-
-        boolean headInOnePiece;
-
-        @Nullable
-        NeckSet neckSet;
 
         Weather weather = HEATED_WINTER;
         OrderOfWork order;
@@ -118,9 +101,6 @@ final class Told {
             this.woodLeft = told.woodLeft;
             this.bridgeWithin = told.bridgeWithin;
             this.relief = told.relief;
-            this.scarf = told.scarf;
-            this.headInOnePiece = told.headInOnePiece;
-            this.neckSet = told.neckSet;
             this.weather = told.weather;
             this.order = told.order;
             this.details = told.details;
@@ -146,7 +126,6 @@ final class Told {
             parts.blank = blank.in(style);
             parts.shop = shop.in(style);
             parts.steps = steps.stream().map(step -> read(step, style)).toList();
-            parts.details = details.in(style);
             parts.readings = readings.in(style);
         });
     }
@@ -164,14 +143,7 @@ final class Told {
                 .settingUncertainty(style.amount(move.settingUncertaintyMm()));
     }
 
-    /** Told so, or a flat head that nothing is told of: it can be nothing else. */
-    boolean isHeadInOnePiece() {
-        return headInOnePiece
-                || scarf == null
-                        && design.head().filter(head -> head.pitchRad() == 0).isPresent();
-    }
-
-    List<@Nullable Object> all() {
+    List<Object> all() {
         return Arrays.asList(
                 design,
                 blank,
@@ -181,9 +153,6 @@ final class Told {
                 woodLeft,
                 bridgeWithin,
                 relief,
-                scarf,
-                isHeadInOnePiece(),
-                neckSet,
                 weather,
                 order,
                 details,
