@@ -1,5 +1,5 @@
 // How far back must the neck stand, and what comes off the heel when it does not?
-var set = NeckSet.scale(mm(560)).bodyAtFret(14)
+var set = BackSet.scale(mm(560)).bodyAtFret(14)
     .fretPlane(mm(7.1)).saddle(mm(15.2))
     .atNut(mm(0.4)).action(mm(2.0)).compensation(mm(2.2));
 println(set.angle());                            // 1.02 deg, head back
@@ -18,5 +18,5 @@ println(set.angle().atBridge(mm(11), mm(7.1)));  // bridge without saddle; finge
 // The same neck over a domed top, and the blocks its heel is stacked from.
 println(set.overDome(mm(9000), mm(220), mm(30)).angle());
 println(HeelBlocks.of(mm(76), mm(0), mm(20)).at(deg(1.02)));
-println(DovetailSeat.tapered(deg(3)));            // what a shim does to the seat
+println(Dovetail.tapered(deg(3)));            // what a shim does to the seat
 println(set.shim(mm(70), mm(1.2)));

@@ -41,8 +41,8 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.SlantedScarf;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.MatingFace;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.numeric.NormalLaw;
@@ -120,7 +120,7 @@ class SameBitsTest {
     }
 
     private void geometry() {
-        NeckSet set = NeckSet.scale(mm(560))
+        BackSet set = BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(15.2))

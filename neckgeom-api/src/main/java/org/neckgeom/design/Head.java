@@ -1,72 +1,124 @@
 package org.neckgeom.design;
 
-import java.util.Objects;
+import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.measure.Limits;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The head, such as {@code head pitched 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. Immutable.
  *
- * <p>Its length runs along its face from the nut line. Unless told it is 180 mm long, 75 mm wide and 15 mm thick, in
- * line with the shaft, without veneers.
+ * <p>Its length runs along its face from the nut line. Unless given it is 180 mm long, 75 mm wide and 15 mm thick, in
+ * line with the shaft and in one piece with it, without veneers.
  */
-public final class Head implements Answer, SaysLengths<Head> {
+public final class Head extends Noun<Head> {
 
-    private static final double USUAL_LENGTH_MM = 180;
-    private static final double USUAL_WIDTH_MM = 75;
-    private static final double USUAL_THICKNESS_MM = 15;
-    private static final double STEEPEST_DEG = 45;
-    private static final double WIDEST_SWING_DEG = 45;
+    /** Its keys. */
+    public static final Table<Head> TABLE = Table.of("head", "the head", Head::new);
 
-    private final double pitch;
-    private final double length;
-    private final double width;
-    private final double thickness;
-    private final double swing;
-    private final double veneer;
-    private final double veneerShortOfNut;
-    private final double backVeneer;
-    private final ShopUnit<Length> unit;
+    private static final Key<Head, Amount<Angle>> PITCH = TABLE.optional(
+            "pitch",
+            Types.ANGLE.moreThan(ShopUnits.deg(0)).atMost(ShopUnits.deg(45)),
+            "how far the head is turned back; a flat head when left out");
+    private static final Key<Head, Amount<Length>> LENGTH =
+            TABLE.needed("length", Types.SIZE, "along its face, from the nut line");
+    private static final Key<Head, Amount<Length>> WIDTH =
+            TABLE.needed("width", Types.SIZE, "at its widest, ears counted");
+    private static final Key<Head, Amount<Length>> THICKNESS =
+            TABLE.needed("thickness", Types.SIZE, "of its wood, veneers not counted");
+    private static final Key<Head, Amount<Angle>> SWING = TABLE.usual(
+                    "swung",
+                    Types.ANGLE.atLeast(ShopUnits.deg(-30)).atMost(ShopUnits.deg(30)),
+                    ShopUnits.deg(0),
+                    "turned sideways about the nut, toward the treble side; 0 when left out")
+            .called("head swing");
+    private static final Key<Head, FaceVeneer> FACE_VENEER = TABLE.optional(
+            "face veneer",
+            Types.group(FaceVeneer.TABLE),
+            "a veneer glued to the face before the channel is cut; none when left out");
+    private static final Key<Head, Amount<Length>> BACK_VENEER = TABLE.optional(
+                    "back veneer", Types.SIZE, "thickness of a veneer on the back; none when left out")
+            .called("back veneer");
+    private static final Key<Head, Amount<Length>> BREAK_WIDTH = TABLE.optional(
+                    "width at break line", Types.SIZE, "of its outline there; its widest when left out")
+            .called("head width at the break line");
+    private static final Key<Head, Amount<Length>> TIP_WIDTH = TABLE.optional(
+                    "width at tip", Types.SIZE, "of its outline there; its widest when left out")
+            .called("head width at the tip");
+    private static final Key<Head, List<Amount<Length>>> TUNERS = TABLE.optional(
+                    "tuners take",
+                    Types.list(Types.SIZE, 2, 2),
+                    "least and greatest thickness that the tuners fit, veneers included; not checked when left out")
+            .called("thickness for the tuners");
+    private static final Key<Head, Posts> POSTS = TABLE.optional(
+            "posts", Types.group(Posts.TABLE), "where the strings meet their posts; no break angles when left out");
+    private static final Key<Head, ScarfCut> SCARF = TABLE.optional(
+            "scarf", Types.group(ScarfCut.TABLE), "the scarf joint; head and shaft are one piece when left out");
 
-    private Head(
-            double pitch,
-            double length,
-            double width,
-            double thickness,
-            double swing,
-            double veneer,
-            double veneerShortOfNut,
-            double backVeneer,
-            ShopUnit<Length> unit) {
-        this.pitch = pitch;
-        this.length = length;
-        this.width = width;
-        this.thickness = thickness;
-        this.swing = swing;
-        this.veneer = veneer;
-        this.veneerShortOfNut = veneerShortOfNut;
-        this.backVeneer = backVeneer;
-        this.unit = unit;
+    private static final Amount<Length> USUAL_LENGTH = ShopUnits.mm(180);
+    private static final Amount<Length> USUAL_WIDTH = ShopUnits.mm(75);
+    private static final Amount<Length> USUAL_THICKNESS = ShopUnits.mm(15);
+
+    /** Under it the slope of a scarf is longer than any head. */
+    private static final double LEAST_SCARFED_DEG = 1;
+
+    private Head(Values<Head> values) {
+        super(values);
+        scarf().ifPresent(cut -> refuseScarf());
+        for (HeadPost post : posts()) {
+            if (!(post.alongMm() < lengthMm())) {
+                throw Refusal.of(
+                        POSTS.name() + ".along",
+                        "on-the-head",
+                        "be less than the head's length of " + style().brief(lengthMm()),
+                        style().brief(post.alongMm()));
+            }
+        }
+        values.find(TUNERS).ifPresent(range -> {
+            if (!(range.get(0).house() < range.get(1).house())) {
+                throw values.refused(
+                        TUNERS,
+                        "ascending",
+                        "be the least thickness, then a greater one",
+                        range.get(0) + ", " + range.get(1));
+            }
+        });
+    }
+
+    private void refuseScarf() {
+        Optional<Amount<Angle>> pitch = values().find(PITCH);
+        if (pitch.isEmpty()) {
+            throw Refusal.because(
+                    SCARF.name(),
+                    "flat-head",
+                    "a flat head has no scarf; give the head's pitch, or leave the scarf out");
+        }
+        if (!(pitchRad() >= Math.toRadians(LEAST_SCARFED_DEG))) {
+            throw values().refused(PITCH, "range", "be 1 deg or more for a scarf", pitch.get());
+        }
     }
 
     /**
      * Returns a head turned back from the shaft.
      *
-     * @param pitch angle between the head's face and the fingerboard's glue face, more than 0, less than 45 degrees
+     * @param pitch angle between the head's face and the fingerboard's glue face, more than 0, up to 45 degrees
      * @return the head, of the usual size
      */
     public static Head pitched(Quantity<Angle> pitch) {
-        double alpha = HouseUnits.radBetween(pitch, 0, STEEPEST_DEG, "head pitch");
-        return usual(alpha);
+        return flat().pitch(pitch);
     }
 
     /**
@@ -75,23 +127,30 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return the head, of the usual size
      */
     public static Head flat() {
-        return usual(0);
+        return new Head(TABLE.values()
+                .with(LENGTH, USUAL_LENGTH)
+                .with(WIDTH, USUAL_WIDTH)
+                .with(THICKNESS, USUAL_THICKNESS));
     }
 
-    private static Head usual(double pitch) {
-        return new Head(pitch, USUAL_LENGTH_MM, USUAL_WIDTH_MM, USUAL_THICKNESS_MM, 0, 0, 0, 0, ShopUnit.MILLIMETRE);
+    /**
+     * Returns this head with its pitch.
+     *
+     * @param angle between the head's face and the fingerboard's glue face, more than 0, up to 45 degrees
+     * @return the head
+     */
+    public Head pitch(Quantity<Angle> angle) {
+        return new Head(values().amount(PITCH, angle));
     }
 
     /**
      * Returns this head with its length.
      *
-     * @param alongFace from the nut line, more than 0; its unit is the one answers are given in
+     * @param alongFace from the nut line, more than 0, past every post; its unit is the one answers are given in
      * @return the head
      */
     public Head length(Quantity<Length> alongFace) {
-        double mm = HouseUnits.mmPositive(alongFace, "head length");
-        ShopUnit<Length> shown = LengthStyle.of(alongFace).unit();
-        return new Head(pitch, mm, width, thickness, swing, veneer, veneerShortOfNut, backVeneer, shown);
+        return new Head(values().amount(LENGTH, alongFace));
     }
 
     /**
@@ -101,8 +160,7 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return the head
      */
     public Head width(Quantity<Length> atWidest) {
-        double mm = HouseUnits.mmPositive(atWidest, "head width");
-        return new Head(pitch, length, mm, thickness, swing, veneer, veneerShortOfNut, backVeneer, unit);
+        return new Head(values().amount(WIDTH, atWidest));
     }
 
     /**
@@ -112,52 +170,92 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return the head
      */
     public Head thickness(Quantity<Length> wood) {
-        double mm = HouseUnits.mmPositive(wood, "head thickness");
-        return new Head(pitch, length, width, mm, swing, veneer, veneerShortOfNut, backVeneer, unit);
+        return new Head(values().amount(THICKNESS, wood));
     }
 
     /**
      * Returns this head swung out of line in plan, about the nut.
      *
-     * @param towardTreble angle between head and shaft in plan, positive toward the treble side, within 45 degrees
+     * @param towardTreble angle between head and shaft in plan, positive toward the treble side, within 30 degrees
      * @return the head
      */
     public Head swung(Quantity<Angle> towardTreble) {
-        double rad = HouseUnits.radBetween(towardTreble, -WIDEST_SWING_DEG, WIDEST_SWING_DEG, "head swing");
-        return new Head(pitch, length, width, thickness, rad, veneer, veneerShortOfNut, backVeneer, unit);
+        return new Head(values().amount(SWING, towardTreble));
     }
 
     /**
      * Returns this head with a veneer on its face.
      *
-     * @param veneerThickness 0 or more
+     * @param thickness more than 0
      * @param shortOfNut how far before the nut line it stops, measured along the head's face, 0 or more
      * @return the head
      */
-    public Head veneer(Quantity<Length> veneerThickness, Quantity<Length> shortOfNut) {
-        double t = HouseUnits.mmNotNegative(veneerThickness, "head veneer");
-        double q = HouseUnits.mmNotNegative(shortOfNut, "veneer's distance from the nut line");
-        return new Head(pitch, length, width, thickness, swing, t, q, backVeneer, unit);
+    public Head veneer(Quantity<Length> thickness, Quantity<Length> shortOfNut) {
+        return new Head(values().with(FACE_VENEER, FaceVeneer.of(thickness).shortOfNut(shortOfNut)));
     }
 
     /**
      * Returns this head with a veneer on its back.
      *
-     * @param veneerThickness 0 or more
+     * @param thickness more than 0
      * @return the head
      */
-    public Head backVeneer(Quantity<Length> veneerThickness) {
-        double t = HouseUnits.mmNotNegative(veneerThickness, "back veneer");
-        return new Head(pitch, length, width, thickness, swing, veneer, veneerShortOfNut, t, unit);
+    public Head backVeneer(Quantity<Length> thickness) {
+        return new Head(values().amount(BACK_VENEER, thickness));
+    }
+
+    /**
+     * Returns this head with a tapered outline, straight from the break line to the tip.
+     *
+     * @param atBreakLine width there, more than 0
+     * @param atTip width there, more than 0
+     * @return the head
+     */
+    public Head tapered(Quantity<Length> atBreakLine, Quantity<Length> atTip) {
+        return new Head(values().amount(BREAK_WIDTH, atBreakLine).amount(TIP_WIDTH, atTip));
+    }
+
+    /**
+     * Returns this head with the thickness that its tuners fit, veneers included.
+     *
+     * @param least more than 0
+     * @param greatest more than the least
+     * @return the head
+     */
+    public Head tuners(Quantity<Length> least, Quantity<Length> greatest) {
+        return new Head(values().with(
+                        TUNERS, List.of(Amount.from(least, TUNERS.name()), Amount.from(greatest, TUNERS.name()))));
+    }
+
+    /**
+     * Returns this head with a post to each string.
+     *
+     * @param places in the order of the strings, from bass to treble, the strings of a course one after the other; each
+     *     on the head
+     * @return the head
+     */
+    public Head posts(HeadPost... places) {
+        return new Head(values().with(POSTS, Posts.of(places)));
+    }
+
+    /**
+     * Returns this head scarfed on, instead of in one piece with the shaft.
+     *
+     * @param cut where the joint lies and what the saw takes
+     * @return the head
+     * @throws IllegalArgumentException if this head is flat, or pitched less than 1 degree
+     */
+    public Head scarfed(ScarfCut cut) {
+        return new Head(values().with(SCARF, cut));
     }
 
     /**
      * Returns the pitch.
      *
-     * @return in [0, 45) degrees
+     * @return in [0, 45] degrees; 0 for a flat head
      */
     public Amount<Angle> pitch() {
-        return Amount.ofHouse(pitch, ShopUnit.DEGREE);
+        return Amount.ofHouse(pitchRad(), ShopUnit.DEGREE);
     }
 
     /**
@@ -166,7 +264,7 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return 0 for a flat head
      */
     public double pitchRad() {
-        return pitch;
+        return values().house(PITCH, 0);
     }
 
     /**
@@ -175,7 +273,7 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return more than 0
      */
     public double lengthMm() {
-        return length;
+        return values().house(LENGTH);
     }
 
     /**
@@ -184,7 +282,25 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return more than 0
      */
     public double widthMm() {
-        return width;
+        return values().house(WIDTH);
+    }
+
+    /**
+     * Returns the width of the outline at the break line, in mm.
+     *
+     * @return more than 0; that at its widest unless given
+     */
+    public double widthAtBreakLineMm() {
+        return values().house(BREAK_WIDTH, widthMm());
+    }
+
+    /**
+     * Returns the width of the outline at the tip, in mm.
+     *
+     * @return more than 0; that at its widest unless given
+     */
+    public double widthAtTipMm() {
+        return values().house(TIP_WIDTH, widthMm());
     }
 
     /**
@@ -193,7 +309,7 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return more than 0
      */
     public double thicknessMm() {
-        return thickness;
+        return values().house(THICKNESS);
     }
 
     /**
@@ -202,16 +318,16 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return positive toward the treble side
      */
     public double swingRad() {
-        return swing;
+        return values().house(SWING);
     }
 
     /**
      * Returns the thickness of the veneer on the face, in mm.
      *
-     * @return 0 or more
+     * @return 0 without one
      */
     public double veneerMm() {
-        return veneer;
+        return values().find(FACE_VENEER).map(FaceVeneer::thicknessMm).orElse(0.0);
     }
 
     /**
@@ -220,38 +336,43 @@ public final class Head implements Answer, SaysLengths<Head> {
      * @return 0 or more
      */
     public double veneerShortOfNutMm() {
-        return veneerShortOfNut;
+        return values().find(FACE_VENEER).map(FaceVeneer::shortOfNutMm).orElse(0.0);
     }
 
     /**
      * Returns the thickness of the veneer on the back, in mm.
      *
-     * @return 0 or more
+     * @return 0 without one
      */
     public double backVeneerMm() {
-        return backVeneer;
+        return values().house(BACK_VENEER, 0);
     }
 
     /**
-     * Returns the style answers about this head are printed in.
+     * Returns the thickness that the tuners fit, veneers included.
      *
-     * @return the style
+     * @return least and greatest; nothing when not given
      */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+    public Optional<Limits<Length>> tuners() {
+        return values().find(TUNERS).map(range -> Limits.between(range.get(0), range.get(1)));
     }
 
     /**
-     * Returns the same head, printed in another style.
+     * Returns the posts.
      *
-     * @param style how to print lengths
-     * @return an equal head
+     * @return in the order of the strings, from bass to treble; empty when not given
      */
-    @Override
-    public Head in(LengthStyle style) {
-        ShopUnit<Length> shown = Objects.requireNonNull(style, "style").unit();
-        return new Head(pitch, length, width, thickness, swing, veneer, veneerShortOfNut, backVeneer, shown);
+    public List<HeadPost> posts() {
+        return values().find(POSTS).map(Posts::each).orElse(List.of());
+    }
+
+    /**
+     * Returns how it is scarfed on.
+     *
+     * @return the scarf; nothing for a head in one piece with the shaft
+     */
+    public Optional<ScarfCut> scarf() {
+        return values().find(SCARF);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -271,12 +392,19 @@ public final class Head implements Answer, SaysLengths<Head> {
                     .fact("faceVeneer", Kind.MM, "thickness; 0: none", Head::veneerMm)
                     .fact("veneerShortOfNut", Kind.MM, "veneer's end to the nut line", Head::veneerShortOfNutMm)
                     .fact("backVeneer", Kind.MM, "thickness; 0: none", Head::backVeneerMm)
-                    .phrase("turned", head -> head.pitch == 0, "flat head")
+                    .factIfAny("tuners", Kind.LIMITS, "thickness they fit, veneers included", Head::tuners)
+                    .factIfAny(
+                            "posts",
+                            Kind.ANSWER,
+                            "one to a string",
+                            head -> head.values().find(POSTS))
+                    .factIfAny("scarf", Kind.ANSWER, "joint of head and shaft", Head::scarf)
+                    .phrase("turned", head -> head.pitchRad() == 0, "flat head")
                     .phrase("turned", title + "pitched {angle}")
-                    .phrase("swung", head -> head.swing > 0, ", swung {swing} toward the treble side")
-                    .phrase("swung", head -> head.swing < 0, ", swung {swing:size} toward the bass side")
-                    .phrase("faced", head -> head.veneer > 0, ", veneer {faceVeneer}")
-                    .phrase("backed", head -> head.backVeneer > 0, ", back veneer {backVeneer}")
+                    .phrase("swung", head -> head.swingRad() > 0, ", swung {swing} toward the treble side")
+                    .phrase("swung", head -> head.swingRad() < 0, ", swung {swing:size} toward the bass side")
+                    .phrase("faced", head -> head.veneerMm() > 0, ", veneer {faceVeneer}")
+                    .phrase("backed", head -> head.backVeneerMm() > 0, ", back veneer {backVeneer}")
                     .finds("head", "{turned}, {length} long, {width} wide, {thickness} thick{swung}{faced}{backed}");
         }
     }
@@ -284,29 +412,5 @@ public final class Head implements Answer, SaysLengths<Head> {
     @Override
     public Form<Head> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Head other
-                && Double.compare(pitch, other.pitch) == 0
-                && Double.compare(length, other.length) == 0
-                && Double.compare(width, other.width) == 0
-                && Double.compare(thickness, other.thickness) == 0
-                && Double.compare(swing, other.swing) == 0
-                && Double.compare(veneer, other.veneer) == 0
-                && Double.compare(veneerShortOfNut, other.veneerShortOfNut) == 0
-                && Double.compare(backVeneer, other.backVeneer) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(pitch, length, width, thickness, swing, veneer, veneerShortOfNut, backVeneer);
-    }
-
-    /** Returns such as {@code head pitched 13 deg, 185 mm long, 76 mm wide, 15 mm thick}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -1,5 +1,6 @@
 package org.neckgeom.design;
 
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -28,9 +29,26 @@ public final class Heel extends Noun<Heel> {
     private static final Key<Heel, Amount<Length>> BLOCKS = TABLE.optional(
                     "blocks", Types.SIZE, "thickness of the blocks it is stacked of; as the blank when left out")
             .called("heel block thickness");
+    private static final Key<Heel, Amount<Length>> BLOCK_LENGTH = TABLE.optional(
+            "block length", Types.SIZE, "of each block along the grain; no blocks in the cutting list when left out");
+    private static final Key<Heel, Dovetail> DOVETAIL = TABLE.optional(
+            "dovetail", Types.group(Dovetail.TABLE), "a dovetail that holds it in the body; none when left out");
+    private static final Key<Heel, Tenon> TENON = TABLE.optional(
+            "tenon", Types.group(Tenon.TABLE), "a bolted tenon instead of a dovetail; none when left out");
+
+    static {
+        TABLE.atMostOne(DOVETAIL, TENON);
+    }
 
     private Heel(Values<Heel> values) {
         super(values);
+        joint().below().filter(deep -> !(deep.house() <= heightMm())).ifPresent(deep -> {
+            throw Refusal.of(
+                    (values.has(DOVETAIL) ? DOVETAIL : TENON) + ".height",
+                    "joint-in-heel",
+                    "be " + style().brief(heightMm()) + " or less, the heel's own height",
+                    deep);
+        });
     }
 
     /**
@@ -52,6 +70,30 @@ public final class Heel extends Noun<Heel> {
      */
     public Heel blocks(Quantity<Length> thickness) {
         return new Heel(values().amount(BLOCKS, thickness));
+    }
+
+    /**
+     * Returns this heel with the length of its blocks.
+     *
+     * @param alongGrain of each block, more than 0
+     * @return the heel
+     */
+    public Heel blockLength(Quantity<Length> alongGrain) {
+        return new Heel(values().amount(BLOCK_LENGTH, alongGrain));
+    }
+
+    /**
+     * Returns this heel with what holds it in the body, instead of what held it before.
+     *
+     * @param joint a flat face, a dovetail or a tenon, no deeper than the heel
+     * @return the heel
+     */
+    public Heel joint(HeelJoint joint) {
+        Values<Heel> flat = values().without(DOVETAIL).without(TENON);
+        if (Objects.requireNonNull(joint, "joint") instanceof Dovetail dovetail) {
+            return new Heel(flat.with(DOVETAIL, dovetail));
+        }
+        return new Heel(joint instanceof Tenon tenon ? flat.with(TENON, tenon) : flat);
     }
 
     /**
@@ -98,6 +140,45 @@ public final class Heel extends Noun<Heel> {
         return values().house(BLOCKS, shaftThicknessMm);
     }
 
+    /**
+     * Returns the length of each block along the grain.
+     *
+     * @return nothing when not given
+     */
+    public Optional<Amount<Length>> blockLength() {
+        return values().find(BLOCK_LENGTH);
+    }
+
+    /**
+     * Returns what holds it in the body.
+     *
+     * @return a flat face unless given
+     */
+    public HeelJoint joint() {
+        return values().find(DOVETAIL)
+                .<HeelJoint>map(dovetail -> dovetail)
+                .or(() -> values().find(TENON))
+                .orElseGet(HeelJoint.Flat::new);
+    }
+
+    /**
+     * Returns the dovetail that holds it.
+     *
+     * @return nothing for a heel of another joint
+     */
+    public Optional<Dovetail> dovetail() {
+        return values().find(DOVETAIL);
+    }
+
+    /**
+     * Returns the bolted tenon that holds it.
+     *
+     * @return nothing for a heel of another joint
+     */
+    public Optional<Tenon> tenon() {
+        return values().find(TENON);
+    }
+
     /** Its sentences, in a class of their own: who only computes does not load them. */
     static final class Sentences {
         private static final Form<Heel> FORM = form("heel ");
@@ -111,6 +192,9 @@ public final class Heel extends Noun<Heel> {
                     .fact("width", Kind.MM, "of the mating face at its top", Heel::widthMm)
                     .factIfAny(
                             "blockThickness", Kind.AMOUNT, "of each block, where not the shaft's", Heel::blockThickness)
+                    .factIfAny("blockLength", Kind.AMOUNT, "of each block along the grain", Heel::blockLength)
+                    .factIfAny("dovetail", Kind.ANSWER, "that holds it in the body", Heel::dovetail)
+                    .factIfAny("tenon", Kind.ANSWER, "that holds it in the body", Heel::tenon)
                     .phrase("stacked", ", blocks of {blockThickness}")
                     .finds("heel", title + "{height} high, {width} wide at the top{stacked}");
         }

@@ -40,6 +40,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     private final @Nullable StringSet strings;
     private final @Nullable Head head;
     private final @Nullable Heel heel;
+    private final @Nullable NeckSet neckSet;
 
     private NeckDesign(Parts parts) {
         this.name = parts.name;
@@ -53,6 +54,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
         this.strings = parts.strings;
         this.head = parts.head;
         this.heel = parts.heel;
+        this.neckSet = parts.neckSet;
     }
 
     /** The parts on their way from one design to the next; never leaves this class. */
@@ -68,6 +70,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
         private @Nullable StringSet strings;
         private @Nullable Head head;
         private @Nullable Heel heel;
+        private @Nullable NeckSet neckSet;
 
         private Parts(String name) {
             this.name = name;
@@ -86,6 +89,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
         parts.strings = strings;
         parts.head = head;
         parts.heel = heel;
+        parts.neckSet = neckSet;
         change.accept(parts);
         return new NeckDesign(parts);
     }
@@ -227,6 +231,16 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     }
 
     /**
+     * Returns this design with how the neck stands to the body.
+     *
+     * @param set saddle, action and overstand; scale and board are this design's
+     * @return the design
+     */
+    public NeckDesign neckSet(NeckSet set) {
+        return with(parts -> parts.neckSet = Objects.requireNonNull(set, "neck set"));
+    }
+
+    /**
      * Returns the name.
      *
      * @return not blank
@@ -340,6 +354,15 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     }
 
     /**
+     * Returns how the neck stands to the body, if it has been given.
+     *
+     * @return the neck set, or nothing
+     */
+    public Optional<NeckSet> neckSet() {
+        return Optional.ofNullable(neckSet);
+    }
+
+    /**
      * Says whether all that bends has been told: strings, the neck's wood and the fingerboard's.
      *
      * @return true when relief can be asked for
@@ -436,7 +459,8 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                         Optional.ofNullable(channel),
                         Optional.ofNullable(heel),
                         Optional.ofNullable(head),
-                        Optional.ofNullable(strings))
+                        Optional.ofNullable(strings),
+                        Optional.ofNullable(neckSet))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .map(Answer::style)
@@ -453,6 +477,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
             parts.strings = SaysLengths.said(strings, other);
             parts.head = SaysLengths.said(head, other);
             parts.heel = SaysLengths.said(heel, other);
+            parts.neckSet = SaysLengths.said(neckSet, other);
         });
     }
 
@@ -482,6 +507,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                 .factIfAny("channel", Kind.answer(Channel.Sentences.UNTITLED), "for the rod", NeckDesign::channel)
                 .factIfAny("head", Kind.answer(Head.Sentences.UNTITLED), "with its veneers", NeckDesign::head)
                 .factIfAny("heel", Kind.answer(Heel.Sentences.UNTITLED), "with its mating face", NeckDesign::heel)
+                .factIfAny("neckSet", Kind.ANSWER, "how it stands to the body", NeckDesign::neckSet)
                 .factIfAny("strings", Kind.answer(StringSet.Sentences.IN_NECK), "bass to treble", n -> maybe(n.strings))
                 .finds("neck-design", "{name}")
                 .line("scale", "scale", "{scale}, {frets} frets, body at fret {bodyAtFret}")
@@ -492,6 +518,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                 .line("channel", "channel", "{channel}")
                 .line("head", "head", "{head}")
                 .line("heel", "heel", "{heel}")
+                .line("neckSet", "neck set", "{neckSet}")
                 .line("strings", "strings", "{strings}")
                 .fitted();
 
@@ -518,12 +545,14 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                 && Objects.equals(channel, other.channel)
                 && Objects.equals(strings, other.strings)
                 && Objects.equals(head, other.head)
-                && Objects.equals(heel, other.heel);
+                && Objects.equals(heel, other.heel)
+                && Objects.equals(neckSet, other.neckSet);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, scale, frets, bodyAtFret, fingerboard, back, wood, channel, strings, head, heel);
+        return Objects.hash(
+                name, scale, frets, bodyAtFret, fingerboard, back, wood, channel, strings, head, heel, neckSet);
     }
 
     /** Returns the name, then a row for each part that has been told. */

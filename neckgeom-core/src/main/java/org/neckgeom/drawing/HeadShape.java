@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -27,10 +27,9 @@ public final class HeadShape {
     }
 
     public static HeadShape of(Head head, Settled settled) {
-        HeadLayout layout = settled.details().headLayout().orElse(HeadLayout.of(head));
         double slant =
                 settled.details().fannedFrets().map(fan -> onFace(fan, head)).orElse(0.0);
-        return new HeadShape(head, layout, StrictMath.tan(slant));
+        return new HeadShape(head, HeadLayout.of(head), StrictMath.tan(slant));
     }
 
     /** The nut line's angle from square on the head's own face. */

@@ -9,8 +9,8 @@ import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.plan.NeckDetails;
 

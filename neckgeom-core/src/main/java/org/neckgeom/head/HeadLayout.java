@@ -9,6 +9,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
@@ -21,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
 /**
  * A head with its outline, ears and posts. Immutable.
  *
- * <p>The outline runs straight from its width at the break line to its width at the tip; unless told it is as wide all
+ * <p>The outline runs straight from its width at the break line to its width at the tip; unless given it is as wide all
  * along as the head. A swung head carries its posts with it, as they are placed by its own axis. Ears are glued on
  * where the head is wider than the shaft's stock. Distances run along the head's face from the break line. Exact.
  */
@@ -30,8 +31,8 @@ public final class HeadLayout implements Answer {
     private static final Form<HeadLayout> FORM = Form.<HeadLayout>of("head-layout")
             .fact("length", Kind.MM, "along the face from the break line", l -> l.head.lengthMm())
             .fact("pitch", Kind.RAD, "of the head", l -> l.head.pitchRad())
-            .fact("widthAtBreakLine", Kind.MM, "of the outline", l -> l.atBreak)
-            .fact("widthAtTip", Kind.MM, "of the outline", l -> l.atTip)
+            .fact("widthAtBreakLine", Kind.MM, "of the outline", l -> l.head.widthAtBreakLineMm())
+            .fact("widthAtTip", Kind.MM, "of the outline", l -> l.head.widthAtTipMm())
             .fact("posts", Kind.list(Kind.MM), "from the break line, bass to treble", HeadLayout::postsMm)
             .finds("head", "Head {length:brief} long at {pitch:2}")
             .line("width", "wide", "{widthAtBreakLine:brief} at the break line, {widthAtTip:brief} at the tip")
@@ -40,98 +41,58 @@ public final class HeadLayout implements Answer {
             .line("posts", "posts", HeadLayout::hasPosts, "{posts:brief first 12}");
 
     private final Head head;
-    private final double atBreak;
-    private final double atTip;
     private final List<HeadPost> posts;
     private final double slant;
 
-    private HeadLayout(Head head, double atBreak, double atTip, List<HeadPost> posts, double slant) {
+    private HeadLayout(Head head, double slant) {
         this.head = head;
-        this.atBreak = atBreak;
-        this.atTip = atTip;
-        this.posts = posts;
+        this.posts = head.posts();
         this.slant = slant;
     }
 
     /**
-     * Returns a head as wide all along as it is at its widest, without posts.
+     * Returns the layout of a head behind a square nut.
      *
-     * @param head the head
+     * @param head the head, with its outline and its posts as far as they were given
      * @return the layout
      */
     public static HeadLayout of(Head head) {
-        return new HeadLayout(Objects.requireNonNull(head, "head"), head.widthMm(), head.widthMm(), List.of(), 0);
-    }
-
-    /**
-     * Returns a copy with a tapered outline.
-     *
-     * @param atBreakLine width there, more than 0
-     * @param atTip width there, more than 0
-     * @return the layout
-     */
-    public HeadLayout tapered(Quantity<Length> atBreakLine, Quantity<Length> atTip) {
-        return new HeadLayout(
-                head,
-                HouseUnits.mmPositive(atBreakLine, "head width at the break line"),
-                HouseUnits.mmPositive(atTip, "head width at the tip"),
-                posts,
-                slant);
-    }
-
-    /**
-     * Returns a copy with a post to each string.
-     *
-     * @param places in the order of the strings, from bass to treble; each on the head
-     * @return the layout
-     */
-    public HeadLayout posts(HeadPost... places) {
-        for (HeadPost post : Objects.requireNonNull(places, "places")) {
-            Objects.requireNonNull(post, "post");
-            if (!(post.alongMm() < head.lengthMm())) {
-                throw Refusal.of(
-                        "post",
-                        "on-the-head",
-                        "lie on the head of " + style().brief(head.lengthMm()),
-                        "at " + style().brief(post.alongMm()));
-            }
-        }
-        return new HeadLayout(head, atBreak, atTip, List.of(places), slant);
+        return new HeadLayout(Objects.requireNonNull(head, "head"), 0);
     }
 
     /**
      * Returns a copy behind a slanted nut, as fanned frets have it: the head turns back about the slanted line, its pitch
-     * being that along the centreline, and each string's slot lies on that line. The posts stay where they are told.
+     * being that along the centreline, and each string's slot lies on that line. The posts stay where they are.
      *
      * @param fromSquare under 30 deg either way; positive when the nut's treble end lies nearer the body
      * @return the layout
      */
     public HeadLayout nutSlanted(Quantity<Angle> fromSquare) {
         double rad = HouseUnits.radBetween(fromSquare, -30, 30, "nut slant");
-        return new HeadLayout(head, atBreak, atTip, posts, rad);
+        return new HeadLayout(head, rad);
     }
 
     /**
      * Returns the posts.
      *
-     * @return in the order of the strings, from bass to treble; empty when they have not been told
+     * @return in the order of the strings, from bass to treble; empty when they have not been given
      */
     public List<HeadPost> posts() {
         return posts;
     }
 
     /**
-     * Says whether the outline is the head's own: where neither a taper nor posts have been told there is only the room
+     * Says whether the outline is the head's own: where neither a taper nor posts have been given there is only the room
      * that the head's length and greatest width leave it.
      *
      * @return true when it is worth sawing to
      */
     public boolean hasOutline() {
-        return hasPosts() || atBreak != head.widthMm() || atTip != head.widthMm();
+        return hasPosts() || head.widthAtBreakLineMm() != head.widthMm() || head.widthAtTipMm() != head.widthMm();
     }
 
     /**
-     * Says whether the posts have been told.
+     * Says whether the posts have been given.
      *
      * @return true when {@link #breaks} has an answer
      */
@@ -149,23 +110,12 @@ public final class HeadLayout implements Answer {
     }
 
     /**
-     * Returns the same outline and posts on another head.
-     *
-     * @param other the head, no post past its end
-     * @return the layout
-     */
-    public HeadLayout on(Head other) {
-        return new HeadLayout(Objects.requireNonNull(other, "head"), atBreak, atTip, List.of(), slant)
-                .posts(posts.toArray(HeadPost[]::new));
-    }
-
-    /**
      * Returns the width of the outline at the break line.
      *
      * @return more than 0
      */
     public Amount<Length> widthAtBreakLine() {
-        return style().amount(atBreak);
+        return style().amount(head.widthAtBreakLineMm());
     }
 
     /**
@@ -174,7 +124,7 @@ public final class HeadLayout implements Answer {
      * @return more than 0
      */
     public Amount<Length> widthAtTip() {
-        return style().amount(atTip);
+        return style().amount(head.widthAtTipMm());
     }
 
     /**
@@ -192,7 +142,8 @@ public final class HeadLayout implements Answer {
                     "no more than its length of " + style().brief(head.lengthMm()),
                     along);
         }
-        return style().amount(atBreak + (atTip - atBreak) * d / head.lengthMm());
+        double atBreak = head.widthAtBreakLineMm();
+        return style().amount(atBreak + (head.widthAtTipMm() - atBreak) * d / head.lengthMm());
     }
 
     /**
@@ -203,7 +154,8 @@ public final class HeadLayout implements Answer {
      */
     public Amount<Length> ears(Quantity<Length> stock) {
         double w = HouseUnits.mmPositive(stock, "width of the stock");
-        return style().amount(Math.max(0, (Math.max(atBreak, atTip) - w) / 2));
+        double widest = Math.max(head.widthAtBreakLineMm(), head.widthAtTipMm());
+        return style().amount(Math.max(0, (widest - w) / 2));
     }
 
     /**
@@ -339,20 +291,15 @@ public final class HeadLayout implements Answer {
         return FORM;
     }
 
-    /** True for an equal head with the same outline and posts. */
+    /** True for an equal head behind the same nut. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof HeadLayout that
-                && head.equals(that.head)
-                && Double.compare(atBreak, that.atBreak) == 0
-                && Double.compare(atTip, that.atTip) == 0
-                && posts.equals(that.posts)
-                && Double.compare(slant, that.slant) == 0;
+        return other instanceof HeadLayout that && head.equals(that.head) && Double.compare(slant, that.slant) == 0;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(head, atBreak, atTip, posts, slant);
+        return Objects.hash(head, slant);
     }
 
     /** Returns the outline, the thickness and the posts. */

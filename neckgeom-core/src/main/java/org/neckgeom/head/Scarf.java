@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -67,7 +68,7 @@ public final class Scarf implements Answer {
      *
      * @param head pitched from 1 to 45 deg; its wood's thickness is the head piece's
      * @param shaft thickness of the shaft's wood at the head end, more than 0
-     * @return the scarf, with no saw kerf; veneers are told to its joints
+     * @return the scarf, with no saw kerf; veneers are given to its joints
      */
     public static Scarf of(Head head, Quantity<Length> shaft) {
         return at(Objects.requireNonNull(head, "head").pitch())

@@ -4,10 +4,14 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.JointPlace;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -70,6 +74,31 @@ public final class ScarfJoint implements Answer {
                     "be less than its thickness of " + style().brief(scarf.shaftMm()),
                     style().brief(offShaftFace));
         }
+    }
+
+    /**
+     * Returns the joint of a head scarfed onto a blank, its veneers glued on: the shaft is as thick as the blank, the head
+     * piece as the head's wood. A face veneer that ends before its own face would meet the glue face leaves the break line
+     * where it was.
+     *
+     * @param head with its scarf
+     * @param blank the piece the shaft is made from
+     * @return the joint
+     * @throws IllegalArgumentException if the head is in one piece with the shaft
+     */
+    public static ScarfJoint of(Head head, Blank blank) {
+        ScarfCut cut = Objects.requireNonNull(head, "head")
+                .scarf()
+                .orElseThrow(() -> Refusal.because(
+                        "scarf",
+                        "missing",
+                        "the head is in one piece with the shaft; give its scarf with .scarfed(...)"));
+        Scarf scarf = Scarf.of(head, Objects.requireNonNull(blank, "blank").thickness())
+                .kerf(cut.kerf())
+                .cleaning(cut.cleaning());
+        double reach = head.veneerMm() / StrictMath.sin(head.pitchRad());
+        double veneer = head.veneerShortOfNutMm() < reach ? head.veneerMm() : 0;
+        return new ScarfJoint(scarf, cut.place(), 0, 0, 0, veneer, head.backVeneerMm());
     }
 
     static ScarfJoint asGlued(Scarf scarf, JointPlace place) {

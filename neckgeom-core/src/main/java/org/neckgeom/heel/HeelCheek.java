@@ -46,7 +46,7 @@ public final class HeelCheek implements Answer {
         this.style = style;
     }
 
-    static HeelCheek of(NeckSet set, Quantity<Length> heelWidth, Quantity<Length> offset) {
+    static HeelCheek of(BackSet set, Quantity<Length> heelWidth, Quantity<Length> offset) {
         return new HeelCheek(
                 HouseUnits.mmPositive(heelWidth, "heel width"),
                 HouseUnits.mm(offset, "centreline at the bridge"),

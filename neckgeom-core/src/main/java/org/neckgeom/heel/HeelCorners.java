@@ -53,7 +53,7 @@ public final class HeelCorners implements Answer {
         this.style = style;
     }
 
-    static HeelCorners of(NeckSet set, MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
+    static HeelCorners of(BackSet set, MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
         double tip = HouseUnits.mm(change, "change at the bridge") / set.reachMm();
         double swing = HouseUnits.mm(offset, "centreline at the bridge") / set.reachMm();
         double top = swing * Objects.requireNonNull(face, "face").topMm() / 2;

@@ -53,7 +53,7 @@ public final class HeelWedge implements Answer {
         this.style = style;
     }
 
-    static HeelWedge of(NeckSet set, Quantity<Length> heelHeight, Quantity<Length> change) {
+    static HeelWedge of(BackSet set, Quantity<Length> heelHeight, Quantity<Length> change) {
         return new HeelWedge(
                 HouseUnits.mmPositive(heelHeight, "heel height"),
                 HouseUnits.mm(change, "change at the bridge"),

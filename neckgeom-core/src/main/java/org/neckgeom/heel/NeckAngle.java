@@ -22,9 +22,9 @@ import org.neckgeom.units.ShopUnit;
  */
 public final class NeckAngle implements Answer {
 
-    private final NeckSet set;
+    private final BackSet set;
 
-    private NeckAngle(NeckSet set) {
+    private NeckAngle(BackSet set) {
         this.set = set;
     }
 
@@ -34,7 +34,7 @@ public final class NeckAngle implements Answer {
      * @param set the neck set
      * @return its angle
      */
-    public static NeckAngle of(NeckSet set) {
+    public static NeckAngle of(BackSet set) {
         return new NeckAngle(Objects.requireNonNull(set, "set"));
     }
 

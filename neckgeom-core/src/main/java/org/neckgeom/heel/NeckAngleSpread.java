@@ -31,10 +31,10 @@ public final class NeckAngleSpread implements Answer {
             .line("standardUncertainty", "standard uncertainty", "{standardUncertainty:2}")
             .row("rise", "from the rise", Kind.SPREAD, "of saddle less fret plane", s -> s.rise);
 
-    private final NeckSet set;
+    private final BackSet set;
     private final Spread<Length> rise;
 
-    private NeckAngleSpread(NeckSet set, Spread<Length> rise) {
+    private NeckAngleSpread(BackSet set, Spread<Length> rise) {
         this.set = set;
         this.rise = rise;
     }
@@ -46,7 +46,7 @@ public final class NeckAngleSpread implements Answer {
      * @param rise spread of saddle less fret plane, positive higher at the saddle
      * @return the angle's spread
      */
-    public static NeckAngleSpread of(NeckSet set, Spread<Length> rise) {
+    public static NeckAngleSpread of(BackSet set, Spread<Length> rise) {
         return new NeckAngleSpread(
                 Objects.requireNonNull(set, "set"),
                 Objects.requireNonNull(rise, "spread").in(set.style()));

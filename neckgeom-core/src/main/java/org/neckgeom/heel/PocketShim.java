@@ -47,7 +47,7 @@ public final class PocketShim implements Answer {
         this.style = style;
     }
 
-    static PocketShim of(NeckSet set, Quantity<Length> pocketLength, Quantity<Length> change) {
+    static PocketShim of(BackSet set, Quantity<Length> pocketLength, Quantity<Length> change) {
         double pocket = HouseUnits.mmPositive(pocketLength, "pocket length");
         if (!(pocket < set.reachMm())) {
             throw HouseUnits.refused(

@@ -8,7 +8,7 @@
  * face are given as positive numbers.
  *
  * <p>Pure functions: the same question gets the same answer, bit for bit, on every machine. Open
- * {@link org.neckgeom.heel.NeckSet} first.
+ * {@link org.neckgeom.heel.BackSet} first.
  *
  * <h2>Formulas</h2>
  *
@@ -22,7 +22,7 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var set = NeckSet.scale(mm(648)).bodyAtFret(14).fretPlane(mm(7)).saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2));
+ * var set = BackSet.scale(mm(648)).bodyAtFret(14).fretPlane(mm(7)).saddle(mm(15)).atNut(mm(0.4)).action(mm(2.2));
  * println(set.angle());
  * println(set.wedge(mm(80), mm(3)));
  * }</pre>

@@ -11,7 +11,7 @@ import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -38,7 +38,7 @@ record Contents(
         Settled settled,
         LengthStyle style,
         Optional<ScarfJoint> scarf,
-        Optional<NeckSet> neckSet,
+        Optional<BackSet> neckSet,
         List<PlanCheck> checks,
         List<Caution> cautions,
         List<PlanSection> sections,

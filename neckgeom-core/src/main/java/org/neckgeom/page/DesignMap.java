@@ -3,7 +3,6 @@ package org.neckgeom.page;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
-import javax.measure.quantity.Angle;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
@@ -11,12 +10,12 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -36,8 +35,9 @@ final class DesignMap {
         told(design::back).ifPresent(back -> data.put("back", back(back)));
         told(design::wood).ifPresent(wood -> data.put("wood", StockMap.wood(wood)));
         design.channel().ifPresent(channel -> data.put("channel", channel(channel)));
-        design.head().ifPresent(head -> data.put("head", head(head)));
+        design.head().ifPresent(head -> data.noun("head", Head.TABLE, head));
         design.heel().ifPresent(heel -> data.noun("heel", Heel.TABLE, heel));
+        design.neckSet().ifPresent(set -> data.noun("neckSet", NeckSet.TABLE, set));
         if (design.hasStrings()) {
             data.put("strings", strings(design.strings()));
         }
@@ -110,19 +110,6 @@ final class DesignMap {
         return rod.isAdjustable() ? data.put("adjustedAt", DataSource.word(rod.adjustedAt())) : data;
     }
 
-    private static DataMap head(Head head) {
-        LengthStyle style = head.style();
-        return DataMap.empty()
-                .quantity("pitch", head.pitch())
-                .length("length", head.lengthMm(), style)
-                .length("width", head.widthMm(), style)
-                .length("thickness", head.thicknessMm(), style)
-                .put("swing", DataMap.quantity(head.swingRad(), ShopUnit.DEGREE))
-                .length("veneer", head.veneerMm(), style)
-                .length("veneerShortOfNut", head.veneerShortOfNutMm(), style)
-                .length("backVeneer", head.backVeneerMm(), style);
-    }
-
     private static DataMap strings(StringSet strings) {
         DataMap data = DataMap.empty()
                 .put("inCourse", strings.inCourse())
@@ -150,10 +137,12 @@ final class DesignMap {
         design = wood.isPresent() ? design.wood(wood.get()) : design;
         Optional<Channel> channel = data.oneIfTold("channel", DesignMap::channelFrom);
         design = channel.isPresent() ? design.channel(channel.get()) : design;
-        Optional<Head> head = data.oneIfTold("head", DesignMap::headFrom);
+        Optional<Head> head = data.nounIfTold("head", Head.TABLE);
         design = head.isPresent() ? design.head(head.get()) : design;
         Optional<Heel> heel = data.nounIfTold("heel", Heel.TABLE);
         design = heel.isPresent() ? design.heel(heel.get()) : design;
+        Optional<NeckSet> set = data.nounIfTold("neckSet", NeckSet.TABLE);
+        design = set.isPresent() ? design.neckSet(set.get()) : design;
         Optional<StringSet> strings = data.oneIfTold("strings", DesignMap::stringsFrom);
         return strings.isPresent() ? design.strings(strings.get()) : design;
     }
@@ -206,17 +195,6 @@ final class DesignMap {
             throw Refusal.of("height of a " + kind, "square", "be its width of " + width, height);
         }
         return data.has("adjustedAt") ? rod.adjustedAt(data.word("adjustedAt", End.values())) : rod;
-    }
-
-    private static Head headFrom(DataSource data) {
-        Amount<Angle> pitch = data.angle("pitch");
-        Head head = pitch.house() == 0 ? Head.flat() : Head.pitched(pitch);
-        return head.length(data.length("length"))
-                .width(data.length("width"))
-                .thickness(data.length("thickness"))
-                .swung(data.angle("swing"))
-                .veneer(data.length("veneer"), data.length("veneerShortOfNut"))
-                .backVeneer(data.length("backVeneer"));
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"}) // arrays of one generic type, made here

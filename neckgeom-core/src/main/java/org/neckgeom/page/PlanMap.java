@@ -1,13 +1,10 @@
 package org.neckgeom.page;
 
-import java.util.Optional;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.NeckReadings;
@@ -25,11 +22,6 @@ final class PlanMap {
                 .putAll("steps", plan.steps(), ShopMap::step)
                 .noun("limits", NeckLimits.TABLE, plan.limits())
                 .quantity("relief", plan.relief());
-        plan.scarf().ifPresent(joint -> data.put("scarf", ShapeMap.scarf(joint, plan.style())));
-        if (plan.isHeadInOnePiece()) {
-            data.put("headInOnePiece", true);
-        }
-        plan.neckSet().ifPresent(set -> data.put("neckSet", ShapeMap.neckSet(set, plan.style())));
         data.noun("weather", Weather.TABLE, plan.weather())
                 .put("order", OrderMap.of(plan.orderAsTold(), plan.style()))
                 .put("details", ShapeMap.details(plan.details(), plan.style()))
@@ -42,11 +34,7 @@ final class PlanMap {
             return plan.checked();
         } catch (Refusal refused) {
             Fault fault = refused.faults().get(0);
-            throw switch (fault.path()) {
-                case "plan" -> refused;
-                case "neckSet" -> data.refused("neckSet", fault);
-                default -> data.refused("design." + fault.path(), fault);
-            };
+            throw fault.path().equals("plan") ? refused : data.refused("design." + fault.path(), fault);
         }
     }
 
@@ -61,11 +49,6 @@ final class PlanMap {
                 .weather(data.noun("weather", Weather.TABLE))
                 .order(data.one("order", OrderMap::from))
                 .workmanship(data.noun("workmanship", Workmanship.TABLE));
-        Optional<ScarfJoint> scarf = data.oneIfTold("scarf", ShapeMap::scarfFrom);
-        plan = scarf.isPresent() ? plan.scarf(scarf.get()) : plan;
-        plan = data.has("headInOnePiece") && data.flag("headInOnePiece") ? plan.headInOnePiece() : plan;
-        Optional<NeckSet> set = data.oneIfTold("neckSet", ShapeMap::neckSetFrom);
-        plan = set.isPresent() ? plan.neckSet(set.get()) : plan;
         NeckPlan shaped = plan;
         plan = data.one("details", details -> shaped.details(ShapeMap.detailsFrom(details, design)));
         NeckPlan detailed = plan;

@@ -2,10 +2,10 @@ package org.neckgeom.page;
 
 import java.util.List;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
-import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
 
 /** The scarf joint from its side at its true angle, head to the left, its lines lettered. */

@@ -6,11 +6,11 @@ import java.util.Optional;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
-import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.text.Numbers;
 

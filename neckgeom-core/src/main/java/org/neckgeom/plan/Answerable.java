@@ -51,7 +51,7 @@ final class Answerable {
             return "wood";
         }
         return switch (fault.path()) {
-            case "neck angle" -> "neckSet";
+            case "neck angle", "fret plane" -> "neckSet";
             case "fingerboard", "fingerboard's wood" -> "fingerboard";
             default -> "plan";
         };

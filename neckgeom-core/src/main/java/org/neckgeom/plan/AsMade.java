@@ -25,9 +25,6 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.head.HeadSide;
-import org.neckgeom.head.JointPlace;
-import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.heel.MatingFace;
@@ -87,16 +84,7 @@ final class AsMade {
     }
 
     private Head head(Head drawn) {
-        Head made = drawn;
-        if (read.scarfAngle().isPresent()) {
-            made = Head.pitched(read.scarfAngle().get().value())
-                    .length(drawn.style().amount(drawn.lengthMm()))
-                    .width(amount(drawn.widthMm()))
-                    .thickness(amount(drawn.thicknessMm()))
-                    .swung(Amount.ofHouse(drawn.swingRad(), drawn.pitch().unit()))
-                    .veneer(amount(drawn.veneerMm()), amount(drawn.veneerShortOfNutMm()))
-                    .backVeneer(amount(drawn.backVeneerMm()));
-        }
+        Head made = read.scarfAngle().map(angle -> drawn.pitch(angle.value())).orElse(drawn);
         return read.has(HEAD_THICKNESS) ? made.thickness(value(HEAD_THICKNESS)) : made;
     }
 
@@ -190,23 +178,11 @@ final class AsMade {
 
     /** The joint at the angle that was read. */
     Optional<ScarfJoint> scarf() {
-        return plan.scarf().map(joint -> read.scarfAngle().isEmpty() ? joint : turned(joint));
-    }
-
-    private ScarfJoint turned(ScarfJoint joint) {
-        Scarf drawn = joint.scarf();
-        Scarf made = Scarf.at(read.scarfAngle().orElseThrow().value())
-                .shaft(amount(drawn.shaftMm()))
-                .head(amount(drawn.headMm()))
-                .kerf(amount(drawn.kerfMm()))
-                .cleaning(amount(drawn.cleaningMm()))
-                .nutLedge(amount(drawn.ledgeMm()));
-        ScarfJoint turned = joint.place() == JointPlace.IN_THE_HEAD ? made.inTheHead() : made.inTheShaft();
-        return turned.planingHeadFace(amount(joint.offHeadFaceMm()))
-                .planingShaftFace(amount(joint.offShaftFaceMm()))
-                .planingHeadBack(amount(joint.offHeadBackMm()))
-                .veneered(HeadSide.FACE, amount(joint.veneerMm()))
-                .veneered(HeadSide.BACK, amount(joint.backVeneerMm()));
+        return plan.scarf()
+                .map(joint -> read.scarfAngle()
+                        .map(angle ->
+                                ScarfJoint.of(plan.design().head().orElseThrow().pitch(angle.value()), plan.blank()))
+                        .orElse(joint));
     }
 
     /** What comes off the heel so that height and centreline come to where they belong at the bridge. */

@@ -1,12 +1,11 @@
 package org.neckgeom.plan;
 
-import java.util.Optional;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -32,6 +31,7 @@ final class Fit {
         channelInBlank(channel, blank);
         cutterInChannel(channel, shop);
         neckInBlank(design, blank);
+        scarfInHead(design, blank);
     }
 
     private static void checkScale(NeckDesign design, FannedFrets fan) {
@@ -45,9 +45,12 @@ final class Fit {
         }
     }
 
-    static void check(NeckDesign design, ScarfJoint joint) {
+    private static void scarfInHead(NeckDesign design, Blank blank) {
         LengthStyle style = design.style();
-        design.head().ifPresent(head -> joint.board(style.amount(design.bodyJointMm()), style.amount(head.lengthMm())));
+        design.head()
+                .filter(head -> head.scarf().isPresent())
+                .ifPresent(head -> ScarfJoint.of(head, blank)
+                        .board(style.amount(design.bodyJointMm()), style.amount(head.lengthMm())));
     }
 
     static void check(NeckDesign design, NeckDetails details) {
@@ -55,30 +58,35 @@ final class Fit {
         details.back().filter(back -> !back.isOf(design)).ifPresent(back -> {
             throw Refusal.of("back in the details", "same-back", "be that of the plan's design", back);
         });
-        details.headLayout()
-                .filter(layout -> !design.head().equals(Optional.of(layout.head())))
-                .ifPresent(layout -> {
-                    throw Refusal.because(
-                            "head layout",
-                            "same-head",
-                            "head layout in the details must be of the design's own head, but" + " was of "
-                                    + layout.head());
-                });
         details.stringsAtNut()
-                .ifPresent(nut -> details.headLayout()
-                        .filter(HeadLayout::hasPosts)
-                        .ifPresent(layout -> postsAgree(design, details, layout, nut)));
+                .ifPresent(nut -> design.head()
+                        .filter(head -> !head.posts().isEmpty())
+                        .ifPresent(head -> postsAgree(design, details, head, nut)));
     }
 
-    /** Each string at the nut has its post, and its pull. */
-    private static void postsAgree(NeckDesign design, NeckDetails details, HeadLayout layout, StringPlaces nut) {
-        layout.breaks(nut, design.style().amount(details.slotMm()));
-        int told = nut.centres().size();
+    /** Each string at the nut has its post, and its pull, and a height from which it comes down to the post. */
+    private static void postsAgree(NeckDesign design, NeckDetails details, Head head, StringPlaces nut) {
+        int across = nut.centres().size();
+        if (head.posts().size() != across) {
+            throw Refusal.of(
+                    "head.posts.along",
+                    "as-many",
+                    "be " + across + ", one to a string",
+                    "were",
+                    head.posts().size());
+        }
+        if (details.fretHeightMm().isEmpty()) {
+            throw Refusal.because(
+                    "fret height",
+                    "missing",
+                    "the head's posts are given, but not the fingerboard's fret height, from which the strings come down to"
+                            + " them");
+        }
         int strings = design.hasStrings()
                 ? design.strings().courses() * design.strings().inCourse()
-                : told;
-        if (told != strings) {
-            throw Refusal.of("strings at the nut", "as-many", "be as many as the neck's " + strings, "were", told);
+                : across;
+        if (across != strings) {
+            throw Refusal.of("strings at the nut", "as-many", "be as many as the neck's " + strings, "were", across);
         }
     }
 

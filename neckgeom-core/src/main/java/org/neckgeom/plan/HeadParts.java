@@ -31,7 +31,7 @@ final class HeadParts {
 
     private static PlanPart head(NeckPlan plan, Head head) {
         NeckDetails told = plan.details();
-        HeadLayout drawn = told.headLayout().map(settled -> settled.on(head)).orElse(HeadLayout.of(head));
+        HeadLayout drawn = HeadLayout.of(head);
         HeadLayout layout =
                 told.fannedFrets().map(fan -> drawn.nutSlanted(fan.slant(0))).orElse(drawn);
         PlanSection.Draft draft =
@@ -45,17 +45,14 @@ final class HeadParts {
                                 .with("width", Kind.MM, ears)
                         : draft.words("no-ears", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
-        if (told.tuners().isPresent()) {
-            checks.add(tuners(plan, draft, layout));
-        }
-        if (told.headLayout().isPresent() && told.hasStrings() && layout.hasPosts()) {
+        head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
+        if (told.hasStrings() && layout.hasPosts()) {
             checks.add(breaks(plan, draft, layout));
         }
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
-        Limits<Length> tuners = plan.details().tuners().orElseThrow();
+    private static PlanCheck tuners(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout, Limits<Length> tuners) {
         draft.row("woodForTheTuners", "wood for the tuners", Kind.LIMITS, layout.woodFor(tuners));
         double thick = layout.thickness().house();
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.HEAD_THICKNESS);
@@ -83,7 +80,7 @@ final class HeadParts {
 
     /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
     private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
-        Amount<Length> slot = plan.style().amount(plan.details().slotMm());
+        Amount<Length> slot = plan.slotHeight();
         List<StringBreak> breaks = layout.breaks(plan.details().stringsAtNut().orElseThrow(), slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {

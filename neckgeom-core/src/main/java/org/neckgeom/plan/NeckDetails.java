@@ -16,47 +16,31 @@ import org.neckgeom.board.StringPlaces;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.head.HeadLayout;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.TenonBolts;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
- * What else has been settled about a neck's shape, such as its strings' places, its posts and its volute, for
+ * What else has been settled about a neck's shape, such as its strings' places and its volute, for
  * {@link NeckPlan#details}. Immutable.
  *
  * <p>Every part may be left out; the plan then has no section for it, or reckons it plain: the back without volute or
- * heel, the glue face level with the body's top. Lengths are kept in mm.
+ * heel. Lengths are kept in mm.
  */
-public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
+public final class NeckDetails implements Answer {
 
     private static final Form<NeckDetails> FORM = Form.<NeckDetails>of("neck-details")
             .fact("parts", Kind.list(Kind.NAME), "what has been settled", NeckDetails::parts)
             .factIfAny("stringsAtNut", Kind.ANSWER, "from bass to treble", NeckDetails::stringsAtNut)
             .factIfAny("stringsAtSaddle", Kind.ANSWER, "from bass to treble", NeckDetails::stringsAtSaddle)
             .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDetails::fannedFrets)
-            .factIfAny("headLayout", Kind.ANSWER, "outline and posts", NeckDetails::headLayout)
-            .fact(
-                    "slotHeight",
-                    Kind.MM,
-                    "floor of the nut's slots over the glue face",
-                    details -> details.head == null ? Double.NaN : details.slot)
             .fact("fretHeight", Kind.MM, "over the board", details -> details.fretHeight)
-            .factIfAny("tuners", Kind.LIMITS, "head thickness they take, veneers included", NeckDetails::tuners)
             .factIfAny("fallAway", Kind.ANSWER, "of the fingerboard past the body joint", NeckDetails::fallAway)
             .factIfAny("back", Kind.ANSWER, "with its volute or heel", NeckDetails::back)
-            .fact("overstand", Kind.MM, "glue face over the body's top at the joint", NeckDetails::overstandMm)
             .fact("endAllowance", Kind.MM, "of the blank at each end", details -> details.ifSpare(details.endSpare))
             .fact("edgeAllowance", Kind.MM, "of the blank at each edge", details -> details.ifSpare(details.edgeSpare))
             .fact("planing", Kind.MM, "off each face of the blank", details -> details.ifSpare(details.planing))
             .fact("sawKerf", Kind.MM, "of a cut square across", NeckDetails::kerfMm)
-            .factIfAny("dovetail", Kind.ANSWER, "the heel goes home in", NeckDetails::dovetail)
-            .factIfAny("tenon", Kind.ANSWER, "with its bolts", NeckDetails::tenon)
-            .fact("heelBlockLength", Kind.MM, "along the grain", details -> details.blockLength)
             .finds("none", details -> details.parts().isEmpty(), "details: none told")
             .finds("details", "details: {parts}");
 
@@ -66,41 +50,27 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     private final @Nullable StringPlaces nut;
     private final @Nullable StringPlaces saddle;
     private final @Nullable FannedFrets fan;
-    private final @Nullable HeadLayout head;
-    private final @Nullable DovetailSeat dovetail;
-    private final @Nullable TenonBolts tenon;
-    private final double slot;
     private final double fretHeight;
-    private final @Nullable Limits<Length> tuners;
     private final @Nullable FallAway fallAway;
     private final @Nullable BackShape back;
-    private final double overstand;
     private final boolean spareTold;
     private final double endSpare;
     private final double edgeSpare;
     private final double planing;
     private final double kerf;
-    private final double blockLength;
 
     private NeckDetails(Parts parts) {
         this.nut = parts.nut;
         this.saddle = parts.saddle;
         this.fan = parts.fan;
-        this.head = parts.head;
-        this.dovetail = parts.dovetail;
-        this.tenon = parts.tenon;
-        this.slot = parts.slot;
         this.fretHeight = parts.fretHeight;
-        this.tuners = parts.tuners;
         this.fallAway = parts.fallAway;
         this.back = parts.back;
-        this.overstand = parts.overstand;
         this.spareTold = parts.spareTold;
         this.endSpare = parts.endSpare;
         this.edgeSpare = parts.edgeSpare;
         this.planing = parts.planing;
         this.kerf = parts.kerf;
-        this.blockLength = parts.blockLength;
     }
 
     /** The parts on their way from one value to the next; never leaves this class. */
@@ -108,21 +78,14 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         private @Nullable StringPlaces nut;
         private @Nullable StringPlaces saddle;
         private @Nullable FannedFrets fan;
-        private @Nullable HeadLayout head;
-        private @Nullable DovetailSeat dovetail;
-        private @Nullable TenonBolts tenon;
-        private double slot;
         private double fretHeight = Double.NaN;
-        private @Nullable Limits<Length> tuners;
         private @Nullable FallAway fallAway;
         private @Nullable BackShape back;
-        private double overstand;
         private boolean spareTold;
         private double endSpare;
         private double edgeSpare;
         private double planing;
         private double kerf;
-        private double blockLength = Double.NaN;
     }
 
     private NeckDetails with(Consumer<Parts> change) {
@@ -130,21 +93,14 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         parts.nut = nut;
         parts.saddle = saddle;
         parts.fan = fan;
-        parts.head = head;
-        parts.dovetail = dovetail;
-        parts.tenon = tenon;
-        parts.slot = slot;
         parts.fretHeight = fretHeight;
-        parts.tuners = tuners;
         parts.fallAway = fallAway;
         parts.back = back;
-        parts.overstand = overstand;
         parts.spareTold = spareTold;
         parts.endSpare = endSpare;
         parts.edgeSpare = edgeSpare;
         parts.planing = planing;
         parts.kerf = kerf;
-        parts.blockLength = blockLength;
         change.accept(parts);
         return new NeckDetails(parts);
     }
@@ -186,22 +142,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns these details with the head's outline and posts.
-     *
-     * @param layout outline and posts; each string's break is reckoned when its posts and the strings' places are told
-     * @param slotHeight of the floor of the nut's slots over the glue face, 0 or more
-     * @return the details
-     */
-    public NeckDetails head(HeadLayout layout, Quantity<Length> slotHeight) {
-        Objects.requireNonNull(layout, "head layout");
-        double mm = HouseUnits.mmNotNegative(slotHeight, "nut slot's height");
-        return with(parts -> {
-            parts.head = layout;
-            parts.slot = mm;
-        });
-    }
-
-    /**
      * Returns these details with the height of the frets, over which the strings' load is reckoned.
      *
      * @param overBoard more than 0
@@ -210,17 +150,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     public NeckDetails fretHeight(Quantity<Length> overBoard) {
         double mm = HouseUnits.mmPositive(overBoard, "fret height");
         return with(parts -> parts.fretHeight = mm);
-    }
-
-    /**
-     * Returns these details with the head thickness the tuners take, veneers included.
-     *
-     * @param thickness least and greatest
-     * @return the details
-     */
-    public NeckDetails tuners(Limits<Length> thickness) {
-        Objects.requireNonNull(thickness, "thickness for the tuners");
-        return with(parts -> parts.tuners = thickness);
     }
 
     /**
@@ -243,17 +172,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     public NeckDetails back(BackShape shape) {
         Objects.requireNonNull(shape, "back");
         return with(parts -> parts.back = shape);
-    }
-
-    /**
-     * Returns these details with the height at which the neck stands over the body.
-     *
-     * @param glueFace over the body's top at the joint, 0 or more
-     * @return the details
-     */
-    public NeckDetails overstand(Quantity<Length> glueFace) {
-        double mm = HouseUnits.mmNotNegative(glueFace, "overstand");
-        return with(parts -> parts.overstand = mm);
     }
 
     /**
@@ -288,58 +206,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns these details with the length along the grain of a heel block.
-     *
-     * @param each more than 0
-     * @return the details
-     */
-    public NeckDetails heelBlocks(Quantity<Length> each) {
-        double mm = HouseUnits.mmPositive(each, "heel block length");
-        return with(parts -> parts.blockLength = mm);
-    }
-
-    /**
-     * Returns these details with a heel that goes home in a dovetail.
-     *
-     * @param seat its taper
-     * @return the details
-     */
-    public NeckDetails dovetail(DovetailSeat seat) {
-        Objects.requireNonNull(seat, "dovetail");
-        return with(parts -> parts.dovetail = seat);
-    }
-
-    /**
-     * Returns these details with a heel held by a bolted tenon.
-     *
-     * @param bolts the tenon and its holes, one or more
-     * @return the details
-     * @throws IllegalArgumentException if no hole has been told: a plan judges the wood around each
-     */
-    public NeckDetails tenon(TenonBolts bolts) {
-        Objects.requireNonNull(bolts, "tenon").leastWood();
-        return with(parts -> parts.tenon = bolts);
-    }
-
-    /**
-     * Returns the dovetail.
-     *
-     * @return its taper, or nothing when there is none
-     */
-    public Optional<DovetailSeat> dovetail() {
-        return Optional.ofNullable(dovetail);
-    }
-
-    /**
-     * Returns the bolted tenon.
-     *
-     * @return the tenon and its holes, or nothing when there is none
-     */
-    public Optional<TenonBolts> tenon() {
-        return Optional.ofNullable(tenon);
-    }
-
-    /**
      * Returns the strings' places at the nut.
      *
      * @return from bass to treble, or nothing when they have not been told
@@ -367,30 +233,12 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns the head's outline and posts.
-     *
-     * @return the layout, or nothing when it has not been told
-     */
-    public Optional<HeadLayout> headLayout() {
-        return Optional.ofNullable(head);
-    }
-
-    /**
      * Says whether the strings' places have been told.
      *
      * @return true when {@link #stringsAtNut} and {@link #stringsAtSaddle} have an answer
      */
     public boolean hasStrings() {
         return nut != null;
-    }
-
-    /**
-     * Returns the height of the floor of the nut's slots over the glue face, in mm.
-     *
-     * @return 0 or more; 0 where no head was told
-     */
-    public double slotMm() {
-        return slot;
     }
 
     /**
@@ -404,15 +252,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
 
     private static OptionalDouble told(double mm) {
         return Double.isNaN(mm) ? OptionalDouble.empty() : OptionalDouble.of(mm);
-    }
-
-    /**
-     * Returns the head thickness the tuners take, if it was told.
-     *
-     * @return least and greatest, or nothing
-     */
-    public Optional<Limits<Length>> tuners() {
-        return Optional.ofNullable(tuners);
     }
 
     /**
@@ -431,15 +270,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
      */
     public Optional<BackShape> back() {
         return Optional.ofNullable(back);
-    }
-
-    /**
-     * Returns how high the glue face stands over the body's top at the joint, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double overstandMm() {
-        return overstand;
     }
 
     /**
@@ -487,35 +317,19 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         return kerf;
     }
 
-    /**
-     * Returns the length along the grain of a heel block in mm, if it was told.
-     *
-     * @return the length, or nothing
-     */
-    public OptionalDouble blockLengthMm() {
-        return told(blockLength);
-    }
-
     private List<@Nullable Object> all() {
         List<@Nullable Object> all = new ArrayList<>();
         all.add(nut);
         all.add(saddle);
         all.add(fan);
-        all.add(head);
-        all.add(dovetail);
-        all.add(tenon);
-        all.add(slot);
         all.add(fretHeight);
-        all.add(tuners);
         all.add(fallAway);
         all.add(back);
-        all.add(overstand);
         all.add(spareTold);
         all.add(endSpare);
         all.add(edgeSpare);
         all.add(planing);
         all.add(kerf);
-        all.add(blockLength);
         return all;
     }
 
@@ -528,22 +342,14 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         return FORM;
     }
 
-    /** Returns the style of the first part that has one: of a shape, or of the tuners' limits. */
+    /** Returns the style of the first part that has one. */
     @Override
     public LengthStyle style() {
-        return Stream.of(nut, fan, head, fallAway, back, dovetail, tenon)
+        return Stream.of(nut, fan, fallAway, back)
                 .flatMap(Stream::ofNullable)
                 .map(Answer::style)
                 .findFirst()
-                .or(() -> tuners().map(limits -> LengthStyle.ofUnit(limits.unit())))
                 .orElse(LengthStyle.MILLIMETRES);
-    }
-
-    @Override
-    public NeckDetails in(LengthStyle other) {
-        return with(parts -> {
-            parts.tuners = SaysLengths.said(tuners, other);
-        });
     }
 
     /** True when everything told is equal. */
@@ -561,15 +367,10 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         List<String> told = new ArrayList<>();
         add(told, nut, "strings across");
         add(told, fan, "fanned frets");
-        add(told, head, "head layout");
         add(told, Double.isNaN(fretHeight) ? null : this, "fret height");
-        add(told, tuners, "tuners");
         add(told, fallAway, "fall-away");
         add(told, back, "back");
         add(told, hasSpare() ? this : null, "spare of the blank");
-        add(told, dovetail, "dovetail");
-        add(told, tenon, "tenon");
-        add(told, Double.isNaN(blockLength) ? null : this, "heel blocks");
         return told;
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
@@ -21,11 +22,12 @@ import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
@@ -79,7 +81,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @param blank the piece it is made from
      * @param shop what it is made with
      * @return the plan
-     * @throws IllegalArgumentException if the channel does not fit the blank, or the cutter the channel
+     * @throws IllegalArgumentException if the channel does not fit the blank, the cutter the channel, or the head is too
+     *     short for its scarf
      */
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
         Told told = Told.of(
@@ -155,46 +158,6 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with a head scarfed on.
-     *
-     * @param joint the joint, in the head or in the shaft
-     * @return the plan
-     * @throws IllegalArgumentException if the design's head is too short for the joint
-     */
-    public NeckPlan scarf(ScarfJoint joint) {
-        Objects.requireNonNull(joint, "scarf");
-        Fit.check(told.design, joint);
-        return with(parts -> {
-            parts.scarf = joint;
-            parts.headInOnePiece = false;
-        });
-    }
-
-    /**
-     * Returns this plan with head and shaft in one piece, the head sawn out of a blank that is thick enough to hold it. A
-     * scarf told before is no longer meant.
-     *
-     * @return the plan
-     */
-    public NeckPlan headInOnePiece() {
-        return with(parts -> {
-            parts.scarf = null;
-            parts.headInOnePiece = true;
-        });
-    }
-
-    /**
-     * Returns this plan with the neck's angle to the body asked for.
-     *
-     * @param set bridge, board, action
-     * @return the plan
-     */
-    public NeckPlan neckSet(NeckSet set) {
-        Objects.requireNonNull(set, "neck set");
-        return with(parts -> parts.neckSet = set);
-    }
-
-    /**
      * Returns this plan with another relief wanted.
      *
      * @param wanted under the strings, 0 or more
@@ -228,9 +191,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with more of the neck's shape told: strings across, posts, tuners, fall-away, volute, spares.
+     * Returns this plan with more of the neck's shape: strings across, fall-away, volute, spares.
      *
-     * @param settled what has been settled, back and head of this very design, as many strings as it has
+     * @param settled what has been settled, a back of this very design, as many strings as it has
      * @return the plan
      * @throws IllegalArgumentException if it is of another neck, or its frets are fanned about another scale
      */
@@ -300,31 +263,53 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the joint, or nothing
      */
     public Optional<ScarfJoint> scarf() {
-        return Optional.ofNullable(told.scarf);
+        return told.design.head().filter(head -> head.scarf().isPresent()).map(head -> ScarfJoint.of(head, told.blank));
     }
 
     /**
-     * Says whether head and shaft are one piece: told so, or the head is flat and no scarf was told.
+     * Returns whether head and shaft are one piece.
      *
-     * @return false while it is not known how a pitched head is joined
+     * @return true unless the head is scarfed on
      */
     public boolean isHeadInOnePiece() {
-        return told.isHeadInOnePiece();
+        return told.design.head().flatMap(Head::scarf).isEmpty();
     }
 
     /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */
     boolean isHeadSawnFromTheBlank() {
-        return told.headInOnePiece
+        return isHeadInOnePiece()
                 && told.design.head().filter(head -> head.pitchRad() > 0).isPresent();
     }
 
     /**
-     * Returns the neck set, if it was told.
+     * Returns how the neck stands to the body, if the design has a neck set.
      *
-     * @return the neck set, or nothing
+     * @return the neck's angle with all that it comes from, or nothing
+     * @throws IllegalArgumentException if the fret plane is neither given nor known, or lies too low for board and fret
+     * @throws ArithmeticException if no angle brings the strings to the saddle
      */
-    public Optional<NeckSet> neckSet() {
-        return Optional.ofNullable(told.neckSet);
+    public Optional<BackSet> neckSet() {
+        return told.design.neckSet().map(set -> BackSet.of(told.design, fretHeight()));
+    }
+
+    /** How high the glue face stands over the body's top at the joint, in mm; level where there is no neck set. */
+    double overstandMm() {
+        return told.design
+                .neckSet()
+                .map(set -> BackSet.overstand(told.design, fretHeight()).house())
+                .orElse(0.0);
+    }
+
+    /** The floor of the nut's slots over the glue face: as high as board and frets, and what the strings clear them by. */
+    Amount<Length> slotHeight() {
+        double frets = told.details.fretHeightMm().orElse(0);
+        double atNut = told.design.neckSet().map(set -> set.atNut().house()).orElse(0.0);
+        return style().amount(told.design.fingerboard().nutThicknessMm() + frets + atNut);
+    }
+
+    private Optional<Amount<Length>> fretHeight() {
+        OptionalDouble high = told.details.fretHeightMm();
+        return high.isPresent() ? Optional.of(style().amount(high.getAsDouble())) : Optional.empty();
     }
 
     /**
@@ -416,9 +401,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return true for such a joint and channel
      */
     boolean headComesFirst() {
-        return told.scarf != null
-                && told.scarf.place() == JointPlace.IN_THE_SHAFT
-                && told.design.channel().orElseThrow().startMm() < told.scarf.frontLineMm();
+        return scarf().filter(joint -> joint.place() == JointPlace.IN_THE_SHAFT)
+                .filter(joint -> told.design.channel().orElseThrow().startMm() < joint.frontLineMm())
+                .isPresent();
     }
 
     /**

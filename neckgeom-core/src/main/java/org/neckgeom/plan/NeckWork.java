@@ -32,8 +32,6 @@ final class NeckWork {
     }
 
     private static boolean hasEars(NeckPlan plan, Head head) {
-        HeadLayout layout =
-                plan.details().headLayout().map(drawn -> drawn.on(head)).orElse(HeadLayout.of(head));
-        return layout.ears(plan.blank().width()).house() > 0;
+        return HeadLayout.of(head).ears(plan.blank().width()).house() > 0;
     }
 }

@@ -20,11 +20,11 @@ import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.channel.Spacer;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.JointPlace;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
@@ -222,7 +222,7 @@ final class SetUpParts {
                 : stops;
         Optional<Head> head = AsMade.of(plan).design().head();
         if (head.isPresent() && isHeadOn(plan)) {
-            return heel.headOn(head.get().width(layout(plan, head.get()).widthAtTip()));
+            return heel.headOn(head.get().width(HeadLayout.of(head.get()).widthAtTip()));
         }
         Optional<ScarfJoint> sawn = AsMade.of(plan).scarf().filter(joint -> plan.isDone(Operation.CUT_SCARF));
         return sawn.isPresent() ? heel.headEndAt(plan.style().amount(thinEndMm(sawn.get()))) : heel;
@@ -254,10 +254,6 @@ final class SetUpParts {
     private static double thinEndMm(ScarfJoint joint) {
         double begins = joint.place() == JointPlace.IN_THE_SHAFT ? joint.frontLineMm() : 0;
         return begins - joint.scarf().run().house();
-    }
-
-    private static HeadLayout layout(NeckPlan plan, Head head) {
-        return plan.details().headLayout().map(drawn -> drawn.on(head)).orElse(HeadLayout.of(head));
     }
 
     private static Optional<PlanCheck> pastTheJoint(NeckPlan plan, Channel channel) {
@@ -351,7 +347,7 @@ final class SetUpParts {
     }
 
     private static HeadAtFence headBesideIt(NeckPlan plan, Head head) {
-        HeadLayout layout = layout(plan, head);
+        HeadLayout layout = HeadLayout.of(head);
         return HeadAtFence.of(head, plan.blank(), plan.shop().fence())
                 .outline(layout.widthAtBreakLine(), layout.widthAtTip());
     }

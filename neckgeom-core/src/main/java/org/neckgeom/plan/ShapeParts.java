@@ -7,17 +7,17 @@ import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.SlantedScarf;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.NeckSet;
-import org.neckgeom.heel.TenonBolts;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
@@ -199,7 +199,7 @@ final class ShapeParts {
                 "all along the centreline from where the nut line crosses it; less than 0 before the nut"));
     }
 
-    private static PlanPart neckSet(NeckPlan plan, NeckSet set) {
+    private static PlanPart neckSet(NeckPlan plan, BackSet set) {
         Amount<Angle> step = ShopUnits.deg(0.1);
         PlanSection.Draft draft = PlanSection.titled("neck-angle", "Neck angle", plan.style())
                 .row("angle", "angle", set.angle())
@@ -228,27 +228,25 @@ final class ShapeParts {
                                         .with("off", Kind.MM, off.house()),
                                 set.cheek(plan.style().amount(heel.widthMm()), off)));
         List<PlanCheck> checks = new ArrayList<>();
-        plan.details().dovetail().ifPresent(seat -> {
+        heel.dovetail().ifPresent(seat -> {
             draft.row("dovetail", "dovetail", seat);
-            if (seat.hasSize()) {
-                checks.add(dovetail(plan, heel, seat));
-            }
+            seat.widthAtEnd().ifPresent(width -> checks.add(dovetail(plan, heel, seat, width)));
         });
-        plan.details().tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
+        heel.tenon().ifPresent(tenon -> checks.add(tenon(heel, draft.row("tenon", "tenon", tenon), tenon)));
         checks.addAll(atBridge(plan, draft));
         return new PlanPart(draft.done(), checks);
     }
 
-    private static PlanCheck dovetail(NeckPlan plan, Heel heel, DovetailSeat seat) {
+    private static PlanCheck dovetail(NeckPlan plan, Heel heel, Dovetail seat, Amount<Length> width) {
         LengthStyle style = plan.style();
-        boolean inside = seat.heightMm() <= heel.heightMm() && seat.endMm() < heel.widthMm();
+        boolean inside = width.house() < heel.widthMm();
         return PlanCheck.of(
                 "dovetail-inside-the-heel",
                 "dovetail inside the heel",
                 inside ? Outcome.GOOD : Outcome.STOP,
                 Statement.of("dovetail", "{height:brief} high, {width:brief} wide", style)
-                        .with("height", Kind.MM, seat.heightMm())
-                        .with("width", Kind.MM, seat.endMm()),
+                        .with("height", Kind.MM, seat.below().orElseThrow().house())
+                        .with("width", Kind.MM, width.house()),
                 Statement.of(
                                 "heel",
                                 "no higher than the heel's {height:brief}, less than its {width:brief} of width",
@@ -260,9 +258,8 @@ final class ShapeParts {
                         : Statement.of("smaller-joint", "A lower or narrower dovetail, or a larger heel.", style));
     }
 
-    private static PlanCheck tenon(Heel heel, PlanSection.Draft draft, TenonBolts tenon) {
+    private static PlanCheck tenon(Heel heel, PlanSection.Draft draft, Tenon tenon) {
         double wood = tenon.leastWood().house();
-        boolean inHeel = tenon.height().house() <= heel.heightMm();
         draft.note(
                 "holes-in-the-body",
                 "the bolts' holes in the body are wide enough for the neck to shift; finger tight is enough (common"
@@ -270,13 +267,13 @@ final class ShapeParts {
         return PlanCheck.of(
                 "bolts-inside",
                 "bolts inside tenon and heel",
-                wood > 0 && inHeel ? Outcome.GOOD : Outcome.STOP,
+                wood > 0 ? Outcome.GOOD : Outcome.STOP,
                 draft.words("around-a-hole", "{wood:text} of wood around a hole, tenon {height:brief} high")
                         .with("wood", Kind.MM, wood)
                         .with("height", Kind.MM, tenon.height().house()),
                 draft.words("some-wood", "some wood around every hole, tenon no higher than the heel's {height:brief}")
                         .with("height", Kind.MM, heel.heightMm()),
-                wood > 0 && inHeel
+                wood > 0
                         ? draft.words("cut-while-square", "Drill while the heel is square.")
                         : draft.words("move-the-holes", "Move the holes, or make the tenon longer or lower."));
     }

@@ -2,17 +2,19 @@ package org.neckgeom.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
-import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to the wood it starts from: the least blank, and what is cut from this one. */
@@ -44,19 +46,22 @@ final class StockParts {
         int blocks = blocksFromBlank(plan);
         if (blocks > 0) {
             list = list.pieces(
-                    blocks, "heel block", style.amount(told.blockLengthMm().orElseThrow()));
+                    blocks,
+                    "heel block",
+                    plan.design().heel().flatMap(Heel::blockLength).orElseThrow());
         }
         PlanSection.Draft draft = PlanSection.titled("blank-and-cutting-list", "Blank and cutting list", style)
                 .row("neck", "the neck", needs)
                 .row("fromTheHeadEnd", "from the head end", list);
-        if (told.dovetail().filter(joint -> !joint.hasLength()).isPresent()) {
+        Optional<Dovetail> dovetail = plan.design().heel().flatMap(Heel::dovetail);
+        if (dovetail.filter(joint -> joint.pastShoulder().isEmpty()).isPresent()) {
             draft.note(
                     "dovetail-length", "the dovetail's length is not told: leave the wood for it past the body joint");
         } else if (shaftEndMm(plan) > plan.design().bodyJointMm()) {
             draft.note(draft.words(
                             "past-the-body-joint",
                             "the neck is reckoned to the end of its "
-                                    + (told.tenon().isPresent() ? "tenon" : "dovetail")
+                                    + (dovetail.isEmpty() ? "tenon" : "dovetail")
                                     + ", {past:brief} past the body joint")
                     .with("past", Kind.MM, shaftEndMm(plan) - plan.design().bodyJointMm()));
         }
@@ -88,10 +93,12 @@ final class StockParts {
 
     /** Where the shaft's wood ends: at the body joint, or past it at the end of the tenon or dovetail that goes into it. */
     static double shaftEndMm(NeckPlan plan) {
-        NeckDetails told = plan.details();
-        double tenon = told.tenon().map(joint -> joint.length().house()).orElse(0.0);
-        double dovetail = told.dovetail().map(DovetailSeat::lengthMm).orElse(0.0);
-        return plan.design().bodyJointMm() + Math.max(tenon, dovetail);
+        double past = plan.design()
+                .heel()
+                .flatMap(heel -> heel.joint().pastShoulder())
+                .map(Amount::house)
+                .orElse(0.0);
+        return plan.design().bodyJointMm() + past;
     }
 
     /** Ears widen the head, so it does not count; the heel's blocks come out of the blank where they are thin enough. */
@@ -139,7 +146,7 @@ final class StockParts {
 
     static Optional<HeelBlocks> heel(NeckPlan plan) {
         return plan.design().heel().map(heel -> {
-            double over = plan.details().overstandMm();
+            double over = plan.overstandMm();
             LengthStyle style = plan.style();
             HeelBlocks blocks = HeelBlocks.of(
                             style.amount(heel.heightMm() - over),
@@ -154,7 +161,8 @@ final class StockParts {
 
     /** How many heel blocks come out of the blank: none where they are thicker than it, or their length is not told. */
     private static int blocksFromBlank(NeckPlan plan) {
-        return blocksAreThinEnough(plan) && plan.details().blockLengthMm().isPresent()
+        return blocksAreThinEnough(plan)
+                        && plan.design().heel().flatMap(Heel::blockLength).isPresent()
                 ? heel(plan).orElseThrow().count()
                 : 0;
     }
@@ -247,7 +255,7 @@ final class StockParts {
     /** Blocks could come out of the blank, if it was told how long they are. */
     private static boolean blocksNotTold(NeckPlan plan) {
         return blocksAreThinEnough(plan)
-                && plan.details().blockLengthMm().isEmpty()
+                && plan.design().heel().flatMap(Heel::blockLength).isEmpty()
                 && heel(plan).orElseThrow().count() > 0;
     }
 }

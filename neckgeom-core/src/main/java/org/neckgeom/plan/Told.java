@@ -4,14 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.Offset;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -35,9 +32,6 @@ final class Told {
     final List<CentringStep> steps;
     final NeckLimits limits;
     final double relief;
-    final @Nullable ScarfJoint scarf;
-    final boolean headInOnePiece;
-    final @Nullable NeckSet neckSet;
     final Weather weather;
     final OrderOfWork order;
     final NeckDetails details;
@@ -51,9 +45,6 @@ final class Told {
         this.steps = List.copyOf(parts.steps);
         this.limits = parts.limits;
         this.relief = parts.relief;
-        this.scarf = parts.scarf;
-        this.headInOnePiece = parts.headInOnePiece;
-        this.neckSet = parts.neckSet;
         this.weather = parts.weather;
         this.order = parts.order;
         this.details = parts.details;
@@ -69,14 +60,6 @@ final class Told {
         List<CentringStep> steps = List.of();
         NeckLimits limits = NeckLimits.withDefaults();
         double relief = USUAL_RELIEF_MM;
-
-        @Nullable
-        ScarfJoint scarf;
-
-        boolean headInOnePiece;
-
-        @Nullable
-        NeckSet neckSet;
 
         Weather weather = HEATED_WINTER;
         OrderOfWork order;
@@ -101,9 +84,6 @@ final class Told {
             this.steps = told.steps;
             this.limits = told.limits;
             this.relief = told.relief;
-            this.scarf = told.scarf;
-            this.headInOnePiece = told.headInOnePiece;
-            this.neckSet = told.neckSet;
             this.weather = told.weather;
             this.order = told.order;
             this.details = told.details;
@@ -129,7 +109,6 @@ final class Told {
             parts.blank = blank.in(style);
             parts.shop = shop.in(style);
             parts.steps = steps.stream().map(step -> read(step, style)).toList();
-            parts.details = details.in(style);
             parts.readings = readings.in(style);
         });
     }
@@ -147,28 +126,7 @@ final class Told {
                 .settingUncertainty(style.amount(move.settingUncertaintyMm()));
     }
 
-    /** Told so, or a flat head that nothing is told of: it can be nothing else. */
-    boolean isHeadInOnePiece() {
-        return headInOnePiece
-                || scarf == null
-                        && design.head().filter(head -> head.pitchRad() == 0).isPresent();
-    }
-
-    List<@Nullable Object> all() {
-        return Arrays.asList(
-                design,
-                blank,
-                shop,
-                steps,
-                limits,
-                relief,
-                scarf,
-                isHeadInOnePiece(),
-                neckSet,
-                weather,
-                order,
-                details,
-                work,
-                readings);
+    List<Object> all() {
+        return Arrays.asList(design, blank, shop, steps, limits, relief, weather, order, details, work, readings);
     }
 }

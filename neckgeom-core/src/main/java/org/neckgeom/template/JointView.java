@@ -3,14 +3,15 @@ package org.neckgeom.template;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Length;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.Shown;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.TenonBolts;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.template.Mark.Arc;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -34,15 +35,13 @@ final class JointView {
         this.shown = new Shown(shape.design().style());
     }
 
-    /** True for a tenon, and for a dovetail whose size was told. */
-    static boolean canBeDrawn(NeckDetails details) {
-        return details.tenon().isPresent()
-                || details.dovetail().filter(DovetailSeat::hasSize).isPresent();
+    /** True for a tenon, and for a dovetail whose size was given. */
+    static boolean canBeDrawn(NeckDesign design) {
+        return design.heel().flatMap(heel -> heel.joint().below()).isPresent();
     }
 
     static List<Mark> of(NeckShape shape) {
-        NeckDetails details = shape.details();
-        if (!canBeDrawn(details)) {
+        if (!canBeDrawn(shape.design())) {
             throw Refusal.of(
                     "\"" + shape.design().name() + "\"",
                     "missing",
@@ -51,18 +50,21 @@ final class JointView {
                     "none");
         }
         JointView view = new JointView(shape);
-        details.tenon().ifPresent(view::tenon);
-        details.dovetail().filter(DovetailSeat::hasSize).ifPresent(view::dovetail);
+        Heel heel = shape.design().heel().orElseThrow();
+        heel.tenon().ifPresent(tenon -> view.tenon(tenon, heel));
+        heel.dovetail().ifPresent(dovetail -> view.dovetail(dovetail, heel));
         return view.marks;
     }
 
     /** On the left from the glue face, the neck coming from the left; on the right from the body, its glue face up. */
-    private void dovetail(DovetailSeat seat) {
-        double length = seat.lengthMm();
-        double end = seat.endMm() / 2;
-        double shoulder = seat.shoulderMm() / 2;
-        double in = seat.closesInMm();
-        double cheek = cheek(end);
+    private void dovetail(Dovetail seat, Heel heel) {
+        double length = mm(seat.pastShoulder());
+        double end = mm(seat.widthAtEnd()) / 2;
+        double shoulder = mm(seat.widthAtShoulder()) / 2;
+        double height = mm(seat.below());
+        double in = mm(seat.closesIn());
+        // Half the heel's width at its top, and never less than the joint's own.
+        double cheek = Math.max(end, heel.widthMm() / 2);
         line(Layer.OUTLINE, 0, -cheek, 0, cheek);
         fromAbove(Layer.OUTLINE, length, end, shoulder);
         fromAbove(Layer.ENVELOPE, length, end - in, shoulder - in);
@@ -71,7 +73,7 @@ final class JointView {
         words(length / 2, -cheek - SMALL - 2, "dovetail " + shown.length(length) + " long");
 
         double middle = length + BETWEEN + 2 * cheek;
-        double low = -seat.heightMm() + cheek;
+        double low = -height + cheek;
         line(Layer.OUTLINE, middle - cheek, cheek, middle + cheek, cheek);
         fromTheEnd(Layer.OUTLINE, middle, end, end - in, low, cheek);
         fromTheEnd(Layer.ENVELOPE, middle, shoulder, shoulder - in, low, cheek);
@@ -81,7 +83,7 @@ final class JointView {
                 middle,
                 low - BEYOND - SMALL - 2,
                 shown.length(2 * end) + " at the glue face, " + shown.length(2 * (end - in)) + " wide "
-                        + shown.length(seat.heightMm()) + " below it");
+                        + shown.length(height) + " below it");
     }
 
     private void fromAbove(Layer layer, double length, double end, double shoulder) {
@@ -104,18 +106,16 @@ final class JointView {
                         new Point(middle + top, high))));
     }
 
-    /** Half the heel's width at its top, and never less than the joint's own. */
-    private double cheek(double own) {
-        Optional<Heel> heel = shape.design().heel();
-        return Math.max(own, heel.map(Heel::widthMm).orElse(0.0) / 2);
+    private static double mm(Optional<Amount<Length>> part) {
+        return part.orElseThrow().house();
     }
 
     /** Seen from the treble side, the shoulder on the left and the glue face up. */
-    private void tenon(TenonBolts tenon) {
+    private void tenon(Tenon tenon, Heel heel) {
         double length = tenon.length().house();
         double height = tenon.height().house();
-        double heel = Math.max(height, shape.design().heel().map(Heel::heightMm).orElse(0.0));
-        line(Layer.OUTLINE, 0, 0, 0, -heel);
+        double low = -heel.heightMm();
+        line(Layer.OUTLINE, 0, 0, 0, low);
         marks.add(new Run(
                 Layer.OUTLINE,
                 List.of(new Point(0, 0), new Point(length, 0), new Point(length, -height), new Point(0, -height))));
@@ -129,7 +129,7 @@ final class JointView {
                     shown.length(depth.house()) + " below the glue face"));
         }
         marks.add(new Words(
-                new Point(0, -heel - SMALL - 3),
+                new Point(0, low - SMALL - 3),
                 SMALL,
                 false,
                 "tenon " + shown.length(length) + " long, shoulder on the left"));

@@ -18,7 +18,6 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.page.PlanData;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Mark.Run;
 import org.neckgeom.template.Mark.Words;
@@ -91,7 +90,7 @@ public final class Template implements Answer {
                 settled,
                 plan.scarf().orElse(null),
                 face,
-                partsOf(plan.design(), settled.details()),
+                partsOf(plan.design()),
                 PlanData.of(plan).mark());
     }
 
@@ -102,11 +101,10 @@ public final class Template implements Answer {
      * @return all parts the neck has
      */
     public static Template of(NeckDesign design) {
-        return new Template(
-                design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design, NeckDetails.none()), "");
+        return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design), "");
     }
 
-    private static List<TemplatePart> partsOf(NeckDesign design, NeckDetails details) {
+    private static List<TemplatePart> partsOf(NeckDesign design) {
         Objects.requireNonNull(design, "design").fingerboard();
         design.back();
         design.scale();
@@ -115,7 +113,7 @@ public final class Template implements Answer {
         if (design.head().isPresent()) {
             parts.add(TemplatePart.HEAD);
         }
-        if (JointView.canBeDrawn(details)) {
+        if (JointView.canBeDrawn(design)) {
             parts.add(TemplatePart.JOINT);
         }
         return parts;

@@ -41,26 +41,26 @@ import org.neckgeom.channel.SlotLine;
 import org.neckgeom.channel.TurnedPass;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
-import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.heel.HeelFace;
 import org.neckgeom.heel.MatingFace;
-import org.neckgeom.heel.NeckSet;
-import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -146,15 +146,15 @@ final class CoreSamples {
                 Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
                 this::set,
-                () -> NeckSet.scale(mm(560)),
+                () -> BackSet.scale(mm(560)),
                 () -> set().overDome(mm(9000), mm(240), mm(30)),
                 () -> ActionChange.of("for a trial", mm(0.1)),
-                () -> DovetailSeat.tapered(deg(3)),
+                () -> Dovetail.tapered(deg(3)),
                 () -> HeelFace.at(deg(1.02)),
                 () -> MatingFace.of(mm(78), mm(54)).atCap(mm(20)),
                 () -> set().correction(MatingFace.of(mm(78), mm(54)), mm(1), mm(0.5)),
                 () -> HeelBlocks.of(mm(85), mm(2), mm(20)),
-                () -> TenonBolts.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
+                () -> Tenon.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
                 () -> FretTable.of(Scale.of(mm(560)), 20),
                 () -> FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(35), mm(52)), 7),
                 () -> BoardShape.of(neck()),
@@ -344,8 +344,8 @@ final class CoreSamples {
         return StringSpacing.diameters(mm(1), mm(0.7), mm(0.4)).across(mm(29));
     }
 
-    private NeckSet set() {
-        return NeckSet.scale(mm(560))
+    private BackSet set() {
+        return BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(15.2))

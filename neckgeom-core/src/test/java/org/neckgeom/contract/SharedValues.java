@@ -14,7 +14,7 @@ import org.neckgeom.channel.RodSlot;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.Scarf;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -55,8 +55,8 @@ final class SharedValues {
                 .neckSet(neckSet());
     }
 
-    private static NeckSet neckSet() {
-        return NeckSet.scale(mm(560))
+    private static BackSet neckSet() {
+        return BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(15.2))

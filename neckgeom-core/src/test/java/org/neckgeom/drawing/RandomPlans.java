@@ -14,17 +14,17 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -217,8 +217,8 @@ public final class RandomPlans {
                 : joint.planingShaftFace(length(0, 0.5)).planingHeadBack(length(0, 0.5));
     }
 
-    private NeckSet neckSet() {
-        NeckSet set = NeckSet.scale(length(600, 620))
+    private BackSet neckSet() {
+        BackSet set = BackSet.scale(length(600, 620))
                 .bodyAtFret(14, 12)
                 .fretPlane(length(6, 8))
                 .saddle(length(14, 16))

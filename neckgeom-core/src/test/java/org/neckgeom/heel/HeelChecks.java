@@ -24,7 +24,7 @@ public final class HeelChecks {
     }
 
     private static void neckSet(Checks checks) {
-        NeckSet set = NeckSet.scale(mm(648))
+        BackSet set = BackSet.scale(mm(648))
                 .bodyAtFret(14)
                 .fretPlane(mm(7))
                 .saddle(mm(15))
@@ -32,17 +32,17 @@ public final class HeelChecks {
                 .action(mm(2.2));
         checks.check("14th fret to saddle at 648 mm", Source.TRADE, "", Status.PRACTICE, "mm")
                 .figure(289, set.reach().house(), 0.5)
-                .of("NeckSet.reach");
+                .of("BackSet.reach");
         checks.check("off an 80 mm heel for 3 mm at the bridge", Source.TRADE, "", Status.PRACTICE, "mm")
                 .figure(0.83, set.wedge(mm(80), mm(3)).cutMm(), 0.005)
-                .of("NeckSet.wedge", "HeelWedge.cut");
+                .of("BackSet.wedge", "HeelWedge.cut");
         checks.check("off a 50 mm cheek for 0.575 mm at the bridge", Source.TRADE, "", Status.PRACTICE, "mm")
                 .figure(0.1, set.cheek(mm(50), mm(0.575)).cutMm(), 0.001)
-                .of("NeckSet.cheek", "HeelCheek.cut");
+                .of("BackSet.cheek", "HeelCheek.cut");
         Check sway = checks.check(
                 "half a degree sideways about a 14th fret: at saddle and nut", Source.TRADE, "", Status.PRACTICE, "mm");
         double joint = Scale.of(mm(648)).fretMm(14);
-        sway.of("NeckSet.reach")
+        sway.of("BackSet.reach")
                 .figure(2.5, set.reach().house() * Math.tan(Math.toRadians(0.5)), 0.05)
                 .figure(3.1, joint * Math.tan(Math.toRadians(0.5)), 0.05);
 
@@ -66,7 +66,7 @@ public final class HeelChecks {
                             .subtract(Numerics.atan(a.divide(s)));
                     return new Point(exact, NeckSetKernel.angle(rise, reach, string));
                 })
-                .of("NeckSet.angle", "NeckAngle.angle");
+                .of("BackSet.angle", "NeckAngle.angle");
         Numerics.worst(checks, "string moved by a turn of the neck", "1e-9 to 10 deg, at -5 to 8 deg", 1e-9, 10_000)
                 .points(() -> {
                     double reach = random.nextDouble(100, 500);
@@ -83,7 +83,7 @@ public final class HeelChecks {
                             .subtract(a);
                     return new Point(exact, NeckSetKernel.stringChange(reach, string, angle, turn));
                 })
-                .of("NeckSet.actionPer");
+                .of("BackSet.actionPer");
         Numerics.worst(checks, "sagitta of crown or dome", "R 100 to 1e7, y 1e-3 to 90 mm", 1e-9, 10_000)
                 .points(() -> {
                     double radius = Math.pow(10, random.nextDouble(2, 7));

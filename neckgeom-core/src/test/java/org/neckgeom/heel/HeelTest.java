@@ -14,7 +14,7 @@ import org.neckgeom.kernel.Vec;
 class HeelTest {
 
     private static final long SEED = 54;
-    private static final NeckSet SET = NeckSet.scale(mm(560))
+    private static final BackSet SET = BackSet.scale(mm(560))
             .bodyAtFret(14)
             .fretPlane(mm(7.1))
             .saddle(mm(15.2))
@@ -37,7 +37,7 @@ class HeelTest {
 
     @Test
     void heelFace_squareToADomedTopLeansByTheTopsSlope() {
-        NeckSet domed = SET.overDome(mm(9000), mm(240), mm(20));
+        BackSet domed = SET.overDome(mm(9000), mm(240), mm(20));
 
         double difference = domed.heelFace().squareToTheTop().angle().house()
                 - domed.heelFace().angle().house();
@@ -49,7 +49,7 @@ class HeelTest {
     @Test
     void wedge_agreesWithTheTradesExample() {
         // Common practice: 14-fret joint, 289 mm to the saddle at 648 mm, 3 mm under at an 80 mm heel: 0.83 at the cap.
-        NeckSet set = NeckSet.scale(mm(648))
+        BackSet set = BackSet.scale(mm(648))
                 .bodyAtFret(14)
                 .fretPlane(mm(7))
                 .saddle(mm(15))
@@ -71,7 +71,7 @@ class HeelTest {
             double plane = 6 + 4 * random.nextDouble();
             double string = 2 + 2 * random.nextDouble();
             double saddle = plane + reach * Math.sin(angle) + string * Math.cos(angle);
-            NeckSet set = NeckSet.scale(mm(reach * Math.pow(2, 14 / 12.0)))
+            BackSet set = BackSet.scale(mm(reach * Math.pow(2, 14 / 12.0)))
                     .bodyAtFret(14)
                     .fretPlane(mm(plane))
                     .saddle(mm(saddle))
@@ -130,7 +130,7 @@ class HeelTest {
     @Test
     void cheek_agreesWithTheTradesFigure() {
         // Common practice: 0.1 mm off one edge at 50-60 mm heel width moves the line at the saddle 0.5-0.6 mm.
-        NeckSet set = NeckSet.scale(mm(648))
+        BackSet set = BackSet.scale(mm(648))
                 .bodyAtFret(14)
                 .fretPlane(mm(7))
                 .saddle(mm(15))

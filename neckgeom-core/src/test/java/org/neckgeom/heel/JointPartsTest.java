@@ -25,8 +25,7 @@ class JointPartsTest {
             double shoulder = random.nextDouble(25, 40);
             double end = shoulder + random.nextDouble(1, 15);
             double height = random.nextDouble(40, 90);
-            DovetailSeat seat =
-                    DovetailSeat.tapered(deg(taper)).length(mm(length)).sized(mm(end), mm(shoulder), mm(height));
+            Dovetail seat = Dovetail.tapered(deg(taper)).length(mm(length)).sized(mm(end), mm(shoulder), mm(height));
 
             // The side's line on the glue face runs from shoulder to end; the side is level ground turned down about
             // it.
@@ -46,13 +45,13 @@ class JointPartsTest {
 
     @Test
     void sized_rejectsWhatDoesNotHold() {
-        DovetailSeat seat = DovetailSeat.tapered(deg(3));
+        Dovetail seat = Dovetail.tapered(deg(3));
 
         assertThatThrownBy(() -> seat.sized(mm(40), mm(30), mm(60)))
                 .hasMessage("a dovetail needs its length for its widths, but has none: add .length(...)");
         assertThatThrownBy(() -> seat.length(mm(20)).sized(mm(30), mm(30), mm(60)))
                 .hasMessage("dovetail width at its end must be more than the 30 mm at the shoulder, but was 30 mm");
-        assertThatThrownBy(() -> DovetailSeat.tapered(deg(20)).length(mm(20)).sized(mm(40), mm(30), mm(60)))
+        assertThatThrownBy(() -> Dovetail.tapered(deg(20)).length(mm(20)).sized(mm(40), mm(30), mm(60)))
                 .hasMessageStartingWith("dovetail height must be less than ")
                 .hasMessageEndingWith(", where its sides meet at the shoulder, but was 60 mm");
         assertThat(seat.hasLength()).isFalse();
@@ -63,7 +62,7 @@ class JointPartsTest {
     @Test
     void sized_saysBothEnds() {
         // By hand: flare 5/19 a side, 70 tan 3 deg sqrt(1 + 25/361) = 3.7935 in on each side.
-        assertThat(DovetailSeat.tapered(deg(3)).length(mm(19)).sized(mm(40), mm(30), mm(70)))
+        assertThat(Dovetail.tapered(deg(3)).length(mm(19)).sized(mm(40), mm(30), mm(70)))
                 .hasToString("""
                         Dovetail, 3.00 deg a side, 19 mm long
                           at the glue face  40 mm wide at its end, 30 mm at the shoulder
@@ -79,16 +78,16 @@ class JointPartsTest {
         Vec normal = new Vec(Math.cos(taper), 0, -Math.sin(taper));
         double rise = 0.3 / -normal.z();
 
-        assertThat(DovetailSeat.tapered(deg(4)).riseFrom(mm(0.3)).house()).isCloseTo(rise, offset(1e-12));
+        assertThat(Dovetail.tapered(deg(4)).riseFrom(mm(0.3)).house()).isCloseTo(rise, offset(1e-12));
         assertThat(normal.dot(side)).isCloseTo(0, offset(1e-15));
-        assertThat(DovetailSeat.tapered(deg(4)).shimFor(mm(rise)).house()).isCloseTo(0.3, offset(1e-12));
-        assertThat(DovetailSeat.tapered(deg(4)).riseFrom(mm(-0.3)).house()).isNegative();
+        assertThat(Dovetail.tapered(deg(4)).shimFor(mm(rise)).house()).isCloseTo(0.3, offset(1e-12));
+        assertThat(Dovetail.tapered(deg(4)).riseFrom(mm(-0.3)).house()).isNegative();
     }
 
     /** 0.1 mm / sin 3 deg = 1.9107 mm; 0.004 in / sin 3 deg = 0.0764 in. */
     @Test
     void toString_keepsTheStyleAskedFor() {
-        DovetailSeat seat = DovetailSeat.tapered(deg(3));
+        Dovetail seat = Dovetail.tapered(deg(3));
 
         assertThat(seat.toString()).contains("0.1 mm each side", "lifts the neck 1.911 mm");
         assertThat(seat.text(LengthStyle.DECIMAL_INCHES)).contains("4 thou each side", "lifts the neck 76.4 thou");
@@ -96,7 +95,7 @@ class JointPartsTest {
 
     @Test
     void tapered_rejectsParallelSides() {
-        assertThatThrownBy(() -> DovetailSeat.tapered(deg(0)))
+        assertThatThrownBy(() -> Dovetail.tapered(deg(0)))
                 .hasMessageStartingWith("dovetail taper must be ")
                 .hasMessageEndingWith(", but was 0 deg");
     }
@@ -104,21 +103,19 @@ class JointPartsTest {
     @Test
     void leastWood_isTheNearestOfEdgesShoulderEndAndNeighbour() {
         // Common practice: 10 mm barrels 28.5 and 57.5 mm down, the hole's front 0.8 mm back of the shoulder.
-        TenonBolts tenon = TenonBolts.tenon(mm(78), mm(20))
-                .holes(mm(10), mm(0.8))
-                .at(mm(57.5))
-                .at(mm(28.5));
+        Tenon tenon =
+                Tenon.tenon(mm(78), mm(20)).holes(mm(10), mm(0.8)).at(mm(57.5)).at(mm(28.5));
 
         assertThat(tenon.leastWood()).isEqualTo(mm(0.8));
         assertThat(tenon.centreFromShoulder().house()).isCloseTo(5.8, offset(1e-12));
         assertThat(tenon.depths()).containsExactly(mm(28.5), mm(57.5));
-        assertThat(TenonBolts.tenon(mm(60), mm(25))
+        assertThat(Tenon.tenon(mm(60), mm(25))
                         .holes(mm(10), mm(8))
                         .at(mm(57))
                         .leastWood()
                         .house())
                 .isCloseTo(-2, offset(1e-12));
-        assertThat(TenonBolts.tenon(mm(90), mm(40))
+        assertThat(Tenon.tenon(mm(90), mm(40))
                         .holes(mm(10), mm(12))
                         .at(mm(30))
                         .at(mm(43))
@@ -130,8 +127,8 @@ class JointPartsTest {
 
     @Test
     void holes_rejectsOneThatRunsOutOfTheTenon() {
-        assertThatThrownBy(() -> TenonBolts.tenon(mm(78), mm(20)).holes(mm(15), mm(6)))
+        assertThatThrownBy(() -> Tenon.tenon(mm(78), mm(20)).holes(mm(15), mm(6)))
                 .hasMessage("hole diameter must be less than the 14 mm of tenon behind its set-back, but was 15 mm");
-        assertThatThrownBy(() -> TenonBolts.tenon(mm(78), mm(20)).leastWood()).hasMessageContaining("needs its holes");
+        assertThatThrownBy(() -> Tenon.tenon(mm(78), mm(20)).leastWood()).hasMessageContaining("needs its holes");
     }
 }

@@ -56,8 +56,8 @@ class NeckAngleSpreadTest {
         assertThat(interval.lowHouse()).isCloseTo(set(15.5).angle().angle().house(), offset(1e-15));
     }
 
-    private static NeckSet set(double saddle) {
-        return NeckSet.scale(mm(560))
+    private static BackSet set(double saddle) {
+        return BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(saddle))

@@ -24,7 +24,7 @@ import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.Scarf;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.OrderOfWork;
@@ -77,8 +77,8 @@ public final class Necks {
                 .neckSet(octaveSet());
     }
 
-    private static NeckSet octaveSet() {
-        return NeckSet.scale(mm(560))
+    private static BackSet octaveSet() {
+        return BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(15.2))

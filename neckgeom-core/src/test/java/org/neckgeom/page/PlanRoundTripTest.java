@@ -34,11 +34,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.OuterStrings;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.RandomPlans;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
@@ -266,14 +266,13 @@ class PlanRoundTripTest {
     }
 
     static Stream<NeckDetails> joints() {
-        TenonBolts tenon = TenonBolts.tenon(inch(3), inch(0.8));
+        Tenon tenon = Tenon.tenon(inch(3), inch(0.8));
         return Stream.of(
-                NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnits.deg(3))),
-                NeckDetails.none().dovetail(DovetailSeat.tapered(ShopUnit.RADIAN.of(0.05236))),
+                NeckDetails.none().dovetail(Dovetail.tapered(ShopUnits.deg(3))),
+                NeckDetails.none().dovetail(Dovetail.tapered(ShopUnit.RADIAN.of(0.05236))),
+                NeckDetails.none().dovetail(Dovetail.tapered(ShopUnits.deg(3)).length(inch(0.75))),
                 NeckDetails.none()
-                        .dovetail(DovetailSeat.tapered(ShopUnits.deg(3)).length(inch(0.75))),
-                NeckDetails.none()
-                        .dovetail(DovetailSeat.tapered(ShopUnits.deg(3))
+                        .dovetail(Dovetail.tapered(ShopUnits.deg(3))
                                 .length(mm(19))
                                 .sized(mm(40), inch(1.25), mm(70))),
                 NeckDetails.none().tenon(tenon.holes(mm(8), mm(0)).at(mm(30))),

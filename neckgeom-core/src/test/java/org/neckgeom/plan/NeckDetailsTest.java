@@ -16,17 +16,17 @@ import org.neckgeom.board.OuterStrings;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadPost;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
@@ -209,9 +209,9 @@ class NeckDetailsTest {
 
     @Test
     void tenon_withoutItsHoles_isRefusedBeforeAPlanAsks() {
-        TenonBolts tenon = TenonBolts.tenon(mm(76), mm(20));
+        Tenon tenon = Tenon.tenon(mm(76), mm(20));
 
-        for (TenonBolts unfinished : List.of(tenon, tenon.holes(mm(10), mm(0.8)), tenon.at(mm(30)))) {
+        for (Tenon unfinished : List.of(tenon, tenon.holes(mm(10), mm(0.8)), tenon.at(mm(30)))) {
             assertThatThrownBy(() -> NeckDetails.none().tenon(unfinished))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessage("a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
@@ -231,8 +231,8 @@ class NeckDetailsTest {
 
     @Test
     void details_areHandedBackAndNamed() {
-        TenonBolts tenon = TenonBolts.tenon(mm(70), mm(20)).holes(mm(8), mm(5)).at(mm(30));
-        DovetailSeat dovetail = DovetailSeat.tapered(deg(3));
+        Tenon tenon = Tenon.tenon(mm(70), mm(20)).holes(mm(8), mm(5)).at(mm(30));
+        Dovetail dovetail = Dovetail.tapered(deg(3));
         FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
         BackShape back = BackShape.of(NECK).volute(mm(2), mm(30));
         FannedFrets fan = FannedFrets.of(Scale.of(mm(600)), Scale.of(mm(600)), OuterStrings.of(mm(30), mm(50)), 7);
@@ -291,7 +291,7 @@ class NeckDetailsTest {
                 .spare(mm(5), mm(2), mm(1))
                 .sawKerf(mm(1.8))
                 .heelBlocks(mm(100))
-                .tenon(TenonBolts.tenon(mm(60), mm(20))
+                .tenon(Tenon.tenon(mm(60), mm(20))
                         .holes(mm(8), mm(6))
                         .at(mm(20))
                         .at(mm(40)));

@@ -30,7 +30,7 @@ import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.OrderOfWork;
@@ -49,7 +49,7 @@ class NeckPlanTest {
     private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
     private static final ScarfJoint SCARF =
             Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead();
-    private static final NeckSet SET = NeckSet.scale(mm(560))
+    private static final BackSet SET = BackSet.scale(mm(560))
             .bodyAtFret(14)
             .fretPlane(mm(7.1))
             .saddle(mm(15.2))

@@ -39,8 +39,8 @@ import org.neckgeom.design.StringSet;
 import org.neckgeom.form.Statement;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.Scarf;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -81,7 +81,7 @@ class NeckReadingsTest {
                     Blank.of(mm(640), mm(58), mm(20)).nutAt(mm(200)),
                     Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)))
             .scarf(Scarf.at(deg(12)).shaft(mm(20)).head(mm(15)).inTheHead())
-            .neckSet(NeckSet.scale(mm(600))
+            .neckSet(BackSet.scale(mm(600))
                     .bodyAtFret(12)
                     .fretPlane(mm(7))
                     .saddle(mm(15))

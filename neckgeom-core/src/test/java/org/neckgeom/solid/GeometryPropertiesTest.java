@@ -20,8 +20,8 @@ import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.head.ScarfRun;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelWedge;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
@@ -138,8 +138,8 @@ class GeometryPropertiesTest {
         }
     }
 
-    private NeckSet set(double action, double saddle, double k) {
-        return NeckSet.scale(mm(k * 648))
+    private BackSet set(double action, double saddle, double k) {
+        return BackSet.scale(mm(k * 648))
                 .bodyAtFret(14)
                 .fretPlane(mm(k * 7))
                 .saddle(mm(k * saddle))
@@ -175,7 +175,7 @@ class GeometryPropertiesTest {
             double action = random.nextDouble(1.5, 4);
             double saddle = random.nextDouble(8, 20);
             double turn = random.nextDouble(-0.2, 0.2);
-            NeckSet set = set(action, saddle, 1);
+            BackSet set = set(action, saddle, 1);
 
             double after = action + set.actionPer(deg(turn)).changeMm();
 
@@ -191,7 +191,7 @@ class GeometryPropertiesTest {
     void wedge_turnsWithTheChange() {
         for (int i = 0; i < CASES; i++) {
             double change = random.nextDouble(0.05, 3);
-            NeckSet set = set(2, random.nextDouble(8, 20), 1);
+            BackSet set = set(2, random.nextDouble(8, 20), 1);
 
             HeelWedge up = set.wedge(mm(80), mm(change));
             HeelWedge down = set.wedge(mm(80), mm(-change));

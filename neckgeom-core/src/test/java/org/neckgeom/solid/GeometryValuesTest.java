@@ -24,13 +24,15 @@ import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
@@ -39,11 +41,9 @@ import org.neckgeom.head.ScarfRun;
 import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.head.StringBreak;
 import org.neckgeom.heel.ActionChange;
-import org.neckgeom.heel.DovetailSeat;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelBlocks;
 import org.neckgeom.heel.MatingFace;
-import org.neckgeom.heel.NeckSet;
-import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.testing.Approved;
@@ -83,8 +83,8 @@ class GeometryValuesTest {
                 d -> set(0).correction(MatingFace.of(mm(78), mm(54)), mm(1 + d), mm(0.5)),
                 d -> set(0).shim(mm(70), mm(1 + d)),
                 d -> HeelBlocks.of(mm(85), mm(2 + d), mm(20)),
-                d -> DovetailSeat.tapered(deg(3 + d)),
-                d -> TenonBolts.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30 + d)),
+                d -> Dovetail.tapered(deg(3 + d)),
+                d -> Tenon.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30 + d)),
                 d -> FretTable.of(Scale.of(mm(560 + d)), 20),
                 d -> FretTable.of(Scale.of(mm(560 + d)), 20).fret(7),
                 d -> FannedFrets.of(Scale.of(mm(686 + d)), Scale.of(mm(648)), outer(0), 7),
@@ -160,8 +160,8 @@ class GeometryValuesTest {
         return StringBreak.over(deg(13)).post(mm(60), mm(8 + d)).nutSlot(mm(7.5));
     }
 
-    private static NeckSet set(double d) {
-        return NeckSet.scale(mm(560))
+    private static BackSet set(double d) {
+        return BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(15.2 + d))

@@ -14,15 +14,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.NeckShape;
 import org.neckgeom.drawing.Point;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.page.Necks;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
@@ -112,7 +112,7 @@ class TemplateTest {
     /** A dovetail measured on the drawing: 36 and 28 mm across at the glue face, 15 mm apart. */
     @Test
     void toDxf_dovetailIsAsWideAsToldOnBothViews() {
-        DovetailSeat seat = DovetailSeat.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
+        Dovetail seat = Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
         NeckPlan plan = Necks.octavePlan().details(NeckDetails.none().dovetail(seat));
         assertEquals(List.of(TemplatePart.values()), Template.of(plan).parts());
 
@@ -135,10 +135,8 @@ class TemplateTest {
 
     @Test
     void toDxf_tenonHasItsHolesWhereTold() {
-        TenonBolts tenon = TenonBolts.tenon(mm(76), mm(20))
-                .holes(mm(10), mm(0.8))
-                .at(mm(28.5))
-                .at(mm(57.5));
+        Tenon tenon =
+                Tenon.tenon(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)).at(mm(57.5));
         NeckPlan plan = Necks.octavePlan().details(NeckDetails.none().tenon(tenon));
 
         DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf());
@@ -580,11 +578,9 @@ class TemplateTest {
 
     @Test
     void toSvg_ofTheJointsIsTheApprovedOne() {
-        DovetailSeat seat = DovetailSeat.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
-        TenonBolts tenon = TenonBolts.tenon(mm(76), mm(20))
-                .holes(mm(10), mm(0.8))
-                .at(mm(28.5))
-                .at(mm(57.5));
+        Dovetail seat = Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
+        Tenon tenon =
+                Tenon.tenon(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)).at(mm(57.5));
 
         Approved.hold(
                 "template",

@@ -16,7 +16,7 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.solid.WoodLeft;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -103,7 +103,7 @@ public class GeometryBenchmark {
     /** The angle of a neck at the fourteenth fret, from the readings to the answer. */
     @Benchmark
     public double neckSet() {
-        return NeckSet.scale(mm(560))
+        return BackSet.scale(mm(560))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(15.2))

@@ -26,19 +26,19 @@ import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.Scarf;
-import org.neckgeom.heel.DovetailSeat;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckDetails;
@@ -117,7 +117,7 @@ class NeckFileTest {
                         .cleaning(mm(0.3))
                         .inTheHead());
         assertThat(file.plan().neckSet())
-                .contains(NeckSet.scale(mm(560))
+                .contains(BackSet.scale(mm(560))
                         .bodyAtFret(14)
                         .fretPlane(mm(7.1))
                         .saddle(mm(15.2))
@@ -127,7 +127,7 @@ class NeckFileTest {
         StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
         assertThat(file.plan().details())
                 .isEqualTo(NeckDetails.none()
-                        .dovetail(DovetailSeat.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66)))
+                        .dovetail(Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66)))
                         .back(BackShape.of(file.design()))
                         .strings(
                                 courses.across(mm(28)).equalGaps(),

@@ -6,12 +6,12 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
-/** The steps from a scale to a {@link NeckSet}, one figure at a time. Each is immutable and can be used twice. */
-public final class NeckSetSteps {
+/** The steps from a scale to a {@link BackSet}, one figure at a time. Each is immutable and can be used twice. */
+public final class BackSetSteps {
 
     private static final int MOST_FRETS = 60;
 
-    private NeckSetSteps() {}
+    private BackSetSteps() {}
 
     static String unfinished(String missing) {
         return "Neck set, " + missing + " not given yet";
@@ -108,7 +108,7 @@ public final class NeckSetSteps {
 
         /**
          * Adds the height of the strings' top at the saddle over the body's reference plane: bridge, saddle, and the
-         * doming and belly under them unless {@link NeckSet#overDome} counts the dome.
+         * doming and belly under them unless {@link BackSet#overDome} counts the dome.
          *
          * @param height at the saddle, more than 0
          * @return the same, to be followed by {@code atNut}
@@ -169,10 +169,10 @@ public final class NeckSetSteps {
          * @param height 0 or more
          * @return the neck set, without compensation, over a flat top
          */
-        public NeckSet action(Quantity<Length> height) {
+        public BackSet action(Quantity<Length> height) {
             double action = HouseUnits.mmNotNegative(height, "action");
             AtJoint joint = saddle.plane.joint;
-            return NeckSet.ofMm(joint, saddle.plane.plane, saddle.saddle, atNut, action, joint.style);
+            return BackSet.ofMm(joint, saddle.plane.plane, saddle.saddle, atNut, action, joint.style);
         }
 
         /** Returns the parts so far in words. */

@@ -11,10 +11,10 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.kernel.Vec;
 
-class NeckSetTest {
+class BackSetTest {
 
     private static final long SEED = 1402;
-    private static final NeckSet SET = NeckSet.scale(mm(560))
+    private static final BackSet SET = BackSet.scale(mm(560))
             .bodyAtFret(14)
             .fretPlane(mm(7.1))
             .saddle(mm(15.2))
@@ -41,7 +41,7 @@ class NeckSetTest {
             double nut = 0.3 + 0.7 * random.nextDouble();
             double action = 1 + 3 * random.nextDouble();
             double comp = 5 * random.nextDouble();
-            NeckSet set = NeckSet.scale(mm(scale))
+            BackSet set = BackSet.scale(mm(scale))
                     .bodyAtFret(fret)
                     .fretPlane(mm(plane))
                     .saddle(mm(saddle))
@@ -89,7 +89,7 @@ class NeckSetTest {
 
         assertThat(perSaddle).isCloseTo(0.5, offset(0.003));
         assertThat(SET.actionPerThickness(mm(1)).changeMm()).isEqualTo(-perSaddle);
-        assertThat(NeckSet.scale(mm(560))
+        assertThat(BackSet.scale(mm(560))
                         .bodyAtFret(14)
                         .fretPlane(mm(7.1))
                         .saddle(mm(16.2))
@@ -125,7 +125,7 @@ class NeckSetTest {
 
     @Test
     void overDome_countsTheSaddleFromTheTopUnderIt() {
-        NeckSet domed = NeckSet.scale(mm(648))
+        BackSet domed = BackSet.scale(mm(648))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(12.5))
@@ -134,7 +134,7 @@ class NeckSetTest {
                 .compensation(mm(2.5))
                 .overDome(mm(9144), mm(250), mm(40));
         double rise = Math.sqrt(9144.0 * 9144 - 40 * 40) - Math.sqrt(9144.0 * 9144 - 250 * 250);
-        NeckSet flat = NeckSet.scale(mm(648))
+        BackSet flat = BackSet.scale(mm(648))
                 .bodyAtFret(14)
                 .fretPlane(mm(7.1))
                 .saddle(mm(12.5 + rise))
@@ -160,7 +160,7 @@ class NeckSetTest {
 
     @Test
     void saddle_tooHighForAnyAngleIsRefusedWithTheLengths() {
-        assertThatThrownBy(() -> NeckSet.scale(mm(40))
+        assertThatThrownBy(() -> BackSet.scale(mm(40))
                         .bodyAtFret(14)
                         .fretPlane(mm(7))
                         .saddle(mm(60))
@@ -179,13 +179,13 @@ class NeckSetTest {
 
     @Test
     void units_doNotChangeTheAnswer() {
-        NeckSet inches = NeckSet.scale(inch(24.75))
+        BackSet inches = BackSet.scale(inch(24.75))
                 .bodyAtFret(14)
                 .fretPlane(inch(0.28))
                 .saddle(inch(0.5))
                 .atNut(inch(0.015))
                 .action(inch(0.08));
-        NeckSet metric = NeckSet.scale(mm(24.75 * 25.4))
+        BackSet metric = BackSet.scale(mm(24.75 * 25.4))
                 .bodyAtFret(14)
                 .fretPlane(mm(0.28 * 25.4))
                 .saddle(mm(0.5 * 25.4))
@@ -198,13 +198,13 @@ class NeckSetTest {
 
     @Test
     void steps_canBeUsedTwiceAndNameWhatIsMissing() {
-        NeckSetSteps.WithSaddle started =
-                NeckSet.scale(mm(560)).bodyAtFret(14).fretPlane(mm(7.1)).saddle(mm(15.2));
+        BackSetSteps.WithSaddle started =
+                BackSet.scale(mm(560)).bodyAtFret(14).fretPlane(mm(7.1)).saddle(mm(15.2));
 
         assertThat(started.atNut(mm(0.4)).action(mm(2)))
                 .isEqualTo(started.atNut(mm(0.4)).action(mm(2)));
         assertThat(started.toString()).contains("not given yet");
-        assertThat(NeckSet.scale(mm(560)).toString()).contains("joint not given yet");
+        assertThat(BackSet.scale(mm(560)).toString()).contains("joint not given yet");
     }
 
     private static Vec turned(Vec point, Vec pivot, double turn) {
@@ -221,8 +221,8 @@ class NeckSetTest {
 
     @Test
     void steps_sayHowFarTheyAre() {
-        NeckSetSteps.OfScale scale = NeckSet.scale(mm(560));
-        NeckSetSteps.AtJoint joint = scale.bodyAtFret(14);
+        BackSetSteps.OfScale scale = BackSet.scale(mm(560));
+        BackSetSteps.AtJoint joint = scale.bodyAtFret(14);
 
         assertThat(scale.toString()).contains("joint");
         assertThat(joint.toString()).isNotBlank().isNotEqualTo(scale.toString());

@@ -1,4 +1,4 @@
-package org.neckgeom.head;
+package org.neckgeom.design;
 
 import java.util.Arrays;
 import javax.measure.Quantity;
@@ -19,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class HeadPost implements Answer {
 
-    private static final Form<HeadPost> FORM = Form.<HeadPost>of("head-post")
+    static final Form<HeadPost> FORM = Form.<HeadPost>of("head-post")
             .fact("along", Kind.MM, "the head's face from the break line", HeadPost::alongMm)
             .fact("aside", Kind.MM, "of the head's axis; positive: toward the treble side", HeadPost::asideMm)
             .fact("above", Kind.MM, "height of the string over the head's face", HeadPost::aboveMm)
@@ -97,15 +97,30 @@ public final class HeadPost implements Answer {
         return style.amount(above);
     }
 
-    double alongMm() {
+    /**
+     * Returns the distance along the head's face from the break line, in mm.
+     *
+     * @return more than 0
+     */
+    public double alongMm() {
         return along;
     }
 
-    double asideMm() {
+    /**
+     * Returns where the string leaves the post, from the head's own axis, in mm.
+     *
+     * @return positive toward the treble side
+     */
+    public double asideMm() {
         return aside;
     }
 
-    double aboveMm() {
+    /**
+     * Returns the string's height over the head's face at the post, in mm.
+     *
+     * @return negative under the face
+     */
+    public double aboveMm() {
         return above;
     }
 

@@ -1,4 +1,4 @@
-package org.neckgeom.head;
+package org.neckgeom.design;
 
 /** Where the glued joint of a scarfed head lies. */
 public enum JointPlace {

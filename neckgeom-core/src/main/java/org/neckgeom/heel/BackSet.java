@@ -1,12 +1,16 @@
 package org.neckgeom.heel;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.fault.NoAnswer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -16,6 +20,7 @@ import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * How the neck stands to the body, such as 560 mm scale, body at fret 14, 2.0 mm action: 1.02 deg, head back.
@@ -35,7 +40,11 @@ import org.neckgeom.units.LengthStyle;
  *
  * Exact.
  */
-public final class NeckSet implements Answer {
+public final class BackSet implements Answer {
+
+    private static final String FRET_PLANE = "fret plane";
+    private static final double HAIR_MM = 1e-9;
+    private static final Amount<Length> LEVEL = ShopUnits.mm(0);
 
     private final double scale;
     private final double fret;
@@ -50,7 +59,7 @@ public final class NeckSet implements Answer {
     private final double poleToBridge;
     private final LengthStyle style;
 
-    private NeckSet(Parts parts) {
+    private BackSet(Parts parts) {
         this.scale = parts.scale;
         this.fret = parts.fret;
         this.divisions = parts.divisions;
@@ -78,12 +87,83 @@ public final class NeckSet implements Answer {
      * @param scale nut to twice the octave fret, without compensation, more than 0
      * @return the scale, to be followed by {@code bodyAtFret}
      */
-    public static NeckSetSteps.OfScale scale(Quantity<Length> scale) {
-        return new NeckSetSteps.OfScale(HouseUnits.mmPositive(scale, "scale"), LengthStyle.of(scale));
+    public static BackSetSteps.OfScale scale(Quantity<Length> scale) {
+        return new BackSetSteps.OfScale(HouseUnits.mmPositive(scale, "scale"), LengthStyle.of(scale));
     }
 
-    static NeckSet ofMm(
-            NeckSetSteps.AtJoint joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
+    /**
+     * Returns how a design's neck stands to the body: scale, joint and board are the design's own.
+     *
+     * @param design with scale, fingerboard and neck set
+     * @param fretHeight over the board, of which the fret plane is reckoned where it is not given; nothing while unknown
+     * @return the neck set
+     * @throws IllegalArgumentException if the design has no neck set, if neither fret plane nor fret height is known, or if
+     *     the fret plane lies lower than board and fret are high
+     * @throws ArithmeticException if no angle brings the strings to the saddle
+     */
+    public static BackSet of(NeckDesign design, Optional<Amount<Length>> fretHeight) {
+        NeckSet given = given(design);
+        Amount<Length> plane = given.fretPlane()
+                .or(() -> boardAndFret(design, fretHeight)
+                        .map(high -> high.plus(given.overstand().orElse(LEVEL))))
+                .orElseThrow(() -> Refusal.because(
+                        FRET_PLANE, "missing", "either fret plane or the fingerboard's fret height must be given"));
+        overstand(design, fretHeight);
+        BackSet set = scale(design.scale().length())
+                .bodyAtFret(design.bodyAtFret(), design.scale().divisions())
+                .fretPlane(plane)
+                .saddle(given.saddle())
+                .atNut(given.atNut())
+                .action(given.action())
+                .compensation(given.compensation());
+        return given.dome()
+                .map(dome -> set.overDome(dome.radius(), dome.poleToJoint(), dome.poleToBridge()))
+                .orElse(set);
+    }
+
+    /**
+     * Returns how high the glue face of a design stands over the body's top at the joint: as given, or what is left of the
+     * fret plane's height under board and fret.
+     *
+     * @param design with scale, fingerboard and neck set
+     * @param fretHeight over the board; while it is unknown the glue face is taken as level unless its height is given
+     * @return 0 or more
+     * @throws IllegalArgumentException if the design has no neck set, or the fret plane lies lower than board and fret are
+     *     high
+     */
+    public static Amount<Length> overstand(NeckDesign design, Optional<Amount<Length>> fretHeight) {
+        NeckSet given = given(design);
+        Optional<Amount<Length>> boardAndFret = boardAndFret(design, fretHeight);
+        if (given.fretPlane().isEmpty() || boardAndFret.isEmpty()) {
+            return given.overstand().orElse(LEVEL);
+        }
+        Amount<Length> plane = given.fretPlane().get();
+        double under = plane.house() - boardAndFret.get().house();
+        if (under < -HAIR_MM) {
+            throw Refusal.of(
+                    FRET_PLANE,
+                    "at-least",
+                    "be " + boardAndFret.get() + " or more, the height of board and fret",
+                    plane);
+        }
+        return Amount.ofHouse(Math.max(0, under), plane.unit());
+    }
+
+    private static NeckSet given(NeckDesign design) {
+        return Objects.requireNonNull(design, "design")
+                .neckSet()
+                .orElseThrow(() -> Refusal.because(
+                        "neck set", "missing", "\"" + design.name() + "\" needs its neck set for this, but has none"));
+    }
+
+    private static Optional<Amount<Length>> boardAndFret(NeckDesign design, Optional<Amount<Length>> fretHeight) {
+        double board = design.boardThicknessAtMm(design.bodyJointMm());
+        return Objects.requireNonNull(fretHeight, "fret height")
+                .map(high -> design.fingerboard().style().amount(board + high.house()));
+    }
+
+    static BackSet ofMm(
+            BackSetSteps.AtJoint joint, double plane, double saddle, double atNut, double action, LengthStyle style) {
         Parts parts = new Parts(style);
         parts.scale = joint.scale;
         parts.fret = joint.fret;
@@ -92,7 +172,7 @@ public final class NeckSet implements Answer {
         parts.saddle = saddle;
         parts.atNut = atNut;
         parts.action = action;
-        return new NeckSet(parts);
+        return new BackSet(parts);
     }
 
     /** The parts on their way from one neck set to the next; never leaves this class. */
@@ -115,7 +195,7 @@ public final class NeckSet implements Answer {
         }
     }
 
-    private NeckSet with(Consumer<Parts> change) {
+    private BackSet with(Consumer<Parts> change) {
         Parts parts = new Parts(style);
         parts.scale = scale;
         parts.fret = fret;
@@ -129,7 +209,7 @@ public final class NeckSet implements Answer {
         parts.poleToJoint = poleToJoint;
         parts.poleToBridge = poleToBridge;
         change.accept(parts);
-        return new NeckSet(parts);
+        return new BackSet(parts);
     }
 
     /**
@@ -138,7 +218,7 @@ public final class NeckSet implements Answer {
      * @param compensation added to the scale at the saddle, more than minus the joint's distance from the scale's end
      * @return the neck set
      */
-    public NeckSet compensation(Quantity<Length> compensation) {
+    public BackSet compensation(Quantity<Length> compensation) {
         double mm = HouseUnits.mm(compensation, "compensation");
         double toEnd = scale * (1 - FretKernel.share(fret, divisions));
         if (!(mm > -toEnd)) {
@@ -157,7 +237,7 @@ public final class NeckSet implements Answer {
      * @param poleToBridge distance from the dome's highest point to the saddle, 0 or more
      * @return the neck set
      */
-    public NeckSet overDome(Quantity<Length> radius, Quantity<Length> poleToJoint, Quantity<Length> poleToBridge) {
+    public BackSet overDome(Quantity<Length> radius, Quantity<Length> poleToJoint, Quantity<Length> poleToBridge) {
         double toJoint = HouseUnits.mmNotNegative(poleToJoint, "distance from pole to joint");
         double toBridge = HouseUnits.mmNotNegative(poleToBridge, "distance from pole to bridge");
         double r = HouseUnits.mmPositive(radius, "dome radius");
@@ -178,7 +258,7 @@ public final class NeckSet implements Answer {
      * @param height over the fret plane at half the scale, 0 or more
      * @return the neck set
      */
-    public NeckSet withAction(Quantity<Length> height) {
+    public BackSet withAction(Quantity<Length> height) {
         double mm = HouseUnits.mmNotNegative(height, "action");
         return with(parts -> parts.action = mm);
     }
@@ -387,33 +467,6 @@ public final class NeckSet implements Answer {
         return style.amount(compensation);
     }
 
-    /**
-     * Returns the radius of the domed top.
-     *
-     * @return the radius, or nothing over a flat top
-     */
-    public Optional<Amount<Length>> domeRadius() {
-        return isDomed() ? Optional.of(style.amount(domeRadius)) : Optional.empty();
-    }
-
-    /**
-     * Returns the distance from the dome's highest point to the joint.
-     *
-     * @return 0 over a flat top
-     */
-    public Amount<Length> poleToJoint() {
-        return style.amount(poleToJoint);
-    }
-
-    /**
-     * Returns the distance from the dome's highest point to the saddle.
-     *
-     * @return 0 over a flat top
-     */
-    public Amount<Length> poleToBridge() {
-        return style.amount(poleToBridge);
-    }
-
     double reachMm() {
         return scale * (1 - FretKernel.share(fret, divisions)) + compensation;
     }
@@ -470,19 +523,19 @@ public final class NeckSet implements Answer {
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
-        static final Form<NeckSet> FORM = Form.<NeckSet>of("neck-set")
-                .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "of the neck", NeckSet::angle)
+        static final Form<BackSet> FORM = Form.<BackSet>of("neck-set")
+                .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "of the neck", BackSet::angle)
                 .fact("scale", Kind.MM, "without compensation", s -> s.scale)
                 .fact("compensation", Kind.MM, "of the saddle, from the scale's end", s -> s.compensation)
-                .fact("bodyAtFret", Kind.WHOLE, "at which the body begins", NeckSet::bodyAtFret)
-                .fact("reach", Kind.MM, "from joint to saddle along the fret plane", NeckSet::reachMm)
-                .fact("fretPlane", Kind.MM, "at the joint over the body; negative: let in", NeckSet::planeMm)
+                .fact("bodyAtFret", Kind.WHOLE, "at which the body begins", BackSet::bodyAtFret)
+                .fact("reach", Kind.MM, "from joint to saddle along the fret plane", BackSet::reachMm)
+                .fact("fretPlane", Kind.MM, "at the joint over the body; negative: let in", BackSet::planeMm)
                 .fact("saddle", Kind.MM, "strings' top over the body", s -> s.saddle)
                 .fact("atNut", Kind.MM, "string over the fret plane", s -> s.atNut)
                 .fact("action", Kind.MM, "string over the fret plane at the 12th fret", s -> s.action)
-                .fact("atSaddle", Kind.MM, "string over the fret plane", NeckSet::stringAtSaddleMm)
+                .fact("atSaddle", Kind.MM, "string over the fret plane", BackSet::stringAtSaddleMm)
                 .fact("domeRadius", Kind.MM, "of a domed top", s -> s.domeRadius)
-                .fact("domeRise", Kind.MM, "from joint to bridge", NeckSet::domeRiseMm)
+                .fact("domeRise", Kind.MM, "from joint to bridge", BackSet::domeRiseMm)
                 .finds("neck-set", "Neck set: {angle:finding}")
                 .line("scale", "scale", "{scale:brief} and {compensation:brief} at the saddle")
                 .line("joint", "joint", "fret {bodyAtFret}, {reach:text} to the saddle")
@@ -496,14 +549,14 @@ public final class NeckSet implements Answer {
     }
 
     @Override
-    public Form<NeckSet> form() {
+    public Form<BackSet> form() {
         return Sentences.FORM;
     }
 
     /** True for the same figures, in whatever style they print. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof NeckSet that && Arrays.equals(figures(), that.figures());
+        return other instanceof BackSet that && Arrays.equals(figures(), that.figures());
     }
 
     @Override
