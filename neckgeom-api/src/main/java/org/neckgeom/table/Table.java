@@ -101,6 +101,17 @@ public final class Table<T> {
     }
 
     /**
+     * Adds a key of another table as one that may be left out.
+     *
+     * @param <V> the type of its value
+     * @param like the other key, whose name, type, default and meaning it has
+     * @return the key
+     */
+    public <V> Key<T, V> optionalLike(Key<?, V> like) {
+        return add(like.name(), like.type, like.usual, false, false, like.about());
+    }
+
+    /**
      * Adds a key with a default.
      *
      * @param <V> the type of its value
@@ -122,11 +133,9 @@ public final class Table<T> {
      * @param whole keys of it that must be given here, though the noun could be without them elsewhere
      * @return the key of the whole
      */
-    @SafeVarargs
-    @SuppressWarnings("varargs") // only read
-    public final <V> Key<T, V> inline(Table<V> inner, Key<V, ?>... whole) {
+    public <V> Key<T, V> inline(Table<V> inner, List<Key<V, ?>> whole) {
         Key<T, V> key = add(inner.name, Types.group(inner), null, true, true, inner.about);
-        here.put(key.index, Set.of(whole));
+        here.put(key.index, Set.copyOf(whole));
         return key;
     }
 
@@ -289,7 +298,7 @@ public final class Table<T> {
     private <V> @Nullable Object read(Key<T, V> key, Source source, boolean isNeeded) {
         if (key.isInline) {
             Table<?> inner = key.type.inside().orElseThrow();
-            boolean isThere = key.isNeeded || inner.isAnyIn(source);
+            boolean isThere = isNeeded || inner.isAnyIn(source);
             return isThere ? inner.read(source, whole(key)) : null;
         }
         String path = source.path(key);
@@ -335,12 +344,22 @@ public final class Table<T> {
     }
 
     private <V> void lackingIn(Key<T, V> key, Values<T> values, List<Fault> lacking) {
-        Values<V> inner = ((GroupType<V>) key.type).table().split(values.at(key));
-        for (Key<?, ?> each : whole(key)) {
-            if (inner.isLacking(each)) {
-                lacking.add(new Fault(each.name(), "missing", missing(each.name(), each), ""));
+        Table<V> inner = ((GroupType<V>) key.type).table();
+        Values<V> given = inner.split(values.at(key));
+        for (Key<V, ?> each : inner.keys) {
+            if (whole(key).contains(each) && given.isLacking(each)) {
+                lacking.addAll(missing(each));
             }
         }
+    }
+
+    private static List<Fault> missing(Key<?, ?> key) {
+        return key.isInline
+                ? key.type.inside().orElseThrow().keys.stream()
+                        .filter(each -> each.isNeeded)
+                        .flatMap(each -> missing(each).stream())
+                        .toList()
+                : List.of(new Fault(key.name(), "missing", missing(key.name(), key), ""));
     }
 
     void refuseRivals(Values<T> values) {

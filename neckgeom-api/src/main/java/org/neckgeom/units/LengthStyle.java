@@ -16,17 +16,17 @@ import org.neckgeom.text.Numbers;
 public enum LengthStyle {
 
     /** {@code 0.710 mm}. */
-    MILLIMETRES(ShopUnit.MILLIMETRE, 3),
+    MILLIMETRES(ShopUnit.MILLIMETRE, 3, "mm"),
 
     /** {@code 1.2030 in}, and {@code 0.8 thou} for what is under a tenth of an inch. */
-    DECIMAL_INCHES(ShopUnit.INCH, 4),
+    DECIMAL_INCHES(ShopUnit.INCH, 4, "inch"),
 
     /**
      * {@code 1 3/4 in + 2.0 thou}, and {@code 2.0 thou} for what is nearer to 1/64 in or nothing than to 1/32 in. Numbers to be compared with others
      * stay decimal: uncertainties, lengths under a tenth of an inch beside their uncertainty, spreads and budgets are in
      * thou; intervals, limits, gauges and tables in thou or decimal inches.
      */
-    INCH_FRACTIONS(ShopUnit.INCH_FRACTION, 4);
+    INCH_FRACTIONS(ShopUnit.INCH_FRACTION, 4, "fractions");
 
     /** A tenth of an inch: what is shorter is said in thou beside its uncertainty. */
     static final double SMALL_MM = 2.54;
@@ -40,10 +40,21 @@ public enum LengthStyle {
 
     private final ShopUnit<Length> unit;
     private final int decimals;
+    private final String word;
 
-    LengthStyle(ShopUnit<Length> unit, int decimals) {
+    LengthStyle(ShopUnit<Length> unit, int decimals, String word) {
         this.unit = unit;
         this.decimals = decimals;
+        this.word = word;
+    }
+
+    /**
+     * Returns what makers call it, in a neck file and on a command line.
+     *
+     * @return mm, inch (decimals and thou) or fractions (to 1/64 in)
+     */
+    public String word() {
+        return word;
     }
 
     /**
