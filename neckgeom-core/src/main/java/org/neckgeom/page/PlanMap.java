@@ -1,6 +1,8 @@
 package org.neckgeom.page;
 
+import java.util.List;
 import java.util.Optional;
+import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Fault;
@@ -8,17 +10,25 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
 
 /** What a plan was told, as data and back. */
 final class PlanMap {
+
+    private static final int MOST_ROUNDS = 1000;
+    private static final Type<List<CentringRound>> ROUNDS =
+            Types.list(Types.group(CentringRound.TABLE), 0, MOST_ROUNDS);
 
     private PlanMap() {}
 
     static void tell(NeckPlan plan, DataMap data) {
         data.put("design", DesignMap.of(plan.design()))
-                .put("blank", StockMap.blank(plan.blank()))
-                .put("shop", ShopMap.of(plan.shop()))
-                .putAll("steps", plan.steps(), ShopMap::step)
+                .noun("blank", Blank.TABLE, plan.blank())
+                .noun("shop", Shop.TABLE, plan.shop())
+                .typed("rounds", ROUNDS, CentringRound.of(plan.steps()))
                 .put(
                         "limits",
                         DataMap.empty()
@@ -53,9 +63,11 @@ final class PlanMap {
 
     static NeckPlan from(DataSource data) {
         NeckDesign design = data.one("design", DesignMap::from);
-        NeckPlan whole = NeckPlan.of(design, data.one("blank", StockMap::blankFrom), data.one("shop", ShopMap::from));
-        for (CentringStep step : data.all("steps", ShopMap::stepFrom)) {
-            whole = whole.then(step);
+        NeckPlan whole = NeckPlan.of(design, data.noun("blank", Blank.TABLE), data.noun("shop", Shop.TABLE));
+        for (CentringRound round : data.typed("rounds", ROUNDS)) {
+            for (CentringStep step : round.steps()) {
+                whole = whole.then(step);
+            }
         }
         NeckPlan centred = whole;
         NeckPlan plan = data.one(

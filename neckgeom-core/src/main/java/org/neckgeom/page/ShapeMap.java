@@ -120,22 +120,12 @@ final class ShapeMap {
                                 .quantity("drop", slope.drop().in(style))));
         details.back().ifPresent(back -> data.put("back", back(back, style)));
         data.length("overstand", details.overstandMm(), style);
-        if (details.hasSpare()) {
-            data.put(
-                    "spare",
-                    DataMap.empty()
-                            .length("eachEnd", details.endSpareMm(), style)
-                            .length("eachEdge", details.edgeSpareMm(), style)
-                            .length("eachFace", details.planingMm(), style));
-        }
-        data.length("sawKerf", details.kerfMm(), style);
         details.blockLengthMm().ifPresent(block -> data.length("heelBlockLength", block, style));
         return data;
     }
 
     static NeckDetails detailsFrom(DataSource data, NeckDesign design) {
-        NeckDetails details =
-                NeckDetails.none().overstand(data.length("overstand")).sawKerf(data.length("sawKerf"));
+        NeckDetails details = NeckDetails.none().overstand(data.length("overstand"));
         if (data.has("stringsAtNut") || data.has("stringsAtSaddle")) {
             details = details.strings(
                     data.one("stringsAtNut", ShapeMap::placesFrom), data.one("stringsAtSaddle", ShapeMap::placesFrom));
@@ -160,11 +150,6 @@ final class ShapeMap {
         details = slope.isPresent() ? details.fallAway(slope.get()) : details;
         Optional<BackShape> back = data.oneIfTold("back", part -> backFrom(part, design));
         details = back.isPresent() ? details.back(back.get()) : details;
-        NeckDetails soFar = details;
-        details = data.oneIfTold(
-                        "spare",
-                        part -> soFar.spare(part.length("eachEnd"), part.length("eachEdge"), part.length("eachFace")))
-                .orElse(soFar);
         return data.has("heelBlockLength") ? details.heelBlocks(data.length("heelBlockLength")) : details;
     }
 

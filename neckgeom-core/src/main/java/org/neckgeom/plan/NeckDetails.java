@@ -50,10 +50,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
             .factIfAny("fallAway", Kind.ANSWER, "of the fingerboard past the body joint", NeckDetails::fallAway)
             .factIfAny("back", Kind.ANSWER, "with its volute or heel", NeckDetails::back)
             .fact("overstand", Kind.MM, "glue face over the body's top at the joint", NeckDetails::overstandMm)
-            .fact("endAllowance", Kind.MM, "of the blank at each end", details -> details.ifSpare(details.endSpare))
-            .fact("edgeAllowance", Kind.MM, "of the blank at each edge", details -> details.ifSpare(details.edgeSpare))
-            .fact("planing", Kind.MM, "off each face of the blank", details -> details.ifSpare(details.planing))
-            .fact("sawKerf", Kind.MM, "of a cut square across", NeckDetails::kerfMm)
             .factIfAny("dovetail", Kind.ANSWER, "the heel goes home in", NeckDetails::dovetail)
             .factIfAny("tenon", Kind.ANSWER, "with its bolts", NeckDetails::tenon)
             .fact("heelBlockLength", Kind.MM, "along the grain", details -> details.blockLength)
@@ -75,11 +71,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     private final @Nullable FallAway fallAway;
     private final @Nullable BackShape back;
     private final double overstand;
-    private final boolean spareTold;
-    private final double endSpare;
-    private final double edgeSpare;
-    private final double planing;
-    private final double kerf;
     private final double blockLength;
 
     private NeckDetails(Parts parts) {
@@ -95,11 +86,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         this.fallAway = parts.fallAway;
         this.back = parts.back;
         this.overstand = parts.overstand;
-        this.spareTold = parts.spareTold;
-        this.endSpare = parts.endSpare;
-        this.edgeSpare = parts.edgeSpare;
-        this.planing = parts.planing;
-        this.kerf = parts.kerf;
         this.blockLength = parts.blockLength;
     }
 
@@ -117,11 +103,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         private @Nullable FallAway fallAway;
         private @Nullable BackShape back;
         private double overstand;
-        private boolean spareTold;
-        private double endSpare;
-        private double edgeSpare;
-        private double planing;
-        private double kerf;
         private double blockLength = Double.NaN;
     }
 
@@ -139,11 +120,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         parts.fallAway = fallAway;
         parts.back = back;
         parts.overstand = overstand;
-        parts.spareTold = spareTold;
-        parts.endSpare = endSpare;
-        parts.edgeSpare = edgeSpare;
-        parts.planing = planing;
-        parts.kerf = kerf;
         parts.blockLength = blockLength;
         change.accept(parts);
         return new NeckDetails(parts);
@@ -254,37 +230,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     public NeckDetails overstand(Quantity<Length> glueFace) {
         double mm = HouseUnits.mmNotNegative(glueFace, "overstand");
         return with(parts -> parts.overstand = mm);
-    }
-
-    /**
-     * Returns these details with what the blank shall have to spare.
-     *
-     * @param eachEnd 0 or more
-     * @param eachEdge 0 or more
-     * @param eachFace planed off each face, 0 or more
-     * @return the details
-     */
-    public NeckDetails spare(Quantity<Length> eachEnd, Quantity<Length> eachEdge, Quantity<Length> eachFace) {
-        double end = HouseUnits.mmNotNegative(eachEnd, "spare at each end");
-        double edge = HouseUnits.mmNotNegative(eachEdge, "spare at each edge");
-        double face = HouseUnits.mmNotNegative(eachFace, "planing of each face");
-        return with(parts -> {
-            parts.spareTold = true;
-            parts.endSpare = end;
-            parts.edgeSpare = edge;
-            parts.planing = face;
-        });
-    }
-
-    /**
-     * Returns these details with what a saw cut square across takes.
-     *
-     * @param cut 0 or more
-     * @return the details
-     */
-    public NeckDetails sawKerf(Quantity<Length> cut) {
-        double mm = HouseUnits.mmNotNegative(cut, "saw kerf");
-        return with(parts -> parts.kerf = mm);
     }
 
     /**
@@ -443,51 +388,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Says whether it was told what the blank shall have to spare.
-     *
-     * @return true when {@link #endSpareMm}, {@link #edgeSpareMm} and {@link #planingMm} were told
-     */
-    public boolean hasSpare() {
-        return spareTold;
-    }
-
-    /**
-     * Returns what the blank shall have to spare at each end, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double endSpareMm() {
-        return endSpare;
-    }
-
-    /**
-     * Returns what the blank shall have to spare at each edge, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double edgeSpareMm() {
-        return edgeSpare;
-    }
-
-    /**
-     * Returns what is planed off each face of the blank, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double planingMm() {
-        return planing;
-    }
-
-    /**
-     * Returns what a saw cut square across takes, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double kerfMm() {
-        return kerf;
-    }
-
-    /**
      * Returns the length along the grain of a heel block in mm, if it was told.
      *
      * @return the length, or nothing
@@ -510,17 +410,8 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         all.add(fallAway);
         all.add(back);
         all.add(overstand);
-        all.add(spareTold);
-        all.add(endSpare);
-        all.add(edgeSpare);
-        all.add(planing);
-        all.add(kerf);
         all.add(blockLength);
         return all;
-    }
-
-    private double ifSpare(double mm) {
-        return spareTold ? mm : Double.NaN;
     }
 
     @Override
@@ -566,7 +457,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
         add(told, tuners, "tuners");
         add(told, fallAway, "fall-away");
         add(told, back, "back");
-        add(told, hasSpare() ? this : null, "spare of the blank");
         add(told, dovetail, "dovetail");
         add(told, tenon, "tenon");
         add(told, Double.isNaN(blockLength) ? null : this, "heel blocks");

@@ -2,16 +2,23 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.neckgeom.channel.CentringRound;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.examples.file.TableKind;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.table.Types;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** The keys at the top of a neck file. */
 final class NeckKeys {
+
+    private static final int MOST_ROUNDS = 50;
 
     static final Key<String> NAME = Key.needed("name", Kinds.text(), "what the maker calls this neck");
     static final Key<LengthStyle> PRINT_IN = Key.optional(
@@ -29,7 +36,7 @@ final class NeckKeys {
             "frets fanned between two scales; the scale is then that on the centreline; square when left out");
     static final Key<Integer> BODY_AT_FRET =
             Key.needed("body at fret", Kinds.wholeNumber(1, 200), "the fret at which the body begins");
-    static final Key<Wood> WOOD = Key.needed("wood", WoodKind.WOOD, "the wood of the neck");
+    static final Key<Wood> WOOD = Key.needed("wood", new TableKind<>(Wood.TYPE), "the wood of the neck");
     static final Key<Section> FINGERBOARD = Key.needed("fingerboard", FingerboardPart.SHAPE, "the fingerboard");
     static final Key<Section> BACK = Key.needed("back", BackPart.SHAPE, "the back of the neck");
     static final Key<Section> ROD = Key.needed("rod", RodPart.SHAPE, "the rod or bar");
@@ -49,10 +56,14 @@ final class NeckKeys {
             "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
     static final Key<Section> STRINGS =
             Key.optional("strings", StringsPart.SHAPE, "the strings; nothing about load when left out");
-    static final Key<Section> BLANK = Key.needed("blank", BlankPart.SHAPE, "the squared piece the neck is made from");
-    static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
-    static final Key<List<Section>> READINGS = Key.optional(
-            "readings", ReadingsPart.ROUNDS, "rounds of trial cuts, in the order in which they were made; none so far");
+    static final Key<Blank> BLANK =
+            Key.needed("blank", new TableKind<>(Blank.TABLE), "the squared piece the neck is made from");
+    static final Key<Shop> SHOP =
+            Key.needed("shop", new TableKind<>(Shop.TABLE), "what the shop has for cutting the channel");
+    static final Key<List<CentringRound>> READINGS = Key.optional(
+            "readings",
+            new TableKind<>(Types.list(Types.group(CentringRound.TABLE), 1, MOST_ROUNDS)),
+            "rounds of trial cuts, in the order in which they were made; none so far");
     static final Key<Section> AS_MADE = Key.optional(
             "as made", AsMadePart.SHAPE, "what has been read on the neck itself; nothing so far when left out");
     static final Key<Section> ORDER = Key.optional(

@@ -2,6 +2,7 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
@@ -14,6 +15,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.order.OrderOfWork;
@@ -40,7 +42,7 @@ final class NeckParts {
     private final Found<NeckSet> neckSet;
     private final Found<Weather> weather;
     private final Found<Shop> shop;
-    private final Found<List<CentringStep>> steps;
+    private final Found<List<CentringRound>> rounds;
 
     /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
     private NeckParts(Section top) {
@@ -52,7 +54,7 @@ final class NeckParts {
         this.head = top.at(NeckKeys.HEAD).then(HeadPart::of);
         this.heel = top.at(NeckKeys.HEEL).then(HeelPart::of);
         this.strings = top.at(NeckKeys.STRINGS).then(StringsPart::of);
-        this.blank = top.at(NeckKeys.BLANK).then(section -> BlankPart.of(section, top.at(NeckKeys.WOOD)));
+        this.blank = top.at(NeckKeys.BLANK);
         this.scarf = scarf();
         this.scale = top.make(() -> Scale.of(top.at(NeckKeys.SCALE).value())
                 .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
@@ -64,8 +66,8 @@ final class NeckParts {
                         board,
                         top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
-        this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
-        this.steps = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
+        this.shop = top.at(NeckKeys.SHOP);
+        this.rounds = top.at(NeckKeys.READINGS);
     }
 
     static Found<NeckFile> of(Section top) {
@@ -73,7 +75,7 @@ final class NeckParts {
         Found<NeckDesign> design = parts.design();
         boolean fits = design.isThere()
                 && parts.blank.isThere()
-                && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
+                && BlankCheck.of(top, parts.blank.value(), design.value(), parts.scarf);
         boolean together = fits
                 && (!parts.shop.isThere() || FitCheck.of(top, design.value(), parts.blank.value(), parts.shop.value()));
         if (!together) {
@@ -112,11 +114,26 @@ final class NeckParts {
         NeckPlan soFar = plan;
         Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
         plan = order.isAbsent() ? plan : plan.order(order.value());
-        for (CentringStep step : steps.orElse(List.of())) {
-            plan = plan.then(step);
-        }
+        plan = centred(plan);
         plan = plan.in(top.at(NeckKeys.PRINT_IN).orElse(plan.style()));
         return new NeckFile(plan, limitsToKeep);
+    }
+
+    private NeckPlan centred(NeckPlan bare) {
+        NeckPlan plan = bare;
+        int number = 0;
+        for (CentringRound round : rounds.orElse(List.of())) {
+            number++;
+            try {
+                for (CentringStep step : round.steps()) {
+                    plan = plan.then(step);
+                }
+            } catch (Refusal refused) {
+                top.problemAt("readings[" + number + "]", "cannot be: " + refused.getMessage());
+                return plan;
+            }
+        }
+        return plan;
     }
 
     private Found<Channel> channel() {
