@@ -9,7 +9,7 @@ println(centring.move().handling());
 println(centring.verdict(Limits.within(mm(0.10))));
 
 // A fence that pivots at one end shows the cutter only its share: 300 mm to the cutter, 450 to the stop block.
-println(centring.move().at(Fence.pivoting(mm(600), mm(300), mm(450))));
+println(centring.move().at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450))));
 
 // The same, after the move, in inches, with the slot and the piece read as well.
 var second = TrialCut.walls(inch(1.2030), inch(1.2038)).slot(inch(0.2365)).piece(inch(2.6436)).readWithin(thou(0.8));
@@ -22,7 +22,7 @@ println(rounds.estimate());
 println(rounds.next(mm(0.1)));
 
 // In the neck blank itself, along its whole channel: here 67.2 mm wide and a little out of parallel.
-var blank = Blank.of(mm(640), mm(67.2), mm(20)).nutAt(mm(200)).outOfParallel(mm(0.06));
+var blank = Blank.ofLength(mm(640)).section(mm(67.2), mm(20)).nutAt(mm(200)).outOfParallel(mm(0.06));
 var channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3));
 var inBlank = rounds.inBlank(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))));
 println(inBlank.next(mm(0.1)));

@@ -1,4 +1,4 @@
-var blank  = Blank.of(mm(640), mm(61), mm(20)).wood(Wood.BLACK_WALNUT).outOfParallel(mm(0.06));
+var blank  = Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.06));
 var rod    = Rod.twoWay(mm(300), mm(6), mm(9)).adjustedAt(End.HEAD);
 var cutter = Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide();
 var fence  = Fence.onePiece(mm(600));
@@ -11,7 +11,7 @@ println(slot.depth());
 println(passes);
 println(slot.stops(cutter, blank));
 println(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))).centred());
-println(CutterLoad.of(cutter, blank).feed(mmPerMinute(1800), rpm(16000)).pass(mm(2.9)));
+println(CutterLoad.of(cutter, Wood.BLACK_WALNUT).feed(mmPerMinute(1800), rpm(16000)).pass(mm(2.9)));
 println(slot.cautions(cutter));
 
 // The depth is read after every pass: a cutter that creeps out of its collet is found before the neck is spoiled.

@@ -57,7 +57,7 @@ class FoundByBadInputTest {
 
     @Test
     void counts_thatWouldFillTheMemoryAreRefused() {
-        CuttingList list = CuttingList.from(Blank.of(mm(900), mm(70), mm(20)));
+        CuttingList list = CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)));
 
         refused(
                 () -> list.pieces(Integer.MAX_VALUE, "ear", mm(80)),
@@ -135,9 +135,10 @@ class FoundByBadInputTest {
         assertThat(NeckDetails.none().fretHeight(mm(1.1)).fretHeightMm()).hasValue(1.1);
         assertThat(NeckDetails.none().blockLengthMm()).isEmpty();
         assertThat(NeckDetails.none().heelBlocks(mm(62)).blockLengthMm()).hasValue(62);
-        assertThat(NeckDetails.none().endSpareMm()).isZero();
-        assertThat(NeckDetails.none().hasSpare()).isFalse();
-        assertThat(NeckDetails.none().spare(mm(0), mm(0), mm(0)).hasSpare()).isTrue();
+        Blank blank = Blank.ofLength(mm(640)).section(mm(60), mm(25));
+        assertThat(blank.endSpareMm()).isZero();
+        assertThat(blank.hasSpare()).isFalse();
+        assertThat(blank.planing(mm(0)).hasSpare()).isTrue();
     }
 
     @Test

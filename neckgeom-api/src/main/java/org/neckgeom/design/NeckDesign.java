@@ -308,6 +308,15 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     }
 
     /**
+     * Returns the wood, if it was given.
+     *
+     * @return the wood, or nothing
+     */
+    public Optional<Wood> woodIfGiven() {
+        return Optional.ofNullable(wood);
+    }
+
+    /**
      * Returns the channel, if there is one.
      *
      * @return the channel, or nothing for a neck without rod

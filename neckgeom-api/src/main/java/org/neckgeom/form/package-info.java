@@ -10,7 +10,7 @@
  *         .fact("width", Kind.MM, "across the blank", Blank::widthMm)
  *         .fact("nut", Kind.MM, "from the head's end", Blank::nutFromHeadEndMm)
  *         .finds("blank", "blank {width:brief} wide, nut at {nut:text}");
- * var blank = Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(190.5));
+ * var blank = Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(190.5));
  * println(form.text(blank, MILLIMETRES));
  * println(form.text(blank, DECIMAL_INCHES));
  * println(Json.of(form.data(blank, MILLIMETRES)).strip());

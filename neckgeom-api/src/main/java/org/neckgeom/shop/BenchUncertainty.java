@@ -1,18 +1,19 @@
 package org.neckgeom.shop;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The standard uncertainties of one bench: of a reading, of the calliper's zero, of a cut and of a fence move. Immutable.
@@ -24,10 +25,66 @@ import org.neckgeom.units.SaysLengths;
  * <p>Defaults (common practice): a reading 0.05 mm, a calliper's zero 0.01 mm, a cut 0.02 mm and a fence move 0.02 mm, each one
  * standard deviation; the one of a cut counts as known from five cuts.
  */
-public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertainty> {
+public final class BenchUncertainty extends Noun<BenchUncertainty> {
+
+    /** Its keys. */
+    public static final Table<BenchUncertainty> TABLE =
+            Table.of("", "how well this bench reads, cuts and moves", BenchUncertainty::new);
+
+    /** Standard deviation of two cuts' places at one setting, in mm; common practice. */
+    public static final double DEFAULT_CUT_SCATTER_MM = 0.02;
+
+    /** How well a fence moved on feeler gauges against a block repeats, one standard deviation in mm; common practice. */
+    public static final double DEFAULT_MOVE_SCATTER_MM = 0.02;
+
+    /** Standard uncertainty of a calliper's zero, in mm; common practice. */
+    public static final double DEFAULT_CALLIPER_ZERO_MM = 0.01;
+
+    /** A guess is worth as much as a standard deviation found from five cuts. */
+    private static final double GUESSED_DEGREES = 4;
+
+    private static final int MOST_CUTS = 1000;
+
+    private static final Key<BenchUncertainty, Amount<Length>> READING = TABLE.usual(
+                    "reads within",
+                    Types.SIZE,
+                    ShopUnits.mm(TrialCut.USUAL_REPEATABILITY_MM),
+                    "one standard deviation of one reading of the calliper; 0.05 mm when left out")
+            .called("repeatability");
+    private static final Key<BenchUncertainty, Amount<Length>> RESOLUTION = TABLE.usual(
+            "resolution",
+            Types.SIZE_OR_NOTHING,
+            ShopUnits.mm(0),
+            "smallest step that the calliper shows; contained in reads within when left out");
+    private static final Key<BenchUncertainty, Amount<Length>> CALLIPER_ZERO = TABLE.usual(
+            "calliper zero",
+            Types.SIZE_OR_NOTHING,
+            ShopUnits.mm(DEFAULT_CALLIPER_ZERO_MM),
+            "standard uncertainty of the calliper's zero; 0.01 mm when left out");
+    private static final Key<BenchUncertainty, Amount<Length>> BLANK_ZERO = TABLE.optional(
+                    "blank calliper zero",
+                    Types.SIZE_OR_NOTHING,
+                    "the same of another calliper that the blank was read by; the blank is read by the same one when left out")
+            .called("blank calliper's zero");
+    private static final Key<BenchUncertainty, Amount<Length>> CUT_SCATTER = TABLE.optional(
+            "cut scatter",
+            Types.SIZE_OR_NOTHING,
+            "one standard deviation of where cuts at one setting lie; 0.02 mm when left out");
+    private static final Key<BenchUncertainty, Integer> SCATTER_FROM = TABLE.optional(
+                    "cut scatter from",
+                    Types.whole(2, MOST_CUTS),
+                    "how many cuts it was found from; well known when left out")
+            .called("cuts behind the cut scatter");
+    private static final Key<BenchUncertainty, Amount<Length>> MOVE_SCATTER = TABLE.usual(
+            "move scatter",
+            Types.SIZE_OR_NOTHING,
+            ShopUnits.mm(DEFAULT_MOVE_SCATTER_MM),
+            "one standard deviation of a fence move, leaves not counted; 0.02 mm when left out");
+
+    private static final BenchUncertainty DEFAULTS = new BenchUncertainty(TABLE.values());
 
     /** The scatter of cuts and where it comes from, such as {@code 0.020 mm, common practice}. */
-    static final Form<BenchUncertainty> CUT_SCATTER = Form.<BenchUncertainty>of("cut-scatter")
+    static final Form<BenchUncertainty> SCATTER = Form.<BenchUncertainty>of("cut-scatter")
             .fact("standardDeviation", Kind.MM, "of the places of cuts at one setting", BenchUncertainty::cutScatterMm)
             .factIfAny("cuts", Kind.WHOLE, "how many it was found from", BenchUncertainty::cutScatterCuts)
             .finds(
@@ -46,13 +103,17 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
                     Kind.MM,
                     "of the instrument; 0 where its repeatability has it",
                     BenchUncertainty::resolutionMm)
-            .line("resolution", "resolution", bench -> bench.resolution == 0, "contained in it")
-            .line("resolution", "resolution", bench -> bench.resolution > 0, "{resolution:small} a step")
+            .line("resolution", "resolution", bench -> bench.resolutionMm() == 0, "contained in it")
+            .line("resolution", "resolution", bench -> bench.resolutionMm() > 0, "{resolution:small} a step")
             .fact("calliperZero", Kind.MM, "common to all its readings", BenchUncertainty::calliperZeroMm)
             .line("calliperZero", "calliper zero", "{calliperZero:small}")
-            .fact("blankCalliperZero", Kind.MM, "of another calliper that read the blank", bench -> bench.blankZero)
+            .factIfAny(
+                    "blankCalliperZero",
+                    Kind.MM,
+                    "of another calliper that read the blank",
+                    bench -> bench.values().find(BLANK_ZERO).map(Amount::house))
             .line("blankCalliperZero", "of the blank's", "{blankCalliperZero:small}")
-            .row("cutScatter", "cut scatter", Kind.answer(CUT_SCATTER), "of cuts at one setting", bench -> bench)
+            .row("cutScatter", "cut scatter", Kind.answer(SCATTER), "of cuts at one setting", bench -> bench)
             .fact(
                     "moveUncertainty",
                     Kind.MM,
@@ -60,60 +121,14 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
                     BenchUncertainty::moveScatterMm)
             .line("moveUncertainty", "fence move", "{moveUncertainty:small}");
 
-    /** Standard deviation of two cuts' places at one setting, in mm; common practice. */
-    public static final double DEFAULT_CUT_SCATTER_MM = 0.02;
-
-    /** How well a fence moved on feeler gauges against a block repeats, one standard deviation in mm; common practice. */
-    public static final double DEFAULT_MOVE_SCATTER_MM = 0.02;
-
-    /** Standard uncertainty of a calliper's zero, in mm; common practice. */
-    public static final double DEFAULT_CALLIPER_ZERO_MM = 0.01;
-
-    /** A guess is worth as much as a standard deviation found from five cuts. */
-    private static final double GUESSED_DEGREES = 4;
-
-    private static final BenchUncertainty DEFAULTS = new BenchUncertainty(
-            TrialCut.USUAL_REPEATABILITY_MM,
-            0,
-            DEFAULT_CALLIPER_ZERO_MM,
-            Double.NaN,
-            DEFAULT_CUT_SCATTER_MM,
-            GUESSED_DEGREES,
-            true,
-            DEFAULT_MOVE_SCATTER_MM,
-            LengthStyle.MILLIMETRES);
-
-    private final double reading;
-    private final double resolution;
-    private final double zero;
-    /** NaN where the blank was read by the same calliper. */
-    private final double blankZero;
-
-    private final double cut;
-    private final double cutDegrees;
-    private final boolean isCutGuessed;
-    private final double move;
-    private final LengthStyle style;
-
-    private BenchUncertainty(
-            double reading,
-            double resolution,
-            double zero,
-            double blankZero,
-            double cut,
-            double cutDegrees,
-            boolean isCutGuessed,
-            double move,
-            LengthStyle style) {
-        this.reading = reading;
-        this.resolution = resolution;
-        this.zero = zero;
-        this.blankZero = blankZero;
-        this.cut = cut;
-        this.cutDegrees = cutDegrees;
-        this.isCutGuessed = isCutGuessed;
-        this.move = move;
-        this.style = style;
+    private BenchUncertainty(Values<BenchUncertainty> values) {
+        super(values);
+        if (values.has(SCATTER_FROM) && !values.has(CUT_SCATTER)) {
+            throw Refusal.because(
+                    SCATTER_FROM.name(),
+                    "together",
+                    "cut scatter from is given, but not the cut scatter; give both, or leave it out");
+        }
     }
 
     /**
@@ -132,9 +147,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return the uncertainties, printed in its unit
      */
     public BenchUncertainty reading(Quantity<Length> standardDeviation) {
-        double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
-        LengthStyle itsStyle = LengthStyle.of(standardDeviation);
-        return new BenchUncertainty(u, resolution, zero, blankZero, cut, cutDegrees, isCutGuessed, move, itsStyle);
+        return new BenchUncertainty(values().amount(READING, standardDeviation));
     }
 
     /**
@@ -145,8 +158,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return the uncertainties
      */
     public BenchUncertainty resolution(Quantity<Length> smallestStep) {
-        double q = HouseUnits.mmNotNegative(smallestStep, "resolution");
-        return new BenchUncertainty(reading, q, zero, blankZero, cut, cutDegrees, isCutGuessed, move, style);
+        return new BenchUncertainty(values().amount(RESOLUTION, smallestStep));
     }
 
     /**
@@ -157,8 +169,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return the uncertainties
      */
     public BenchUncertainty calliperZero(Quantity<Length> standardUncertainty) {
-        double z = HouseUnits.mmNotNegative(standardUncertainty, "calliper zero");
-        return new BenchUncertainty(reading, resolution, z, blankZero, cut, cutDegrees, isCutGuessed, move, style);
+        return new BenchUncertainty(values().amount(CALLIPER_ZERO, standardUncertainty));
     }
 
     /**
@@ -169,8 +180,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return the uncertainties
      */
     public BenchUncertainty blankCalliperZero(Quantity<Length> standardUncertainty) {
-        double z = HouseUnits.mmNotNegative(standardUncertainty, "blank calliper's zero");
-        return new BenchUncertainty(reading, resolution, zero, z, cut, cutDegrees, isCutGuessed, move, style);
+        return new BenchUncertainty(values().amount(BLANK_ZERO, standardUncertainty));
     }
 
     /**
@@ -180,24 +190,19 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return the uncertainties
      */
     public BenchUncertainty cutScatter(Quantity<Length> standardDeviation) {
-        double u = HouseUnits.mmNotNegative(standardDeviation, "cut scatter");
-        return new BenchUncertainty(
-                reading, resolution, zero, blankZero, u, Double.POSITIVE_INFINITY, false, move, style);
+        return new BenchUncertainty(values().without(SCATTER_FROM).amount(CUT_SCATTER, standardDeviation));
     }
 
     /**
      * Returns these with a cut scatter found from a few cuts at one setting.
      *
      * @param standardDeviation of their places, 0 or more
-     * @param cuts how many they were, 2 or more
+     * @param cuts how many they were, 2 to 1000
      * @return the uncertainties; chances then use Student's law with one degree of freedom less than cuts
      */
     public BenchUncertainty cutScatter(Quantity<Length> standardDeviation, int cuts) {
-        double u = HouseUnits.mmNotNegative(standardDeviation, "cut scatter");
-        if (!(cuts >= 2)) {
-            throw Refusal.of("cuts behind the cut scatter", "at-least", "be 2 or more", "were", cuts);
-        }
-        return new BenchUncertainty(reading, resolution, zero, blankZero, u, cuts - 1, false, move, style);
+        return new BenchUncertainty(
+                values().amount(CUT_SCATTER, standardDeviation).with(SCATTER_FROM, cuts));
     }
 
     /**
@@ -207,8 +212,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return the uncertainties
      */
     public BenchUncertainty moveScatter(Quantity<Length> standardDeviation) {
-        double u = HouseUnits.mmNotNegative(standardDeviation, "move scatter");
-        return new BenchUncertainty(reading, resolution, zero, blankZero, cut, cutDegrees, isCutGuessed, u, style);
+        return new BenchUncertainty(values().amount(MOVE_SCATTER, standardDeviation));
     }
 
     /**
@@ -217,7 +221,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return one standard deviation, more than 0
      */
     public Amount<Length> reading() {
-        return style.amount(reading);
+        return style().amount(readingMm());
     }
 
     /**
@@ -226,7 +230,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return one standard deviation, more than 0
      */
     public double readingMm() {
-        return reading;
+        return values().house(READING);
     }
 
     /**
@@ -235,7 +239,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return 0 where it is contained in the repeatability
      */
     public double resolutionMm() {
-        return resolution;
+        return values().house(RESOLUTION);
     }
 
     /**
@@ -244,7 +248,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return 0 or more
      */
     public double calliperZeroMm() {
-        return zero;
+        return values().house(CALLIPER_ZERO);
     }
 
     /**
@@ -253,7 +257,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return 0 or more; nothing where it is the calliper of the trial pieces
      */
     public OptionalDouble blankCalliperZeroMm() {
-        return Double.isNaN(blankZero) ? OptionalDouble.empty() : OptionalDouble.of(blankZero);
+        return values().has(BLANK_ZERO) ? OptionalDouble.of(values().house(BLANK_ZERO)) : OptionalDouble.empty();
     }
 
     /**
@@ -262,7 +266,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return one standard deviation, 0 or more
      */
     public double cutScatterMm() {
-        return cut;
+        return values().house(CUT_SCATTER, DEFAULT_CUT_SCATTER_MM);
     }
 
     /**
@@ -271,7 +275,9 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return infinite where it is well known
      */
     public double cutScatterDegreesOfFreedom() {
-        return cutDegrees;
+        return isCutScatterDefault()
+                ? GUESSED_DEGREES
+                : cutScatterCuts().map(cuts -> cuts - 1.0).orElse(Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -280,7 +286,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return nothing where it is well known or a default
      */
     public Optional<Integer> cutScatterCuts() {
-        return isCutGuessed || Double.isInfinite(cutDegrees) ? Optional.empty() : Optional.of((int) cutDegrees + 1);
+        return values().find(SCATTER_FROM);
     }
 
     /**
@@ -289,7 +295,7 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return false where it was given
      */
     public boolean isCutScatterDefault() {
-        return isCutGuessed;
+        return !values().has(CUT_SCATTER);
     }
 
     /**
@@ -298,54 +304,11 @@ public final class BenchUncertainty implements Answer, SaysLengths<BenchUncertai
      * @return one standard deviation, 0 or more
      */
     public double moveScatterMm() {
-        return move;
+        return values().house(MOVE_SCATTER);
     }
 
     @Override
     public Form<BenchUncertainty> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public BenchUncertainty in(LengthStyle other) {
-        return new BenchUncertainty(
-                reading,
-                resolution,
-                zero,
-                blankZero,
-                cut,
-                cutDegrees,
-                isCutGuessed,
-                move,
-                Objects.requireNonNull(other, "style"));
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof BenchUncertainty other
-                && Double.compare(reading, other.reading) == 0
-                && Double.compare(resolution, other.resolution) == 0
-                && Double.compare(zero, other.zero) == 0
-                && Double.compare(blankZero, other.blankZero) == 0
-                && Double.compare(cut, other.cut) == 0
-                && Double.compare(cutDegrees, other.cutDegrees) == 0
-                && isCutGuessed == other.isCutGuessed
-                && Double.compare(move, other.move) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(reading, resolution, zero, blankZero, cut, cutDegrees, isCutGuessed, move);
-    }
-
-    /** Returns a row for each. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

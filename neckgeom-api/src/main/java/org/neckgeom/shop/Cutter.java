@@ -1,25 +1,27 @@
 package org.neckgeom.shop;
 
-import java.util.Objects;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * A straight cutter, such as {@code 6 mm straight cutter, 2 flutes, carbide}. Immutable.
  *
- * <p>Unless told: two flutes, fluted for three diameters, a shank as thick as the cutter, standing out of the collet by
+ * <p>Unless given: two flutes, fluted for three diameters, a shank as thick as the cutter, standing out of the collet by
  * its flutes and one diameter, of steel, running true.
  */
-public final class Cutter implements Answer, SaysLengths<Cutter> {
+public final class Cutter extends Noun<Cutter> {
 
     /** What the cutter's body is made of. */
     public enum Material {
@@ -44,35 +46,59 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
         }
     }
 
+    /** Its keys. */
+    public static final Table<Cutter> TABLE = Table.of("cutter", "the cutter for the channel", Cutter::new);
+
     private static final int USUAL_FLUTES = 2;
+    private static final int MOST_FLUTES = 8;
     private static final double USUAL_FLUTED_DIAMETERS = 3;
 
-    private final double diameter;
-    private final int flutes;
-    private final double fluteLength;
-    private final double shank;
-    private final double standOut;
-    private final Material material;
-    private final double runout;
-    private final ShopUnit<Length> unit;
+    private static final Key<Cutter, Amount<Length>> DIAMETER =
+            TABLE.needed("diameter", Types.SIZE, "of its straight cutting part");
+    private static final Key<Cutter, Integer> FLUTES = TABLE.usual(
+                    "flutes",
+                    Types.whole(1, MOST_FLUTES),
+                    USUAL_FLUTES,
+                    "how many cutting edges, given together with their length; 2 when left out")
+            .called("flutes");
+    private static final Key<Cutter, Amount<Length>> FLUTE_LENGTH = TABLE.optional(
+                    "flute length", Types.SIZE, "how long the cutting edges are; three diameters when left out")
+            .called("flute length");
+    private static final Key<Cutter, Amount<Length>> SHANK = TABLE.optional(
+                    "shank", Types.SIZE, "diameter of the shank; as the cutter when left out")
+            .called("shank diameter");
+    private static final Key<Cutter, Amount<Length>> STAND_OUT = TABLE.optional(
+                    "stand-out",
+                    Types.SIZE,
+                    "how far it stands out of the collet; four diameters, or its flutes, when left out")
+            .called("stand-out");
+    private static final Key<Cutter, Material> MATERIAL =
+            TABLE.usual("material", materials(), Material.STEEL, "what it is made of; steel when left out");
+    private static final Key<Cutter, Amount<Length>> RUNOUT = TABLE.usual(
+                    "runout",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(0),
+                    "total reading of a dial held to it as it turns; 0 when left out")
+            .called("runout");
 
-    private Cutter(
-            double diameter,
-            int flutes,
-            double fluteLength,
-            double shank,
-            double standOut,
-            Material material,
-            double runout,
-            ShopUnit<Length> unit) {
-        this.diameter = diameter;
-        this.flutes = flutes;
-        this.fluteLength = HouseUnits.finite(fluteLength, "flute length", "mm");
-        this.shank = shank;
-        this.standOut = HouseUnits.finite(standOut, "stand-out", "mm");
-        this.material = material;
-        this.runout = runout;
-        this.unit = unit;
+    static {
+        TABLE.together(FLUTES, FLUTE_LENGTH);
+    }
+
+    private Cutter(Values<Cutter> values) {
+        super(values);
+        if (!(standOutMm() >= fluteLengthMm())) {
+            Amount<Length> flutes = style().amount(fluteLengthMm());
+            throw values.refused(
+                    STAND_OUT, "at-least", "be " + flutes + " or more, the flute length", values.at(STAND_OUT));
+        }
+    }
+
+    private static Type<Material> materials() {
+        Map<String, Material> words = new LinkedHashMap<>();
+        words.put("carbide", Material.CARBIDE);
+        words.put("steel", Material.STEEL);
+        return Types.words(words);
     }
 
     /**
@@ -82,25 +108,18 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the cutter
      */
     public static Cutter straight(Quantity<Length> diameter) {
-        double d = HouseUnits.mmPositive(diameter, "cutter diameter");
-        double fluted = USUAL_FLUTED_DIAMETERS * d;
-        ShopUnit<Length> unit = LengthStyle.of(diameter).unit();
-        return new Cutter(d, USUAL_FLUTES, fluted, d, fluted + d, Material.STEEL, 0, unit);
+        return new Cutter(TABLE.values().amount(DIAMETER, diameter));
     }
 
     /**
-     * Returns this cutter with its flutes. It then stands out by no less than them.
+     * Returns this cutter with its flutes.
      *
-     * @param count 1 or more
-     * @param length fluted length, more than 0
+     * @param count 1 to 8
+     * @param length fluted length, more than 0, no more than the stand-out where that was given
      * @return the cutter
      */
     public Cutter flutes(int count, Quantity<Length> length) {
-        if (count < 1) {
-            throw Refusal.of("flutes", "at-least", "be 1 or more", "were", count);
-        }
-        double mm = HouseUnits.mmPositive(length, "flute length");
-        return new Cutter(diameter, count, mm, shank, Math.max(standOut, mm), material, runout, unit);
+        return new Cutter(values().with(FLUTES, count).amount(FLUTE_LENGTH, length));
     }
 
     /**
@@ -110,8 +129,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the cutter
      */
     public Cutter shank(Quantity<Length> shankDiameter) {
-        double mm = HouseUnits.mmPositive(shankDiameter, "shank diameter");
-        return new Cutter(diameter, flutes, fluteLength, mm, standOut, material, runout, unit);
+        return new Cutter(values().amount(SHANK, shankDiameter));
     }
 
     /**
@@ -121,15 +139,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the cutter
      */
     public Cutter standOut(Quantity<Length> length) {
-        double mm = HouseUnits.mmPositive(length, "stand-out");
-        if (!(mm >= fluteLength)) {
-            throw HouseUnits.refused(
-                    "stand-out",
-                    "at-least",
-                    "the flute length of " + Amount.ofHouse(fluteLength, unit) + " or more",
-                    length);
-        }
-        return new Cutter(diameter, flutes, fluteLength, shank, mm, material, runout, unit);
+        return new Cutter(values().amount(STAND_OUT, length));
     }
 
     /**
@@ -138,7 +148,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the cutter
      */
     public Cutter carbide() {
-        return new Cutter(diameter, flutes, fluteLength, shank, standOut, Material.CARBIDE, runout, unit);
+        return new Cutter(values().with(MATERIAL, Material.CARBIDE));
     }
 
     /**
@@ -147,7 +157,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the cutter
      */
     public Cutter steel() {
-        return new Cutter(diameter, flutes, fluteLength, shank, standOut, Material.STEEL, runout, unit);
+        return new Cutter(values().with(MATERIAL, Material.STEEL));
     }
 
     /**
@@ -157,8 +167,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the cutter
      */
     public Cutter runout(Quantity<Length> totalIndicatorReading) {
-        double mm = HouseUnits.mmNotNegative(totalIndicatorReading, "runout");
-        return new Cutter(diameter, flutes, fluteLength, shank, standOut, material, mm, unit);
+        return new Cutter(values().amount(RUNOUT, totalIndicatorReading));
     }
 
     /**
@@ -167,7 +176,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return more than 0
      */
     public Amount<Length> diameter() {
-        return Amount.ofHouse(diameter, unit);
+        return values().at(DIAMETER);
     }
 
     /**
@@ -176,16 +185,16 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return more than 0
      */
     public double diameterMm() {
-        return diameter;
+        return values().house(DIAMETER);
     }
 
     /**
      * Returns the number of flutes.
      *
-     * @return 1 or more
+     * @return 1 to 8
      */
     public int flutes() {
-        return flutes;
+        return values().at(FLUTES);
     }
 
     /**
@@ -194,7 +203,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return more than 0
      */
     public double fluteLengthMm() {
-        return fluteLength;
+        return values().house(FLUTE_LENGTH, USUAL_FLUTED_DIAMETERS * diameterMm());
     }
 
     /**
@@ -203,7 +212,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return more than 0
      */
     public double shankMm() {
-        return shank;
+        return values().house(SHANK, diameterMm());
     }
 
     /**
@@ -212,7 +221,8 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the fluted length or more
      */
     public double standOutMm() {
-        return standOut;
+        double diameter = diameterMm();
+        return values().house(STAND_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
     }
 
     /**
@@ -221,7 +231,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return the material
      */
     public Material material() {
-        return material;
+        return values().at(MATERIAL);
     }
 
     /**
@@ -230,53 +240,12 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
      * @return 0 or more
      */
     public double runoutMm() {
-        return runout;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+        return values().house(RUNOUT);
     }
 
     @Override
     public Form<Cutter> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public Cutter in(LengthStyle other) {
-        return new Cutter(
-                diameter,
-                flutes,
-                fluteLength,
-                shank,
-                standOut,
-                material,
-                runout,
-                Objects.requireNonNull(other, "style").unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Cutter other
-                && Double.compare(diameter, other.diameter) == 0
-                && flutes == other.flutes
-                && Double.compare(fluteLength, other.fluteLength) == 0
-                && Double.compare(shank, other.shank) == 0
-                && Double.compare(standOut, other.standOut) == 0
-                && material == other.material
-                && Double.compare(runout, other.runout) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(diameter, flutes, fluteLength, shank, standOut, material, runout);
-    }
-
-    /** Returns such as {@code 6 mm straight cutter, 2 flutes of 22 mm, shank 12.7 mm, stands out 30 mm, carbide}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -289,7 +258,7 @@ public final class Cutter implements Answer, SaysLengths<Cutter> {
                 .fact("stickOut", Kind.MM, "from the collet to the tip", Cutter::standOutMm)
                 .fact("material", Kind.code(Material.class), "of the body", Cutter::material)
                 .fact("runout", Kind.MM, "total indicator reading, 0 or more", Cutter::runoutMm)
-                .phrase("running", cutter -> cutter.runout > 0, ", runout {runout}")
+                .phrase("running", cutter -> cutter.runoutMm() > 0, ", runout {runout}")
                 .finds(
                         "straight",
                         "{diameter} straight cutter, {flutes:of flute/flutes} of {fluteLength}, shank {shank}, "

@@ -1,17 +1,17 @@
 package org.neckgeom.shop;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * When a neck may be cut: the chance wanted of a good slot, and what a spoiled neck and each step on the way cost. Immutable.
@@ -20,10 +20,10 @@ import org.neckgeom.units.ShopUnit;
  * that all four share: only their ratios count. Defaults (common practice): a chance of 95 %; a spoiled neck 120 minutes of
  * work and wood, reading a cut again 0.36, a trial cut with its readings 1.8, a fence move 1.2.
  */
-public final class DecisionRule implements Answer {
+public final class DecisionRule extends Noun<DecisionRule> {
 
     static final Form<DecisionRule> FORM = Form.<DecisionRule>of("decision-rule")
-            .fact("wantedChance", Kind.PROBABILITY, "of a slot within its limit", rule -> rule.wanted)
+            .fact("wantedChance", Kind.PROBABILITY, "of a slot within its limit", rule -> rule.wantedChance())
             .fact("spoiledNeckCost", Kind.RATIO, "in the unit of the others", DecisionRule::spoiledNeckCost)
             .fact("readingAgainCost", Kind.RATIO, "of reading a cut again", DecisionRule::readingAgainCost)
             .fact("trialCutCost", Kind.RATIO, "of a trial cut and its readings", DecisionRule::trialCutCost)
@@ -34,25 +34,45 @@ public final class DecisionRule implements Answer {
             .line("trialCutCost", "trial cut", "{trialCutCost:..2}")
             .line("fenceMoveCost", "fence move", "{fenceMoveCost:..2}");
 
-    private static final double WANTED = 0.95;
-    private static final double NECK = 120;
-    private static final double READING = 0.36;
-    private static final double TRIAL_CUT = 1.8;
-    private static final double MOVE = 1.2;
-    private static final DecisionRule DEFAULTS = new DecisionRule(WANTED, NECK, READING, TRIAL_CUT, MOVE);
+    /** Its keys. */
+    public static final Table<DecisionRule> TABLE =
+            Table.of("", "when the neck may be cut, and what steps on the way cost", DecisionRule::new);
 
-    private final double wanted;
-    private final double neck;
-    private final double reading;
-    private final double trialCut;
-    private final double move;
+    private static final double MOST = 1e6;
+    private static final double LEAST_NECK = 1e-3;
+    private static final double USUAL_NECK = 120;
+    private static final double USUAL_READING = 0.36;
+    private static final double USUAL_TRIAL_CUT = 1.8;
+    private static final double USUAL_MOVE = 1.2;
 
-    private DecisionRule(double wanted, double neck, double reading, double trialCut, double move) {
-        this.wanted = wanted;
-        this.neck = neck;
-        this.reading = reading;
-        this.trialCut = trialCut;
-        this.move = move;
+    private static final Key<DecisionRule, Amount<Dimensionless>> WANTED = TABLE.usual(
+            "wanted chance",
+            Types.PERCENT.moreThan(ShopUnits.percent(50)).atMost(ShopUnits.percent(99.99)),
+            ShopUnits.percent(95),
+            "of a slot within its limit; 95 % when left out");
+    private static final Key<DecisionRule, Double> NECK = TABLE.usual(
+                    "spoiled neck",
+                    Types.number(LEAST_NECK, MOST),
+                    USUAL_NECK,
+                    "its cost in minutes of work, or in any unit that all four share; 120 when left out")
+            .called("cost of a spoiled neck");
+    private static final Key<DecisionRule, Double> READING = TABLE.usual(
+                    "reading again",
+                    Types.number(0, MOST),
+                    USUAL_READING,
+                    "cost of reading a cut again; 0.36 when left out")
+            .called("cost of reading a cut again");
+    private static final Key<DecisionRule, Double> TRIAL_CUT = TABLE.usual(
+                    "trial cut", Types.number(0, MOST), USUAL_TRIAL_CUT, "cost of a trial cut; 1.8 when left out")
+            .called("cost of a trial cut");
+    private static final Key<DecisionRule, Double> MOVE = TABLE.usual(
+                    "fence move", Types.number(0, MOST), USUAL_MOVE, "cost of a fence move; 1.2 when left out")
+            .called("cost of a fence move");
+
+    private static final DecisionRule DEFAULTS = new DecisionRule(TABLE.values());
+
+    private DecisionRule(Values<DecisionRule> values) {
+        super(values);
     }
 
     /**
@@ -67,24 +87,21 @@ public final class DecisionRule implements Answer {
     /**
      * Returns this rule with another chance wanted of a slot within its limit.
      *
-     * @param chance more than 0 and less than 100 percent
+     * @param chance more than 50 and no more than 99.99 percent
      * @return the rule
      */
     public DecisionRule wantedChance(Quantity<Dimensionless> chance) {
-        return new DecisionRule(HouseUnits.probability(chance, "wanted chance"), neck, reading, trialCut, move);
+        return new DecisionRule(values().amount(WANTED, chance));
     }
 
     /**
      * Returns this rule with another cost of a spoiled neck.
      *
-     * @param cost wood and work, more than 0, such as 300 minutes
+     * @param cost wood and work, 0.001 or more, such as 300 minutes
      * @return the rule
      */
     public DecisionRule spoiledNeck(double cost) {
-        if (!(cost > 0 && cost < Double.POSITIVE_INFINITY)) {
-            throw Refusal.of("cost of a spoiled neck", "more-than", "be more than 0", Numbers.plain(cost));
-        }
-        return new DecisionRule(wanted, cost, reading, trialCut, move);
+        return new DecisionRule(values().with(NECK, cost + 0.0));
     }
 
     /**
@@ -94,7 +111,7 @@ public final class DecisionRule implements Answer {
      * @return the rule
      */
     public DecisionRule readingAgain(double cost) {
-        return new DecisionRule(wanted, neck, cost(cost, "reading a cut again"), trialCut, move);
+        return new DecisionRule(values().with(READING, cost + 0.0));
     }
 
     /**
@@ -104,7 +121,7 @@ public final class DecisionRule implements Answer {
      * @return the rule
      */
     public DecisionRule trialCut(double cost) {
-        return new DecisionRule(wanted, neck, reading, cost(cost, "a trial cut"), move);
+        return new DecisionRule(values().with(TRIAL_CUT, cost + 0.0));
     }
 
     /**
@@ -114,32 +131,25 @@ public final class DecisionRule implements Answer {
      * @return the rule
      */
     public DecisionRule fenceMove(double cost) {
-        return new DecisionRule(wanted, neck, reading, trialCut, cost(cost, "a fence move"));
-    }
-
-    private static double cost(double cost, String of) {
-        if (!(cost >= 0 && cost < Double.POSITIVE_INFINITY)) {
-            throw Refusal.of("cost of " + of, "at-least", "be 0 or more", Numbers.plain(cost));
-        }
-        return cost + 0.0;
+        return new DecisionRule(values().with(MOVE, cost + 0.0));
     }
 
     /**
      * Returns the chance wanted.
      *
-     * @return a ratio, more than 0 and less than 1
+     * @return a ratio, more than 0.5 and less than 1
      */
     public double wantedChance() {
-        return wanted;
+        return values().house(WANTED);
     }
 
     /**
      * Returns the chance wanted in percent.
      *
-     * @return more than 0 and less than 100 percent
+     * @return more than 50 and less than 100 percent
      */
     public Amount<Dimensionless> wantedPercent() {
-        return Amount.ofHouse(wanted, ShopUnit.PERCENT);
+        return Amount.ofHouse(wantedChance(), ShopUnit.PERCENT);
     }
 
     /**
@@ -148,7 +158,7 @@ public final class DecisionRule implements Answer {
      * @return more than 0
      */
     public double spoiledNeckCost() {
-        return neck;
+        return values().at(NECK);
     }
 
     /**
@@ -157,7 +167,7 @@ public final class DecisionRule implements Answer {
      * @return 0 or more
      */
     public double readingAgainCost() {
-        return reading;
+        return values().at(READING);
     }
 
     /**
@@ -166,7 +176,7 @@ public final class DecisionRule implements Answer {
      * @return 0 or more
      */
     public double trialCutCost() {
-        return trialCut;
+        return values().at(TRIAL_CUT);
     }
 
     /**
@@ -175,38 +185,11 @@ public final class DecisionRule implements Answer {
      * @return 0 or more
      */
     public double fenceMoveCost() {
-        return move;
+        return values().at(MOVE);
     }
 
     @Override
     public Form<DecisionRule> form() {
         return FORM;
-    }
-
-    /** Returns millimetres: a rule has no lengths. */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof DecisionRule other
-                && Double.compare(wanted, other.wanted) == 0
-                && Double.compare(neck, other.neck) == 0
-                && Double.compare(reading, other.reading) == 0
-                && Double.compare(trialCut, other.trialCut) == 0
-                && Double.compare(move, other.move) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(wanted, neck, reading, trialCut, move);
-    }
-
-    /** Returns the chance wanted and the four costs. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

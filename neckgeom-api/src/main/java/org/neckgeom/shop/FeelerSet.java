@@ -1,26 +1,82 @@
 package org.neckgeom.shop;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * A set of feeler leaves, such as {@code 20 leaves, 0.05 to 1 mm}: what the fence can be moved by. Immutable.
  *
  * <p>The ready-made sets are common practice (no leaf tolerance is claimed for them: state it with {@link #eachWithin}).
  */
-public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
+public final class FeelerSet extends Noun<FeelerSet> {
+
+    /** Its keys. */
+    public static final Table<FeelerSet> TABLE = Table.of("feeler leaves", "feeler leaves", FeelerSet::new);
+
+    private static final int MOST = 60;
+
+    private static final Key<FeelerSet, Common> SET = TABLE.optional(
+            "set",
+            Types.words(Common.class, set -> set.word),
+            "a common set: metric 20 (0.05 to 1 mm), metric 13 (0.05 to 1 mm), inch 26 (1.5 to 25 thou)");
+    private static final Key<FeelerSet, List<Amount<Length>>> LEAVES = TABLE.optional(
+                    "leaves",
+                    Types.stamped(Types.list(Types.SIZE, 1, MOST)),
+                    "your own leaves, instead of a common set")
+            .called("leaf");
+    private static final Key<FeelerSet, Amount<Length>> EACH_WITHIN = TABLE.usual(
+                    "each within",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(0),
+                    "how far a leaf may be off what is stamped on it, either way; 0 when left out")
+            .called("leaf tolerance");
+
+    /** A set as it is sold; common practice. */
+    private enum Common {
+        METRIC_20("metric 20", LengthStyle.MILLIMETRES),
+        METRIC_13("metric 13", LengthStyle.MILLIMETRES),
+        INCH_26("inch 26", LengthStyle.DECIMAL_INCHES);
+
+        private final String word;
+        private final LengthStyle stamped;
+
+        Common(String word, LengthStyle stamped) {
+            this.word = word;
+            this.stamped = stamped;
+        }
+
+        double[] mm() {
+            return switch (this) {
+                case METRIC_20 ->
+                    IntStream.rangeClosed(1, 20).mapToDouble(i -> i / 20.0).toArray();
+                case METRIC_13 ->
+                    new double[] {0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 1.00};
+                case INCH_26 ->
+                    DoubleStream.concat(
+                                    DoubleStream.of(1.5, 2, 2.5),
+                                    IntStream.rangeClosed(3, 25).asDoubleStream())
+                            .map(ShopUnit.THOU::toHouse)
+                            .toArray();
+            };
+        }
+    }
 
     static final Form<FeelerSet> FORM = Form.<FeelerSet>of("feeler-gauges")
             .fact("count", Kind.WHOLE, "how many gauges", set -> set.leaves.length)
@@ -33,19 +89,40 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
             .fact("thickest", Kind.MM, "of them", set -> set.leaves[set.leaves.length - 1])
             .fact("halfWidth", Kind.MM, "how far a gauge may be off its marking, 0 or more", FeelerSet::leafHalfWidthMm)
             .phrase("range", set -> set.leaves.length > 1, "{thinnest:fine} to ")
-            .phrase("each", set -> set.leafHalfWidth > 0, ", each within {halfWidth:fine}")
+            .phrase("each", set -> set.leafHalfWidthMm() > 0, ", each within {halfWidth:fine}")
             .finds("gauges", "{count:of leaf/leaves}, {range}{thickest:fine}{each}");
 
     private final double[] leaves;
-    private final double leafHalfWidth;
     private final LengthStyle stamped;
-    private final LengthStyle style;
 
-    private FeelerSet(double[] leaves, double leafHalfWidth, LengthStyle stamped, LengthStyle style) {
-        this.leaves = leaves;
-        this.leafHalfWidth = leafHalfWidth;
-        this.stamped = stamped;
-        this.style = style;
+    private FeelerSet(Values<FeelerSet> values) {
+        super(thinnestFirst(values));
+        if (values.has(SET) == values.has(LEAVES)) {
+            throw Refusal.because("set", "one-of", "either set or leaves must be given, and not both");
+        }
+        List<Amount<Length>> own = values().find(LEAVES).orElse(List.of());
+        this.leaves = values.find(SET)
+                .map(Common::mm)
+                .orElseGet(() -> own.stream().mapToDouble(Amount::house).toArray());
+        this.stamped = values.find(SET).map(set -> set.stamped).orElseGet(() -> LengthStyle.of(own.get(0)));
+        if (!(leafHalfWidthMm() < leaves[0])) {
+            Amount<Length> thinnest = Amount.ofHouse(leaves[0], style().fineUnit());
+            throw values.refused(
+                    EACH_WITHIN,
+                    "less-than",
+                    "be less than " + thinnest + ", the thinnest leaf",
+                    values.at(EACH_WITHIN));
+        }
+    }
+
+    private static Values<FeelerSet> thinnestFirst(Values<FeelerSet> values) {
+        return values.find(LEAVES)
+                .map(own -> values.with(
+                        LEAVES,
+                        own.stream()
+                                .sorted(Comparator.comparingDouble(Amount::house))
+                                .toList()))
+                .orElse(values);
     }
 
     /**
@@ -54,11 +131,7 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
      * @return the set
      */
     public static FeelerSet metric20() {
-        double[] mm = new double[20];
-        for (int i = 0; i < mm.length; i++) {
-            mm[i] = (i + 1) / 20.0;
-        }
-        return stamped(mm, LengthStyle.MILLIMETRES);
+        return common(Common.METRIC_20);
     }
 
     /**
@@ -68,8 +141,7 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
      * @return the set
      */
     public static FeelerSet metric13() {
-        double[] mm = {0.05, 0.10, 0.15, 0.20, 0.25, 0.30, 0.40, 0.50, 0.60, 0.70, 0.80, 0.90, 1.00};
-        return stamped(mm, LengthStyle.MILLIMETRES);
+        return common(Common.METRIC_13);
     }
 
     /**
@@ -78,32 +150,21 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
      * @return the set
      */
     public static FeelerSet inch26() {
-        double[] mm = new double[26];
-        mm[0] = ShopUnit.THOU.toHouse(1.5);
-        mm[1] = ShopUnit.THOU.toHouse(2);
-        mm[2] = ShopUnit.THOU.toHouse(2.5);
-        for (int i = 3; i < mm.length; i++) {
-            mm[i] = ShopUnit.THOU.toHouse(i);
-        }
-        return stamped(mm, LengthStyle.DECIMAL_INCHES);
+        return common(Common.INCH_26);
+    }
+
+    private static FeelerSet common(Common set) {
+        return new FeelerSet(TABLE.values().with(SET, set));
     }
 
     /**
-     * Returns a set of one's own: leaves, cards, shims, whatever has a known thickness.
+     * Returns a set of one's own: leaves, cards, shims, anything of known thickness.
      *
-     * @param leaves one or more, each more than 0; the first one's unit is the one answers are given in
+     * @param leaves one to sixty, each more than 0; the thinnest one's unit is the one answers are given in
      * @return the set
      */
     public static FeelerSet of(List<? extends Quantity<Length>> leaves) {
-        if (Objects.requireNonNull(leaves, "leaves").isEmpty()) {
-            throw Refusal.of("leaves", "at-least", "be 1 or more", "there were none", "");
-        }
-        double[] mm = new double[leaves.size()];
-        for (int i = 0; i < mm.length; i++) {
-            mm[i] = HouseUnits.mmPositive(leaves.get(i), "leaf");
-        }
-        Arrays.sort(mm);
-        return stamped(mm, LengthStyle.of(leaves.get(0)));
+        return new FeelerSet(TABLE.values().amounts(LEAVES, leaves));
     }
 
     /**
@@ -113,13 +174,7 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
      * @return the set
      */
     public FeelerSet eachWithin(Quantity<Length> halfWidth) {
-        double mm = HouseUnits.mmNotNegative(halfWidth, "leaf tolerance");
-        if (!(mm < leaves[0])) {
-            Amount<Length> thinnest = Amount.ofHouse(leaves[0], style.fineUnit());
-            throw HouseUnits.refused(
-                    "leaf tolerance", "less-than", "less than the thinnest leaf of " + thinnest.toString(), halfWidth);
-        }
-        return new FeelerSet(leaves, mm, stamped, style);
+        return new FeelerSet(values().amount(EACH_WITHIN, halfWidth));
     }
 
     /**
@@ -137,20 +192,16 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
      * @return half-width of a rectangular spread, 0 or more
      */
     public double leafHalfWidthMm() {
-        return leafHalfWidth;
+        return values().house(EACH_WITHIN);
     }
 
     /**
-     * Returns the style its leaves are stamped in, whatever style the set is printed in.
+     * Returns the style its leaves are stamped in, in any style the set is printed in.
      *
-     * @return the style of its first leaf
+     * @return the style of its thinnest leaf
      */
     public LengthStyle stampedIn() {
         return stamped;
-    }
-
-    private static FeelerSet stamped(double[] mm, LengthStyle stamped) {
-        return new FeelerSet(mm, 0, stamped, stamped);
     }
 
     @Override
@@ -158,31 +209,9 @@ public final class FeelerSet implements Answer, SaysLengths<FeelerSet> {
         return FORM;
     }
 
+    /** Returns the style its leaves are stamped in, where none was asked for. */
     @Override
     public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public FeelerSet in(LengthStyle other) {
-        return new FeelerSet(leaves, leafHalfWidth, stamped, Objects.requireNonNull(other, "style"));
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof FeelerSet other
-                && Arrays.equals(leaves, other.leaves)
-                && Double.compare(leafHalfWidth, other.leafHalfWidth) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(Arrays.hashCode(leaves), leafHalfWidth);
-    }
-
-    /** Returns such as {@code 20 leaves, 0.05 to 1 mm}. */
-    @Override
-    public String toString() {
-        return text(style());
+        return values().without(EACH_WITHIN).style(stamped);
     }
 }

@@ -1,26 +1,30 @@
 package org.neckgeom.shop;
 
-import java.util.Locale;
-import java.util.Objects;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
 
 /**
  * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
  * pivoting about one end. Immutable.
  */
-public final class Fence implements Answer, SaysLengths<Fence> {
+public final class Fence extends Noun<Fence> {
 
     /** How a fence is built. */
     public enum Build {
@@ -32,34 +36,87 @@ public final class Fence implements Answer, SaysLengths<Fence> {
         PIVOTING
     }
 
+    /** Its keys. */
+    public static final Table<Fence> TABLE = Table.of("fence", "the fence", Fence::new);
+
     /** Gap between the halves of a split fence, the cutter in its middle; common practice. */
     private static final double USUAL_GAP_MM = 20;
 
     private static final double USUAL_GAP_IN = 0.75;
 
-    private final Build build;
-    private final double length;
-    private final double outOfLine;
-    private final double gap;
-    private final double cutterFromPivot;
-    private final double stopFromPivot;
-    private final ShopUnit<Length> unit;
+    private static final Key<Fence, Build> KIND =
+            TABLE.needed("kind", builds(), "one straight piece, two halves, or pivoting at one end");
+    private static final Key<Fence, Amount<Length>> LENGTH = TABLE.needed("length", Types.SIZE, "of its face");
+    private static final Key<Fence, Amount<Length>> OUT_OF_LINE = TABLE.optional(
+                    "out of line", Types.EITHER_WAY, "split: how far the second half stands before the first")
+            .called("halves out of line");
+    private static final Key<Fence, Amount<Length>> GAP = TABLE.optional(
+                    "gap",
+                    Types.SIZE_OR_NOTHING,
+                    "split: between the halves, the cutter in its middle; 20 mm or 3/4 in when left out")
+            .called("gap");
+    private static final Key<Fence, Amount<Length>> CUTTER_FROM_PIVOT = TABLE.optional(
+                    "cutter from pivot", Types.SIZE, "pivoting: from the pivot to the cutter")
+            .called("cutter's distance from the pivot");
+    private static final Key<Fence, Amount<Length>> STOP_FROM_PIVOT = TABLE.optional(
+                    "stop from pivot", Types.SIZE, "pivoting: from the pivot to the stop block")
+            .called("stop block's distance from the pivot");
 
-    private Fence(
-            Build build,
-            double length,
-            double outOfLine,
-            double gap,
-            double cutterFromPivot,
-            double stopFromPivot,
-            ShopUnit<Length> unit) {
-        this.build = build;
-        this.length = length;
-        this.outOfLine = outOfLine;
-        this.gap = gap;
-        this.cutterFromPivot = cutterFromPivot;
-        this.stopFromPivot = stopFromPivot;
-        this.unit = unit;
+    private Fence(Values<Fence> values) {
+        super(withGap(values));
+        switch (build()) {
+            case SPLIT -> only("a split fence", List.of(OUT_OF_LINE), List.of(CUTTER_FROM_PIVOT, STOP_FROM_PIVOT));
+            case PIVOTING ->
+                only("a pivoting fence", List.of(CUTTER_FROM_PIVOT, STOP_FROM_PIVOT), List.of(OUT_OF_LINE, GAP));
+            case ONE_PIECE ->
+                only("a fence in one piece", List.of(), List.of(OUT_OF_LINE, GAP, CUTTER_FROM_PIVOT, STOP_FROM_PIVOT));
+        }
+        if (!(gapMm() < lengthMm())) {
+            throw values.refused(
+                    GAP, "less-than", "be less than " + values.at(LENGTH) + ", the fence's length", values.at(GAP));
+        }
+        if (!(cutterFromPivotMm() <= lengthMm())) {
+            throw values.refused(
+                    CUTTER_FROM_PIVOT,
+                    "at-most",
+                    "be " + values.at(LENGTH) + " or less, the fence's length",
+                    values.at(CUTTER_FROM_PIVOT));
+        }
+    }
+
+    private static Type<Build> builds() {
+        Map<String, Build> words = new LinkedHashMap<>();
+        words.put("one piece", Build.ONE_PIECE);
+        words.put("split", Build.SPLIT);
+        words.put("pivoting", Build.PIVOTING);
+        return Types.words(words);
+    }
+
+    /** The usual gap is that of the unit the fence was given in, whatever it is printed in later: so it is kept. */
+    private static Values<Fence> withGap(Values<Fence> values) {
+        if (values.find(KIND).orElse(Build.ONE_PIECE) != Build.SPLIT || values.has(GAP) || !values.has(LENGTH)) {
+            return values;
+        }
+        LengthStyle style = values.style();
+        double usual = style == LengthStyle.MILLIMETRES ? USUAL_GAP_MM : ShopUnit.INCH.toHouse(USUAL_GAP_IN);
+        return values.with(GAP, style.amount(Math.min(usual, values.house(LENGTH) / 2)));
+    }
+
+    private void only(String what, List<Key<Fence, ?>> needed, List<Key<Fence, ?>> foreign) {
+        for (Key<Fence, ?> key : needed) {
+            if (!values().has(key)) {
+                throw Refusal.because(key.name(), "missing", key.name() + " is missing; " + what + " needs it");
+            }
+        }
+        for (Key<Fence, ?> key : foreign) {
+            if (values().has(key)) {
+                throw Refusal.because(key.name(), "foreign", key.name() + " is given, but " + what + " has none");
+            }
+        }
+    }
+
+    private static Values<Fence> of(Build build, Quantity<Length> length) {
+        return TABLE.values().with(KIND, build).amount(LENGTH, length);
     }
 
     /**
@@ -69,9 +126,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return the fence
      */
     public static Fence onePiece(Quantity<Length> length) {
-        double mm = HouseUnits.mmPositive(length, "fence length");
-        return new Fence(
-                Build.ONE_PIECE, mm, 0, 0, mm, mm, LengthStyle.of(length).unit());
+        return new Fence(of(Build.ONE_PIECE, length));
     }
 
     /**
@@ -82,36 +137,37 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return the fence
      */
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
-        double mm = HouseUnits.mmPositive(length, "fence length");
-        double step = HouseUnits.mm(outOfLine, "halves out of line");
-        LengthStyle style = LengthStyle.of(length);
-        double usual = style == LengthStyle.MILLIMETRES ? USUAL_GAP_MM : ShopUnit.INCH.toHouse(USUAL_GAP_IN);
-        return new Fence(Build.SPLIT, mm, step, Math.min(usual, mm / 2), mm, mm, style.unit());
+        return new Fence(of(Build.SPLIT, length).amount(OUT_OF_LINE, outOfLine));
     }
 
     /**
-     * Returns a fence that pivots about one end.
+     * Begins a fence that pivots about one end.
      *
      * @param length more than 0
-     * @param cutterFromPivot distance from the pivot to the cutter along the fence, more than 0, no more than the length
-     * @param stopFromPivot distance from the pivot to the block the free end is set against, more than 0
-     * @return the fence
+     * @return a fence that still needs its distances from the pivot
      */
-    public static Fence pivoting(
-            Quantity<Length> length, Quantity<Length> cutterFromPivot, Quantity<Length> stopFromPivot) {
-        double mm = HouseUnits.mmPositive(length, "fence length");
-        double cutter = HouseUnits.mmPositive(cutterFromPivot, "cutter's distance from the pivot");
-        double stop = HouseUnits.mmPositive(stopFromPivot, "stop block's distance from the pivot");
-        if (!(cutter <= mm)) {
-            throw HouseUnits.refused(
-                    "cutter's distance from the pivot",
-                    "at-most",
-                    "no more than the fence's length of "
-                            + Amount.from(length, "fence length").toString(),
-                    cutterFromPivot);
+    public static NeedsPivot pivoting(Quantity<Length> length) {
+        return new NeedsPivot(of(Build.PIVOTING, length));
+    }
+
+    /** A pivoting fence whose distances from the pivot are not given yet. Immutable. */
+    public static final class NeedsPivot {
+        private final Values<Fence> values;
+
+        private NeedsPivot(Values<Fence> values) {
+            this.values = values;
         }
-        return new Fence(
-                Build.PIVOTING, mm, 0, 0, cutter, stop, LengthStyle.of(length).unit());
+
+        /**
+         * Returns the fence with what lies along it, measured from the pivot.
+         *
+         * @param cutter distance from the pivot to the cutter, more than 0, no more than the fence's length
+         * @param stop distance from the pivot to the block the free end is set against, more than 0
+         * @return the fence
+         */
+        public Fence fromPivot(Quantity<Length> cutter, Quantity<Length> stop) {
+            return new Fence(values.amount(CUTTER_FROM_PIVOT, cutter).amount(STOP_FROM_PIVOT, stop));
+        }
     }
 
     /**
@@ -123,19 +179,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @throws IllegalArgumentException if the fence is not split
      */
     public Fence gap(Quantity<Length> width) {
-        double mm = HouseUnits.mmNotNegative(width, "gap");
-        if (build != Build.SPLIT) {
-            throw Refusal.of(
-                    "gap",
-                    "fit",
-                    "be of a split fence",
-                    "given for a " + build.toString().toLowerCase(Locale.ROOT).replace('_', ' ') + " fence");
-        }
-        if (!(mm < length)) {
-            throw HouseUnits.refused(
-                    "gap", "less-than", "less than the fence's length of " + Amount.ofHouse(length, unit), width);
-        }
-        return new Fence(build, length, outOfLine, mm, cutterFromPivot, stopFromPivot, unit);
+        return new Fence(values().amount(GAP, width));
     }
 
     /**
@@ -144,7 +188,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return 0 unless the fence is split
      */
     public double gapMm() {
-        return gap;
+        return values().house(GAP, 0);
     }
 
     /**
@@ -153,7 +197,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return the build
      */
     public Build build() {
-        return build;
+        return values().at(KIND);
     }
 
     /**
@@ -162,7 +206,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return more than 0
      */
     public double lengthMm() {
-        return length;
+        return values().house(LENGTH);
     }
 
     /**
@@ -171,7 +215,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return 0 unless the fence is split
      */
     public double outOfLineMm() {
-        return outOfLine;
+        return values().house(OUT_OF_LINE, 0);
     }
 
     /**
@@ -180,7 +224,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return 1 unless the fence pivots
      */
     public double leverage() {
-        return build == Build.PIVOTING ? stopFromPivot / cutterFromPivot : 1;
+        return stopFromPivotMm() / cutterFromPivotMm();
     }
 
     /**
@@ -189,7 +233,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return the fence's length where nothing pivots
      */
     public double cutterFromPivotMm() {
-        return cutterFromPivot;
+        return values().house(CUTTER_FROM_PIVOT, lengthMm());
     }
 
     /**
@@ -198,51 +242,12 @@ public final class Fence implements Answer, SaysLengths<Fence> {
      * @return the fence's length where nothing pivots
      */
     public double stopFromPivotMm() {
-        return stopFromPivot;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+        return values().house(STOP_FROM_PIVOT, lengthMm());
     }
 
     @Override
     public Form<Fence> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public Fence in(LengthStyle other) {
-        return new Fence(
-                build,
-                length,
-                outOfLine,
-                gap,
-                cutterFromPivot,
-                stopFromPivot,
-                Objects.requireNonNull(other, "style").unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Fence other
-                && build == other.build
-                && Double.compare(length, other.length) == 0
-                && Double.compare(outOfLine, other.outOfLine) == 0
-                && Double.compare(gap, other.gap) == 0
-                && Double.compare(cutterFromPivot, other.cutterFromPivot) == 0
-                && Double.compare(stopFromPivot, other.stopFromPivot) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(build, length, outOfLine, gap, cutterFromPivot, stopFromPivot);
-    }
-
-    /** Returns such as {@code one-piece fence, 600 mm}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -270,7 +275,7 @@ public final class Fence implements Answer, SaysLengths<Fence> {
 
         /** A size that only fences of one build have. */
         private static Function<Fence, Double> of(Build build, ToDoubleFunction<Fence> mm) {
-            return fence -> fence.build == build ? mm.applyAsDouble(fence) : Double.NaN;
+            return fence -> fence.build() == build ? mm.applyAsDouble(fence) : Double.NaN;
         }
     }
 }

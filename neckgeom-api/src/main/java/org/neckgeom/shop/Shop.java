@@ -6,84 +6,127 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * What one shop has for cutting a channel: a cutter, a fence, leaves to move it by, an instrument to read with, and its
  * rule for the depth of a pass. Immutable.
  *
- * <p>Unless told: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
+ * <p>Unless given: a one-piece fence of 600 mm, the common set of leaves in the cutter's units, an instrument that repeats
  * to {@link TrialCut#USUAL_REPEATABILITY_MM}, passes no deeper than a quarter of the cutter's diameter (common practice in hardwood), no light
- * last pass, and feed and speed of rotation not told.
+ * last pass, and no feed and speed of rotation.
  */
-public final class Shop implements Answer, SaysLengths<Shop> {
+public final class Shop extends Noun<Shop> {
+
+    /** Its keys. */
+    public static final Table<Shop> TABLE = Table.of("shop", "what the shop has for cutting the channel", Shop::new);
+
+    private static final double USUAL_FENCE_MM = 600;
+    private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
+
+    private static final Key<Shop, Cutter> CUTTER =
+            TABLE.needed("cutter", Types.group(Cutter.TABLE), "the cutter for the channel");
+    private static final Key<Shop, Fence> FENCE = TABLE.optional(
+                    "fence", Types.group(Fence.TABLE), "what the blank runs along; one piece of 600 mm when left out")
+            .called("fence");
+    private static final Key<Shop, FeelerSet> LEAVES = TABLE.optional(
+                    "feeler leaves",
+                    Types.group(FeelerSet.TABLE),
+                    "what the fence is moved by; the common set when left out")
+            .called("leaves");
+    private static final Key<Shop, BenchUncertainty> BENCH = TABLE.inline(
+                    BenchUncertainty.TABLE, BenchUncertainty.withDefaults())
+            .called("bench uncertainty");
+    private static final Key<Shop, DecisionRule> DECISION = TABLE.usual(
+                    "decision",
+                    Types.group(DecisionRule.TABLE),
+                    DecisionRule.withDefaults(),
+                    "when the neck may be cut, and what steps on the way cost")
+            .called("decision rule");
+    private static final Key<Shop, Amount<Length>> DEEPEST_PASS = TABLE.optional(
+                    "deepest pass", Types.SIZE, "no pass is deeper; a quarter of the cutter's diameter when left out")
+            .called("deepest pass");
+    private static final Key<Shop, Amount<Length>> LAST_PASS = TABLE.usual(
+                    "last pass",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(0),
+                    "depth of a light last pass; none when left out")
+            .called("last pass");
+    private static final Key<Shop, Amount<Speed>> FEED = TABLE.optional(
+                    "feed",
+                    Types.SPEED.moreThan(ShopUnits.mmPerMinute(0)).atMost(ShopUnits.mmPerMinute(30_000)),
+                    "how fast the blank goes past the cutter; given together with the turning")
+            .called("feed");
+    private static final Key<Shop, Amount<Frequency>> TURNING = TABLE.optional(
+                    "turning",
+                    Types.TURNING.moreThan(ShopUnits.rpm(0)).atMost(ShopUnits.rpm(60_000)),
+                    "how fast the cutter turns")
+            .called("speed of rotation");
+
+    static {
+        TABLE.together(FEED, TURNING);
+    }
 
     private static final Form<Shop> FORM = Form.<Shop>of("shop")
             .finds("shop", "Shop")
             .row("cutter", "cutter", Kind.answer(Cutter.Sentences.FORM), "for the channel", Shop::cutter)
             .row("fence", "fence", Kind.answer(Fence.Sentences.FORM), "the piece rides along", Shop::fence)
             .row("feelerGauges", "leaves", Kind.answer(FeelerSet.FORM), "to move the fence by", Shop::leaves)
-            .fact("repeatability", Kind.MM, "of one reading", shop -> shop.bench.readingMm())
+            .fact(
+                    "repeatability",
+                    Kind.MM,
+                    "of one reading",
+                    shop -> shop.uncertainty().readingMm())
             .line("repeatability", "reads within", "{repeatability}, one standard deviation")
             .row(
                     "cutScatter",
                     "cut scatter",
-                    Kind.answer(BenchUncertainty.CUT_SCATTER),
+                    Kind.answer(BenchUncertainty.SCATTER),
                     "of cuts at one setting",
-                    shop -> shop.bench)
-            .row("deepestPass", "deepest pass", Kind.MM, "no pass is deeper", shop -> shop.deepestPass)
-            .fact("lastPass", Kind.MM, "depth of a light last pass; 0 for none", shop -> shop.lastPass)
-            .line("lastPass", "last pass", shop -> shop.lastPass > 0, "{lastPass}")
+                    shop -> shop.uncertainty())
+            .row(
+                    "deepestPass",
+                    "deepest pass",
+                    Kind.MM,
+                    "no pass is deeper",
+                    shop -> shop.deepestPass().house())
+            .fact(
+                    "lastPass",
+                    Kind.MM,
+                    "depth of a light last pass; 0 for none",
+                    shop -> shop.lastPass().house())
+            .line("lastPass", "last pass", shop -> shop.lastPass().house() > 0, "{lastPass}")
             .factIfAny("feed", Kind.AMOUNT, "of the blank past the cutter", Shop::feed)
             .factIfAny("turning", Kind.AMOUNT, "of the cutter", Shop::turning)
             .line("feed", "feed", "{feed} at {turning}")
-            .fact("uncertainty", Kind.answer(BenchUncertainty.FORM), "of the bench", shop -> shop.bench)
-            .fact("decision", Kind.answer(DecisionRule.FORM), "when a neck may be cut", shop -> shop.rule);
+            .fact("uncertainty", Kind.answer(BenchUncertainty.FORM), "of the bench", shop -> shop.uncertainty())
+            .fact("decision", Kind.answer(DecisionRule.FORM), "when a neck may be cut", shop -> shop.decision());
 
-    private static final double USUAL_FENCE_MM = 600;
-    private static final double DEEPEST_PASS_IN_DIAMETERS = 0.25;
+    private Shop(Values<Shop> values) {
+        super(withLeaves(values));
+        if (!(lastPass().house() <= deepestPass().house())) {
+            throw values.refused(
+                    LAST_PASS, "at-most", "be " + deepestPass() + " or less, the deepest pass", values.at(LAST_PASS));
+        }
+    }
 
-    /** Far past any machine; slips of a unit stop here. */
-    private static final double FASTEST_FEED_MM_PER_S = 100_000;
-
-    private static final double FASTEST_TURNING_HZ = 10_000;
-
-    private final Cutter cutter;
-    private final Fence fence;
-    private final FeelerSet leaves;
-    private final BenchUncertainty bench;
-    private final DecisionRule rule;
-    private final double deepestPass;
-    private final double lastPass;
-    private final double feed;
-    private final double turning;
-
-    private Shop(
-            Cutter cutter,
-            Fence fence,
-            FeelerSet leaves,
-            BenchUncertainty bench,
-            DecisionRule rule,
-            double deepestPass,
-            double lastPass,
-            double feed,
-            double turning) {
-        this.cutter = cutter;
-        this.fence = fence;
-        this.leaves = leaves;
-        this.bench = bench;
-        this.rule = rule;
-        this.deepestPass = deepestPass;
-        this.lastPass = lastPass;
-        this.feed = feed;
-        this.turning = turning;
+    /** The usual leaves are those of the unit the cutter was given in, whatever it is printed in later: so they are kept. */
+    private static Values<Shop> withLeaves(Values<Shop> values) {
+        if (values.has(LEAVES) || !values.has(CUTTER)) {
+            return values;
+        }
+        boolean inches = values.at(CUTTER).style() != LengthStyle.MILLIMETRES;
+        return values.with(LEAVES, inches ? FeelerSet.inch26() : FeelerSet.metric20());
     }
 
     /**
@@ -93,18 +136,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public static Shop with(Cutter cutter) {
-        boolean inches = Objects.requireNonNull(cutter, "cutter").style() != LengthStyle.MILLIMETRES;
-        FeelerSet usual = inches ? FeelerSet.inch26() : FeelerSet.metric20();
-        return new Shop(
-                cutter,
-                Fence.onePiece(cutter.style().amount(USUAL_FENCE_MM)),
-                usual,
-                BenchUncertainty.withDefaults().in(cutter.style()),
-                DecisionRule.withDefaults(),
-                DEEPEST_PASS_IN_DIAMETERS * cutter.diameterMm(),
-                0,
-                Double.NaN,
-                Double.NaN);
+        return new Shop(TABLE.values().with(CUTTER, Objects.requireNonNull(cutter, "cutter")));
     }
 
     /**
@@ -114,8 +146,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public Shop fence(Fence itsFence) {
-        Objects.requireNonNull(itsFence, "fence");
-        return new Shop(cutter, itsFence, leaves, bench, rule, deepestPass, lastPass, feed, turning);
+        return new Shop(values().with(FENCE, itsFence));
     }
 
     /**
@@ -125,8 +156,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public Shop leaves(FeelerSet set) {
-        Objects.requireNonNull(set, "leaves");
-        return new Shop(cutter, fence, set, bench, rule, deepestPass, lastPass, feed, turning);
+        return new Shop(values().with(LEAVES, set));
     }
 
     /**
@@ -136,7 +166,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public Shop readsWithin(Quantity<Length> standardDeviation) {
-        return uncertainty(bench.reading(standardDeviation).in(cutter.style()));
+        return uncertainty(uncertainty().reading(standardDeviation).in(style()));
     }
 
     /**
@@ -146,8 +176,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public Shop uncertainty(BenchUncertainty ofTheBench) {
-        Objects.requireNonNull(ofTheBench, "bench uncertainty");
-        return new Shop(cutter, fence, leaves, ofTheBench, rule, deepestPass, lastPass, feed, turning);
+        return new Shop(values().with(BENCH, ofTheBench));
     }
 
     /**
@@ -157,8 +186,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public Shop decision(DecisionRule itsRule) {
-        Objects.requireNonNull(itsRule, "decision rule");
-        return new Shop(cutter, fence, leaves, bench, itsRule, deepestPass, lastPass, feed, turning);
+        return new Shop(values().with(DECISION, itsRule));
     }
 
     /**
@@ -169,35 +197,18 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the shop
      */
     public Shop passes(Quantity<Length> deepest, Quantity<Length> last) {
-        double most = HouseUnits.mmPositive(deepest, "deepest pass");
-        double light = HouseUnits.mmNotNegative(last, "last pass");
-        if (!(light <= most)) {
-            throw HouseUnits.refused(
-                    "last pass",
-                    "at-most",
-                    "no deeper than " + Amount.from(deepest, "deepest pass").toString(),
-                    last);
-        }
-        return new Shop(cutter, fence, leaves, bench, rule, most, light, feed, turning);
+        return new Shop(values().amount(DEEPEST_PASS, deepest).amount(LAST_PASS, last));
     }
 
     /**
      * Returns this shop with its feed and the cutter's speed of rotation.
      *
-     * @param speed of the blank past the cutter, more than 0, no more than 100 m/s
-     * @param turns of the cutter, more than 0, no more than 600,000 rpm
+     * @param speed of the blank past the cutter, more than 0, no more than 30,000 mm/min
+     * @param turns of the cutter, more than 0, no more than 60,000 rpm
      * @return the shop
      */
     public Shop feed(Quantity<Speed> speed, Quantity<Frequency> turns) {
-        double mmPerSecond = HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
-        double hertz = HouseUnits.positive(turns, ShopUnit.HERTZ, "speed of rotation");
-        if (!(mmPerSecond <= FASTEST_FEED_MM_PER_S)) {
-            throw HouseUnits.refused("feed", "at-most", "no more than " + ShopUnit.METRE_PER_SECOND.of(100), speed);
-        }
-        if (!(hertz <= FASTEST_TURNING_HZ)) {
-            throw HouseUnits.refused("speed of rotation", "at-most", "no more than " + ShopUnit.RPM.of(600_000), turns);
-        }
-        return new Shop(cutter, fence, leaves, bench, rule, deepestPass, lastPass, mmPerSecond, hertz);
+        return new Shop(values().amount(FEED, speed).amount(TURNING, turns));
     }
 
     /**
@@ -206,7 +217,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the cutter
      */
     public Cutter cutter() {
-        return cutter;
+        return values().at(CUTTER);
     }
 
     /**
@@ -215,7 +226,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the fence
      */
     public Fence fence() {
-        return fence;
+        return values().find(FENCE).orElseGet(() -> Fence.onePiece(style().amount(USUAL_FENCE_MM)));
     }
 
     /**
@@ -224,7 +235,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the leaves
      */
     public FeelerSet leaves() {
-        return leaves;
+        return values().at(LEAVES);
     }
 
     /**
@@ -233,7 +244,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return one standard deviation of one reading, more than 0
      */
     public Amount<Length> repeatability() {
-        return cutter.style().amount(bench.readingMm());
+        return style().amount(uncertainty().readingMm());
     }
 
     /**
@@ -242,7 +253,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return of readings, cuts and moves
      */
     public BenchUncertainty uncertainty() {
-        return bench;
+        return values().has(BENCH) ? values().at(BENCH) : values().at(BENCH).in(style());
     }
 
     /**
@@ -251,7 +262,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return the wanted chance and the costs
      */
     public DecisionRule decision() {
-        return rule;
+        return values().at(DECISION);
     }
 
     /**
@@ -260,7 +271,7 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return more than 0
      */
     public Amount<Length> deepestPass() {
-        return cutter.style().amount(deepestPass);
+        return style().amount(values().house(DEEPEST_PASS, DEEPEST_PASS_IN_DIAMETERS * cutter().diameterMm()));
     }
 
     /**
@@ -269,74 +280,30 @@ public final class Shop implements Answer, SaysLengths<Shop> {
      * @return 0 for none
      */
     public Amount<Length> lastPass() {
-        return cutter.style().amount(lastPass);
+        return style().amount(values().house(LAST_PASS));
     }
 
     /**
-     * Returns the feed, if it was told.
+     * Returns the feed, if it was given.
      *
      * @return more than 0, or nothing
      */
     public Optional<Amount<Speed>> feed() {
-        ShopUnit<Speed> shown = cutter.style().unitFor(ShopUnit.MM_PER_MINUTE);
-        return Double.isNaN(feed) ? Optional.empty() : Optional.of(Amount.ofHouse(feed, shown));
+        ShopUnit<Speed> shown = style().unitFor(ShopUnit.MM_PER_MINUTE);
+        return values().find(FEED).map(feed -> Amount.ofHouse(feed.house(), shown));
     }
 
     /**
-     * Returns the cutter's speed of rotation, if it was told.
+     * Returns the cutter's speed of rotation, if it was given.
      *
      * @return more than 0, or nothing
      */
     public Optional<Amount<Frequency>> turning() {
-        return Double.isNaN(turning) ? Optional.empty() : Optional.of(Amount.ofHouse(turning, ShopUnit.RPM));
+        return values().find(TURNING).map(turns -> Amount.ofHouse(turns.house(), ShopUnit.RPM));
     }
 
     @Override
     public Form<Shop> form() {
         return FORM;
-    }
-
-    @Override
-    public LengthStyle style() {
-        return cutter.style();
-    }
-
-    @Override
-    public Shop in(LengthStyle other) {
-        return new Shop(
-                cutter.in(other),
-                fence.in(other),
-                leaves.in(other),
-                bench.in(other),
-                rule,
-                deepestPass,
-                lastPass,
-                feed,
-                turning);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Shop other
-                && cutter.equals(other.cutter)
-                && fence.equals(other.fence)
-                && leaves.equals(other.leaves)
-                && bench.equals(other.bench)
-                && rule.equals(other.rule)
-                && Double.compare(deepestPass, other.deepestPass) == 0
-                && Double.compare(lastPass, other.lastPass) == 0
-                && Double.compare(feed, other.feed) == 0
-                && Double.compare(turning, other.turning) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(cutter, fence, leaves, bench, rule, deepestPass, lastPass, feed, turning);
-    }
-
-    /** Returns a row for each thing the shop has. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -12,6 +12,11 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -31,6 +36,33 @@ import org.neckgeom.units.ShopUnit;
  * differ from it by more than {@link #LARGEST_MISFIT} of its width.
  */
 public final class TrialCut implements Answer, SaysLengths<TrialCut> {
+
+    /** Its keys. */
+    public static final Table<TrialCut> TABLE =
+            Table.of("", "the readings of one trial cut", TrialCut::from, TrialCut::values);
+
+    private static final int MOST_READINGS = 30;
+    private static final Type<List<Amount<Length>>> READINGS = Types.oneOrMore(Types.SIZE, MOST_READINGS);
+
+    private static final Key<TrialCut, List<Amount<Length>>> FENCE_WALL =
+            TABLE.needed("fence wall", READINGS, "the wall on the fence side, read once or several times");
+    private static final Key<TrialCut, List<Amount<Length>>> FAR_WALL =
+            TABLE.needed("far wall", READINGS, "the wall on the far side");
+    private static final Key<TrialCut, List<Amount<Length>>> SLOT = TABLE.optional(
+            "slot", READINGS, "the slot's width, if read, once or several times: lets the readings be checked");
+    private static final Key<TrialCut, List<Amount<Length>>> PIECE =
+            TABLE.optional("piece", READINGS, "the test piece's width, if read, once or several times");
+    private static final Key<TrialCut, Amount<Length>> RIPPED = TABLE.optional(
+            "ripped with blank",
+            Types.SIZE_OR_NOTHING,
+            "scatter of rips at one setting, one standard deviation, where the piece was ripped with the blank and not read");
+    private static final Key<TrialCut, Amount<Length>> READS_WITHIN = TABLE.optional(
+            "reads within", Types.SIZE, "one standard deviation of one reading; the shop's when left out");
+    private static final Key<TrialCut, Double> CORRELATION = TABLE.usual(
+            "wall correlation",
+            Types.number(-1, 1),
+            0.0,
+            "of the two walls' readings, where one calliper reads both too large by the same; 0 when left out");
 
     /**
      * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
@@ -93,6 +125,30 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
         this.unit = unit;
     }
 
+    private static TrialCut from(Values<TrialCut> values) {
+        TrialCut cut = walls(values.at(FENCE_WALL), values.at(FAR_WALL)).wallsCorrelated(values.at(CORRELATION));
+        cut = values.has(SLOT) ? cut.slot(values.at(SLOT)) : cut;
+        cut = values.has(PIECE) ? cut.piece(values.at(PIECE)) : cut;
+        cut = values.has(RIPPED) ? cut.rippedWithBlank(values.at(RIPPED)) : cut;
+        return values.has(READS_WITHIN) ? cut.readWithin(values.at(READS_WITHIN)) : cut;
+    }
+
+    private Values<TrialCut> values() {
+        Values<TrialCut> values =
+                TABLE.values().with(FENCE_WALL, amounts(fenceReadingsMm())).with(FAR_WALL, amounts(farReadingsMm()));
+        values = slot().isPresent() ? values.with(SLOT, amounts(slotReadingsMm())) : values;
+        values = piece().isPresent() ? values.with(PIECE, amounts(pieceReadingsMm())) : values;
+        values = ripScatter().isPresent() ? values.with(RIPPED, ripScatter().get()) : values;
+        values = repeatability().isPresent()
+                ? values.with(READS_WITHIN, repeatability().get())
+                : values;
+        return correlation == 0 ? values : values.with(CORRELATION, correlation);
+    }
+
+    private List<Amount<Length>> amounts(double[] readings) {
+        return Arrays.stream(readings).mapToObj(mm -> Amount.ofHouse(mm, unit)).toList();
+    }
+
     /**
      * Returns a trial cut with each wall read once.
      *
@@ -101,8 +157,8 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * @return the trial cut
      */
     public static TrialCut walls(Quantity<Length> fenceSide, Quantity<Length> farSide) {
-        double a = HouseUnits.mmPositive(fenceSide, "fence wall");
-        double b = HouseUnits.mmPositive(farSide, "far wall");
+        double a = Types.SIZE.checked(fenceSide, "fence wall").house();
+        double b = Types.SIZE.checked(farSide, "far wall").house();
         ShopUnit<Length> unit = LengthStyle.of(fenceSide).unit();
         return new TrialCut(
                 a, b, NOT_READ, NOT_READ, READ_ONCE, READ_ONCE, READ_ONCE, READ_ONCE, NOT_TOLD, 0, NOT_READ, unit);
@@ -146,7 +202,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut slot(Quantity<Length> width) {
-        return withSlot(HouseUnits.mmPositive(width, "slot width"), READ_ONCE);
+        return withSlot(Types.SIZE.checked(width, "slot width").house(), READ_ONCE);
     }
 
     /**
@@ -188,7 +244,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut piece(Quantity<Length> width) {
-        return withPiece(HouseUnits.mmPositive(width, "piece width"), READ_ONCE);
+        return withPiece(Types.SIZE.checked(width, "piece width").house(), READ_ONCE);
     }
 
     /**
@@ -256,7 +312,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * @return the trial cut
      */
     public TrialCut rippedWithBlank(Quantity<Length> scatter) {
-        double r = HouseUnits.mmNotNegative(scatter, "rip scatter");
+        double r = Types.SIZE_OR_NOTHING.checked(scatter, "rip scatter").house();
         return new TrialCut(
                 fenceMm, farMm, slotMm, pieceMm, fence, far, slot, piece, repeatability, correlation, r, unit);
     }
@@ -278,7 +334,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * @return the trial cut
      */
     public TrialCut readWithin(Quantity<Length> standardDeviation) {
-        double u = HouseUnits.mmPositive(standardDeviation, "repeatability");
+        double u = Types.SIZE.checked(standardDeviation, "repeatability").house();
         return new TrialCut(fenceMm, farMm, slotMm, pieceMm, fence, far, slot, piece, u, correlation, ripScatter, unit);
     }
 
@@ -474,12 +530,12 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     private static double[] readings(List<? extends Quantity<Length>> lengths, String name) {
-        if (Objects.requireNonNull(lengths, name).isEmpty()) {
-            throw Refusal.of(name, "at-least", "be read once or more", "there was no reading", "");
+        if (Objects.requireNonNull(lengths, name).isEmpty() || lengths.size() > MOST_READINGS) {
+            throw Refusal.of(name, "range", "be read 1 to " + MOST_READINGS + " times", "was", lengths.size());
         }
         double[] mm = new double[lengths.size()];
         for (int i = 0; i < mm.length; i++) {
-            mm[i] = HouseUnits.mmPositive(lengths.get(i), name);
+            mm[i] = Types.SIZE.checked(lengths.get(i), name).house();
         }
         return mm;
     }

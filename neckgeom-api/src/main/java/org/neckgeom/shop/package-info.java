@@ -16,7 +16,7 @@
  * <pre>{@code
  * println(TrialCut.walls(mm(29.84), mm(31.26)).slot(mm(6.01)).piece(mm(67.11)).readWithin(mm(0.02)));
  * println(Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide());
- * println(Fence.pivoting(mm(600), mm(300), mm(450)));
+ * println(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
  * }</pre>
  *
  * <p>prints

@@ -1,79 +1,107 @@
 package org.neckgeom.stock;
 
-import java.util.Objects;
-import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * A squared piece of wood a neck is made from, such as {@code blank 640 mm x 61 mm x 20 mm}. Immutable.
  *
- * <p>Its length runs along the neck. Unless told, its edges are parallel and the nut line lies at its head end.
+ * <p>Its length runs along the neck; it is of the neck's wood. Unless given, its edges are parallel and the nut line lies at
+ * its head end.
  */
-public final class Blank implements Answer, SaysLengths<Blank> {
+public final class Blank extends Noun<Blank> {
 
-    private final double length;
-    private final double width;
-    private final double thickness;
-    private final double outOfParallel;
-    private final double nutFromHeadEnd;
-    private final @Nullable Wood wood;
-    private final ShopUnit<Length> unit;
+    /** Its keys. */
+    public static final Table<Blank> TABLE = Table.of("blank", "the squared piece the neck is made from", Blank::new);
 
-    private Blank(
-            double length,
-            double width,
-            double thickness,
-            double outOfParallel,
-            double nutFromHeadEnd,
-            @Nullable Wood wood,
-            ShopUnit<Length> unit) {
-        this.length = length;
-        this.width = width;
-        this.thickness = thickness;
-        this.outOfParallel = outOfParallel;
-        this.nutFromHeadEnd = nutFromHeadEnd;
-        this.wood = wood;
-        this.unit = unit;
+    private static final Key<Blank, Amount<Length>> LENGTH =
+            TABLE.needed("length", Types.SIZE, "along the neck, before the scarf is sawn");
+    private static final Key<Blank, Amount<Length>> WIDTH =
+            TABLE.needed("width", Types.SIZE, "across, at the middle of its length");
+    private static final Key<Blank, Amount<Length>> THICKNESS =
+            TABLE.needed("thickness", Types.SIZE, "from the glue face to the back");
+    private static final Key<Blank, Amount<Length>> OUT_OF_PARALLEL = TABLE.usual(
+                    "out of parallel",
+                    Types.EITHER_WAY,
+                    ShopUnits.mm(0),
+                    "how much wider it is at the heel end than at the head end; 0 when left out")
+            .called("edges out of parallel");
+    private static final Key<Blank, Amount<Length>> NUT = TABLE.usual(
+                    "nut at",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(0),
+                    "from its head end to the nut line; 0 when left out")
+            .called("nut line's distance from the head end");
+    private static final Key<Blank, Amount<Length>> END_SPARE = TABLE.optional(
+                    "end spare",
+                    Types.SIZE_OR_NOTHING,
+                    "to spare at each end; no cutting list when all spares are left out")
+            .called("spare at each end");
+    private static final Key<Blank, Amount<Length>> EDGE_SPARE = TABLE.optional(
+                    "edge spare", Types.SIZE_OR_NOTHING, "to spare at each edge; 0 when left out")
+            .called("spare at each edge");
+    private static final Key<Blank, Amount<Length>> PLANING = TABLE.optional(
+                    "planing", Types.SIZE_OR_NOTHING, "planed off each face; 0 when left out")
+            .called("planing of each face");
+    private static final Key<Blank, Amount<Length>> SAW_KERF = TABLE.usual(
+                    "saw kerf",
+                    Types.SIZE_OR_NOTHING,
+                    ShopUnits.mm(0),
+                    "what a cut square across takes; 0 when left out")
+            .called("saw kerf");
+
+    private Blank(Values<Blank> values) {
+        super(values);
+        if (!(Math.abs(outOfParallelMm()) < widthMm())) {
+            throw values.refused(
+                    OUT_OF_PARALLEL,
+                    "less-than",
+                    "be less than " + width() + ", the blank's width, either way",
+                    values.at(OUT_OF_PARALLEL));
+        }
+        if (!(nutFromHeadEndMm() < lengthMm())) {
+            throw values.refused(NUT, "less-than", "be less than " + length() + ", the blank's length", values.at(NUT));
+        }
     }
 
     /**
-     * Returns a blank with parallel edges.
+     * Begins a blank with parallel edges.
      *
      * @param length along the neck, more than 0; its unit is the one answers are given in
-     * @param width across the neck, more than 0
-     * @param thickness from the glue face to the back, more than 0
-     * @return the blank
+     * @return a blank that still needs its section
      */
-    public static Blank of(Quantity<Length> length, Quantity<Length> width, Quantity<Length> thickness) {
-        return new Blank(
-                HouseUnits.mmPositive(length, "blank length"),
-                HouseUnits.mmPositive(width, "blank width"),
-                HouseUnits.mmPositive(thickness, "blank thickness"),
-                0,
-                0,
-                null,
-                LengthStyle.of(length).unit());
+    public static NeedsSection ofLength(Quantity<Length> length) {
+        return new NeedsSection(TABLE.values().amount(LENGTH, length));
     }
 
-    /**
-     * Returns this blank of a wood.
-     *
-     * @param kind the wood
-     * @return the blank
-     */
-    public Blank wood(Wood kind) {
-        Objects.requireNonNull(kind, "wood");
-        return new Blank(length, width, thickness, outOfParallel, nutFromHeadEnd, kind, unit);
+    /** A blank of a length, whose section is not given yet. Immutable. */
+    public static final class NeedsSection {
+        private final Values<Blank> values;
+
+        private NeedsSection(Values<Blank> values) {
+            this.values = values;
+        }
+
+        /**
+         * Returns the blank.
+         *
+         * @param width across the neck, more than 0
+         * @param thickness from the glue face to the back, more than 0
+         * @return the blank
+         */
+        public Blank section(Quantity<Length> width, Quantity<Length> thickness) {
+            return new Blank(values.amount(WIDTH, width).amount(THICKNESS, thickness));
+        }
     }
 
     /**
@@ -83,15 +111,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return the blank
      */
     public Blank outOfParallel(Quantity<Length> widerAtHeelEnd) {
-        double mm = HouseUnits.mm(widerAtHeelEnd, "edges out of parallel");
-        if (!(Math.abs(mm) < width)) {
-            throw HouseUnits.refused(
-                    "edges out of parallel",
-                    "less-than",
-                    "less than the blank's width of " + width().toString(),
-                    widerAtHeelEnd);
-        }
-        return new Blank(length, width, thickness, mm, nutFromHeadEnd, wood, unit);
+        return new Blank(values().amount(OUT_OF_PARALLEL, widerAtHeelEnd));
     }
 
     /**
@@ -101,15 +121,47 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return the blank
      */
     public Blank nutAt(Quantity<Length> fromHeadEnd) {
-        double mm = HouseUnits.mmNotNegative(fromHeadEnd, "nut line's distance from the head end");
-        if (!(mm < length)) {
-            throw HouseUnits.refused(
-                    "nut line's distance from the head end",
-                    "less-than",
-                    "less than the blank's length of " + length().toString(),
-                    fromHeadEnd);
-        }
-        return new Blank(length, width, thickness, outOfParallel, mm, wood, unit);
+        return new Blank(values().amount(NUT, fromHeadEnd));
+    }
+
+    /**
+     * Returns this blank with what it shall have to spare at each end.
+     *
+     * @param each 0 or more
+     * @return the blank
+     */
+    public Blank endSpare(Quantity<Length> each) {
+        return new Blank(values().amount(END_SPARE, each));
+    }
+
+    /**
+     * Returns this blank with what it shall have to spare at each edge.
+     *
+     * @param each 0 or more
+     * @return the blank
+     */
+    public Blank edgeSpare(Quantity<Length> each) {
+        return new Blank(values().amount(EDGE_SPARE, each));
+    }
+
+    /**
+     * Returns this blank with what is planed off each face.
+     *
+     * @param each 0 or more
+     * @return the blank
+     */
+    public Blank planing(Quantity<Length> each) {
+        return new Blank(values().amount(PLANING, each));
+    }
+
+    /**
+     * Returns this blank with what a saw cut square across takes.
+     *
+     * @param cut 0 or more
+     * @return the blank
+     */
+    public Blank sawKerf(Quantity<Length> cut) {
+        return new Blank(values().amount(SAW_KERF, cut));
     }
 
     /**
@@ -118,7 +170,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return more than 0
      */
     public Amount<Length> length() {
-        return Amount.ofHouse(length, unit);
+        return style().amount(lengthMm());
     }
 
     /**
@@ -127,7 +179,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return more than 0
      */
     public Amount<Length> width() {
-        return Amount.ofHouse(width, unit);
+        return style().amount(widthMm());
     }
 
     /**
@@ -136,7 +188,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return more than 0
      */
     public Amount<Length> thickness() {
-        return Amount.ofHouse(thickness, unit);
+        return style().amount(thicknessMm());
     }
 
     /**
@@ -145,7 +197,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return more than 0
      */
     public double lengthMm() {
-        return length;
+        return values().house(LENGTH);
     }
 
     /**
@@ -154,7 +206,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return more than 0
      */
     public double widthMm() {
-        return width;
+        return values().house(WIDTH);
     }
 
     /**
@@ -163,7 +215,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return more than 0
      */
     public double thicknessMm() {
-        return thickness;
+        return values().house(THICKNESS);
     }
 
     /**
@@ -172,7 +224,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return either sign; 0 for parallel edges
      */
     public double outOfParallelMm() {
-        return outOfParallel;
+        return values().house(OUT_OF_PARALLEL);
     }
 
     /**
@@ -181,7 +233,7 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return 0 or more
      */
     public double nutFromHeadEndMm() {
-        return nutFromHeadEnd;
+        return values().house(NUT);
     }
 
     /**
@@ -191,60 +243,57 @@ public final class Blank implements Answer, SaysLengths<Blank> {
      * @return the width in mm
      */
     public double widthAtMm(double xMm) {
-        return width + outOfParallel * ((HouseUnits.stationMm(xMm) + nutFromHeadEnd) / length - 0.5);
+        return widthMm() + outOfParallelMm() * ((HouseUnits.stationMm(xMm) + nutFromHeadEndMm()) / lengthMm() - 0.5);
     }
 
     /**
-     * Returns the wood, if it was told.
+     * Returns whether anything is to spare or to be planed off: only then is there a cutting list.
      *
-     * @return the wood, or nothing
+     * @return true where a spare or the planing was given, be it 0
      */
-    public Optional<Wood> wood() {
-        return Optional.ofNullable(wood);
+    public boolean hasSpare() {
+        return values().has(END_SPARE) || values().has(EDGE_SPARE) || values().has(PLANING);
     }
 
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+    /**
+     * Returns what the blank shall have to spare at each end, in mm.
+     *
+     * @return 0 unless given
+     */
+    public double endSpareMm() {
+        return values().house(END_SPARE, 0);
+    }
+
+    /**
+     * Returns what the blank shall have to spare at each edge, in mm.
+     *
+     * @return 0 unless given
+     */
+    public double edgeSpareMm() {
+        return values().house(EDGE_SPARE, 0);
+    }
+
+    /**
+     * Returns what is planed off each face, in mm.
+     *
+     * @return 0 unless given
+     */
+    public double planingMm() {
+        return values().house(PLANING, 0);
+    }
+
+    /**
+     * Returns what a saw cut square across takes, in mm.
+     *
+     * @return 0 unless given
+     */
+    public double sawKerfMm() {
+        return values().house(SAW_KERF);
     }
 
     @Override
     public Form<Blank> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public Blank in(LengthStyle other) {
-        return new Blank(
-                length,
-                width,
-                thickness,
-                outOfParallel,
-                nutFromHeadEnd,
-                wood,
-                Objects.requireNonNull(other, "style").unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Blank other
-                && Double.compare(length, other.length) == 0
-                && Double.compare(width, other.width) == 0
-                && Double.compare(thickness, other.thickness) == 0
-                && Double.compare(outOfParallel, other.outOfParallel) == 0
-                && Double.compare(nutFromHeadEnd, other.nutFromHeadEnd) == 0
-                && Objects.equals(wood, other.wood);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(length, width, thickness, outOfParallel, nutFromHeadEnd, wood);
-    }
-
-    /** Returns such as {@code blank 640 mm x 61 mm x 20 mm, black walnut}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -259,11 +308,9 @@ public final class Blank implements Answer, SaysLengths<Blank> {
                         Kind.MM,
                         "wider at the heel end; below 0 at the head end",
                         Blank::outOfParallelMm)
-                .factIfAny("wood", Kind.answer(Wood.FORM), "it is of", Blank::wood)
-                .phrase("ofWood", ", {wood:finding}")
                 .phrase("edges", ", edges out of parallel by {outOfParallel:size}")
-                .phrase("taper", blank -> blank.outOfParallel > 0, "{edges}, wider at the heel end")
-                .phrase("taper", blank -> blank.outOfParallel < 0, "{edges}, wider at the head end")
-                .finds("blank", "blank {length} x {width} x {thickness}{ofWood}{taper}");
+                .phrase("taper", blank -> blank.outOfParallelMm() > 0, "{edges}, wider at the heel end")
+                .phrase("taper", blank -> blank.outOfParallelMm() < 0, "{edges}, wider at the head end")
+                .finds("blank", "blank {length} x {width} x {thickness}{taper}");
     }
 }

@@ -17,7 +17,7 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * println(Blank.of(mm(640), mm(61), mm(20)).wood(Wood.BLACK_WALNUT).outOfParallel(mm(0.06)));
+ * println(Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.06)));
  * println(Wood.BLACK_WALNUT.modulus());
  * }</pre>
  *

@@ -168,7 +168,7 @@ final class Samples {
                 group(() -> Fence.onePiece(mm(609.6)), () -> Fence.onePiece(feet(2))),
                 group(() -> Fence.split(mm(609.6), mm(0))),
                 group(() -> Fence.split(mm(609.6), mm(0.1))),
-                group(() -> Fence.pivoting(mm(609.6), mm(300), mm(600))));
+                group(() -> Fence.pivoting(mm(609.6)).fromPivot(mm(300), mm(600))));
         groups(
                 FeelerSet.class,
                 group(FeelerSet::metric20, () -> FeelerSet.metric20().eachWithin(mm(0))),
@@ -224,10 +224,12 @@ final class Samples {
                 group(() -> Shop.with(Cutter.straight(inch("1/4"))).passes(mm(2), mm(0.5))));
         groups(
                 Blank.class,
-                group(() -> Blank.of(mm(640), mm(61), mm(25.4)), () -> Blank.of(mm(640), mm(61), inch(1))),
-                group(() -> Blank.of(mm(640), mm(61), mm(25.4)).wood(Wood.BLACK_WALNUT)),
-                group(() -> Blank.of(mm(640), mm(61), mm(25.4)).outOfParallel(mm(0.3))),
-                group(() -> Blank.of(mm(640), mm(61), mm(25.4)).nutAt(mm(20))));
+                group(
+                        () -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)),
+                        () -> Blank.ofLength(mm(640)).section(mm(61), inch(1))),
+                group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4))),
+                group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)).outOfParallel(mm(0.3))),
+                group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)).nutAt(mm(20))));
         groups(
                 Wood.class,
                 group(() -> Wood.BLACK_WALNUT, () -> Wood.byName("black walnut")),

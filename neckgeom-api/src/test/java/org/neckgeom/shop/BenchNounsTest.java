@@ -84,8 +84,10 @@ class BenchNounsTest {
         assertThat(Fence.split(mm(600), mm(0.1)).leverage()).isEqualTo(1);
         assertThat(Fence.split(mm(600), mm(-0.1)).outOfLineMm()).isEqualTo(-0.1);
         // The block's gap for a move m at the cutter is m B/C.
-        assertThat(Fence.pivoting(mm(600), mm(300), mm(570)).leverage()).isEqualTo(1.9);
-        assertThat(Fence.pivoting(mm(600), mm(300), mm(700)).stopFromPivotMm()).isEqualTo(700);
+        assertThat(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(570)).leverage())
+                .isEqualTo(1.9);
+        assertThat(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(700)).stopFromPivotMm())
+                .isEqualTo(700);
         assertThat(Fence.onePiece(mm(600)).outOfLineMm()).isZero();
     }
 
@@ -94,7 +96,7 @@ class BenchNounsTest {
         assertThat(Fence.onePiece(mm(600))).hasToString("one-piece fence, 600 mm");
         assertThat(Fence.split(inch(24), thou(4)))
                 .hasToString("split fence, 24 in, halves out of line by 0.004 in, gap 0.75 in");
-        assertThat(Fence.pivoting(mm(600), mm(300), mm(570)))
+        assertThat(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(570)))
                 .hasToString("pivoting fence, 600 mm, cutter 300 mm and stop 570 mm from the pivot");
     }
 
@@ -102,13 +104,13 @@ class BenchNounsTest {
     void fence_refusesWhatCannotBe() {
         refused(() -> Fence.onePiece(mm(0)), "fence length must be more than 0 mm, but was 0 mm");
         refused(
-                () -> Fence.pivoting(mm(600), mm(601), mm(570)),
+                () -> Fence.pivoting(mm(600)).fromPivot(mm(601), mm(570)),
                 "cutter's distance from the pivot must be no more than the fence's length of 600 mm, but was 601 mm");
         refused(
-                () -> Fence.pivoting(mm(600), mm(0), mm(570)),
+                () -> Fence.pivoting(mm(600)).fromPivot(mm(0), mm(570)),
                 "cutter's distance from the pivot must be more than 0 mm, but was 0 mm");
         refused(
-                () -> Fence.pivoting(mm(600), mm(300), mm(-1)),
+                () -> Fence.pivoting(mm(600)).fromPivot(mm(300), mm(-1)),
                 "stop block's distance from the pivot must be more than 0 mm, but was -1 mm");
     }
 

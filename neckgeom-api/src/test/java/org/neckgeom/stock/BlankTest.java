@@ -18,7 +18,10 @@ class BlankTest {
 
     @Test
     void widthAt_isLinearAlongTheBlank() {
-        Blank blank = Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(0.4)).nutAt(mm(200));
+        Blank blank = Blank.ofLength(mm(640))
+                .section(mm(61), mm(20))
+                .outOfParallel(mm(0.4))
+                .nutAt(mm(200));
 
         // Head end at x = -200, middle at x = 120, heel end at x = 440.
         assertThat(blank.widthAtMm(-200)).isCloseTo(60.8, within(1e-13));
@@ -26,18 +29,17 @@ class BlankTest {
         assertThat(blank.widthAtMm(440)).isCloseTo(61.2, within(1e-13));
         assertThat(blank.widthAtMm(280)).isCloseTo(61.1, within(1e-13));
         assertThat(blank.outOfParallel(mm(-0.4)).widthAtMm(440)).isCloseTo(60.8, within(1e-13));
-        assertThat(Blank.of(mm(640), mm(61), mm(20)).widthAtMm(123)).isEqualTo(61);
+        assertThat(Blank.ofLength(mm(640)).section(mm(61), mm(20)).widthAtMm(123))
+                .isEqualTo(61);
     }
 
     @Test
     void changes_leaveTheOldOne() {
-        Blank old = Blank.of(inch(25), inch(2.5), inch(0.8));
+        Blank old = Blank.ofLength(inch(25)).section(inch(2.5), inch(0.8));
 
-        Blank changed = old.wood(Wood.BLACK_WALNUT).outOfParallel(inch(-0.01)).nutAt(inch(8));
+        Blank changed = old.outOfParallel(inch(-0.01)).nutAt(inch(8));
 
-        assertThat(old).isEqualTo(Blank.of(inch(25), inch(2.5), inch(0.8)));
-        assertThat(old.wood()).isEmpty();
-        assertThat(changed.wood()).contains(Wood.BLACK_WALNUT);
+        assertThat(old).isEqualTo(Blank.ofLength(inch(25)).section(inch(2.5), inch(0.8)));
         assertThat(changed.outOfParallelMm()).isEqualTo(-0.254);
         assertThat(changed.nutFromHeadEndMm()).isEqualTo(203.2);
         assertThat(changed.lengthMm()).isEqualTo(635);
@@ -51,21 +53,29 @@ class BlankTest {
 
     @Test
     void toString_saysWhatItIs() {
-        assertThat(Blank.of(mm(640), mm(61), mm(20))).hasToString("blank 640 mm x 61 mm x 20 mm");
-        assertThat(Blank.of(mm(640), mm(61), mm(20)).wood(Wood.SAPELE).outOfParallel(mm(0.3)))
-                .hasToString(
-                        "blank 640 mm x 61 mm x 20 mm, sapele, edges out of parallel by 0.3 mm, wider at the heel end");
-        assertThat(Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(-0.3)).toString())
+        assertThat(Blank.ofLength(mm(640)).section(mm(61), mm(20))).hasToString("blank 640 mm x 61 mm x 20 mm");
+        assertThat(Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.3)))
+                .hasToString("blank 640 mm x 61 mm x 20 mm, edges out of parallel by 0.3 mm, wider at the heel end");
+        assertThat(Blank.ofLength(mm(640))
+                        .section(mm(61), mm(20))
+                        .outOfParallel(mm(-0.3))
+                        .toString())
                 .endsWith("wider at the head end");
     }
 
     @Test
     void badSizes_areRefused() {
-        Blank blank = Blank.of(mm(640), mm(61), mm(20));
+        Blank blank = Blank.ofLength(mm(640)).section(mm(61), mm(20));
 
-        refused(() -> Blank.of(mm(0), mm(61), mm(20)), "blank length must be more than 0 mm, but was 0 mm");
-        refused(() -> Blank.of(mm(640), mm(-1), mm(20)), "blank width must be more than 0 mm, but was -1 mm");
-        refused(() -> Blank.of(mm(640), mm(61), inch(0)), "blank thickness must be more than 0 in, but was 0 in");
+        refused(
+                () -> Blank.ofLength(mm(0)).section(mm(61), mm(20)),
+                "blank length must be more than 0 mm, but was 0 mm");
+        refused(
+                () -> Blank.ofLength(mm(640)).section(mm(-1), mm(20)),
+                "blank width must be more than 0 mm, but was -1 mm");
+        refused(
+                () -> Blank.ofLength(mm(640)).section(mm(61), inch(0)),
+                "blank thickness must be more than 0 in, but was 0 in");
         refused(
                 () -> blank.outOfParallel(mm(61)),
                 "edges out of parallel must be less than the blank's width of 61 mm, but was 61 mm");

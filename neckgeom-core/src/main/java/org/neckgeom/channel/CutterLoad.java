@@ -10,12 +10,10 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
-import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.shop.Cutter;
-import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -100,23 +98,6 @@ public final class CutterLoad implements Answer {
         return new Cutting(
                 Objects.requireNonNull(cutter, "cutter"),
                 FORCE_PER_DENSITY * Objects.requireNonNull(wood, "wood").densityKgPerM3());
-    }
-
-    /**
-     * Starts with a cutter and the blank it cuts.
-     *
-     * @param cutter the cutter
-     * @param blank whose wood was told
-     * @return the next step: tell the feed
-     * @throws IllegalArgumentException if the blank's wood was not told
-     */
-    public static Cutting of(Cutter cutter, Blank blank) {
-        return of(
-                cutter,
-                Objects.requireNonNull(blank, "blank")
-                        .wood()
-                        .orElseThrow(() ->
-                                Refusal.of("blank", "missing", "be of a known wood", "", "none was told: " + blank)));
     }
 
     /** A cutter in a wood, not yet fed. */

@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import org.neckgeom.form.Json;
 import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -50,6 +51,11 @@ final class DataMap {
     /** A noun by its own table of keys. */
     <T> DataMap noun(String key, Table<T> table, T noun) {
         return put(key, table.write(noun, Spelling.JSON));
+    }
+
+    /** A value by its type. */
+    <V> DataMap typed(String key, Type<V> type, V value) {
+        return put(key, type.tree(value, Spelling.JSON));
     }
 
     /** A number to twelve digits where that gives it back, and else in all its digits. */

@@ -19,6 +19,8 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
 import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -125,11 +127,20 @@ final class DataSource {
 
     /** A noun by its own table of keys. */
     <T> T noun(String key, Table<T> table) {
+        return typed(key, Types.group(table));
+    }
+
+    /** A value by its type. */
+    <V> V typed(String key, Type<V> type) {
         try {
-            return table.read(Tree.of(told(key)), path(key));
+            return type.read(Tree.of(told(key)), path(key));
         } catch (Refusal refusal) {
             throw new Placed(refusal);
         }
+    }
+
+    <V> Optional<V> typedIfTold(String key, Type<V> type) {
+        return has(key) ? Optional.of(typed(key, type)) : Optional.empty();
     }
 
     <T> Optional<T> nounIfTold(String key, Table<T> table) {

@@ -33,7 +33,7 @@ final class DesignMap {
         data.put("frets", design.frets()).put("bodyAtFret", design.bodyAtFret());
         told(design::fingerboard).ifPresent(board -> data.put("fingerboard", board(board)));
         told(design::back).ifPresent(back -> data.put("back", back(back)));
-        told(design::wood).ifPresent(wood -> data.put("wood", StockMap.wood(wood)));
+        design.woodIfGiven().ifPresent(wood -> data.typed("wood", Wood.TYPE, wood));
         design.channel().ifPresent(channel -> data.put("channel", channel(channel)));
         design.head().ifPresent(head -> data.noun("head", Head.TABLE, head));
         design.heel().ifPresent(heel -> data.noun("heel", Heel.TABLE, heel));
@@ -66,7 +66,7 @@ final class DesignMap {
             data.length("radiusAtNut", board.nutRadiusMm(), style)
                     .length("secondRadius", board.secondRadiusMm(), style);
         }
-        board.wood().ifPresent(wood -> data.put("wood", StockMap.wood(wood)));
+        board.wood().ifPresent(wood -> data.typed("wood", Wood.TYPE, wood));
         return data;
     }
 
@@ -133,7 +133,7 @@ final class DesignMap {
         design = board.isPresent() ? design.fingerboard(board.get()) : design;
         Optional<BackProfile> back = data.oneIfTold("back", DesignMap::backFrom);
         design = back.isPresent() ? design.back(back.get()) : design;
-        Optional<Wood> wood = data.oneIfTold("wood", StockMap::woodFrom);
+        Optional<Wood> wood = data.typedIfTold("wood", Wood.TYPE);
         design = wood.isPresent() ? design.wood(wood.get()) : design;
         Optional<Channel> channel = data.oneIfTold("channel", DesignMap::channelFrom);
         design = channel.isPresent() ? design.channel(channel.get()) : design;
@@ -156,7 +156,7 @@ final class DesignMap {
         if (data.has("radiusAtNut") || data.has("secondRadius")) {
             board = board.radius(data.length("radiusAtNut"), data.length("secondRadius"));
         }
-        Optional<Wood> wood = data.oneIfTold("wood", StockMap::woodFrom);
+        Optional<Wood> wood = data.typedIfTold("wood", Wood.TYPE);
         return wood.isPresent() ? board.wood(wood.get()) : board;
     }
 

@@ -27,14 +27,16 @@ import org.neckgeom.units.SaysLengths;
  * <pre>
  * format      "neckgeom plan"
  * version     1
- * design      name, frets, bodyAtFret, and scale, fingerboard, back, wood, channel, head, heel, neckSet, strings as given
- * blank       length, width, thickness, nutFromHeadEnd, outOfParallel, wood
- * shop        cutter, fence, leaves, repeatability, deepestPass, lastPass, feed, turning
- * steps       trial cuts and fence moves, in the order in which they were made
+ * design      name, frets, bodyAtFret, and scale, fingerboard, back, wood, channel, head, heel, strings as told
+ * blank       the keys of a neck file's blank
+ * shop        the keys of a neck file's shop
+ * rounds      trial cuts and fence moves, in the order in which they were made: the keys of a neck file's readings
  * limits      centredWithin, woodLeftAtLeast, bridgeWithin, relief
+ * scarf       place, pitch, thicknesses, what was planed off and glued on; left out where the head is not scarfed on
+ * neckSet     heights, action, compensation, dome; left out where not told
  * weather     before and after: humidity and temperature
  * order       operations, leftOut, done, start, kept
- * details     strings, fall-away, back, spares
+ * details     strings, head layout, tuners, fall-away, back
  * workmanship a spread for each kind of step
  * readings    what has been read on the neck, each value with its standardUncertainty
  * answers     standing, checks, cautions, sections, order, budgets, fretTable, stations

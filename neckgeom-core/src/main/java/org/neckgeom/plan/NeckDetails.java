@@ -37,10 +37,6 @@ public final class NeckDetails implements Answer {
             .fact("fretHeight", Kind.MM, "over the board", details -> details.fretHeight)
             .factIfAny("fallAway", Kind.ANSWER, "of the fingerboard past the body joint", NeckDetails::fallAway)
             .factIfAny("back", Kind.ANSWER, "with its volute or heel", NeckDetails::back)
-            .fact("endAllowance", Kind.MM, "of the blank at each end", details -> details.ifSpare(details.endSpare))
-            .fact("edgeAllowance", Kind.MM, "of the blank at each edge", details -> details.ifSpare(details.edgeSpare))
-            .fact("planing", Kind.MM, "off each face of the blank", details -> details.ifSpare(details.planing))
-            .fact("sawKerf", Kind.MM, "of a cut square across", NeckDetails::kerfMm)
             .finds("none", details -> details.parts().isEmpty(), "details: none told")
             .finds("details", "details: {parts}");
 
@@ -53,11 +49,6 @@ public final class NeckDetails implements Answer {
     private final double fretHeight;
     private final @Nullable FallAway fallAway;
     private final @Nullable BackShape back;
-    private final boolean spareTold;
-    private final double endSpare;
-    private final double edgeSpare;
-    private final double planing;
-    private final double kerf;
 
     private NeckDetails(Parts parts) {
         this.nut = parts.nut;
@@ -66,11 +57,6 @@ public final class NeckDetails implements Answer {
         this.fretHeight = parts.fretHeight;
         this.fallAway = parts.fallAway;
         this.back = parts.back;
-        this.spareTold = parts.spareTold;
-        this.endSpare = parts.endSpare;
-        this.edgeSpare = parts.edgeSpare;
-        this.planing = parts.planing;
-        this.kerf = parts.kerf;
     }
 
     /** The parts on their way from one value to the next; never leaves this class. */
@@ -81,11 +67,6 @@ public final class NeckDetails implements Answer {
         private double fretHeight = Double.NaN;
         private @Nullable FallAway fallAway;
         private @Nullable BackShape back;
-        private boolean spareTold;
-        private double endSpare;
-        private double edgeSpare;
-        private double planing;
-        private double kerf;
     }
 
     private NeckDetails with(Consumer<Parts> change) {
@@ -96,11 +77,6 @@ public final class NeckDetails implements Answer {
         parts.fretHeight = fretHeight;
         parts.fallAway = fallAway;
         parts.back = back;
-        parts.spareTold = spareTold;
-        parts.endSpare = endSpare;
-        parts.edgeSpare = edgeSpare;
-        parts.planing = planing;
-        parts.kerf = kerf;
         change.accept(parts);
         return new NeckDetails(parts);
     }
@@ -175,34 +151,6 @@ public final class NeckDetails implements Answer {
     }
 
     /**
-     * Returns these details with what the blank shall have to spare.
-     *
-     * @param eachEnd 0 or more
-     * @param eachEdge 0 or more
-     * @param eachFace planed off each face, 0 or more
-     * @return the details
-     */
-    public NeckDetails spare(Quantity<Length> eachEnd, Quantity<Length> eachEdge, Quantity<Length> eachFace) {
-        double end = HouseUnits.mmNotNegative(eachEnd, "spare at each end");
-        double edge = HouseUnits.mmNotNegative(eachEdge, "spare at each edge");
-        double face = HouseUnits.mmNotNegative(eachFace, "planing of each face");
-        return with(parts -> {
-            parts.spareTold = true;
-            parts.endSpare = end;
-            parts.edgeSpare = edge;
-            parts.planing = face;
-        });
-    }
-
-    /**
-     * Returns these details with what a saw cut square across takes.
-     *
-     * @param cut 0 or more
-     * @return the details
-     */
-    public NeckDetails sawKerf(Quantity<Length> cut) {
-        double mm = HouseUnits.mmNotNegative(cut, "saw kerf");
-        return with(parts -> parts.kerf = mm);
     }
 
     /**
@@ -273,48 +221,6 @@ public final class NeckDetails implements Answer {
     }
 
     /**
-     * Says whether it was told what the blank shall have to spare.
-     *
-     * @return true when {@link #endSpareMm}, {@link #edgeSpareMm} and {@link #planingMm} were told
-     */
-    public boolean hasSpare() {
-        return spareTold;
-    }
-
-    /**
-     * Returns what the blank shall have to spare at each end, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double endSpareMm() {
-        return endSpare;
-    }
-
-    /**
-     * Returns what the blank shall have to spare at each edge, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double edgeSpareMm() {
-        return edgeSpare;
-    }
-
-    /**
-     * Returns what is planed off each face of the blank, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double planingMm() {
-        return planing;
-    }
-
-    /**
-     * Returns what a saw cut square across takes, in mm.
-     *
-     * @return 0 unless told
-     */
-    public double kerfMm() {
-        return kerf;
     }
 
     private List<@Nullable Object> all() {
@@ -325,16 +231,7 @@ public final class NeckDetails implements Answer {
         all.add(fretHeight);
         all.add(fallAway);
         all.add(back);
-        all.add(spareTold);
-        all.add(endSpare);
-        all.add(edgeSpare);
-        all.add(planing);
-        all.add(kerf);
         return all;
-    }
-
-    private double ifSpare(double mm) {
-        return spareTold ? mm : Double.NaN;
     }
 
     @Override
@@ -370,7 +267,6 @@ public final class NeckDetails implements Answer {
         add(told, Double.isNaN(fretHeight) ? null : this, "fret height");
         add(told, fallAway, "fall-away");
         add(told, back, "back");
-        add(told, hasSpare() ? this : null, "spare of the blank");
         return told;
     }
 

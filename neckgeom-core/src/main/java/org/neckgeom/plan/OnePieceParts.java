@@ -51,7 +51,7 @@ final class OnePieceParts {
 
     private static PlanCheck thick(NeckPlan plan, OnePieceHead head) {
         LengthStyle style = plan.style();
-        double needed = head.thicknessMm() + 2 * plan.details().planingMm();
+        double needed = head.thicknessMm() + 2 * plan.blank().planingMm();
         boolean holds = plan.blank().thicknessMm() >= needed;
         boolean turned = plan.isHeadSawnFromTheBlank();
         return PlanCheck.of(

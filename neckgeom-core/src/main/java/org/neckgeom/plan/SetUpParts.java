@@ -294,8 +294,8 @@ final class SetUpParts {
     private static PlanCheck depthOfPass(NeckPlan plan, PassPlan passes) {
         double deepest = deepest(passes);
         double half = plan.shop().cutter().diameterMm() / 2;
-        boolean soft = plan.blank()
-                .wood()
+        boolean soft = plan.design()
+                .woodIfGiven()
                 .filter(wood -> wood.has(WoodFigure.Kind.DENSITY))
                 .map(wood -> wood.densityKgPerM3() < SOFT_KG_PER_M3)
                 .orElse(false);
@@ -327,7 +327,7 @@ final class SetUpParts {
         Shop shop = plan.shop();
         if (shop.feed().isEmpty()
                 || shop.turning().isEmpty()
-                || plan.blank().wood().isEmpty()) {
+                || plan.design().woodIfGiven().isEmpty()) {
             return Optional.empty();
         }
         Channel channel = plan.design().channel().orElseThrow();
@@ -335,7 +335,7 @@ final class SetUpParts {
         Passes rule = passes(shop);
         double deepest =
                 Math.max(deepest(slot.passes(rule)), channel.hasPocket() ? deepest(slot.pocketPasses(rule)) : 0);
-        CutterLoad load = CutterLoad.of(shop.cutter(), plan.blank())
+        CutterLoad load = CutterLoad.of(shop.cutter(), plan.design().wood())
                 .feed(shop.feed().get(), shop.turning().get())
                 .pass(plan.style().amount(deepest));
         return Optional.of(PlanPart.of(PlanSection.titled("cutter-load", "Cutter under load, estimated", plan.style())

@@ -15,6 +15,7 @@ import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
 import org.neckgeom.units.Amount;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to the wood it starts from: the least blank, and what is cut from this one. */
@@ -27,20 +28,21 @@ final class StockParts {
 
     /** Only where something to spare is told: without that the makings of the blank are the maker's own. */
     static Optional<PlanPart> of(NeckPlan plan) {
-        return plan.details().hasSpare() ? Optional.of(stock(plan)) : Optional.empty();
+        return plan.blank().hasSpare() ? Optional.of(stock(plan)) : Optional.empty();
     }
 
     private static PlanPart stock(NeckPlan plan) {
         NeckDetails told = plan.details();
+        Blank blank = plan.blank();
         LengthStyle style = plan.style();
         BlankNeeds needs = BlankNeeds.onePiece(
                         style.amount(lengthMm(plan)), style.amount(widthMm(plan)), style.amount(thicknessMm(plan)))
                 .spare(
-                        style.amount(told.endSpareMm()),
-                        style.amount(told.edgeSpareMm()),
-                        style.amount(told.planingMm()));
-        CuttingList list = CuttingList.from(plan.blank())
-                .kerf(style.amount(told.kerfMm()))
+                        style.amount(blank.endSpareMm()),
+                        style.amount(blank.edgeSpareMm()),
+                        style.amount(blank.planingMm()));
+        CuttingList list = CuttingList.from(blank)
+                .kerf(style.amount(blank.sawKerfMm()))
                 .trimmed(style.amount(startMm(plan)))
                 .piece(plan.scarf().isPresent() ? "shaft and head" : "neck", style.amount(lengthMm(plan)));
         int blocks = blocksFromBlank(plan);
@@ -73,7 +75,7 @@ final class StockParts {
         double nut = plan.blank().nutFromHeadEndMm();
         return nut > 0
                 ? Math.max(0, nut + shaftEndMm(plan) - lengthMm(plan))
-                : plan.details().endSpareMm();
+                : plan.blank().endSpareMm();
     }
 
     private static double lengthMm(NeckPlan plan) {

@@ -42,7 +42,7 @@ class CentringRoundsTest {
         Channel channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
                 .startingAt(mm(3))
                 .endPlay(mm(0.5));
-        return BlankOnFence.of(Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200)), channel, fence);
+        return BlankOnFence.of(Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)), channel, fence);
     }
 
     @Test
@@ -91,7 +91,7 @@ class CentringRoundsTest {
 
     @Test
     void fenceMoved_byLeavesAtTheBlockOfAPivotingFenceMovesTheCutterByItsShare() {
-        Fence fence = Fence.pivoting(mm(800), mm(300), mm(600));
+        Fence fence = Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600));
         StopGap gap = first(0.355).move().at(fence);
         LeafStack stack =
                 gap.leaves(FeelerSet.of(List.of(mm(0.5), mm(0.2), mm(0.01))).eachWithin(mm(0.003)));
@@ -125,14 +125,14 @@ class CentringRoundsTest {
     void next_isTheMoveThatTheLeavesMake() {
         CentringRounds rounds = CentringRounds.of(walls(-0.708))
                 .bench(BENCH)
-                .inBlank(mandolin(Fence.pivoting(mm(800), mm(300), mm(600))))
+                .inBlank(mandolin(Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600))))
                 .leaves(FeelerSet.metric20());
 
         // Walls alone do not place the slot in a blank of 61 mm.
         assertThat(rounds.next(mm(0.1)).step()).isEqualTo(Step.MEASURE_PIECE);
         CentringRounds read = CentringRounds.of(walls(-0.708).piece(mm(66)).slot(mm(6)))
                 .bench(BENCH)
-                .inBlank(mandolin(Fence.pivoting(mm(800), mm(300), mm(600))))
+                .inBlank(mandolin(Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600))))
                 .leaves(FeelerSet.metric20());
         // By hand: c = -0.708 + 33, in the blank + 1.792; at the block twice that.
         assertThat(read.next(mm(0.1)).move().towardMm()).isCloseTo(1.792, within(1e-12));
@@ -238,7 +238,8 @@ class CentringRoundsTest {
 
     @Test
     void next_beforeAnyCutAsksForOneOrForParallelEdges() {
-        Blank tapered = Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(1.5));
+        Blank tapered =
+                Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(1.5));
         BlankOnFence run =
                 BlankOnFence.of(tapered, mandolin(Fence.onePiece(mm(600))).channel(), Fence.onePiece(mm(600)));
 

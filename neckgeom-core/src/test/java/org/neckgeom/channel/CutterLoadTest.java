@@ -16,7 +16,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.shop.Cutter;
-import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.ShopUnit;
 
@@ -116,13 +115,6 @@ class CutterLoadTest {
         assertThat(load(9000, 16000, 1).cautions().list())
                 .extracting(Caution::code)
                 .contains("BITES");
-    }
-
-    @Test
-    void of_aBlankNeedsItsWood() {
-        assertThatThrownBy(() -> CutterLoad.of(CUTTER, Blank.of(mm(640), mm(61), mm(20))))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("known wood");
     }
 
     @Test

@@ -86,7 +86,7 @@ class FenceMoveTest {
 
     @Test
     void at_aPivotingFenceTakesTheBlocksShare() {
-        StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600), mm(300), mm(450)));
+        StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
 
         // m B/C = 0.71 * 450/300
         assertThat(gap.gapMm()).isCloseTo(1.065, within(1e-12));
@@ -165,7 +165,7 @@ class FenceMoveTest {
 
     @Test
     void at_aPivotingFenceTheUncertaintyGrowsWithTheLever() {
-        StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600), mm(300), mm(450)));
+        StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
 
         assertThat(gap.ratio()).isCloseTo(1.5, within(1e-12));
         assertThat(gap.uncertainty().house()).isCloseTo(0.021, within(1e-15));

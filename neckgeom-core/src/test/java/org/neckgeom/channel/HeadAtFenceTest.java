@@ -17,7 +17,7 @@ import org.neckgeom.stock.Blank;
 class HeadAtFenceTest {
 
     private static final Fence LONG = Fence.onePiece(mm(5000));
-    private static final Blank BLANK = Blank.of(mm(640), mm(61), mm(20));
+    private static final Blank BLANK = Blank.ofLength(mm(640)).section(mm(61), mm(20));
     private static final Head HEAD = Head.pitched(deg(13)).length(mm(185)).width(mm(76));
 
     static Stream<String[]> swung() {
@@ -42,7 +42,8 @@ class HeadAtFenceTest {
                 .length(mm(Double.parseDouble(length)))
                 .width(mm(Double.parseDouble(tip)))
                 .swung(deg(Double.parseDouble(swing)));
-        Blank blank = Blank.of(mm(Double.parseDouble(shaftLength)), mm(Double.parseDouble(shaft)), mm(20));
+        Blank blank =
+                Blank.ofLength(mm(Double.parseDouble(shaftLength))).section(mm(Double.parseDouble(shaft)), mm(20));
 
         // The table's head widens evenly from the shaft's width at the nut.
         HeadSkew found = HeadAtFence.of(head, blank, LONG)

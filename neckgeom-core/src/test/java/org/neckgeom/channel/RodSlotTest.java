@@ -21,7 +21,8 @@ import org.neckgeom.units.LengthStyle;
 
 class RodSlotTest {
 
-    private static final Blank BLANK = Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(20));
+    private static final Blank BLANK =
+            Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(20));
     private static final Cutter CUTTER = Cutter.straight(mm(6));
     private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
             .startingAt(mm(3))
@@ -173,9 +174,9 @@ class RodSlotTest {
     void stops_refuseWhatDoesNotGoTogether() {
         assertThatThrownBy(() -> SLOT.stops(Cutter.straight(mm(61)), BLANK))
                 .hasMessage("cutter diameter must be less than the blank's width of 61 mm, but was 61 mm");
-        assertThatThrownBy(() -> SLOT.stops(CUTTER, Blank.of(mm(640), mm(61), mm(10))))
+        assertThatThrownBy(() -> SLOT.stops(CUTTER, Blank.ofLength(mm(640)).section(mm(61), mm(10))))
                 .hasMessage("channel depth must be less than the blank's thickness of 10 mm, but was 10.2 mm");
-        assertThatThrownBy(() -> SLOT.stops(CUTTER, Blank.of(mm(290), mm(61), mm(20))))
+        assertThatThrownBy(() -> SLOT.stops(CUTTER, Blank.ofLength(mm(290)).section(mm(61), mm(20))))
                 .hasMessage("channel end must be 290 mm or less (the blank's heel end, from the nut), but was 303 mm");
         assertThatThrownBy(() -> RodSlot.of(CHANNEL.startingAt(mm(-30))).stops(CUTTER, BLANK))
                 .hasMessage(
@@ -203,7 +204,8 @@ class RodSlotTest {
         assertThat(SLOT.cautions(Cutter.straight(mm(6.5))).list())
                 .extracting(Caution::code)
                 .contains("CUTTER_TOO_WIDE");
-        assertThat(SLOT.cautions(CUTTER, Blank.of(mm(640), mm(80), mm(13))).list())
+        assertThat(SLOT.cautions(CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(13)))
+                        .list())
                 .extracting(Caution::code)
                 .contains("THIN_FLOOR", "STOPPED_CUT")
                 .doesNotContain("NARROW_STOCK");
@@ -244,14 +246,22 @@ class RodSlotTest {
                 .clearance(mm(4))
                 .arched(mm(3));
 
-        assertThat(codes(nine, CUTTER, Blank.of(mm(640), mm(80), mm(12)))).doesNotContain("THIN_FLOOR");
-        assertThat(codes(nine, CUTTER, Blank.of(mm(640), mm(80), mm(11.99)))).contains("THIN_FLOOR");
-        assertThat(codes(pocket, CUTTER, Blank.of(mm(640), mm(80), mm(14.99)))).contains("THIN_FLOOR");
-        assertThat(codes(arched, CUTTER, Blank.of(mm(640), mm(80), mm(15)))).doesNotContain("THIN_FLOOR");
-        assertThat(codes(arched, CUTTER, Blank.of(mm(640), mm(80), mm(14.99)))).contains("THIN_FLOOR");
-        assertThat(codes(nine, CUTTER, Blank.of(mm(300), mm(75), mm(20)))).doesNotContain("NARROW_STOCK");
-        assertThat(codes(nine, CUTTER, Blank.of(mm(299), mm(75), mm(20)))).contains("NARROW_STOCK");
-        assertThat(codes(nine, CUTTER, Blank.of(mm(300), mm(74), mm(20)))).contains("NARROW_STOCK");
+        assertThat(codes(nine, CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(12))))
+                .doesNotContain("THIN_FLOOR");
+        assertThat(codes(nine, CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(11.99))))
+                .contains("THIN_FLOOR");
+        assertThat(codes(pocket, CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(14.99))))
+                .contains("THIN_FLOOR");
+        assertThat(codes(arched, CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(15))))
+                .doesNotContain("THIN_FLOOR");
+        assertThat(codes(arched, CUTTER, Blank.ofLength(mm(640)).section(mm(80), mm(14.99))))
+                .contains("THIN_FLOOR");
+        assertThat(codes(nine, CUTTER, Blank.ofLength(mm(300)).section(mm(75), mm(20))))
+                .doesNotContain("NARROW_STOCK");
+        assertThat(codes(nine, CUTTER, Blank.ofLength(mm(299)).section(mm(75), mm(20))))
+                .contains("NARROW_STOCK");
+        assertThat(codes(nine, CUTTER, Blank.ofLength(mm(300)).section(mm(74), mm(20))))
+                .contains("NARROW_STOCK");
     }
 
     @Test
@@ -259,7 +269,7 @@ class RodSlotTest {
         Channel nine = Channel.forRod(Rod.twoWay(mm(200), mm(6), mm(9)));
         Channel wide = nine.sidePlay(mm(0.3));
         Cutter thick = CUTTER.shank(mm(6)).standOut(mm(30));
-        Blank blank = Blank.of(mm(640), mm(80), mm(20));
+        Blank blank = Blank.ofLength(mm(640)).section(mm(80), mm(20));
 
         assertThat(codes(nine, thick.flutes(2, mm(9)), blank)).doesNotContain("SHORT_FLUTES");
         assertThat(codes(nine, thick.flutes(2, mm(8.9)), blank)).contains("SHORT_FLUTES");
@@ -279,7 +289,7 @@ class RodSlotTest {
 
     @Test
     void everyQuestion_refusesABlankTheChannelDoesNotGoInto() {
-        Blank thin = Blank.of(mm(640), mm(61), mm(10.2)).nutAt(mm(20));
+        Blank thin = Blank.ofLength(mm(640)).section(mm(61), mm(10.2)).nutAt(mm(20));
         RodSlot pocket = RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)));
         String message = "channel depth must be less than the blank's thickness of 10.2 mm, but was 10.2 mm";
 
@@ -288,7 +298,7 @@ class RodSlotTest {
                 .hasMessage(message);
         assertThatThrownBy(() -> SLOT.cautions(CUTTER, thin)).hasMessage(message);
         assertThatThrownBy(() -> pocket.pocketStops(
-                        CUTTER, Blank.of(mm(640), mm(61), mm(12)).nutAt(mm(20))))
+                        CUTTER, Blank.ofLength(mm(640)).section(mm(61), mm(12)).nutAt(mm(20))))
                 .hasMessage("channel depth must be less than the blank's thickness of 12 mm, but was 12 mm");
     }
 

@@ -19,7 +19,8 @@ import org.neckgeom.stock.Blank;
 /** What settings that are not exact do to the depth, the ends and the middle of a channel; figures worked by hand. */
 class SettingUncertaintyTest {
 
-    private static final Blank BLANK = Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200));
+    private static final Blank BLANK =
+            Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200));
     private static final RodSlot SLOT = RodSlot.of(
             Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3)).clearance(mm(0.2)));
 

@@ -334,7 +334,8 @@ public final class SetupChecks {
                     .length(mm(Rows.number(row, "head_length")))
                     .width(mm(Rows.number(row, "tip_width")))
                     .swung(deg(Rows.number(row, "swing")));
-            Blank blank = Blank.of(mm(Rows.number(row, "shaft_length")), mm(Rows.number(row, "shaft_width")), mm(20));
+            Blank blank = Blank.ofLength(mm(Rows.number(row, "shaft_length")))
+                    .section(mm(Rows.number(row, "shaft_width")), mm(20));
             HeadSkew found = HeadAtFence.of(head, blank, Fence.onePiece(mm(5000)))
                     .outline(blank.width(), mm(Rows.number(row, "tip_width")))
                     .skew();

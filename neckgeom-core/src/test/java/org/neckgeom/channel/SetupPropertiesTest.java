@@ -173,7 +173,8 @@ class SetupPropertiesTest {
             Head head = Head.pitched(deg(random.nextDouble(1, 17)))
                     .length(mm(random.nextDouble(120, 200)))
                     .width(mm(random.nextDouble(60, 90)));
-            Blank blank = Blank.of(mm(random.nextDouble(450, 700)), mm(random.nextDouble(55, 70)), mm(20));
+            Blank blank =
+                    Blank.ofLength(mm(random.nextDouble(450, 700))).section(mm(random.nextDouble(55, 70)), mm(20));
 
             HeadAtFence one = HeadAtFence.of(head.swung(deg(swing)), blank, fence);
             HeadAtFence other = HeadAtFence.of(head.swung(deg(-swing)), blank, fence);
@@ -218,7 +219,9 @@ class SetupPropertiesTest {
             double cutter = random.nextDouble(4, 8);
             SlotStops stops = RodSlot.of(Channel.forRod(Rod.twoWay(mm(random.nextDouble(200, 400)), mm(cutter), mm(9)))
                             .startingAt(mm(random.nextDouble(1, 20))))
-                    .stops(Cutter.straight(mm(cutter)), Blank.of(mm(random.nextDouble(600, 900)), mm(61), mm(20)));
+                    .stops(
+                            Cutter.straight(mm(cutter)),
+                            Blank.ofLength(mm(random.nextDouble(600, 900))).section(mm(61), mm(20)));
 
             assertThat(stops.turned().turned()).as("seed %d, case %d", SEED, i).isEqualTo(stops);
             assertThat(stops.turned().front()).as("seed %d, case %d", SEED, i).isEqualTo(stops.rear());

@@ -44,7 +44,7 @@ class SetupValuesTest {
     }
 
     private static final Blank BLANK =
-            Blank.of(mm(640), mm(61), mm(20)).wood(Wood.BLACK_WALNUT).outOfParallel(mm(0.06));
+            Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.06));
     private static final Cutter CUTTER = Cutter.straight(mm(6));
     private static final Fence FENCE = Fence.onePiece(mm(600));
 
@@ -91,7 +91,9 @@ class SetupValuesTest {
                         () -> Centring.of(wrong(29.84)).move(),
                         Centring.of(wrong(29.85)).move()),
                 new Made(
-                        () -> Centring.of(trial(29.84)).move().at(Fence.pivoting(mm(600), mm(300), mm(500))),
+                        () -> Centring.of(trial(29.84))
+                                .move()
+                                .at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(500))),
                         Centring.of(trial(29.84)).move().at(FENCE)),
                 new Made(
                         () -> Centring.of(trial(25)).move().leaves(FeelerSet.metric13()),
@@ -124,10 +126,10 @@ class SetupValuesTest {
                         slot(9).passes(Passes.noDeeperThan(mm(3))).passes().get(1)),
                 new Made(() -> Passes.noDeeperThan(mm(3)).lastPass(mm(1)), Passes.noDeeperThan(mm(3))),
                 new Made(
-                        () -> CutterLoad.of(CUTTER, BLANK)
+                        () -> CutterLoad.of(CUTTER, Wood.BLACK_WALNUT)
                                 .feed(mmPerMinute(9000), rpm(30000))
                                 .pass(mm(5)),
-                        CutterLoad.of(CUTTER, BLANK)
+                        CutterLoad.of(CUTTER, Wood.BLACK_WALNUT)
                                 .feed(mmPerMinute(1800), rpm(16000))
                                 .pass(mm(5))),
                 new Made(() -> head(76), head(77)),
@@ -177,8 +179,8 @@ class SetupValuesTest {
                         rounds(29.84),
                         TurnedPass.widened(mm(6), mm(6.1)),
                         slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)),
-                        CutterLoad.of(CUTTER, BLANK),
-                        CutterLoad.of(CUTTER, BLANK).feed(mmPerMinute(1800), rpm(16000)),
+                        CutterLoad.of(CUTTER, Wood.BLACK_WALNUT),
+                        CutterLoad.of(CUTTER, Wood.BLACK_WALNUT).feed(mmPerMinute(1800), rpm(16000)),
                         Cautions.DUST))
                 .allSatisfy(value -> assertThat(value.toString())
                         .isNotBlank()
@@ -197,8 +199,8 @@ class SetupValuesTest {
                 rounds(29.84),
                 TurnedPass.widened(mm(6), mm(6.1)),
                 slot(9).passes(Passes.noDeeperThan(mm(3))).creepCheck(mm(0.03)),
-                CutterLoad.of(CUTTER, BLANK),
-                CutterLoad.of(CUTTER, BLANK).feed(mmPerMinute(1800), rpm(16000)));
+                CutterLoad.of(CUTTER, Wood.BLACK_WALNUT),
+                CutterLoad.of(CUTTER, Wood.BLACK_WALNUT).feed(mmPerMinute(1800), rpm(16000)));
         Stream<Object> answers = answers().flatMap(made -> Stream.of(made.same().get(), made.other()));
 
         Approved.hold("channel", Map.of("texts.txt", Approved.texts(Stream.concat(answers, questions))));

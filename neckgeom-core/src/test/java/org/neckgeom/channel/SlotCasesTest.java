@@ -105,7 +105,8 @@ class SlotCasesTest {
 
     private static Blank blank(double w1, double w2) {
         double perMm = (w2 - w1) / 300.5;
-        return Blank.of(mm(640), mm(w1 + perMm * (120 - 3)), mm(20))
+        return Blank.ofLength(mm(640))
+                .section(mm(w1 + perMm * (120 - 3)), mm(20))
                 .outOfParallel(mm(perMm * 640))
                 .nutAt(mm(200));
     }
@@ -119,13 +120,18 @@ class SlotCasesTest {
         for (Row row : topic("taper").filter(r -> r.input.contains("; x ")).toList()) {
             double wider = Double.parseDouble(row.input.replaceAll(".*x 120; ([0-9.]+) wider.*", "$1"));
             double x = Double.parseDouble(row.input.replaceAll(".*; x ([0-9.]+)$", "$1"));
-            Blank blank =
-                    Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(wider)).nutAt(mm(200));
+            Blank blank = Blank.ofLength(mm(640))
+                    .section(mm(61), mm(20))
+                    .outOfParallel(mm(wider))
+                    .nutAt(mm(200));
             SlotPlace place = SlotPlace.of(run(blank, Fence.onePiece(mm(600))), 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
 
             assertThat(place.offsetMmAt(x)).as(row.input).isCloseTo(row.value(), within(TOLERANCE));
         }
-        Blank tapered = Blank.of(mm(640), mm(61), mm(20)).outOfParallel(mm(1.5)).nutAt(mm(200));
+        Blank tapered = Blank.ofLength(mm(640))
+                .section(mm(61), mm(20))
+                .outOfParallel(mm(1.5))
+                .nutAt(mm(200));
         BlankOnFence run = run(tapered, Fence.onePiece(mm(600)));
         assertThat(30.5 - run.centredSettingMm()).isCloseTo(expected("taper", "best move", ""), within(TOLERANCE));
         assertThat(Math.abs(run.centred().offsetMmAt(3)))
@@ -177,7 +183,7 @@ class SlotCasesTest {
             Head.pitched(deg(13)).length(mm(180)).width(mm(76)).swung(deg(2));
 
     private static HeadAtFence head(Head head, double fence) {
-        return HeadAtFence.of(head, Blank.of(mm(440), mm(58), mm(20)), Fence.onePiece(mm(fence)));
+        return HeadAtFence.of(head, Blank.ofLength(mm(440)).section(mm(58), mm(20)), Fence.onePiece(mm(fence)));
     }
 
     @Test
@@ -216,7 +222,7 @@ class SlotCasesTest {
         assertThat(onShort.at(mm(3)).amountMm()).isCloseTo(-9.50, within(0.005));
         assertThat(onShort.at(mm(220)).amountMm()).isCloseTo(-5.00, within(0.005));
         assertThat(onShort.at(mm(303.5)).amountMm()).isZero();
-        BlankOnFence run = run(Blank.of(mm(640), mm(58), mm(20)).nutAt(mm(200)), Fence.onePiece(mm(2000)))
+        BlankOnFence run = run(Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)), Fence.onePiece(mm(2000)))
                 .headOn(SWUNG);
         assertThat(run.shiftMm(220))
                 .as("one rule for both")

@@ -254,7 +254,9 @@ final class CoreSamples {
                         "org.neckgeom.measure.Estimate<javax.measure.quantity.Length>",
                         List.of(Estimate.of(mm(67), mm(0.02)))),
                 Map.entry("org.neckgeom.shop.FeelerSet", List.of(FeelerSet.metric20(), FeelerSet.inch26())),
-                Map.entry("org.neckgeom.shop.Fence", List.of(Fence.pivoting(mm(700), mm(350), mm(650)))),
+                Map.entry(
+                        "org.neckgeom.shop.Fence",
+                        List.of(Fence.pivoting(mm(700)).fromPivot(mm(350), mm(650)))),
                 Map.entry("org.neckgeom.shop.Cutter", List.of(cutter())),
                 Map.entry("org.neckgeom.shop.TestPiece", List.of(TestPiece.copied(mm(0.05)))),
                 Map.entry("org.neckgeom.stock.Blank", List.of(blank())),
@@ -281,8 +283,8 @@ final class CoreSamples {
     }
 
     private Blank blank() {
-        return Blank.of(mm(640), mm(61), mm(20))
-                .wood(Wood.BLACK_WALNUT)
+        return Blank.ofLength(mm(640))
+                .section(mm(61), mm(20))
                 .outOfParallel(mm(0.06))
                 .nutAt(mm(20));
     }

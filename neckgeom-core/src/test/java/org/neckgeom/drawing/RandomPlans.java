@@ -83,9 +83,16 @@ public final class RandomPlans {
 
     private NeckPlan plan() {
         NeckDesign design = design();
-        Blank blank = Blank.of(length(790, 820), length(72, 80), length(26, 28)).nutAt(length(290, 300));
+        Blank blank = Blank.ofLength(length(790, 820))
+                .section(length(72, 80), length(26, 28))
+                .nutAt(length(290, 300));
         blank = lot() ? blank.outOfParallel(length(-0.2, 0.2)) : blank;
-        blank = lot() ? blank.wood(wood()) : blank;
+        blank = lot()
+                ? blank.endSpare(length(0, 5))
+                        .edgeSpare(length(0, 1))
+                        .planing(length(0, 0.5))
+                        .sawKerf(length(1, 2))
+                : blank;
         NeckPlan plan = NeckPlan.of(design, blank, shop())
                 .limits(NeckLimits.withDefaults()
                         .slotOffset(length(0.05, 0.2))
@@ -177,7 +184,7 @@ public final class RandomPlans {
                 .passes(length(1, 2), length(0, 0.5));
         shop = switch (random.nextInt(3)) {
             case 0 -> shop.fence(Fence.split(length(500, 700), length(-0.1, 0.1)));
-            case 1 -> shop.fence(Fence.pivoting(length(600, 700), length(300, 400), length(500, 600)));
+            case 1 -> shop.fence(Fence.pivoting(length(600, 700)).fromPivot(length(300, 400), length(500, 600)));
             default -> shop.fence(Fence.onePiece(length(500, 700)));
         };
         shop = lot()
@@ -291,9 +298,6 @@ public final class RandomPlans {
             details = details.back(lot() ? back.heelFrom(length(290, 310), length(20, 30)) : back);
         }
         details = lot() ? details.overstand(length(0, 1)) : details;
-        details = lot()
-                ? details.spare(length(0, 5), length(0, 1), length(0, 0.5)).sawKerf(length(1, 2))
-                : details;
         return lot() ? details.heelBlocks(length(35, 45)) : details;
     }
 

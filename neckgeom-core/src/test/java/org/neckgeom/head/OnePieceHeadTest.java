@@ -25,8 +25,8 @@ class OnePieceHeadTest {
         assertThat(head.thickness().house()).isCloseTo(56.2315, offset(1e-4));
         assertThat(head.length().house()).isCloseTo(180.2585, offset(1e-4));
         assertThat(head.faceDrop().house()).isCloseTo(41.6159, offset(1e-4));
-        assertThat(head.fits(Blank.of(mm(640), mm(61), mm(56.3)))).isTrue();
-        assertThat(head.fits(Blank.of(mm(640), mm(61), mm(56.2)))).isFalse();
+        assertThat(head.fits(Blank.ofLength(mm(640)).section(mm(61), mm(56.3)))).isTrue();
+        assertThat(head.fits(Blank.ofLength(mm(640)).section(mm(61), mm(56.2)))).isFalse();
     }
 
     /** The corners of the head lying flat before the nut line, turned by Rodrigues' formula and not by ours. */

@@ -42,7 +42,7 @@ class PlanDataTest {
     private static NeckPlan plan(NeckDesign design) {
         return NeckPlan.of(
                 design,
-                Blank.of(inch(45), inch(3), inch(1)).nutAt(inch(1)),
+                Blank.ofLength(inch(45)).section(inch(3), inch(1)).nutAt(inch(1)),
                 Shop.with(Cutter.straight(inch(0.25)).flutes(2, inch(1)).standOut(inch(1.25))));
     }
 

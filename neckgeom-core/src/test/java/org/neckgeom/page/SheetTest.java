@@ -328,7 +328,8 @@ class SheetTest {
     private static NeckPlan bassPlan() {
         return NeckPlan.of(
                 Necks.bass(),
-                Blank.of(ShopUnits.inch(38), ShopUnits.inch(4), ShopUnits.inch(1))
+                Blank.ofLength(ShopUnits.inch(38))
+                        .section(ShopUnits.inch(4), ShopUnits.inch(1))
                         .nutAt(ShopUnits.inch(8)),
                 Shop.with(Cutter.straight(ShopUnits.inch("1/4"))));
     }

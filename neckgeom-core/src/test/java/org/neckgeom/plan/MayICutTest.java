@@ -30,7 +30,7 @@ class MayICutTest {
     private static final Shop SHOP = Shop.with(Cutter.straight(mm(6))).uncertainty(BENCH);
 
     private static Blank blank(double outOfParallel) {
-        return Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(outOfParallel));
+        return Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)).outOfParallel(mm(outOfParallel));
     }
 
     private static NeckPlan plan(Blank blank, Shop shop) {
@@ -152,7 +152,9 @@ class MayICutTest {
             Blank blank = blank(random.nextInt(3) == 0 ? random.nextDouble(-0.4, 0.4) : 0.06);
             Fence fence = random.nextInt(4) == 0
                     ? Fence.split(mm(600), mm(random.nextDouble(-0.1, 0.1)))
-                    : random.nextInt(4) == 0 ? Fence.pivoting(mm(800), mm(300), mm(600)) : Fence.onePiece(mm(600));
+                    : random.nextInt(4) == 0
+                            ? Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600))
+                            : Fence.onePiece(mm(600));
             Shop shop = SHOP.fence(fence).uncertainty(random.nextBoolean() ? BENCH : BenchUncertainty.withDefaults());
             NeckPlan plan = plan(blank, shop);
             CentringRounds rounds = CentringRounds.on(

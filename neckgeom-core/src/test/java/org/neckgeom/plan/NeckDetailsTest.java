@@ -54,8 +54,12 @@ class NeckDetailsTest {
             .head(HEAD)
             .heel(Heel.of(mm(70), mm(52)));
 
-    private static final NeckPlan PLAIN =
-            NeckPlan.of(NECK, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+    private static final Blank BLANK = Blank.ofLength(mm(640)).section(mm(60), mm(25));
+    private static final NeckPlan PLAIN = plan(BLANK);
+
+    private static NeckPlan plan(Blank blank) {
+        return NeckPlan.of(NECK, blank, Shop.with(Cutter.straight(mm(6))));
+    }
 
     private static StringPlaces two(double apart) {
         return StringPlaces.of(List.of(mm(-apart / 2), mm(apart / 2)), List.of(mm(1), mm(1)));
@@ -117,17 +121,16 @@ class NeckDetailsTest {
 
     @Test
     void blank_isHeldToWhatTheNeckNeeds() {
-        NeckDetails spare = NeckDetails.none().spare(mm(5), mm(3), mm(0.5)).sawKerf(mm(2));
+        Blank spare = BLANK.endSpare(mm(5)).edgeSpare(mm(3)).planing(mm(0.5)).sawKerf(mm(2));
 
         // 150 sin 4 + 14 cos 4 = 24.43 for the head, and 2 x 0.5: 25.43 is more than 25
-        assertThat(outcome(PLAIN.details(spare), "blank large enough")).isEqualTo(Outcome.STOP);
-        assertThat(outcome(PLAIN.details(NeckDetails.none().spare(mm(5), mm(3), mm(0.2))), "blank large enough"))
-                .isEqualTo(Outcome.GOOD);
+        assertThat(outcome(plan(spare), "blank large enough")).isEqualTo(Outcome.STOP);
+        assertThat(outcome(plan(spare.planing(mm(0.2))), "blank large enough")).isEqualTo(Outcome.GOOD);
         // 640 - 5 - (150 cos 4 + 332.72) - 2 = 150.64; two blocks of 70 and two kerfs leave 6.64, of 80 do not come out
-        assertThat(check(PLAIN.details(spare.heelBlocks(mm(70))), "all pieces from the blank")
+        assertThat(check(plan(spare).details(NeckDetails.none().heelBlocks(mm(70))), "all pieces from the blank")
                         .found())
                 .startsWith("6.6");
-        assertThat(outcome(PLAIN.details(spare.heelBlocks(mm(80))), "all pieces from the blank"))
+        assertThat(outcome(plan(spare).details(NeckDetails.none().heelBlocks(mm(80))), "all pieces from the blank"))
                 .isEqualTo(Outcome.OPEN);
     }
 
@@ -147,11 +150,11 @@ class NeckDetailsTest {
                 NECK.channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(8))).startingAt(mm(-8)));
         NeckPlan thinHead = NeckPlan.of(
                 early.head(Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
-                Blank.of(mm(640), mm(60), mm(25)).nutAt(mm(200)),
+                Blank.ofLength(mm(640)).section(mm(60), mm(25)).nutAt(mm(200)),
                 Shop.with(Cutter.straight(mm(6))));
         NeckPlan thinBack = NeckPlan.of(
                 NECK.back(BackProfile.between(mm(10), mm(12)).rounded()),
-                Blank.of(mm(640), mm(60), mm(25)),
+                Blank.ofLength(mm(640)).section(mm(60), mm(25)),
                 Shop.with(Cutter.straight(mm(6))));
 
         assertThat(check(thinHead, "wood left under the channel").todo())
@@ -163,12 +166,12 @@ class NeckDetailsTest {
 
     @Test
     void pieces_saysWhereHeelBlocksComeFrom() {
-        NeckDetails spare = NeckDetails.none().spare(mm(10), mm(2), mm(2));
+        Blank spare = BLANK.endSpare(mm(10)).edgeSpare(mm(2)).planing(mm(2));
 
-        PlanCheck untold = check(PLAIN.details(spare), "all pieces from the blank");
+        PlanCheck untold = check(plan(spare), "all pieces from the blank");
         assertThat(untold.outcome()).isEqualTo(PlanCheck.Outcome.OPEN);
         assertThat(untold.found()).endsWith("length of a heel block not told");
-        assertThat(check(PLAIN.details(spare.heelBlocks(mm(80))), "all pieces from the blank")
+        assertThat(check(plan(spare).details(NeckDetails.none().heelBlocks(mm(80))), "all pieces from the blank")
                         .allowed())
                 .isEqualTo("neck and heel blocks in its length");
     }
@@ -197,9 +200,6 @@ class NeckDetailsTest {
     void details_refuseWhatCannotBe() {
         assertThatThrownBy(() -> NeckDetails.none().fretHeight(mm(0)))
                 .hasMessage("fret height must be more than 0 mm, but was 0 mm");
-        assertThatThrownBy(() -> NeckDetails.none().spare(mm(-1), mm(0), mm(0)))
-                .hasMessageContaining("spare at each end")
-                .hasMessageContaining("-1 mm");
         assertThatThrownBy(() -> NeckDetails.none().heelBlocks(mm(0))).hasMessageContaining("heel block length");
     }
 
@@ -245,14 +245,12 @@ class NeckDetailsTest {
                 .fallAway(slope)
                 .back(back)
                 .overstand(mm(3))
-                .spare(mm(25), mm(2), mm(1))
-                .sawKerf(mm(1.8))
                 .heelBlocks(mm(20))
                 .tenon(tenon);
 
         assertThat(all)
                 .hasToString("details: strings across, fanned frets, head layout, fret height, tuners, fall-away, back,"
-                        + " spare of the blank, tenon, heel blocks");
+                        + " tenon, heel blocks");
         assertThat(NeckDetails.none().dovetail(dovetail)).hasToString("details: dovetail");
         assertThat(NeckDetails.none().dovetail(dovetail).dovetail()).contains(dovetail);
         assertThat(all.tenon()).contains(tenon);
@@ -260,14 +258,9 @@ class NeckDetailsTest {
         assertThat(all.fallAway()).contains(slope);
         assertThat(all.back()).contains(back);
         assertThat(all.overstandMm()).isEqualTo(3);
-        assertThat(all.endSpareMm()).isEqualTo(25);
-        assertThat(all.edgeSpareMm()).isEqualTo(2);
-        assertThat(all.planingMm()).isEqualTo(1);
         assertThat(all.slotMm()).isEqualTo(8);
         assertThat(all.blockLengthMm()).hasValue(20);
         assertThat(all.fretHeightMm()).hasValue(1);
-        assertThat(NeckDetails.none().hasSpare()).isFalse();
-        assertThat(all.hasSpare()).isTrue();
         assertThat(all.hashCode()).isNotEqualTo(NeckDetails.none().hashCode());
     }
 
@@ -288,8 +281,6 @@ class NeckDetailsTest {
                 .fallAway(FallAway.of(mm(340), mm(410), mm(0.3)))
                 .back(BackShape.of(NECK).volute(mm(2), mm(30)).heelFrom(mm(310), mm(25)))
                 .overstand(mm(3))
-                .spare(mm(5), mm(2), mm(1))
-                .sawKerf(mm(1.8))
                 .heelBlocks(mm(100))
                 .tenon(Tenon.tenon(mm(60), mm(20))
                         .holes(mm(8), mm(6))
@@ -297,20 +288,28 @@ class NeckDetailsTest {
                         .at(mm(40)));
         FannedFrets fan = FannedFrets.of(Scale.of(mm(610)), Scale.of(mm(590)), OuterStrings.of(mm(30), mm(50)), 7);
         NeckDesign fanned = NECK.scale(fan.centrelineScale());
-        Blank blank = Blank.of(mm(900), mm(60), mm(25)).nutAt(mm(170));
+        Blank blank = Blank.ofLength(mm(900))
+                .section(mm(60), mm(25))
+                .nutAt(mm(170))
+                .endSpare(mm(10))
+                .edgeSpare(mm(2))
+                .planing(mm(1))
+                .sawKerf(mm(1.8));
 
         Approved.hold(
                 "plan",
                 Map.of(
                         "details.txt",
-                        whole(PLAIN.details(joined)),
+                        whole(plan(BLANK.endSpare(mm(5))
+                                        .edgeSpare(mm(2))
+                                        .planing(mm(1))
+                                        .sawKerf(mm(1.8)))
+                                .details(joined)),
                         "details-fanned.txt",
                         whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6))))
                                 .details(NeckDetails.none()
                                         .fannedFrets(fan)
                                         .strings(two(30), two(110))
-                                        .spare(mm(10), mm(2), mm(1))
-                                        .sawKerf(mm(1.8))
                                         .heelBlocks(mm(60))))));
     }
 

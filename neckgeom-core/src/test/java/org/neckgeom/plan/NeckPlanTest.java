@@ -80,7 +80,7 @@ class NeckPlanTest {
                         SampleNecks.shortScaleBass(),
                         SampleBench.bassBlank(),
                         SampleBench.inchShop()
-                                .fence(Fence.pivoting(inch(24), inch(12), inch(18)))
+                                .fence(Fence.pivoting(inch(24)).fromPivot(inch(12), inch(18)))
                                 .feed(mmPerMinute(1500), rpm(16_000)))
                 .trialCut(TrialCut.walls(inch(1.2), inch(1.3)));
     }
@@ -95,7 +95,7 @@ class NeckPlanTest {
     private static NeckPlan toStopFor() {
         return NeckPlan.of(
                         OCTAVE.back(BackProfile.between(mm(11), mm(11.5))),
-                        Blank.of(mm(640), mm(61), mm(20)),
+                        Blank.ofLength(mm(640)).section(mm(61), mm(20)),
                         Shop.with(Cutter.straight(mm(5)).flutes(2, mm(6))).passes(mm(4), mm(0)))
                 .trialCut(
                         TrialCut.walls(mm(27), mm(28)).slot(mm(6)).piece(mm(63)).readWithin(mm(0.02)));
@@ -190,23 +190,29 @@ class NeckPlanTest {
         double joint = OCTAVE.bodyJointMm();
         double widest = 2 * OCTAVE.halfWidthAtMm(joint);
 
-        assertThat(of(OCTAVE, Blank.of(mm(640), mm(widest), mm(20))).blank().widthMm())
+        assertThat(of(OCTAVE, Blank.ofLength(mm(640)).section(mm(widest), mm(20)))
+                        .blank()
+                        .widthMm())
                 .isEqualTo(widest);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(640), mm(widest - 0.01), mm(20))))
+                .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(640)).section(mm(widest - 0.01), mm(20))))
                 .withMessageContaining("blank width must be")
                 .withMessageContaining("or more, the neck's own");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(640), mm(61), mm(10))))
+                .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(640)).section(mm(61), mm(10))))
                 .withMessageContaining("blank thickness must be");
-        assertThat(of(OCTAVE, Blank.of(mm(Math.max(joint, channel.endMm())), mm(61), mm(20)))
+        assertThat(of(
+                                OCTAVE,
+                                Blank.ofLength(mm(Math.max(joint, channel.endMm())))
+                                        .section(mm(61), mm(20)))
                         .standing())
                 .startsWith("Plan of");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(joint - 0.01), mm(61), mm(20))))
+                .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(joint - 0.01)).section(mm(61), mm(20))))
                 .withMessageContaining("blank length must be");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> of(OCTAVE, Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(640 - joint + 0.01))))
+                .isThrownBy(() -> of(
+                        OCTAVE, Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(640 - joint + 0.01))))
                 .withMessageContaining("blank length must be");
     }
 

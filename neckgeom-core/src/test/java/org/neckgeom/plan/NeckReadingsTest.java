@@ -78,7 +78,7 @@ class NeckReadingsTest {
 
     private static final NeckPlan PLAN = NeckPlan.of(
                     NECK,
-                    Blank.of(mm(640), mm(58), mm(20)).nutAt(mm(200)),
+                    Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)),
                     Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)))
             .scarf(Scarf.at(deg(12)).shaft(mm(20)).head(mm(15)).inTheHead())
             .neckSet(BackSet.scale(mm(600))

@@ -117,7 +117,8 @@ class GeometryValuesTest {
                 d -> WoodAt.of(mm(38), mm(5 + d)),
                 d -> WoodLeft.under(neck(0)).chanceBelow(mm(4.5 + d), Spread.normal(mm(0.3))),
                 d -> WoodSpreads.ofDepth(Spread.normal(mm(0.1 + d))).offset(Spread.bias(mm(0.1))),
-                d -> CuttingList.from(Blank.of(mm(900), mm(70), mm(20))).piece("shaft", mm(500 + d)),
+                d -> CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)))
+                        .piece("shaft", mm(500 + d)),
                 d -> OnePieceHead.of(Head.pitched(deg(13)).length(mm(185 + d))),
                 d -> BlankNeeds.onePiece(mm(600), mm(60), mm(60)).spare(mm(25), mm(2 + d), mm(1)));
     }

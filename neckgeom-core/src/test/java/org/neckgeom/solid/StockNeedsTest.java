@@ -28,15 +28,16 @@ class StockNeedsTest {
         assertThat(needs.length().house()).isCloseTo(board.lengthMm() + 50, offset(1e-12));
         assertThat(needs.width()).isEqualTo(mm(65));
         assertThat(needs.thickness()).isEqualTo(mm(21));
-        assertThat(needs.fits(Blank.of(mm(700), mm(65), mm(21)))).isTrue();
-        assertThat(needs.fits(Blank.of(mm(700), mm(64.9), mm(21)))).isFalse();
-        assertThat(needs.fits(Blank.of(mm(600), mm(65), mm(21)))).isFalse();
+        assertThat(needs.fits(Blank.ofLength(mm(700)).section(mm(65), mm(21)))).isTrue();
+        assertThat(needs.fits(Blank.ofLength(mm(700)).section(mm(64.9), mm(21))))
+                .isFalse();
+        assertThat(needs.fits(Blank.ofLength(mm(600)).section(mm(65), mm(21)))).isFalse();
         assertThat(needs.toString()).startsWith("Least blank: ");
     }
 
     @Test
     void cuttingList_countsAKerfBetweenPiecesAndOneBeforeTheRest() {
-        CuttingList list = CuttingList.from(Blank.of(mm(900), mm(70), mm(20)))
+        CuttingList list = CuttingList.from(Blank.ofLength(mm(900)).section(mm(70), mm(20)))
                 .kerf(mm(2))
                 .trimmed(mm(10))
                 .piece("shaft and head", mm(620))
@@ -51,8 +52,9 @@ class StockNeedsTest {
 
     @Test
     void cuttingList_aLastPieceToTheEndNeedsNoCut() {
-        CuttingList exact =
-                CuttingList.from(Blank.of(mm(302), mm(70), mm(20))).kerf(mm(2)).pieces(2, "block", mm(150));
+        CuttingList exact = CuttingList.from(Blank.ofLength(mm(302)).section(mm(70), mm(20)))
+                .kerf(mm(2))
+                .pieces(2, "block", mm(150));
 
         assertThat(exact.fits()).isTrue();
         assertThat(exact.leftOver().house()).isZero();
@@ -63,8 +65,8 @@ class StockNeedsTest {
 
     @Test
     void pieces_rejectsNone() {
-        assertThatThrownBy(() ->
-                        CuttingList.from(Blank.of(mm(302), mm(70), mm(20))).pieces(0, "block", mm(150)))
+        assertThatThrownBy(() -> CuttingList.from(Blank.ofLength(mm(302)).section(mm(70), mm(20)))
+                        .pieces(0, "block", mm(150)))
                 .hasMessage("count of pieces must be 1 to 1000, but was 0");
     }
 }

@@ -197,7 +197,7 @@ class SettledShapeTest {
             assertEquals(-11.5625, seam.number(10) - nut.x, READ);
             assertEquals(-185, seam.number(11) - nut.x, READ);
         }
-        Blank wide = Blank.of(mm(640), mm(80), mm(20));
+        Blank wide = Blank.ofLength(mm(640)).section(mm(80), mm(20));
         NeckPlan without = NeckPlan.of(PLAN.design(), wide, PLAN.shop()).details(PLAN.details());
         assertEquals(
                 List.of(),

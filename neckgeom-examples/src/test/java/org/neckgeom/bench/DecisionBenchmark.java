@@ -41,7 +41,8 @@ public class DecisionBenchmark {
 
     private static CentringRounds rounds(BenchUncertainty bench) {
         BlankOnFence run = BlankOnFence.of(
-                Blank.of(ShopUnits.mm(640), ShopUnits.mm(61), ShopUnits.mm(20))
+                Blank.ofLength(ShopUnits.mm(640))
+                        .section(ShopUnits.mm(61), ShopUnits.mm(20))
                         .outOfParallel(ShopUnits.mm(0.06))
                         .nutAt(ShopUnits.mm(200)),
                 Channel.forRod(Rod.twoWay(ShopUnits.mm(300), ShopUnits.mm(6), ShopUnits.mm(9)))

@@ -5,7 +5,6 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Found;
-import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.stock.Blank;
@@ -13,20 +12,20 @@ import org.neckgeom.stock.Blank;
 /** Whether the neck can come out of its blank at all: long, wide and thick enough. What is merely unwise the plan says. */
 final class BlankCheck {
 
-    private final Section section;
+    private final Section top;
     private final Blank blank;
     private final NeckDesign design;
     private boolean fits = true;
 
-    private BlankCheck(Section section, Blank blank, NeckDesign design) {
-        this.section = section;
+    private BlankCheck(Section top, Blank blank, NeckDesign design) {
+        this.top = top;
         this.blank = blank;
         this.design = design;
     }
 
     /** Notes at most one problem for each of length, width and thickness; true when there is none. */
-    static boolean of(Section section, Blank blank, NeckDesign design, Found<ScarfJoint> scarf) {
-        BlankCheck check = new BlankCheck(section, blank, design);
+    static boolean of(Section top, Blank blank, NeckDesign design, Found<ScarfJoint> scarf) {
+        BlankCheck check = new BlankCheck(top, blank, design);
         check.length(scarf.isAbsent());
         check.width();
         check.thickness();
@@ -46,7 +45,7 @@ final class BlankCheck {
         if (blank.lengthMm() < needed) {
             String shaft = "the shaft from the nut to the body joint at " + text(joint);
             String whole = beforeNut == 0 ? shaft : text(beforeNut) + " before the nut line and " + shaft;
-            problem(BlankPart.LENGTH, blank.length(), needed, whole);
+            problem("blank.length", blank.length(), needed, whole);
         }
     }
 
@@ -54,7 +53,7 @@ final class BlankCheck {
         double second = design.fingerboard().secondWidthMm();
         double needed = Math.max(design.fingerboard().nutWidthMm(), second);
         if (blank.widthMm() < needed) {
-            problem(BlankPart.WIDTH, blank.width(), needed, "the fingerboard at its widest");
+            problem("blank.width", blank.width(), needed, "the fingerboard at its widest");
         }
     }
 
@@ -63,9 +62,9 @@ final class BlankCheck {
         double back = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(joint));
         double channel = design.channel().map(BlankCheck::deepest).orElse(0.0);
         if (blank.thicknessMm() < back) {
-            problem(BlankPart.THICKNESS, blank.thickness(), back, "the back at its deepest before the body joint");
+            problem("blank.thickness", blank.thickness(), back, "the back at its deepest before the body joint");
         } else if (blank.thicknessMm() <= channel) {
-            problem(BlankPart.THICKNESS, blank.thickness(), channel, "the channel alone, and then some wood behind it");
+            problem("blank.thickness", blank.thickness(), channel, "the channel alone, and then some wood behind it");
         }
     }
 
@@ -74,10 +73,10 @@ final class BlankCheck {
         return Math.max(Math.max(channel.depthMm(), floor), channel.hasPocket() ? channel.pocketDepthMm() : 0);
     }
 
-    private void problem(Key<?> key, Object found, double neededMm, String forWhat) {
+    private void problem(String path, Object found, double neededMm, String forWhat) {
         fits = false;
-        section.problem(
-                key,
+        top.problemAt(
+                path,
                 "is " + found + ", but must be " + text(neededMm) + " or more: " + forWhat + " must come out of it");
     }
 

@@ -34,7 +34,6 @@ final class DetailsPart {
                 .then(part::strings)
                 .then(part::fan)
                 .then(part::head)
-                .then(part::stock)
                 .then(part::heel);
     }
 
@@ -109,11 +108,6 @@ final class DetailsPart {
                     section,
                     details.head(HeadPart.layout(section, head), design.style().amount(slot)));
         });
-    }
-
-    private Found<NeckDetails> stock(NeckDetails details) {
-        Section blank = top.at(NeckKeys.BLANK).value();
-        return blank.make(() -> BlankPart.spares(blank, details));
     }
 
     private Found<NeckDetails> heel(NeckDetails details) {

@@ -7,6 +7,7 @@ import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.examples.file.TableKind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 
@@ -33,7 +34,7 @@ final class FingerboardPart {
             "fall-away",
             Lengths.SIZE_OR_NOTHING,
             "how much lower the board is at the last fret, in a straight slope from the body joint; none when left out");
-    static final Key<Wood> WOOD = Key.optional("wood", WoodKind.WOOD, "the board's wood");
+    static final Key<Wood> WOOD = Key.optional("wood", new TableKind<>(Wood.TYPE), "the board's wood");
 
     static final Shape SHAPE = Shape.of(
             "the fingerboard",

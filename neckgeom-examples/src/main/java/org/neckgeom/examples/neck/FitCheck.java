@@ -59,9 +59,9 @@ final class FitCheck {
         double cutter = shop.cutter().diameterMm();
         if (!(cutter <= channel.widthMm())) {
             double play = cutter - channel.rod().widthMm();
-            problem(
-                    top.at(NeckKeys.SHOP).value().at(ShopPart.CUTTER).value(),
-                    CutterPart.DIAMETER,
+            fits = false;
+            top.problemAt(
+                    "shop.cutter.diameter",
                     "is " + shop.cutter().diameter() + ", but must be " + say(channel.widthMm())
                             + " or less, the channel's width: a thinner cutter, or a channel with " + say(play)
                             + " of side play");

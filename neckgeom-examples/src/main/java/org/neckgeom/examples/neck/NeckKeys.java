@@ -2,21 +2,23 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.CentringRound;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
 import org.neckgeom.examples.file.TableKind;
-import org.neckgeom.plan.NeckLimits;
-import org.neckgeom.plan.NeckReadings;
+import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.strength.Weather;
+import org.neckgeom.table.Types;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** The keys at the top of a neck file. */
 final class NeckKeys {
+
+    private static final int MOST_ROUNDS = 50;
 
     static final Key<String> NAME = Key.needed("name", Kinds.text(), "what the maker calls this neck");
     static final Key<LengthStyle> PRINT_IN = Key.optional(
@@ -34,7 +36,7 @@ final class NeckKeys {
             "frets fanned between two scales; the scale is then that on the centreline; square when left out");
     static final Key<Integer> BODY_AT_FRET =
             Key.needed("body at fret", Kinds.wholeNumber(1, 200), "the fret at which the body begins");
-    static final Key<Wood> WOOD = Key.needed("wood", WoodKind.WOOD, "the wood of the neck");
+    static final Key<Wood> WOOD = Key.needed("wood", new TableKind<>(Wood.TYPE), "the wood of the neck");
     static final Key<Section> FINGERBOARD = Key.needed("fingerboard", FingerboardPart.SHAPE, "the fingerboard");
     static final Key<Section> BACK = Key.needed("back", BackPart.SHAPE, "the back of the neck");
     static final Key<Section> ROD = Key.needed("rod", RodPart.SHAPE, "the rod or bar");
@@ -48,31 +50,33 @@ final class NeckKeys {
             Key.optional("neck set", NeckSetPart.SHAPE, "how the neck stands to the body; not planned when left out");
     static final Key<Amount<Length>> RELIEF =
             Key.optional("relief", Lengths.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm when left out");
-    static final Key<Weather> WEATHER = Key.optional(
+    static final Key<Section> WEATHER = Key.optional(
             "weather",
-            new TableKind<>(Weather.TABLE),
+            WeatherPart.SHAPE,
             "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
     static final Key<Section> STRINGS =
             Key.optional("strings", StringsPart.SHAPE, "the strings; nothing about load when left out");
-    static final Key<Section> BLANK = Key.needed("blank", BlankPart.SHAPE, "the squared piece the neck is made from");
-    static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
-    static final Key<List<Section>> READINGS = Key.optional(
-            "readings", ReadingsPart.ROUNDS, "rounds of trial cuts, in the order in which they were made; none so far");
-    static final Key<NeckReadings> AS_MADE = Key.optional(
-            "as made",
-            new TableKind<>(NeckReadings.TABLE),
-            "what has been read on the neck itself; nothing so far when left out");
+    static final Key<Blank> BLANK =
+            Key.needed("blank", new TableKind<>(Blank.TABLE), "the squared piece the neck is made from");
+    static final Key<Shop> SHOP =
+            Key.needed("shop", new TableKind<>(Shop.TABLE), "what the shop has for cutting the channel");
+    static final Key<List<CentringRound>> READINGS = Key.optional(
+            "readings",
+            new TableKind<>(Types.list(Types.group(CentringRound.TABLE), 1, MOST_ROUNDS)),
+            "rounds of trial cuts, in the order in which they were made; none so far");
+    static final Key<Section> AS_MADE = Key.optional(
+            "as made", AsMadePart.SHAPE, "what has been read on the neck itself; nothing so far when left out");
     static final Key<Section> ORDER = Key.optional(
             "order of work",
             OrderPart.SHAPE,
             "what is done and which orders must be kept; the usual order when left out");
-    static final Key<Workmanship> WORKMANSHIP = Key.optional(
+    static final Key<Section> WORKMANSHIP = Key.optional(
             "workmanship",
-            new TableKind<>(Workmanship.TABLE),
+            WorkmanshipPart.SHAPE,
             "how well each kind of step is done in this shop; common practice when left out");
-    static final Key<NeckLimits> LIMITS = Key.optional(
+    static final Key<Section> LIMITS = Key.optional(
             "limits",
-            new TableKind<>(NeckLimits.TABLE),
+            LimitsPart.SHAPE,
             "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
 
     static final Shape SHAPE = Shape.of(

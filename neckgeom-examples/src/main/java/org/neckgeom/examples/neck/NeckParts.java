@@ -2,6 +2,7 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import org.neckgeom.budget.Workmanship;
+import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
@@ -14,12 +15,12 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.plan.NeckReadings;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
@@ -41,7 +42,7 @@ final class NeckParts {
     private final Found<NeckSet> neckSet;
     private final Found<Weather> weather;
     private final Found<Shop> shop;
-    private final Found<List<CentringStep>> steps;
+    private final Found<List<CentringRound>> rounds;
 
     /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
     private NeckParts(Section top) {
@@ -53,7 +54,7 @@ final class NeckParts {
         this.head = top.at(NeckKeys.HEAD).then(HeadPart::of);
         this.heel = top.at(NeckKeys.HEEL).then(HeelPart::of);
         this.strings = top.at(NeckKeys.STRINGS).then(StringsPart::of);
-        this.blank = top.at(NeckKeys.BLANK).then(section -> BlankPart.of(section, top.at(NeckKeys.WOOD)));
+        this.blank = top.at(NeckKeys.BLANK);
         this.scarf = scarf();
         this.scale = top.make(() -> Scale.of(top.at(NeckKeys.SCALE).value())
                 .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
@@ -64,9 +65,9 @@ final class NeckParts {
                         top.at(NeckKeys.BODY_AT_FRET),
                         board,
                         top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
-        this.weather = top.at(NeckKeys.WEATHER);
-        this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
-        this.steps = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
+        this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
+        this.shop = top.at(NeckKeys.SHOP);
+        this.rounds = top.at(NeckKeys.READINGS);
     }
 
     static Found<NeckFile> of(Section top) {
@@ -74,7 +75,7 @@ final class NeckParts {
         Found<NeckDesign> design = parts.design();
         boolean fits = design.isThere()
                 && parts.blank.isThere()
-                && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
+                && BlankCheck.of(top, parts.blank.value(), design.value(), parts.scarf);
         boolean together = fits
                 && (!parts.shop.isThere() || FitCheck.of(top, design.value(), parts.blank.value(), parts.shop.value()));
         if (!together) {
@@ -90,30 +91,49 @@ final class NeckParts {
 
     /** What was read on the neck comes last: it is held to all that was told. */
     private Found<NeckFile> asMade(NeckFile file) {
-        Found<NeckReadings> read = top.at(NeckKeys.AS_MADE);
-        return read.isAbsent()
+        Found<Section> there = top.at(NeckKeys.AS_MADE);
+        return there.isAbsent()
                 ? Found.of(file)
-                : read.then(readings -> top.make(() -> new NeckFile(file.plan().readings(readings))));
+                : there.then(section -> AsMadePart.of(section, file.shop())
+                        .then(readings ->
+                                section.make(() -> new NeckFile(file.plan().readings(readings), file.limits()))));
     }
 
     private NeckFile file(NeckDesign design, NeckDetails details) {
         NeckPlan bare = NeckPlan.of(design, blank.value(), shop.value());
-        NeckPlan plan =
-                bare.limits(top.at(NeckKeys.LIMITS).orElse(bare.limits())).details(details);
+        NeckLimits limitsToKeep = top.at(NeckKeys.LIMITS)
+                .then(section -> LimitsPart.of(section, NeckLimits.of(bare)))
+                .orElse(NeckLimits.of(bare));
+        NeckPlan plan = limitsToKeep.heldBy(bare).details(details);
         plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
         plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
-        Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP);
+        Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP).then(WorkmanshipPart::of);
         plan = work.isAbsent() ? plan : plan.workmanship(work.value());
         NeckPlan soFar = plan;
         Found<OrderOfWork> order = top.at(NeckKeys.ORDER).then(section -> OrderPart.of(section, soFar));
         plan = order.isAbsent() ? plan : plan.order(order.value());
-        for (CentringStep step : steps.orElse(List.of())) {
-            plan = plan.then(step);
-        }
+        plan = centred(plan);
         plan = plan.in(top.at(NeckKeys.PRINT_IN).orElse(plan.style()));
-        return new NeckFile(plan);
+        return new NeckFile(plan, limitsToKeep);
+    }
+
+    private NeckPlan centred(NeckPlan bare) {
+        NeckPlan plan = bare;
+        int number = 0;
+        for (CentringRound round : rounds.orElse(List.of())) {
+            number++;
+            try {
+                for (CentringStep step : round.steps()) {
+                    plan = plan.then(step);
+                }
+            } catch (Refusal refused) {
+                top.problemAt("readings[" + number + "]", "cannot be: " + refused.getMessage());
+                return plan;
+            }
+        }
+        return plan;
     }
 
     private Found<Channel> channel() {

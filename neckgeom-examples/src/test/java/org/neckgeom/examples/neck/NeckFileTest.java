@@ -92,11 +92,14 @@ class NeckFileTest {
                                 .tensions(newton(95))
                                 .diameters(mm(1.02), mm(0.71), mm(0.43), mm(0.28))));
         assertThat(file.blank())
-                .isEqualTo(Blank.of(mm(640), mm(61), mm(20))
+                .isEqualTo(Blank.ofLength(mm(640))
+                        .section(mm(61), mm(20))
                         .nutAt(mm(200))
                         .outOfParallel(mm(0.06))
-                        .nutAt(mm(200))
-                        .wood(Wood.BLACK_WALNUT));
+                        .endSpare(mm(3))
+                        .edgeSpare(mm(2))
+                        .planing(mm(0.5))
+                        .sawKerf(mm(1.8)));
         assertThat(file.shop())
                 .isEqualTo(Shop.with(Cutter.straight(mm(6))
                                 .flutes(2, mm(22))
@@ -147,8 +150,6 @@ class NeckFileTest {
                                 mm(7.5))
                         .fretHeight(mm(1.1))
                         .tuners(Limits.between(mm(13), mm(17)))
-                        .spare(mm(3), mm(2), mm(0.5))
-                        .sawKerf(mm(1.8))
                         .heelBlocks(mm(35)));
         assertThat(file.plan().weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
@@ -193,7 +194,7 @@ class NeckFileTest {
         assertThat(neck.strings().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
         assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
         assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(228.6, within(1e-12));
-        assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30), inch(15), inch(27)));
+        assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30)).fromPivot(inch(15), inch(27)));
         assertThat(file.shop().leaves().leavesMm()).hasSize(8).contains(0.0508);
         assertThat(file.shop().lastPass()).isEqualTo(inch("1/64"));
         TrialCut first = TrialCut.walls(
