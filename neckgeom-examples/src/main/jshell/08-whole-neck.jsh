@@ -1,5 +1,5 @@
 // The whole neck from its file: the octave mandolin that comes with the examples, before anything is cut.
-var plan = NeckFile.read("octave-mandolin.yaml").plan();
+var plan = NeckFile.read("octave-mandolin.yaml");
 println(plan);                                   // how its checks stand
 for (var check : plan.checks()) println(check);  // each with what was found, what is allowed, what to do
 

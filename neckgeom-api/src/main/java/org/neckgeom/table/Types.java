@@ -33,6 +33,7 @@ import org.neckgeom.units.LinearDensity;
 import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.ShopUnits;
+import org.neckgeom.units.Torque;
 
 /** The types of values that keys take. */
 @SuppressWarnings("exports") // JSpecify is for compilers only
@@ -124,6 +125,10 @@ public final class Types {
     /** Any speed of turning. */
     public static final QuantityType<Frequency> TURNING =
             QuantityType.any(ShopUnit.RPM, "a speed of turning", "16000 rpm", "rpm", "Hz");
+
+    /** Any moment. */
+    public static final QuantityType<Torque> MOMENT =
+            QuantityType.any(ShopUnit.NEWTON_MM, "a moment", "1.2 N.m", "N.mm", "N.m");
 
     /** Any density. */
     public static final QuantityType<MassDensity> DENSITY =
@@ -602,6 +607,109 @@ public final class Types {
      */
     public static <V> Type<List<V>> oneOrMore(Type<V> item, int most) {
         return new ListType<>(item, 1, most, true);
+    }
+
+    /**
+     * One of several types that a value may be of.
+     *
+     * @param <V> the value
+     */
+    public static final class Case<V> {
+        private final Type<? extends V> type;
+        private final Predicate<V> isOf;
+
+        private Case(Type<? extends V> type, Predicate<V> isOf) {
+            this.type = type;
+            this.isOf = isOf;
+        }
+    }
+
+    /**
+     * Returns one of the types of {@link #anyOf}.
+     *
+     * @param <V> the value
+     * @param type the type
+     * @param isOf which values are of it
+     * @return the case
+     */
+    public static <V> Case<V> caseOf(Type<? extends V> type, Predicate<V> isOf) {
+        return new Case<>(Objects.requireNonNull(type, "type"), Objects.requireNonNull(isOf, "isOf"));
+    }
+
+    /**
+     * Returns the type of a value that is of one of several types: the first that can be read.
+     *
+     * @param <V> the value
+     * @param cases 1 or more
+     * @return the type
+     */
+    public static <V> Type<V> anyOf(List<Case<V>> cases) {
+        return new AnyOf<>(List.copyOf(cases));
+    }
+
+    private static final class AnyOf<V> extends Type<V> {
+        private final List<Case<V>> cases;
+
+        AnyOf(List<Case<V>> cases) {
+            this.cases = cases;
+        }
+
+        @Override
+        @Nullable
+        V read(Object data, String path, Faults faults) {
+            List<Faults> each = new ArrayList<>();
+            for (Case<V> one : cases) {
+                Faults own = new Faults();
+                V value = one.type.read(data, path, own);
+                if (value != null) {
+                    return value;
+                }
+                each.add(own);
+            }
+            each.get(0).all().forEach(faults::add);
+            return null;
+        }
+
+        @SuppressWarnings("unchecked") // its own test has found the value to be of this type
+        private Type<V> of(V value) {
+            return (Type<V>) cases.stream()
+                    .filter(one -> one.isOf.test(value))
+                    .findFirst()
+                    .orElseThrow()
+                    .type;
+        }
+
+        @Override
+        Object write(V value, Spelling spelling) {
+            return of(value).write(value, spelling);
+        }
+
+        @Override
+        void check(V value, String name) {
+            of(value).check(value, name);
+        }
+
+        @Override
+        V in(V value, LengthStyle style) {
+            return of(value).in(value, style);
+        }
+
+        @Override
+        Optional<LengthStyle> style(V value) {
+            return of(value).style(value);
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return map(
+                    "anyOf",
+                    cases.stream().map(one -> one.type.schema(spelling)).toList());
+        }
+
+        @Override
+        public String allowed() {
+            return cases.get(0).type.allowed();
+        }
     }
 
     /**

@@ -2,6 +2,7 @@ package org.neckgeom.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.drawing.Stations;
@@ -21,13 +22,8 @@ final class AnswerMap {
         this.plan = plan;
     }
 
-    static DataMap of(NeckPlan plan) {
-        return new AnswerMap(plan).all();
-    }
-
-    /** What stands in answers is left unread, but must be known by name. */
-    static boolean skip(DataSource data) {
-        return data.skip("standing", "checks", "cautions", "sections", "order", "budgets", "fretTable", "stations");
+    static Map<String, Object> of(NeckPlan plan) {
+        return new AnswerMap(plan).all().map();
     }
 
     private DataMap all() {

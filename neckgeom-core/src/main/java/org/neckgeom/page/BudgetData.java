@@ -1,8 +1,10 @@
 package org.neckgeom.page;
 
+import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.BudgetKeys;
 import org.neckgeom.budget.Contributor;
 import org.neckgeom.budget.Distribution;
 import org.neckgeom.measure.Interval;
@@ -28,8 +30,7 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class BudgetData {
 
-    private static final String FORMAT = "neckgeom budget";
-    private static final int VERSION = 1;
+    private static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", BudgetKeys.TABLE);
 
     private final Budget<?> budget;
 
@@ -58,25 +59,8 @@ public final class BudgetData {
      *     result of another kind
      */
     public static <Q extends Quantity<Q>> Budget<Q> budgetFrom(String json, Class<Q> kind) {
-        DataUnits<Q> units = DataUnits.ofKind(Objects.requireNonNull(kind, "kind"));
-        return DataSource.read(Objects.requireNonNull(json, "json"), FORMAT, VERSION, data -> from(data, units));
-    }
-
-    private static <Q extends Quantity<Q>> Budget<Q> from(DataSource data, DataUnits<Q> units) {
-        Budget<Q> budget = Budget.of(data.text("title"), data.unit("unit", units, units.printed()));
-        for (Contributor one : data.all("contributors", BudgetData::contributorFrom)) {
-            budget = budget.with(one);
-        }
-        data.oneIfTold("answers", answers -> answers.skip("standardDeviation", "low95", "high95"));
-        return budget;
-    }
-
-    private static Contributor contributorFrom(DataSource data) {
-        return new Contributor(
-                data.text("name"),
-                data.text("step"),
-                data.number("sensitivity"),
-                data.<Spread<?>>one("spread", spread -> SpreadMap.from(spread, spread.kindOf("shift"))));
+        Budget<?> budget = DOCUMENT.read(json);
+        return BudgetKeys.ofKind(budget, kind);
     }
 
     /**
@@ -85,31 +69,17 @@ public final class BudgetData {
      * @return the text in UTF-8, ending in a line feed
      */
     public String toJson() {
-        return DataMap.empty()
-                .put("format", FORMAT)
-                .put("version", VERSION)
-                .put("title", budget.title())
-                .put("unit", DataUnits.name(budget.unit()))
-                .putAll("contributors", budget.contributors(), BudgetData::contributor)
-                .put("answers", answers(budget))
-                .toJson();
+        return DOCUMENT.json(budget, answers(budget));
     }
 
-    private static <Q extends Quantity<Q>> DataMap answers(Budget<Q> budget) {
+    private static <Q extends Quantity<Q>> Map<String, Object> answers(Budget<Q> budget) {
         Distribution<Q> law = budget.distribution();
         Interval<Q> usual = law.interval(ShopUnits.percent(95));
         return DataMap.empty()
                 .answer("standardDeviation", law.standardDeviation())
                 .answer("low95", usual.low())
-                .answer("high95", usual.high());
-    }
-
-    private static DataMap contributor(Contributor one) {
-        return DataMap.empty()
-                .put("name", one.name())
-                .put("step", one.step())
-                .number("sensitivity", one.sensitivity())
-                .put("spread", SpreadMap.of(one.spread()));
+                .answer("high95", usual.high())
+                .map();
     }
 
     /** True for the data of an equal budget. */

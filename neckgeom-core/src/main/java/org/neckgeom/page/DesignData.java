@@ -2,6 +2,7 @@ package org.neckgeom.page;
 
 import java.util.Objects;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.form.Json;
 import org.neckgeom.text.Report;
 
 /**
@@ -12,8 +13,7 @@ import org.neckgeom.text.Report;
  */
 public final class DesignData {
 
-    private static final String FORMAT = "neckgeom design";
-    private static final int VERSION = 1;
+    private static final Document<NeckDesign> DOCUMENT = new Document<>("neckgeom design", NeckDesign.TABLE);
 
     private final NeckDesign design;
 
@@ -39,8 +39,7 @@ public final class DesignData {
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckDesign designFrom(String json) {
-        return DataSource.read(
-                Objects.requireNonNull(json, "json"), FORMAT, VERSION, data -> data.one("design", DesignMap::from));
+        return DOCUMENT.read(json);
     }
 
     /**
@@ -49,11 +48,7 @@ public final class DesignData {
      * @return the text in UTF-8, ending in a line feed
      */
     public String toJson() {
-        return DataMap.empty()
-                .put("format", FORMAT)
-                .put("version", VERSION)
-                .put("design", DesignMap.of(design))
-                .toJson();
+        return Json.of(DOCUMENT.of(design));
     }
 
     /** True for the data of an equal design. */

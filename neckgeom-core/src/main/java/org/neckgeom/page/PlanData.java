@@ -11,6 +11,7 @@ import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.Stations;
+import org.neckgeom.form.Json;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
@@ -26,25 +27,12 @@ import org.neckgeom.units.SaysLengths;
  *
  * <pre>
  * format      "neckgeom plan"
- * version     1
- * design      name, frets, bodyAtFret, and scale, fingerboard, back, wood, channel, head, heel, strings as told
- * blank       the keys of a neck file's blank
- * shop        the keys of a neck file's shop
- * rounds      trial cuts and fence moves, in the order in which they were made: the keys of a neck file's readings
- * limits      centredWithin, woodLeftAtLeast, bridgeWithin, relief
- * scarf       place, pitch, thicknesses, what was planed off and glued on; left out where the head is not scarfed on
- * neckSet     heights, action, compensation, dome; left out where not told
- * weather     before and after: humidity and temperature
- * order       operations, leftOut, done, start, kept
- * details     strings, head layout, tuners, fall-away, back
- * workmanship a spread for each kind of step
- * readings    what has been read on the neck, each value with its standardUncertainty
+ * version     2
+ * ...         every key of a neck file, in camel case: {@link NeckPlan#TABLE}
  * answers     standing, checks, cautions, sections, order, budgets, fretTable, stations
  * </pre>
  *
- * <p>A quantity is {@code {"value": 34, "unit": "mm"}}, in one of the units of its kind: {@code mm, in, thou, ft, cm, m};
- * {@code deg, rad}; {@code N, lbf, kgf}; {@code Hz, rpm}; {@code mm/s, mm/min, in/min, m/s}; {@code %, 1};
- * {@code degC, degF, K}; {@code g/m, lb/in}; {@code MPa, GPa, psi}. Where only another unit gives a number back exactly,
+ * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back exactly,
  * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
  *
  * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key told
@@ -54,8 +42,7 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class PlanData implements SaysLengths<PlanData> {
 
-    private static final String FORMAT = "neckgeom plan";
-    private static final int VERSION = 1;
+    private static final Document<NeckPlan> DOCUMENT = new Document<>("neckgeom plan", NeckPlan.TABLE);
     private static final int MARK_DIGITS = 8;
 
     private final NeckPlan plan;
@@ -82,7 +69,7 @@ public final class PlanData implements SaysLengths<PlanData> {
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckPlan planFrom(String json) {
-        return DataSource.read(Objects.requireNonNull(json, "json"), FORMAT, VERSION, PlanMap::from);
+        return DOCUMENT.read(json);
     }
 
     /**
@@ -103,10 +90,9 @@ public final class PlanData implements SaysLengths<PlanData> {
      * @return 64 lower-case hexadecimal digits
      */
     public String hash() {
-        DataMap data = DataMap.empty().put("format", FORMAT).put("version", VERSION);
-        PlanMap.tell(plan.in(LengthStyle.MILLIMETRES), data);
+        String json = Json.of(DOCUMENT.of(plan.in(LengthStyle.MILLIMETRES)));
         try {
-            byte[] bytes = data.toJson().getBytes(StandardCharsets.UTF_8);
+            byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException everyPlatformHasIt) {
             throw new AssertionError(everyPlatformHasIt);
@@ -128,9 +114,7 @@ public final class PlanData implements SaysLengths<PlanData> {
      * @return the text in UTF-8, ending in a line feed
      */
     public String toJson() {
-        DataMap data = DataMap.empty().put("format", FORMAT).put("version", VERSION);
-        PlanMap.tell(plan, data);
-        return data.put("answers", AnswerMap.of(plan)).toJson();
+        return DOCUMENT.json(plan, AnswerMap.of(plan));
     }
 
     /**

@@ -14,6 +14,15 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.Caution;
+import org.neckgeom.channel.CentringRound;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.order.OrderChanges;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.ShopUnits;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
@@ -62,16 +71,109 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     /** So many checks that do not stand well fit where a value is printed. */
     private static final int MOST_SHOWN = 3;
 
-    private final Told told;
-    private final Supplier<List<PlanPart>> parts = new Once<>(this::parts);
+    private static final int MOST_ROUNDS = 50;
 
-    private NeckPlan(Told told) {
-        // Whatever the parts were told in, a plan says all of them in one style.
-        this.told = told.in(told.design.style());
+    /** Its keys: those of a neck file. */
+    public static final Table<NeckPlan> TABLE = Table.of(
+            "",
+            "A neck, the shop that makes it, what has been read so far, and the limits to keep",
+            values -> new NeckPlan(values).checked(),
+            plan -> plan.given);
+
+    private static final Key<NeckPlan, NeckDesign> DESIGN =
+            TABLE.inline(NeckDesign.TABLE, NeckDesign.OF_A_WHOLE_NECK);
+    private static final Key<NeckPlan, LengthStyle> PRINT_IN = TABLE.optional(
+            "print in",
+            Types.words(LengthStyle.class, LengthStyle::word),
+            "how lengths are printed: mm, inch (decimals and thou), fractions (to 1/64 in); as the scale when left out");
+    private static final Key<NeckPlan, Amount<Length>> RELIEF = TABLE.optional(
+                    "relief",
+                    Types.SIZE_OR_NOTHING,
+                    "the bow wanted under the strings; 0.2 mm or 8 thou when left out")
+            .called("relief");
+    private static final Key<NeckPlan, Weather> WEATHER = TABLE.usual(
+            "weather",
+            Types.group(Weather.TABLE),
+            Weather.from(ShopUnits.percent(45), ShopUnits.celsius(21)).to(ShopUnits.percent(25), ShopUnits.celsius(21)),
+            "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
+    private static final Key<NeckPlan, Blank> BLANK =
+            TABLE.needed("blank", Types.group(Blank.TABLE), "the squared piece the neck is made from");
+    private static final Key<NeckPlan, Shop> SHOP =
+            TABLE.needed("shop", Types.group(Shop.TABLE), "what the shop has for cutting the channel");
+    private static final Key<NeckPlan, List<CentringRound>> ROUNDS = TABLE.optional(
+            "readings",
+            Types.list(Types.group(CentringRound.TABLE), 1, MOST_ROUNDS),
+            "rounds of trial cuts, in the order in which they were made; none so far");
+    private static final Key<NeckPlan, NeckReadings> AS_MADE = TABLE.usual(
+            "as made",
+            Types.group(NeckReadings.TABLE),
+            NeckReadings.none(),
+            "what has been read on the neck itself; nothing so far when left out");
+    private static final Key<NeckPlan, OrderChanges> ORDER = TABLE.usual(
+            "order of work",
+            Types.group(OrderChanges.TABLE),
+            OrderChanges.none(),
+            "what is done and which orders must be kept; the usual order when left out");
+    private static final Key<NeckPlan, Workmanship> WORKMANSHIP = TABLE.usual(
+            "workmanship",
+            Types.group(Workmanship.TABLE),
+            Workmanship.withDefaults(),
+            "how well each kind of step is done in this shop; common practice when left out");
+    private static final Key<NeckPlan, NeckLimits> LIMITS = TABLE.usual(
+            "limits",
+            Types.group(NeckLimits.TABLE),
+            NeckLimits.withDefaults(),
+            "the limits to keep; slot offset 0.1 mm or 4 thou, wood left 3 mm or 1/8 in, strings 1 mm or 40 thou");
+
+    private static final Amount<Length> USUAL_RELIEF = ShopUnits.mm(0.2);
+    private static final Amount<Length> USUAL_RELIEF_IN = ShopUnits.thou(8);
+
+    static {
+        TABLE.moved(Moves.none().and("scarf", "head.scarf"));
     }
 
-    private NeckPlan with(Consumer<Told.Parts> change) {
-        return new NeckPlan(told.with(change));
+    /** As given, for data; and the same in one style, for answers. */
+    private final Values<NeckPlan> given;
+
+    private final Values<NeckPlan> shown;
+    private final LengthStyle designed;
+    private final LengthStyle style;
+    private final Supplier<List<PlanPart>> parts = new Once<>(this::parts);
+
+    private NeckPlan(Values<NeckPlan> values) {
+        this.given = values.complete();
+        this.designed = given.at(DESIGN).style();
+        this.style = given.find(PRINT_IN).orElse(designed);
+        this.shown = given.in(style);
+        JobRules.check(design(), blank(), shop(), readings());
+        if (given.at(WORKMANSHIP).hasCentring()) {
+            throw Refusal.because(
+                    "workmanship.centring",
+                    "not-here",
+                    "workmanship.centring must be left out of a plan, which knows it from trial cuts and readings");
+        }
+        if (given.has(ROUNDS)) {
+            placed("readings", this::rounds);
+        }
+        if (given.has(ORDER)) {
+            placed("order of work", this::order);
+        }
+        if (given.has(AS_MADE)) {
+            // What no neck can look like is refused here, not when it is printed.
+            placed("as made", AsMade.of(this)::design);
+        }
+    }
+
+    private static void placed(String key, Supplier<?> question) {
+        try {
+            question.get();
+        } catch (Refusal refusal) {
+            throw refusal.at(key);
+        }
+    }
+
+    private <V> NeckPlan with(Key<NeckPlan, V> key, V value) {
+        return new NeckPlan(given.with(key, value));
     }
 
     /**
@@ -85,12 +187,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      *     short for its scarf
      */
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
-        Told told = Told.of(
-                Objects.requireNonNull(design, "design"),
-                Objects.requireNonNull(blank, "blank"),
-                Objects.requireNonNull(shop, "shop"));
-        Fit.check(design, blank, shop);
-        return new NeckPlan(told);
+        return new NeckPlan(TABLE.values().with(DESIGN, design).with(BLANK, blank).with(SHOP, shop));
     }
 
     /**
@@ -134,7 +231,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public NeckPlan then(CentringStep step) {
         List<CentringStep> steps = rounds().then(step).steps();
-        return with(parts -> parts.steps = steps);
+        return with(ROUNDS, CentringRound.of(steps));
     }
 
     /**
@@ -144,8 +241,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the plan
      */
     public NeckPlan limits(NeckLimits keep) {
-        Objects.requireNonNull(keep, "limits");
-        return with(parts -> parts.limits = keep);
+        return with(LIMITS, keep);
     }
 
     /**
@@ -154,7 +250,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return with defaults where they were not
      */
     public NeckLimits limits() {
-        return told.limits;
+        return given.at(LIMITS);
     }
 
     /**
@@ -164,8 +260,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the plan
      */
     public NeckPlan relief(Quantity<Length> wanted) {
-        double mm = HouseUnits.mmNotNegative(wanted, "relief");
-        return with(parts -> parts.relief = mm);
+        return new NeckPlan(given.amount(RELIEF, wanted));
     }
 
     /**
@@ -175,8 +270,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the plan
      */
     public NeckPlan weather(Weather change) {
-        Objects.requireNonNull(change, "weather");
-        return with(parts -> parts.weather = change);
+        return with(WEATHER, change);
     }
 
     /**
@@ -186,32 +280,17 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the plan
      */
     public NeckPlan order(OrderOfWork work) {
-        Objects.requireNonNull(work, "order of work");
-        return with(parts -> parts.order = work);
-    }
-
-    /**
-     * Returns this plan with more of the neck's shape: strings across, fall-away, volute, spares.
-     *
-     * @param settled what has been settled, a back of this very design, as many strings as it has
-     * @return the plan
-     * @throws IllegalArgumentException if it is of another neck, or its frets are fanned about another scale
-     */
-    public NeckPlan details(NeckDetails settled) {
-        Objects.requireNonNull(settled, "details");
-        Fit.check(told.design, settled);
-        return with(parts -> parts.details = settled);
+        return with(ORDER, OrderChanges.to(work));
     }
 
     /**
      * Returns this plan with how well each kind of step is done in this shop, instead of common practice.
      *
-     * @param work the workmanship; its centring gives way to what trial cuts and readings say
+     * @param work the workmanship, without centring, which trial cuts and readings give
      * @return the plan
      */
     public NeckPlan workmanship(Workmanship work) {
-        Objects.requireNonNull(work, "workmanship");
-        return with(parts -> parts.work = work);
+        return with(WORKMANSHIP, work);
     }
 
     /**
@@ -222,12 +301,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws IllegalArgumentException if they are of a part that the design lacks, or of a station off the neck
      */
     public NeckPlan readings(NeckReadings asMade) {
-        Objects.requireNonNull(asMade, "readings");
-        NeckPlan read = with(parts -> parts.readings = asMade);
-        Fit.check(told.design, asMade);
-        // What no neck can look like is refused here, not when it is printed.
-        AsMade.of(read).design();
-        return read;
+        return with(AS_MADE, asMade);
     }
 
     /**
@@ -236,7 +310,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the design
      */
     public NeckDesign design() {
-        return told.design;
+        return shown.at(DESIGN);
     }
 
     /**
@@ -245,7 +319,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the blank
      */
     public Blank blank() {
-        return told.blank;
+        return shown.at(BLANK);
     }
 
     /**
@@ -254,7 +328,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the shop
      */
     public Shop shop() {
-        return told.shop;
+        return shown.at(SHOP);
     }
 
     /**
@@ -263,7 +337,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the joint, or nothing
      */
     public Optional<ScarfJoint> scarf() {
-        return told.design.head().filter(head -> head.scarf().isPresent()).map(head -> ScarfJoint.of(head, told.blank));
+        return design().head().filter(head -> head.scarf().isPresent()).map(head -> ScarfJoint.of(head, blank()));
     }
 
     /**
@@ -272,13 +346,13 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return true unless the head is scarfed on
      */
     public boolean isHeadInOnePiece() {
-        return told.design.head().flatMap(Head::scarf).isEmpty();
+        return design().head().flatMap(Head::scarf).isEmpty();
     }
 
     /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */
     boolean isHeadSawnFromTheBlank() {
         return isHeadInOnePiece()
-                && told.design.head().filter(head -> head.pitchRad() > 0).isPresent();
+                && design().head().filter(head -> head.pitchRad() > 0).isPresent();
     }
 
     /**
@@ -289,27 +363,22 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
     public Optional<BackSet> neckSet() {
-        return told.design.neckSet().map(set -> BackSet.of(told.design, fretHeight()));
+        return design().neckSet().map(set -> BackSet.of(design(), design().fingerboard().fretHeight()));
     }
 
     /** How high the glue face stands over the body's top at the joint, in mm; level where there is no neck set. */
     double overstandMm() {
-        return told.design
+        return design()
                 .neckSet()
-                .map(set -> BackSet.overstand(told.design, fretHeight()).house())
+                .map(set -> BackSet.overstand(design(), design().fingerboard().fretHeight()).house())
                 .orElse(0.0);
     }
 
     /** The floor of the nut's slots over the glue face: as high as board and frets, and what the strings clear them by. */
     Amount<Length> slotHeight() {
-        double frets = told.details.fretHeightMm().orElse(0);
-        double atNut = told.design.neckSet().map(set -> set.atNut().house()).orElse(0.0);
-        return style().amount(told.design.fingerboard().nutThicknessMm() + frets + atNut);
-    }
-
-    private Optional<Amount<Length>> fretHeight() {
-        OptionalDouble high = told.details.fretHeightMm();
-        return high.isPresent() ? Optional.of(style().amount(high.getAsDouble())) : Optional.empty();
+        double frets = design().fingerboard().fretHeight().map(Amount::house).orElse(0.0);
+        double atNut = design().neckSet().map(set -> set.atNut().house()).orElse(0.0);
+        return style().amount(design().fingerboard().nutThicknessMm() + frets + atNut);
     }
 
     /**
@@ -318,7 +387,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return more than 0
      */
     public Amount<Length> centredWithin() {
-        return told.limits.slotOffset(style()).in(style());
+        return limits().slotOffset(designed).in(style());
     }
 
     /**
@@ -327,7 +396,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return more than 0
      */
     public Amount<Length> woodLeftAtLeast() {
-        return told.limits.woodLeft(style()).in(style());
+        return limits().woodLeft(designed).in(style());
     }
 
     /**
@@ -336,7 +405,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return more than 0
      */
     public Amount<Length> bridgeWithin() {
-        return told.limits.stringsAtBridge(style()).in(style());
+        return limits().stringsAtBridge(designed).in(style());
     }
 
     /**
@@ -345,7 +414,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return 0 or more
      */
     public Amount<Length> relief() {
-        return style().amount(told.relief);
+        return given.find(RELIEF)
+                .orElse(designed == LengthStyle.MILLIMETRES ? USUAL_RELIEF : USUAL_RELIEF_IN)
+                .in(style);
     }
 
     /**
@@ -354,7 +425,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return from the shop's air to the worst the neck shall meet
      */
     public Weather weather() {
-        return told.weather;
+        return given.at(WEATHER);
     }
 
     /**
@@ -368,12 +439,17 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return what is left to do, of the usual neck's work unless told
      */
     public OrderOfWork order() {
-        return DoneWork.of(orderToldWhole(), told.readings).left();
+        return DoneWork.of(wholeOrder(), readings()).left();
     }
 
-    /** As told, without what this neck lacks, with the head kept before the channel where the joint asks for it. */
-    OrderOfWork orderToldWhole() {
-        OrderOfWork order = NeckWork.of(this);
+    /** As given, without what this neck lacks, with the head kept before the channel where the joint asks for it. */
+    OrderOfWork wholeOrder() {
+        OrderOfWork usual = whole(OrderOfWork.forNeck(design()));
+        return given.has(ORDER) ? whole(given.at(ORDER).changed(usual)) : usual;
+    }
+
+    private OrderOfWork whole(OrderOfWork some) {
+        OrderOfWork order = NeckWork.of(this, some);
         List<String> names = order.operations().stream().map(Operation::name).toList();
         return headComesFirst() && names.containsAll(List.of(Operation.GLUE_HEAD, Operation.CUT_ROD_CHANNEL))
                 ? order.keep(Operation.GLUE_HEAD).before(Operation.CUT_ROD_CHANNEL)
@@ -386,15 +462,6 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns the order of work as it was told, before what follows from joint and readings.
-     *
-     * @return the usual neck's, without what this one lacks, unless told
-     */
-    public OrderOfWork orderAsTold() {
-        return told.order;
-    }
-
-    /**
      * Says whether the head must be glued on before the channel is cut: with a joint in the shaft the wood behind the nut is
      * the head piece's own, and a channel that starts there can only be cut in the glued neck.
      *
@@ -402,17 +469,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     boolean headComesFirst() {
         return scarf().filter(joint -> joint.place() == JointPlace.IN_THE_SHAFT)
-                .filter(joint -> told.design.channel().orElseThrow().startMm() < joint.frontLineMm())
+                .filter(joint -> design().channel().orElseThrow().startMm() < joint.frontLineMm())
                 .isPresent();
-    }
-
-    /**
-     * Returns what else has been told of the neck's shape.
-     *
-     * @return nothing more than the design, unless told
-     */
-    public NeckDetails details() {
-        return told.details;
     }
 
     /**
@@ -422,16 +480,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the workmanship
      */
     public Workmanship workmanship() {
-        return told.work.centring(Spread.of(slotPlace().start().estimate()));
-    }
-
-    /**
-     * Returns how well each kind of step is done, as it was told.
-     *
-     * @return common practice unless told
-     */
-    public Workmanship workmanshipAsTold() {
-        return told.work;
+        return given.at(WORKMANSHIP).centring(Spread.of(slotPlace().start().estimate()));
     }
 
     /**
@@ -440,7 +489,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return nothing, unless told
      */
     public NeckReadings readings() {
-        return told.readings.readBy(told.shop.repeatability());
+        return shown.at(AS_MADE).readBy(shop().repeatability());
     }
 
     /**
@@ -480,7 +529,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the steps, none before the first cut
      */
     public List<CentringStep> steps() {
-        return told.steps;
+        return given.find(ROUNDS).orElse(List.of()).stream()
+                .flatMap(round -> round.steps().stream())
+                .toList();
     }
 
     /**
@@ -490,10 +541,10 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public CentringRounds rounds() {
         CentringRounds rounds = CentringRounds.on(SetUpParts.atTheFence(this))
-                .bench(told.shop.uncertainty())
-                .decision(told.shop.decision())
-                .leaves(told.shop.leaves());
-        for (CentringStep step : told.steps) {
+                .bench(shop().uncertainty())
+                .decision(shop().decision())
+                .leaves(shop().leaves());
+        for (CentringStep step : steps()) {
             rounds = rounds.then(step);
         }
         return rounds;
@@ -542,7 +593,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return every fret from the nut
      */
     public FretTable frets() {
-        return FretTable.of(told.design);
+        return FretTable.of(design());
     }
 
     /**
@@ -571,7 +622,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the style
      */
     public LengthStyle style() {
-        return told.design.style();
+        return style;
     }
 
     /**
@@ -583,7 +634,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      *     {@code back.secondDepth}, {@code fingerboard}, {@code neckSet}, {@code wood} or the whole {@code plan}
      */
     public NeckPlan checked() {
-        Answerable.checkBack(told.design);
+        Answerable.checkBack(design());
         try {
             order();
             checks();
@@ -628,8 +679,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return one or more
      */
     public List<Caution> cautions() {
-        return RodSlot.of(told.design.channel().orElseThrow())
-                .cautions(told.shop.cutter(), told.blank)
+        return RodSlot.of(design().channel().orElseThrow())
+                .cautions(shop().cutter(), blank())
                 .list();
     }
 
@@ -654,7 +705,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         long good = checks.stream().filter(c -> c.outcome() == Outcome.GOOD).count();
         long open = checks.stream().filter(c -> c.outcome() == Outcome.OPEN).count();
         long stop = checks.size() - good - open;
-        return "Plan of " + told.design.name() + ": " + good + " of " + checks.size() + " checks good"
+        return "Plan of " + design().name() + ": " + good + " of " + checks.size() + " checks good"
                 + (open > 0 ? ", " + open + " open" : "") + (stop > 0 ? ", " + stop + " to stop for" : "");
     }
 
@@ -665,7 +716,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
             return standingAndWants();
         } catch (IllegalArgumentException | ArithmeticException e) {
             // What was told part by part does not go together: a text says so, the questions refuse.
-            return "Plan of " + told.design.name() + " cannot be made: " + e.getMessage();
+            return "Plan of " + design().name() + " cannot be made: " + e.getMessage();
         }
     }
 
@@ -686,17 +737,17 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
 
     @Override
     public NeckPlan in(LengthStyle other) {
-        return new NeckPlan(told.in(other));
+        return with(PRINT_IN, other);
     }
 
-    /** True for a plan that was told the same. */
+    /** True for a plan of which the same was given; how lengths are printed is no part of it. */
     @Override
     public boolean equals(Object obj) {
-        return obj instanceof NeckPlan other && told.all().equals(other.told.all());
+        return obj instanceof NeckPlan other && given.without(PRINT_IN).equals(other.given.without(PRINT_IN));
     }
 
     @Override
     public int hashCode() {
-        return told.all().hashCode();
+        return given.without(PRINT_IN).hashCode();
     }
 }

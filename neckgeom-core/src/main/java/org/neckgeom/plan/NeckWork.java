@@ -14,8 +14,8 @@ final class NeckWork {
 
     private NeckWork() {}
 
-    static OrderOfWork of(NeckPlan plan) {
-        OrderOfWork work = plan.orderAsTold();
+    static OrderOfWork of(NeckPlan plan, OrderOfWork order) {
+        OrderOfWork work = order;
         if (plan.isHeadInOnePiece()) {
             work = work.lacking(Operation.CUT_SCARF);
             work = plan.isHeadSawnFromTheBlank() ? work.headSawnOut() : work.lacking(Operation.GLUE_HEAD);

@@ -38,7 +38,7 @@ final class OrderPart {
 
     /** What is done, by its name; what nothing was read on is said apart. */
     private static Optional<Statement> done(NeckPlan plan, OrderOfWork left) {
-        Set<String> taken = DoneWork.of(plan.orderToldWhole(), plan.readings()).taken();
+        Set<String> taken = DoneWork.of(plan.wholeOrder(), plan.readings()).taken();
         List<String> names = left.finished().stream().map(Operation::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();

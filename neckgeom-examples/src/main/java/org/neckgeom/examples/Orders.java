@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.neckgeom.examples.neck.PrintStyles;
 import org.neckgeom.examples.neck.ShippedNecks;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.template.Paper;
@@ -139,7 +138,9 @@ record Orders(
 
     private static LengthStyle style(Iterator<String> rest) {
         String word = rest.hasNext() ? rest.next() : "nothing";
-        return PrintStyles.named(word)
+        return Arrays.stream(LengthStyle.values())
+                .filter(style -> style.word().equals(word))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "--units must be followed by mm, inch or fractions, but was followed by " + word));
     }

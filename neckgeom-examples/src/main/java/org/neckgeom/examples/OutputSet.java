@@ -11,9 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import org.neckgeom.examples.file.JsonText;
 import org.neckgeom.examples.file.Trouble;
-import org.neckgeom.examples.neck.PrintStyles;
+import org.neckgeom.form.Json;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.text.Words;
@@ -63,9 +62,9 @@ final class OutputSet {
         list.put("plan's hash", PlanData.of(plan).hash());
         list.put("neck file", neckFile);
         list.put("neck file's hash", Hash.of(neckText.getBytes(StandardCharsets.UTF_8)));
-        list.put("units", PrintStyles.word(plan.style()));
+        list.put("units", plan.style().word());
         list.put("files", hashes);
-        return JsonText.of(list).getBytes(StandardCharsets.UTF_8);
+        return Json.of(list).getBytes(StandardCharsets.UTF_8);
     }
 
     /** Whether the files of a folder belong together, and which do not. */

@@ -106,7 +106,7 @@ public final class PlanANeck {
             case PLAN -> {
                 OutputFiles.check(orders.outputs().values());
                 String text = NeckFile.text(orders.file());
-                NeckPlan plan = NeckFile.parse(orders.file(), text).plan();
+                NeckPlan plan = NeckFile.parse(orders.file(), text);
                 yield planned(orders, text, orders.style().map(plan::in).orElse(plan), progress);
             }
         };

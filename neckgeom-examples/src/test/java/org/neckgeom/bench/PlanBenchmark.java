@@ -24,7 +24,7 @@ public class PlanBenchmark {
 
     private static final String FILE = "octave-mandolin.yaml";
 
-    private final NeckPlan plan = NeckFile.read(FILE).plan();
+    private final NeckPlan plan = NeckFile.read(FILE);
 
     /** A plan keeps what it has answered: each question goes to one that was asked nothing yet. */
     private NeckPlan unasked() {

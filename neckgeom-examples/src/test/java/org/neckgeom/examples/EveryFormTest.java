@@ -13,7 +13,7 @@ import org.neckgeom.template.Template;
 /** What judges every form sees a fault where there is one. */
 class EveryFormTest {
 
-    private static final NeckPlan OCTAVE = NeckFile.read("octave-mandolin.yaml").plan();
+    private static final NeckPlan OCTAVE = NeckFile.read("octave-mandolin.yaml");
 
     private final EveryForm octave = new EveryForm(OCTAVE);
     private final List<String> faults = new ArrayList<>();
@@ -21,9 +21,9 @@ class EveryFormTest {
     @Test
     void fault_isNoneInTheShippedNecks() {
         assertThat(EveryForm.fault(OCTAVE, true)).isEmpty();
-        assertThat(EveryForm.fault(NeckFile.read("short-scale-bass.yaml").plan(), true))
+        assertThat(EveryForm.fault(NeckFile.read("short-scale-bass.yaml"), true))
                 .isEmpty();
-        assertThat(EveryForm.fault(NeckFile.read("fanned-baritone.yaml").plan(), false))
+        assertThat(EveryForm.fault(NeckFile.read("fanned-baritone.yaml"), false))
                 .isEmpty();
     }
 

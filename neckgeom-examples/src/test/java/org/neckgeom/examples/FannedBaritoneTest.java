@@ -21,7 +21,7 @@ class FannedBaritoneTest {
 
     private static final Path PAGE = Path.of("src", "test", "resources", "pages", "fanned-baritone.html");
 
-    private final NeckPlan plan = NeckFile.read("fanned-baritone.yaml").plan();
+    private final NeckPlan plan = NeckFile.read("fanned-baritone.yaml");
 
     @Test
     void page_isTheApprovedOne() throws IOException {
@@ -69,7 +69,7 @@ class FannedBaritoneTest {
     /** 0.1 mm / sin 3 deg. */
     @Test
     void dovetail_ofTheMandolinSaysWhatAShimDoes() {
-        NeckPlan mandolin = NeckFile.read("octave-mandolin.yaml").plan();
+        NeckPlan mandolin = NeckFile.read("octave-mandolin.yaml");
 
         assertThat(Sections.whole(mandolin, "Heel")).contains("0.1 mm each side  lifts the neck 1.911 mm");
     }

@@ -122,7 +122,7 @@ class OneInputMovesTest {
     }
 
     private static Map<String, String> sections(String text) {
-        NeckPlan plan = NeckFile.parse("neck.yaml", text).plan();
+        NeckPlan plan = NeckFile.parse("neck.yaml", text);
         List<PlanSection> sections = plan.sections();
         Map<String, String> texts = new LinkedHashMap<>();
         sections.forEach(section -> texts.put(section.title(), section.rows() + " " + section.notes()));

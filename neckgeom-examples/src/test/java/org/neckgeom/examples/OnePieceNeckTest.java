@@ -167,7 +167,7 @@ class OnePieceNeckTest {
     }
 
     private static NeckPlan plan(String text) {
-        return NeckFile.parse("own.yaml", text).plan();
+        return NeckFile.parse("own.yaml", text);
     }
 
     private static List<String> steps(String text) {

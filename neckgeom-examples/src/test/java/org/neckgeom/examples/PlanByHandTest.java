@@ -16,8 +16,8 @@ import org.neckgeom.plan.PlanCheck.Outcome;
  */
 class PlanByHandTest {
 
-    private final NeckPlan mandolin = NeckFile.read("octave-mandolin.yaml").plan();
-    private final NeckPlan bass = NeckFile.read("short-scale-bass.yaml").plan();
+    private final NeckPlan mandolin = NeckFile.read("octave-mandolin.yaml");
+    private final NeckPlan bass = NeckFile.read("short-scale-bass.yaml");
 
     @Test
     void channel_mandolin() {
@@ -222,7 +222,7 @@ class PlanByHandTest {
     @Test
     void plan_thinnerHead_movesJointLineAndBoardTogether() {
         String text = ShippedNecks.text("octave-mandolin.yaml").replace("thickness: 15 mm ", "thickness: 13 mm ");
-        NeckPlan thinner = NeckFile.parse("thinner.yaml", text).plan();
+        NeckPlan thinner = NeckFile.parse("thinner.yaml", text);
 
         // 13/sin 13 deg = 57.790, 57.790 - 20/tan 13 deg = -28.839
         assertThat(section(thinner, "Scarf")).contains("57.790 mm").contains("28.839 mm in front of the break line");

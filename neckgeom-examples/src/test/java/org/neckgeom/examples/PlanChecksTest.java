@@ -40,8 +40,7 @@ class PlanChecksTest {
     void depthOfAPass_inSoftWood_mayBeTwiceAsDeep() {
         String soft = TEXT.replace("wood: black walnut ", "wood: American basswood ");
 
-        NeckPlan plan = NeckFile.parse("soft.yaml", soft.replace("deepest pass: 1.5 mm", "deepest pass: 2.9 mm"))
-                .plan();
+        NeckPlan plan = NeckFile.parse("soft.yaml", soft.replace("deepest pass: 1.5 mm", "deepest pass: 2.9 mm"));
 
         assertThat(check(plan, "depth of a pass").outcome()).isEqualTo(Outcome.GOOD);
     }
@@ -49,7 +48,7 @@ class PlanChecksTest {
     @Test
     void channelCentred_afterOneCut_saysToWhichSide() {
         NeckPlan plan =
-                NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings")).plan();
+                NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings"));
 
         PlanCheck centred = check(plan, "channel centred");
 
@@ -133,7 +132,7 @@ class PlanChecksTest {
     void woodLeft_ofABackThatTheChannelBreaksThrough_isAStopThatSaysWhatWouldDo() {
         String thin = TEXT.replace("first depth: 14.5 mm ", "first depth: 8.5 mm ")
                 .replace("second depth: 16.5 mm ", "second depth: 9 mm ");
-        NeckPlan plan = NeckFile.parse("thin.yaml", thin).plan();
+        NeckPlan plan = NeckFile.parse("thin.yaml", thin);
 
         PlanCheck wood = check(plan, "wood left under the channel");
 
@@ -156,11 +155,11 @@ class PlanChecksTest {
                 .isEqualTo(Outcome.STOP);
         double deep = Double.parseDouble(wanted.group(1));
         String lower = thin.replace("  height: 9 mm ", "  height: " + (deep - 0.2) + " mm ");
-        assertThat(check(NeckFile.parse("lower.yaml", lower).plan(), wood.name())
+        assertThat(check(NeckFile.parse("lower.yaml", lower), wood.name())
                         .outcome())
                 .isNotEqualTo(Outcome.STOP);
         String higher = thin.replace("  height: 9 mm ", "  height: " + (deep - 0.1) + " mm ");
-        assertThat(check(NeckFile.parse("higher.yaml", higher).plan(), wood.name())
+        assertThat(check(NeckFile.parse("higher.yaml", higher), wood.name())
                         .outcome())
                 .isEqualTo(Outcome.STOP);
     }
@@ -182,7 +181,7 @@ class PlanChecksTest {
     @Test
     void woodLeft_isOneFigureEverywhere() {
         for (String text : List.of(TEXT, ShippedNecks.text("short-scale-bass.yaml"), pitchedIntoTheHead())) {
-            NeckPlan plan = NeckFile.parse("own.yaml", text).plan();
+            NeckPlan plan = NeckFile.parse("own.yaml", text);
             double least =
                     plan.woodLeft().least().wood().in(plan.style().unit()).value();
             String csv = PlanData.of(plan).stationCsv();
@@ -207,7 +206,7 @@ class PlanChecksTest {
     /** A channel that begins 12 mm before the nut, in a thin head: what is told there is a lower bound and says so. */
     @Test
     void woodLeft_inTheHead_isALowerBoundThatSaysSo() {
-        NeckPlan plan = NeckFile.parse("head.yaml", pitchedIntoTheHead()).plan();
+        NeckPlan plan = NeckFile.parse("head.yaml", pitchedIntoTheHead());
 
         String table = Sheet.of(plan).toText();
 
@@ -223,8 +222,7 @@ class PlanChecksTest {
     /** 0.383 in less a last pass of 1/64 in is cut in six: the cutter is loaded by that sixth, not by what is allowed. */
     @Test
     void cutterUnderLoad_isThatOfTheDeepestPassOfThePlan() {
-        NeckPlan bass = NeckFile.parse("bass.yaml", ShippedNecks.text("short-scale-bass.yaml"))
-                .plan();
+        NeckPlan bass = NeckFile.parse("bass.yaml", ShippedNecks.text("short-scale-bass.yaml"));
 
         // (0.383 - 0.015625)/6 = 0.0612 in; the pocket's (0.4375 - 0.015625)/7 = 0.0603 in.
         assertThat(Sections.whole(bass, "Cutter under load, estimated")).contains("pass 0.0612 in");
@@ -234,8 +232,7 @@ class PlanChecksTest {
     /** Stops are set by a rule, passes by gauge blocks: neither has thou hanging on a fraction, and the rounding is said. */
     @Test
     void stopsAndPasses_inFractions_readAsTheirToolsDo() {
-        NeckPlan plan = NeckFile.parse("own.yaml", TEXT.replace("# print in: fractions ", "print in: fractions # "))
-                .plan();
+        NeckPlan plan = NeckFile.parse("own.yaml", TEXT.replace("# print in: fractions ", "print in: fractions # "));
 
         String channel = Sections.whole(plan, "Channel for the rod");
 
@@ -253,14 +250,14 @@ class PlanChecksTest {
     void workmanship_ofTheFile_isThatOfTheBudgets() {
         String told = TEXT + "\nworkmanship:\n  gluing:\n    within: 0.3 mm\n    lies: mostly near the middle\n"
                 + "  cutting:\n    deviation: 0.04 mm\n";
-        NeckPlan plan = NeckFile.parse("shop.yaml", told).plan();
+        NeckPlan plan = NeckFile.parse("shop.yaml", told);
 
         assertThat(plan.workmanshipAsTold())
                 .isEqualTo(Workmanship.withDefaults()
                         .gluing(Spread.triangular(mm(0.3)))
                         .cutting(Spread.normal(mm(0.04))));
         assertThat(plan.budgets())
-                .isNotEqualTo(NeckFile.parse("own.yaml", TEXT).plan().budgets());
+                .isNotEqualTo(NeckFile.parse("own.yaml", TEXT).budgets());
     }
 
     @Test
@@ -289,7 +286,7 @@ class PlanChecksTest {
                 .replace("first depth: 14.5 mm ", "first depth: 8.5 mm ")
                 .replace("second depth: 16.5 mm ", "second depth: 9 mm ");
 
-        String text = Sheet.of(NeckFile.parse("thin.yaml", thin).plan()).toText();
+        String text = Sheet.of(NeckFile.parse("thin.yaml", thin)).toText();
 
         assertThat(text.replaceAll("\\s+", " ")).contains("none, the channel is through by ");
         assertThat(text.lines().filter(line -> line.contains("through")))
@@ -301,15 +298,14 @@ class PlanChecksTest {
         return NeckFile.parse(
                         "backed.yaml",
                         TEXT.replace("first depth: 14.5 mm ", "first depth: " + first + " mm ")
-                                .replace("second depth: 16.5 mm ", "second depth: " + second + " mm "))
-                .plan();
+                                .replace("second depth: 16.5 mm ", "second depth: " + second + " mm "));
     }
 
     @Test
     void relief_withoutARodToSet_isOpen() {
         String bar = TEXT.replace("kind: two-way ", "kind: carbon bar ").replaceFirst("\n  adjusted at:[^\n]*", "");
 
-        PlanCheck relief = check(NeckFile.parse("bar.yaml", bar).plan(), "relief of 0.2 mm");
+        PlanCheck relief = check(NeckFile.parse("bar.yaml", bar), "relief of 0.2 mm");
 
         assertThat(relief.outcome()).isEqualTo(Outcome.OPEN);
         assertThat(relief.found()).contains("no rod to set it");
@@ -317,7 +313,7 @@ class PlanChecksTest {
 
     private static NeckPlan plan(String was, String is) {
         assertThat(TEXT).contains(was);
-        return NeckFile.parse("changed.yaml", TEXT.replace(was, is)).plan();
+        return NeckFile.parse("changed.yaml", TEXT.replace(was, is));
     }
 
     private static Optional<PlanCheck> found(NeckPlan plan, String name) {

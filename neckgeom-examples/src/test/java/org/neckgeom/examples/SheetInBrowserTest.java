@@ -113,7 +113,7 @@ class SheetInBrowserTest {
         "fanned-baritone.yaml, 1280"
     })
     void page_hasNoLabelOnAnother_andNothingPastItsEdge(String neck, int width) throws Exception {
-        NeckPlan plan = NeckFile.read(neck).plan();
+        NeckPlan plan = NeckFile.read(neck);
 
         String report = opened(Sheet.of(plan).toHtml(), width, LAYOUT);
         List<String> lines = report.lines().toList();
@@ -125,7 +125,7 @@ class SheetInBrowserTest {
 
     @Test
     void templatePages_areFullSizeOnTheRenderedPage() throws Exception {
-        NeckPlan plan = NeckFile.read("octave-mandolin.yaml").plan();
+        NeckPlan plan = NeckFile.read("octave-mandolin.yaml");
 
         String report = opened(Template.of(plan).toPages(Paper.A4), 1280, BARS);
         double[] bars = report.lines()

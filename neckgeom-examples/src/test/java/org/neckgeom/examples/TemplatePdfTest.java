@@ -35,7 +35,7 @@ class TemplatePdfTest {
 
     private static final double READ = 0.01;
     private static final Template OCTAVE =
-            Template.of(NeckFile.read("octave-mandolin.yaml").plan());
+            Template.of(NeckFile.read("octave-mandolin.yaml"));
 
     @TempDir
     Path folder;
@@ -172,7 +172,7 @@ class TemplatePdfTest {
     void of_writesAQuestionMarkForALetterTheFontLacks() throws IOException {
         String file = ShippedNecks.text("octave-mandolin.yaml")
                 .replace("name: Octave mandolin, walnut", "name: Lo\u00fft \u03c8 \u7b8f");
-        Template named = Template.of(NeckFile.parse("own.yaml", file).plan());
+        Template named = Template.of(NeckFile.parse("own.yaml", file));
         try (PDDocument document = read(named.only(TemplatePart.HEAD), Paper.A4)) {
             assertThat(new PDFTextStripper().getText(document))
                     .containsPattern("Lo\u00fft \u03c8 \\? \\(set [0-9a-f]{8}\\): head, page A1 of 1");

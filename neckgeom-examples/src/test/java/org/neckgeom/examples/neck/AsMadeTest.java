@@ -1,5 +1,6 @@
 package org.neckgeom.examples.neck;
 
+import org.neckgeom.plan.NeckPlan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.neckgeom.units.ShopUnits.deg;
@@ -37,7 +38,7 @@ class AsMadeTest {
 
     @Test
     void comment_ofTheShippedNeck_readsWhenItIsMadeLive() {
-        NeckReadings readings = NeckFile.parse("live.yaml", live()).plan().readings();
+        NeckReadings readings = NeckFile.parse("live.yaml", live()).readings();
 
         assertThat(readings)
                 .isEqualTo(NeckReadings.none()
@@ -54,15 +55,14 @@ class AsMadeTest {
     /** The file, the API and the JSON say the same. */
     @Test
     void live_goesToJsonAndBack() {
-        NeckFile file = NeckFile.parse("live.yaml", live());
+        NeckPlan file = NeckFile.parse("live.yaml", live());
 
-        assertThat(PlanData.planFrom(PlanData.of(file.plan()).toJson())).isEqualTo(file.plan());
+        assertThat(PlanData.planFrom(PlanData.of(file).toJson())).isEqualTo(file);
     }
 
     @Test
     void severalReadings_areTheirMean_withTheShopsRepeatabilityOverTheRootOfTheirCount() {
         NeckReadings readings = NeckFile.parse("a.yaml", with("channel depth: [9.2 mm, 9.26 mm, 9.22 mm, 9.24 mm]"))
-                .plan()
                 .readings();
         Estimate<?> depth = readings.of(NeckFeature.CHANNEL_DEPTH).orElseThrow();
 

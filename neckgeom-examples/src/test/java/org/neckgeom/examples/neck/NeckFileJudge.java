@@ -34,7 +34,7 @@ public final class NeckFileJudge {
     public Optional<String> fault(String text) {
         NeckPlan plan;
         try {
-            plan = NeckFile.parse("n.yaml", text).plan();
+            plan = NeckFile.parse("n.yaml", text);
         } catch (FileRefused e) {
             refused.incrementAndGet();
             return fault(e);

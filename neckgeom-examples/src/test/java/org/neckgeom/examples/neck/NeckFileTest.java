@@ -61,7 +61,7 @@ class NeckFileTest {
 
     @Test
     void octaveMandolin_isTheNeckItsFileDescribes() {
-        NeckFile file = NeckFile.read("octave-mandolin.yaml");
+        NeckPlan file = NeckFile.read("octave-mandolin.yaml");
 
         assertThat(file.design())
                 .isEqualTo(NeckDesign.named("Octave mandolin, walnut")
@@ -119,7 +119,7 @@ class NeckFileTest {
                         .kerf(mm(1.8))
                         .cleaning(mm(0.3))
                         .inTheHead());
-        assertThat(file.plan().neckSet())
+        assertThat(file.neckSet())
                 .contains(BackSet.scale(mm(560))
                         .bodyAtFret(14)
                         .fretPlane(mm(7.1))
@@ -128,7 +128,7 @@ class NeckFileTest {
                         .action(mm(2))
                         .compensation(mm(2.2)));
         StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
-        assertThat(file.plan().details())
+        assertThat(file.details())
                 .isEqualTo(NeckDetails.none()
                         .dovetail(Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66)))
                         .back(BackShape.of(file.design()))
@@ -151,11 +151,11 @@ class NeckFileTest {
                         .fretHeight(mm(1.1))
                         .tuners(Limits.between(mm(13), mm(17)))
                         .heelBlocks(mm(35)));
-        assertThat(file.plan().weather())
+        assertThat(file.weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
-        assertThat(file.plan().relief()).isEqualTo(mm(0.2));
-        assertThat(file.plan().steps()).isEmpty();
-        assertThat(file.plan().limits())
+        assertThat(file.relief()).isEqualTo(mm(0.2));
+        assertThat(file.steps()).isEmpty();
+        assertThat(file.limits())
                 .isEqualTo(NeckLimits.withDefaults()
                         .slotOffset(mm(0.1))
                         .woodLeft(mm(3))
@@ -169,7 +169,7 @@ class NeckFileTest {
     /** The same numbers converted by hand: 1 in = 25.4 mm, 1 ft = 12 in, exactly. */
     @Test
     void shortScaleBass_isTheNeckItsFileDescribes() {
-        NeckFile file = NeckFile.read("short-scale-bass.yaml");
+        NeckPlan file = NeckFile.read("short-scale-bass.yaml");
 
         NeckDesign neck = file.design();
         assertThat(neck.scale().lengthMm()).isEqualTo(762);
@@ -207,7 +207,7 @@ class NeckFileTest {
                 .slot(inch(0.2520))
                 .piece(inch(2.6570))
                 .readWithin(thou(0.5));
-        assertThat(file.plan().steps())
+        assertThat(file.steps())
                 .containsExactly(
                         CentringStep.read(first),
                         CentringStep.moved(FenceMove.away(inch(0.020))),
@@ -217,9 +217,8 @@ class NeckFileTest {
     @Test
     void parse_takesAnotherCalliperForTheBlank() {
         String text = ShippedNecks.text("fanned-baritone.yaml");
-        NeckPlan one = NeckFile.parse("one.yaml", text).plan();
-        NeckPlan two = NeckFile.parse("two.yaml", text.replace("# blank calliper zero: ", "blank calliper zero: "))
-                .plan();
+        NeckPlan one = NeckFile.parse("one.yaml", text);
+        NeckPlan two = NeckFile.parse("two.yaml", text.replace("# blank calliper zero: ", "blank calliper zero: "));
 
         assertThat(one.shop().uncertainty().blankCalliperZeroMm()).isEmpty();
         assertThat(two.shop().uncertainty().blankCalliperZeroMm()).hasValue(0.02);

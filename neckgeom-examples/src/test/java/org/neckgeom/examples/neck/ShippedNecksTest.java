@@ -23,7 +23,7 @@ class ShippedNecksTest {
     @ParameterizedTest
     @MethodSource("names")
     void plan_goesToJsonAndBack_toTheSameBytes_inEveryStyle(String name) {
-        NeckPlan asWritten = NeckFile.read(name).plan();
+        NeckPlan asWritten = NeckFile.read(name);
         for (LengthStyle style : LengthStyle.values()) {
             NeckPlan plan = asWritten.in(style);
             String json = PlanData.of(plan).toJson();
@@ -38,7 +38,7 @@ class ShippedNecksTest {
     /** The necks differ in what holds the heel and in their frets, so that the trip above goes over each. */
     @Test
     void necks_haveADovetailATenonAndFannedFrets() {
-        List<NeckPlan> plans = names().map(name -> NeckFile.read(name).plan()).toList();
+        List<NeckPlan> plans = names().map(name -> NeckFile.read(name)).toList();
 
         assertThat(plans).anyMatch(plan -> plan.details().dovetail().isPresent());
         assertThat(plans).anyMatch(plan -> plan.details().tenon().isPresent());
@@ -55,15 +55,15 @@ class ShippedNecksTest {
             if (with.equals(text)) {
                 continue;
             }
-            NeckPlan plan = NeckFile.parse(name, with).plan();
+            NeckPlan plan = NeckFile.parse(name, with);
 
             assertThat(plan)
                     .as("%s with %s", name, key)
-                    .isNotEqualTo(NeckFile.read(name).plan());
+                    .isNotEqualTo(NeckFile.read(name));
             assertThat(plan.toString()).as("%s with %s", name, key).isNotBlank();
             text = with;
         }
-        NeckPlan plan = NeckFile.parse(name, text).plan();
+        NeckPlan plan = NeckFile.parse(name, text);
 
         assertThat(plan.checks()).as(name).isNotEmpty();
         for (CentringStep step : plan.steps()) {
@@ -83,7 +83,6 @@ class ShippedNecksTest {
             assertThat(Uncommented.block(text, key)).as(key).isNotEqualTo(text);
         }
         assertThat(NeckFile.parse("cut.yaml", Uncommented.block(text, "readings"))
-                        .plan()
                         .slot()
                         .toString())
                 .contains("away from the cutter");
@@ -94,7 +93,7 @@ class ShippedNecksTest {
     void copy_printsInTheUnitsItsScaleIsWrittenIn() {
         String inches = ShippedNecks.text(ShippedNecks.DEFAULT).replace("scale: 560 mm", "scale: 22 1/16 in");
 
-        assertThat(NeckFile.read(ShippedNecks.DEFAULT).plan().style()).isEqualTo(LengthStyle.MILLIMETRES);
-        assertThat(NeckFile.parse("copy.yaml", inches).plan().style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
+        assertThat(NeckFile.read(ShippedNecks.DEFAULT).style()).isEqualTo(LengthStyle.MILLIMETRES);
+        assertThat(NeckFile.parse("copy.yaml", inches).style()).isEqualTo(LengthStyle.DECIMAL_INCHES);
     }
 }

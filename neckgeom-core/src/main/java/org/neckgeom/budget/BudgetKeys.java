@@ -1,0 +1,119 @@
+package org.neckgeom.budget;
+
+import java.util.List;
+import javax.measure.Quantity;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.measure.Spread;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.QuantityType;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnit;
+
+/** How an uncertainty budget is given: its unit and its components, each with sensitivity and error. */
+public final class BudgetKeys {
+
+    private static final int MOST = 10_000;
+    private static final String FRACTIONS = "fractional in";
+
+    /** An error of any kind of quantity, by its units. */
+    private static final Type<Spread<?>> SPREAD = Types.anyOf(List.<Types.Case<Spread<?>>>of(
+            spread(Types.LENGTH, ShopUnit.MILLIMETRE),
+            spread(Types.ANGLE, ShopUnit.RADIAN),
+            spread(Types.FORCE, ShopUnit.NEWTON),
+            spread(Types.TURNING, ShopUnit.HERTZ),
+            spread(Types.SPEED, ShopUnit.MM_PER_SECOND),
+            spread(Types.PERCENT, ShopUnit.ONE),
+            spread(Types.TEMPERATURE, ShopUnit.CELSIUS),
+            spread(Types.MASS_PER_LENGTH, ShopUnit.GRAM_PER_METRE),
+            spread(Types.PRESSURE, ShopUnit.MEGAPASCAL),
+            spread(Types.MOMENT, ShopUnit.NEWTON_MM),
+            spread(Types.DENSITY, ShopUnit.KG_PER_M3)));
+
+    private static final Table<Contributor> CONTRIBUTOR =
+            Table.of("", "a component of a budget", BudgetKeys::contributor, BudgetKeys::values);
+    private static final Key<Contributor, String> NAME = CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
+    private static final Key<Contributor, String> STEP =
+            CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
+    private static final Key<Contributor, Double> SENSITIVITY =
+            CONTRIBUTOR.needed("sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in house units");
+    private static final Key<Contributor, Spread<?>> ERROR =
+            CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
+
+    /** The keys. */
+    public static final Table<Budget<?>> TABLE =
+            Table.of("", "an uncertainty budget", BudgetKeys::budget, BudgetKeys::values);
+
+    private static final Key<Budget<?>, String> TITLE = TABLE.needed("title", Types.TEXT, "of the result");
+    private static final Key<Budget<?>, ShopUnit<?>> UNIT =
+            TABLE.needed("unit", Types.named(BudgetKeys::unit, BudgetKeys::name), "of the result");
+    private static final Key<Budget<?>, List<Contributor>> CONTRIBUTORS = TABLE.needed(
+            "contributors", Types.list(Types.group(CONTRIBUTOR), 0, MOST), "its components");
+
+    private BudgetKeys() {}
+
+    private static <Q extends Quantity<Q>> Types.Case<Spread<?>> spread(QuantityType<Q> type, ShopUnit<Q> unit) {
+        Type<Spread<Q>> group = Types.group(SpreadKeys.of(type.atLeast(Amount.ofHouse(0, unit)), type));
+        return Types.caseOf(group, spread -> spread.unit().kind() == (Class<?>) unit.kind());
+    }
+
+    private static ShopUnit<?> unit(String name) {
+        return name.equals(FRACTIONS) ? ShopUnit.INCH_FRACTION : ShopUnit.named(name);
+    }
+
+    private static String name(ShopUnit<?> unit) {
+        return unit == (ShopUnit<?>) ShopUnit.INCH_FRACTION ? FRACTIONS : unit.toString();
+    }
+
+    private static Contributor contributor(Values<Contributor> given) {
+        return new Contributor(given.at(NAME), given.at(STEP), given.at(SENSITIVITY), given.at(ERROR));
+    }
+
+    private static Values<Contributor> values(Contributor one) {
+        return CONTRIBUTOR
+                .values()
+                .with(NAME, one.name())
+                .with(STEP, one.step())
+                .with(SENSITIVITY, one.sensitivity())
+                .with(ERROR, one.spread());
+    }
+
+    private static Budget<?> budget(Values<Budget<?>> given) {
+        return with(Budget.of(given.at(TITLE), given.at(UNIT)), given.at(CONTRIBUTORS));
+    }
+
+    private static <Q extends Quantity<Q>> Budget<Q> with(Budget<Q> none, List<Contributor> all) {
+        Budget<Q> budget = none;
+        for (Contributor one : all) {
+            budget = budget.with(one);
+        }
+        return budget;
+    }
+
+    private static Values<Budget<?>> values(Budget<?> budget) {
+        return TABLE.values()
+                .with(TITLE, budget.title())
+                .with(UNIT, budget.unit())
+                .with(CONTRIBUTORS, budget.contributors());
+    }
+
+    /**
+     * Returns a budget as one of a kind of result.
+     *
+     * @param <Q> the kind
+     * @param budget any
+     * @param kind such as {@code Length.class}
+     * @return the same budget
+     * @throws IllegalArgumentException if its result is of another kind
+     */
+    @SuppressWarnings("unchecked") // the kind of its unit is looked at first
+    public static <Q extends Quantity<Q>> Budget<Q> ofKind(Budget<?> budget, Class<Q> kind) {
+        if (budget.unit().kind() != (Class<?>) kind) {
+            throw Refusal.of("unit", "kind", "be one of " + kind.getSimpleName(), budget.unit());
+        }
+        return (Budget<Q>) budget;
+    }
+}

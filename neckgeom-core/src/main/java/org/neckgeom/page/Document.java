@@ -1,0 +1,70 @@
+package org.neckgeom.page;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Json;
+import org.neckgeom.form.Tree;
+import org.neckgeom.table.Spelling;
+import org.neckgeom.table.Table;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.text.Words;
+
+/**
+ * A JSON document of one noun: its format and version, then the noun's keys, then what it answers, which is not read back.
+ *
+ * @param <T> the noun
+ * @param format such as {@code neckgeom plan}
+ * @param table the noun's keys
+ */
+record Document<T>(String format, Table<T> table) {
+
+    /** The version written and read: the keys of a neck file in camel case. */
+    static final int VERSION = 2;
+
+    private static final String FORMAT = "format";
+    private static final String VERSION_KEY = "version";
+    private static final String ANSWERS = "answers";
+
+    /** Everything but the answers. */
+    Map<String, Object> of(T noun) {
+        Map<String, @Nullable Object> document = new LinkedHashMap<>();
+        document.put(FORMAT, format);
+        document.put(VERSION_KEY, VERSION);
+        ((Map<?, ?>) Objects.requireNonNull(table.write(noun, Spelling.JSON).plain()))
+                .forEach((key, value) -> document.put(key.toString(), value));
+        return document;
+    }
+
+    String json(T noun, Map<String, Object> answers) {
+        Map<String, Object> document = of(noun);
+        document.put(ANSWERS, answers);
+        return Json.of(document);
+    }
+
+    T read(String json) {
+        if (!(Json.read(Objects.requireNonNull(json, "json")).plain() instanceof Map<?, ?> whole)) {
+            throw Refusal.of("JSON", "kind", "be an object", "something else");
+        }
+        Map<Object, @Nullable Object> keys = new LinkedHashMap<>(whole);
+        expect(FORMAT, "\"" + format + "\"", shown(keys.remove(FORMAT)));
+        expect(VERSION_KEY, String.valueOf(VERSION), shown(keys.remove(VERSION_KEY)));
+        keys.remove(ANSWERS);
+        return table.read(Tree.of(keys));
+    }
+
+    private static void expect(String key, String wanted, String found) {
+        if (!found.equals(wanted)) {
+            throw Refusal.of(key, "value", "be " + wanted, found);
+        }
+    }
+
+    private static String shown(@Nullable Object value) {
+        if (value instanceof Double number) {
+            return Numbers.plain(number);
+        }
+        return value instanceof String text ? "\"" + Words.shown(text) + "\"" : value == null ? "missing" : "no text";
+    }
+}
