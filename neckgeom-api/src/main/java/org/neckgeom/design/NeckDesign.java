@@ -25,12 +25,20 @@ import org.neckgeom.units.SaysLengths;
  */
 public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
 
+    /** Rounded to two decimals of a mm or three of an inch the centreline's scale is near enough to be given so. */
+    private static final double SCALE_TOLERANCE_MM = 0.02;
+
+    private static final int USUAL_DIVISIONS = 12;
+    private static final int MOST_DIVISIONS = 1200;
     private static final int USUAL_FRETS = 20;
     private static final int USUAL_BODY_FRET = 12;
     private static final int MOST_FRETS = 200;
 
     private final String name;
     private final @Nullable Scale scale;
+    private final @Nullable Scale ownScale;
+    private final int divisions;
+    private final @Nullable Fan fan;
     private final int frets;
     private final int bodyAtFret;
     private final @Nullable Fingerboard fingerboard;
@@ -43,7 +51,11 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
 
     private NeckDesign(Parts parts) {
         this.name = parts.name;
-        this.scale = parts.scale;
+        this.divisions = parts.divisions;
+        this.fan = parts.fan;
+        Scale centreline = centreline(parts);
+        this.ownScale = centreline == null ? parts.scale : null;
+        this.scale = fan == null ? parts.scale : centreline;
         this.frets = parts.frets;
         this.bodyAtFret = parts.bodyAtFret;
         this.fingerboard = parts.fingerboard;
@@ -59,6 +71,8 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     private static final class Parts {
         private final String name;
         private @Nullable Scale scale;
+        private int divisions = USUAL_DIVISIONS;
+        private @Nullable Fan fan;
         private int frets = USUAL_FRETS;
         private int bodyAtFret = USUAL_BODY_FRET;
         private @Nullable Fingerboard fingerboard;
@@ -76,7 +90,9 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
 
     private NeckDesign with(Consumer<Parts> change) {
         Parts parts = new Parts(name);
-        parts.scale = scale;
+        parts.scale = ownScale;
+        parts.divisions = divisions;
+        parts.fan = fan;
         parts.frets = frets;
         parts.bodyAtFret = bodyAtFret;
         parts.fingerboard = fingerboard;
@@ -88,6 +104,27 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
         parts.heel = heel;
         change.accept(parts);
         return new NeckDesign(parts);
+    }
+
+    /** The scale on the centreline between fanned frets; nothing until fan, board and strings across are given. */
+    private static @Nullable Scale centreline(Parts parts) {
+        Across across = parts.strings == null ? null : parts.strings.across().orElse(null);
+        if (parts.fan == null || parts.fingerboard == null || across == null) {
+            return null;
+        }
+        double atNut = parts.fingerboard.nutWidthMm() - 2 * across.edgeAtNut().house();
+        double mm = parts.fan.centrelineScaleMm(
+                parts.strings.spreadMm(atNut),
+                parts.strings.spreadMm(across.spanAtSaddle().house()));
+        LengthStyle style = parts.fan.style();
+        if (parts.scale != null && !(Math.abs(parts.scale.lengthMm() - mm) <= SCALE_TOLERANCE_MM)) {
+            throw Refusal.of(
+                    "scale",
+                    "same-scale",
+                    "be " + parts.scale.style().brief(mm) + ", that of the fanned frets on the centreline",
+                    parts.scale.length());
+        }
+        return Scale.of(style.amount(mm)).divisions(parts.divisions);
     }
 
     /**
@@ -117,7 +154,38 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign scale(Scale newScale) {
-        return with(parts -> parts.scale = Objects.requireNonNull(newScale, "scale"));
+        Objects.requireNonNull(newScale, "scale");
+        return with(parts -> {
+            parts.scale = newScale;
+            parts.divisions = newScale.divisions();
+        });
+    }
+
+    /**
+     * Returns this design with frets fanned between two scales. Its scale is then the one on their centreline, which follows
+     * from the fan, the fingerboard's width and how the strings are spread.
+     *
+     * @param newFan the fan
+     * @return the design
+     */
+    public NeckDesign fannedFrets(Fan newFan) {
+        return with(parts -> parts.fan = Objects.requireNonNull(newFan, "fan"));
+    }
+
+    /**
+     * Returns this design with another equal division of the octave.
+     *
+     * @param divisions 1 to 1200
+     * @return the design
+     */
+    public NeckDesign fretsToTheOctave(int divisions) {
+        if (divisions < 1 || divisions > MOST_DIVISIONS) {
+            throw Refusal.of("frets to the octave", "range", "be between 1 and " + MOST_DIVISIONS, "were", divisions);
+        }
+        return with(parts -> {
+            parts.scale = parts.scale == null ? null : parts.scale.divisions(divisions);
+            parts.divisions = divisions;
+        });
     }
 
     /**
@@ -236,13 +304,37 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     }
 
     /**
-     * Returns the scale.
+     * Returns the scale: with fanned frets that on their centreline.
      *
      * @return the scale
-     * @throws IllegalArgumentException if it has not been told
+     * @throws IllegalArgumentException if it has not been given, or does not follow yet
      */
     public Scale scale() {
+        if (fan != null && scale == null) {
+            throw Refusal.because(
+                    "fanned frets",
+                    "missing",
+                    "fanned frets are given, but not how the strings are spread: give across of the strings");
+        }
         return told(scale, "scale");
+    }
+
+    /**
+     * Returns the fan of the frets.
+     *
+     * @return the fan, or nothing where all frets are square to the centreline
+     */
+    public Optional<Fan> fannedFrets() {
+        return Optional.ofNullable(fan);
+    }
+
+    /**
+     * Returns the equal divisions of the octave.
+     *
+     * @return 1 to 1200
+     */
+    public int fretsToTheOctave() {
+        return divisions;
     }
 
     /**
@@ -411,7 +503,8 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     }
 
     /**
-     * Returns the depth of the neck's wood below the glue face on the centreline at a station, the channel not counted.
+     * Returns the depth of the neck's wood below the glue face on the centreline at a station, volute, heel and channel not
+     * counted.
      *
      * @param xMm station in mm
      * @return depth in mm
@@ -427,10 +520,9 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      */
     @Override
     public LengthStyle style() {
-        if (scale != null) {
-            return scale.style();
-        }
         return Stream.<Optional<? extends Answer>>of(
+                        Optional.ofNullable(scale),
+                        Optional.ofNullable(fan),
                         Optional.ofNullable(fingerboard),
                         Optional.ofNullable(back),
                         Optional.ofNullable(channel),
@@ -446,7 +538,8 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     @Override
     public NeckDesign in(LengthStyle other) {
         return with(parts -> {
-            parts.scale = SaysLengths.said(scale, other);
+            parts.scale = SaysLengths.said(ownScale, other);
+            parts.fan = SaysLengths.said(fan, other);
             parts.fingerboard = SaysLengths.said(fingerboard, other);
             parts.back = SaysLengths.said(back, other);
             parts.channel = SaysLengths.said(channel, other);
@@ -462,6 +555,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                 .fact("name", Kind.NAME, "what the maker calls it", n -> n.name)
                 .factIfAny("scale", Kind.answer(Scale.Sentences.IN_NECK), "of the frets", n -> maybe(n.scale))
                 .fact("frets", Kind.WHOLE, "how many", n -> n.frets)
+                .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDesign::fannedFrets)
                 .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret)
                 .factIfAny(
                         "fingerboard",
@@ -509,7 +603,9 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     public boolean equals(Object obj) {
         return obj instanceof NeckDesign other
                 && name.equals(other.name)
-                && Objects.equals(scale, other.scale)
+                && Objects.equals(ownScale, other.ownScale)
+                && divisions == other.divisions
+                && Objects.equals(fan, other.fan)
                 && frets == other.frets
                 && bodyAtFret == other.bodyAtFret
                 && Objects.equals(fingerboard, other.fingerboard)
@@ -523,7 +619,20 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, scale, frets, bodyAtFret, fingerboard, back, wood, channel, strings, head, heel);
+        return Objects.hash(
+                name,
+                ownScale,
+                divisions,
+                fan,
+                frets,
+                bodyAtFret,
+                fingerboard,
+                back,
+                wood,
+                channel,
+                strings,
+                head,
+                heel);
     }
 
     /** Returns the name, then a row for each part that has been told. */

@@ -93,6 +93,10 @@ public final class Wood implements Answer {
     /** Diospyros spp. from Africa. */
     public static final Wood AFRICAN_EBONY = new Wood(WoodTable.AFRICAN_EBONY);
 
+    /** Interim: a listed wood by its name. */
+    public static final org.neckgeom.table.Type<Wood> TYPE = org.neckgeom.table.Types.text(
+            "a wood such as black walnut", Wood::byName, Wood::name, Map.of("type", "string"));
+
     private static final String GIVEN = "given";
 
     private final Row row;

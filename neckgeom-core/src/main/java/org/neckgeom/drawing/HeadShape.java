@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadPost;
 import org.neckgeom.head.SlantedScarf;
@@ -26,10 +27,9 @@ public final class HeadShape {
         this.nutLine = nutLine;
     }
 
-    public static HeadShape of(Head head, Settled settled) {
+    public static HeadShape of(NeckDesign design, Head head, Settled settled) {
         HeadLayout layout = settled.details().headLayout().orElse(HeadLayout.of(head));
-        double slant =
-                settled.details().fannedFrets().map(fan -> onFace(fan, head)).orElse(0.0);
+        double slant = FannedFrets.of(design).map(fan -> onFace(fan, head)).orElse(0.0);
         return new HeadShape(head, layout, StrictMath.tan(slant));
     }
 

@@ -11,7 +11,7 @@ import org.neckgeom.solid.WoodLeft;
 /**
  * What has been settled of a neck's shape beyond its design, as drawings need it.
  *
- * @param details strings across, posts, fanned frets
+ * @param details posts, tuners, joint
  * @param saddleMm station of the saddle on the centreline; used where strings are told
  * @param stockMm width of the blank, of which ears make up what the head is wider; 0 when it is not known
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge

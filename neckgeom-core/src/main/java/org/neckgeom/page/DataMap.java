@@ -52,6 +52,12 @@ final class DataMap {
         return put(key, table.write(noun, Spelling.JSON));
     }
 
+    /** The keys of a noun's own table at this level. */
+    <T> DataMap inline(Table<T> table, T noun) {
+        ((Map<?, ?>) table.write(noun, Spelling.JSON).plain()).forEach((key, value) -> map.put((String) key, value));
+        return this;
+    }
+
     /** A number to twelve digits where that gives it back, and else in all its digits. */
     DataMap number(String key, double value) {
         return put(key, Json.number(value));

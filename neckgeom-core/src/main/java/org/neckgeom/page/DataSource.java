@@ -2,6 +2,7 @@ package org.neckgeom.page;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -134,6 +135,21 @@ final class DataSource {
 
     <T> Optional<T> nounIfTold(String key, Table<T> table) {
         return has(key) ? Optional.of(noun(key, table)) : Optional.empty();
+    }
+
+    /** A noun whose table's keys are some of those at this level. */
+    <T> Optional<T> inlineIfTold(Table<T> table, String... keys) {
+        Map<String, Object> some = new LinkedHashMap<>();
+        for (String key : keys) {
+            if (has(key)) {
+                some.put(key, map.get(key));
+            }
+        }
+        try {
+            return some.isEmpty() ? Optional.empty() : Optional.of(table.read(Tree.of(some), place));
+        } catch (Refusal refusal) {
+            throw new Placed(refusal);
+        }
     }
 
     <T> List<T> all(String key, Function<DataSource, T> reader) {

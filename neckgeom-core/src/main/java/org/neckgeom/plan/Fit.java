@@ -1,7 +1,7 @@
 package org.neckgeom.plan;
 
 import java.util.Optional;
-import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.FallAway;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
@@ -9,15 +9,13 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /** Whether design, blank and shop can belong to one neck at all. */
 final class Fit {
-
-    /** Rounded to two decimals of a mm or three of an inch the centreline's scale is near enough to be told so. */
-    private static final double SCALE_TOLERANCE_MM = 0.02;
 
     private Fit() {}
 
@@ -32,17 +30,9 @@ final class Fit {
         channelInBlank(channel, blank);
         cutterInChannel(channel, shop);
         neckInBlank(design, blank);
-    }
-
-    private static void checkScale(NeckDesign design, FannedFrets fan) {
-        double wanted = fan.centrelineScale().house();
-        if (!(Math.abs(design.scale().lengthMm() - wanted) <= SCALE_TOLERANCE_MM)) {
-            throw HouseUnits.refused(
-                    "scale",
-                    "same-scale",
-                    design.style().brief(wanted) + ", that of the fanned frets on the centreline",
-                    design.scale().length());
-        }
+        FallAway.of(design);
+        StringPlaces.atNut(design);
+        StringPlaces.atSaddle(design);
     }
 
     static void check(NeckDesign design, ScarfJoint joint) {
@@ -51,10 +41,6 @@ final class Fit {
     }
 
     static void check(NeckDesign design, NeckDetails details) {
-        details.fannedFrets().ifPresent(fan -> checkScale(design, fan));
-        details.back().filter(back -> !back.isOf(design)).ifPresent(back -> {
-            throw Refusal.of("back in the details", "same-back", "be that of the plan's design", back);
-        });
         details.headLayout()
                 .filter(layout -> !design.head().equals(Optional.of(layout.head())))
                 .ifPresent(layout -> {
@@ -64,22 +50,15 @@ final class Fit {
                             "head layout in the details must be of the design's own head, but" + " was of "
                                     + layout.head());
                 });
-        details.stringsAtNut()
+        StringPlaces.atNut(design)
                 .ifPresent(nut -> details.headLayout()
                         .filter(HeadLayout::hasPosts)
                         .ifPresent(layout -> postsAgree(design, details, layout, nut)));
     }
 
-    /** Each string at the nut has its post, and its pull. */
+    /** Each string at the nut has its post. */
     private static void postsAgree(NeckDesign design, NeckDetails details, HeadLayout layout, StringPlaces nut) {
         layout.breaks(nut, design.style().amount(details.slotMm()));
-        int told = nut.centres().size();
-        int strings = design.hasStrings()
-                ? design.strings().courses() * design.strings().inCourse()
-                : told;
-        if (told != strings) {
-            throw Refusal.of("strings at the nut", "as-many", "be as many as the neck's " + strings, "were", told);
-        }
     }
 
     static void check(NeckDesign design, NeckReadings readings) {
@@ -174,7 +153,7 @@ final class Fit {
                     blank.width());
         }
         double deepest = Math.max(
-                design.backDepthAtMm(0),
+                BackShape.of(design).depthAtMm(0),
                 design.backDepthAtMm(design.scale().fretMm(design.back().secondFret())));
         if (!(deepest <= blank.thicknessMm())) {
             throw HouseUnits.refused(

@@ -10,9 +10,6 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.board.FallAway;
-import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.StringPlaces;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -20,35 +17,28 @@ import org.neckgeom.head.HeadLayout;
 import org.neckgeom.heel.DovetailSeat;
 import org.neckgeom.heel.TenonBolts;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
 /**
- * What else has been settled about a neck's shape, such as its strings' places, its posts and its volute, for
- * {@link NeckPlan#details}. Immutable.
+ * What else has been settled about a neck's shape, such as its posts and its joint, for {@link NeckPlan#details}.
+ * Immutable.
  *
- * <p>Every part may be left out; the plan then has no section for it, or reckons it plain: the back without volute or
- * heel, the glue face level with the body's top. Lengths are kept in mm.
+ * <p>Every part may be left out; the plan then has no section for it, or reckons it plain: the glue face
+ * level with the body's top. Lengths are kept in mm.
  */
 public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
 
     private static final Form<NeckDetails> FORM = Form.<NeckDetails>of("neck-details")
             .fact("parts", Kind.list(Kind.NAME), "what has been settled", NeckDetails::parts)
-            .factIfAny("stringsAtNut", Kind.ANSWER, "from bass to treble", NeckDetails::stringsAtNut)
-            .factIfAny("stringsAtSaddle", Kind.ANSWER, "from bass to treble", NeckDetails::stringsAtSaddle)
-            .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDetails::fannedFrets)
             .factIfAny("headLayout", Kind.ANSWER, "outline and posts", NeckDetails::headLayout)
             .fact(
                     "slotHeight",
                     Kind.MM,
                     "floor of the nut's slots over the glue face",
                     details -> details.head == null ? Double.NaN : details.slot)
-            .fact("fretHeight", Kind.MM, "over the board", details -> details.fretHeight)
             .factIfAny("tuners", Kind.LIMITS, "head thickness they take, veneers included", NeckDetails::tuners)
-            .factIfAny("fallAway", Kind.ANSWER, "of the fingerboard past the body joint", NeckDetails::fallAway)
-            .factIfAny("back", Kind.ANSWER, "with its volute or heel", NeckDetails::back)
             .fact("overstand", Kind.MM, "glue face over the body's top at the joint", NeckDetails::overstandMm)
             .fact("endAllowance", Kind.MM, "of the blank at each end", details -> details.ifSpare(details.endSpare))
             .fact("edgeAllowance", Kind.MM, "of the blank at each edge", details -> details.ifSpare(details.edgeSpare))
@@ -63,17 +53,11 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     /** Nothing more than the design. */
     private static final NeckDetails NONE = new NeckDetails(new Parts());
 
-    private final @Nullable StringPlaces nut;
-    private final @Nullable StringPlaces saddle;
-    private final @Nullable FannedFrets fan;
     private final @Nullable HeadLayout head;
     private final @Nullable DovetailSeat dovetail;
     private final @Nullable TenonBolts tenon;
     private final double slot;
-    private final double fretHeight;
     private final @Nullable Limits<Length> tuners;
-    private final @Nullable FallAway fallAway;
-    private final @Nullable BackShape back;
     private final double overstand;
     private final boolean spareTold;
     private final double endSpare;
@@ -83,17 +67,11 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     private final double blockLength;
 
     private NeckDetails(Parts parts) {
-        this.nut = parts.nut;
-        this.saddle = parts.saddle;
-        this.fan = parts.fan;
         this.head = parts.head;
         this.dovetail = parts.dovetail;
         this.tenon = parts.tenon;
         this.slot = parts.slot;
-        this.fretHeight = parts.fretHeight;
         this.tuners = parts.tuners;
-        this.fallAway = parts.fallAway;
-        this.back = parts.back;
         this.overstand = parts.overstand;
         this.spareTold = parts.spareTold;
         this.endSpare = parts.endSpare;
@@ -105,17 +83,11 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
 
     /** The parts on their way from one value to the next; never leaves this class. */
     private static final class Parts {
-        private @Nullable StringPlaces nut;
-        private @Nullable StringPlaces saddle;
-        private @Nullable FannedFrets fan;
         private @Nullable HeadLayout head;
         private @Nullable DovetailSeat dovetail;
         private @Nullable TenonBolts tenon;
         private double slot;
-        private double fretHeight = Double.NaN;
         private @Nullable Limits<Length> tuners;
-        private @Nullable FallAway fallAway;
-        private @Nullable BackShape back;
         private double overstand;
         private boolean spareTold;
         private double endSpare;
@@ -127,17 +99,11 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
 
     private NeckDetails with(Consumer<Parts> change) {
         Parts parts = new Parts();
-        parts.nut = nut;
-        parts.saddle = saddle;
-        parts.fan = fan;
         parts.head = head;
         parts.dovetail = dovetail;
         parts.tenon = tenon;
         parts.slot = slot;
-        parts.fretHeight = fretHeight;
         parts.tuners = tuners;
-        parts.fallAway = fallAway;
-        parts.back = back;
         parts.overstand = overstand;
         parts.spareTold = spareTold;
         parts.endSpare = endSpare;
@@ -159,33 +125,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns these details with the strings' places.
-     *
-     * @param atNut from bass to treble
-     * @param atSaddle the same strings at the saddle
-     * @return the details
-     */
-    public NeckDetails strings(StringPlaces atNut, StringPlaces atSaddle) {
-        Objects.requireNonNull(atNut, "places at the nut");
-        Objects.requireNonNull(atSaddle, "places at the saddle");
-        return with(parts -> {
-            parts.nut = atNut;
-            parts.saddle = atSaddle;
-        });
-    }
-
-    /**
-     * Returns these details with frets fanned between two scales. The design's scale is then the one on the centreline.
-     *
-     * @param frets the frets, nut and saddle among them
-     * @return the details
-     */
-    public NeckDetails fannedFrets(FannedFrets frets) {
-        Objects.requireNonNull(frets, "fanned frets");
-        return with(parts -> parts.fan = frets);
-    }
-
-    /**
      * Returns these details with the head's outline and posts.
      *
      * @param layout outline and posts; each string's break is reckoned when its posts and the strings' places are told
@@ -202,17 +141,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns these details with the height of the frets, over which the strings' load is reckoned.
-     *
-     * @param overBoard more than 0
-     * @return the details
-     */
-    public NeckDetails fretHeight(Quantity<Length> overBoard) {
-        double mm = HouseUnits.mmPositive(overBoard, "fret height");
-        return with(parts -> parts.fretHeight = mm);
-    }
-
-    /**
      * Returns these details with the head thickness the tuners take, veneers included.
      *
      * @param thickness least and greatest
@@ -221,28 +149,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     public NeckDetails tuners(Limits<Length> thickness) {
         Objects.requireNonNull(thickness, "thickness for the tuners");
         return with(parts -> parts.tuners = thickness);
-    }
-
-    /**
-     * Returns these details with a fingerboard that falls away past the body joint.
-     *
-     * @param slope the slope
-     * @return the details
-     */
-    public NeckDetails fallAway(FallAway slope) {
-        Objects.requireNonNull(slope, "fall-away");
-        return with(parts -> parts.fallAway = slope);
-    }
-
-    /**
-     * Returns these details with a back that has a volute or turns into the heel.
-     *
-     * @param shape the back of this very design
-     * @return the details
-     */
-    public NeckDetails back(BackShape shape) {
-        Objects.requireNonNull(shape, "back");
-        return with(parts -> parts.back = shape);
     }
 
     /**
@@ -340,33 +246,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Returns the strings' places at the nut.
-     *
-     * @return from bass to treble, or nothing when they have not been told
-     */
-    public Optional<StringPlaces> stringsAtNut() {
-        return Optional.ofNullable(nut);
-    }
-
-    /**
-     * Returns the strings' places at the saddle.
-     *
-     * @return from bass to treble, or nothing when they have not been told
-     */
-    public Optional<StringPlaces> stringsAtSaddle() {
-        return Optional.ofNullable(saddle);
-    }
-
-    /**
-     * Returns the fanned frets.
-     *
-     * @return the frets, or nothing where they all stand square
-     */
-    public Optional<FannedFrets> fannedFrets() {
-        return Optional.ofNullable(fan);
-    }
-
-    /**
      * Returns the head's outline and posts.
      *
      * @return the layout, or nothing when it has not been told
@@ -376,30 +255,12 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     }
 
     /**
-     * Says whether the strings' places have been told.
-     *
-     * @return true when {@link #stringsAtNut} and {@link #stringsAtSaddle} have an answer
-     */
-    public boolean hasStrings() {
-        return nut != null;
-    }
-
-    /**
      * Returns the height of the floor of the nut's slots over the glue face, in mm.
      *
      * @return 0 or more; 0 where no head was told
      */
     public double slotMm() {
         return slot;
-    }
-
-    /**
-     * Returns the height of the frets over the board in mm, if it was told.
-     *
-     * @return the height, or nothing
-     */
-    public OptionalDouble fretHeightMm() {
-        return told(fretHeight);
     }
 
     private static OptionalDouble told(double mm) {
@@ -413,24 +274,6 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
      */
     public Optional<Limits<Length>> tuners() {
         return Optional.ofNullable(tuners);
-    }
-
-    /**
-     * Returns the slope of the fingerboard past the body joint, if it was told.
-     *
-     * @return the slope, or nothing
-     */
-    public Optional<FallAway> fallAway() {
-        return Optional.ofNullable(fallAway);
-    }
-
-    /**
-     * Returns the back with its volute and its turn into the heel, if it was told.
-     *
-     * @return the back, or nothing
-     */
-    public Optional<BackShape> back() {
-        return Optional.ofNullable(back);
     }
 
     /**
@@ -498,17 +341,11 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
 
     private List<@Nullable Object> all() {
         List<@Nullable Object> all = new ArrayList<>();
-        all.add(nut);
-        all.add(saddle);
-        all.add(fan);
         all.add(head);
         all.add(dovetail);
         all.add(tenon);
         all.add(slot);
-        all.add(fretHeight);
         all.add(tuners);
-        all.add(fallAway);
-        all.add(back);
         all.add(overstand);
         all.add(spareTold);
         all.add(endSpare);
@@ -531,7 +368,7 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
     /** Returns the style of the first part that has one: of a shape, or of the tuners' limits. */
     @Override
     public LengthStyle style() {
-        return Stream.of(nut, fan, head, fallAway, back, dovetail, tenon)
+        return Stream.of(head, dovetail, tenon)
                 .flatMap(Stream::ofNullable)
                 .map(Answer::style)
                 .findFirst()
@@ -559,13 +396,8 @@ public final class NeckDetails implements Answer, SaysLengths<NeckDetails> {
 
     private List<String> parts() {
         List<String> told = new ArrayList<>();
-        add(told, nut, "strings across");
-        add(told, fan, "fanned frets");
         add(told, head, "head layout");
-        add(told, Double.isNaN(fretHeight) ? null : this, "fret height");
         add(told, tuners, "tuners");
-        add(told, fallAway, "fall-away");
-        add(told, back, "back");
         add(told, hasSpare() ? this : null, "spare of the blank");
         add(told, dovetail, "dovetail");
         add(told, tenon, "tenon");

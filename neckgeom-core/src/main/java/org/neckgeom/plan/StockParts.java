@@ -120,7 +120,7 @@ final class StockParts {
 
     private static double deepestBackMm(NeckPlan plan) {
         NeckDesign design = plan.design();
-        BackShape back = plan.details().back().orElse(BackShape.of(design));
+        BackShape back = BackShape.of(design);
         double end = heelStartMm(plan);
         double deepest = 0;
         for (int i = 0; i <= STATIONS; i++) {

@@ -20,8 +20,10 @@ import org.neckgeom.stock.Blank;
 class SettingUncertaintyTest {
 
     private static final Blank BLANK = Blank.of(mm(640), mm(61), mm(20)).nutAt(mm(200));
-    private static final RodSlot SLOT = RodSlot.of(
-            Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3)).clearance(mm(0.2)));
+    private static final RodSlot SLOT =
+            RodSlot.of(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                    .startingAt(mm(3))
+                    .clearance(mm(0.2)));
 
     /** Each pass is set anew to its block, so the last setting alone makes the depth: not sqrt(4) times as much. */
     @Test

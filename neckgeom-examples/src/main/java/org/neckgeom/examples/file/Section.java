@@ -2,6 +2,7 @@ package org.neckgeom.examples.file;
 
 import java.util.Map;
 import java.util.function.Supplier;
+import org.neckgeom.fault.Refusal;
 
 /** A map of the file that has been checked against its {@link Shape}: what it holds, key by key. */
 public final class Section {
@@ -47,6 +48,9 @@ public final class Section {
             return Found.of(making.get());
         } catch (Found.NotThere missing) {
             return Found.unusable();
+        } catch (Refusal refused) {
+            problem(refused);
+            return Found.unusable();
         } catch (IllegalArgumentException | ArithmeticException refused) {
             problem(refused.getMessage());
             return Found.unusable();
@@ -60,6 +64,35 @@ public final class Section {
      */
     public void problem(String sentence) {
         problems.add(place, (place.path().isEmpty() ? "" : place.path() + ": ") + sentence);
+    }
+
+    /** Notes what was refused: at the key its path begins with, and else of the section as a whole. */
+    private void problem(Refusal refused) {
+        String path = refused.faults().get(0).path();
+        Place there = nearest(path);
+        if (there.equals(place)) {
+            problem(refused.getMessage());
+        } else {
+            problems.add(there, (place.path().isEmpty() ? "" : place.path() + ".") + refused.getMessage());
+        }
+    }
+
+    /**
+     * Notes a problem at a path under this section, or at the nearest place of it that is there.
+     *
+     * @param path such as {@code back.first depth}
+     * @param sentence what was found and what is allowed, to be read after the path
+     */
+    public void problem(String path, String sentence) {
+        problems.add(nearest(path), (place.path().isEmpty() ? "" : place.path() + ".") + path + " " + sentence);
+    }
+
+    private Place nearest(String path) {
+        for (String known = path; ; known = known.substring(0, known.lastIndexOf('.'))) {
+            if (places.containsKey(known) || known.indexOf('.') < 0) {
+                return places.getOrDefault(known, place);
+            }
+        }
     }
 
     /**

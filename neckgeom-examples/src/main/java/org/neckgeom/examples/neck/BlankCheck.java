@@ -8,6 +8,7 @@ import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.stock.Blank;
 
 /** Whether the neck can come out of its blank at all: long, wide and thick enough. What is merely unwise the plan says. */
@@ -60,7 +61,7 @@ final class BlankCheck {
 
     private void thickness() {
         double joint = design.bodyJointMm();
-        double back = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(joint));
+        double back = Math.max(BackShape.of(design).depthAtMm(0), design.backDepthAtMm(joint));
         double channel = design.channel().map(BlankCheck::deepest).orElse(0.0);
         if (blank.thicknessMm() < back) {
             problem(BlankPart.THICKNESS, blank.thickness(), back, "the back at its deepest before the body joint");

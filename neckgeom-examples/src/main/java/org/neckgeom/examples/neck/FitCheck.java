@@ -1,10 +1,8 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
-import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.plan.NeckDetails;
@@ -40,13 +38,12 @@ final class FitCheck {
     }
 
     /** Notes where posts and strings are not as many. */
-    static boolean posts(Section top, NeckDetails details) {
+    static boolean posts(Section top, NeckDesign design, NeckDetails details) {
         int posts =
                 details.headLayout().map(HeadLayout::posts).orElse(List.of()).size();
-        int strings = details.stringsAtNut()
-                .map(StringPlaces::centres)
-                .map(List::size)
-                .orElse(posts);
+        int strings = design.hasStrings() && design.strings().across().isPresent()
+                ? design.strings().courses() * design.strings().inCourse()
+                : posts;
         if (posts == 0 || posts == strings) {
             return true;
         }
@@ -60,8 +57,7 @@ final class FitCheck {
         if (!(cutter <= channel.widthMm())) {
             double play = cutter - channel.rod().widthMm();
             problem(
-                    top.at(NeckKeys.SHOP).value().at(ShopPart.CUTTER).value(),
-                    CutterPart.DIAMETER,
+                    "shop.cutter.diameter",
                     "is " + shop.cutter().diameter() + ", but must be " + say(channel.widthMm())
                             + " or less, the channel's width: a thinner cutter, or a channel with " + say(play)
                             + " of side play");
@@ -71,8 +67,7 @@ final class FitCheck {
     private void length(Shop shop) {
         if (!(shop.cutter().diameterMm() <= channel.lengthMm())) {
             problem(
-                    top.at(NeckKeys.ROD).value(),
-                    RodPart.LENGTH,
+                    "rod.length",
                     "is " + say(channel.rod().lengthMm()) + ", but its channel of " + say(channel.lengthMm())
                             + " is shorter than the cutter is wide");
         }
@@ -82,8 +77,7 @@ final class FitCheck {
         double begins = -blank.nutFromHeadEndMm();
         if (!(channel.startMm() >= begins)) {
             problem(
-                    top.at(NeckKeys.CHANNEL).value(),
-                    ChannelPart.START,
+                    "channel.starts at",
                     "is " + say(channel.startMm()) + ", but must be " + say(begins)
                             + " or more, where the blank begins");
         }
@@ -98,14 +92,12 @@ final class FitCheck {
         }
         if (tooLong < rod) {
             problem(
-                    top.at(NeckKeys.ROD).value(),
-                    RodPart.LENGTH,
+                    "rod.length",
                     "is " + say(rod) + ", but must be " + say(rod - tooLong) + " or less: its channel ends "
                             + say(tooLong) + " past the end of the blank");
         } else {
             problem(
-                    top.at(NeckKeys.CHANNEL).value(),
-                    ChannelPart.START,
+                    "channel.starts at",
                     "is " + say(channel.startMm()) + ", but the blank ends " + say(ends) + " from the nut");
         }
     }
@@ -114,30 +106,27 @@ final class FitCheck {
         double wood = Math.min(blank.widthAtMm(channel.startMm()), blank.widthAtMm(channel.endMm()));
         if (channel.hasPocket() && !(channel.pocketWidthMm() < wood)) {
             problem(
-                    top.at(NeckKeys.CHANNEL).value().at(ChannelPart.POCKET).value(),
-                    ChannelPart.POCKET_WIDTH,
+                    "channel.pocket.width",
                     "is " + say(channel.pocketWidthMm()) + ", but the blank is only " + say(wood) + " wide");
         }
         double play = channel.widthMm() - channel.rod().widthMm();
         if (!(channel.widthMm() < wood)) {
             if (play > 0) {
                 problem(
-                        top.at(NeckKeys.CHANNEL).value(),
-                        ChannelPart.SIDE_PLAY,
+                        "channel.side play",
                         "is " + say(play) + ", and makes the channel " + say(channel.widthMm()) + " wide in a blank of "
                                 + say(wood));
             } else {
                 problem(
-                        top.at(NeckKeys.ROD).value(),
-                        RodPart.WIDTH,
+                        "rod.width",
                         "is " + say(channel.rod().widthMm()) + ", but the blank is only " + say(wood) + " wide");
             }
         }
     }
 
-    private void problem(Section section, Key<?> key, String sentence) {
+    private void problem(String path, String sentence) {
         fits = false;
-        section.problem(key, sentence);
+        top.problem(path, sentence);
     }
 
     private String say(double mm) {

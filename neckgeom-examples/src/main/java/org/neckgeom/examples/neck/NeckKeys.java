@@ -2,10 +2,17 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fan;
+import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Rod;
+import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.examples.file.TableKind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -18,23 +25,26 @@ final class NeckKeys {
             "print in",
             Kinds.choice(PrintStyles.all()),
             "how lengths are printed: mm, inch (decimals and thou), fractions (to 1/64 in); as the scale when left out");
-    static final Key<Amount<Length>> SCALE =
-            Key.needed("scale", Lengths.SIZE, "from the nut to the saddle, uncompensated");
+    static final Key<Amount<Length>> SCALE = Key.optional(
+            "scale",
+            Lengths.SIZE,
+            "from the nut to the saddle, uncompensated; that on the centreline when frets are fanned");
     static final Key<Integer> DIVISIONS =
-            Key.optional("frets to the octave", Kinds.wholeNumber(1, 100), "steps of the octave; 12 when left out");
+            Key.optional("frets to the octave", Kinds.wholeNumber(1, 1200), "steps of the octave; 12 when left out");
     static final Key<Integer> FRETS = Key.needed("frets", Kinds.wholeNumber(1, 200), "how many frets there are");
-    static final Key<Section> FANNED_FRETS = Key.optional(
+    static final Key<Fan> FANNED_FRETS = Key.optional(
             "fanned frets",
-            FanPart.SHAPE,
-            "frets fanned between two scales; the scale is then that on the centreline; square when left out");
+            new TableKind<>(Fan.TABLE),
+            "frets fanned between two scales, from which the scale follows; square when left out");
     static final Key<Integer> BODY_AT_FRET =
             Key.needed("body at fret", Kinds.wholeNumber(1, 200), "the fret at which the body begins");
     static final Key<Wood> WOOD = Key.needed("wood", WoodKind.WOOD, "the wood of the neck");
-    static final Key<Section> FINGERBOARD = Key.needed("fingerboard", FingerboardPart.SHAPE, "the fingerboard");
-    static final Key<Section> BACK = Key.needed("back", BackPart.SHAPE, "the back of the neck");
-    static final Key<Section> ROD = Key.needed("rod", RodPart.SHAPE, "the rod or bar");
-    static final Key<Section> CHANNEL =
-            Key.optional("channel", ChannelPart.SHAPE, "the rod's channel; the plainest for the rod when left out");
+    static final Key<Fingerboard> FINGERBOARD =
+            Key.needed("fingerboard", new TableKind<>(Fingerboard.TABLE), "the fingerboard");
+    static final Key<BackProfile> BACK = Key.needed("back", new TableKind<>(BackProfile.TABLE), "the back of the neck");
+    static final Key<Rod> ROD = Key.needed("rod", new TableKind<>(Rod.TABLE), "the rod or bar");
+    static final Key<Channel.Cut> CHANNEL = Key.optional(
+            "channel", new TableKind<>(Channel.Cut.TABLE), "the rod's channel; the plainest for the rod when left out");
     static final Key<Section> HEAD = Key.optional("head", HeadPart.SHAPE, "the head; not planned when left out");
     static final Key<Section> SCARF =
             Key.optional("scarf", ScarfPart.SHAPE, "the scarf joint; head and shaft are one piece when left out");
@@ -47,8 +57,8 @@ final class NeckKeys {
             "weather",
             WeatherPart.SHAPE,
             "the change of weather to be ready for; 45 % to 25 % humidity at 21 degC when left out");
-    static final Key<Section> STRINGS =
-            Key.optional("strings", StringsPart.SHAPE, "the strings; nothing about load when left out");
+    static final Key<StringSet> STRINGS =
+            Key.optional("strings", new TableKind<>(StringSet.TABLE), "the strings; nothing about load when left out");
     static final Key<Section> BLANK = Key.needed("blank", BlankPart.SHAPE, "the squared piece the neck is made from");
     static final Key<Section> SHOP = Key.needed("shop", ShopPart.SHAPE, "what the shop has for cutting the channel");
     static final Key<List<Section>> READINGS = Key.optional(

@@ -1,6 +1,7 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.BackProfile;
@@ -14,6 +15,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.NeckSet;
 import org.neckgeom.order.OrderOfWork;
@@ -22,6 +24,7 @@ import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Weather;
+import org.neckgeom.units.Amount;
 
 /** Puts the parts of a neck file together. */
 final class NeckParts {
@@ -45,24 +48,19 @@ final class NeckParts {
     /** Makes every part, so that the problems of all are noted, whichever of them is looked at first. */
     private NeckParts(Section top) {
         this.top = top;
-        this.board = top.at(NeckKeys.FINGERBOARD).then(FingerboardPart::of);
-        this.back = top.at(NeckKeys.BACK).then(BackPart::of);
-        this.rod = top.at(NeckKeys.ROD).then(RodPart::of);
+        this.board = top.at(NeckKeys.FINGERBOARD);
+        this.back = top.at(NeckKeys.BACK);
+        this.rod = top.at(NeckKeys.ROD);
         this.channel = channel();
         this.head = top.at(NeckKeys.HEAD).then(HeadPart::of);
         this.heel = top.at(NeckKeys.HEEL).then(HeelPart::of);
-        this.strings = top.at(NeckKeys.STRINGS).then(StringsPart::of);
+        this.strings = top.at(NeckKeys.STRINGS);
         this.blank = top.at(NeckKeys.BLANK).then(section -> BlankPart.of(section, top.at(NeckKeys.WOOD)));
         this.scarf = scarf();
-        this.scale = top.make(() -> Scale.of(top.at(NeckKeys.SCALE).value())
-                .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
+        this.scale = top.make(this::scale);
         this.neckSet = top.at(NeckKeys.NECK_SET)
                 .then(section -> NeckSetPart.of(
-                        section,
-                        scale,
-                        top.at(NeckKeys.BODY_AT_FRET),
-                        board,
-                        top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
+                        section, scale, top.at(NeckKeys.BODY_AT_FRET), board, board.then(NeckParts::fretHeight)));
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.steps = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
@@ -80,7 +78,7 @@ final class NeckParts {
             return Found.unusable();
         }
         return DetailsPart.of(top, design.value(), parts.neckSet)
-                .then(details -> FitCheck.posts(top, details)
+                .then(details -> FitCheck.posts(top, design.value(), details)
                         ? top.make(() -> parts.file(design.value(), details))
                         : Found.unusable())
                 .then(parts::asMade)
@@ -121,9 +119,34 @@ final class NeckParts {
 
     private Found<Channel> channel() {
         return rod.then(there -> {
-            Found<Channel> told = top.at(NeckKeys.CHANNEL).then(section -> ChannelPart.of(section, there));
+            Found<Channel> told = top.at(NeckKeys.CHANNEL).then(cut -> top.make(() -> Channel.forRod(there, cut)));
             return told.isAbsent() ? Found.of(Channel.forRod(there)) : told;
         });
+    }
+
+    static Found<Amount<Length>> fretHeight(Fingerboard board) {
+        return board.fretHeight().map(Found::of).orElseGet(Found::absent);
+    }
+
+    /** As given, or as it follows from the fan; one that is given beside a fan must be that. */
+    private Scale scale() {
+        NeckDesign neck = NeckDesign.named("scale");
+        Found<Amount<Length>> given = top.at(NeckKeys.SCALE);
+        if (given.isAbsent() && top.at(NeckKeys.FANNED_FRETS).isAbsent()) {
+            throw Refusal.because(
+                    "scale",
+                    "missing",
+                    "scale is missing; give " + NeckKeys.SCALE.kind().allowed());
+        }
+        neck = given.isAbsent() ? neck : neck.scale(given.value());
+        neck = neck.fretsToTheOctave(top.at(NeckKeys.DIVISIONS).orElse(12));
+        return (top.at(NeckKeys.FANNED_FRETS).isAbsent() ? neck : fanned(neck)).scale();
+    }
+
+    private NeckDesign fanned(NeckDesign square) {
+        NeckDesign neck =
+                square.fannedFrets(top.at(NeckKeys.FANNED_FRETS).value()).fingerboard(board.value());
+        return strings.isAbsent() ? neck : neck.strings(strings.value());
     }
 
     private Found<ScarfJoint> scarf() {
@@ -146,7 +169,9 @@ final class NeckParts {
                     .channel(channel.value());
             design = head.isAbsent() ? design : design.head(head.value());
             design = heel.isAbsent() ? design : design.heel(heel.value());
-            return strings.isAbsent() ? design : design.strings(strings.value());
+            return top.at(NeckKeys.FANNED_FRETS).isAbsent()
+                    ? strings.isAbsent() ? design : design.strings(strings.value())
+                    : fanned(design);
         });
     }
 }

@@ -24,15 +24,9 @@ final class PlannedCheck {
     private static void note(Section top, Fault fault) {
         String must = fault.must();
         switch (fault.path()) {
-            case "back.firstDepth" ->
-                top.at(NeckKeys.BACK)
-                        .value()
-                        .problem(BackPart.FIRST_DEPTH, "must " + must + ", but was " + fault.given());
-            case "back.secondDepth" ->
-                top.at(NeckKeys.BACK)
-                        .value()
-                        .problem(BackPart.SECOND_DEPTH, "must " + must + ", but was " + fault.given());
-            case "fingerboard" -> top.at(NeckKeys.FINGERBOARD).value().problem(must);
+            case "back.firstDepth" -> top.problem("back.first depth", "must " + must + ", but was " + fault.given());
+            case "back.secondDepth" -> top.problem("back.second depth", "must " + must + ", but was " + fault.given());
+            case "fingerboard" -> top.problem("fingerboard", must);
             case "wood" ->
                 top.problem(
                         NeckKeys.WOOD,
