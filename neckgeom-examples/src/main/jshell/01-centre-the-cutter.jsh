@@ -23,7 +23,7 @@ println(rounds.next(mm(0.1)));
 
 // In the neck blank itself, along its whole channel: here 67.2 mm wide and a little out of parallel.
 var blank = Blank.ofLength(mm(640)).section(mm(67.2), mm(20)).nutAt(mm(200)).outOfParallel(mm(0.06));
-var channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3));
+var channel = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
 var inBlank = rounds.inBlank(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))));
 println(inBlank.next(mm(0.1)));
 println(inBlank.place());

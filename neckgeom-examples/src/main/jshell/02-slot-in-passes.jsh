@@ -1,5 +1,5 @@
 var blank  = Blank.ofLength(mm(640)).section(mm(61), mm(20)).outOfParallel(mm(0.06));
-var rod    = Rod.twoWay(mm(300), mm(6), mm(9)).adjustedAt(End.HEAD);
+var rod    = Rod.twoWay(mm(300)).section(mm(6), mm(9)).adjustedAt(End.HEAD);
 var cutter = Cutter.straight(mm(6)).flutes(2, mm(22)).shank(mm(12.7)).standOut(mm(30)).carbide();
 var fence  = Fence.onePiece(mm(600));
 

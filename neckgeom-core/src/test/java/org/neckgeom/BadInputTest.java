@@ -78,7 +78,7 @@ class BadInputTest {
 
     /** What a maker has, from which the rest grows. */
     private static List<Object> seeds() {
-        Rod rod = Rod.twoWay(mm(300), mm(6), mm(9));
+        Rod rod = Rod.twoWay(mm(300)).section(mm(6), mm(9));
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                 .doubled()
                 .tensions(newton(95), newton(95), newton(90), newton(90));
@@ -118,7 +118,7 @@ class BadInputTest {
                 neck.head(Head.flat()),
                 strings,
                 rod,
-                Rod.carbonBar(mm(300), mm(6), mm(9)),
+                Rod.carbonBar(mm(300)).section(mm(6), mm(9)),
                 neck.channel(),
                 neck.head(),
                 Scale.of(mm(560)),

@@ -20,6 +20,7 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
@@ -127,12 +128,12 @@ class FoundByBadInputTest {
                 .scale(mm(560))
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
-        BackShape plain = BackShape.of(neck);
+        NeckDesign turned = neck.back(neck.back().heelTurn(HeelTurn.from(mm(300), mm(25))));
 
-        assertThat(plain.heelStartMm()).isEmpty();
-        assertThat(plain.heelFrom(mm(300), mm(25)).heelStartMm()).hasValue(300);
-        assertThat(NeckDetails.none().fretHeightMm()).isEmpty();
-        assertThat(NeckDetails.none().fretHeight(mm(1.1)).fretHeightMm()).hasValue(1.1);
+        assertThat(BackShape.of(neck).heelStartMm()).isEmpty();
+        assertThat(BackShape.of(turned).heelStartMm()).hasValue(300);
+        assertThat(neck.fingerboard().fretHeight()).isEmpty();
+        assertThat(neck.fingerboard().fretHeight(mm(1.1)).fretHeight()).contains(mm(1.1));
         assertThat(NeckDetails.none().blockLengthMm()).isEmpty();
         assertThat(NeckDetails.none().heelBlocks(mm(62)).blockLengthMm()).hasValue(62);
         Blank blank = Blank.ofLength(mm(640)).section(mm(60), mm(25));

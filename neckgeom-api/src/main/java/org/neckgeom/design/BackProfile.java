@@ -1,18 +1,22 @@
 package org.neckgeom.design;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.text.Numbers;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * The shape of the neck's back: how deep the wood is below the glue face at two frets, and the curve across, such as
@@ -20,9 +24,9 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Depth is that of the wood alone, the fingerboard not counted. It is linear between the two frets, and beyond. Across,
  * each side follows {@code |y/a|^p + |z/b|^p = 1}, a the half-width and b the depth: p = 2 is half an ellipse, larger is
- * fuller, smaller more pointed. Unless told the frets are the 1st and the 12th, and the back is rounded.
+ * fuller, smaller more pointed. A volute and a turn into the heel add depth. Unless given the frets are the 1st and the 12th, and the back is rounded.
  */
-public final class BackProfile implements Answer, SaysLengths<BackProfile> {
+public final class BackProfile extends Noun<BackProfile> {
 
     /** Exponent of a rounded back: half an ellipse. */
     public static final double ROUNDED = 2;
@@ -36,8 +40,41 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
     /** Exponent of a pointed back, with a soft ridge on the middle. */
     public static final double POINTED = 1.5;
 
-    private static final double LEAST_POWER = 1;
-    private static final double MOST_POWER = 20;
+    /** Its keys. */
+    public static final Table<BackProfile> TABLE = Table.of("back", "the back of the neck", BackProfile::new);
+
+    private static final Key<BackProfile, Amount<Length>> FIRST_DEPTH = TABLE.needed(
+                    "first depth",
+                    Types.SIZE,
+                    "wood below the glue face at the first of the two frets, board not counted")
+            .called("first depth");
+    private static final Key<BackProfile, Amount<Length>> SECOND_DEPTH = TABLE.needed(
+                    "second depth", Types.SIZE, "the same at the second of the two frets")
+            .called("second depth");
+    private static final Key<BackProfile, List<Integer>> FRETS = TABLE.usual(
+                    "at frets",
+                    Types.list(Types.whole(0, 200), 2, 2),
+                    List.of(1, 12),
+                    "the two frets; 1 and 12 when left out")
+            .called("frets of the two depths");
+    private static final Key<BackProfile, Double> SHAPE =
+            TABLE.usual("shape", Types.words(shapes()), ROUNDED, "the curve across in a word; rounded when left out");
+    private static final Key<BackProfile, List<Double>> CURVE = TABLE.optional(
+                    "curve",
+                    Types.list(Types.number(1, 20), 2, 2),
+                    "the curve in numbers, bass side then treble side, instead of a word: 2 is half an ellipse, more is"
+                            + " fuller")
+            .called("exponents of the two sides");
+    private static final Key<BackProfile, Volute> VOLUTE =
+            TABLE.optional("volute", Types.group(Volute.TABLE), "a volute behind the nut; none when left out");
+    private static final Key<BackProfile, HeelTurn> HEEL_TURN = TABLE.optional(
+            "heel turn",
+            Types.group(HeelTurn.TABLE),
+            "the turn of the back into the heel; the back runs straight on when left out");
+
+    static {
+        TABLE.atMostOne(SHAPE, CURVE);
+    }
 
     private final double firstDepth;
     private final double secondDepth;
@@ -45,23 +82,45 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
     private final double secondFret;
     private final double bassPower;
     private final double treblePower;
-    private final ShopUnit<Length> unit;
 
-    private BackProfile(
-            double firstDepth,
-            double secondDepth,
-            double firstFret,
-            double secondFret,
-            double bassPower,
-            double treblePower,
-            ShopUnit<Length> unit) {
-        this.firstDepth = firstDepth;
-        this.secondDepth = secondDepth;
-        this.firstFret = firstFret;
-        this.secondFret = secondFret;
-        this.bassPower = bassPower;
-        this.treblePower = treblePower;
-        this.unit = unit;
+    private BackProfile(Values<BackProfile> values) {
+        super(inAWord(values));
+        this.firstDepth = values.house(FIRST_DEPTH);
+        this.secondDepth = values.house(SECOND_DEPTH);
+        List<Integer> frets = values.at(FRETS);
+        this.firstFret = frets.get(0);
+        this.secondFret = frets.get(1);
+        List<Double> curve = values.find(CURVE).orElseGet(() -> both(values.at(SHAPE)));
+        this.bassPower = curve.get(0);
+        this.treblePower = curve.get(1);
+        if (!(secondFret > firstFret)) {
+            throw values.refused(FRETS, "ascending", "be ascending", frets.get(0) + " and " + frets.get(1));
+        }
+    }
+
+    private static Map<String, Double> shapes() {
+        Map<String, Double> words = new LinkedHashMap<>();
+        words.put("rounded", ROUNDED);
+        words.put("full", FULL);
+        words.put("flat-backed", FLAT_BACKED);
+        words.put("pointed", POINTED);
+        return words;
+    }
+
+    private static List<Double> both(double power) {
+        return List.of(power, power);
+    }
+
+    /** A curve that has a word of its own is kept as the word. */
+    private static Values<BackProfile> inAWord(Values<BackProfile> values) {
+        if (values.has(CURVE) && !values.has(SHAPE)) {
+            for (double power : shapes().values()) {
+                if (values.at(CURVE).equals(both(power))) {
+                    return values.without(CURVE).with(SHAPE, power);
+                }
+            }
+        }
+        return values;
     }
 
     /**
@@ -72,33 +131,49 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
      * @return the back
      */
     public static BackProfile between(Quantity<Length> first, Quantity<Length> second) {
-        return new BackProfile(
-                HouseUnits.mmPositive(first, "first depth"),
-                HouseUnits.mmPositive(second, "second depth"),
-                1,
-                12,
-                ROUNDED,
-                ROUNDED,
-                LengthStyle.of(first).unit());
+        return new BackProfile(TABLE.values().amount(FIRST_DEPTH, first).amount(SECOND_DEPTH, second));
+    }
+
+    /**
+     * Returns this back with other depths at its two frets.
+     *
+     * @param first depth of the wood at the first fret, more than 0
+     * @param second depth of the wood at the second fret, more than 0
+     * @return the back
+     */
+    public BackProfile depths(Quantity<Length> first, Quantity<Length> second) {
+        return new BackProfile(values().amount(FIRST_DEPTH, first).amount(SECOND_DEPTH, second));
     }
 
     /**
      * Returns this back with its depths at other frets.
      *
      * @param first 0 (the nut) or more
-     * @param second more than the first
+     * @param second more than the first, 200 or less
      * @return the back
      */
     public BackProfile atFrets(int first, int second) {
-        if (first < 0 || second <= first) {
-            throw Refusal.of(
-                    "frets of the two depths",
-                    "at-least",
-                    "be 0 or more and ascending",
-                    "were",
-                    first + " and " + second);
-        }
-        return new BackProfile(firstDepth, secondDepth, first, second, bassPower, treblePower, unit);
+        return new BackProfile(values().with(FRETS, List.of(first, second)));
+    }
+
+    /**
+     * Returns this back with a volute behind the nut.
+     *
+     * @param volute the volute
+     * @return the back
+     */
+    public BackProfile volute(Volute volute) {
+        return new BackProfile(values().with(VOLUTE, volute));
+    }
+
+    /**
+     * Returns this back turning down into the heel.
+     *
+     * @param turn the turn
+     * @return the back
+     */
+    public BackProfile heelTurn(HeelTurn turn) {
+        return new BackProfile(values().with(HEEL_TURN, turn));
     }
 
     /**
@@ -155,25 +230,11 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
      * @return the back
      */
     public BackProfile asymmetric(double bass, double treble) {
-        return new BackProfile(
-                firstDepth,
-                secondDepth,
-                firstFret,
-                secondFret,
-                checked(bass, "bass side's exponent"),
-                checked(treble, "treble side's exponent"),
-                unit);
-    }
-
-    private static double checked(double p, String name) {
-        if (!(p >= LEAST_POWER && p <= MOST_POWER)) {
-            throw Refusal.of(name, "range", "be between 1 and 20", Numbers.plain(p));
-        }
-        return p;
+        return new BackProfile(values().without(SHAPE).with(CURVE, List.of(bass, treble)));
     }
 
     /**
-     * Returns the depth of the wood at the first fret told, in mm.
+     * Returns the depth of the wood at the first of its two frets, in mm.
      *
      * @return more than 0
      */
@@ -182,7 +243,7 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
     }
 
     /**
-     * Returns the depth of the wood at the second fret told, in mm.
+     * Returns the depth of the wood at the second of its two frets, in mm.
      *
      * @return more than 0
      */
@@ -227,7 +288,25 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
     }
 
     /**
-     * Returns the depth at a station: linear through the two frets' stations.
+     * Returns the volute.
+     *
+     * @return the volute, or nothing for a back without one
+     */
+    public Optional<Volute> volute() {
+        return values().find(VOLUTE);
+    }
+
+    /**
+     * Returns the turn into the heel.
+     *
+     * @return the turn, or nothing where the back runs straight on
+     */
+    public Optional<HeelTurn> heelTurn() {
+        return values().find(HEEL_TURN);
+    }
+
+    /**
+     * Returns the depth at a station without volute and heel: linear through the two frets' stations.
      *
      * @param xMm station in mm
      * @param scale the scale the frets belong to
@@ -237,28 +316,6 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
         double from = Objects.requireNonNull(scale, "scale").fretMm(firstFret);
         double to = scale.fretMm(secondFret);
         return firstDepth + (secondDepth - firstDepth) * (HouseUnits.stationMm(xMm) - from) / (to - from);
-    }
-
-    /**
-     * Returns the style answers about this back are printed in.
-     *
-     * @return the style
-     */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public BackProfile in(LengthStyle other) {
-        return new BackProfile(
-                firstDepth,
-                secondDepth,
-                firstFret,
-                secondFret,
-                bassPower,
-                treblePower,
-                Objects.requireNonNull(other, "style").unit());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -275,7 +332,9 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
                     .fact("secondDepth", Kind.MM, "of the wood below the glue face", BackProfile::secondDepthMm)
                     .fact("secondFret", Kind.WHOLE, "where the second depth is", BackProfile::secondFret)
                     .fact("bassExponent", Kind.RATIO, "2: half an ellipse; larger: fuller", BackProfile::bassPower)
-                    .fact("trebleExponent", Kind.RATIO, "the same on the treble side", BackProfile::treblePower);
+                    .fact("trebleExponent", Kind.RATIO, "the same on the treble side", BackProfile::treblePower)
+                    .factIfAny("volute", Kind.ANSWER, "behind the nut", BackProfile::volute)
+                    .factIfAny("heelTurn", Kind.ANSWER, "into the heel", BackProfile::heelTurn);
             form = shape(shape(form, "bass", BackProfile::bassPower), "treble", BackProfile::treblePower);
             return form.phrase("shape", back -> back.bassPower == back.treblePower, "{bass}")
                     .phrase("shape", "{bass} on the bass side, {treble} on the treble side")
@@ -298,27 +357,5 @@ public final class BackProfile implements Answer, SaysLengths<BackProfile> {
     @Override
     public Form<BackProfile> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof BackProfile other
-                && Double.compare(firstDepth, other.firstDepth) == 0
-                && Double.compare(secondDepth, other.secondDepth) == 0
-                && Double.compare(firstFret, other.firstFret) == 0
-                && Double.compare(secondFret, other.secondFret) == 0
-                && Double.compare(bassPower, other.bassPower) == 0
-                && Double.compare(treblePower, other.treblePower) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(firstDepth, secondDepth, firstFret, secondFret, bassPower, treblePower);
-    }
-
-    /** Returns such as {@code back 14.5 mm deep at fret 1, 16.5 mm at fret 12, rounded}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -1,14 +1,19 @@
 package org.neckgeom.design;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -18,77 +23,163 @@ import org.neckgeom.units.SaysLengths;
  * The channel cut into the neck's glue face for a rod, such as {@code channel 3 to 303 mm from the nut, 6 mm wide, 9.2 mm
  * deep}. Immutable.
  *
- * <p>Unless told: it starts at the nut, is as wide and as long as the rod, flat, without cover strip, clearance or
- * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past. Whatever is told in
- * whatever order, arch and pocket keep their room: what would take it is refused.
+ * <p>Unless given: it starts at the nut, is as wide and as long as the rod, flat, without cover strip, clearance or
+ * pocket. Its ends are square; what a round cutter leaves there is chiselled out or run past. In
+ * any order of steps arch and pocket keep their room: what would take it is refused.
  */
 public final class Channel implements Answer, SaysLengths<Channel> {
 
+    /** Its keys, the rod's group beside its own, as a neck has them. */
+    public static final Table<Channel> TABLE =
+            Table.of("", "the rod and its channel", Channel::of, channel -> channel.values());
+
+    private static final Key<Channel, Rod> ROD = TABLE.needed("rod", Types.group(Rod.TABLE), "the rod or bar");
+    private static final Key<Channel, Cut> CHANNEL = TABLE.optional(
+            "channel", Types.group(Cut.TABLE), "the rod's channel; the plainest for the rod when left out");
+
+    private static final int START = 0;
+    private static final int END_PLAY = 1;
+    private static final int SIDE_PLAY = 2;
+    private static final int COVER = 3;
+    private static final int CLEARANCE = 4;
+    private static final int ARCH = 5;
+    private static final int POCKET_LENGTH = 6;
+    private static final int POCKET_WIDTH = 7;
+    private static final int POCKET_DEPTH = 8;
+
+    /** What is written of the channel itself, for a rod that is written beside it. Immutable. */
+    public static final class Cut {
+
+        /** Its keys. */
+        public static final Table<Cut> TABLE = Table.of("", "the rod's channel", Cut::new, cut -> cut.values);
+
+        /** In the order of a channel's figures. */
+        private static final List<Key<Cut, Amount<Length>>> LENGTHS = List.of(
+                TABLE.optional(
+                                "starts at",
+                                Types.EITHER_WAY,
+                                "from the nut, toward the body; before the nut is negative; 0")
+                        .called("channel start"),
+                TABLE.optional("end play", Types.SIZE_OR_NOTHING, "how much longer than the rod; 0 when left out"),
+                TABLE.optional("side play", Types.SIZE_OR_NOTHING, "how much wider than the rod; 0 when left out"),
+                TABLE.optional(
+                        "cover strip", Types.SIZE_OR_NOTHING, "thickness of a strip over the rod; none when left out"),
+                TABLE.optional(
+                        "clearance", Types.SIZE_OR_NOTHING, "how much deeper than rod and strip; 0 when left out"),
+                TABLE.optional(
+                                "deeper in the middle",
+                                Types.EITHER_WAY,
+                                "how much deeper the middle is than the ends; flat when left out")
+                        .called("arch"));
+
+        private static final Key<Cut, Pocket> POCKET = TABLE.optional(
+                "pocket",
+                Types.group(Pocket.TABLE),
+                "the recess for the adjuster, at its end of the channel; none when left out");
+
+        private final Values<Cut> values;
+
+        private Cut(Values<Cut> values) {
+            this.values = values;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Cut that && values.equals(that.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return values.hashCode();
+        }
+
+        /** Returns such as {@code channel, rod not given yet}. */
+        @Override
+        public String toString() {
+            return "channel, rod not given yet";
+        }
+    }
+
+    /** What is written of the pocket. */
+    private record Pocket(Values<Pocket> values) {
+        private static final Table<Pocket> TABLE =
+                Table.of("pocket", "the recess for the adjuster", Pocket::new, Pocket::values);
+        private static final Key<Pocket, Amount<Length>> LENGTH = TABLE.needed("length", Types.SIZE, "along the neck");
+        private static final Key<Pocket, Amount<Length>> WIDTH = TABLE.needed("width", Types.SIZE, "across the neck");
+        private static final Key<Pocket, Amount<Length>> DEPTH =
+                TABLE.needed("depth", Types.SIZE, "below the glue face");
+    }
+
     private final Rod rod;
-    private final double start;
-    private final double endPlay;
-    private final double sidePlay;
-    private final double cover;
-    private final double clearance;
-    private final double extraMiddleDepth;
-    private final double pocketLength;
-    private final double pocketWidth;
-    private final double pocketDepth;
+    private final double[] mm;
 
-    private Channel(Parts parts) {
-        this.rod = parts.rod;
-        this.start = parts.start;
-        this.endPlay = parts.endPlay;
-        this.sidePlay = parts.sidePlay;
-        this.cover = parts.cover;
-        this.clearance = parts.clearance;
-        this.extraMiddleDepth = parts.extraMiddleDepth;
-        this.pocketLength = parts.pocketLength;
-        this.pocketWidth = parts.pocketWidth;
-        this.pocketDepth = parts.pocketDepth;
+    private Channel(Rod rod, double[] mm) {
+        this.rod = rod;
+        this.mm = mm;
     }
 
-    /** The parts on their way from one channel to the next; never leaves this class. */
-    private static final class Parts {
-        private Rod rod;
-        private double start;
-        private double endPlay;
-        private double sidePlay;
-        private double cover;
-        private double clearance;
-        private double extraMiddleDepth;
-        private double pocketLength;
-        private double pocketWidth;
-        private double pocketDepth;
+    private static Channel of(Values<Channel> values) {
+        Rod rod = values.complete().at(ROD);
+        return values.find(CHANNEL).map(cut -> forRod(rod, cut)).orElseGet(() -> forRod(rod));
+    }
 
-        private Parts(Rod rod) {
-            this.rod = rod;
+    /**
+     * Returns a channel as written.
+     *
+     * @param rod the rod
+     * @param written what is written of the channel
+     * @return the channel
+     */
+    public static Channel forRod(Rod rod, Cut written) {
+        Values<Cut> cut = Objects.requireNonNull(written, "written").values;
+        double[] mm = new double[POCKET_DEPTH + 1];
+        for (int i = 0; i < Cut.LENGTHS.size(); i++) {
+            mm[i] = cut.house(Cut.LENGTHS.get(i), 0);
         }
+        cut.find(Cut.POCKET).map(Pocket::values).ifPresent(pocket -> {
+            mm[POCKET_LENGTH] = pocket.house(Pocket.LENGTH);
+            mm[POCKET_WIDTH] = pocket.house(Pocket.WIDTH);
+            mm[POCKET_DEPTH] = pocket.house(Pocket.DEPTH);
+        });
+        return new Channel(Objects.requireNonNull(rod, "rod"), mm).checked();
     }
 
-    /** A changed channel in which arch and pocket still have their room, whatever was told after them. */
-    private Channel with(Consumer<Parts> change) {
-        Channel changed = unchecked(change);
-        changed.requireRoomForArch(amount(extraMiddleDepth));
+    private Values<Channel> values() {
+        Values<Cut> cut = Cut.TABLE.values();
+        for (int i = 0; i < Cut.LENGTHS.size(); i++) {
+            cut = mm[i] == 0 ? cut : cut.amount(Cut.LENGTHS.get(i), amount(mm[i]));
+        }
         if (hasPocket()) {
-            changed.requireRoomForPocket(amount(pocketLength), amount(pocketWidth), amount(pocketDepth));
+            cut = cut.with(
+                    Cut.POCKET,
+                    new Pocket(Pocket.TABLE
+                            .values()
+                            .amount(Pocket.LENGTH, amount(pocketLengthMm()))
+                            .amount(Pocket.WIDTH, amount(pocketWidthMm()))
+                            .amount(Pocket.DEPTH, amount(pocketDepthMm()))));
         }
-        return changed;
+        Values<Channel> values = TABLE.values().with(ROD, rod);
+        return cut.equals(Cut.TABLE.values()) ? values : values.with(CHANNEL, new Cut(cut));
     }
 
-    private Channel unchecked(Consumer<Parts> change) {
-        Parts parts = new Parts(rod);
-        parts.start = start;
-        parts.endPlay = endPlay;
-        parts.sidePlay = sidePlay;
-        parts.cover = cover;
-        parts.clearance = clearance;
-        parts.extraMiddleDepth = extraMiddleDepth;
-        parts.pocketLength = pocketLength;
-        parts.pocketWidth = pocketWidth;
-        parts.pocketDepth = pocketDepth;
-        change.accept(parts);
-        return new Channel(parts);
+    private Channel with(int figure, double value) {
+        double[] changed = mm.clone();
+        changed[figure] = value;
+        return new Channel(rod, changed);
+    }
+
+    /** A changed channel in which arch and pocket still have their room, whatever was given after them. */
+    private Channel with(int figure, Quantity<Length> value) {
+        Key<Cut, Amount<Length>> key = Cut.LENGTHS.get(figure);
+        return with(figure, Cut.TABLE.values().amount(key, value).house(key)).checked();
+    }
+
+    private Channel checked() {
+        requireRoomForArch();
+        if (hasPocket()) {
+            requireRoomForPocket();
+        }
+        return this;
     }
 
     /**
@@ -98,7 +189,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public static Channel forRod(Rod rod) {
-        return new Channel(new Parts(Objects.requireNonNull(rod, "rod")));
+        return new Channel(Objects.requireNonNull(rod, "rod"), new double[POCKET_DEPTH + 1]);
     }
 
     /**
@@ -108,8 +199,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel startingAt(Quantity<Length> x) {
-        double mm = HouseUnits.mm(x, "channel start");
-        return with(parts -> parts.start = mm);
+        return with(START, x);
     }
 
     /**
@@ -119,8 +209,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel endPlay(Quantity<Length> play) {
-        double mm = HouseUnits.mmNotNegative(play, "end play");
-        return with(parts -> parts.endPlay = mm);
+        return with(END_PLAY, play);
     }
 
     /**
@@ -130,8 +219,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel sidePlay(Quantity<Length> play) {
-        double mm = HouseUnits.mmNotNegative(play, "side play");
-        return with(parts -> parts.sidePlay = mm);
+        return with(SIDE_PLAY, play);
     }
 
     /**
@@ -141,8 +229,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel coveredBy(Quantity<Length> strip) {
-        double mm = HouseUnits.mmNotNegative(strip, "cover strip");
-        return with(parts -> parts.cover = mm);
+        return with(COVER, strip);
     }
 
     /**
@@ -152,8 +239,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel clearance(Quantity<Length> depth) {
-        double mm = HouseUnits.mmNotNegative(depth, "clearance");
-        return with(parts -> parts.clearance = mm);
+        return with(CLEARANCE, depth);
     }
 
     /**
@@ -163,11 +249,11 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel cutTo(Quantity<Length> x) {
-        double mm = HouseUnits.mm(x, "channel end");
-        if (!(mm > start)) {
-            throw HouseUnits.refused("channel end", "more-than", "more than its start at " + amount(start), x);
+        double end = HouseUnits.mm(x, "channel end");
+        if (!(end > startMm())) {
+            throw HouseUnits.refused("channel end", "more-than", "more than its start at " + amount(startMm()), x);
         }
-        return asCut(parts -> parts.endPlay = mm - start - rod.lengthMm());
+        return asCut(END_PLAY, end - startMm() - rod.lengthMm());
     }
 
     /**
@@ -177,8 +263,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel cutWide(Quantity<Length> width) {
-        double mm = HouseUnits.mmPositive(width, "channel width");
-        return asCut(parts -> parts.sidePlay = mm - rod.widthMm());
+        return asCut(SIDE_PLAY, HouseUnits.mmPositive(width, "channel width") - rod.widthMm());
     }
 
     /**
@@ -188,14 +273,13 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel cutDeep(Quantity<Length> depth) {
-        double mm = HouseUnits.mmPositive(depth, "channel depth");
-        return asCut(parts -> parts.clearance = mm - rod.heightMm() - cover);
+        return asCut(CLEARANCE, HouseUnits.mmPositive(depth, "channel depth") - rod.heightMm() - coverMm());
     }
 
     /** What was cut may leave the pocket shallower or narrower than the channel; the arch must still have its room. */
-    private Channel asCut(Consumer<Parts> change) {
-        Channel cut = unchecked(change);
-        cut.requireRoomForArch(amount(extraMiddleDepth));
+    private Channel asCut(int figure, double value) {
+        Channel cut = with(figure, value);
+        cut.requireRoomForArch();
         return cut;
     }
 
@@ -207,67 +291,100 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel
      */
     public Channel arched(Quantity<Length> deeperInTheMiddle) {
-        double mm = HouseUnits.mm(deeperInTheMiddle, "arch");
-        Channel arched = unchecked(parts -> parts.extraMiddleDepth = mm);
-        arched.requireRoomForArch(deeperInTheMiddle);
-        return arched;
+        return with(ARCH, deeperInTheMiddle);
     }
 
-    private void requireRoomForArch(Quantity<Length> told) {
-        if (!(Math.abs(extraMiddleDepth) < lengthMm() / 2)) {
-            throw HouseUnits.refused(
-                    "arch",
-                    "less-than",
-                    "less than half the channel's length of "
-                            + amount(lengthMm()).toString(),
-                    told);
+    private void requireRoomForArch() {
+        if (!(Math.abs(archMm()) < lengthMm() / 2)) {
+            throw refusedArch("less-than", "less than half the channel's length of " + amount(lengthMm()));
         }
-        if (!(depthMm() + extraMiddleDepth > 0)) {
-            throw HouseUnits.refused(
-                    "arch", "more-than", "more than -" + amount(depthMm()).toString(), told);
+        if (!(middleDepthMm() > 0)) {
+            throw refusedArch("more-than", "more than -" + amount(depthMm()));
         }
+    }
+
+    private Refusal refusedArch(String rule, String range) {
+        return Refusal.of(CHANNEL + "." + Cut.LENGTHS.get(ARCH), rule, "be " + range, amount(archMm()));
     }
 
     /**
-     * Returns this channel with a pocket for the adjuster at the end the rod is adjusted at.
+     * Begins a pocket for the adjuster at the end the rod is adjusted at.
      *
      * @param length along the neck, more than 0, no more than the channel's
-     * @param width across, the channel's width or more
-     * @param depth below the glue face, the channel's depth or more
-     * @return the channel
+     * @return what needs a section to be a channel with a pocket
+     * @throws IllegalArgumentException for a fixed bar
      */
-    public Channel pocket(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
-        double l = HouseUnits.mmPositive(length, "pocket length");
-        double w = HouseUnits.mmPositive(width, "pocket width");
-        double d = HouseUnits.mmPositive(depth, "pocket depth");
-        if (!rod.isAdjustable()) {
-            throw Refusal.because("pocket", "no-pocket", "a " + rod.kind() + " needs no pocket, but one was wanted");
-        }
-        Channel pocketed = unchecked(parts -> {
-            parts.pocketLength = l;
-            parts.pocketWidth = w;
-            parts.pocketDepth = d;
-        });
-        pocketed.requireRoomForPocket(length, width, depth);
-        return pocketed;
+    public NeedsPocketSection pocket(Quantity<Length> length) {
+        return new NeedsPocketSection(Pocket.TABLE.values().amount(Pocket.LENGTH, length));
     }
 
-    private void requireRoomForPocket(Quantity<Length> length, Quantity<Length> width, Quantity<Length> depth) {
-        if (!(pocketLength <= lengthMm())) {
-            throw HouseUnits.refused(
-                    "pocket length",
-                    "at-most",
-                    "no more than the channel's " + amount(lengthMm()).toString(),
-                    length);
+    /** A channel whose pocket has no section yet. Immutable. */
+    public final class NeedsPocketSection {
+        private final Values<Pocket> values;
+
+        private NeedsPocketSection(Values<Pocket> values) {
+            this.values = values;
         }
-        if (!(pocketWidth >= widthMm())) {
-            throw HouseUnits.refused(
-                    "pocket width", "at-least", "the channel's " + amount(widthMm()) + " or more", width);
+
+        private Channel channel() {
+            return Channel.this;
         }
-        if (!(pocketDepth >= depthMm())) {
-            throw HouseUnits.refused(
-                    "pocket depth", "at-least", "the channel's " + amount(depthMm()) + " or more", depth);
+
+        /**
+         * Adds the pocket's section.
+         *
+         * @param width across, the channel's width or more
+         * @param depth below the glue face, the channel's depth or more
+         * @return the channel
+         */
+        public Channel section(Quantity<Length> width, Quantity<Length> depth) {
+            Values<Pocket> whole = values.amount(Pocket.WIDTH, width).amount(Pocket.DEPTH, depth);
+            return with(POCKET_LENGTH, whole.house(Pocket.LENGTH))
+                    .with(POCKET_WIDTH, whole.house(Pocket.WIDTH))
+                    .with(POCKET_DEPTH, whole.house(Pocket.DEPTH))
+                    .checked();
         }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof NeedsPocketSection that
+                    && channel().equals(that.channel())
+                    && values.equals(that.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(channel(), values);
+        }
+
+        /** Returns such as {@code pocket, section not given yet}. */
+        @Override
+        public String toString() {
+            return "pocket, section not given yet";
+        }
+    }
+
+    private void requireRoomForPocket() {
+        if (!rod.isAdjustable()) {
+            throw Refusal.because(
+                    CHANNEL + "." + Cut.POCKET,
+                    "no-pocket",
+                    "a " + rod.kind() + " needs no pocket, but one was wanted");
+        }
+        if (!(pocketLengthMm() <= lengthMm())) {
+            throw refused(
+                    Pocket.LENGTH, "at-most", "no more than the channel's " + amount(lengthMm()), pocketLengthMm());
+        }
+        if (!(pocketWidthMm() >= widthMm())) {
+            throw refused(Pocket.WIDTH, "at-least", "the channel's " + amount(widthMm()) + " or more", pocketWidthMm());
+        }
+        if (!(pocketDepthMm() >= depthMm())) {
+            throw refused(Pocket.DEPTH, "at-least", "the channel's " + amount(depthMm()) + " or more", pocketDepthMm());
+        }
+    }
+
+    private Refusal refused(Key<Pocket, ?> key, String rule, String range, double was) {
+        return Refusal.of(CHANNEL + "." + Cut.POCKET + "." + key, rule, "be " + range, amount(was));
     }
 
     /**
@@ -285,7 +402,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return either sign
      */
     public double startMm() {
-        return start;
+        return mm[START];
     }
 
     /**
@@ -294,7 +411,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return more than the start
      */
     public double endMm() {
-        return start + lengthMm();
+        return mm[START] + lengthMm();
     }
 
     /**
@@ -303,7 +420,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return more than 0
      */
     public double lengthMm() {
-        return rod.lengthMm() + endPlay;
+        return rod.lengthMm() + mm[END_PLAY];
     }
 
     /**
@@ -312,7 +429,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 or more; negative when it was cut too short
      */
     public double endPlayMm() {
-        return endPlay;
+        return mm[END_PLAY];
     }
 
     /**
@@ -321,7 +438,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 or more; negative when it was cut too narrow
      */
     public double sidePlayMm() {
-        return sidePlay;
+        return mm[SIDE_PLAY];
     }
 
     /**
@@ -330,7 +447,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return more than 0
      */
     public double widthMm() {
-        return rod.widthMm() + sidePlay;
+        return rod.widthMm() + mm[SIDE_PLAY];
     }
 
     /**
@@ -339,7 +456,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return more than 0
      */
     public double depthMm() {
-        return rod.heightMm() + cover + clearance;
+        return rod.heightMm() + mm[COVER] + mm[CLEARANCE];
     }
 
     /**
@@ -357,7 +474,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the sagitta; 0 for a flat floor
      */
     public double archMm() {
-        return extraMiddleDepth;
+        return mm[ARCH];
     }
 
     /**
@@ -366,7 +483,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 or more
      */
     public double coverMm() {
-        return cover;
+        return mm[COVER];
     }
 
     /**
@@ -375,16 +492,16 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 or more
      */
     public double clearanceMm() {
-        return clearance;
+        return mm[CLEARANCE];
     }
 
     /**
-     * Says whether there is a pocket.
+     * Returns whether there is a pocket.
      *
      * @return true when there is one
      */
     public boolean hasPocket() {
-        return pocketLength > 0;
+        return mm[POCKET_LENGTH] > 0;
     }
 
     /**
@@ -393,7 +510,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return the channel's start, or its end less the pocket's length
      */
     public double pocketStartMm() {
-        return rod.adjustedAt() == End.HEAD ? start : endMm() - pocketLength;
+        return rod.adjustedAt() == End.HEAD ? mm[START] : endMm() - mm[POCKET_LENGTH];
     }
 
     /**
@@ -402,7 +519,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 where there is none
      */
     public double pocketLengthMm() {
-        return pocketLength;
+        return mm[POCKET_LENGTH];
     }
 
     /**
@@ -411,7 +528,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 where there is none
      */
     public double pocketWidthMm() {
-        return pocketWidth;
+        return mm[POCKET_WIDTH];
     }
 
     /**
@@ -420,7 +537,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return 0 where there is none
      */
     public double pocketDepthMm() {
-        return pocketDepth;
+        return mm[POCKET_DEPTH];
     }
 
     /**
@@ -431,15 +548,15 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return depth in mm; 0 outside the channel
      */
     public double floorDepthAtMm(double xMm) {
-        if (!(HouseUnits.stationMm(xMm) >= start && xMm <= endMm())) {
+        if (!(HouseUnits.stationMm(xMm) >= mm[START] && xMm <= endMm())) {
             return 0;
         }
-        double s = extraMiddleDepth;
+        double s = mm[ARCH];
         if (s == 0) {
             return depthMm();
         }
         double half = lengthMm() / 2;
-        double u = xMm - (start + half);
+        double u = xMm - (mm[START] + half);
         // R - sqrt(R^2 - u^2) written without the difference of two near numbers, and with the sign of s.
         double radius = (half * half + s * s) / (2 * Math.abs(s));
         double drop = u * u / (radius + Math.sqrt(Math.max(0, radius * radius - u * u)));
@@ -454,7 +571,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      */
     public double depthAtMm(double xMm) {
         double floor = floorDepthAtMm(xMm);
-        return floor > 0 && isInPocket(xMm) ? Math.max(floor, pocketDepth) : floor;
+        return floor > 0 && isInPocket(xMm) ? Math.max(floor, mm[POCKET_DEPTH]) : floor;
     }
 
     /**
@@ -464,14 +581,14 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      * @return width in mm; 0 outside the channel
      */
     public double widthAtMm(double xMm) {
-        if (!(HouseUnits.stationMm(xMm) >= start && xMm <= endMm())) {
+        if (!(HouseUnits.stationMm(xMm) >= mm[START] && xMm <= endMm())) {
             return 0;
         }
-        return isInPocket(xMm) ? pocketWidth : widthMm();
+        return isInPocket(xMm) ? mm[POCKET_WIDTH] : widthMm();
     }
 
     private boolean isInPocket(double xMm) {
-        return hasPocket() && xMm >= pocketStartMm() && xMm <= pocketStartMm() + pocketLength;
+        return hasPocket() && xMm >= pocketStartMm() && xMm <= pocketStartMm() + mm[POCKET_LENGTH];
     }
 
     private Amount<Length> amount(double mm) {
@@ -496,7 +613,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
      */
     @Override
     public Channel in(LengthStyle style) {
-        return unchecked(parts -> parts.rod = rod.in(style));
+        return new Channel(rod.in(style), mm);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -519,9 +636,9 @@ public final class Channel implements Answer, SaysLengths<Channel> {
                     .fact("sideClearance", Kind.MM, "wider than the rod by; negative: too narrow", Channel::sidePlayMm)
                     .fact("fillet", Kind.MM, "thickness of the strip over the rod; 0: none", Channel::coverMm)
                     .fact("depthClearance", Kind.MM, "deeper than rod and fillet by", Channel::clearanceMm)
-                    .fact("pocketLength", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.pocketLength))
-                    .fact("pocketWidth", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.pocketWidth))
-                    .fact("pocketDepth", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.pocketDepth))
+                    .fact("pocketLength", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.mm[POCKET_LENGTH]))
+                    .fact("pocketWidth", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.mm[POCKET_WIDTH]))
+                    .fact("pocketDepth", Kind.MM, "of the adjuster pocket", c -> ifPocketed(c, c.mm[POCKET_DEPTH]))
                     .factIfAny("pocketEnd", Kind.code(End.class), "where the pocket is", Channel::pocketEnd)
                     .phrase("arched", " at its ends, {middleDepth} in the middle")
                     .phrase("pocket", ", pocket {pocketLength} x {pocketWidth} x {pocketDepth} at the {pocketEnd}")
@@ -531,7 +648,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
         }
 
         private static double ifArched(Channel channel, double mm) {
-            return channel.extraMiddleDepth == 0 ? Double.NaN : mm;
+            return channel.mm[ARCH] == 0 ? Double.NaN : mm;
         }
 
         private static double ifPocketed(Channel channel, double mm) {
@@ -540,7 +657,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     private double middleDepthMm() {
-        return depthMm() + extraMiddleDepth;
+        return depthMm() + mm[ARCH];
     }
 
     private Optional<End> pocketEnd() {
@@ -554,32 +671,12 @@ public final class Channel implements Answer, SaysLengths<Channel> {
 
     @Override
     public boolean equals(Object obj) {
-        return obj instanceof Channel other
-                && rod.equals(other.rod)
-                && Double.compare(start, other.start) == 0
-                && Double.compare(endPlay, other.endPlay) == 0
-                && Double.compare(sidePlay, other.sidePlay) == 0
-                && Double.compare(cover, other.cover) == 0
-                && Double.compare(clearance, other.clearance) == 0
-                && Double.compare(extraMiddleDepth, other.extraMiddleDepth) == 0
-                && Double.compare(pocketLength, other.pocketLength) == 0
-                && Double.compare(pocketWidth, other.pocketWidth) == 0
-                && Double.compare(pocketDepth, other.pocketDepth) == 0;
+        return obj instanceof Channel other && rod.equals(other.rod) && Arrays.equals(mm, other.mm);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(
-                rod,
-                start,
-                endPlay,
-                sidePlay,
-                cover,
-                clearance,
-                extraMiddleDepth,
-                pocketLength,
-                pocketWidth,
-                pocketDepth);
+        return Objects.hash(rod, Arrays.hashCode(mm));
     }
 
     /** Returns such as {@code channel 3 mm to 303 mm from the nut, 6 mm wide, 9.2 mm deep}. */

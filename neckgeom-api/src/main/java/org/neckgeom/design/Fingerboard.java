@@ -1,30 +1,30 @@
 package org.neckgeom.design;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The fingerboard, such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}.
  * Immutable.
  *
- * <p>Width is linear between the nut and the second place, and beyond. Unless told, the second place is the body joint,
+ * <p>Width is linear between the nut and the second place, and beyond. Unless given, the second place is the body joint,
  * the board is 6 mm thick on its centreline all along, and flat.
  */
-public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
+public final class Fingerboard extends Noun<Fingerboard> {
 
     /** How the crown's radius runs along the board. */
     public enum Crown {
@@ -36,37 +36,89 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
         CONE
     }
 
-    private static final double USUAL_THICKNESS_MM = 6;
+    /** Its keys. */
+    public static final Table<Fingerboard> TABLE = Table.of("fingerboard", "the fingerboard", Fingerboard::new);
+
+    private static final Key<Fingerboard, Amount<Length>> NUT_WIDTH = TABLE.needed(
+                    "width at nut", Types.SIZE, "how wide the board is at the nut")
+            .called("width at the nut");
+    private static final Key<Fingerboard, Amount<Length>> SECOND_WIDTH = TABLE.needed(
+                    "second width", Types.SIZE, "how wide it is at its second place")
+            .called("second width");
+    private static final Key<Fingerboard, Integer> SECOND_FRET = TABLE.optional(
+                    "second at fret", Types.whole(1, 200), "the fret of the second place; the body joint when left out")
+            .called("fret of the second width");
+    private static final Key<Fingerboard, Amount<Length>> THICKNESS = TABLE.usual(
+                    "thickness",
+                    Types.SIZE,
+                    ShopUnits.mm(6),
+                    "on the centreline, at the nut; all along without a second; 6 mm when left out")
+            .called("board thickness");
+    private static final Key<Fingerboard, Amount<Length>> SECOND_THICKNESS = TABLE.optional(
+                    "second thickness", Types.SIZE, "on the centreline at the second place")
+            .called("board thickness at the second place");
+    private static final Key<Fingerboard, Amount<Length>> RADIUS = TABLE.optional(
+                    "radius", Types.RADIUS, "radius of the crown, at the nut; a flat board when left out")
+            .called("radius at the nut");
+    private static final Key<Fingerboard, Amount<Length>> SECOND_RADIUS = TABLE.optional(
+                    "second radius", Types.RADIUS, "radius at the second place; the same when left out")
+            .called("radius at the second place");
+    private static final Key<Fingerboard, Amount<Length>> FRET_HEIGHT = TABLE.optional(
+                    "fret height", Types.SIZE, "of the frets over the board; unknown when left out")
+            .called("fret height");
+    private static final Key<Fingerboard, Amount<Length>> FALL_AWAY = TABLE.optional(
+                    "fall-away",
+                    Types.SIZE_OR_NOTHING,
+                    "how much lower the board is at the last fret, in a straight slope from the body joint; none when"
+                            + " left out")
+            .called("fall-away");
+    private static final Key<Fingerboard, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the board's wood");
 
     private final double nutWidth;
     private final double secondWidth;
-    private final double secondFret;
     private final double nutThickness;
     private final double secondThickness;
     private final double nutRadius;
     private final double secondRadius;
-    private final @Nullable Wood wood;
-    private final ShopUnit<Length> unit;
 
-    private Fingerboard(
-            double nutWidth,
-            double secondWidth,
-            double secondFret,
-            double nutThickness,
-            double secondThickness,
-            double nutRadius,
-            double secondRadius,
-            @Nullable Wood wood,
-            ShopUnit<Length> unit) {
-        this.nutWidth = nutWidth;
-        this.secondWidth = secondWidth;
-        this.secondFret = secondFret;
-        this.nutThickness = nutThickness;
-        this.secondThickness = secondThickness;
-        this.nutRadius = nutRadius;
-        this.secondRadius = secondRadius;
-        this.wood = wood;
-        this.unit = unit;
+    private Fingerboard(Values<Fingerboard> values) {
+        super(once(values));
+        this.nutWidth = values.house(NUT_WIDTH);
+        this.secondWidth = values.house(SECOND_WIDTH);
+        this.nutThickness = values.house(THICKNESS);
+        this.secondThickness = values.house(SECOND_THICKNESS, nutThickness);
+        this.nutRadius = values.house(RADIUS, Double.POSITIVE_INFINITY);
+        this.secondRadius = values.house(SECOND_RADIUS, nutRadius);
+        if (values.has(SECOND_RADIUS) && !values.has(RADIUS)) {
+            throw Refusal.because(
+                    SECOND_RADIUS.name(),
+                    "together",
+                    "a second radius is given, but no radius; give both, or neither for a flat board");
+        }
+        requireOver(RADIUS, nutRadius, nutWidth);
+        requireOver(values.has(SECOND_RADIUS) ? SECOND_RADIUS : RADIUS, secondRadius, secondWidth);
+    }
+
+    /** What is the same at the second place needs no second figure. */
+    private static Values<Fingerboard> once(Values<Fingerboard> values) {
+        return once(once(values, THICKNESS, SECOND_THICKNESS), RADIUS, SECOND_RADIUS);
+    }
+
+    private static Values<Fingerboard> once(
+            Values<Fingerboard> values, Key<Fingerboard, Amount<Length>> key, Key<Fingerboard, ?> second) {
+        return values.find(key).isPresent() && values.find(key).equals(values.find(second))
+                ? values.without(second)
+                : values;
+    }
+
+    private void requireOver(Key<Fingerboard, ?> key, double radius, double width) {
+        if (!(radius > width / 2)) {
+            throw values().refused(
+                            key,
+                            "more-than",
+                            "be more than half the width of " + style().amount(width),
+                            style().amount(radius));
+        }
     }
 
     /**
@@ -77,30 +129,17 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
      * @return the board
      */
     public static Fingerboard tapered(Quantity<Length> atNut, Quantity<Length> atSecond) {
-        return new Fingerboard(
-                HouseUnits.mmPositive(atNut, "width at the nut"),
-                HouseUnits.mmPositive(atSecond, "second width"),
-                Double.NaN,
-                USUAL_THICKNESS_MM,
-                USUAL_THICKNESS_MM,
-                Double.POSITIVE_INFINITY,
-                Double.POSITIVE_INFINITY,
-                null,
-                LengthStyle.of(atNut).unit());
+        return new Fingerboard(TABLE.values().amount(NUT_WIDTH, atNut).amount(SECOND_WIDTH, atSecond));
     }
 
     /**
      * Returns this board with its second place at a fret instead of the body joint.
      *
-     * @param fret 1 or more
+     * @param fret 1 to 200
      * @return the board
      */
     public Fingerboard secondAtFret(int fret) {
-        if (fret < 1) {
-            throw Refusal.of("fret of the second width", "at-least", "be 1 or more", fret);
-        }
-        return new Fingerboard(
-                nutWidth, secondWidth, fret, nutThickness, secondThickness, nutRadius, secondRadius, wood, unit);
+        return new Fingerboard(values().with(SECOND_FRET, fret));
     }
 
     /**
@@ -121,9 +160,7 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
      * @return the board
      */
     public Fingerboard thickness(Quantity<Length> atNut, Quantity<Length> atSecond) {
-        double nut = HouseUnits.mmPositive(atNut, "board thickness");
-        double second = HouseUnits.mmPositive(atSecond, "board thickness at the second place");
-        return new Fingerboard(nutWidth, secondWidth, secondFret, nut, second, nutRadius, secondRadius, wood, unit);
+        return new Fingerboard(values().amount(THICKNESS, atNut).amount(SECOND_THICKNESS, atSecond));
     }
 
     /**
@@ -144,22 +181,27 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
      * @return the board
      */
     public Fingerboard radius(Quantity<Length> atNut, Quantity<Length> atSecond) {
-        double nut = radiusOver(nutWidth, atNut, "radius at the nut");
-        double second = radiusOver(secondWidth, atSecond, "radius at the second place");
-        return new Fingerboard(
-                nutWidth, secondWidth, secondFret, nutThickness, secondThickness, nut, second, wood, unit);
+        return new Fingerboard(values().amount(RADIUS, atNut).amount(SECOND_RADIUS, atSecond));
     }
 
-    private double radiusOver(double width, Quantity<Length> radius, String name) {
-        double mm = HouseUnits.mmPositive(radius, name);
-        if (!(mm > width / 2)) {
-            throw HouseUnits.refused(
-                    name,
-                    "more-than",
-                    "more than half the width of " + Amount.ofHouse(width, unit).toString(),
-                    radius);
-        }
-        return mm;
+    /**
+     * Returns this board with frets of a height.
+     *
+     * @param overBoard more than 0
+     * @return the board
+     */
+    public Fingerboard fretHeight(Quantity<Length> overBoard) {
+        return new Fingerboard(values().amount(FRET_HEIGHT, overBoard));
+    }
+
+    /**
+     * Returns this board falling away in a straight slope from the body joint to the last fret.
+     *
+     * @param drop how much lower the board is at the last fret, 0 or more
+     * @return the board
+     */
+    public Fingerboard fallAway(Quantity<Length> drop) {
+        return new Fingerboard(values().amount(FALL_AWAY, drop));
     }
 
     /**
@@ -169,9 +211,7 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
      * @return the board
      */
     public Fingerboard wood(Wood kind) {
-        Objects.requireNonNull(kind, "wood");
-        return new Fingerboard(
-                nutWidth, secondWidth, secondFret, nutThickness, secondThickness, nutRadius, secondRadius, kind, unit);
+        return new Fingerboard(values().with(WOOD, kind));
     }
 
     /**
@@ -193,25 +233,17 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
     }
 
     /**
-     * Says whether a fret was told for the second place; unless, it is the one at the body joint.
-     *
-     * @return true when one was told
-     */
-    public boolean hasSecondFret() {
-        return !Double.isNaN(secondFret);
-    }
-
-    /**
      * Returns the fret of the second place.
      *
-     * @param bodyJointFret the fret at the body joint, which it is unless told
+     * @param bodyJointFret the fret at the body joint, which it is unless another is given
      * @return 1 or more
      */
     public double secondFret(double bodyJointFret) {
         if (!(bodyJointFret >= 1 && bodyJointFret <= HouseUnits.MOST)) {
             throw Refusal.of("fret at the body", "at-least", "be 1 or more", Numbers.plain(bodyJointFret));
         }
-        return Double.isNaN(secondFret) ? bodyJointFret : secondFret;
+        Optional<Integer> second = values().find(SECOND_FRET);
+        return second.isPresent() ? second.get() : bodyJointFret;
     }
 
     /**
@@ -263,36 +295,30 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
     }
 
     /**
-     * Returns the wood, if it was told.
+     * Returns the height of the frets over the board.
      *
-     * @return the wood, or nothing
+     * @return the height, or nothing when it was not given
      */
-    public Optional<Wood> wood() {
-        return Optional.ofNullable(wood);
+    public Optional<Amount<Length>> fretHeight() {
+        return values().find(FRET_HEIGHT);
     }
 
     /**
-     * Returns the style answers about this board are printed in.
+     * Returns how much lower the board is at the last fret than a straight one.
      *
-     * @return the style
+     * @return the drop, or nothing where the board runs straight on
      */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
+    public Optional<Amount<Length>> fallAway() {
+        return values().find(FALL_AWAY);
     }
 
-    @Override
-    public Fingerboard in(LengthStyle other) {
-        return new Fingerboard(
-                nutWidth,
-                secondWidth,
-                secondFret,
-                nutThickness,
-                secondThickness,
-                nutRadius,
-                secondRadius,
-                wood,
-                Objects.requireNonNull(other, "style").unit());
+    /**
+     * Returns the wood.
+     *
+     * @return the wood, or nothing when it was not given
+     */
+    public Optional<Wood> wood() {
+        return values().find(WOOD);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -306,12 +332,21 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
             return Form.<Fingerboard>of("fingerboard")
                     .fact("nutWidth", Kind.MM, "at the nut", Fingerboard::nutWidthMm)
                     .fact("secondWidth", Kind.MM, "at the second place", Fingerboard::secondWidthMm)
-                    .fact("secondFret", Kind.WHOLE, "the second place, where not the body joint", b -> b.secondFret)
+                    .fact(
+                            "secondFret",
+                            Kind.WHOLE,
+                            "the second place, where not the body joint",
+                            b -> b.values()
+                                    .find(SECOND_FRET)
+                                    .map(Double::valueOf)
+                                    .orElse(Double.NaN))
                     .fact("nutThickness", Kind.MM, "on the centreline at the nut", Fingerboard::nutThicknessMm)
                     .fact("secondThickness", Kind.MM, "at the second place", Fingerboard::secondThicknessMm)
                     .fact("crown", Kind.code(Crown.class), "how its radius runs", Fingerboard::crown)
                     .fact("nutRadius", Kind.MM, "of the crown at the nut", Fingerboard::nutRadiusMm)
                     .fact("secondRadius", Kind.MM, "of the crown at the second place", Fingerboard::secondRadiusMm)
+                    .factIfAny("fretHeight", Kind.AMOUNT, "of the frets over the board", Fingerboard::fretHeight)
+                    .factIfAny("fallAway", Kind.AMOUNT, "lower at the last fret by", Fingerboard::fallAway)
                     .factIfAny(
                             "wood", Kind.NAME, "by name", board -> board.wood().map(Wood::name))
                     .phrase("second", "fret {secondFret}")
@@ -331,30 +366,5 @@ public final class Fingerboard implements Answer, SaysLengths<Fingerboard> {
     @Override
     public Form<Fingerboard> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Fingerboard other
-                && Double.compare(nutWidth, other.nutWidth) == 0
-                && Double.compare(secondWidth, other.secondWidth) == 0
-                && Double.compare(secondFret, other.secondFret) == 0
-                && Double.compare(nutThickness, other.nutThickness) == 0
-                && Double.compare(secondThickness, other.secondThickness) == 0
-                && Double.compare(nutRadius, other.nutRadius) == 0
-                && Double.compare(secondRadius, other.secondRadius) == 0
-                && Objects.equals(wood, other.wood);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(
-                nutWidth, secondWidth, secondFret, nutThickness, secondThickness, nutRadius, secondRadius, wood);
-    }
-
-    /** Returns such as {@code fingerboard 34 mm at the nut, 46 mm at the body joint, 6 mm thick, radius 400 mm}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

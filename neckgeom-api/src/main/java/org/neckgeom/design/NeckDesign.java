@@ -1,21 +1,23 @@
 package org.neckgeom.design;
 
-import java.util.Objects;
+import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
 
 /**
  * A neck as designed: scale, frets, body joint, and whatever parts have been decided so far. Immutable.
@@ -23,75 +25,92 @@ import org.neckgeom.units.SaysLengths;
  * <p>Parts may be told in any order. A question that needs a part which has not been told refuses with one sentence that
  * names it. Unless told there are 20 frets, and the body joint is at the 12th.
  */
-public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
+public final class NeckDesign extends Noun<NeckDesign> {
 
-    private static final int USUAL_FRETS = 20;
-    private static final int USUAL_BODY_FRET = 12;
+    private static final double SCALE_TOLERANCE_MM = 0.02;
     private static final int MOST_FRETS = 200;
 
-    private final String name;
+    /** Its keys. */
+    public static final Table<NeckDesign> TABLE = Table.of("", "a neck", NeckDesign::new);
+
+    private static final Key<NeckDesign, String> NAME = TABLE.needed(
+            "name",
+            Types.named(name -> Words.name(name, "a neck's name"), name -> name),
+            "what the maker calls this neck");
+    private static final Key<NeckDesign, Amount<Length>> SCALE = TABLE.optionalLike(Scale.LENGTH);
+    private static final Key<NeckDesign, Integer> DIVISIONS = TABLE.optionalLike(Scale.DIVISIONS);
+    private static final Key<NeckDesign, Integer> FRETS =
+            TABLE.usual("frets", Types.whole(1, MOST_FRETS), 20, "how many frets there are");
+    private static final Key<NeckDesign, Fan> FAN = TABLE.optional(
+            "fanned frets",
+            Types.group(Fan.TABLE),
+            "frets fanned between two scales; the scale is then that on the centreline; square when left out");
+    private static final Key<NeckDesign, Integer> BODY_AT_FRET =
+            TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "the fret at which the body begins");
+    private static final Key<NeckDesign, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the wood of the neck");
+    private static final Key<NeckDesign, Fingerboard> FINGERBOARD =
+            TABLE.optional("fingerboard", Types.group(Fingerboard.TABLE), "the fingerboard");
+    private static final Key<NeckDesign, BackProfile> BACK =
+            TABLE.optional("back", Types.group(BackProfile.TABLE), "the back of the neck");
+    private static final Key<NeckDesign, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
+    private static final Key<NeckDesign, Head> HEAD =
+            TABLE.optional("head", Types.group(Head.TABLE), "the head; not planned when left out");
+    private static final Key<NeckDesign, Heel> HEEL =
+            TABLE.optional("heel", Types.group(Heel.TABLE), "the heel; not planned when left out");
+    private static final Key<NeckDesign, NeckSet> NECK_SET = TABLE.optional(
+            "neck set", Types.group(NeckSet.TABLE), "how the neck stands to the body; not planned when left out");
+    private static final Key<NeckDesign, StringSet> STRINGS =
+            TABLE.optional("strings", Types.group(StringSet.TABLE), "the strings; nothing about load when left out");
+
+    /** The keys that a neck must have before it can be planned, besides its scale. */
+    public static final List<Key<NeckDesign, ?>> OF_A_WHOLE_NECK =
+            List.of(FRETS, BODY_AT_FRET, FINGERBOARD, BACK, CHANNEL);
+
+    /** The scale, given or that on the centreline of a fan; nothing until it can be known. */
     private final @Nullable Scale scale;
-    private final int frets;
-    private final int bodyAtFret;
-    private final @Nullable Fingerboard fingerboard;
-    private final @Nullable BackProfile back;
-    private final @Nullable Wood wood;
-    private final @Nullable Channel channel;
-    private final @Nullable StringSet strings;
-    private final @Nullable Head head;
-    private final @Nullable Heel heel;
-    private final @Nullable NeckSet neckSet;
 
-    private NeckDesign(Parts parts) {
-        this.name = parts.name;
-        this.scale = parts.scale;
-        this.frets = parts.frets;
-        this.bodyAtFret = parts.bodyAtFret;
-        this.fingerboard = parts.fingerboard;
-        this.back = parts.back;
-        this.wood = parts.wood;
-        this.channel = parts.channel;
-        this.strings = parts.strings;
-        this.head = parts.head;
-        this.heel = parts.heel;
-        this.neckSet = parts.neckSet;
+    private NeckDesign(Values<NeckDesign> values) {
+        super(withoutScaleOfFan(values));
+        this.scale = scaleOf(values);
     }
 
-    /** The parts on their way from one design to the next; never leaves this class. */
-    private static final class Parts {
-        private final String name;
-        private @Nullable Scale scale;
-        private int frets = USUAL_FRETS;
-        private int bodyAtFret = USUAL_BODY_FRET;
-        private @Nullable Fingerboard fingerboard;
-        private @Nullable BackProfile back;
-        private @Nullable Wood wood;
-        private @Nullable Channel channel;
-        private @Nullable StringSet strings;
-        private @Nullable Head head;
-        private @Nullable Heel heel;
-        private @Nullable NeckSet neckSet;
+    private static @Nullable Scale scaleOf(Values<NeckDesign> values) {
+        Optional<Amount<Length>> length = values.has(FAN) ? centreline(values) : values.find(SCALE);
+        return length.isEmpty() ? null : Scale.of(length.get()).divisions(values.at(DIVISIONS));
+    }
 
-        private Parts(String name) {
-            this.name = name;
+    /** The scale on the centreline between fanned frets; nothing until fan, board and strings across are given. */
+    private static Optional<Amount<Length>> centreline(Values<NeckDesign> values) {
+        Optional<Across> across = values.find(STRINGS).flatMap(StringSet::across);
+        if (!values.has(FAN) || !values.has(FINGERBOARD) || across.isEmpty()) {
+            return Optional.empty();
         }
+        StringSet strings = values.at(STRINGS);
+        double atNut = values.at(FINGERBOARD).nutWidthMm()
+                - 2 * across.get().edgeAtNut().house();
+        double mm = values.at(FAN)
+                .centrelineScaleMm(
+                        strings.spreadMm(atNut),
+                        strings.spreadMm(across.get().spanAtSaddle().house()));
+        return Optional.of(values.at(FAN).style().amount(mm));
     }
 
-    private NeckDesign with(Consumer<Parts> change) {
-        Parts parts = new Parts(name);
-        parts.scale = scale;
-        parts.frets = frets;
-        parts.bodyAtFret = bodyAtFret;
-        parts.fingerboard = fingerboard;
-        parts.back = back;
-        parts.wood = wood;
-        parts.channel = channel;
-        parts.strings = strings;
-        parts.head = head;
-        parts.heel = heel;
-        parts.neckSet = neckSet;
-        change.accept(parts);
-        return new NeckDesign(parts);
+    /** A scale beside a fan is held to the fan's own and then dropped: the fan says it. */
+    private static Values<NeckDesign> withoutScaleOfFan(Values<NeckDesign> values) {
+        Optional<Amount<Length>> follows = values.has(SCALE) ? centreline(values) : Optional.empty();
+        if (follows.isEmpty()) {
+            return values;
+        }
+        Amount<Length> given = values.at(SCALE);
+        if (!(Math.abs(given.house() - follows.get().house()) <= SCALE_TOLERANCE_MM)) {
+            throw values.refused(
+                    SCALE,
+                    "same-scale",
+                    "be " + LengthStyle.of(given).brief(follows.get().house())
+                            + ", that of the fanned frets on the centreline",
+                    given);
+        }
+        return values.without(SCALE);
     }
 
     /**
@@ -101,7 +120,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public static NeckDesign named(String name) {
-        return new NeckDesign(new Parts(Words.name(name, "a neck's name")));
+        return new NeckDesign(TABLE.values().with(NAME, Words.name(name, "a neck's name")));
     }
 
     /**
@@ -121,7 +140,28 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign scale(Scale newScale) {
-        return with(parts -> parts.scale = Objects.requireNonNull(newScale, "scale"));
+        return new NeckDesign(values().with(SCALE, newScale.length()).with(DIVISIONS, newScale.divisions()));
+    }
+
+    /**
+     * Returns this design with frets fanned between two scales. Its scale is then the one on their centreline, which follows
+     * from the fan, the fingerboard's width and how the strings are spread.
+     *
+     * @param newFan the fan
+     * @return the design
+     */
+    public NeckDesign fannedFrets(Fan newFan) {
+        return with(FAN, newFan);
+    }
+
+    /**
+     * Returns this design with another equal division of the octave.
+     *
+     * @param divisions 1 to 1200
+     * @return the design
+     */
+    public NeckDesign fretsToTheOctave(int divisions) {
+        return with(DIVISIONS, divisions);
     }
 
     /**
@@ -131,10 +171,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign frets(int count) {
-        if (count < 1 || count > MOST_FRETS) {
-            throw Refusal.of("frets", "range", "be between 1 and " + MOST_FRETS, "were", count);
-        }
-        return with(parts -> parts.frets = count);
+        return with(FRETS, count);
     }
 
     /**
@@ -144,10 +181,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign bodyAtFret(int fret) {
-        if (fret < 1 || fret > MOST_FRETS) {
-            throw Refusal.of("fret at the body", "range", "be between 1 and " + MOST_FRETS, fret);
-        }
-        return with(parts -> parts.bodyAtFret = fret);
+        return with(BODY_AT_FRET, fret);
     }
 
     /**
@@ -157,7 +191,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign fingerboard(Fingerboard board) {
-        return with(parts -> parts.fingerboard = Objects.requireNonNull(board, "fingerboard"));
+        return with(FINGERBOARD, board);
     }
 
     /**
@@ -167,7 +201,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign back(BackProfile profile) {
-        return with(parts -> parts.back = Objects.requireNonNull(profile, "back"));
+        return with(BACK, profile);
     }
 
     /**
@@ -177,7 +211,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign wood(Wood kind) {
-        return with(parts -> parts.wood = Objects.requireNonNull(kind, "wood"));
+        return with(WOOD, kind);
     }
 
     /**
@@ -197,7 +231,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign channel(Channel newChannel) {
-        return with(parts -> parts.channel = Objects.requireNonNull(newChannel, "channel"));
+        return with(CHANNEL, newChannel);
     }
 
     /**
@@ -207,7 +241,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign strings(StringSet set) {
-        return with(parts -> parts.strings = Objects.requireNonNull(set, "strings"));
+        return with(STRINGS, set);
     }
 
     /**
@@ -217,7 +251,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign head(Head newHead) {
-        return with(parts -> parts.head = Objects.requireNonNull(newHead, "head"));
+        return with(HEAD, newHead);
     }
 
     /**
@@ -227,7 +261,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign heel(Heel newHeel) {
-        return with(parts -> parts.heel = Objects.requireNonNull(newHeel, "heel"));
+        return with(HEEL, newHeel);
     }
 
     /**
@@ -237,7 +271,11 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the design
      */
     public NeckDesign neckSet(NeckSet set) {
-        return with(parts -> parts.neckSet = Objects.requireNonNull(set, "neck set"));
+        return with(NECK_SET, set);
+    }
+
+    private <V> NeckDesign with(Key<NeckDesign, V> key, V value) {
+        return new NeckDesign(values().with(key, value));
     }
 
     /**
@@ -246,17 +284,41 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return not blank
      */
     public String name() {
-        return name;
+        return values().at(NAME);
     }
 
     /**
-     * Returns the scale.
+     * Returns the scale: with fanned frets that on their centreline.
      *
      * @return the scale
-     * @throws IllegalArgumentException if it has not been told
+     * @throws IllegalArgumentException if it has not been given, or does not follow yet
      */
     public Scale scale() {
-        return told(scale, "scale");
+        if (scale == null && values().has(FAN)) {
+            throw Refusal.because(
+                    "fanned frets",
+                    "missing",
+                    "fanned frets are given, but not how the strings are spread: give across of the strings");
+        }
+        return needed(Optional.ofNullable(scale), "scale");
+    }
+
+    /**
+     * Returns the fan of the frets.
+     *
+     * @return the fan, or nothing where all frets are square to the centreline
+     */
+    public Optional<Fan> fannedFrets() {
+        return values().find(FAN);
+    }
+
+    /**
+     * Returns the equal divisions of the octave.
+     *
+     * @return 1 to 1200
+     */
+    public int fretsToTheOctave() {
+        return values().at(DIVISIONS);
     }
 
     /**
@@ -265,7 +327,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return 1 or more
      */
     public int frets() {
-        return frets;
+        return values().at(FRETS);
     }
 
     /**
@@ -274,7 +336,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return 1 or more
      */
     public int bodyAtFret() {
-        return bodyAtFret;
+        return values().at(BODY_AT_FRET);
     }
 
     /**
@@ -284,7 +346,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @throws IllegalArgumentException if it has not been told
      */
     public Fingerboard fingerboard() {
-        return told(fingerboard, "fingerboard");
+        return needed(values().find(FINGERBOARD), "fingerboard");
     }
 
     /**
@@ -294,7 +356,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @throws IllegalArgumentException if it has not been told
      */
     public BackProfile back() {
-        return told(back, "back");
+        return needed(values().find(BACK), "back");
     }
 
     /**
@@ -304,7 +366,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @throws IllegalArgumentException if it has not been told
      */
     public Wood wood() {
-        return told(wood, "wood");
+        return needed(values().find(WOOD), "wood");
     }
 
     /**
@@ -313,16 +375,37 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the wood, or nothing
      */
     public Optional<Wood> woodIfGiven() {
-        return Optional.ofNullable(wood);
+        return values().find(WOOD);
     }
 
     /**
+     * Returns how the neck stands to the body, if it has been given.
+     *
+     * @return the neck set, or nothing
+     */
+    public Optional<NeckSet> neckSet() {
+        return values().find(NECK_SET);
+    }
+
+    /**
+     * Returns the wood, if it was given.
+     *
+     * @return values().find(WOOD);
+     * }
+     *
+     * /**
+     * Returns how the neck stands to the body, if it has been given.
+     *
+     * @return values().find(NECK_SET);
+     * }
+     *
+     * /**
      * Returns the channel, if there is one.
      *
      * @return the channel, or nothing for a neck without rod
      */
     public Optional<Channel> channel() {
-        return Optional.ofNullable(channel);
+        return values().find(CHANNEL);
     }
 
     /**
@@ -332,7 +415,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @throws IllegalArgumentException if they have not been told
      */
     public StringSet strings() {
-        return told(strings, "strings");
+        return needed(values().find(STRINGS), "strings");
     }
 
     /**
@@ -341,7 +424,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return true when {@link #strings} has an answer
      */
     public boolean hasStrings() {
-        return strings != null;
+        return values().has(STRINGS);
     }
 
     /**
@@ -350,7 +433,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the head, or nothing
      */
     public Optional<Head> head() {
-        return Optional.ofNullable(head);
+        return values().find(HEAD);
     }
 
     /**
@@ -359,16 +442,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return the heel, or nothing
      */
     public Optional<Heel> heel() {
-        return Optional.ofNullable(heel);
-    }
-
-    /**
-     * Returns how the neck stands to the body, if it has been given.
-     *
-     * @return the neck set, or nothing
-     */
-    public Optional<NeckSet> neckSet() {
-        return Optional.ofNullable(neckSet);
+        return values().find(HEEL);
     }
 
     /**
@@ -377,19 +451,16 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return true when relief can be asked for
      */
     public boolean isReadyForLoad() {
-        boolean woods =
-                wood != null && fingerboard != null && fingerboard.wood().isPresent();
-        return woods && strings != null;
+        boolean woods = values().has(WOOD)
+                && values().find(FINGERBOARD).flatMap(Fingerboard::wood).isPresent();
+        return woods && hasStrings();
     }
 
-    private <T> T told(@Nullable T part, String what) {
-        if (part == null) {
-            throw Refusal.because(
-                    what,
-                    "missing",
-                    "\"" + name + "\" needs its " + what + " for this, but has none: add ." + what + "(...)");
-        }
-        return part;
+    private <T> T needed(Optional<T> part, String what) {
+        return part.orElseThrow(() -> Refusal.because(
+                what,
+                "missing",
+                "\"" + name() + "\" needs its " + what + " for this, but has none: add ." + what + "(...)"));
     }
 
     /**
@@ -398,7 +469,7 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
      * @return x of the fret at which the body begins
      */
     public double bodyJointMm() {
-        return scale().fretMm(bodyAtFret);
+        return scale().fretMm(bodyAtFret());
     }
 
     /**
@@ -438,12 +509,13 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
     }
 
     private double between(double atNut, double atSecond, double xMm) {
-        double second = scale().fretMm(fingerboard().secondFret(bodyAtFret));
+        double second = scale().fretMm(fingerboard().secondFret(bodyAtFret()));
         return atNut + (atSecond - atNut) * HouseUnits.stationMm(xMm) / second;
     }
 
     /**
-     * Returns the depth of the neck's wood below the glue face on the centreline at a station, the channel not counted.
+     * Returns the depth of the neck's wood below the glue face on the centreline at a station, volute, heel and channel not
+     * counted.
      *
      * @param xMm station in mm
      * @return depth in mm
@@ -452,62 +524,33 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
         return back().depthAtMm(xMm, scale());
     }
 
-    /**
-     * Returns the style answers about this neck are printed in: that of the scale, or else of the first part given.
-     *
-     * @return the style; millimetres while there is no part
-     */
-    @Override
-    public LengthStyle style() {
-        if (scale != null) {
-            return scale.style();
-        }
-        return Stream.<Optional<? extends Answer>>of(
-                        Optional.ofNullable(fingerboard),
-                        Optional.ofNullable(back),
-                        Optional.ofNullable(channel),
-                        Optional.ofNullable(heel),
-                        Optional.ofNullable(head),
-                        Optional.ofNullable(strings),
-                        Optional.ofNullable(neckSet))
-                .flatMap(Optional::stream)
-                .findFirst()
-                .map(Answer::style)
-                .orElse(LengthStyle.MILLIMETRES);
-    }
-
-    @Override
-    public NeckDesign in(LengthStyle other) {
-        return with(parts -> {
-            parts.scale = SaysLengths.said(scale, other);
-            parts.fingerboard = SaysLengths.said(fingerboard, other);
-            parts.back = SaysLengths.said(back, other);
-            parts.channel = SaysLengths.said(channel, other);
-            parts.strings = SaysLengths.said(strings, other);
-            parts.head = SaysLengths.said(head, other);
-            parts.heel = SaysLengths.said(heel, other);
-            parts.neckSet = SaysLengths.said(neckSet, other);
-        });
-    }
-
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
         private static final Form<NeckDesign> FORM = Form.<NeckDesign>of("neck-design")
-                .fact("name", Kind.NAME, "what the maker calls it", n -> n.name)
-                .factIfAny("scale", Kind.answer(Scale.Sentences.IN_NECK), "of the frets", n -> maybe(n.scale))
-                .fact("frets", Kind.WHOLE, "how many", n -> n.frets)
-                .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret)
+                .fact("name", Kind.NAME, "what the maker calls it", n -> n.name())
+                .factIfAny(
+                        "scale",
+                        Kind.answer(Scale.Sentences.IN_NECK),
+                        "of the frets",
+                        n -> Optional.ofNullable(n.scale))
+                .fact("frets", Kind.WHOLE, "how many", n -> n.frets())
+                .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDesign::fannedFrets)
+                .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret())
                 .factIfAny(
                         "fingerboard",
                         Kind.answer(Fingerboard.Sentences.UNTITLED),
                         "with its crown",
-                        n -> maybe(n.fingerboard))
-                .factIfAny("back", Kind.answer(BackProfile.Sentences.UNTITLED), "its shape", n -> maybe(n.back))
+                        n -> n.values().find(FINGERBOARD))
+                .factIfAny(
+                        "back",
+                        Kind.answer(BackProfile.Sentences.UNTITLED),
+                        "its shape",
+                        n -> n.values().find(BACK))
                 .factIfAny(
                         "wood",
                         Kind.NAME,
                         "of the neck, by name",
-                        n -> maybe(n.wood).map(Wood::name))
+                        n -> n.woodIfGiven().map(Wood::name))
                 .factIfAny(
                         "rod",
                         Kind.answer(Rod.Sentences.FORM),
@@ -516,8 +559,12 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                 .factIfAny("channel", Kind.answer(Channel.Sentences.UNTITLED), "for the rod", NeckDesign::channel)
                 .factIfAny("head", Kind.answer(Head.Sentences.UNTITLED), "with its veneers", NeckDesign::head)
                 .factIfAny("heel", Kind.answer(Heel.Sentences.UNTITLED), "with its mating face", NeckDesign::heel)
-                .factIfAny("neckSet", Kind.ANSWER, "how it stands to the body", NeckDesign::neckSet)
-                .factIfAny("strings", Kind.answer(StringSet.Sentences.IN_NECK), "bass to treble", n -> maybe(n.strings))
+                .factIfAny("neckSet", Kind.ANSWER, "how it stands to the body", n -> n.neckSet())
+                .factIfAny(
+                        "strings",
+                        Kind.answer(StringSet.Sentences.IN_NECK),
+                        "bass to treble",
+                        n -> n.values().find(STRINGS))
                 .finds("neck-design", "{name}")
                 .line("scale", "scale", "{scale}, {frets} frets, body at fret {bodyAtFret}")
                 .line("fingerboard", "fingerboard", "{fingerboard}")
@@ -530,43 +577,10 @@ public final class NeckDesign implements Answer, SaysLengths<NeckDesign> {
                 .line("neckSet", "neck set", "{neckSet}")
                 .line("strings", "strings", "{strings}")
                 .fitted();
-
-        private static <P> Optional<P> maybe(@Nullable P part) {
-            return Optional.ofNullable(part);
-        }
     }
 
     @Override
     public Form<NeckDesign> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof NeckDesign other
-                && name.equals(other.name)
-                && Objects.equals(scale, other.scale)
-                && frets == other.frets
-                && bodyAtFret == other.bodyAtFret
-                && Objects.equals(fingerboard, other.fingerboard)
-                && Objects.equals(back, other.back)
-                && Objects.equals(wood, other.wood)
-                && Objects.equals(channel, other.channel)
-                && Objects.equals(strings, other.strings)
-                && Objects.equals(head, other.head)
-                && Objects.equals(heel, other.heel)
-                && Objects.equals(neckSet, other.neckSet);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(
-                name, scale, frets, bodyAtFret, fingerboard, back, wood, channel, strings, head, heel, neckSet);
-    }
-
-    /** Returns the name, then a row for each part that has been told. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -4,23 +4,23 @@ import static org.neckgeom.form.Kind.MM;
 import static org.neckgeom.form.Kind.code;
 
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
 
 /**
  * The rod or bar that goes into the channel, such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}.
  * Immutable.
  */
-public final class Rod implements Answer, SaysLengths<Rod> {
+public final class Rod extends Noun<Rod> {
 
     /** What the rod can do. */
     public enum Kind {
@@ -33,6 +33,14 @@ public final class Rod implements Answer, SaysLengths<Rod> {
         /** A fixed bar of carbon fibre, bonded. */
         CARBON_BAR;
 
+        private String word() {
+            return isAdjustable() ? name().toLowerCase(Locale.ROOT).replace('_', '-') : toString();
+        }
+
+        private boolean isAdjustable() {
+            return this == TWO_WAY || this == SINGLE_ACTION;
+        }
+
         /** Returns such as {@code two-way rod}. */
         @Override
         public String toString() {
@@ -44,77 +52,129 @@ public final class Rod implements Answer, SaysLengths<Rod> {
         }
     }
 
-    private final Kind kind;
+    /** Its keys. */
+    public static final Table<Rod> TABLE = Table.of("rod", "the rod or bar in the channel", Rod::new);
+
+    private static final Key<Rod, Kind> KIND = TABLE.needed(
+            "kind",
+            Types.words(Kind.class, Kind::word),
+            "two-way (a pair), single-action (one rod in tension), or a fixed bar");
+    private static final Key<Rod, Amount<Length>> LENGTH = TABLE.needed("length", Types.SIZE, "from end to end");
+    private static final Key<Rod, Amount<Length>> WIDTH =
+            TABLE.needed("width", Types.SIZE, "across the channel; of a single-action rod its diameter");
+    private static final Key<Rod, Amount<Length>> HEIGHT =
+            TABLE.optional("height", Types.SIZE, "into the channel; a single-action rod has none but its diameter");
+    private static final Key<Rod, End> ADJUSTED_AT = TABLE.usual(
+            "adjusted at",
+            Types.words(End.class, End::toString),
+            End.HEAD,
+            "the end with the adjuster; the head when left out");
+
     private final double length;
     private final double width;
     private final double height;
-    private final End adjustedAt;
-    private final ShopUnit<Length> unit;
 
-    private Rod(Kind kind, double length, double width, double height, End adjustedAt, ShopUnit<Length> unit) {
-        this.kind = kind;
-        this.length = length;
-        this.width = width;
-        this.height = height;
-        this.adjustedAt = adjustedAt;
-        this.unit = unit;
+    private Rod(Values<Rod> values) {
+        super(values);
+        Kind kind = values.at(KIND);
+        boolean isRound = kind == Kind.SINGLE_ACTION;
+        if (isRound && values.has(HEIGHT)) {
+            throw Refusal.because(
+                    HEIGHT.name(), "round", "a single-action rod is round: give its diameter as width and no height");
+        }
+        if (!isRound && !values.has(HEIGHT)) {
+            throw Refusal.because(HEIGHT.name(), "missing", "height is missing; a " + kind + " needs it");
+        }
+        if (!kind.isAdjustable() && values.has(ADJUSTED_AT)) {
+            throw Refusal.because(
+                    ADJUSTED_AT.name(),
+                    "no-adjuster",
+                    "a " + kind + " has no adjuster, but one was wanted at the " + values.at(ADJUSTED_AT));
+        }
+        this.length = values.house(LENGTH);
+        this.width = values.house(WIDTH);
+        this.height = values.house(isRound ? WIDTH : HEIGHT);
     }
 
-    private static Rod of(Kind kind, Quantity<Length> length, Quantity<Length> width, Quantity<Length> height) {
-        return new Rod(
-                kind,
-                HouseUnits.mmPositive(length, "rod length"),
-                HouseUnits.mmPositive(width, "rod width"),
-                HouseUnits.mmPositive(height, "rod height"),
-                End.HEAD,
-                LengthStyle.of(length).unit());
+    private static Values<Rod> of(Kind kind, Quantity<Length> length) {
+        return TABLE.values().with(KIND, kind).amount(LENGTH, length);
     }
 
     /**
-     * Returns a two-way rod, adjusted at the head unless told.
+     * Begins a two-way rod, adjusted at the head unless another end is given.
      *
      * @param length from end to end, more than 0; its unit is the one answers are given in
-     * @param width across the channel, more than 0
-     * @param height into the channel, more than 0
-     * @return the rod
+     * @return what needs a section to be a rod
      */
-    public static Rod twoWay(Quantity<Length> length, Quantity<Length> width, Quantity<Length> height) {
-        return of(Kind.TWO_WAY, length, width, height);
+    public static NeedsSection twoWay(Quantity<Length> length) {
+        return new NeedsSection(of(Kind.TWO_WAY, length));
     }
 
     /**
-     * Returns a single-action rod, adjusted at the head unless told.
+     * Returns a single-action rod, adjusted at the head unless another end is given.
      *
      * @param length from end to end, more than 0
      * @param diameter more than 0
      * @return the rod
      */
     public static Rod singleAction(Quantity<Length> length, Quantity<Length> diameter) {
-        return of(Kind.SINGLE_ACTION, length, diameter, diameter);
+        return new Rod(of(Kind.SINGLE_ACTION, length).amount(WIDTH, diameter));
     }
 
     /**
-     * Returns a fixed steel bar, bonded in.
+     * Begins a fixed steel bar, bonded in.
      *
      * @param length from end to end, more than 0
-     * @param width across the channel, more than 0
-     * @param height into the channel, more than 0
-     * @return the bar
+     * @return what needs a section to be a bar
      */
-    public static Rod steelBar(Quantity<Length> length, Quantity<Length> width, Quantity<Length> height) {
-        return of(Kind.STEEL_BAR, length, width, height);
+    public static NeedsSection steelBar(Quantity<Length> length) {
+        return new NeedsSection(of(Kind.STEEL_BAR, length));
     }
 
     /**
-     * Returns a fixed carbon-fibre bar, bonded in.
+     * Begins a fixed carbon-fibre bar, bonded in.
      *
      * @param length from end to end, more than 0
-     * @param width across the channel, more than 0
-     * @param height into the channel, more than 0
-     * @return the bar
+     * @return what needs a section to be a bar
      */
-    public static Rod carbonBar(Quantity<Length> length, Quantity<Length> width, Quantity<Length> height) {
-        return of(Kind.CARBON_BAR, length, width, height);
+    public static NeedsSection carbonBar(Quantity<Length> length) {
+        return new NeedsSection(of(Kind.CARBON_BAR, length));
+    }
+
+    /** A rod or bar without its section yet. Immutable. */
+    public static final class NeedsSection {
+        private final Values<Rod> values;
+
+        private NeedsSection(Values<Rod> values) {
+            this.values = values;
+        }
+
+        /**
+         * Adds the section.
+         *
+         * @param width across the channel, more than 0
+         * @param height into the channel, more than 0
+         * @return the rod or bar
+         */
+        public Rod section(Quantity<Length> width, Quantity<Length> height) {
+            return new Rod(values.amount(WIDTH, width).amount(HEIGHT, height));
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof NeedsSection that && values.equals(that.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return values.hashCode();
+        }
+
+        /** Returns such as {@code two-way rod, section not given yet}. */
+        @Override
+        public String toString() {
+            return values.at(KIND) + ", section not given yet";
+        }
     }
 
     /**
@@ -125,12 +185,7 @@ public final class Rod implements Answer, SaysLengths<Rod> {
      * @throws IllegalArgumentException for a fixed bar
      */
     public Rod adjustedAt(End end) {
-        Objects.requireNonNull(end, "end");
-        if (!isAdjustable()) {
-            throw Refusal.because(
-                    "adjuster", "no-adjuster", "a " + kind + " has no adjuster, but one was wanted at the " + end);
-        }
-        return new Rod(kind, length, width, height, end, unit);
+        return new Rod(values().with(ADJUSTED_AT, end));
     }
 
     /**
@@ -139,16 +194,16 @@ public final class Rod implements Answer, SaysLengths<Rod> {
      * @return the kind
      */
     public Kind kind() {
-        return kind;
+        return values().at(KIND);
     }
 
     /**
-     * Says whether the rod can be adjusted.
+     * Returns whether the rod can be adjusted.
      *
      * @return false for a fixed bar
      */
     public boolean isAdjustable() {
-        return kind == Kind.TWO_WAY || kind == Kind.SINGLE_ACTION;
+        return kind().isAdjustable();
     }
 
     /**
@@ -157,7 +212,7 @@ public final class Rod implements Answer, SaysLengths<Rod> {
      * @return the end; without meaning for a fixed bar
      */
     public End adjustedAt() {
-        return adjustedAt;
+        return values().at(ADJUSTED_AT);
     }
 
     /**
@@ -187,28 +242,6 @@ public final class Rod implements Answer, SaysLengths<Rod> {
         return height;
     }
 
-    /**
-     * Returns the style answers about this rod are printed in.
-     *
-     * @return the style
-     */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    /**
-     * Returns the same rod, printed in another style.
-     *
-     * @param style how to print lengths
-     * @return an equal rod
-     */
-    @Override
-    public Rod in(LengthStyle style) {
-        boolean already = Objects.requireNonNull(style, "style").unit() == style().unit();
-        return already ? this : new Rod(kind, length, width, height, adjustedAt, style.unit());
-    }
-
     /** Its sentences, in a class of their own: who only computes does not load them. */
     static final class Sentences {
         static final Form<Rod> FORM = Form.<Rod>of("rod")
@@ -220,7 +253,7 @@ public final class Rod implements Answer, SaysLengths<Rod> {
                         "adjuster",
                         code(End.class),
                         "the end it is adjusted at",
-                        rod -> rod.isAdjustable() ? Optional.of(rod.adjustedAt) : Optional.empty())
+                        rod -> rod.isAdjustable() ? Optional.of(rod.adjustedAt()) : Optional.empty())
                 .phrase("adjusted", ", adjusted at the {adjuster}")
                 .finds("rod", "{kind}, {length} x {width} x {height}{adjusted}");
     }
@@ -228,26 +261,5 @@ public final class Rod implements Answer, SaysLengths<Rod> {
     @Override
     public Form<Rod> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Rod other
-                && kind == other.kind
-                && Double.compare(length, other.length) == 0
-                && Double.compare(width, other.width) == 0
-                && Double.compare(height, other.height) == 0
-                && adjustedAt == other.adjustedAt;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(kind, length, width, height, adjustedAt);
-    }
-
-    /** Returns such as {@code two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

@@ -1,32 +1,38 @@
 package org.neckgeom.design;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.SaysLengths;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * The scale: the string length the frets divide, without compensation, such as {@code 560 mm, 12 to the octave}.
  * Immutable.
  */
-public final class Scale implements Answer, SaysLengths<Scale> {
+public final class Scale extends Noun<Scale> {
+
+    /** Its keys, which a neck has at its own level. */
+    public static final Table<Scale> TABLE = Table.of("", "the scale", Scale::new);
+
+    static final Key<Scale, Amount<Length>> LENGTH =
+            TABLE.needed("scale", Types.SIZE, "from the nut to the saddle, uncompensated");
+    static final Key<Scale, Integer> DIVISIONS =
+            TABLE.usual("frets to the octave", Types.whole(1, 1200), 12, "steps of the octave; 12 when left out");
 
     private final double length;
     private final int divisions;
-    private final ShopUnit<Length> unit;
 
-    private Scale(double length, int divisions, ShopUnit<Length> unit) {
-        this.length = length;
-        this.divisions = divisions;
-        this.unit = unit;
+    private Scale(Values<Scale> values) {
+        super(values);
+        this.length = values.house(LENGTH);
+        this.divisions = values.at(DIVISIONS);
     }
 
     /**
@@ -36,23 +42,17 @@ public final class Scale implements Answer, SaysLengths<Scale> {
      * @return the scale
      */
     public static Scale of(Quantity<Length> length) {
-        return new Scale(
-                HouseUnits.mmPositive(length, "scale"),
-                12,
-                LengthStyle.of(length).unit());
+        return new Scale(TABLE.values().amount(LENGTH, length));
     }
 
     /**
      * Returns this scale with another equal division of the octave.
      *
-     * @param toTheOctave 1 or more
+     * @param toTheOctave 1 to 1200
      * @return the scale
      */
     public Scale divisions(int toTheOctave) {
-        if (toTheOctave < 1) {
-            throw Refusal.of("divisions of the octave", "at-least", "be 1 or more", "were", toTheOctave);
-        }
-        return new Scale(length, toTheOctave, unit);
+        return new Scale(values().with(DIVISIONS, toTheOctave));
     }
 
     /**
@@ -61,7 +61,7 @@ public final class Scale implements Answer, SaysLengths<Scale> {
      * @return more than 0
      */
     public Amount<Length> length() {
-        return Amount.ofHouse(length, unit);
+        return values().at(LENGTH);
     }
 
     /**
@@ -98,22 +98,6 @@ public final class Scale implements Answer, SaysLengths<Scale> {
         return -length * StrictMath.expm1(-fret / divisions * StrictMath.log(2)) + 0.0;
     }
 
-    /**
-     * Returns the style answers about this scale are printed in.
-     *
-     * @return the style
-     */
-    @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public Scale in(LengthStyle other) {
-        return new Scale(
-                length, divisions, Objects.requireNonNull(other, "style").unit());
-    }
-
     /** Its sentences, in a class of their own: who only computes does not load them. */
     static final class Sentences {
         private static final Form<Scale> FORM = form("scale {length}, {divisions} to the octave");
@@ -132,21 +116,5 @@ public final class Scale implements Answer, SaysLengths<Scale> {
     @Override
     public Form<Scale> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Scale other && Double.compare(length, other.length) == 0 && divisions == other.divisions;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(length, divisions);
-    }
-
-    /** Returns such as {@code scale 560 mm, 12 to the octave}. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

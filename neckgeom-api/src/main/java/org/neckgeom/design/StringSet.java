@@ -1,54 +1,161 @@
 package org.neckgeom.design;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.LinearDensity;
-import org.neckgeom.units.SaysLengths;
 import org.neckgeom.units.ShopUnit;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The strings, from bass to treble, such as {@code 4 courses of 2, 95 N a string}. Immutable.
  *
- * <p>Each course has a pitch. Its pull is told, or follows from its mass per length or its plain-wire diameter. Unless
- * told, courses are single.
+ * <p>Each course has a pitch. Its pull is given, or follows from its mass per length or its plain-wire diameter. Unless
+ * doubled, courses are single.
  */
-public final class StringSet implements Answer, SaysLengths<StringSet> {
+public final class StringSet extends Noun<StringSet> {
 
-    private static final double[] NOT_TOLD = {};
+    private static final String[] NOTES = {"C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"};
+
+    private static final int MOST = 24;
+
+    /** Its keys. */
+    public static final Table<StringSet> TABLE = Table.of("strings", "the strings", StringSet::new);
+
+    private static final Key<StringSet, List<Amount<Frequency>>> PITCHES = TABLE.needed(
+                    "pitches",
+                    Types.list(
+                            Types.text(
+                                    "a note with its octave, such as G2, F#3 or Bb1 (A4 is 440 Hz)",
+                                    StringSet::pitch,
+                                    StringSet::note,
+                                    Map.of("type", "string")),
+                            1,
+                            MOST),
+                    "the notes, one a course, from bass to treble as they lie")
+            .called("pitches");
+    private static final Key<StringSet, Boolean> DOUBLED =
+            TABLE.usual("doubled", Types.YES_OR_NO, false, "whether each course has two strings; no when left out");
+    private static final Key<StringSet, List<Amount<Force>>> TENSIONS = TABLE.optional(
+                    "tensions",
+                    Types.oneOrMore(Types.FORCE.moreThan(ShopUnits.newton(0)).atMost(ShopUnits.newton(2000)), MOST),
+                    "the pull of a single string, one for all or one a course")
+            .called("string tension");
+    private static final Key<StringSet, List<Amount<LinearDensity>>> MASSES = TABLE.optional(
+                    "masses per length",
+                    Types.oneOrMore(Types.MASS_PER_LENGTH.moreThan(ShopUnits.gramPerMetre(0)), MOST),
+                    "of a single string, one for all or one a course, as printed for wrapped strings")
+            .called("mass per length");
+    private static final Key<StringSet, List<Amount<Length>>> DIAMETERS = TABLE.optional(
+                    "diameters",
+                    Types.oneOrMore(
+                            Types.LENGTH
+                                    .moreThan(ShopUnits.mm(0))
+                                    .atMost(ShopUnits.mm(6))
+                                    .suchAs("0.43 mm or 17 thou"),
+                            MOST),
+                    "of a single string, one for all or one a course")
+            .called("string diameter");
+    private static final Key<StringSet, Across> ACROSS = TABLE.optional(
+            "across", Types.group(Across.TABLE), "how they are spread; nothing about their places when left out");
 
     private final double[] hertz;
     private final int inCourse;
     private final double[] tensions;
     private final double[] gramsPerMetre;
     private final double[] diameters;
-    private final ShopUnit<Length> gaugeUnit;
 
-    private StringSet(
-            double[] hertz,
-            int inCourse,
-            double[] tensions,
-            double[] gramsPerMetre,
-            double[] diameters,
-            ShopUnit<Length> gaugeUnit) {
-        this.hertz = hertz;
-        this.inCourse = inCourse;
-        this.tensions = tensions;
-        this.gramsPerMetre = gramsPerMetre;
-        this.diameters = diameters;
-        this.gaugeUnit = gaugeUnit;
+    private StringSet(Values<StringSet> values) {
+        super(once(once(once(values, TENSIONS), MASSES), DIAMETERS));
+        this.hertz = each(PITCHES);
+        this.inCourse = values.at(DOUBLED) ? 2 : 1;
+        this.tensions = each(TENSIONS);
+        this.gramsPerMetre = each(MASSES);
+        this.diameters = each(DIAMETERS);
+        for (double pitch : hertz) {
+            if (!(pitch > 0)) {
+                throw values.refused(PITCHES, "more-than", "be more than 0 Hz", ShopUnits.hertz(pitch));
+            }
+        }
+        Optional<Across> across = values.find(ACROSS);
+        if (across.isPresent() && diameters.length == 0) {
+            throw Refusal.because(
+                    DIAMETERS.name(), "missing", "strings spread across need their diameters, but have none");
+        }
+        if (across.isPresent() && inCourse > 1 && across.get().inPair().isEmpty()) {
+            throw Refusal.because(ACROSS + ".in pair", "missing", "in pair is missing; doubled strings need it");
+        }
+    }
+
+    /** What is the same for all courses is kept once. */
+    private static <Q extends Quantity<Q>> Values<StringSet> once(
+            Values<StringSet> values, Key<StringSet, List<Amount<Q>>> key) {
+        List<Amount<Q>> all = values.find(key).orElse(List.of());
+        boolean isCounted = all.size() == values.find(PITCHES).map(List::size).orElse(0);
+        return isCounted && all.size() > 1 && all.stream().distinct().count() == 1
+                ? values.with(key, all.subList(0, 1))
+                : values;
+    }
+
+    private <Q extends Quantity<Q>> double[] each(Key<StringSet, List<Amount<Q>>> key) {
+        List<Amount<Q>> given = values().find(key).orElse(List.of());
+        int courses = values().at(PITCHES).size();
+        if (given.size() > 1 && given.size() != courses) {
+            throw Refusal.of(
+                    key.name(),
+                    "as-many",
+                    "be given once for all or once for each of the " + courses + " courses",
+                    "was",
+                    "given " + given.size() + " times");
+        }
+        double[] values = new double[given.isEmpty() ? 0 : courses];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = given.get(given.size() == 1 ? 0 : i).house();
+        }
+        return values;
+    }
+
+    /** A note, or a frequency for a string tuned to none. */
+    private static Amount<Frequency> pitch(String text) {
+        return text.endsWith("Hz") ? ShopUnits.parse(text, Frequency.class) : ShopUnits.pitch(text);
+    }
+
+    private static String note(Amount<Frequency> pitch) {
+        double steps = 69 + 12 * StrictMath.log(pitch.house() / 440) / StrictMath.log(2);
+        int step = (int) Math.rint(steps);
+        int octave = Math.floorDiv(step, 12) - 1;
+        String note = NOTES[Math.floorMod(step, 12)] + octave;
+        boolean isOne = Math.abs(octave) <= 9 && ShopUnits.pitch(note).house() == pitch.house();
+        return isOne ? note : Amount.ofHouse(pitch.house(), ShopUnit.HERTZ).lossless();
+    }
+
+    private static <Q extends Quantity<Q>> List<Amount<Q>> amounts(List<? extends Quantity<Q>> given, Key<?, ?> key) {
+        return Objects.requireNonNull(given, key.name()).stream()
+                .<Amount<Q>>map(one -> Amount.from(one, key.name()))
+                .toList();
+    }
+
+    private <Q extends Quantity<Q>> StringSet with(Key<StringSet, List<Amount<Q>>> key, Quantity<Q>[] given) {
+        return new StringSet(values().with(
+                        key, amounts(Arrays.asList(Objects.requireNonNull(given, key.name())), key)));
     }
 
     /**
@@ -66,17 +173,11 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     /**
      * Returns single strings tuned to pitches.
      *
-     * @param pitches one or more, from bass to treble as they lie, each more than 0
+     * @param pitches 1 to 24, from bass to treble as they lie, each more than 0
      * @return the strings
      */
     public static StringSet of(List<? extends Quantity<Frequency>> pitches) {
-        if (Objects.requireNonNull(pitches, "pitches").isEmpty()) {
-            throw Refusal.of("strings", "at-least", "be 1 or more", "there were none", "");
-        }
-        double[] hertz = pitches.stream()
-                .mapToDouble(pitch -> HouseUnits.positive(pitch, ShopUnit.HERTZ, "pitch"))
-                .toArray();
-        return new StringSet(hertz, 1, NOT_TOLD, NOT_TOLD, NOT_TOLD, ShopUnit.MILLIMETRE);
+        return new StringSet(TABLE.values().with(PITCHES, amounts(pitches, PITCHES)));
     }
 
     /**
@@ -85,11 +186,11 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
      * @return the strings
      */
     public StringSet doubled() {
-        return new StringSet(hertz, 2, tensions, gramsPerMetre, diameters, gaugeUnit);
+        return new StringSet(values().with(DOUBLED, true));
     }
 
     /**
-     * Returns these strings with the pull of each single string told.
+     * Returns these strings with the pull of each single string given.
      *
      * @param pulls one for all, or one to each course from bass to treble, each more than 0
      * @return the strings
@@ -97,50 +198,65 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet tensions(Quantity<Force>... pulls) {
-        double[] newtons = each(pulls, ShopUnit.NEWTON, "string tension");
-        return new StringSet(hertz, inCourse, newtons, gramsPerMetre, diameters, gaugeUnit);
+        return with(TENSIONS, pulls);
     }
 
     /**
-     * Returns these strings with the mass per length of each single string told, as printed for wrapped strings.
+     * Returns these strings with the mass per length of each single string given, as printed for wrapped strings.
      *
-     * @param masses one to each course from bass to treble, each more than 0
+     * @param masses one for all, or one to each course from bass to treble, each more than 0
      * @return the strings
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet massesPerLength(Quantity<LinearDensity>... masses) {
-        double[] grams = each(masses, ShopUnit.GRAM_PER_METRE, "mass per length");
-        return new StringSet(hertz, inCourse, tensions, grams, diameters, gaugeUnit);
+        return with(MASSES, masses);
     }
 
     /**
-     * Returns these strings with the diameter of each single string told.
+     * Returns these strings with the diameter of each single string given.
      *
-     * @param gauges one to each course from bass to treble, each more than 0
+     * @param gauges one for all, or one to each course from bass to treble, each more than 0
      * @return the strings
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
     public final StringSet diameters(Quantity<Length>... gauges) {
-        double[] mm = each(gauges, ShopUnit.MILLIMETRE, "string diameter");
-        ShopUnit<Length> unit = Amount.from(gauges[0], "string diameter").unit();
-        return new StringSet(hertz, inCourse, tensions, gramsPerMetre, mm, unit);
+        return with(DIAMETERS, gauges);
     }
 
-    private <Q extends Quantity<Q>> double[] each(Quantity<Q>[] given, ShopUnit<Q> house, String name) {
-        if (Objects.requireNonNull(given, name).length != 1 && given.length != hertz.length) {
-            throw Refusal.of(
-                    name,
-                    "as-many",
-                    "be told once for all or once for each of the " + hertz.length + " courses",
-                    "told " + given.length + " times");
-        }
-        double[] values = new double[hertz.length];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = HouseUnits.positive(given[given.length == 1 ? 0 : i], house, name);
-        }
-        return values;
+    /**
+     * Returns these strings spread across nut and saddle.
+     *
+     * @param spread how
+     * @return the strings
+     */
+    public StringSet across(Across spread) {
+        return new StringSet(values().with(ACROSS, spread));
+    }
+
+    /**
+     * Returns how the strings are spread.
+     *
+     * @return how, or nothing when it was not given
+     */
+    public Optional<Across> across() {
+        return values().find(ACROSS);
+    }
+
+    /**
+     * Returns the distance between the outermost strings' centres, where their outer edges lie a span apart.
+     *
+     * @param spanMm from outer edge to outer edge, in mm
+     * @return in mm
+     */
+    double spreadMm(double spanMm) {
+        return hertz.length == 1
+                ? across().flatMap(Across::inPair)
+                        .filter(pair -> inCourse > 1)
+                        .map(Amount::house)
+                        .orElse(0.0)
+                : spanMm - (diameters[0] + diameters[diameters.length - 1]) / 2;
     }
 
     /**
@@ -171,7 +287,7 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     }
 
     /**
-     * Returns the pull of a single string of each course in N, where told.
+     * Returns the pull of a single string of each course in N, where given.
      *
      * @return a fresh array, one to a course, or empty
      */
@@ -180,7 +296,7 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     }
 
     /**
-     * Returns the mass per length of a single string of each course in g/m, where told.
+     * Returns the mass per length of a single string of each course in g/m, where given.
      *
      * @return a fresh array, one to a course, or empty
      */
@@ -189,7 +305,7 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     }
 
     /**
-     * Returns the diameter of a single string of each course in mm, where told.
+     * Returns the diameter of a single string of each course in mm, where given.
      *
      * @return a fresh array, one to a course, or empty
      */
@@ -200,41 +316,25 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     /**
      * Returns the diameters of a single string of each course.
      *
-     * @return from bass to treble, in the unit they were told in; empty when not told
+     * @return from bass to treble, in the unit they were given in; empty when not given
      */
     public List<Amount<Length>> diameters() {
-        return Arrays.stream(diameters)
-                .mapToObj(mm -> Amount.ofHouse(mm, gaugeUnit))
-                .toList();
+        List<Amount<Length>> given = values().find(DIAMETERS).orElse(List.of());
+        return given.size() == 1 ? Collections.nCopies(courses(), given.get(0)) : given;
     }
 
-    /**
-     * Returns the style these strings are printed in: that of their diameters.
-     *
-     * @return the style; millimetres while no diameter is given
-     */
+    /** Returns these strings in another style; diameters in fractions are printed in decimals. */
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(gaugeUnit);
-    }
-
-    @Override
-    public StringSet in(LengthStyle other) {
-        return new StringSet(
-                hertz,
-                inCourse,
-                tensions,
-                gramsPerMetre,
-                diameters,
-                Objects.requireNonNull(other, "style") == LengthStyle.MILLIMETRES
-                        ? ShopUnit.MILLIMETRE
-                        : ShopUnit.INCH);
+    public StringSet in(LengthStyle style) {
+        return super.in(Objects.requireNonNull(style, "style").inTables());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
     static final class Sentences {
         private static final Form<StringSet> FORM = form((set, style) -> set.gauges(
-                style == set.style() ? set.gaugeUnit : style.inTables().unit()));
+                set.diameters.length > 0 && style == set.style()
+                        ? set.diameters().get(0).unit()
+                        : style.inTables().unit()));
 
         /** The same with diameters in the unit of the neck, for a row of it. */
         static final Form<StringSet> IN_NECK =
@@ -294,31 +394,5 @@ public final class StringSet implements Answer, SaysLengths<StringSet> {
     @Override
     public Form<StringSet> form() {
         return Sentences.FORM;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof StringSet other
-                && Arrays.equals(hertz, other.hertz)
-                && inCourse == other.inCourse
-                && Arrays.equals(tensions, other.tensions)
-                && Arrays.equals(gramsPerMetre, other.gramsPerMetre)
-                && Arrays.equals(diameters, other.diameters);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(
-                Arrays.hashCode(hertz),
-                inCourse,
-                Arrays.hashCode(tensions),
-                Arrays.hashCode(gramsPerMetre),
-                Arrays.hashCode(diameters));
-    }
-
-    /** Returns such as {@code 4 courses of 2 at 98.00, 146.83, 220.00, 329.63 Hz, 95 N a string}, and the diameters where told. */
-    @Override
-    public String toString() {
-        return text(style());
     }
 }

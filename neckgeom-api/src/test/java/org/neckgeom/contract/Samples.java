@@ -15,16 +15,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
+import org.neckgeom.design.Fan;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.design.Volute;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
@@ -275,8 +279,8 @@ final class Samples {
                 group(() -> rod(), () -> rod().adjustedAt(End.HEAD)),
                 group(() -> rod().adjustedAt(End.HEEL)),
                 group(() -> Rod.singleAction(mm(300), mm(6))),
-                group(() -> Rod.steelBar(mm(300), mm(6), mm(9))),
-                group(() -> Rod.carbonBar(mm(300), mm(6), mm(9))));
+                group(() -> Rod.steelBar(mm(300)).section(mm(6), mm(9))),
+                group(() -> Rod.carbonBar(mm(300)).section(mm(6), mm(9))));
         groups(
                 Channel.class,
                 group(() -> Channel.forRod(rod()), () -> Channel.forRod(rod()).startingAt(mm(0))),
@@ -286,7 +290,7 @@ final class Samples {
                 group(() -> Channel.forRod(rod()).coveredBy(mm(3))),
                 group(() -> Channel.forRod(rod()).clearance(mm(0.2))),
                 group(() -> Channel.forRod(rod()).arched(mm(3))),
-                group(() -> Channel.forRod(rod()).pocket(mm(40), mm(11), mm(12))));
+                group(() -> Channel.forRod(rod()).pocket(mm(40)).section(mm(11), mm(12))));
         groups(
                 StringSet.class,
                 group(() -> strings(), () -> StringSet.of(List.of(pitch("G2"), pitch("D3"), pitch("A3")))),
@@ -299,6 +303,43 @@ final class Samples {
                 group(() -> Heel.of(mm(78), mm(54))),
                 group(() -> Heel.of(mm(78), mm(54)).blocks(mm(20))),
                 group(() -> Heel.of(mm(70), mm(54))));
+        groups(
+                Volute.class,
+                group(() -> Volute.of(mm(3), mm(30))),
+                group(() -> Volute.of(mm(2), mm(30))),
+                group(() -> Volute.of(mm(3), mm(40))));
+        groups(
+                HeelTurn.class,
+                group(() -> HeelTurn.from(mm(300), mm(25))),
+                group(() -> HeelTurn.from(mm(290), mm(25))),
+                group(() -> HeelTurn.from(mm(300), mm(30))));
+        groups(
+                Across.class,
+                group(
+                        () -> across(),
+                        () -> across().equalGaps(),
+                        () -> across().equalCentres().equalGaps()),
+                group(() -> across().equalCentres()),
+                group(() -> across().graduated(mm(0.1))),
+                group(() -> across().inPair(mm(2))));
+        groups(
+                Fan.class,
+                group(() -> Fan.between(mm(699), mm(673)).squareAt(7)),
+                group(() -> Fan.between(mm(699), mm(673)).squareAt(8)),
+                group(() -> Fan.between(mm(699), mm(670)).squareAt(7)));
+        groups(
+                Fan.NeedsSquareFret.class,
+                group(() -> Fan.between(mm(699), mm(673))),
+                group(() -> Fan.between(mm(699), mm(670))));
+        groups(Rod.NeedsSection.class, group(() -> Rod.twoWay(mm(300))), group(() -> Rod.steelBar(mm(300))));
+        groups(
+                Channel.NeedsPocketSection.class,
+                group(() -> Channel.forRod(rod()).pocket(mm(20))),
+                group(() -> Channel.forRod(rod()).pocket(mm(21))));
+        groups(
+                Channel.Cut.class,
+                group(() -> Channel.Cut.TABLE.read(Tree.of(Map.of("clearance", "1 mm")))),
+                group(() -> Channel.Cut.TABLE.read(Tree.of(Map.of("clearance", "2 mm")))));
         groups(
                 NeckDesign.class,
                 group(
@@ -332,7 +373,11 @@ final class Samples {
     }
 
     private static Rod rod() {
-        return Rod.twoWay(mm(300), mm(6), mm(9));
+        return Rod.twoWay(mm(300)).section(mm(6), mm(9));
+    }
+
+    private static Across across() {
+        return Across.of(mm(3), mm(52));
     }
 
     private static StringSet strings() {
@@ -341,7 +386,7 @@ final class Samples {
 
     /** A neck of which everything has been told, in inches, so that its text is about as long as texts get. */
     static NeckDesign neck() {
-        Rod rod = Rod.twoWay(inch(15.37), inch(0.247), inch(0.358));
+        Rod rod = Rod.twoWay(inch(15.37)).section(inch(0.247), inch(0.358));
         return NeckDesign.named("A neck for the bench by the window")
                 .scale(inch(25.375))
                 .fingerboard(Fingerboard.tapered(inch("1 11/16"), inch("2 3/16"))
@@ -356,7 +401,8 @@ final class Samples {
                         .sidePlay(inch(0.003))
                         .coveredBy(inch(0.125))
                         .arched(inch(0.05))
-                        .pocket(inch(1.55), inch(0.472), inch(0.55)))
+                        .pocket(inch(1.55))
+                        .section(inch(0.472), inch(0.55)))
                 .head(Head.pitched(deg(13.5))
                         .length(inch(7.25))
                         .width(inch("3 1/8"))

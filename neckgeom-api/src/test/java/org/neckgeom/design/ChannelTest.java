@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class ChannelTest {
 
-    private static final Rod ROD = Rod.twoWay(mm(300), mm(6), mm(9));
+    private static final Rod ROD = Rod.twoWay(mm(300)).section(mm(6), mm(9));
     private static final MathContext DIGITS = new MathContext(60);
 
     private static void refused(ThrowingCallable call, String message) {
@@ -61,7 +61,7 @@ class ChannelTest {
             double length = 100 + random.nextDouble() * 400;
             double sagitta = (random.nextDouble() - 0.4) * 8;
             double start = (random.nextDouble() - 0.5) * 100;
-            Channel channel = Channel.forRod(Rod.twoWay(mm(length), mm(6), mm(9)))
+            Channel channel = Channel.forRod(Rod.twoWay(mm(length)).section(mm(6), mm(9)))
                     .startingAt(mm(start))
                     .arched(mm(sagitta));
             for (int k = 0; k <= 10; k++) {
@@ -134,9 +134,11 @@ class ChannelTest {
 
     @Test
     void pocket_liesAtTheAdjuster() {
-        Channel head = Channel.forRod(ROD).startingAt(mm(3)).pocket(mm(40), mm(11), mm(12));
-        Channel heel =
-                Channel.forRod(ROD.adjustedAt(End.HEEL)).startingAt(mm(3)).pocket(mm(40), mm(11), mm(12));
+        Channel head = Channel.forRod(ROD).startingAt(mm(3)).pocket(mm(40)).section(mm(11), mm(12));
+        Channel heel = Channel.forRod(ROD.adjustedAt(End.HEEL))
+                .startingAt(mm(3))
+                .pocket(mm(40))
+                .section(mm(11), mm(12));
 
         assertThat(head.pocketStartMm()).isEqualTo(3);
         assertThat(heel.pocketStartMm()).isEqualTo(263);
@@ -161,15 +163,17 @@ class ChannelTest {
 
         refused(
                 () -> channel.arched(mm(150)),
-                "arch must be less than half the channel's length of 300 mm, but was 150 mm");
-        refused(() -> channel.arched(mm(-9)), "arch must be more than -9 mm, but was -9 mm");
+                "channel.deeper in the middle must be less than half the channel's length of 300 mm, but was 150 mm");
+        refused(() -> channel.arched(mm(-9)), "channel.deeper in the middle must be more than -9 mm, but was -9 mm");
         refused(
                 () -> channel.arched(inch(-10)),
-                "arch must be less than half the channel's length of 300 mm, but was -10 in");
+                "channel.deeper in the middle must be less than half the channel's length of 300 mm, but was -10 in");
         // Whatever is told afterwards.
         Channel shallow = channel.coveredBy(mm(3)).arched(mm(-10));
         assertThat(shallow.floorDepthAtMm(150)).isEqualTo(2);
-        refused(() -> shallow.coveredBy(mm(1)), "arch must be more than -10 mm, but was -10 mm");
+        refused(
+                () -> shallow.coveredBy(mm(1)),
+                "channel.deeper in the middle must be more than -10 mm, but was -10 mm");
         assertThat(shallow.clearance(mm(1)).floorDepthAtMm(150)).isEqualTo(3);
     }
 
@@ -178,21 +182,27 @@ class ChannelTest {
         Channel channel = Channel.forRod(ROD);
 
         refused(
-                () -> channel.pocket(mm(301), mm(11), mm(12)),
-                "pocket length must be no more than the channel's 300 mm, but was 301 mm");
+                () -> channel.pocket(mm(301)).section(mm(11), mm(12)),
+                "channel.pocket.length must be no more than the channel's 300 mm, but was 301 mm");
         refused(
-                () -> channel.pocket(mm(40), mm(5), mm(12)),
-                "pocket width must be the channel's 6 mm or more, but was 5 mm");
+                () -> channel.pocket(mm(40)).section(mm(5), mm(12)),
+                "channel.pocket.width must be the channel's 6 mm or more, but was 5 mm");
         refused(
-                () -> channel.pocket(mm(40), mm(11), mm(8)),
-                "pocket depth must be the channel's 9 mm or more, but was 8 mm");
+                () -> channel.pocket(mm(40)).section(mm(11), mm(8)),
+                "channel.pocket.depth must be the channel's 9 mm or more, but was 8 mm");
         refused(
-                () -> Channel.forRod(Rod.carbonBar(mm(300), mm(6), mm(9))).pocket(mm(40), mm(11), mm(12)),
+                () -> Channel.forRod(Rod.carbonBar(mm(300)).section(mm(6), mm(9)))
+                        .pocket(mm(40))
+                        .section(mm(11), mm(12)),
                 "a carbon bar needs no pocket, but one was wanted");
         // Whatever is told afterwards.
-        Channel pocketed = channel.pocket(mm(40), mm(7), mm(10));
-        refused(() -> pocketed.sidePlay(mm(2)), "pocket width must be the channel's 8 mm or more, but was 7 mm");
-        refused(() -> pocketed.coveredBy(mm(2)), "pocket depth must be the channel's 11 mm or more, but was 10 mm");
+        Channel pocketed = channel.pocket(mm(40)).section(mm(7), mm(10));
+        refused(
+                () -> pocketed.sidePlay(mm(2)),
+                "channel.pocket.width must be the channel's 8 mm or more, but was 7 mm");
+        refused(
+                () -> pocketed.coveredBy(mm(2)),
+                "channel.pocket.depth must be the channel's 11 mm or more, but was 10 mm");
         assertThat(pocketed.clearance(mm(1)).depthMm()).isEqualTo(10);
     }
 
@@ -200,10 +210,10 @@ class ChannelTest {
     void plays_areNoughtOrMore() {
         Channel channel = Channel.forRod(ROD);
 
-        refused(() -> channel.endPlay(mm(-1)), "end play must be 0 mm or more, but was -1 mm");
-        refused(() -> channel.sidePlay(mm(-1)), "side play must be 0 mm or more, but was -1 mm");
-        refused(() -> channel.coveredBy(mm(-1)), "cover strip must be 0 mm or more, but was -1 mm");
-        refused(() -> channel.clearance(mm(-1)), "clearance must be 0 mm or more, but was -1 mm");
+        refused(() -> channel.endPlay(mm(-1)), "end play must be 0 mm or more and 3000 mm or less, but was -1 mm");
+        refused(() -> channel.sidePlay(mm(-1)), "side play must be 0 mm or more and 3000 mm or less, but was -1 mm");
+        refused(() -> channel.coveredBy(mm(-1)), "cover strip must be 0 mm or more and 3000 mm or less, but was -1 mm");
+        refused(() -> channel.clearance(mm(-1)), "clearance must be 0 mm or more and 3000 mm or less, but was -1 mm");
     }
 
     @Test
@@ -211,7 +221,7 @@ class ChannelTest {
         assertThat(Channel.forRod(ROD).startingAt(mm(3)).clearance(mm(0.2)).arched(mm(3)))
                 .hasToString(
                         "channel 3 mm to 303 mm from the nut, 6 mm wide, 9.2 mm deep at its ends, 12.2 mm in the middle");
-        assertThat(Channel.forRod(Rod.steelBar(inch(14), inch("1/4"), inch("3/8")))
+        assertThat(Channel.forRod(Rod.steelBar(inch(14)).section(inch("1/4"), inch("3/8")))
                         .startingAt(mm(-25.4)))
                 .hasToString("channel -1 in to 13 in from the nut, 0.25 in wide, 0.375 in deep");
     }

@@ -64,12 +64,12 @@ class NeckDesignTest {
         refused(() -> BARE.frets(0), "frets must be between 1 and 200, but were 0");
         refused(() -> BARE.frets(201), "frets must be between 1 and 200, but were 201");
         refused(() -> BARE.bodyAtFret(0), "fret at the body must be between 1 and 200, but was 0");
-        refused(() -> BARE.scale(inch(-25)), "scale must be more than 0 in, but was -25 in");
+        refused(() -> BARE.scale(inch(-25)), "scale must be more than 0 mm and 3000 mm or less, but was -25 in");
     }
 
     @Test
     void everyPart_makesANewDesignAndLeavesTheOldOne() {
-        Rod rod = Rod.twoWay(mm(300), mm(6), mm(9));
+        Rod rod = Rod.twoWay(mm(300)).section(mm(6), mm(9));
         List<UnaryOperator<NeckDesign>> changes = List.of(
                 neck -> neck.scale(mm(600)),
                 neck -> neck.scale(Scale.of(mm(560)).divisions(19)),
@@ -159,8 +159,8 @@ class NeckDesignTest {
     /** By hand: 300 mm are 11.8110 in, and 6 mm 0.2362 in. */
     @Test
     void data_hasEveryPartWithItsFigures() {
-        Map<String, Object> data =
-                Form.dataOf(neck().rod(Rod.twoWay(mm(300), mm(6), mm(9))).head(Head.pitched(deg(13))));
+        Map<String, Object> data = Form.dataOf(
+                neck().rod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).head(Head.pitched(deg(13))));
 
         assertThat(Json.of(data))
                 .contains("\"answer\": \"neck-design\"", "\"frets\": 20", "\"bodyAtFret\": 12")
@@ -168,14 +168,14 @@ class NeckDesignTest {
                 .contains("\"angle\": { \"value\": 13, \"unit\": \"deg\", \"ucum\": \"deg\" }")
                 .contains("\"kind\": \"two-way\"", "\"adjuster\": \"head\"", "\"crown\": \"flat\"")
                 .doesNotContain("\"heel\":", "\"strings\":", "\"pocketLength\":", "\"nutRadius\":");
-        assertThat(neck().rod(Rod.twoWay(mm(300), mm(6), mm(9))).text(LengthStyle.DECIMAL_INCHES))
+        assertThat(neck().rod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).text(LengthStyle.DECIMAL_INCHES))
                 .contains("two-way rod, 11.811 in x 0.2362 in x ");
     }
 
     @Test
     void toString_hasARowForEachPartTold() {
         assertThat(BARE).hasToString("bench neck");
-        assertThat(neck().rod(Rod.twoWay(mm(300), mm(6), mm(9))).head(Head.pitched(deg(13))))
+        assertThat(neck().rod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).head(Head.pitched(deg(13))))
                 .hasToString(String.join(
                         "\n",
                         "bench neck",
@@ -208,7 +208,7 @@ class NeckDesignTest {
     void toString_keepsTheStyleOfTheScaleThroughout() {
         NeckDesign neck = NeckDesign.named("bench neck")
                 .scale(inch(25.5))
-                .rod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                .rod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .head(Head.pitched(deg(13)));
 
         assertThat(neck.toString()).contains("0.2362 in").doesNotContain(" mm").doesNotContainPattern("\\.\\d{5}");
@@ -226,7 +226,8 @@ class NeckDesignTest {
 
     @Test
     void channelAndHeel_areHandedBackAsTold() {
-        Channel channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(5));
+        Channel channel =
+                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(5));
         Heel heel = Heel.of(mm(78), mm(54));
 
         assertThat(neck().channel(channel).channel()).contains(channel);

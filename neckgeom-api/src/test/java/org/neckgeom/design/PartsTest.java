@@ -116,22 +116,26 @@ class PartsTest {
     void back_refusesExponentsOutOfRange(double p) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BackProfile.between(mm(14), mm(16)).power(p))
-                .withMessageStartingWith("bass side's exponent must be between 1 and 20, but was ");
+                .withMessageStartingWith(
+                        "exponents of the two sides must be a number from 1 to 20 without a unit, but was ");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> BackProfile.between(mm(14), mm(16)).asymmetric(2, p))
-                .withMessageStartingWith("treble side's exponent must be between 1 and 20, but was ");
+                .withMessageStartingWith(
+                        "exponents of the two sides must be a number from 1 to 20 without a unit, but was ");
     }
 
     @Test
     void back_refusesWhatCannotBe() {
-        refused(() -> BackProfile.between(mm(0), mm(1)), "first depth must be more than 0 mm, but was 0 mm");
-        refused(() -> BackProfile.between(mm(1), mm(-1)), "second depth must be more than 0 mm, but was -1 mm");
         refused(
-                () -> BackProfile.between(mm(1), mm(1)).atFrets(3, 3),
-                "frets of the two depths must be 0 or more and ascending, but were 3 and 3");
+                () -> BackProfile.between(mm(0), mm(1)),
+                "first depth must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(
+                () -> BackProfile.between(mm(1), mm(-1)),
+                "second depth must be more than 0 mm and 3000 mm or less, but was -1 mm");
+        refused(() -> BackProfile.between(mm(1), mm(1)).atFrets(3, 3), "at frets must be ascending, but was 3 and 3");
         refused(
                 () -> BackProfile.between(mm(1), mm(1)).atFrets(-1, 3),
-                "frets of the two depths must be 0 or more and ascending, but were -1 and 3");
+                "frets of the two depths must be a whole number from 0 to 200, but was -1");
     }
 
     @Test
@@ -157,36 +161,46 @@ class PartsTest {
     void fingerboard_refusesWhatCannotBe() {
         Fingerboard board = Fingerboard.tapered(mm(34), mm(46));
 
-        refused(() -> Fingerboard.tapered(mm(0), mm(46)), "width at the nut must be more than 0 mm, but was 0 mm");
-        refused(() -> Fingerboard.tapered(mm(34), mm(0)), "second width must be more than 0 mm, but was 0 mm");
-        refused(() -> board.secondAtFret(0), "fret of the second width must be 1 or more, but was 0");
-        refused(() -> board.thickness(mm(0)), "board thickness must be more than 0 mm, but was 0 mm");
+        refused(
+                () -> Fingerboard.tapered(mm(0), mm(46)),
+                "width at the nut must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(
+                () -> Fingerboard.tapered(mm(34), mm(0)),
+                "second width must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(
+                () -> board.secondAtFret(0),
+                "fret of the second width must be a whole number from 1 to 200, but was 0");
+        refused(
+                () -> board.thickness(mm(0)),
+                "board thickness must be more than 0 mm and 3000 mm or less, but was 0 mm");
         refused(
                 () -> board.thickness(mm(6), mm(0)),
-                "board thickness at the second place must be more than 0 mm, but was 0 mm");
-        refused(
-                () -> board.radius(mm(17)),
-                "radius at the nut must be more than half the width of 34 mm, but was 17 mm");
-        refused(
-                () -> board.radius(mm(20)),
-                "radius at the second place must be more than half the width of 46 mm, but was 20 mm");
+                "board thickness at the second place must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> board.radius(mm(17)), "radius must be more than half the width of 34 mm, but was 17 mm");
+        refused(() -> board.radius(mm(20)), "second radius must be more than half the width of 46 mm, but was 20 mm");
     }
 
     @Test
     void rod_saysWhatItIs() {
-        assertThat(Rod.twoWay(mm(300), mm(6), mm(9)))
+        assertThat(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .hasToString("two-way rod, 300 mm x 6 mm x 9 mm, adjusted at the head");
         assertThat(Rod.singleAction(mm(380), mm(5)).adjustedAt(End.HEEL))
                 .hasToString("single-action rod, 380 mm x 5 mm x 5 mm, adjusted at the heel");
-        assertThat(Rod.steelBar(mm(300), mm(6), mm(9))).hasToString("steel bar, 300 mm x 6 mm x 9 mm");
-        assertThat(Rod.carbonBar(mm(300), mm(6), mm(9)).isAdjustable()).isFalse();
+        assertThat(Rod.steelBar(mm(300)).section(mm(6), mm(9))).hasToString("steel bar, 300 mm x 6 mm x 9 mm");
+        assertThat(Rod.carbonBar(mm(300)).section(mm(6), mm(9)).isAdjustable()).isFalse();
         assertThat(Rod.singleAction(mm(380), mm(5)).isAdjustable()).isTrue();
         refused(
-                () -> Rod.steelBar(mm(300), mm(6), mm(9)).adjustedAt(End.HEEL),
+                () -> Rod.steelBar(mm(300)).section(mm(6), mm(9)).adjustedAt(End.HEEL),
                 "a steel bar has no adjuster, but one was wanted at the heel");
-        refused(() -> Rod.twoWay(mm(0), mm(6), mm(9)), "rod length must be more than 0 mm, but was 0 mm");
-        refused(() -> Rod.twoWay(mm(1), mm(0), mm(9)), "rod width must be more than 0 mm, but was 0 mm");
-        refused(() -> Rod.twoWay(mm(1), mm(6), mm(0)), "rod height must be more than 0 mm, but was 0 mm");
+        refused(
+                () -> Rod.twoWay(mm(0)).section(mm(6), mm(9)),
+                "rod length must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(
+                () -> Rod.twoWay(mm(1)).section(mm(0), mm(9)),
+                "rod width must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(
+                () -> Rod.twoWay(mm(1)).section(mm(6), mm(0)),
+                "rod height must be more than 0 mm and 3000 mm or less, but was 0 mm");
     }
 
     @Test
@@ -215,13 +229,20 @@ class PartsTest {
     void strings_refuseWhatCannotBe() {
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"));
 
-        refused(StringSet::of, "strings must be 1 or more, but there were none");
-        refused(() -> StringSet.of(hertz(0)), "pitch must be more than 0 Hz, but was 0 Hz");
+        refused(
+                StringSet::of,
+                "pitches must be a list of 1 to 24 items, each a note with its octave, such as G2, F#3 or Bb1 (A4 is"
+                        + " 440 Hz), but was a list of 0 items");
+        refused(() -> StringSet.of(hertz(0)), "pitches must be more than 0 Hz, but was 0 Hz");
         refused(
                 () -> strings.tensions(newton(90), newton(91)),
-                "string tension must be told once for all or once for each of the 3 courses, but was told 2 times");
-        refused(() -> strings.tensions(newton(0)), "string tension must be more than 0 N, but was 0 N");
-        refused(() -> strings.diameters(mm(-1)), "string diameter must be more than 0 mm, but was -1 mm");
+                "tensions must be given once for all or once for each of the 3 courses, but was given 2 times");
+        refused(
+                () -> strings.tensions(newton(0)),
+                "string tension must be more than 0 N and 2000 N or less, but was 0 N");
+        refused(
+                () -> strings.diameters(mm(-1)),
+                "string diameter must be more than 0 mm and 6 mm or less, but was -1 mm");
         refused(
                 () -> strings.massesPerLength(gramPerMetre(0)),
                 "mass per length must be more than 0 g/m, but was 0 g/m");
@@ -237,9 +258,11 @@ class PartsTest {
         assertThat(heel.widthMm()).isEqualTo(54);
         assertThat(heel).hasToString("heel 78 mm high, 54 mm wide at the top");
         assertThat(heel.blocks(mm(18))).hasToString("heel 78 mm high, 54 mm wide at the top, blocks of 18 mm");
-        refused(() -> Heel.of(mm(0), mm(54)), "heel height must be more than 0 mm, but was 0 mm");
-        refused(() -> Heel.of(mm(78), mm(0)), "heel width must be more than 0 mm, but was 0 mm");
-        refused(() -> heel.blocks(mm(0)), "heel block thickness must be more than 0 mm, but was 0 mm");
+        refused(() -> Heel.of(mm(0), mm(54)), "heel height must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> Heel.of(mm(78), mm(0)), "heel width must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(
+                () -> heel.blocks(mm(0)),
+                "heel block thickness must be more than 0 mm and 3000 mm or less, but was 0 mm");
     }
 
     @Test
@@ -260,7 +283,7 @@ class PartsTest {
     /** By hand: 270.2 mm are 10.63780 in, 6 mm 0.23622 in, 9.2 mm 0.36220 in. */
     @Test
     void channel_readsInTheOtherStyleAsAPersonDoes() {
-        Channel channel = Channel.forRod(Rod.twoWay(mm(267.2), mm(6), mm(9)))
+        Channel channel = Channel.forRod(Rod.twoWay(mm(267.2)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .clearance(mm(0.2));
 

@@ -1,9 +1,12 @@
 package org.neckgeom.board;
 
 import java.util.Arrays;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -39,6 +42,27 @@ public final class FallAway implements Answer {
         this.end = end;
         this.drop = drop;
         this.style = style;
+    }
+
+    /**
+     * Returns the fall-away of a neck's fingerboard, from the body joint to the last fret.
+     *
+     * @param neck with scale and fingerboard given
+     * @return the fall-away, or nothing where the board runs straight on
+     * @throws IllegalArgumentException if the last fret does not lie past the body joint
+     */
+    public static Optional<FallAway> of(NeckDesign neck) {
+        Optional<Amount<Length>> drop = neck.fingerboard().fallAway();
+        if (drop.isPresent() && neck.frets() <= neck.bodyAtFret()) {
+            throw Refusal.because(
+                    "fingerboard.fall-away",
+                    "past-the-body",
+                    "a fall-away begins at the body joint, fret " + neck.bodyAtFret()
+                            + ", but there is no fret past it: leave it out, or give more frets");
+        }
+        LengthStyle style = neck.style();
+        return drop.map(low ->
+                of(style.amount(neck.bodyJointMm()), style.amount(neck.scale().fretMm(neck.frets())), low));
     }
 
     /**

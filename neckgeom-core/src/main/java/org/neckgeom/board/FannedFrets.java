@@ -1,7 +1,10 @@
 package org.neckgeom.board;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -70,6 +73,26 @@ public final class FannedFrets implements Answer {
         double lag = share * (bassRun - trebleRun);
         this.bassNutX = -lag / 2;
         this.trebleNutX = lag / 2;
+    }
+
+    /**
+     * Returns the frets of a neck, fanned between the scales of its two outermost strings.
+     *
+     * @param neck its fan, its fingerboard and its strings are used
+     * @return the frets, or nothing where they are square to the centreline
+     * @throws IllegalArgumentException if it was not given how the strings are spread
+     */
+    public static Optional<FannedFrets> of(NeckDesign neck) {
+        return neck.fannedFrets().map(fan -> {
+            int divisions = neck.scale().divisions();
+            return of(
+                    Scale.of(fan.bassScale()).divisions(divisions),
+                    Scale.of(fan.trebleScale()).divisions(divisions),
+                    OuterStrings.of(
+                            StringPlaces.atNut(neck).orElseThrow().spread(),
+                            StringPlaces.atSaddle(neck).orElseThrow().spread()),
+                    fan.squareFret());
+        });
     }
 
     /**
@@ -148,6 +171,27 @@ public final class FannedFrets implements Answer {
      */
     public Amount<Length> centrelineScale() {
         return style.amount((bassRun + trebleRun) / 2);
+    }
+
+    /**
+     * Returns the scale along each of some strings: the outermost have those of the fan, one between has its own.
+     *
+     * @param nut the strings at the nut, two or more
+     * @param saddle the same strings at the saddle
+     * @return from bass to treble
+     */
+    public List<Amount<Length>> scales(StringPlaces nut, StringPlaces saddle) {
+        return IntStream.range(0, nut.count())
+                .mapToObj(i -> style.amount(scaleMm(nut.shareAcross(i), saddle.shareAcross(i))))
+                .toList();
+    }
+
+    /** Between a point of the nut's line and one of the saddle's, each a share from the bass to the treble string. */
+    private double scaleMm(double onNut, double onSaddle) {
+        double fromX = bassNutX + onNut * (trebleNutX - bassNutX);
+        double toX = bassNutX + bassRun + onSaddle * (trebleNutX + trebleRun - bassNutX - bassRun);
+        double aside = atSaddle * (onSaddle - 0.5) - atNut * (onNut - 0.5);
+        return StrictMath.hypot(toX - fromX, aside);
     }
 
     /**

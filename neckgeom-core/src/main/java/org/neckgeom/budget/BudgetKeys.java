@@ -38,8 +38,8 @@ public final class BudgetKeys {
     private static final Key<Contributor, String> NAME = CONTRIBUTOR.needed("name", Types.TEXT, "of the component");
     private static final Key<Contributor, String> STEP =
             CONTRIBUTOR.needed("step", Types.TEXT, "of the work that it comes from");
-    private static final Key<Contributor, Double> SENSITIVITY =
-            CONTRIBUTOR.needed("sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in house units");
+    private static final Key<Contributor, Double> SENSITIVITY = CONTRIBUTOR.needed(
+            "sensitivity", Types.number(-1e300, 1e300), "change of the result by this, in house units");
     private static final Key<Contributor, Spread<?>> ERROR =
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 
@@ -50,8 +50,8 @@ public final class BudgetKeys {
     private static final Key<Budget<?>, String> TITLE = TABLE.needed("title", Types.TEXT, "of the result");
     private static final Key<Budget<?>, ShopUnit<?>> UNIT =
             TABLE.needed("unit", Types.named(BudgetKeys::unit, BudgetKeys::name), "of the result");
-    private static final Key<Budget<?>, List<Contributor>> CONTRIBUTORS = TABLE.needed(
-            "contributors", Types.list(Types.group(CONTRIBUTOR), 0, MOST), "its components");
+    private static final Key<Budget<?>, List<Contributor>> CONTRIBUTORS =
+            TABLE.needed("contributors", Types.list(Types.group(CONTRIBUTOR), 0, MOST), "its components");
 
     private BudgetKeys() {}
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.SlantedScarf;
 import org.neckgeom.units.Amount;
@@ -26,9 +27,8 @@ public final class HeadShape {
         this.nutLine = nutLine;
     }
 
-    public static HeadShape of(Head head, Settled settled) {
-        double slant =
-                settled.details().fannedFrets().map(fan -> onFace(fan, head)).orElse(0.0);
+    public static HeadShape of(NeckDesign design, Head head) {
+        double slant = FannedFrets.of(design).map(fan -> onFace(fan, head)).orElse(0.0);
         return new HeadShape(head, HeadLayout.of(head), StrictMath.tan(slant));
     }
 

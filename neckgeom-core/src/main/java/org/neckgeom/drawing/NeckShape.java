@@ -12,7 +12,7 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.plan.NeckDetails;
+import org.neckgeom.solid.BackShape;
 
 /**
  * The outlines of a designed neck in its own frame, in mm: the one source of the page's drawings and of the templates.
@@ -28,10 +28,14 @@ public final class NeckShape {
 
     private final NeckDesign design;
     private final Settled settled;
+    private final Optional<FannedFrets> fan;
+    private final BackShape back;
 
     public NeckShape(NeckDesign design, Settled settled) {
         this.design = design;
         this.settled = settled;
+        this.fan = FannedFrets.of(design);
+        this.back = BackShape.of(design);
     }
 
     public NeckDesign design() {
@@ -47,9 +51,9 @@ public final class NeckShape {
         return stations().backDepth(x);
     }
 
-    /** What has been settled beyond the design. */
-    public NeckDetails details() {
-        return settled.details();
+    /** Depth of the wood on the centreline at a station as drawn, with volute and turn into the heel. */
+    public double drawnDepth(double x) {
+        return back.depthAtMm(x);
     }
 
     public double bodyJoint() {
@@ -94,14 +98,13 @@ public final class NeckShape {
     }
 
     public Optional<FannedFrets> fan() {
-        return settled.details().fannedFrets();
+        return fan;
     }
 
     /** The middle of each string from the nut line to the board's end, from bass to treble; none where none are told. */
     public List<List<Point>> strings() {
-        return settled.details()
-                .stringsAtNut()
-                .flatMap(nut -> settled.details().stringsAtSaddle().map(saddle -> strings(nut, saddle)))
+        return StringPlaces.atNut(design)
+                .flatMap(nut -> StringPlaces.atSaddle(design).map(saddle -> strings(nut, saddle)))
                 .orElse(List.of());
     }
 
@@ -135,7 +138,7 @@ public final class NeckShape {
 
     /** The back on the centreline from the nut to the wood's end, as deep past the body joint as at it. */
     public List<Point> backLine() {
-        return along(0, woodEnd(), x -> -design.backDepthAtMm(Math.min(x, bodyJoint())));
+        return along(0, woodEnd(), x -> -drawnDepth(Math.min(x, bodyJoint())));
     }
 
     /** The board's top on the centreline. */
@@ -256,7 +259,7 @@ public final class NeckShape {
     }
 
     public Optional<HeadShape> headShape() {
-        return design.head().map(head -> HeadShape.of(head, settled));
+        return design.head().map(head -> HeadShape.of(design, head));
     }
 
     /** A point of the head in side view: so far along its face from the break line, so deep under the face. */

@@ -4,14 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.order.Operation;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.solid.WoodLeft;
 
 /**
  * What has been settled of a neck's shape beyond its design, as drawings need it.
  *
- * @param details strings across, posts, fanned frets
  * @param saddleMm station of the saddle on the centreline; used where strings are told
  * @param stockMm width of the blank, of which ears make up what the head is wider; 0 when it is not known
  * @param offHeel what comes off the heel, where height or centreline have been read at the bridge
@@ -19,7 +17,6 @@ import org.neckgeom.solid.WoodLeft;
  * @param done the operations that are done, in their order
  */
 public record Settled(
-        NeckDetails details,
         double saddleMm,
         double stockMm,
         Optional<HeelCorners> offHeel,
@@ -27,7 +24,7 @@ public record Settled(
         List<String> done) {
 
     public static Settled nothing() {
-        return new Settled(NeckDetails.none(), 0, 0, Optional.empty(), Optional.empty(), List.of());
+        return new Settled(0, 0, Optional.empty(), Optional.empty(), List.of());
     }
 
     public static Settled of(NeckPlan plan) {
@@ -35,7 +32,6 @@ public record Settled(
                 .map(set -> plan.design().bodyJointMm() + set.reach().house())
                 .orElse(plan.design().scale().lengthMm());
         return new Settled(
-                plan.details(),
                 saddle,
                 plan.blank().widthMm(),
                 plan.heelCorners(),

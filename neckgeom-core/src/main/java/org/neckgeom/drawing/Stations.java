@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.WoodAt;
 import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.units.ShopUnits;
@@ -58,7 +59,7 @@ public final class Stations {
     /** Depth of the neck's wood on the centreline, with volute and turn into the heel. */
     public double backDepth(double x) {
         return wood.map(under -> under.back().at(ShopUnits.mm(x)).depth().house())
-                .orElseGet(() -> design.backDepthAtMm(x));
+                .orElseGet(() -> BackShape.of(design).depthAtMm(x));
     }
 
     /** Wood left at a station, if the channel reaches it. */

@@ -5,10 +5,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.BudgetKeys;
-import org.neckgeom.budget.Contributor;
 import org.neckgeom.budget.Distribution;
 import org.neckgeom.measure.Interval;
-import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.ShopUnits;
 

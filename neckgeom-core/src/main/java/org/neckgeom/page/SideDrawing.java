@@ -32,7 +32,7 @@ final class SideDrawing {
         this.design = shape.design();
         this.shown = shown;
         this.joint = joint;
-        double deepest = Math.max(design.backDepthAtMm(0), design.backDepthAtMm(shape.bodyJoint()));
+        double deepest = Math.max(shape.drawnDepth(0), shape.drawnDepth(shape.bodyJoint()));
         deepest = Math.max(deepest, design.heel().map(Heel::heightMm).orElse(0.0));
         deepest = Math.max(
                 deepest,
@@ -72,8 +72,8 @@ final class SideDrawing {
 
     private String words() {
         StringBuilder words = new StringBuilder("Wood ");
-        words.append(shown.length(design.backDepthAtMm(shape.fret(1)))).append(" deep at fret 1, ");
-        words.append(shown.length(design.backDepthAtMm(shape.fret(12)))).append(" at fret 12.");
+        words.append(shown.length(shape.drawnDepth(shape.fret(1)))).append(" deep at fret 1, ");
+        words.append(shown.length(shape.drawnDepth(shape.fret(12)))).append(" at fret 12.");
         design.channel()
                 .ifPresent(channel -> words.append(" A ").append(channel).append('.'));
         design.head().ifPresent(head -> words.append(" A ").append(head).append('.'));
@@ -94,7 +94,7 @@ final class SideDrawing {
     }
 
     private void head(Drawing drawing, Head head) {
-        double depth = design.backDepthAtMm(0);
+        double depth = shape.drawnDepth(0);
         double from = head.pitchRad() > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
         List<Point> wood = new ArrayList<>();
         wood.add(new Point(0, 0));
@@ -123,7 +123,7 @@ final class SideDrawing {
         }
         Heel heel = told.get();
         double joint = shape.bodyJoint();
-        double back = design.backDepthAtMm(joint);
+        double back = shape.drawnDepth(joint);
         double sweep = Math.max(0, heel.heightMm() - back);
         List<Point> wood = new ArrayList<>();
         wood.add(new Point(joint, 0));
@@ -189,13 +189,10 @@ final class SideDrawing {
                 shown.length(shape.bodyJoint()),
                 "body, fret " + design.bodyAtFret());
         double first = shape.fret(1);
-        depths.add(
-                on(new Point(first, -design.backDepthAtMm(first))),
-                shown.length(design.backDepthAtMm(first)),
-                "fret 1");
+        depths.add(on(new Point(first, -shape.drawnDepth(first))), shown.length(shape.drawnDepth(first)), "fret 1");
         double twelfth = shape.fret(12);
         if (twelfth < shape.bodyJoint()) {
-            double depth = design.backDepthAtMm(twelfth);
+            double depth = shape.drawnDepth(twelfth);
             depths.add(on(new Point(twelfth, -depth)), shown.length(depth), "fret 12");
         }
         double at = shape.bodyJoint() / 2;

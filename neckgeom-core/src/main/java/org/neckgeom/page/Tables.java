@@ -22,9 +22,7 @@ final class Tables {
     }
 
     static Table frets(Contents contents) {
-        return contents.settled()
-                .details()
-                .fannedFrets()
+        return FannedFrets.of(contents.design())
                 .map(fan -> fanned(contents, fan))
                 .orElseGet(() -> square(contents));
     }

@@ -91,15 +91,12 @@ final class AsMade {
     /** The straight line through the two depths as they have become, for what bends. */
     private BackProfile profile(NeckDesign design) {
         BackProfile drawn = plan.design().back();
-        return BackProfile.between(
-                        amount(carvedMm(design, drawn.firstFret())), amount(carvedMm(design, drawn.secondFret())))
-                .atFrets((int) drawn.firstFret(), (int) drawn.secondFret())
-                .asymmetric(drawn.bassPower(), drawn.treblePower());
+        return drawn.depths(amount(carvedMm(design, drawn.firstFret())), amount(carvedMm(design, drawn.secondFret())));
     }
 
     private double carvedMm(NeckDesign design, double fret) {
         double x = design.scale().fretMm(fret);
-        BackShape plain = drawnBack().on(design);
+        BackShape plain = BackShape.of(design);
         double more = depthMm(carved(plain), x) - depthMm(plain, x);
         return design.back().depthAtMm(x, design.scale()) + more;
     }
@@ -161,11 +158,11 @@ final class AsMade {
 
     /** The back with its transitions, through the depths read. */
     BackShape back() {
-        return carved(drawnBack().on(withHead()));
+        return carved(BackShape.of(withHead()));
     }
 
     private BackShape drawnBack() {
-        return plan.details().back().orElse(BackShape.of(plan.design()));
+        return BackShape.of(plan.design());
     }
 
     private BackShape carved(BackShape back) {

@@ -7,7 +7,10 @@ import java.util.Set;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.BoardSection;
 import org.neckgeom.board.BoardShape;
+import org.neckgeom.board.FallAway;
+import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringOverhang;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
@@ -23,10 +26,10 @@ final class BoardParts {
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
         boolean crowned = plan.design().fingerboard().crown() != Fingerboard.Crown.FLAT;
-        if (crowned || plan.details().fallAway().isPresent()) {
+        if (crowned || plan.design().fingerboard().fallAway().isPresent()) {
             parts.add(board(plan));
         }
-        if (plan.details().hasStrings()) {
+        if (StringPlaces.atNut(plan.design()).isPresent()) {
             parts.add(strings(plan));
         }
         return parts;
@@ -48,18 +51,20 @@ final class BoardParts {
                     ShapeParts.label(draft, fret),
                     flat ? edges : edges.with("radius", Kind.MM, at.radiusMm()));
         }
-        plan.details().fallAway().ifPresent(slope -> draft.row("extension", "extension", slope));
+        FallAway.of(design).ifPresent(slope -> draft.row("extension", "extension", slope));
         return PlanPart.of(draft);
     }
 
     private static PlanPart strings(NeckPlan plan) {
         NeckDesign design = plan.design();
-        NeckDetails told = plan.details();
         StringOverhang overhang = overhang(plan);
         PlanSection.Draft draft = PlanSection.titled(
                         "strings-across", "Strings across, bass to treble from the centreline", plan.style())
-                .row("atTheNut", "at the nut", told.stringsAtNut().orElseThrow())
-                .row("atTheSaddle", "at the saddle", told.stringsAtSaddle().orElseThrow())
+                .row("atTheNut", "at the nut", StringPlaces.atNut(design).orElseThrow())
+                .row(
+                        "atTheSaddle",
+                        "at the saddle",
+                        StringPlaces.atSaddle(design).orElseThrow())
                 .row("overTheBoard", "over the board", overhang);
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
@@ -92,12 +97,11 @@ final class BoardParts {
     /** The saddle stands where the neck set puts it; at the end of the scale where none is told. */
     private static StringOverhang overhang(NeckPlan plan) {
         NeckDesign design = plan.design();
-        NeckDetails told = plan.details();
         StringOverhang square = StringOverhang.of(
                 design,
-                told.stringsAtNut().orElseThrow(),
-                told.stringsAtSaddle().orElseThrow());
-        StringOverhang plain = told.fannedFrets().map(square::between).orElse(square);
+                StringPlaces.atNut(design).orElseThrow(),
+                StringPlaces.atSaddle(design).orElseThrow());
+        StringOverhang plain = FannedFrets.of(design).map(square::between).orElse(square);
         double back = plan.neckSet()
                 .map(set -> set.reach().house()
                         + design.bodyJointMm()

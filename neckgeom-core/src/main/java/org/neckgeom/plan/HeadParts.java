@@ -7,6 +7,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
@@ -30,10 +32,10 @@ final class HeadParts {
     }
 
     private static PlanPart head(NeckPlan plan, Head head) {
-        NeckDetails told = plan.details();
         HeadLayout drawn = HeadLayout.of(head);
-        HeadLayout layout =
-                told.fannedFrets().map(fan -> drawn.nutSlanted(fan.slant(0))).orElse(drawn);
+        HeadLayout layout = FannedFrets.of(plan.design())
+                .map(fan -> drawn.nutSlanted(fan.slant(0)))
+                .orElse(drawn);
         PlanSection.Draft draft =
                 PlanSection.titled("head", "Head", plan.style()).row("layout", "layout", layout);
         double ears = layout.ears(plan.blank().width()).house();
@@ -46,7 +48,7 @@ final class HeadParts {
                         : draft.words("no-ears", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
         head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
-        if (told.hasStrings() && layout.hasPosts()) {
+        if (StringPlaces.atNut(plan.design()).isPresent() && layout.hasPosts()) {
             checks.add(breaks(plan, draft, layout));
         }
         return new PlanPart(draft.done(), checks);
@@ -81,7 +83,8 @@ final class HeadParts {
     /** Common practice: under 5 deg a string may buzz in its slot or jump out of it. */
     private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
         Amount<Length> slot = plan.slotHeight();
-        List<StringBreak> breaks = layout.breaks(plan.details().stringsAtNut().orElseThrow(), slot);
+        List<StringBreak> breaks =
+                layout.breaks(StringPlaces.atNut(plan.design()).orElseThrow(), slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {
             double down = Math.toDegrees(breaks.get(i).angle().house());
@@ -98,7 +101,7 @@ final class HeadParts {
             draft.row(
                     "onTheNut",
                     "on the nut",
-                    layout.nutForces(plan.details().stringsAtNut().orElseThrow(), slot, pulls(plan.design())));
+                    layout.nutForces(StringPlaces.atNut(plan.design()).orElseThrow(), slot, pulls(plan.design())));
         }
         boolean enough = least >= StringBreak.FEW_DEGREES;
         return PlanCheck.of(

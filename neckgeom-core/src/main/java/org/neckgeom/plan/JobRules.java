@@ -3,11 +3,14 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.neckgeom.board.FallAway;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
@@ -43,6 +46,9 @@ final class JobRules {
         rules.blankLength();
         rules.blankWidth();
         rules.blankThickness();
+        rules.scarf();
+        rules.posts();
+        rules.strings();
         rules.readings(readings);
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
@@ -188,6 +194,55 @@ final class JobRules {
 
     private String text(double mm) {
         return blank.style().text(mm);
+    }
+
+    private void scarf() {
+        refused(
+                "head",
+                () -> design.head()
+                        .filter(head -> head.scarf().isPresent())
+                        .ifPresent(head -> ScarfJoint.of(head, blank)
+                                .board(style.amount(design.bodyJointMm()), style.amount(head.lengthMm()))));
+    }
+
+    /** What is refused where it follows from the design is a fault of the key it follows from. */
+    private void refused(String path, Runnable question) {
+        try {
+            question.run();
+        } catch (Refusal refusal) {
+            faults.addAll(refusal.at(path).faults());
+        }
+    }
+
+    /** Each string at the nut has its post, and its pull, and a height from which it comes down to the post. */
+    private void posts() {
+        Optional<StringPlaces> nut = StringPlaces.atNut(design);
+        int posts = design.head().map(head -> head.posts().size()).orElse(0);
+        if (posts == 0) {
+            return;
+        }
+        if (nut.isPresent() && posts != nut.get().centres().size()) {
+            fault(
+                    "head.posts.along",
+                    "as-many",
+                    "have " + nut.get().centres().size() + ", one to a string",
+                    posts + " of them");
+        }
+        if (design.fingerboard().fretHeight().isEmpty()) {
+            faults.add(new Fault(
+                    "fingerboard.fret height",
+                    "missing",
+                    "fingerboard.fret height is missing; the strings come down from it to the head's posts",
+                    ""));
+        }
+    }
+
+    private void strings() {
+        refused("strings.across", () -> {
+            StringPlaces.atNut(design);
+            StringPlaces.atSaddle(design);
+        });
+        refused("fingerboard", () -> FallAway.of(design));
     }
 
     private void readings(NeckReadings readings) {

@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -15,14 +13,6 @@ import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.CentringRound;
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.order.OrderChanges;
-import org.neckgeom.table.Key;
-import org.neckgeom.table.Moves;
-import org.neckgeom.table.Table;
-import org.neckgeom.table.Types;
-import org.neckgeom.table.Values;
-import org.neckgeom.units.ShopUnits;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
@@ -34,11 +24,13 @@ import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Shop;
@@ -47,11 +39,16 @@ import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.strength.Relief;
 import org.neckgeom.strength.Weather;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Moves;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
+import org.neckgeom.units.ShopUnits;
 
 /**
  * The whole neck at once: what to set, what to cut, what to check, from a design, a blank, a shop and the readings taken
@@ -80,16 +77,13 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
             values -> new NeckPlan(values).checked(),
             plan -> plan.given);
 
-    private static final Key<NeckPlan, NeckDesign> DESIGN =
-            TABLE.inline(NeckDesign.TABLE, NeckDesign.OF_A_WHOLE_NECK);
+    private static final Key<NeckPlan, NeckDesign> DESIGN = TABLE.inline(NeckDesign.TABLE, NeckDesign.OF_A_WHOLE_NECK);
     private static final Key<NeckPlan, LengthStyle> PRINT_IN = TABLE.optional(
             "print in",
             Types.words(LengthStyle.class, LengthStyle::word),
             "how lengths are printed: mm, inch (decimals and thou), fractions (to 1/64 in); as the scale when left out");
     private static final Key<NeckPlan, Amount<Length>> RELIEF = TABLE.optional(
-                    "relief",
-                    Types.SIZE_OR_NOTHING,
-                    "the bow wanted under the strings; 0.2 mm or 8 thou when left out")
+                    "relief", Types.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm or 8 thou when left out")
             .called("relief");
     private static final Key<NeckPlan, Weather> WEATHER = TABLE.usual(
             "weather",
@@ -187,7 +181,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      *     short for its scarf
      */
     public static NeckPlan of(NeckDesign design, Blank blank, Shop shop) {
-        return new NeckPlan(TABLE.values().with(DESIGN, design).with(BLANK, blank).with(SHOP, shop));
+        return new NeckPlan(
+                TABLE.values().with(DESIGN, design).with(BLANK, blank).with(SHOP, shop));
     }
 
     /**
@@ -363,14 +358,15 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
     public Optional<BackSet> neckSet() {
-        return design().neckSet().map(set -> BackSet.of(design(), design().fingerboard().fretHeight()));
+        return design().neckSet()
+                .map(set -> BackSet.of(design(), design().fingerboard().fretHeight()));
     }
 
     /** How high the glue face stands over the body's top at the joint, in mm; level where there is no neck set. */
     double overstandMm() {
-        return design()
-                .neckSet()
-                .map(set -> BackSet.overstand(design(), design().fingerboard().fretHeight()).house())
+        return design().neckSet()
+                .map(set -> BackSet.overstand(design(), design().fingerboard().fretHeight())
+                        .house())
                 .orElse(0.0);
     }
 

@@ -9,6 +9,7 @@ import org.neckgeom.form.Statement;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
+import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -31,7 +32,8 @@ final class OnePieceParts {
             return PlanPart.of(draft.row("done", "done", draft.words("sawn", "sawn")));
         }
         if (plan.isHeadSawnFromTheBlank()) {
-            Amount<Length> shaft = plan.style().amount(plan.design().backDepthAtMm(0));
+            Amount<Length> shaft =
+                    plan.style().amount(BackShape.of(plan.design()).depthAtMm(0));
             double meets = head.backMeets(shaft).house();
             draft.row(
                     "backMeets",

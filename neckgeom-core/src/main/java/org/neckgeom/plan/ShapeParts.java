@@ -45,7 +45,7 @@ final class ShapeParts {
         OnePieceParts.of(plan).ifPresent(parts::add);
         HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
-        plan.details().fannedFrets().ifPresent(fan -> parts.add(fanned(plan, fan)));
+        FannedFrets.of(plan.design()).ifPresent(fan -> parts.add(fanned(plan, fan)));
         parts.addAll(BoardParts.of(plan));
         parts.addAll(BackParts.of(plan));
         plan.neckSet().ifPresent(set -> parts.add(neckSet(plan, set)));
@@ -189,11 +189,6 @@ final class ShapeParts {
                         SlantedScarf.of(
                                 Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE),
                                 Amount.ofHouse(slant, ShopUnit.DEGREE))));
-        if (design.hasStrings() && design.strings().tensionsN().length == 0) {
-            draft.note(
-                    "pull-of-the-centreline",
-                    "the strings' pull is reckoned on the centreline's scale: tell tensions to have each on its own");
-        }
         return PlanPart.of(draft.note(
                 "along-the-centreline",
                 "all along the centreline from where the nut line crosses it; less than 0 before the nut"));

@@ -14,8 +14,8 @@ import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.solid.BlankNeeds;
 import org.neckgeom.solid.CuttingList;
-import org.neckgeom.units.Amount;
 import org.neckgeom.stock.Blank;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to the wood it starts from: the least blank, and what is cut from this one. */
@@ -32,7 +32,6 @@ final class StockParts {
     }
 
     private static PlanPart stock(NeckPlan plan) {
-        NeckDetails told = plan.details();
         Blank blank = plan.blank();
         LengthStyle style = plan.style();
         BlankNeeds needs = BlankNeeds.onePiece(
@@ -129,7 +128,7 @@ final class StockParts {
 
     private static double deepestBackMm(NeckPlan plan) {
         NeckDesign design = plan.design();
-        BackShape back = plan.details().back().orElse(BackShape.of(design));
+        BackShape back = BackShape.of(design);
         double end = heelStartMm(plan);
         double deepest = 0;
         for (int i = 0; i <= STATIONS; i++) {

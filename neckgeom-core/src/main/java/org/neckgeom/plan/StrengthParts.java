@@ -3,7 +3,6 @@ package org.neckgeom.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
@@ -143,10 +142,11 @@ final class StrengthParts {
     }
 
     private static StringHeights heights(NeckPlan plan) {
-        OptionalDouble frets = plan.details().fretHeightMm();
-        StringHeights usual = frets.isPresent()
-                ? StringHeights.usual().frets(plan.style().amount(frets.getAsDouble()))
-                : StringHeights.usual();
+        StringHeights usual = plan.design()
+                .fingerboard()
+                .fretHeight()
+                .map(frets -> StringHeights.usual().frets(frets.in(plan.style())))
+                .orElseGet(StringHeights::usual);
         return plan.neckSet()
                 .map(set -> usual.atNut(set.atNut()).action(set.action()))
                 .orElse(usual);

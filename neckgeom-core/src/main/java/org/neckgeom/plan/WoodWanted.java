@@ -91,20 +91,17 @@ final class WoodWanted {
     private Channel raised(Channel channel, double less) {
         Channel raised = channel.cutDeep(plan.style().amount(channel.depthMm() - less));
         return channel.hasPocket() && channel.pocketDepthMm() > less
-                ? raised.pocket(
-                        plan.style().amount(channel.pocketLengthMm()),
-                        plan.style().amount(channel.pocketWidthMm()),
-                        plan.style().amount(channel.pocketDepthMm() - less))
+                ? raised.pocket(plan.style().amount(channel.pocketLengthMm()))
+                        .section(
+                                plan.style().amount(channel.pocketWidthMm()),
+                                plan.style().amount(channel.pocketDepthMm() - less))
                 : raised;
     }
 
     private BackProfile deepened(NeckDesign design, double more) {
         BackProfile drawn = design.back();
-        return BackProfile.between(
-                        plan.style().amount(drawn.firstDepthMm() + more),
-                        plan.style().amount(drawn.secondDepthMm() + more))
-                .atFrets((int) drawn.firstFret(), (int) drawn.secondFret())
-                .asymmetric(drawn.bassPower(), drawn.treblePower());
+        return drawn.depths(
+                plan.style().amount(drawn.firstDepthMm() + more), plan.style().amount(drawn.secondDepthMm() + more));
     }
 
     /** The least change from which on enough wood is left, or the most there can be where none is enough. */

@@ -51,7 +51,7 @@ public final class BackShape implements Answer {
         this.halfWidth = Objects.requireNonNull(halfWidth, "half-width");
         this.headPitch = headPitch;
         this.headThickness = headThickness;
-        this.transitions = BackTransitions.NONE;
+        this.transitions = BackTransitions.of(back);
         this.bass = new SuperellipseArc(back.bassPower());
         this.treble = back.bassPower() == back.treblePower() ? bass : new SuperellipseArc(back.treblePower());
         this.style = style;
@@ -71,7 +71,7 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns the back of a design, without volute or heel.
+     * Returns the back of a design, with its volute and its turn into the heel.
      *
      * @param neck with scale, fingerboard and back told; its head is used when told
      * @return the back
@@ -91,9 +91,9 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns a back without a whole design, without volute, heel or head.
+     * Returns a back without a whole design and without its head.
      *
-     * @param back the profile
+     * @param back the back
      * @param scale the scale its frets belong to
      * @param halfWidthMm half the neck's width in mm at a station in mm from the nut
      * @return the back
@@ -107,35 +107,6 @@ public final class BackShape implements Answer {
                 0,
                 Double.POSITIVE_INFINITY,
                 Objects.requireNonNull(back, "back").style());
-    }
-
-    /**
-     * Returns a copy with a volute: extra depth that is greatest at the nut and runs out smoothly both ways,
-     * {@code extra (1 + cos(pi x / length)) / 2}.
-     *
-     * @param extra depth at the nut, 0 or more
-     * @param length from the nut to where it has run out, more than 0
-     * @return the back
-     */
-    public BackShape volute(Quantity<Length> extra, Quantity<Length> length) {
-        return new BackShape(
-                this,
-                transitions.volute(
-                        HouseUnits.mmNotNegative(extra, "volute"), HouseUnits.mmPositive(length, "volute length")));
-    }
-
-    /**
-     * Returns a copy whose back turns down into the heel: a quarter circle of a radius, tangent to the back where it
-     * starts.
-     *
-     * @param start station from which the wood gets deeper, from the nut
-     * @param radius of the turn, more than 0
-     * @return the back
-     */
-    public BackShape heelFrom(Quantity<Length> start, Quantity<Length> radius) {
-        return new BackShape(
-                this,
-                transitions.heel(HouseUnits.mm(start, "heel start"), HouseUnits.mmPositive(radius, "heel radius")));
     }
 
     /**
@@ -153,23 +124,13 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns the same volute, heel and carving on another design.
+     * Returns the back of another design, carved as much deeper or shallower than drawn as this.
      *
-     * @param neck with scale, fingerboard and back told
+     * @param neck with scale, fingerboard and back given
      * @return the back
      */
     public BackShape on(NeckDesign neck) {
-        return new BackShape(of(neck), transitions);
-    }
-
-    /**
-     * Says whether this is the back of a design, with or without volute, heel and carving.
-     *
-     * @param neck the design
-     * @return true if it was made of an equal design
-     */
-    public boolean isOf(NeckDesign neck) {
-        return widthKey.equals(Objects.requireNonNull(neck, "neck"));
+        return new BackShape(of(neck), transitions.on(neck.back()));
     }
 
     /**
@@ -234,6 +195,16 @@ public final class BackShape implements Answer {
     @Override
     public LengthStyle style() {
         return style;
+    }
+
+    /**
+     * Returns the depth of the wood on the centreline at a station, with volute, heel and carving.
+     *
+     * @param xMm station in mm from the nut
+     * @return depth in mm; may be 0 or less far outside the two frets
+     */
+    public double depthAtMm(double xMm) {
+        return depthMm(HouseUnits.stationMm(xMm));
     }
 
     /** A station without a section. */

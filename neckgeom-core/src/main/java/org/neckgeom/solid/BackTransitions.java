@@ -5,6 +5,9 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.TreeMap;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.HeelTurn;
+import org.neckgeom.design.Volute;
 import org.neckgeom.kernel.NeckSetKernel;
 
 /**
@@ -12,9 +15,6 @@ import org.neckgeom.kernel.NeckSetKernel;
  * doubles in mm. Immutable.
  */
 final class BackTransitions {
-
-    static final BackTransitions NONE =
-            new BackTransitions(0, 1, Double.POSITIVE_INFINITY, 1, Collections.emptyNavigableMap());
 
     private final double volute;
     private final double voluteLength;
@@ -37,12 +37,23 @@ final class BackTransitions {
         this.carved = Collections.unmodifiableNavigableMap(carved);
     }
 
-    BackTransitions volute(double extra, double length) {
-        return new BackTransitions(extra, length, heelStart, heelRadius, carved);
+    /** Those of a back that is not carved yet. */
+    static BackTransitions of(BackProfile back) {
+        return of(back, Collections.emptyNavigableMap());
     }
 
-    BackTransitions heel(double start, double radius) {
-        return new BackTransitions(volute, voluteLength, start, radius, carved);
+    /** Those of another back, carved the same. */
+    BackTransitions on(BackProfile back) {
+        return of(back, carved);
+    }
+
+    private static BackTransitions of(BackProfile back, NavigableMap<Double, Double> carved) {
+        return new BackTransitions(
+                back.volute().map(Volute::extraDepthMm).orElse(0.0),
+                back.volute().map(Volute::lengthMm).orElse(1.0),
+                back.heelTurn().map(HeelTurn::startMm).orElse(Double.POSITIVE_INFINITY),
+                back.heelTurn().map(HeelTurn::radiusMm).orElse(1.0),
+                carved);
     }
 
     BackTransitions carved(double station, double deeper) {

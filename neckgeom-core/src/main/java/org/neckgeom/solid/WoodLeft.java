@@ -140,28 +140,6 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns a copy with a volute, see {@link BackShape#volute}.
-     *
-     * @param extra depth at the nut, 0 or more
-     * @param length from the nut to where it has run out, more than 0
-     * @return the same neck
-     */
-    public WoodLeft volute(Quantity<Length> extra, Quantity<Length> length) {
-        return new WoodLeft(channel, back.volute(extra, length), offset, skew, rounding);
-    }
-
-    /**
-     * Returns a copy whose back turns down into the heel, see {@link BackShape#heelFrom}.
-     *
-     * @param start station from which the wood gets deeper, from the nut
-     * @param radius of the turn, more than 0
-     * @return the same neck
-     */
-    public WoodLeft heelFrom(Quantity<Length> start, Quantity<Length> radius) {
-        return new WoodLeft(channel, back.heelFrom(start, radius), offset, skew, rounding);
-    }
-
-    /**
      * Returns the channel.
      *
      * @return the channel, as it would lie in the middle

@@ -20,7 +20,7 @@
  * <h2>For instance</h2>
  *
  * <pre>{@code
- * var channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)));
+ * var channel = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)));
  * var back = BackProfile.between(mm(15), mm(15));
  * println(WoodLeft.under(channel, back, Scale.of(mm(560)), x -> 18));
  * }</pre>

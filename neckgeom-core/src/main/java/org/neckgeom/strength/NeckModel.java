@@ -1,8 +1,12 @@
 package org.neckgeom.strength;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import javax.measure.quantity.Length;
+import org.neckgeom.board.FannedFrets;
+import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -11,6 +15,7 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.stock.Wood;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** Turns a design into a beam and its loads, and refuses what cannot be one. */
@@ -107,7 +112,7 @@ final class NeckModel {
         return bars;
     }
 
-    /** Pull of a single string of each course, N: as told, from mass per length, or as plain steel of its diameter. */
+    /** Pull of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
     static double[] tensions(NeckDesign neck) {
         StringSet strings = neck.strings();
         double[] told = strings.tensionsN();
@@ -124,14 +129,33 @@ final class NeckModel {
                             + " .massesPerLength(...) or .diameters(...) to the strings");
         }
         double[] hertz = strings.pitchesHz();
+        double[] scales = scales(neck);
         double[] tensions = new double[hertz.length];
         for (int i = 0; i < hertz.length; i++) {
             double kgPerM = masses.length > 0
                     ? masses[i] / 1000
                     : StringTension.plainKgPerM(StringMaterial.STEEL.kgPerM3(), diameters[i]);
-            tensions[i] = StringTension.newton(kgPerM, neck.scale().lengthMm(), hertz[i]);
+            tensions[i] = StringTension.newton(kgPerM, scales[i], hertz[i]);
         }
         return tensions;
+    }
+
+    /** Scale of each course, mm: its own where the frets are fanned, that of the middle of the two strings of a pair. */
+    private static double[] scales(NeckDesign neck) {
+        double[] scales = new double[neck.strings().courses()];
+        Arrays.fill(scales, neck.scale().lengthMm());
+        FannedFrets.of(neck).ifPresent(fan -> {
+            List<Amount<Length>> each = fan.scales(
+                    StringPlaces.atNut(neck).orElseThrow(),
+                    StringPlaces.atSaddle(neck).orElseThrow());
+            int inCourse = neck.strings().inCourse();
+            for (int i = 0; i < scales.length; i++) {
+                int first = inCourse * i;
+                int last = first + inCourse - 1;
+                scales[i] = (each.get(first).house() + each.get(last).house()) / 2;
+            }
+        });
+        return scales;
     }
 
     /**

@@ -87,7 +87,7 @@ final class TemplateViews {
         double end = shape.woodEnd();
         line(Layer.OUTLINE, 0, 0, end, 0);
         run(Layer.OUTLINE, shape.backLine());
-        line(Layer.CENTRE, 0, -design.backDepthAtMm(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
+        line(Layer.CENTRE, 0, -shape.drawnDepth(0) - BEYOND, 0, design.boardThicknessAtMm(0) + BEYOND);
         words(1, design.boardThicknessAtMm(0) + BEYOND - SMALL, false, "nut");
         List<Point> board = new ArrayList<>();
         board.add(new Point(0, 0));
@@ -98,8 +98,8 @@ final class TemplateViews {
         design.channel().ifPresent(this::channelSide);
         shape.head().ifPresent(this::headSide);
         if (end > x) {
-            line(Layer.OUTLINE, end, 0, end, -design.backDepthAtMm(x));
-            line(Layer.CENTRE, x, 0, x, -design.backDepthAtMm(x) - BEYOND);
+            line(Layer.OUTLINE, end, 0, end, -shape.drawnDepth(x));
+            line(Layer.CENTRE, x, 0, x, -shape.drawnDepth(x) - BEYOND);
         } else {
             heel(x);
         }
@@ -107,7 +107,7 @@ final class TemplateViews {
 
     private void heel(double x) {
         Optional<Heel> told = design.heel();
-        double high = told.map(Heel::heightMm).orElse(design.backDepthAtMm(x));
+        double high = told.map(Heel::heightMm).orElse(shape.drawnDepth(x));
         line(Layer.OUTLINE, x, 0, x - high * StrictMath.cos(heelFace), -high * StrictMath.sin(heelFace));
         if (told.isPresent()) {
             double middle = x - 45;
@@ -117,7 +117,7 @@ final class TemplateViews {
     }
 
     private void headSide(Head head) {
-        double depth = design.backDepthAtMm(0);
+        double depth = shape.drawnDepth(0);
         double pitch = head.pitchRad();
         double from = pitch > 0 ? NeckShape.alongHeadWhereBackMeets(head, depth) : 0;
         run(

@@ -39,7 +39,7 @@ class CentringRoundsTest {
     }
 
     private static BlankOnFence mandolin(Fence fence) {
-        Channel channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+        Channel channel = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .endPlay(mm(0.5));
         return BlankOnFence.of(Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200)), channel, fence);

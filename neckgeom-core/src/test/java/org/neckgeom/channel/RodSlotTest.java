@@ -24,7 +24,7 @@ class RodSlotTest {
     private static final Blank BLANK =
             Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(20));
     private static final Cutter CUTTER = Cutter.straight(mm(6));
-    private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+    private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
             .coveredBy(mm(1))
             .clearance(mm(0.2));
@@ -86,7 +86,7 @@ class RodSlotTest {
 
     @Test
     void depthAt_countsThePocket() {
-        RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)));
+        RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)));
 
         assertThat(slot.depthAt(mm(10)).house()).isEqualTo(12);
         assertThat(slot.depthAt(mm(30)).house()).isCloseTo(10.2, within(1e-12));
@@ -133,8 +133,8 @@ class RodSlotTest {
 
     @Test
     void stops_areNoneWhereTheSlotIsOpen() {
-        RodSlot open =
-                RodSlot.of(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(320)));
+        RodSlot open = RodSlot.of(
+                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(320)));
 
         SlotStops stops = open.stops(CUTTER, BLANK);
 
@@ -154,7 +154,7 @@ class RodSlotTest {
 
     @Test
     void pocketStops_areThoseOfThePocket() {
-        RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)));
+        RodSlot slot = RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)));
 
         SlotStops stops = slot.pocketStops(Cutter.straight(mm(10)), BLANK);
 
@@ -209,13 +209,14 @@ class RodSlotTest {
                 .extracting(Caution::code)
                 .contains("THIN_FLOOR", "STOPPED_CUT")
                 .doesNotContain("NARROW_STOCK");
-        assertThat(RodSlot.of(Channel.forRod(Rod.twoWay(mm(640), mm(6), mm(9))).startingAt(mm(-20)))
+        assertThat(RodSlot.of(Channel.forRod(Rod.twoWay(mm(640)).section(mm(6), mm(9)))
+                                .startingAt(mm(-20)))
                         .cautions(CUTTER, BLANK)
                         .list())
                 .extracting(Caution::code)
                 .as("a slot open at both ends is not stopped")
                 .doesNotContain("STOPPED_CUT");
-        assertThat(RodSlot.of(Channel.forRod(Rod.carbonBar(mm(300), mm(6), mm(9))))
+        assertThat(RodSlot.of(Channel.forRod(Rod.carbonBar(mm(300)).section(mm(6), mm(9))))
                         .cautions(CUTTER)
                         .list())
                 .extracting(Caution::code)
@@ -224,7 +225,7 @@ class RodSlotTest {
 
     @Test
     void text_printsInAnotherStyle() {
-        RodSlot slot = RodSlot.of(Channel.forRod(Rod.twoWay(inch(12), inch(0.25), inch("3/8"))));
+        RodSlot slot = RodSlot.of(Channel.forRod(Rod.twoWay(inch(12)).section(inch(0.25), inch("3/8"))));
 
         assertThat(slot.depth()).hasToString("0.375 in deep: rod 0.375, cover strip 0, clearance 0");
         assertThat(slot.depth().text(LengthStyle.MILLIMETRES))
@@ -240,8 +241,8 @@ class RodSlotTest {
     /** Common practice: 3 mm of floor, 300 mm to hold, 75 mm between hand and cutter, a slot 0.2 mm wider than the rod. */
     @Test
     void cautions_beginAtTheirLimits() {
-        Channel nine = Channel.forRod(Rod.twoWay(mm(200), mm(6), mm(9)));
-        Channel pocket = nine.pocket(mm(20), mm(10), mm(12));
+        Channel nine = Channel.forRod(Rod.twoWay(mm(200)).section(mm(6), mm(9)));
+        Channel pocket = nine.pocket(mm(20)).section(mm(10), mm(12));
         Channel arched = Channel.forRod(Rod.singleAction(mm(200), mm(5)))
                 .clearance(mm(4))
                 .arched(mm(3));
@@ -266,7 +267,7 @@ class RodSlotTest {
 
     @Test
     void cautions_ofACutterTooShortOrTooWideBeginAtItsSize() {
-        Channel nine = Channel.forRod(Rod.twoWay(mm(200), mm(6), mm(9)));
+        Channel nine = Channel.forRod(Rod.twoWay(mm(200)).section(mm(6), mm(9)));
         Channel wide = nine.sidePlay(mm(0.3));
         Cutter thick = CUTTER.shank(mm(6)).standOut(mm(30));
         Blank blank = Blank.ofLength(mm(640)).section(mm(80), mm(20));
@@ -307,7 +308,7 @@ class RodSlotTest {
         assertThatThrownBy(() -> SLOT.pocketPasses(Passes.noDeeperThan(mm(3))))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageContaining("no pocket");
-        assertThat(RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)))
+        assertThat(RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)))
                         .pocketPasses(Passes.noDeeperThan(mm(3)))
                         .passes())
                 .hasSize(4);
@@ -315,8 +316,8 @@ class RodSlotTest {
 
     @Test
     void stops_takeACutterAsWideAsTheChannelIsLong() {
-        RodSlot shortest =
-                RodSlot.of(Channel.forRod(Rod.twoWay(mm(10), mm(10), mm(9))).startingAt(mm(3)));
+        RodSlot shortest = RodSlot.of(
+                Channel.forRod(Rod.twoWay(mm(10)).section(mm(10), mm(9))).startingAt(mm(3)));
 
         SlotStops stops = shortest.stops(Cutter.straight(mm(10)), BLANK);
 

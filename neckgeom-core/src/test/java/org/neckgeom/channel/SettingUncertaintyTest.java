@@ -21,8 +21,10 @@ class SettingUncertaintyTest {
 
     private static final Blank BLANK =
             Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(200));
-    private static final RodSlot SLOT = RodSlot.of(
-            Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3)).clearance(mm(0.2)));
+    private static final RodSlot SLOT =
+            RodSlot.of(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                    .startingAt(mm(3))
+                    .clearance(mm(0.2)));
 
     /** Each pass is set anew to its block, so the last setting alone makes the depth: not sqrt(4) times as much. */
     @Test

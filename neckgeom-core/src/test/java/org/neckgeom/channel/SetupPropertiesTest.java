@@ -217,7 +217,8 @@ class SetupPropertiesTest {
     void stops_turnedTwiceAreTheSame() {
         for (int i = 0; i < CASES; i++) {
             double cutter = random.nextDouble(4, 8);
-            SlotStops stops = RodSlot.of(Channel.forRod(Rod.twoWay(mm(random.nextDouble(200, 400)), mm(cutter), mm(9)))
+            SlotStops stops = RodSlot.of(Channel.forRod(
+                                    Rod.twoWay(mm(random.nextDouble(200, 400))).section(mm(cutter), mm(9)))
                             .startingAt(mm(random.nextDouble(1, 20))))
                     .stops(
                             Cutter.straight(mm(cutter)),

@@ -38,9 +38,10 @@ class SetupValuesTest {
     }
 
     private static RodSlot slot(double depth) {
-        return RodSlot.of(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(depth)))
+        return RodSlot.of(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(depth)))
                 .startingAt(mm(3))
-                .pocket(mm(20), mm(12), mm(15)));
+                .pocket(mm(20))
+                .section(mm(12), mm(15)));
     }
 
     private static final Blank BLANK =
@@ -59,7 +60,7 @@ class SetupValuesTest {
     private static BlankOnFence onFence(double step) {
         return BlankOnFence.of(
                 BLANK.nutAt(mm(200)),
-                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3)),
+                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3)),
                 Fence.split(mm(600), mm(step)));
     }
 

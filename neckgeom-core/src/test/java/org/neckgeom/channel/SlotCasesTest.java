@@ -98,7 +98,7 @@ class SlotCasesTest {
                 .value();
     }
 
-    private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+    private static final Channel CHANNEL = Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
             .startingAt(mm(3))
             .endPlay(mm(0.5))
             .clearance(mm(0.2));

@@ -39,7 +39,8 @@ class SlotFiguresTest {
     }
 
     private static CentringRounds on(double width, TrialCut cut) {
-        Channel channel = Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))).startingAt(mm(3));
+        Channel channel =
+                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))).startingAt(mm(3));
         Blank blank = Blank.ofLength(mm(640)).section(mm(width), mm(20)).nutAt(mm(200));
         return CentringRounds.on(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))))
                 .bench(BENCH)

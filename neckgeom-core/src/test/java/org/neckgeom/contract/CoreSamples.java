@@ -46,11 +46,13 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Tenon;
+import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
@@ -173,7 +175,9 @@ final class CoreSamples {
                         .nutSlot(mm(7.5))
                         .sideways(mm(2)),
                 () -> BackCurve.of(mm(40), mm(15)).powers(2, 2.5),
-                () -> BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(290), mm(30)),
+                () -> BackShape.of(neck().back(neck().back()
+                        .volute(Volute.of(mm(2), mm(30)))
+                        .heelTurn(HeelTurn.from(mm(290), mm(30))))),
                 () -> OnePieceHead.of(head()),
                 () -> BlankNeeds.onePiece(mm(600), mm(70), mm(20)).spare(mm(10), mm(2), mm(1)),
                 () -> CuttingList.from(blank())
@@ -184,7 +188,7 @@ final class CoreSamples {
                 () -> WoodAt.of(mm(38), mm(-0.2)),
                 () -> WoodSpreads.ofDepth(Spread.normal(mm(0.1))).carving(Spread.rectangular(mm(0.3))),
                 () -> Relief.of(neck()),
-                () -> Relief.of(neck()).addingBars(Rod.carbonBar(mm(280), mm(3), mm(6)), mm(9)),
+                () -> Relief.of(neck()).addingBars(Rod.carbonBar(mm(280)).section(mm(3), mm(6)), mm(9)),
                 () -> Sections.of(neck()),
                 () -> StringLoad.of(neck()),
                 () -> StringHeights.usual().action(mm(2)),
@@ -209,7 +213,7 @@ final class CoreSamples {
                 () -> sweep().over(
                                 "rod",
                                 Axis.of(List.of(mm(280), mm(300))),
-                                (neck, length) -> neck.rod(Rod.twoWay(length, mm(6), mm(9)))),
+                                (neck, length) -> neck.rod(Rod.twoWay(length).section(mm(6), mm(9)))),
                 () -> sweep().result(3, neck -> WoodLeft.under(neck).least()),
                 () -> sweep().keeping(neck -> WoodLeft.under(neck).least().woodMm() > 3),
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
@@ -302,7 +306,7 @@ final class CoreSamples {
     }
 
     private Rod rod() {
-        return Rod.twoWay(mm(300), mm(6), mm(9));
+        return Rod.twoWay(mm(300)).section(mm(6), mm(9));
     }
 
     private Sweep<NeckDesign> sweep() {
@@ -323,7 +327,8 @@ final class CoreSamples {
                 .startingAt(mm(3))
                 .clearance(mm(0.2))
                 .arched(mm(1))
-                .pocket(mm(40), mm(11), mm(12));
+                .pocket(mm(40))
+                .section(mm(11), mm(12));
     }
 
     private Head head() {
@@ -383,7 +388,7 @@ final class CoreSamples {
                         .kerf(mm(1.8))
                         .inTheHead())
                 .neckSet(set())
-                .details(NeckDetails.none().fretHeight(mm(1.1)))
+                .details(NeckDetails.none().overstand(mm(1.1)))
                 .readings(readings())
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }

@@ -34,8 +34,9 @@ class JsonLibraryTest {
             }))
             .build();
 
-    private static final PassPlan PASSES =
-            RodSlot.of(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))).passes(Passes.noDeeperThan(mm(3)));
+    private static final PassPlan PASSES = RodSlot.of(
+                    Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))))
+            .passes(Passes.noDeeperThan(mm(3)));
 
     @Test
     void answer_inAServicesRecord_isWrittenByAnotherLibrary() {

@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.SplittableRandom;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
-import org.neckgeom.board.FallAway;
-import org.neckgeom.board.StringPlaces;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
@@ -16,10 +15,12 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
@@ -43,7 +44,6 @@ import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.solid.BackShape;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Weather;
@@ -121,8 +121,10 @@ public final class RandomPlans {
 
     private NeckDesign design() {
         Rod rod = lot()
-                ? Rod.twoWay(length(290, 300), length(5.5, 6.5), length(8, 9)).adjustedAt(End.HEEL)
-                : Rod.carbonBar(length(290, 300), length(5.5, 6.5), length(8, 9));
+                ? Rod.twoWay(length(290, 300))
+                        .section(length(5.5, 6.5), length(8, 9))
+                        .adjustedAt(End.HEEL)
+                : Rod.carbonBar(length(290, 300)).section(length(5.5, 6.5), length(8, 9));
         Channel channel = Channel.forRod(rod)
                 .startingAt(length(1, 5))
                 .endPlay(length(0, 1))
@@ -130,16 +132,23 @@ public final class RandomPlans {
                 .coveredBy(length(0, 1))
                 .clearance(length(0, 0.3))
                 .arched(length(0, 0.4));
-        channel = rod.isAdjustable() && lot() ? channel.pocket(length(15, 20), length(8, 9), length(11, 12)) : channel;
+        channel = rod.isAdjustable() && lot()
+                ? channel.pocket(length(15, 20)).section(length(8, 9), length(11, 12))
+                : channel;
         Fingerboard board = Fingerboard.tapered(length(38, 42), length(50, 54)).thickness(length(5, 7), length(5, 7));
         board = lot() ? board.radius(length(200, 300), length(300, 500)).secondAtFret(17) : board;
         board = lot() ? board.wood(Wood.EAST_INDIAN_EBONY) : board;
+        board = lot() ? board.fretHeight(length(0.9, 1.2)) : board;
+        board = lot() ? board.fallAway(length(0, 0.5)) : board;
+        BackProfile back = BackProfile.between(length(20, 21), length(21, 22)).asymmetric(between(2, 3), between(2, 3));
+        back = lot() ? back.volute(Volute.of(length(1, 3), length(20, 30))) : back;
+        back = lot() ? back.heelTurn(HeelTurn.from(length(290, 310), length(20, 30))) : back;
         NeckDesign design = NeckDesign.named("No. " + random.nextInt(1000) + " \"\u00e9\" <&>")
                 .scale(Scale.of(length(600, 620)).divisions(random.nextInt(12, 20)))
                 .frets(20)
                 .bodyAtFret(14)
                 .fingerboard(board)
-                .back(BackProfile.between(length(20, 21), length(21, 22)).asymmetric(between(2, 3), between(2, 3)))
+                .back(back)
                 .channel(channel)
                 .head(Head.pitched(ShopUnits.deg(between(5, 15)))
                         .length(length(250, 260))
@@ -169,9 +178,17 @@ public final class RandomPlans {
         }
         StringSet strings = StringSet.of(pitches).tensions(ShopUnits.newton(between(60, 90)));
         strings = lot() ? strings.doubled() : strings;
-        return lot()
-                ? strings.diameters(length(1, 1.2), length(0.7, 0.9), length(0.4, 0.6), length(0.2, 0.3))
-                : strings;
+        if (!lot()) {
+            return strings;
+        }
+        strings = strings.diameters(length(1, 1.2), length(0.7, 0.9), length(0.4, 0.6), length(0.2, 0.3));
+        Across across = Across.of(length(2, 4), length(50, 60)).inPair(length(2, 3));
+        across = switch (random.nextInt(3)) {
+            case 0 -> across;
+            case 1 -> across.equalCentres();
+            default -> across.graduated(length(0, 0.1));
+        };
+        return lot() ? strings.across(across) : strings;
     }
 
     private Shop shop() {
@@ -282,34 +299,13 @@ public final class RandomPlans {
                 ? design.strings().courses() * design.strings().inCourse()
                 : 2;
         if (lot()) {
-            details = details.strings(across(count, 34), across(count, 54));
-        }
-        if (lot()) {
             HeadLayout layout = HeadLayout.of(design.head().orElseThrow()).tapered(length(50, 55), length(60, 66));
             layout = lot() ? layout.posts(posts(count)) : layout;
             details = details.head(layout, length(7, 8));
         }
-        details = lot() ? details.fretHeight(length(0.9, 1.2)) : details;
         details = lot() ? details.tuners(Limits.between(length(12, 13), length(16, 17))) : details;
-        details = lot() ? details.fallAway(FallAway.of(length(300, 320), length(380, 400), length(0, 0.5))) : details;
-        if (lot()) {
-            BackShape back = BackShape.of(design);
-            back = lot() ? back.volute(length(1, 3), length(20, 30)) : back;
-            details = details.back(lot() ? back.heelFrom(length(290, 310), length(20, 30)) : back);
-        }
         details = lot() ? details.overstand(length(0, 1)) : details;
         return lot() ? details.heelBlocks(length(35, 45)) : details;
-    }
-
-    private StringPlaces across(int count, double spread) {
-        List<Amount<Length>> centres = new ArrayList<>();
-        List<Amount<Length>> thick = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            double middle = spread * (i / (count - 1.0) - 0.5);
-            centres.add(length(middle - 0.5, middle + 0.5));
-            thick.add(length(0.2, 1));
-        }
-        return StringPlaces.of(centres, thick);
     }
 
     private HeadPost[] posts(int count) {

@@ -347,7 +347,7 @@ class OrderOfWorkTest {
         NeckDesign bare = NeckDesign.named("plain").head(Head.flat());
         NeckDesign full = NeckDesign.named("full")
                 .scale(mm(560))
-                .rod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                .rod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .head(Head.pitched(deg(13)).veneer(mm(2), mm(0)).backVeneer(mm(1)));
 
         OrderPlan plain = OrderOfWork.forNeck(bare).plan();

@@ -55,7 +55,8 @@ public final class Necks {
                 .channel(Channel.forRod(Rod.singleAction(inch(24), inch(0.25)).adjustedAt(End.HEEL))
                         .coveredBy(inch(0.125))
                         .arched(inch(0.04))
-                        .pocket(inch(1), inch(0.5), inch(0.45)))
+                        .pocket(inch(1))
+                        .section(inch(0.5), inch(0.45)))
                 .head(Head.flat().length(inch(8)).width(inch(4)).thickness(inch(0.6)));
     }
 

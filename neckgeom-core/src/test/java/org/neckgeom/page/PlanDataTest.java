@@ -62,7 +62,7 @@ class PlanDataTest {
                                 .shrinkage(percent(4.4), percent(8.8))))
                 .back(BackProfile.between(mm(20.1), mm(22.7)).atFrets(2, 17).asymmetric(1.9, 2.6))
                 .wood(Wood.SUGAR_MAPLE)
-                .channel(Channel.forRod(Rod.carbonBar(mm(381.7), mm(6.4), mm(9.53)))
+                .channel(Channel.forRod(Rod.carbonBar(mm(381.7)).section(mm(6.4), mm(9.53)))
                         .startingAt(mm(-7.3))
                         .endPlay(mm(0.7))
                         .sidePlay(mm(0.2))

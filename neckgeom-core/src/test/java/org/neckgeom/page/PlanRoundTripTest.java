@@ -31,12 +31,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.OuterStrings;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.design.Across;
 import org.neckgeom.design.Dovetail;
+import org.neckgeom.design.Fan;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
+import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.RandomPlans;
 import org.neckgeom.measure.Spread;
@@ -240,14 +240,24 @@ class PlanRoundTripTest {
 
     @Test
     void planFrom_keepsFannedFrets() {
-        FannedFrets frets =
-                FannedFrets.of(Scale.of(mm(570)), Scale.of(mm(548.3)), OuterStrings.of(mm(28.1), mm(44)), 6.5);
-        NeckPlan plan = NeckPlan.of(OCTAVE.design().scale(frets.centrelineScale()), OCTAVE.blank(), OCTAVE.shop())
-                .details(NeckDetails.none().fannedFrets(frets));
+        Fan fan = Fan.between(mm(570), mm(548.3)).squareAt(6);
+        StringSet strings = OCTAVE.design()
+                .strings()
+                .diameters(mm(1))
+                .across(Across.of(mm(2.5), mm(45)).inPair(mm(3)));
+        NeckDesign design = NeckDesign.named("fan")
+                .fannedFrets(fan)
+                .fretsToTheOctave(19)
+                .bodyAtFret(20)
+                .fingerboard(OCTAVE.design().fingerboard())
+                .back(OCTAVE.design().back())
+                .channel(OCTAVE.design().channel().orElseThrow())
+                .strings(strings);
+        NeckPlan plan = NeckPlan.of(design, OCTAVE.blank(), OCTAVE.shop());
         String json = PlanData.of(plan).toJson();
 
         assertThat(PlanData.planFrom(json).design()).isEqualTo(plan.design());
-        assertThat(PlanData.planFrom(json).details().fannedFrets()).contains(frets);
+        assertThat(PlanData.planFrom(json).design().fannedFrets()).contains(fan);
         assertThat(PlanData.planFrom(json).details()).isEqualTo(plan.details());
         assertThat(PlanData.planFrom(json)).isEqualTo(plan);
         assertThat(PlanData.of(PlanData.planFrom(json)).toJson()).isEqualTo(json);

@@ -10,10 +10,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.neckgeom.board.FallAway;
-import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.OuterStrings;
-import org.neckgeom.board.StringPlaces;
+import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Dovetail;
@@ -21,17 +18,17 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
-import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Tenon;
+import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
-import org.neckgeom.solid.BackShape;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
@@ -48,7 +45,7 @@ class NeckDetailsTest {
             .bodyAtFret(14)
             .fingerboard(Fingerboard.tapered(mm(40), mm(50)).thickness(mm(6)))
             .back(BackProfile.between(mm(15), mm(17)).rounded())
-            .channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(8))).startingAt(mm(5)))
+            .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(5)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
             .head(HEAD)
@@ -61,8 +58,13 @@ class NeckDetailsTest {
         return NeckPlan.of(NECK, blank, Shop.with(Cutter.straight(mm(6))));
     }
 
-    private static StringPlaces two(double apart) {
-        return StringPlaces.of(List.of(mm(-apart / 2), mm(apart / 2)), List.of(mm(1), mm(1)));
+    private static NeckPlan plan(NeckDesign design) {
+        return NeckPlan.of(design, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+    }
+
+    /** Two strings of 1 mm, 30 mm apart at the nut on a board of 40 mm there. */
+    private static NeckDesign across(NeckDesign neck, double apartAtSaddle) {
+        return neck.strings(neck.strings().diameters(mm(1)).across(Across.of(mm(4.5), mm(apartAtSaddle + 1))));
     }
 
     private static HeadLayout posts(double along) {
@@ -85,10 +87,9 @@ class NeckDetailsTest {
     @Test
     void strings_areHeldToTheBoard() {
         // board at fret 20: 40 + 10 x 411.0/332.7 = 52.35; spread 30 + 20 x 0.685 = 43.7, and 30 + 60 x 0.685 = 71.1
-        assertThat(outcome(PLAIN.details(NeckDetails.none().strings(two(30), two(50))), "outer strings over the board"))
+        assertThat(outcome(plan(across(NECK, 50)), "outer strings over the board"))
                 .isEqualTo(Outcome.GOOD);
-        PlanCheck outside =
-                check(PLAIN.details(NeckDetails.none().strings(two(30), two(90))), "outer strings over the board");
+        PlanCheck outside = check(plan(across(NECK, 90)), "outer strings over the board");
         assertThat(outside.outcome()).isEqualTo(Outcome.STOP);
         // 26.177 - (15.5 + 30 x 0.68502)
         assertThat(outside.found()).startsWith("9.87").endsWith("mm beyond the edge at fret 20");
@@ -107,9 +108,9 @@ class NeckDetailsTest {
 
     @Test
     void posts_farOutOnAFlatHeadAskForARetainer() {
-        NeckDetails details = NeckDetails.none().strings(two(30), two(50));
-        NeckPlan near = PLAIN.details(details.head(posts(40), mm(8)));
-        NeckPlan far = PLAIN.details(details.head(posts(140), mm(8)));
+        NeckPlan strung = plan(across(NECK, 50));
+        NeckPlan near = strung.details(NeckDetails.none().head(posts(40), mm(8)));
+        NeckPlan far = strung.details(NeckDetails.none().head(posts(140), mm(8)));
 
         // atan((8 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(3.807/40.39) = 5.38 deg
         assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.GOOD);
@@ -136,18 +137,17 @@ class NeckDetailsTest {
 
     @Test
     void volute_leavesMoreWoodUnderTheChannel() {
-        NeckDetails volute = NeckDetails.none().back(BackShape.of(NECK).volute(mm(4), mm(60)));
+        NeckPlan volute = plan(NECK.back(NECK.back().volute(Volute.of(mm(4), mm(60)))));
 
         assertThat(check(PLAIN, "wood left under the channel").found()).contains("5 mm from the nut");
-        assertThat(check(PLAIN.details(volute), "wood left under the channel").found())
-                .doesNotContain(" 5 mm from the nut");
+        assertThat(check(volute, "wood left under the channel").found()).doesNotContain(" 5 mm from the nut");
     }
 
     /** Before the nut the head's 10 mm less a channel of 8 stand behind it, however deep the back is. */
     @Test
     void woodLeft_ofAChannelThatBeginsInTheHeadDoesNotAskForADeeperBack() {
-        NeckDesign early =
-                NECK.channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(8))).startingAt(mm(-8)));
+        NeckDesign early = NECK.channel(
+                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(-8)));
         NeckPlan thinHead = NeckPlan.of(
                 early.head(Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(10))),
                 Blank.ofLength(mm(640)).section(mm(60), mm(25)).nutAt(mm(200)),
@@ -178,21 +178,24 @@ class NeckDetailsTest {
 
     @Test
     void fallAway_bringsAFlatBoardItsPart() {
-        NeckDetails slope = NeckDetails.none().fallAway(FallAway.of(mm(332), mm(411), mm(0.3)));
+        NeckDesign slope = NECK.fingerboard(NECK.fingerboard().fallAway(mm(0.3)));
 
-        assertThat(titles(PLAIN.details(slope))).contains("Fingerboard");
+        assertThat(titles(plan(slope))).contains("Fingerboard");
+        assertThatThrownBy(() -> plan(slope.frets(14)))
+                .hasMessage("a fall-away begins at the body joint, fret 14, but there is no fret past it: leave it out,"
+                        + " or give more frets");
     }
 
     @Test
     void details_areEqualWhenEverythingToldIs() {
-        NeckDetails one = NeckDetails.none().overstand(mm(3)).fretHeight(mm(1));
+        NeckDetails one = NeckDetails.none().overstand(mm(3)).heelBlocks(mm(60));
 
         assertThat(one)
-                .isEqualTo(NeckDetails.none().fretHeight(mm(1)).overstand(mm(3)))
-                .hasSameHashCodeAs(NeckDetails.none().fretHeight(mm(1)).overstand(mm(3)))
+                .isEqualTo(NeckDetails.none().heelBlocks(mm(60)).overstand(mm(3)))
+                .hasSameHashCodeAs(NeckDetails.none().heelBlocks(mm(60)).overstand(mm(3)))
                 .isNotEqualTo(one.overstand(mm(4)))
-                .isNotEqualTo(one.fretHeight(mm(1.1)))
-                .hasToString("details: fret height");
+                .isNotEqualTo(one.heelBlocks(mm(61)))
+                .hasToString("details: heel blocks");
         assertThat(PLAIN.details(one)).isNotEqualTo(PLAIN);
     }
 
@@ -237,13 +240,8 @@ class NeckDetailsTest {
         BackShape back = BackShape.of(NECK).volute(mm(2), mm(30));
         FannedFrets fan = FannedFrets.of(Scale.of(mm(600)), Scale.of(mm(600)), OuterStrings.of(mm(30), mm(50)), 7);
         NeckDetails all = NeckDetails.none()
-                .strings(two(30), two(50))
-                .fannedFrets(fan)
                 .head(posts(40), mm(8))
-                .fretHeight(mm(1))
                 .tuners(Limits.between(mm(12), mm(15)))
-                .fallAway(slope)
-                .back(back)
                 .overstand(mm(3))
                 .heelBlocks(mm(20))
                 .tenon(tenon);
@@ -254,9 +252,6 @@ class NeckDetailsTest {
         assertThat(NeckDetails.none().dovetail(dovetail)).hasToString("details: dovetail");
         assertThat(NeckDetails.none().dovetail(dovetail).dovetail()).contains(dovetail);
         assertThat(all.tenon()).contains(tenon);
-        assertThat(all.fannedFrets()).contains(fan);
-        assertThat(all.fallAway()).contains(slope);
-        assertThat(all.back()).contains(back);
         assertThat(all.overstandMm()).isEqualTo(3);
         assertThat(all.slotMm()).isEqualTo(8);
         assertThat(all.blockLengthMm()).hasValue(20);
@@ -273,13 +268,12 @@ class NeckDetailsTest {
 
     @Test
     void texts_ofDetailsAreTheApprovedOnes() {
+        NeckDesign whole = across(NECK, 50)
+                .fingerboard(NECK.fingerboard().fretHeight(mm(1)).fallAway(mm(0.3)))
+                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTurn(HeelTurn.from(mm(310), mm(25))));
         NeckDetails joined = NeckDetails.none()
-                .strings(two(30), two(50))
                 .head(posts(140), mm(8))
-                .fretHeight(mm(1))
                 .tuners(Limits.between(mm(12), mm(14.9)))
-                .fallAway(FallAway.of(mm(340), mm(410), mm(0.3)))
-                .back(BackShape.of(NECK).volute(mm(2), mm(30)).heelFrom(mm(310), mm(25)))
                 .overstand(mm(3))
                 .heelBlocks(mm(100))
                 .tenon(Tenon.tenon(mm(60), mm(20))
@@ -311,19 +305,5 @@ class NeckDetailsTest {
                                         .fannedFrets(fan)
                                         .strings(two(30), two(110))
                                         .heelBlocks(mm(60))))));
-    }
-
-    @Test
-    void strings_mustBeAsManyAsTheNecks() {
-        StringPlaces three = StringPlaces.of(List.of(mm(-15), mm(0), mm(15)), List.of(mm(1), mm(1), mm(1)));
-        HeadLayout posts = HeadLayout.of(HEAD)
-                .posts(
-                        HeadPost.at(mm(40)).above(mm(7)),
-                        HeadPost.at(mm(60)).above(mm(7)),
-                        HeadPost.at(mm(80)).above(mm(7)));
-
-        assertThatThrownBy(() ->
-                        PLAIN.details(NeckDetails.none().strings(three, three).head(posts, mm(8))))
-                .hasMessage("strings at the nut must be as many as the neck's 2, but were 3");
     }
 }

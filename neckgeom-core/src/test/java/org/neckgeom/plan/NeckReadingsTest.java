@@ -68,7 +68,7 @@ class NeckReadingsTest {
             .bodyAtFret(12)
             .fingerboard(Fingerboard.tapered(mm(42), mm(52)).thickness(mm(6)))
             .back(BackProfile.between(mm(16), mm(18)).rounded())
-            .channel(Channel.forRod(Rod.twoWay(mm(280), mm(6), mm(9)))
+            .channel(Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(9)))
                     .startingAt(mm(5))
                     .clearance(mm(0.3)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))

@@ -12,8 +12,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.Volute;
 
 class BackShapeTest {
 
@@ -82,7 +84,7 @@ class BackShapeTest {
 
     @Test
     void transitions_areSmoothWhereTheyStart() {
-        BackShape back = BackShape.of(neck()).volute(mm(3), mm(30)).heelFrom(mm(270), mm(40));
+        BackShape back = BackShape.of(turned(3, 40));
         double step = 1e-4;
 
         // The slope does not jump where volute or heel begins.
@@ -92,7 +94,7 @@ class BackShapeTest {
             assertThat(after - before).as("at %s", x).isCloseTo(0, offset(1e-4));
         }
         assertThat(depth(back, 310) - depth(BackShape.of(neck()), 310)).isCloseTo(40, offset(1e-9));
-        assertThat(back).isEqualTo(BackShape.of(neck()).volute(mm(3), mm(30)).heelFrom(mm(270), mm(40)));
+        assertThat(back).isEqualTo(BackShape.of(turned(3, 40)));
         assertThat(back.toString()).contains("volute 3 mm").contains("heel from 270 mm");
     }
 
@@ -125,9 +127,15 @@ class BackShapeTest {
                 .back(BackProfile.between(mm(14.5), mm(16.5)));
     }
 
+    private static NeckDesign turned(double volute, double radius) {
+        return neck().back(neck().back()
+                .volute(Volute.of(mm(volute), mm(30)))
+                .heelTurn(HeelTurn.from(mm(270), mm(radius))));
+    }
+
     @Test
     void parts_areHandedBackAsTold() {
-        BackShape told = BackShape.of(neck()).volute(mm(2), mm(30)).heelFrom(mm(270), mm(25));
+        BackShape told = BackShape.of(turned(2, 25));
 
         assertThat(told.voluteMm()).isEqualTo(2);
         assertThat(told.voluteLengthMm()).isEqualTo(30);
@@ -159,8 +167,8 @@ class BackShapeTest {
 
     @Test
     void volute_isWholeAtTheNutHalfAtHalfItsRunAndNoneBeyond() {
-        BackShape back = BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 20)
-                .volute(mm(2), mm(30));
+        BackShape back =
+                BackShape.of(BackProfile.between(mm(15), mm(15)).volute(Volute.of(mm(2), mm(30))), SCALE, x -> 20);
 
         assertThat(back.at(mm(0)).depth().house()).isCloseTo(17, offset(1e-12));
         assertThat(back.at(mm(15)).depth().house()).isCloseTo(16, offset(1e-12));

@@ -32,6 +32,7 @@ import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.Tenon;
+import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.OnePieceHead;
@@ -104,7 +105,7 @@ class GeometryValuesTest {
                 d -> layout(0).tapered(mm(60 + d), mm(70)),
                 d -> layout(0).nutForces(pair(), mm(7), newton(95 + d)),
                 d -> BackShape.of(neck(d)),
-                d -> BackShape.of(neck(0)).volute(mm(2 + d), mm(30)),
+                d -> BackShape.of(neck(0).back(neck(0).back().volute(Volute.of(mm(2 + d), mm(30))))),
                 d -> BackShape.of(neck(d)).at(mm(100)),
                 d -> BackCurve.of(mm(40 + d), mm(15)).powers(2.5, 1.5),
                 d -> Facets.at(neck(d), mm(100), true),
@@ -195,6 +196,6 @@ class GeometryValuesTest {
                 .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34 + d), mm(46)).radius(mm(400)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2.2, 2))
-                .channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))));
+                .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))));
     }
 }

@@ -79,7 +79,7 @@ public final class SolidChecks {
                 "");
         chance.of("WoodLeft.chanceBelow", "WoodChance.probability", "WoodLeft.least");
         WoodLeft wood = WoodLeft.under(
-                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9))),
+                Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))),
                 BackProfile.between(mm(15), mm(15)),
                 Scale.of(mm(560)),
                 x -> 18);

@@ -16,9 +16,11 @@ import org.neckgeom.design.Channel;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.Volute;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.LengthStyle;
@@ -27,7 +29,7 @@ class WoodLeftTest {
 
     private static final long SEED = 20;
     private static final Scale SCALE = Scale.of(mm(560));
-    private static final Rod ROD = Rod.twoWay(mm(300), mm(6), mm(9));
+    private static final Rod ROD = Rod.twoWay(mm(300)).section(mm(6), mm(9));
     private static final Channel CHANNEL = Channel.forRod(ROD).startingAt(mm(3)).clearance(mm(0.2));
     private static final BackProfile EVEN = BackProfile.between(mm(20), mm(20)).rounded();
 
@@ -78,15 +80,16 @@ class WoodLeftTest {
 
     @Test
     void least_seesThePocket() {
-        NeckDesign neck = neck().channel(CHANNEL.pocket(mm(20), mm(10), mm(10.5)));
+        NeckDesign neck = neck().channel(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)));
 
         WoodAt least = WoodLeft.under(neck).least();
 
         assertThat(least.stationMm()).isBetween(3.0, 23.0);
         assertThat(least.woodMm())
                 .isLessThan(WoodLeft.under(neck().channel(CHANNEL)).least().woodMm() - 1);
-        assertThat(WoodLeft.under(neck().channel(
-                                        Channel.forRod(ROD.adjustedAt(End.HEEL)).pocket(mm(20), mm(10), mm(12))))
+        assertThat(WoodLeft.under(neck().channel(Channel.forRod(ROD.adjustedAt(End.HEEL))
+                                .pocket(mm(20))
+                                .section(mm(10), mm(12))))
                         .least()
                         .stationMm())
                 .isBetween(280.0, 300.0);
@@ -126,7 +129,7 @@ class WoodLeftTest {
     @Test
     void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
         WoodLeft square = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
-        WoodLeft pocketed = WoodLeft.under(CHANNEL.pocket(mm(20), mm(10), mm(10.5)), EVEN, SCALE, x -> 20);
+        WoodLeft pocketed = WoodLeft.under(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), EVEN, SCALE, x -> 20);
 
         // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
         assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
@@ -147,7 +150,8 @@ class WoodLeftTest {
     void transitions_leaveWoodOnAtBothEnds() {
         NeckDesign neck = neck().channel(CHANNEL);
         WoodLeft plain = WoodLeft.under(neck);
-        WoodLeft whole = plain.volute(mm(3), mm(30)).heelFrom(mm(270), mm(40));
+        WoodLeft whole = WoodLeft.under(
+                neck.back(neck.back().volute(Volute.of(mm(3), mm(30))).heelTurn(HeelTurn.from(mm(270), mm(40)))));
 
         assertThat(whole.at(mm(3)).straightDown().house()
                         - plain.at(mm(3)).straightDown().house())
@@ -339,8 +343,8 @@ class WoodLeftTest {
 
     @Test
     void units_doNotChangeTheAnswer() {
-        Channel inches = Channel.forRod(Rod.twoWay(inch(12), inch(0.25), inch(0.375)));
-        Channel millimetres = Channel.forRod(Rod.twoWay(mm(304.8), mm(6.35), mm(9.525)));
+        Channel inches = Channel.forRod(Rod.twoWay(inch(12)).section(inch(0.25), inch(0.375)));
+        Channel millimetres = Channel.forRod(Rod.twoWay(mm(304.8)).section(mm(6.35), mm(9.525)));
         BackProfile back = BackProfile.between(mm(15), mm(17));
 
         assertThat(WoodLeft.under(inches, back, SCALE, x -> 20).alongMm(40))

@@ -13,7 +13,7 @@ import org.neckgeom.fixture.SampleNecks;
 /** Bars beside the rod against the parallel-axis theorem on a neck summed from layers. */
 class BarsAddedTest {
 
-    private static final Rod BAR = Rod.carbonBar(mm(320), mm(3.2), mm(9.5));
+    private static final Rod BAR = Rod.carbonBar(mm(320)).section(mm(3.2), mm(9.5));
 
     @Test
     void stifferRatio_isThatOfTheParallelAxisTheorem() {
@@ -65,7 +65,8 @@ class BarsAddedTest {
     @Test
     void rodForceFor_saysWhenTheReliefIsGone() {
         double slack = Relief.of(SampleNecks.guitar()).underStrings().reliefMm();
-        BarsAdded bars = Relief.of(SampleNecks.guitar()).addingBars(Rod.carbonBar(mm(400), mm(6), mm(11)), mm(10));
+        BarsAdded bars = Relief.of(SampleNecks.guitar())
+                .addingBars(Rod.carbonBar(mm(400)).section(mm(6), mm(11)), mm(10));
 
         assertThat(bars.rodForceFor(mm(slack * 1.3)).reach()).isEqualTo(RodForce.Reach.CANNOT);
     }
@@ -74,12 +75,12 @@ class BarsAddedTest {
     void addingBars_refusesWhatIsNoBarOrNoPlace() {
         Relief relief = Relief.of(SampleNecks.guitar());
 
-        assertThatThrownBy(() -> relief.addingBars(Rod.twoWay(mm(300), mm(6), mm(9)), mm(9)))
+        assertThatThrownBy(() -> relief.addingBars(Rod.twoWay(mm(300)).section(mm(6), mm(9)), mm(9)))
                 .hasMessage("bars must be a steel bar or a carbon bar, but were a two-way rod");
         assertThatThrownBy(() -> relief.addingBars(BAR, mm(3)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("clear of each other and of the channel, but was 3 mm");
-        assertThatThrownBy(() -> relief.addingBars(Rod.carbonBar(mm(320), mm(3.2), mm(16)), mm(9)))
+        assertThatThrownBy(() -> relief.addingBars(Rod.carbonBar(mm(320)).section(mm(3.2), mm(16)), mm(9)))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageStartingWith("a bar breaks through the back");
     }

@@ -200,7 +200,7 @@ class ReliefTest {
     void withRodAt_refusesWhatTheRodCannot() {
         assertThatThrownBy(() -> Relief.of(SampleNecks.guitar()).withRodAt(newton(-10)))
                 .hasMessage("rod force must be 0 N or more in a single-action rod, but was -10 N");
-        NeckDesign barred = Necks.mandolin().rod(Rod.carbonBar(mm(300), mm(6), mm(9)));
+        NeckDesign barred = Necks.mandolin().rod(Rod.carbonBar(mm(300)).section(mm(6), mm(9)));
         assertThatThrownBy(() -> Relief.of(barred).withRodAt(newton(10)))
                 .hasMessage("rod force must be 0 N in a neck without an adjustable rod, but was 10 N");
         assertThat(Relief.of(barred).withRodAt(newton(0)).reliefMm())
@@ -224,7 +224,7 @@ class ReliefTest {
 
     @Test
     void of_saysWhereTheChannelBreaksThrough() {
-        NeckDesign deep = Necks.mandolin().rod(Rod.twoWay(mm(300), mm(6), mm(14.5)));
+        NeckDesign deep = Necks.mandolin().rod(Rod.twoWay(mm(300)).section(mm(6), mm(14.5)));
 
         assertThatThrownBy(() -> Relief.of(deep).underStrings())
                 .isInstanceOf(ArithmeticException.class)

@@ -97,7 +97,7 @@ class RodForceTest {
 
     @Test
     void reach_isCannotWithoutARod() {
-        NeckDesign barred = Necks.mandolin().rod(Rod.steelBar(mm(300), mm(3.2), mm(9)));
+        NeckDesign barred = Necks.mandolin().rod(Rod.steelBar(mm(300)).section(mm(3.2), mm(9)));
         RodForce rod = Relief.of(barred).rodForceFor(mm(0.1));
 
         assertThat(rod.reach()).isEqualTo(Reach.CANNOT);

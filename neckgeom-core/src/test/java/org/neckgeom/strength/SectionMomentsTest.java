@@ -53,10 +53,10 @@ class SectionMomentsTest {
         }
         Channel channel = number(row, "slot_depth") == 0
                 ? null
-                : Channel.forRod(Rod.twoWay(
-                                mm(300),
-                                mm(number(row, "slot_width")),
-                                mm(number(row, "slot_depth") - number(row, "strip"))))
+                : Channel.forRod(Rod.twoWay(mm(300))
+                                .section(
+                                        mm(number(row, "slot_width")),
+                                        mm(number(row, "slot_depth") - number(row, "strip"))))
                         .coveredBy(mm(number(row, "strip")));
         return new NeckBeam(
                 300,
@@ -151,7 +151,7 @@ class SectionMomentsTest {
                 new NeckBeam.Board(Taper.constant(34), Taper.constant(6), null, 12_000),
                 new NeckBeam.Back(
                         Taper.constant(17), Taper.constant(14.5), Superellipse.of(2), Superellipse.of(2), 12_000),
-                Channel.forRod(Rod.twoWay(mm(280), mm(6), mm(14.4))).startingAt(mm(10)),
+                Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(14.4))).startingAt(mm(10)),
                 0,
                 List.of());
 

@@ -48,7 +48,7 @@ class StrengthPropertiesTest {
                         .wood(Wood.named("board").modulus(gigapascal(gigapascal * 1.2))))
                 .back(BackProfile.between(told(k * depth, inches), told(k * (depth + 2), inches)))
                 .wood(Wood.named("neck").modulus(gigapascal(gigapascal)))
-                .rod(Rod.twoWay(told(k * 300, inches), told(k * 6, inches), told(k * slot, inches)))
+                .rod(Rod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
                 .strings(StringSet.of(pitch("D3"), pitch("A3"), pitch("E4")).tensions(newton(t)));
     }
 

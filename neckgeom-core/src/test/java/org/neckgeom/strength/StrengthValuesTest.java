@@ -28,7 +28,7 @@ class StrengthValuesTest {
     }
 
     private static Stream<Supplier<Object>> about(NeckDesign neck) {
-        Rod bar = Rod.carbonBar(mm(250), mm(3), mm(6));
+        Rod bar = Rod.carbonBar(mm(250)).section(mm(3), mm(6));
         Relief relief = Relief.of(neck);
         Weather dry = weather(25);
         return Stream.of(

@@ -14,8 +14,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.OuterStrings;
-import org.neckgeom.board.StringPlaces;
+import org.neckgeom.design.Across;
+import org.neckgeom.design.Fan;
 import org.neckgeom.design.HeadPost;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.drawing.Xml;
@@ -34,21 +36,25 @@ class SettledShapeTest {
     private static final double READ = 0.01;
     private static final double SADDLE = 562.2;
 
-    private static final StringPlaces NUT =
-            StringPlaces.of(List.of(mm(-13), mm(-4), mm(5), mm(13.5)), List.of(mm(1), mm(0.8), mm(0.5), mm(0.3)));
-    private static final StringPlaces AT_SADDLE =
-            StringPlaces.of(List.of(mm(-21), mm(-7), mm(8), mm(22)), List.of(mm(1), mm(0.8), mm(0.5), mm(0.3)));
+    /**
+     * By hand: 3 mm in from the edges of a board of 34 mm, strings of 1 mm and 0.3 mm outermost reach from -13.5 mm to
+     * 13.85 mm; 44 mm across at the saddle, from -21.5 mm to 21.85 mm; equal centres share both out in thirds.
+     */
+    private static final double[] NUT = {-13.5, -13.5 + 27.35 / 3, -13.5 + 2 * 27.35 / 3, 13.85};
+
+    private static final double[] AT_SADDLE = {-21.5, -7.05, 7.4, 21.85};
 
     /** The plan's neck set puts the saddle 2.2 mm behind the scale of 560 mm. */
     private static final NeckPlan PLAN = NeckPlan.of(
                     SampleNecks.octaveMandolin()
                             .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
-                                    .tensions(newton(95))),
+                                    .tensions(newton(95))
+                                    .diameters(mm(1), mm(0.8), mm(0.5), mm(0.3))
+                                    .across(Across.of(mm(3), mm(44)).equalCentres())),
                     Necks.octavePlan().blank(),
                     Necks.octavePlan().shop())
             .neckSet(Necks.octavePlan().neckSet().orElseThrow())
             .details(NeckDetails.none()
-                    .strings(NUT, AT_SADDLE)
                     .head(
                             HeadLayout.of(SampleNecks.octaveMandolin().head().orElseThrow())
                                     .tapered(mm(60), mm(76))
@@ -64,11 +70,17 @@ class SettledShapeTest {
 
     /** The same neck with frets fanned; strings even about the middle, so that the outer ones carry the two scales. */
     private static NeckPlan fanned() {
-        StringPlaces nut = StringPlaces.of(List.of(mm(-13.25), mm(0), mm(13.25)), List.of(mm(1), mm(1), mm(1)));
-        StringPlaces saddle = StringPlaces.of(List.of(mm(-21.5), mm(0), mm(21.5)), List.of(mm(1), mm(1), mm(1)));
-        NeckPlan square =
-                NeckPlan.of(SampleNecks.octaveMandolin().scale(FAN.centrelineScale()), PLAN.blank(), PLAN.shop());
-        return square.details(NeckDetails.none().strings(nut, saddle).fannedFrets(FAN));
+        return NeckPlan.of(
+                withFan(SampleNecks.octaveMandolin().scale(FAN.centrelineScale())), PLAN.blank(), PLAN.shop());
+    }
+
+    /** Strings of 1 mm reach from -13.25 mm to 13.25 mm at the nut, from -21.5 mm to 21.5 mm at the saddle. */
+    private static NeckDesign withFan(NeckDesign square) {
+        return square.fannedFrets(Fan.between(mm(580), mm(540)).squareAt(7))
+                .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"))
+                        .tensions(newton(95))
+                        .diameters(mm(1))
+                        .across(Across.of(mm(3.25), mm(44))));
     }
 
     @Test
@@ -81,15 +93,11 @@ class SettledShapeTest {
         assertEquals(4, strings.size());
         for (int i = 0; i < 4; i++) {
             DxfFile.Entity string = strings.get(i);
-            double slope = (AT_SADDLE.centresMm()[i] - NUT.centresMm()[i]) / SADDLE;
+            double slope = (AT_SADDLE[i] - NUT[i]) / SADDLE;
             assertEquals(0, string.number(10) - nut.x, READ);
-            assertEquals(NUT.centresMm()[i], string.number(20) - nut.y, READ, "string " + i + " at the nut");
+            assertEquals(NUT[i], string.number(20) - nut.y, READ, "string " + i + " at the nut");
             assertEquals(boardEnd, string.number(11) - nut.x, READ);
-            assertEquals(
-                    NUT.centresMm()[i] + slope * boardEnd,
-                    string.number(21) - nut.y,
-                    READ,
-                    "string " + i + " at the end");
+            assertEquals(NUT[i] + slope * boardEnd, string.number(21) - nut.y, READ, "string " + i + " at the end");
         }
     }
 
@@ -179,7 +187,7 @@ class SettledShapeTest {
             assertEquals(-posts[i][0], strings.get(i).number(10) - nut.x, READ);
             assertEquals(posts[i][1], strings.get(i).number(20) - nut.y, READ);
             assertEquals(0, strings.get(i).number(11) - nut.x, READ);
-            assertEquals(NUT.centresMm()[i], strings.get(i).number(21) - nut.y, READ);
+            assertEquals(NUT[i], strings.get(i).number(21) - nut.y, READ);
         }
     }
 
@@ -224,16 +232,15 @@ class SettledShapeTest {
     }
 
     @Test
-    void details_refuseAFanAboutAnotherScale() {
-        NeckDetails details = NeckDetails.none().fannedFrets(FAN);
-        NeckPlan square = Necks.octavePlan();
+    void design_takesItsScaleFromTheFan_andRefusesAnother() {
         // Half of both runs: sqrt(580^2 - 8.25^2) and sqrt(540^2 - 8.25^2), where the spread grows by 16.5 mm.
         double runs = (Math.sqrt(580 * 580 - 8.25 * 8.25) + Math.sqrt(540 * 540 - 8.25 * 8.25)) / 2;
 
         assertEquals(runs, FAN.centrelineScale().house(), 1e-9);
+        assertEquals(runs, fanned().design().scale().lengthMm(), 1e-9);
         assertEquals(
                 "scale must be 559.939 mm, that of the fanned frets on the centreline, but was 560 mm",
-                assertThrows(IllegalArgumentException.class, () -> square.details(details))
+                assertThrows(IllegalArgumentException.class, () -> withFan(SampleNecks.octaveMandolin()))
                         .getMessage());
     }
 

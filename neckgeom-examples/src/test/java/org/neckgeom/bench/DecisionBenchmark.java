@@ -45,7 +45,7 @@ public class DecisionBenchmark {
                         .section(ShopUnits.mm(61), ShopUnits.mm(20))
                         .outOfParallel(ShopUnits.mm(0.06))
                         .nutAt(ShopUnits.mm(200)),
-                Channel.forRod(Rod.twoWay(ShopUnits.mm(300), ShopUnits.mm(6), ShopUnits.mm(9)))
+                Channel.forRod(Rod.twoWay(ShopUnits.mm(300)).section(ShopUnits.mm(6), ShopUnits.mm(9)))
                         .startingAt(ShopUnits.mm(3)),
                 Fence.onePiece(ShopUnits.mm(600)));
         CentringRounds rounds = CentringRounds.on(run).bench(bench);

@@ -68,7 +68,7 @@ public class GeometryBenchmark {
                 .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).power(power))
-                .channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+                .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
                         .clearance(mm(0.2))));
     }

@@ -157,7 +157,7 @@ final class Growth {
     }
 
     private static Channel channel() {
-        return Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)))
+        return Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .startingAt(mm(3))
                 .clearance(mm(0.2));
     }

@@ -94,7 +94,7 @@ public final class EveryForm {
 
     /** Between first and last fret, and in width, as far as frets are square. */
     void fretsAreDrawnWhereTheTableHasThem(String dxf, String table, List<String> faults) {
-        if (plan.details().fannedFrets().isPresent()) {
+        if (plan.design().fannedFrets().isPresent()) {
             return;
         }
         double unit = table.startsWith("fret,from nut in") ? 25.4 : 1;

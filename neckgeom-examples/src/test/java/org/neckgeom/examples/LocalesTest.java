@@ -12,8 +12,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.neck.NeckFile;
-import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.examples.neck.ShippedNecks;
+import org.neckgeom.plan.NeckPlan;
 
 /** The main job reads and prints the same wherever it runs. */
 class LocalesTest {

@@ -47,8 +47,7 @@ class PlanChecksTest {
 
     @Test
     void channelCentred_afterOneCut_saysToWhichSide() {
-        NeckPlan plan =
-                NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings"));
+        NeckPlan plan = NeckFile.parse("cut.yaml", Uncommented.block(TEXT, "readings"));
 
         PlanCheck centred = check(plan, "channel centred");
 
@@ -155,12 +154,10 @@ class PlanChecksTest {
                 .isEqualTo(Outcome.STOP);
         double deep = Double.parseDouble(wanted.group(1));
         String lower = thin.replace("  height: 9 mm ", "  height: " + (deep - 0.2) + " mm ");
-        assertThat(check(NeckFile.parse("lower.yaml", lower), wood.name())
-                        .outcome())
+        assertThat(check(NeckFile.parse("lower.yaml", lower), wood.name()).outcome())
                 .isNotEqualTo(Outcome.STOP);
         String higher = thin.replace("  height: 9 mm ", "  height: " + (deep - 0.1) + " mm ");
-        assertThat(check(NeckFile.parse("higher.yaml", higher), wood.name())
-                        .outcome())
+        assertThat(check(NeckFile.parse("higher.yaml", higher), wood.name()).outcome())
                 .isEqualTo(Outcome.STOP);
     }
 
@@ -256,8 +253,7 @@ class PlanChecksTest {
                 .isEqualTo(Workmanship.withDefaults()
                         .gluing(Spread.triangular(mm(0.3)))
                         .cutting(Spread.normal(mm(0.04))));
-        assertThat(plan.budgets())
-                .isNotEqualTo(NeckFile.parse("own.yaml", TEXT).budgets());
+        assertThat(plan.budgets()).isNotEqualTo(NeckFile.parse("own.yaml", TEXT).budgets());
     }
 
     @Test
@@ -296,9 +292,9 @@ class PlanChecksTest {
 
     private static NeckPlan backed(double first, double second) {
         return NeckFile.parse(
-                        "backed.yaml",
-                        TEXT.replace("first depth: 14.5 mm ", "first depth: " + first + " mm ")
-                                .replace("second depth: 16.5 mm ", "second depth: " + second + " mm "));
+                "backed.yaml",
+                TEXT.replace("first depth: 14.5 mm ", "first depth: " + first + " mm ")
+                        .replace("second depth: 16.5 mm ", "second depth: " + second + " mm "));
     }
 
     @Test

@@ -34,8 +34,7 @@ import org.neckgeom.template.TemplatePart;
 class TemplatePdfTest {
 
     private static final double READ = 0.01;
-    private static final Template OCTAVE =
-            Template.of(NeckFile.read("octave-mandolin.yaml"));
+    private static final Template OCTAVE = Template.of(NeckFile.read("octave-mandolin.yaml"));
 
     @TempDir
     Path folder;

@@ -1,6 +1,5 @@
 package org.neckgeom.examples.neck;
 
-import org.neckgeom.plan.NeckPlan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.neckgeom.units.ShopUnits.deg;
@@ -14,6 +13,7 @@ import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckFeature;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.NeckReadings;
 
 /** What has been read on the neck itself, as a neck file says it. */

@@ -21,9 +21,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.neckgeom.board.StringSpacing;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Dovetail;
@@ -49,7 +49,6 @@ import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.solid.BackShape;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.strength.Weather;
@@ -73,15 +72,17 @@ class NeckFileTest {
                                 .secondAtFret(14)
                                 .thickness(mm(6))
                                 .radius(mm(400))
+                                .fretHeight(mm(1.1))
                                 .wood(Wood.INDIAN_ROSEWOOD))
                         .back(BackProfile.between(mm(14.5), mm(16.5))
                                 .atFrets(1, 12)
                                 .rounded())
-                        .channel(
-                                Channel.forRod(Rod.twoWay(mm(300), mm(6), mm(9)).adjustedAt(End.HEAD))
-                                        .startingAt(mm(3))
-                                        .endPlay(mm(0.5))
-                                        .clearance(mm(0.2)))
+                        .channel(Channel.forRod(Rod.twoWay(mm(300))
+                                        .section(mm(6), mm(9))
+                                        .adjustedAt(End.HEAD))
+                                .startingAt(mm(3))
+                                .endPlay(mm(0.5))
+                                .clearance(mm(0.2)))
                         .head(Head.pitched(deg(13))
                                 .length(mm(185))
                                 .width(mm(76))
@@ -90,7 +91,8 @@ class NeckFileTest {
                         .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                                 .doubled()
                                 .tensions(newton(95))
-                                .diameters(mm(1.02), mm(0.71), mm(0.43), mm(0.28))));
+                                .diameters(mm(1.02), mm(0.71), mm(0.43), mm(0.28))
+                                .across(Across.of(mm(3), mm(44)).inPair(mm(2.6)))));
         assertThat(file.blank())
                 .isEqualTo(Blank.ofLength(mm(640))
                         .section(mm(61), mm(20))
@@ -148,7 +150,6 @@ class NeckFileTest {
                                                 post(75, 22),
                                                 post(40, 22)),
                                 mm(7.5))
-                        .fretHeight(mm(1.1))
                         .tuners(Limits.between(mm(13), mm(17)))
                         .heelBlocks(mm(35)));
         assertThat(file.weather())

@@ -42,7 +42,7 @@ class ShippedNecksTest {
 
         assertThat(plans).anyMatch(plan -> plan.details().dovetail().isPresent());
         assertThat(plans).anyMatch(plan -> plan.details().tenon().isPresent());
-        assertThat(plans).anyMatch(plan -> plan.details().fannedFrets().isPresent());
+        assertThat(plans).anyMatch(plan -> plan.design().fannedFrets().isPresent());
     }
 
     /** What a file shows as a comment belongs to its own neck: uncommented, it is read and planned. */
@@ -57,9 +57,7 @@ class ShippedNecksTest {
             }
             NeckPlan plan = NeckFile.parse(name, with);
 
-            assertThat(plan)
-                    .as("%s with %s", name, key)
-                    .isNotEqualTo(NeckFile.read(name));
+            assertThat(plan).as("%s with %s", name, key).isNotEqualTo(NeckFile.read(name));
             assertThat(plan.toString()).as("%s with %s", name, key).isNotBlank();
             text = with;
         }

@@ -22,7 +22,7 @@ final class LeastWood {
                 .over("depth at the nut", Axis.steps(mm(8), mm(17.9), mm(0.1)), (one, depth) ->
                         one.back(BackProfile.between(depth, depth.plus(mm(2)))))
                 .over("height of the rod", Axis.steps(mm(0), mm(9.9), mm(0.1)), (one, height) ->
-                        one.channel(Channel.forRod(Rod.twoWay(mm(300), mm(6), height)).startingAt(mm(3))));
+                        one.channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), height)).startingAt(mm(3))));
     }
 
     /** The same from the text a job carries. */

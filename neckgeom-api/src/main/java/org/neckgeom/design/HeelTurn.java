@@ -1,0 +1,71 @@
+package org.neckgeom.design;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Noun;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.units.Amount;
+
+/** The turn of the back into the heel, such as {@code turn into the heel from 270 mm, radius 40 mm}. Immutable. */
+public final class HeelTurn extends Noun<HeelTurn> {
+
+    /** Its keys. */
+    public static final Table<HeelTurn> TABLE =
+            Table.of("heel turn", "the turn of the back into the heel", HeelTurn::new);
+
+    private static final Key<HeelTurn, Amount<Length>> START =
+            TABLE.needed("starts at", Types.SIZE, "from the nut to where the back begins to turn down");
+    private static final Key<HeelTurn, Amount<Length>> RADIUS =
+            TABLE.needed("turn radius", Types.SIZE, "of the quarter circle into the heel");
+
+    private HeelTurn(Values<HeelTurn> values) {
+        super(values);
+    }
+
+    /**
+     * Returns a turn: a quarter circle, tangent to the back where it starts.
+     *
+     * @param start from the nut to where the wood gets deeper, more than 0; its unit is the one answers are given in
+     * @param radius of the turn, more than 0
+     * @return the turn
+     */
+    public static HeelTurn from(Quantity<Length> start, Quantity<Length> radius) {
+        return new HeelTurn(TABLE.values().amount(START, start).amount(RADIUS, radius));
+    }
+
+    /**
+     * Returns the station at which the back begins to turn down, in mm.
+     *
+     * @return more than 0
+     */
+    public double startMm() {
+        return values().house(START);
+    }
+
+    /**
+     * Returns the radius of the turn in mm.
+     *
+     * @return more than 0
+     */
+    public double radiusMm() {
+        return values().house(RADIUS);
+    }
+
+    /** Its sentences, in a class of their own: who only computes does not load them. */
+    private static final class Sentences {
+        private static final Form<HeelTurn> FORM = Form.<HeelTurn>of("heel-turn")
+                .fact("start", Kind.MM, "from the nut", HeelTurn::startMm)
+                .fact("radius", Kind.MM, "of the quarter circle", HeelTurn::radiusMm)
+                .finds("heel-turn", "turn into the heel from {start}, radius {radius}");
+    }
+
+    @Override
+    public Form<HeelTurn> form() {
+        return Sentences.FORM;
+    }
+}
