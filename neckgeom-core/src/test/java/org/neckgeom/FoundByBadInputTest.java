@@ -20,6 +20,7 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
+import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
@@ -133,8 +134,8 @@ class FoundByBadInputTest {
         assertThat(plain.heelFrom(mm(300), mm(25)).heelStartMm()).hasValue(300);
         assertThat(NeckDetails.none().fretHeightMm()).isEmpty();
         assertThat(NeckDetails.none().fretHeight(mm(1.1)).fretHeightMm()).hasValue(1.1);
-        assertThat(NeckDetails.none().blockLengthMm()).isEmpty();
-        assertThat(NeckDetails.none().heelBlocks(mm(62)).blockLengthMm()).hasValue(62);
+        assertThat(Heel.of(mm(78), mm(54)).blockLength()).isEmpty();
+        assertThat(Heel.of(mm(78), mm(54)).blockLength(mm(62)).blockLength()).contains(mm(62));
         assertThat(NeckDetails.none().endSpareMm()).isZero();
         assertThat(NeckDetails.none().hasSpare()).isFalse();
         assertThat(NeckDetails.none().spare(mm(0), mm(0), mm(0)).hasSpare()).isTrue();

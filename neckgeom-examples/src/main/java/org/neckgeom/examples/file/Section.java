@@ -43,12 +43,28 @@ public final class Section {
      * @return the thing, or unusable when a value was missing or the making refused
      */
     public <T> Found<T> make(Supplier<T> making) {
+        return make(place, making);
+    }
+
+    /**
+     * Makes something of one key's value. What the making refuses becomes a problem of that key.
+     *
+     * @param <T> what is made
+     * @param key a key of this section's shape
+     * @param making asks for values and makes the thing
+     * @return the thing, or unusable when a value was missing or the making refused
+     */
+    public <T> Found<T> make(Key<?> key, Supplier<T> making) {
+        return make(places.getOrDefault(key.name(), place), making);
+    }
+
+    private <T> Found<T> make(Place there, Supplier<T> making) {
         try {
             return Found.of(making.get());
         } catch (Found.NotThere missing) {
             return Found.unusable();
         } catch (IllegalArgumentException | ArithmeticException refused) {
-            problem(refused.getMessage());
+            problem(there, refused.getMessage());
             return Found.unusable();
         }
     }
@@ -59,7 +75,21 @@ public final class Section {
      * @param sentence what was found and what is allowed
      */
     public void problem(String sentence) {
-        problems.add(place, (place.path().isEmpty() ? "" : place.path() + ": ") + sentence);
+        problem(place, sentence);
+    }
+
+    /**
+     * Notes a problem inside one key's value.
+     *
+     * @param key a key of this section's shape
+     * @param sentence what was found and what is allowed, to be read after the key's path and a colon
+     */
+    public void problemIn(Key<?> key, String sentence) {
+        problem(places.getOrDefault(key.name(), place), sentence);
+    }
+
+    private void problem(Place there, String sentence) {
+        problems.add(there, (there.path().isEmpty() ? "" : there.path() + ": ") + sentence);
     }
 
     /**

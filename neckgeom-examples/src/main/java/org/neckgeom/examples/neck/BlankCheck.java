@@ -4,10 +4,8 @@ import java.util.Optional;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.stock.Blank;
 
 /** Whether the neck can come out of its blank at all: long, wide and thick enough. What is merely unwise the plan says. */
@@ -25,20 +23,20 @@ final class BlankCheck {
     }
 
     /** Notes at most one problem for each of length, width and thickness; true when there is none. */
-    static boolean of(Section section, Blank blank, NeckDesign design, Found<ScarfJoint> scarf) {
+    static boolean of(Section section, Blank blank, NeckDesign design) {
         BlankCheck check = new BlankCheck(section, blank, design);
-        check.length(scarf.isAbsent());
+        check.length();
         check.width();
         check.thickness();
         return check.fits;
     }
 
     /** A head that is scarfed on may come from another board; one that is not must come out of this blank. */
-    private void length(boolean inOnePiece) {
+    private void length() {
         double joint = design.bodyJointMm();
         double beforeNut = blank.nutFromHeadEndMm();
         Optional<Head> head = design.head();
-        if (inOnePiece && head.isPresent()) {
+        if (head.isPresent() && head.get().scarf().isEmpty()) {
             beforeNut = Math.max(
                     beforeNut, head.get().lengthMm() * Math.cos(head.get().pitchRad()));
         }

@@ -1,13 +1,10 @@
 package org.neckgeom.examples.neck;
 
-import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FallAway;
-import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.heel.NeckSet;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -17,25 +14,20 @@ final class DetailsPart {
 
     private final Section top;
     private final NeckDesign design;
-    private final Found<NeckSet> neckSet;
 
-    private DetailsPart(Section top, NeckDesign design, Found<NeckSet> neckSet) {
+    private DetailsPart(Section top, NeckDesign design) {
         this.top = top;
         this.design = design;
-        this.neckSet = neckSet;
     }
 
-    static Found<NeckDetails> of(Section top, NeckDesign design, Found<NeckSet> neckSet) {
-        DetailsPart part = new DetailsPart(top, design, neckSet);
+    static Found<NeckDetails> of(Section top, NeckDesign design) {
+        DetailsPart part = new DetailsPart(top, design);
         return part.back()
                 .then(part::frets)
                 .then(part::fallAway)
-                .then(part::overstand)
                 .then(part::strings)
                 .then(part::fan)
-                .then(part::head)
-                .then(part::stock)
-                .then(part::heel);
+                .then(part::stock);
     }
 
     private Found<NeckDetails> back() {
@@ -62,17 +54,6 @@ final class DetailsPart {
                 board.at(FingerboardPart.FALL_AWAY).value())));
     }
 
-    private Found<NeckDetails> overstand(NeckDetails details) {
-        if (top.at(NeckKeys.NECK_SET).isAbsent()) {
-            return Found.of(details);
-        }
-        return top.at(NeckKeys.NECK_SET)
-                .then(set -> set.make(() -> {
-                    Optional<Amount<Length>> boardAndFret = NeckSetPart.boardAndFret(design, fretHeight());
-                    return details.overstand(NeckSetPart.overstand(set, boardAndFret));
-                }));
-    }
-
     private Found<NeckDetails> strings(NeckDetails details) {
         if (top.at(NeckKeys.STRINGS).isAbsent()
                 || top.at(NeckKeys.STRINGS).value().at(StringsPart.ACROSS).isAbsent()) {
@@ -90,37 +71,9 @@ final class DetailsPart {
                 : top.at(NeckKeys.FANNED_FRETS).then(section -> FanPart.of(section, design, details));
     }
 
-    /** The nut's slots lie as high as the frets and what the strings clear them by. */
-    private Found<NeckDetails> head(NeckDetails details) {
-        if (top.at(NeckKeys.HEAD).isAbsent()) {
-            return Found.of(details);
-        }
-        Section section = top.at(NeckKeys.HEAD).value();
-        Head head = design.head().orElseThrow();
-        return section.make(() -> {
-            if (!section.at(HeadPart.POSTS).isAbsent() && fretHeight().isAbsent()) {
-                throw new IllegalArgumentException("posts are given, but not the fingerboard's fret height, from which"
-                        + " the strings come down to them");
-            }
-            double atNut = neckSet.isAbsent() ? 0 : neckSet.value().atNut().house();
-            double frets = fretHeight().isAbsent() ? 0 : fretHeight().value().house();
-            double slot = design.fingerboard().nutThicknessMm() + frets + atNut;
-            return HeadPart.tuners(
-                    section,
-                    details.head(HeadPart.layout(section, head), design.style().amount(slot)));
-        });
-    }
-
     private Found<NeckDetails> stock(NeckDetails details) {
         Section blank = top.at(NeckKeys.BLANK).value();
         return blank.make(() -> BlankPart.spares(blank, details));
-    }
-
-    private Found<NeckDetails> heel(NeckDetails details) {
-        return top.at(NeckKeys.HEEL).isAbsent()
-                ? Found.of(details)
-                : top.at(NeckKeys.HEEL)
-                        .then(section -> HeelPart.details(section, design.heel().orElseThrow(), details));
     }
 
     private Found<Amount<Length>> fretHeight() {

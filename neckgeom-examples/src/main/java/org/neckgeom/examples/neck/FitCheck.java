@@ -3,10 +3,10 @@ package org.neckgeom.examples.neck;
 import java.util.List;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.head.HeadLayout;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Blank;
@@ -40,9 +40,8 @@ final class FitCheck {
     }
 
     /** Notes where posts and strings are not as many. */
-    static boolean posts(Section top, NeckDetails details) {
-        int posts =
-                details.headLayout().map(HeadLayout::posts).orElse(List.of()).size();
+    static boolean posts(Section top, NeckDesign design, NeckDetails details) {
+        int posts = design.head().map(Head::posts).orElse(List.of()).size();
         int strings = details.stringsAtNut()
                 .map(StringPlaces::centres)
                 .map(List::size)
@@ -50,8 +49,7 @@ final class FitCheck {
         if (posts == 0 || posts == strings) {
             return true;
         }
-        Section place = top.at(NeckKeys.HEAD).value().at(HeadPart.POSTS).value();
-        place.problem(PostsPart.ALONG, "has " + posts + ", but must have " + strings + ", one to a string");
+        top.problem(NeckKeys.HEAD, "has " + posts + " posts, but must have " + strings + ", one to a string");
         return false;
     }
 

@@ -2,10 +2,15 @@ package org.neckgeom.examples.neck;
 
 import java.util.List;
 import javax.measure.quantity.Length;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.Heel;
+import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.examples.file.Key;
 import org.neckgeom.examples.file.Kinds;
 import org.neckgeom.examples.file.Section;
 import org.neckgeom.examples.file.Shape;
+import org.neckgeom.examples.file.TableKind;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -35,12 +40,14 @@ final class NeckKeys {
     static final Key<Section> ROD = Key.needed("rod", RodPart.SHAPE, "the rod or bar");
     static final Key<Section> CHANNEL =
             Key.optional("channel", ChannelPart.SHAPE, "the rod's channel; the plainest for the rod when left out");
-    static final Key<Section> HEAD = Key.optional("head", HeadPart.SHAPE, "the head; not planned when left out");
-    static final Key<Section> SCARF =
-            Key.optional("scarf", ScarfPart.SHAPE, "the scarf joint; head and shaft are one piece when left out");
-    static final Key<Section> HEEL = Key.optional("heel", HeelPart.SHAPE, "the heel; not planned when left out");
-    static final Key<Section> NECK_SET =
-            Key.optional("neck set", NeckSetPart.SHAPE, "how the neck stands to the body; not planned when left out");
+    static final Key<Head> HEAD =
+            Key.optional("head", new TableKind<>(Head.TABLE), "the head; not planned when left out");
+    static final Key<ScarfCut> SCARF = Key.optional(
+            "scarf", new TableKind<>(ScarfCut.TABLE), "the scarf joint; head and shaft are one piece when left out");
+    static final Key<Heel> HEEL =
+            Key.optional("heel", new TableKind<>(Heel.TABLE), "the heel; not planned when left out");
+    static final Key<NeckSet> NECK_SET = Key.optional(
+            "neck set", new TableKind<>(NeckSet.TABLE), "how the neck stands to the body; not planned when left out");
     static final Key<Amount<Length>> RELIEF =
             Key.optional("relief", Lengths.SIZE_OR_NOTHING, "the bow wanted under the strings; 0.2 mm when left out");
     static final Key<Section> WEATHER = Key.optional(

@@ -1,6 +1,8 @@
 package org.neckgeom.examples.neck;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.BackProfile;
@@ -9,13 +11,14 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.Found;
 import org.neckgeom.examples.file.Section;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.NeckSet;
+import org.neckgeom.heel.BackSet;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
@@ -35,9 +38,7 @@ final class NeckParts {
     private final Found<Heel> heel;
     private final Found<StringSet> strings;
     private final Found<Blank> blank;
-    private final Found<ScarfJoint> scarf;
     private final Found<Scale> scale;
-    private final Found<NeckSet> neckSet;
     private final Found<Weather> weather;
     private final Found<Shop> shop;
     private final Found<List<CentringStep>> steps;
@@ -49,20 +50,12 @@ final class NeckParts {
         this.back = top.at(NeckKeys.BACK).then(BackPart::of);
         this.rod = top.at(NeckKeys.ROD).then(RodPart::of);
         this.channel = channel();
-        this.head = top.at(NeckKeys.HEAD).then(HeadPart::of);
-        this.heel = top.at(NeckKeys.HEEL).then(HeelPart::of);
+        this.head = head();
+        this.heel = top.at(NeckKeys.HEEL);
         this.strings = top.at(NeckKeys.STRINGS).then(StringsPart::of);
         this.blank = top.at(NeckKeys.BLANK).then(section -> BlankPart.of(section, top.at(NeckKeys.WOOD)));
-        this.scarf = scarf();
         this.scale = top.make(() -> Scale.of(top.at(NeckKeys.SCALE).value())
                 .divisions(top.at(NeckKeys.DIVISIONS).orElse(12)));
-        this.neckSet = top.at(NeckKeys.NECK_SET)
-                .then(section -> NeckSetPart.of(
-                        section,
-                        scale,
-                        top.at(NeckKeys.BODY_AT_FRET),
-                        board,
-                        top.at(NeckKeys.FINGERBOARD).then(there -> there.at(FingerboardPart.FRET_HEIGHT))));
         this.weather = top.at(NeckKeys.WEATHER).then(WeatherPart::of);
         this.shop = top.at(NeckKeys.SHOP).then(ShopPart::of);
         this.steps = top.at(NeckKeys.READINGS).then(sections -> ReadingsPart.of(sections, shop));
@@ -73,14 +66,15 @@ final class NeckParts {
         Found<NeckDesign> design = parts.design();
         boolean fits = design.isThere()
                 && parts.blank.isThere()
-                && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value(), parts.scarf);
+                && BlankCheck.of(top.at(NeckKeys.BLANK).value(), parts.blank.value(), design.value());
         boolean together = fits
                 && (!parts.shop.isThere() || FitCheck.of(top, design.value(), parts.blank.value(), parts.shop.value()));
         if (!together) {
             return Found.unusable();
         }
-        return DetailsPart.of(top, design.value(), parts.neckSet)
-                .then(details -> FitCheck.posts(top, details)
+        return DetailsPart.of(top, design.value())
+                .then(details -> parts.withNeckSet(design.value(), details))
+                .then(details -> FitCheck.posts(top, design.value(), details)
                         ? top.make(() -> parts.file(design.value(), details))
                         : Found.unusable())
                 .then(parts::asMade)
@@ -103,8 +97,6 @@ final class NeckParts {
                 .then(section -> LimitsPart.of(section, NeckLimits.of(bare)))
                 .orElse(NeckLimits.of(bare));
         NeckPlan plan = limitsToKeep.heldBy(bare).details(details);
-        plan = scarf.isAbsent() ? plan.headInOnePiece() : plan.scarf(scarf.value());
-        plan = neckSet.isAbsent() ? plan : plan.neckSet(neckSet.value());
         plan = weather.isAbsent() ? plan : plan.weather(weather.value());
         plan = plan.relief(top.at(NeckKeys.RELIEF).orElse(plan.relief()));
         Found<Workmanship> work = top.at(NeckKeys.WORKMANSHIP).then(WorkmanshipPart::of);
@@ -126,12 +118,38 @@ final class NeckParts {
         });
     }
 
-    private Found<ScarfJoint> scarf() {
-        if (head.isAbsent() && !top.at(NeckKeys.SCARF).isAbsent()) {
+    private Found<Head> head() {
+        Found<Head> inOnePiece = top.at(NeckKeys.HEAD);
+        Found<ScarfCut> cut = top.at(NeckKeys.SCARF);
+        if (cut.isAbsent()) {
+            return inOnePiece;
+        }
+        if (inOnePiece.isAbsent()) {
             top.problem(NeckKeys.SCARF, "is given, but no head; give the head it turns back, or leave it out");
             return Found.unusable();
         }
-        return top.at(NeckKeys.SCARF).then(section -> head.then(h -> blank.then(b -> ScarfPart.of(section, h, b))));
+        return inOnePiece.then(head -> cut.then(scarf -> {
+            if (head.scarf().isPresent()) {
+                top.problem(NeckKeys.SCARF, "is given, and head.scarf too; keep one of them");
+                return Found.unusable();
+            }
+            return top.make(NeckKeys.SCARF, () -> head.scarfed(scarf));
+        }));
+    }
+
+    /** What neck set, board and frets do not allow together is noted at the neck set. */
+    private Found<NeckDetails> withNeckSet(NeckDesign design, NeckDetails details) {
+        return design.neckSet().isEmpty()
+                ? Found.of(details)
+                : top.make(NeckKeys.NECK_SET, () -> {
+                    OptionalDouble frets = details.fretHeightMm();
+                    BackSet.of(
+                            design,
+                            frets.isPresent()
+                                    ? Optional.of(design.style().amount(frets.getAsDouble()))
+                                    : Optional.empty());
+                    return details;
+                });
     }
 
     private Found<NeckDesign> design() {
@@ -146,6 +164,8 @@ final class NeckParts {
                     .channel(channel.value());
             design = head.isAbsent() ? design : design.head(head.value());
             design = heel.isAbsent() ? design : design.heel(heel.value());
+            Found<NeckSet> set = top.at(NeckKeys.NECK_SET);
+            design = set.isAbsent() ? design : design.neckSet(set.value());
             return strings.isAbsent() ? design : design.strings(strings.value());
         });
     }

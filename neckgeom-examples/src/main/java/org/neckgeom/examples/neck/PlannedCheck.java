@@ -37,11 +37,8 @@ final class PlannedCheck {
                 top.problem(
                         NeckKeys.WOOD,
                         "or the fingerboard's tells too little: " + must + ", or say which listed wood it is \"like\"");
-            default -> {
-                boolean isOfSet = fault.path().equals("neckSet")
-                        && top.at(NeckKeys.NECK_SET).isThere();
-                (isOfSet ? top.at(NeckKeys.NECK_SET).value() : top).problem(must);
-            }
+            case "neckSet" -> top.problemIn(NeckKeys.NECK_SET, must);
+            default -> top.problem(must);
         }
     }
 }
