@@ -305,6 +305,21 @@ final class Samples {
                 group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5))),
                 group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5), mm(57.5))),
                 group(() -> Tenon.of(inch(3), inch(0.8)).holes(mm(10), mm(0.8)).at(mm(28.5))));
+        groups(Tenon.NeedsHoles.class, group(() -> Tenon.of(mm(76), mm(20))), group(() -> Tenon.of(mm(76), mm(21))));
+        groups(
+                Tenon.NeedsDepths.class,
+                group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8))),
+                group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(1))));
+        groups(
+                Dovetail.NeedsHeight.class,
+                group(() -> Dovetail.tapered(deg(3)).widths(mm(36), mm(28))),
+                group(() -> Dovetail.tapered(deg(3)).widths(mm(36), mm(29))));
+        groups(Dome.NeedsPole.class, group(() -> Dome.of(mm(9000))), group(() -> Dome.of(mm(9001))));
+        groups(NeckSet.NeedsNut.class, group(() -> NeckSet.saddle(mm(15))), group(() -> NeckSet.saddle(mm(16))));
+        groups(
+                NeckSet.NeedsAction.class,
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.4))),
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.5))));
         groups(HeelJoint.Flat.class, group(HeelJoint.Flat::new));
         groups(
                 Dome.class,
