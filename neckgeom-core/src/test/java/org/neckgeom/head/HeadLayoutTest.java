@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
+import org.neckgeom.design.HeadPost;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
