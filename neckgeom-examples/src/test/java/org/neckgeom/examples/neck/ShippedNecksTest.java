@@ -2,6 +2,7 @@ package org.neckgeom.examples.neck;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.neckgeom.design.Heel;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -40,8 +41,10 @@ class ShippedNecksTest {
     void necks_haveADovetailATenonAndFannedFrets() {
         List<NeckPlan> plans = names().map(name -> NeckFile.read(name).plan()).toList();
 
-        assertThat(plans).anyMatch(plan -> plan.details().dovetail().isPresent());
-        assertThat(plans).anyMatch(plan -> plan.details().tenon().isPresent());
+        assertThat(plans)
+                .anyMatch(plan -> plan.design().heel().flatMap(Heel::dovetail).isPresent());
+        assertThat(plans)
+                .anyMatch(plan -> plan.design().heel().flatMap(Heel::tenon).isPresent());
         assertThat(plans).anyMatch(plan -> plan.details().fannedFrets().isPresent());
     }
 
