@@ -18,5 +18,5 @@ println(set.angle().atBridge(mm(11), mm(7.1)));  // bridge without saddle; finge
 // The same neck over a domed top, and the blocks its heel is stacked from.
 println(set.overDome(mm(9000), mm(220), mm(30)).angle());
 println(HeelBlocks.of(mm(76), mm(0), mm(20)).at(deg(1.02)));
-println(Dovetail.tapered(deg(3)));            // what a shim does to the seat
+println(Dovetail.tapered(deg(3)));                // what a shim does to the seat
 println(set.shim(mm(70), mm(1.2)));

@@ -99,10 +99,11 @@ class BadInputTest {
                         (design, depth) -> design.back(BackProfile.between(depth, depth)));
         return List.of(
                 neck,
-                HeadLayout.of(neck.head().orElseThrow())
-                        .posts(
-                                HeadPost.at(mm(60)).aside(mm(-20)),
-                                HeadPost.at(mm(60)).aside(mm(20)))
+                HeadLayout.of(neck.head()
+                                .orElseThrow()
+                                .posts(
+                                        HeadPost.at(mm(60)).aside(mm(-20)),
+                                        HeadPost.at(mm(60)).aside(mm(20))))
                         .nutForces(
                                 StringSpacing.diameters(mm(0.7), mm(0.4))
                                         .across(mm(29))

@@ -21,6 +21,7 @@ import org.neckgeom.channel.RodSlot;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.HeelTurn;
+import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;

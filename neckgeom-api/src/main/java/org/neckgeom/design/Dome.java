@@ -54,12 +54,10 @@ public final class Dome extends Noun<Dome> {
     }
 
     /** A dome whose highest point has no place yet. Immutable. */
-    public static final class NeedsPole {
-
-        private final Values<Dome> values;
+    public static final class NeedsPole extends Unfinished<Dome> {
 
         private NeedsPole(Values<Dome> values) {
-            this.values = values;
+            super(values, "Dome, place of its pole");
         }
 
         /**
@@ -70,13 +68,7 @@ public final class Dome extends Noun<Dome> {
          * @return the dome
          */
         public Dome pole(Quantity<Length> toJoint, Quantity<Length> toBridge) {
-            return new Dome(values.amount(POLE_TO_JOINT, toJoint).amount(POLE_TO_BRIDGE, toBridge));
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return "Dome, place of its pole not given yet";
+            return new Dome(values().amount(POLE_TO_JOINT, toJoint).amount(POLE_TO_BRIDGE, toBridge));
         }
     }
 

@@ -121,12 +121,10 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
     }
 
     /** A dovetail with its widths, without its height yet. Immutable. */
-    public static final class NeedsHeight {
-
-        private final Values<Dovetail> values;
+    public static final class NeedsHeight extends Unfinished<Dovetail> {
 
         private NeedsHeight(Values<Dovetail> values) {
-            this.values = values;
+            super(values, "Dovetail, height");
         }
 
         /**
@@ -137,13 +135,7 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
          * @throws IllegalArgumentException if its length was not given before, or the sides would meet
          */
         public Dovetail height(Quantity<Length> high) {
-            return new Dovetail(values.amount(HEIGHT, high));
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return "Dovetail, height not given yet";
+            return new Dovetail(values().amount(HEIGHT, high));
         }
     }
 

@@ -1,5 +1,6 @@
 package org.neckgeom.design;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -223,8 +224,7 @@ public final class Head extends Noun<Head> {
      * @return the head
      */
     public Head tuners(Quantity<Length> least, Quantity<Length> greatest) {
-        return new Head(values().with(
-                        TUNERS, List.of(Amount.from(least, TUNERS.name()), Amount.from(greatest, TUNERS.name()))));
+        return new Head(values().amounts(TUNERS, Arrays.asList(least, greatest)));
     }
 
     /**

@@ -62,7 +62,11 @@ public final class NeckSet extends Noun<NeckSet> {
             .fact("saddle", Kind.AMOUNT, "strings' top over the body", NeckSet::saddle)
             .fact("atNut", Kind.AMOUNT, "string over the fret tops", NeckSet::atNut)
             .fact("action", Kind.AMOUNT, "string over the fret tops at half the scale", NeckSet::action)
-            .fact("compensation", Kind.AMOUNT, "of the saddle, from the scale's end", set -> set.compensation())
+            .fact(
+                    "compensation",
+                    Kind.MM,
+                    "of the saddle, from the scale's end",
+                    set -> set.values().house(COMPENSATION))
             .factIfAny("dome", Kind.ANSWER, "of the top", NeckSet::dome)
             .finds("neck-set", "saddle {saddle} over the body, action {action}, {atNut} at the nut");
 
@@ -81,12 +85,10 @@ public final class NeckSet extends Noun<NeckSet> {
     }
 
     /** A saddle, without the strings yet. Immutable. */
-    public static final class NeedsNut {
-
-        private final Values<NeckSet> values;
+    public static final class NeedsNut extends Unfinished<NeckSet> {
 
         private NeedsNut(Values<NeckSet> values) {
-            this.values = values;
+            super(values, "Neck set, string at the nut");
         }
 
         /**
@@ -96,23 +98,15 @@ public final class NeckSet extends Noun<NeckSet> {
          * @return the same, to be followed by {@code action}
          */
         public NeedsAction atNut(Quantity<Length> height) {
-            return new NeedsAction(values.amount(AT_NUT, height));
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return "Neck set, string at the nut not given yet";
+            return new NeedsAction(values().amount(AT_NUT, height));
         }
     }
 
     /** A saddle and a nut, without the action yet. Immutable. */
-    public static final class NeedsAction {
-
-        private final Values<NeckSet> values;
+    public static final class NeedsAction extends Unfinished<NeckSet> {
 
         private NeedsAction(Values<NeckSet> values) {
-            this.values = values;
+            super(values, "Neck set, action");
         }
 
         /**
@@ -122,13 +116,7 @@ public final class NeckSet extends Noun<NeckSet> {
          * @return the neck set, its glue face level with a flat top, without compensation
          */
         public NeckSet action(Quantity<Length> height) {
-            return new NeckSet(values.amount(ACTION, height));
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return "Neck set, action not given yet";
+            return new NeckSet(values().amount(ACTION, height));
         }
     }
 

@@ -33,8 +33,16 @@ public final class ScarfCut extends Noun<ScarfCut> {
 
     private static final Form<ScarfCut> FORM = Form.<ScarfCut>of("scarf-cut")
             .fact("place", Kind.code(JointPlace.class), "of the glued face", ScarfCut::place)
-            .fact("kerf", Kind.AMOUNT, "of the saw cut, square to it", cut -> cut.kerf())
-            .fact("cleaning", Kind.AMOUNT, "planed off each slope, square to it", cut -> cut.cleaning())
+            .fact(
+                    "kerf",
+                    Kind.MM,
+                    "of the saw cut, square to it",
+                    cut -> cut.kerf().house())
+            .fact(
+                    "cleaning",
+                    Kind.MM,
+                    "planed off each slope, square to it",
+                    cut -> cut.cleaning().house())
             .phrase("planed", cut -> cut.cleaning().house() > 0, ", {cleaning} planed off each slope")
             .finds("scarf", "scarf {place}, kerf {kerf}{planed}");
 

@@ -70,12 +70,10 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     }
 
     /** A tenon without its holes yet. Immutable. */
-    public static final class NeedsHoles {
-
-        private final Values<Tenon> values;
+    public static final class NeedsHoles extends Unfinished<Tenon> {
 
         private NeedsHoles(Values<Tenon> values) {
-            this.values = values;
+            super(values, "Tenon, holes");
         }
 
         /**
@@ -86,23 +84,15 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
          * @return the holes, to be followed by {@code at}
          */
         public NeedsDepths holes(Quantity<Length> diameter, Quantity<Length> setBack) {
-            return new NeedsDepths(values.amount(DIAMETER, diameter).amount(SET_BACK, setBack));
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return "Tenon, holes not given yet";
+            return new NeedsDepths(values().amount(DIAMETER, diameter).amount(SET_BACK, setBack));
         }
     }
 
     /** A tenon whose holes have no place yet. Immutable. */
-    public static final class NeedsDepths {
-
-        private final Values<Tenon> values;
+    public static final class NeedsDepths extends Unfinished<Tenon> {
 
         private NeedsDepths(Values<Tenon> values) {
-            this.values = values;
+            super(values, "Tenon, depths of its holes");
         }
 
         /**
@@ -114,17 +104,7 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         @SafeVarargs
         @SuppressWarnings("varargs") // only read
         public final Tenon at(Quantity<Length>... depths) {
-            return new Tenon(values.with(
-                    HOLES,
-                    Arrays.stream(Objects.requireNonNull(depths, "depths"))
-                            .map(depth -> Amount.from(depth, "hole depth"))
-                            .toList()));
-        }
-
-        /** Returns the parts so far in words. */
-        @Override
-        public String toString() {
-            return "Tenon, depths of its holes not given yet";
+            return new Tenon(values().amounts(HOLES, Arrays.asList(Objects.requireNonNull(depths, "depths"))));
         }
     }
 
@@ -156,11 +136,11 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     }
 
     /**
-     * Returns how far the holes' walls are set back from the shoulder.
+     * Returns how far the holes' walls are from the shoulder.
      *
      * @return 0 or more
      */
-    public Amount<Length> setBack() {
+    public Amount<Length> holeFromShoulder() {
         return values().at(SET_BACK);
     }
 

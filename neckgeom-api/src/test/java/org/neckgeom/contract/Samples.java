@@ -18,17 +18,26 @@ import java.util.function.Supplier;
 import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dome;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Fan;
+import org.neckgeom.design.FaceVeneer;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.HeelTurn;
+import org.neckgeom.design.HeelJoint;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.Posts;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Volute;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
@@ -257,7 +266,87 @@ final class Samples {
                 group(() -> Head.pitched(deg(13)).thickness(mm(14))),
                 group(() -> Head.pitched(deg(13)).swung(deg(-2))),
                 group(() -> Head.pitched(deg(13)).veneer(mm(2), mm(1))),
-                group(() -> Head.pitched(deg(13)).backVeneer(mm(1))));
+                group(() -> Head.pitched(deg(13)).backVeneer(mm(1))),
+                group(() -> Head.pitched(deg(13)).tapered(mm(60), mm(75))),
+                group(() -> Head.pitched(deg(13)).tuners(mm(13), mm(17))),
+                group(() -> Head.pitched(deg(13)).posts(HeadPost.at(mm(60)))),
+                group(() -> Head.pitched(deg(13)).scarfed(ScarfCut.inTheHead())));
+        groups(
+                FaceVeneer.class,
+                group(() -> FaceVeneer.of(mm(2)), () -> FaceVeneer.of(mm(2)).shortOfNut(mm(0))),
+                group(() -> FaceVeneer.of(inch(0.08))),
+                group(() -> FaceVeneer.of(mm(2)).shortOfNut(mm(1))));
+        groups(
+                HeadPost.class,
+                group(() -> HeadPost.at(mm(60)), () -> HeadPost.at(mm(60)).aside(mm(0))),
+                group(() -> HeadPost.at(inch(2.5))),
+                group(() -> HeadPost.at(mm(60)).aside(mm(-20))),
+                group(() -> HeadPost.at(mm(60)).above(mm(8))));
+        groups(
+                Posts.class,
+                group(
+                        () -> Posts.of(HeadPost.at(mm(60)), HeadPost.at(mm(90))),
+                        () -> Posts.of(HeadPost.at(mm(60)).aside(mm(0)), HeadPost.at(mm(90)))),
+                group(() -> Posts.of(HeadPost.at(inch(2.5)))),
+                group(() -> Posts.of(HeadPost.at(mm(60)).aside(mm(-20)), HeadPost.at(mm(90)))),
+                group(() -> Posts.of(
+                        HeadPost.at(mm(60)).above(mm(8)), HeadPost.at(mm(90)).above(mm(8)))));
+        groups(
+                ScarfCut.class,
+                group(ScarfCut::inTheHead, () -> ScarfCut.inTheHead().kerf(mm(0))),
+                group(ScarfCut::inTheShaft),
+                group(() -> ScarfCut.inTheHead().kerf(inch(0.07))),
+                group(() -> ScarfCut.inTheHead().cleaning(mm(0.4))));
+        groups(
+                Dovetail.class,
+                group(() -> Dovetail.tapered(deg(3))),
+                group(() -> Dovetail.tapered(deg(4))),
+                group(() -> Dovetail.tapered(deg(3)).length(inch(0.75))),
+                group(() -> Dovetail.tapered(deg(3))
+                        .length(mm(19))
+                        .widths(mm(40), mm(30))
+                        .height(mm(70))));
+        groups(
+                Tenon.class,
+                group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5))),
+                group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5), mm(57.5))),
+                group(() -> Tenon.of(inch(3), inch(0.8)).holes(mm(10), mm(0.8)).at(mm(28.5))));
+        groups(Tenon.NeedsHoles.class, group(() -> Tenon.of(mm(76), mm(20))), group(() -> Tenon.of(mm(76), mm(21))));
+        groups(
+                Tenon.NeedsDepths.class,
+                group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8))),
+                group(() -> Tenon.of(mm(76), mm(20)).holes(mm(10), mm(1))));
+        groups(
+                Dovetail.NeedsHeight.class,
+                group(() -> Dovetail.tapered(deg(3)).widths(mm(36), mm(28))),
+                group(() -> Dovetail.tapered(deg(3)).widths(mm(36), mm(29))));
+        groups(Dome.NeedsPole.class, group(() -> Dome.of(mm(9000))), group(() -> Dome.of(mm(9001))));
+        groups(NeckSet.NeedsNut.class, group(() -> NeckSet.saddle(mm(15))), group(() -> NeckSet.saddle(mm(16))));
+        groups(
+                NeckSet.NeedsAction.class,
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.4))),
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.5))));
+        groups(HeelJoint.Flat.class, group(HeelJoint.Flat::new));
+        groups(
+                Dome.class,
+                group(() -> Dome.of(mm(9000)).pole(mm(240), mm(20))),
+                group(() -> Dome.of(inch(360)).pole(inch(9.5), inch(0.75))));
+        groups(
+                NeckSet.class,
+                group(
+                        () -> NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)),
+                        () -> NeckSet.saddle(mm(15))
+                                .atNut(mm(0.4))
+                                .action(mm(2))
+                                .compensation(mm(0))),
+                group(() -> NeckSet.saddle(inch(0.6)).atNut(inch(0.015)).action(inch(0.08))),
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7))),
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)).overstand(mm(1))),
+                group(() -> NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)).compensation(mm(2))),
+                group(() -> NeckSet.saddle(mm(15))
+                        .atNut(mm(0.4))
+                        .action(mm(2))
+                        .dome(Dome.of(mm(9000)).pole(mm(240), mm(20)))));
         groups(
                 BackProfile.class,
                 group(
@@ -302,6 +391,10 @@ final class Samples {
                 Heel.class,
                 group(() -> Heel.of(mm(78), mm(54))),
                 group(() -> Heel.of(mm(78), mm(54)).blocks(mm(20))),
+                group(() -> Heel.of(mm(78), mm(54)).blockLength(mm(35))),
+                group(() -> Heel.of(mm(78), mm(54)).joint(Dovetail.tapered(deg(3)))),
+                group(() -> Heel.of(mm(78), mm(54))
+                        .joint(Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)))),
                 group(() -> Heel.of(mm(70), mm(54))));
         groups(
                 Volute.class,

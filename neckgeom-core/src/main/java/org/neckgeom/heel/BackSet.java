@@ -95,7 +95,7 @@ public final class BackSet implements Answer {
      * Returns how a design's neck stands to the body: scale, joint and board are the design's own.
      *
      * @param design with scale, fingerboard and neck set
-     * @param fretHeight over the board, of which the fret plane is reckoned where it is not given; nothing while unknown
+     * @param fretHeight over the board, from which the fret plane follows where it is not given; nothing while unknown
      * @return the neck set
      * @throws IllegalArgumentException if the design has no neck set, if neither fret plane nor fret height is known, or if
      *     the fret plane lies lower than board and fret are high
@@ -413,60 +413,6 @@ public final class BackSet implements Answer {
         return style.amount(stringAtSaddleMm());
     }
 
-    /**
-     * Returns the scale, without compensation.
-     *
-     * @return more than 0
-     */
-    public Amount<Length> scale() {
-        return style.amount(scale);
-    }
-
-    /**
-     * Returns the fret at which the body begins.
-     *
-     * @return 1 or more
-     */
-    public int bodyAtFret() {
-        return (int) fret;
-    }
-
-    /**
-     * Returns the steps of the octave.
-     *
-     * @return 1 or more
-     */
-    public int divisions() {
-        return (int) divisions;
-    }
-
-    /**
-     * Returns the height of the fret plane at the joint over the body's reference plane.
-     *
-     * @return negative where the fingerboard is let in
-     */
-    public Amount<Length> fretPlane() {
-        return style.amount(plane);
-    }
-
-    /**
-     * Returns the height of the strings' top at the saddle, as it was told.
-     *
-     * @return more than 0
-     */
-    public Amount<Length> saddle() {
-        return style.amount(saddle);
-    }
-
-    /**
-     * Returns how far the saddle stands back from the scale's end.
-     *
-     * @return either sign
-     */
-    public Amount<Length> compensation() {
-        return style.amount(compensation);
-    }
-
     double reachMm() {
         return scale * (1 - FretKernel.share(fret, divisions)) + compensation;
     }
@@ -527,7 +473,7 @@ public final class BackSet implements Answer {
                 .fact("angle", Kind.answer(NeckAngle.Sentences.FORM), "of the neck", BackSet::angle)
                 .fact("scale", Kind.MM, "without compensation", s -> s.scale)
                 .fact("compensation", Kind.MM, "of the saddle, from the scale's end", s -> s.compensation)
-                .fact("bodyAtFret", Kind.WHOLE, "at which the body begins", BackSet::bodyAtFret)
+                .fact("bodyAtFret", Kind.WHOLE, "at which the body begins", s -> (int) s.fret)
                 .fact("reach", Kind.MM, "from joint to saddle along the fret plane", BackSet::reachMm)
                 .fact("fretPlane", Kind.MM, "at the joint over the body; negative: let in", BackSet::planeMm)
                 .fact("saddle", Kind.MM, "strings' top over the body", s -> s.saddle)

@@ -1,6 +1,6 @@
 /**
  * At which angle does the neck meet the body, and how does the heel hold it there? The neck's angle and its spread, what
- * comes off heel or cheek to correct it, dovetail, bolted tenon, blocks and mating face.
+ * comes off heel or cheek to correct it, blocks and mating face.
  *
  * <p>Axes: x runs along the centreline, 0 at the fingerboard-side face of the nut, positive toward the body; y runs
  * across, positive toward the treble side; z is square to the fingerboard's glue face, 0 on that face, positive toward
@@ -16,7 +16,6 @@
  * neck angle          asin(H / sqrt(S^2 + s^2)) - atan2(s, S)
  *                     S from body joint to saddle, s string over the fret plane there, H saddle over fret plane
  * wedge off the heel  heel's height times the change at the bridge / S
- * dovetail            a shim of s on each side lifts the neck s / sin(taper)
  * </pre>
  *
  * <h2>For instance</h2>

@@ -41,15 +41,16 @@ import org.neckgeom.channel.SlotLine;
 import org.neckgeom.channel.TurnedPass;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Tenon;
 import org.neckgeom.design.Volute;
@@ -143,7 +144,6 @@ final class CoreSamples {
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).inTheShaft().board(mm(560), mm(185)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)),
                 () -> OuterStrings.of(mm(35), mm(52)),
-                () -> HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)),
                 () -> StringBreak.over(deg(13)),
                 Workmanship::withDefaults,
                 () -> ScarfRun.of(mm(22.2), mm(63.5)),
@@ -151,12 +151,10 @@ final class CoreSamples {
                 () -> BackSet.scale(mm(560)),
                 () -> set().overDome(mm(9000), mm(240), mm(30)),
                 () -> ActionChange.of("for a trial", mm(0.1)),
-                () -> Dovetail.tapered(deg(3)),
                 () -> HeelFace.at(deg(1.02)),
                 () -> MatingFace.of(mm(78), mm(54)).atCap(mm(20)),
                 () -> set().correction(MatingFace.of(mm(78), mm(54)), mm(1), mm(0.5)),
                 () -> HeelBlocks.of(mm(85), mm(2), mm(20)),
-                () -> Tenon.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
                 () -> FretTable.of(Scale.of(mm(560)), 20),
                 () -> FannedFrets.of(Scale.of(mm(686)), Scale.of(mm(648)), OuterStrings.of(mm(35), mm(52)), 7),
                 () -> BoardShape.of(neck()),
@@ -165,10 +163,10 @@ final class CoreSamples {
                 () -> spacing().equalGaps(),
                 () -> StringSpacing.diameters(mm(1), mm(0.7)),
                 () -> StringOverhang.of(neck(), spacing().equalGaps(), spacing().equalCentres()),
-                () -> HeadLayout.of(head())
-                        .posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8))),
-                () -> HeadLayout.of(head()).posts(posts()).breaks(spacing().equalGaps(), mm(7)),
-                () -> HeadLayout.of(head()).posts(posts()).nutForces(spacing().equalGaps(), mm(7), newton(95)),
+                () -> HeadLayout.of(
+                        head().posts(HeadPost.at(mm(60)).aside(mm(5)).above(mm(8)))),
+                () -> HeadLayout.of(head().posts(posts())).breaks(spacing().equalGaps(), mm(7)),
+                () -> HeadLayout.of(head().posts(posts())).nutForces(spacing().equalGaps(), mm(7), newton(95)),
                 () -> StringBreak.over(deg(13)).post(mm(60), mm(8)),
                 () -> StringBreak.over(deg(13))
                         .post(mm(60), mm(8))
@@ -379,16 +377,18 @@ final class CoreSamples {
     }
 
     private NeckPlan plan() {
-        return NeckPlan.of(neck(), blank(), Shop.with(cutter()))
+        return NeckPlan.of(
+                        neck().head(head().scarfed(ScarfCut.inTheHead().kerf(mm(1.8))))
+                                .neckSet(NeckSet.saddle(mm(15.2))
+                                        .atNut(mm(0.4))
+                                        .action(mm(2.0))
+                                        .compensation(mm(2.2))
+                                        .fretPlane(mm(7.1))),
+                        blank(),
+                        Shop.with(cutter()))
                 .trialCut(trial())
                 .fenceMoved(FenceMove.away(mm(0.7)))
-                .scarf(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .kerf(mm(1.8))
-                        .inTheHead())
-                .neckSet(set())
-                .details(NeckDetails.none().overstand(mm(1.1)))
+                .details(NeckDetails.none().fretHeight(mm(1.1)))
                 .readings(readings())
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }

@@ -1,7 +1,6 @@
 package org.neckgeom.contract;
 
 import static org.neckgeom.units.ShopUnits.celsius;
-import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.percent;
 
@@ -13,13 +12,12 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.head.Scarf;
-import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.page.Necks;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
@@ -45,24 +43,8 @@ final class SharedValues {
     }
 
     static NeckPlan plan() {
-        return NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop())
-                .scarf(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .kerf(mm(1.8))
-                        .inTheHead())
-                .trialCut(SampleBench.offCentre())
-                .neckSet(neckSet());
-    }
-
-    private static BackSet neckSet() {
-        return BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(15.2))
-                .atNut(mm(0.4))
-                .action(mm(2.0))
-                .compensation(mm(2.2));
+        return NeckPlan.of(Necks.octave(), SampleBench.octaveBlank(), SampleBench.metricShop())
+                .trialCut(SampleBench.offCentre());
     }
 
     static List<Object> all() {
@@ -90,7 +72,7 @@ final class SharedValues {
                         .leaves(SampleBench.metricShop().leaves()),
                 RodSlot.of(SampleNecks.octaveMandolin().channel().orElseThrow()),
                 FretTable.of(SampleNecks.guitar()),
-                neckSet(),
+                plan.neckSet().orElseThrow(),
                 plan.scarf().orElseThrow(),
                 WoodLeft.under(SampleNecks.octaveMandolin()),
                 Relief.of(SampleNecks.octaveMandolin()),

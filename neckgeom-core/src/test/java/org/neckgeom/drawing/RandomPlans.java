@@ -10,6 +10,8 @@ import org.neckgeom.channel.FenceMove;
 import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dome;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
@@ -17,8 +19,10 @@ import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.HeelTurn;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
@@ -26,8 +30,8 @@ import org.neckgeom.head.HeadSide;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError;
 import org.neckgeom.order.Condition;
@@ -103,8 +107,6 @@ public final class RandomPlans {
             plan = plan.trialCut(cut());
             plan = lot() ? plan.fenceMoved(move()) : plan;
         }
-        plan = lot() ? plan.scarf(scarf()) : plan;
-        plan = lot() ? plan.neckSet(neckSet()) : plan;
         plan = lot()
                 ? plan.weather(Weather.from(ShopUnits.percent(between(30, 60)), ShopUnits.celsius(between(15, 25)))
                         .to(ShopUnits.percent(between(10, 90)), ShopUnits.celsius(between(-5, 35))))
@@ -150,16 +152,13 @@ public final class RandomPlans {
                 .fingerboard(board)
                 .back(back)
                 .channel(channel)
-                .head(Head.pitched(ShopUnits.deg(between(5, 15)))
-                        .length(length(250, 260))
-                        .width(length(60, 70))
-                        .thickness(length(13, 16))
-                        .swung(ShopUnits.deg(between(-2, 2)))
-                        .veneer(length(0, 1), length(1, 4))
-                        .backVeneer(length(0, 1)));
+                .head(head());
         design = lot() ? design.wood(wood()) : design;
-        design = lot() ? design.heel(Heel.of(length(70, 90), length(50, 60))) : design;
-        return lot() ? design.strings(strings()) : design;
+        design = lot() ? design.heel(heel()) : design;
+        design = lot() ? design.neckSet(neckSet()) : design;
+        design = lot() ? design.strings(strings()) : design;
+        Head head = design.head().orElseThrow();
+        return lot() ? design.head(head.posts(posts(count(design)))) : design;
     }
 
     private Wood wood() {
@@ -227,29 +226,56 @@ public final class RandomPlans {
         return lot() ? cut.wallsCorrelated(between(-1, 1)) : cut;
     }
 
-    private ScarfJoint scarf() {
-        Scarf scarf = Scarf.at(ShopUnits.deg(between(8, 15)))
-                .shaft(length(25, 27))
-                .head(length(13, 16))
-                .kerf(length(1, 2))
-                .cleaning(length(0, 0.4))
-                .nutLedge(length(0, 1));
-        random.nextInt(3); // once for a style: with it the plans stay what they were
-        ScarfJoint joint = lot() ? scarf.inTheHead() : scarf.inTheShaft();
-        return lot()
-                ? joint.planingHeadFace(length(0, 0.5)).veneered(HeadSide.FACE, length(0, 1))
-                : joint.planingShaftFace(length(0, 0.5)).planingHeadBack(length(0, 0.5));
+    private Head head() {
+        Head head = Head.pitched(ShopUnits.deg(between(5, 15)))
+                .length(length(250, 260))
+                .width(length(60, 70))
+                .thickness(length(13, 16))
+                .swung(ShopUnits.deg(between(-2, 2)));
+        head = lot() ? head.veneer(length(0.1, 1), length(1, 4)) : head;
+        head = lot() ? head.backVeneer(length(0.1, 1)) : head;
+        head = lot() ? head.tapered(length(50, 55), length(60, 66)) : head;
+        head = lot() ? head.tuners(length(12, 13), length(16, 17)) : head;
+        return lot() ? head.scarfed(scarf()) : head;
     }
 
-    private BackSet neckSet() {
-        BackSet set = BackSet.scale(length(600, 620))
-                .bodyAtFret(14, 12)
-                .fretPlane(length(6, 8))
-                .saddle(length(14, 16))
+    private ScarfCut scarf() {
+        return (lot() ? ScarfCut.inTheHead() : ScarfCut.inTheShaft())
+                .kerf(length(1, 2))
+                .cleaning(length(0, 0.4));
+    }
+
+    private Heel heel() {
+        Heel heel = Heel.of(length(70, 90), length(50, 60));
+        heel = lot() ? heel.blockLength(length(35, 45)) : heel;
+        return switch (random.nextInt(4)) {
+            case 0 -> heel.joint(Dovetail.tapered(ShopUnits.deg(between(2, 4))));
+            case 1 ->
+                heel.joint(Dovetail.tapered(ShopUnits.deg(between(2, 4)))
+                        .length(length(15, 20))
+                        .widths(length(36, 40), length(28, 32))
+                        .height(length(50, 60)));
+            case 2 ->
+                heel.joint(Tenon.of(length(50, 60), length(18, 20))
+                        .holes(length(6, 8), length(1, 2))
+                        .at(length(15, 18), length(35, 38)));
+            default -> heel;
+        };
+    }
+
+    private NeckSet neckSet() {
+        NeckSet set = NeckSet.saddle(length(14, 16))
                 .atNut(length(0.3, 0.5))
                 .action(length(1.5, 2.5))
-                .compensation(length(1, 3));
-        return lot() ? set.overDome(length(4000, 5000), length(200, 300), length(5, 10)) : set;
+                .compensation(length(1, 3))
+                .fretPlane(length(8.5, 9.5));
+        return lot() ? set.dome(Dome.of(length(4000, 5000)).pole(length(200, 300), length(5, 10))) : set;
+    }
+
+    private static int count(NeckDesign design) {
+        return design.hasStrings()
+                ? design.strings().courses() * design.strings().inCourse()
+                : 2;
     }
 
     private OrderOfWork order(NeckDesign design) {
@@ -295,9 +321,7 @@ public final class RandomPlans {
 
     private NeckDetails details(NeckDesign design) {
         NeckDetails details = NeckDetails.none();
-        int count = design.hasStrings()
-                ? design.strings().courses() * design.strings().inCourse()
-                : 2;
+        int count = count(design);
         if (lot()) {
             HeadLayout layout = HeadLayout.of(design.head().orElseThrow()).tapered(length(50, 55), length(60, 66));
             layout = lot() ? layout.posts(posts(count)) : layout;

@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
+import org.neckgeom.design.HeadPost;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -29,12 +30,11 @@ class HeadLayoutTest {
 
     @Test
     void breaks_isEachStringAtItsOwnPost() {
-        HeadLayout head = HeadLayout.of(HEAD)
-                .posts(
-                        HeadPost.at(mm(60)).aside(mm(-25)).above(mm(8)),
-                        HeadPost.at(mm(100)).aside(mm(-24)).above(mm(8)),
-                        HeadPost.at(mm(100)).aside(mm(24)).above(mm(8)),
-                        HeadPost.at(mm(60)).aside(mm(25)).above(mm(8)));
+        HeadLayout head = HeadLayout.of(HEAD.posts(
+                HeadPost.at(mm(60)).aside(mm(-25)).above(mm(8)),
+                HeadPost.at(mm(100)).aside(mm(-24)).above(mm(8)),
+                HeadPost.at(mm(100)).aside(mm(24)).above(mm(8)),
+                HeadPost.at(mm(60)).aside(mm(25)).above(mm(8))));
 
         List<StringBreak> breaks = head.breaks(NUT, mm(7.5));
 
@@ -69,8 +69,7 @@ class HeadLayoutTest {
         Vec place = new Vec(-90, -22, 8).turned(Vec.Z, -swing).turned(Vec.Y, -Math.toRadians(13));
         Vec toPost = place.minus(new Vec(0, -3, 7.5));
 
-        StringBreak string = HeadLayout.of(HEAD.swung(deg(4)))
-                .posts(post)
+        StringBreak string = HeadLayout.of(HEAD.swung(deg(4)).posts(post))
                 .breaks(one, mm(7.5))
                 .get(0);
 
@@ -100,9 +99,9 @@ class HeadLayoutTest {
             Vec post = axis.times(along).plus(across.times(aside)).plus(up.times(above));
             Vec toPost = post.minus(new Vec(Math.tan(slant) * y, y, 7.5));
 
-            StringBreak string = HeadLayout.of(
-                            Head.pitched(deg(Math.toDegrees(pitch))).length(mm(185)))
-                    .posts(HeadPost.at(mm(along)).aside(mm(aside)).above(mm(above)))
+            StringBreak string = HeadLayout.of(Head.pitched(deg(Math.toDegrees(pitch)))
+                            .length(mm(185))
+                            .posts(HeadPost.at(mm(along)).aside(mm(aside)).above(mm(above))))
                     .nutSlanted(deg(Math.toDegrees(slant)))
                     .breaks(StringPlaces.of(List.of(mm(y)), List.of(mm(0.5))), mm(7.5))
                     .get(0);
@@ -119,13 +118,13 @@ class HeadLayoutTest {
     void ears_makeUpHalfTheDifferenceEachSide() {
         assertThat(HeadLayout.of(HEAD).ears(mm(61))).isEqualTo(mm(7.5));
         assertThat(HeadLayout.of(HEAD).ears(mm(80)).house()).isZero();
-        assertThat(HeadLayout.of(HEAD).tapered(mm(60), mm(66)).ears(mm(61)).house())
+        assertThat(HeadLayout.of(HEAD.tapered(mm(60), mm(66))).ears(mm(61)).house())
                 .isCloseTo(2.5, offset(1e-12));
     }
 
     @Test
     void width_runsStraightFromBreakLineToTip() {
-        HeadLayout head = HeadLayout.of(HEAD).tapered(mm(60), mm(78.5));
+        HeadLayout head = HeadLayout.of(HEAD.tapered(mm(60), mm(78.5)));
 
         assertThat(head.width(mm(0))).isEqualTo(mm(60));
         assertThat(head.width(mm(185)).house()).isCloseTo(78.5, offset(1e-12));
@@ -147,9 +146,9 @@ class HeadLayoutTest {
 
     @Test
     void posts_mustLieOnTheHeadAndMatchTheStrings() {
-        assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(190))))
-                .hasMessage("post must lie on the head of 185 mm, but was at 190 mm");
-        assertThatThrownBy(() -> HeadLayout.of(HEAD).posts(HeadPost.at(mm(60))).breaks(NUT, mm(7)))
+        assertThatThrownBy(() -> HEAD.posts(HeadPost.at(mm(190))))
+                .hasMessage("posts.along must be less than the head's length of 185 mm, but was 190 mm");
+        assertThatThrownBy(() -> HeadLayout.of(HEAD.posts(HeadPost.at(mm(60)))).breaks(NUT, mm(7)))
                 .hasMessage("posts must be as many as the strings at the nut, but were 1 for 4");
     }
 
@@ -161,14 +160,18 @@ class HeadLayoutTest {
         assertThat(plain.hasOutline()).isFalse();
         assertThat(plain.hasPosts()).isFalse();
         assertThat(plain.posts()).isEmpty();
-        assertThat(plain.tapered(mm(wide), mm(wide)).hasOutline()).isFalse();
-        assertThat(plain.tapered(mm(wide - 1), mm(wide)).hasOutline()).isTrue();
-        assertThat(plain.tapered(mm(wide), mm(wide - 1)).hasOutline()).isTrue();
+        assertThat(HeadLayout.of(HEAD.tapered(mm(wide), mm(wide))).hasOutline()).isFalse();
+        assertThat(HeadLayout.of(HEAD.tapered(mm(wide - 1), mm(wide))).hasOutline())
+                .isTrue();
+        assertThat(HeadLayout.of(HEAD.tapered(mm(wide), mm(wide - 1))).hasOutline())
+                .isTrue();
         HeadPost post = HeadPost.at(mm(60));
-        assertThat(plain.posts(post).hasOutline()).isTrue();
-        assertThat(plain.posts(post).hasPosts()).isTrue();
-        assertThat(plain.posts(post).posts()).containsExactly(post);
-        assertThatThrownBy(() -> plain.posts(HeadPost.at(mm(HEAD.lengthMm()))))
-                .hasMessageStartingWith("post must lie on the head of");
+        assertThat(HeadLayout.of(HEAD.posts(post)).hasOutline()).isTrue();
+        assertThat(HeadLayout.of(HEAD.posts(post)).hasPosts()).isTrue();
+        assertThat(HeadLayout.of(HEAD.posts(post)).posts()).containsExactly(post);
+        assertThatThrownBy(() -> HEAD.posts(HeadPost.at(mm(HEAD.lengthMm()))))
+                .hasMessageStartingWith("posts.along must be less than the head's length");
+        assertThatThrownBy(() -> HEAD.posts(post).length(mm(60)))
+                .hasMessageStartingWith("posts.along must be less than the head's length");
     }
 }

@@ -213,10 +213,8 @@ class BackSetTest {
 
     @Test
     void parts_areHandedBackAsTold() {
-        assertThat(SET.bodyAtFret()).isEqualTo(14);
-        assertThat(SET.divisions()).isEqualTo(12);
-        assertThat(SET.domeRadius()).isEmpty();
-        assertThat(SET.overDome(mm(9000), mm(120), mm(160)).domeRadius()).contains(mm(9000));
+        assertThat(SET.atNut()).isEqualTo(mm(0.4));
+        assertThat(SET.action()).isEqualTo(mm(2));
     }
 
     @Test

@@ -6,6 +6,8 @@ import static org.assertj.core.data.Offset.offset;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
+import org.neckgeom.design.Tenon;
+import org.neckgeom.design.Dovetail;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.kernel.Vec;
@@ -25,7 +27,10 @@ class JointPartsTest {
             double shoulder = random.nextDouble(25, 40);
             double end = shoulder + random.nextDouble(1, 15);
             double height = random.nextDouble(40, 90);
-            Dovetail seat = Dovetail.tapered(deg(taper)).length(mm(length)).sized(mm(end), mm(shoulder), mm(height));
+            Dovetail seat = Dovetail.tapered(deg(taper))
+                    .length(mm(length))
+                    .widths(mm(end), mm(shoulder))
+                    .height(mm(height));
 
             // The side's line on the glue face runs from shoulder to end; the side is level ground turned down about
             // it.
@@ -39,7 +44,9 @@ class JointPartsTest {
             Vec low = down.times(height / -down.z());
             Vec there = low.minus(line.times(low.x() / line.x()));
 
-            assertThat(seat.closesInMm()).as("seed " + seed + ", dovetail " + i).isCloseTo(-there.y(), offset(1e-9));
+            assertThat(seat.closesIn().orElseThrow().house())
+                    .as("seed " + seed + ", dovetail " + i)
+                    .isCloseTo(-there.y(), offset(1e-9));
         }
     }
 
@@ -47,22 +54,29 @@ class JointPartsTest {
     void sized_rejectsWhatDoesNotHold() {
         Dovetail seat = Dovetail.tapered(deg(3));
 
-        assertThatThrownBy(() -> seat.sized(mm(40), mm(30), mm(60)))
-                .hasMessage("a dovetail needs its length for its widths, but has none: add .length(...)");
-        assertThatThrownBy(() -> seat.length(mm(20)).sized(mm(30), mm(30), mm(60)))
-                .hasMessage("dovetail width at its end must be more than the 30 mm at the shoulder, but was 30 mm");
-        assertThatThrownBy(() -> Dovetail.tapered(deg(20)).length(mm(20)).sized(mm(40), mm(30), mm(60)))
-                .hasMessageStartingWith("dovetail height must be less than ")
+        assertThatThrownBy(() -> seat.widths(mm(40), mm(30)).height(mm(60)))
+                .hasMessage("the dovetail's widths are given, but not its length; give both");
+        assertThatThrownBy(() -> seat.length(mm(20)).widths(mm(30), mm(30)).height(mm(60)))
+                .hasMessage("width at end must be more than the 30 mm at the shoulder, but was 30 mm");
+        assertThatThrownBy(() -> Dovetail.tapered(deg(20))
+                        .length(mm(20))
+                        .widths(mm(40), mm(30))
+                        .height(mm(60)))
+                .hasMessageStartingWith("height must be less than ")
                 .hasMessageEndingWith(", where its sides meet at the shoulder, but was 60 mm");
-        assertThat(seat.hasLength()).isFalse();
-        assertThat(seat.length(mm(20)).lengthMm()).isEqualTo(20);
-        assertThat(seat.length(mm(20)).hasSize()).isFalse();
+        assertThat(seat.pastShoulder()).isEmpty();
+        assertThat(seat.length(mm(20)).pastShoulder()).contains(mm(20));
+        assertThat(seat.length(mm(20)).below()).isEmpty();
+        assertThat(seat.length(mm(20)).closesIn()).isEmpty();
     }
 
     @Test
     void sized_saysBothEnds() {
         // By hand: flare 5/19 a side, 70 tan 3 deg sqrt(1 + 25/361) = 3.7935 in on each side.
-        assertThat(Dovetail.tapered(deg(3)).length(mm(19)).sized(mm(40), mm(30), mm(70)))
+        assertThat(Dovetail.tapered(deg(3))
+                        .length(mm(19))
+                        .widths(mm(40), mm(30))
+                        .height(mm(70)))
                 .hasToString("""
                         Dovetail, 3.00 deg a side, 19 mm long
                           at the glue face  40 mm wide at its end, 30 mm at the shoulder
@@ -103,22 +117,20 @@ class JointPartsTest {
     @Test
     void leastWood_isTheNearestOfEdgesShoulderEndAndNeighbour() {
         // Common practice: 10 mm barrels 28.5 and 57.5 mm down, the hole's front 0.8 mm back of the shoulder.
-        Tenon tenon =
-                Tenon.tenon(mm(78), mm(20)).holes(mm(10), mm(0.8)).at(mm(57.5)).at(mm(28.5));
+        Tenon tenon = Tenon.of(mm(78), mm(20)).holes(mm(10), mm(0.8)).at(mm(57.5), mm(28.5));
 
         assertThat(tenon.leastWood()).isEqualTo(mm(0.8));
         assertThat(tenon.centreFromShoulder().house()).isCloseTo(5.8, offset(1e-12));
         assertThat(tenon.depths()).containsExactly(mm(28.5), mm(57.5));
-        assertThat(Tenon.tenon(mm(60), mm(25))
+        assertThat(Tenon.of(mm(60), mm(25))
                         .holes(mm(10), mm(8))
                         .at(mm(57))
                         .leastWood()
                         .house())
                 .isCloseTo(-2, offset(1e-12));
-        assertThat(Tenon.tenon(mm(90), mm(40))
+        assertThat(Tenon.of(mm(90), mm(40))
                         .holes(mm(10), mm(12))
-                        .at(mm(30))
-                        .at(mm(43))
+                        .at(mm(30), mm(43))
                         .leastWood()
                         .house())
                 .isCloseTo(3, offset(1e-12));
@@ -127,8 +139,9 @@ class JointPartsTest {
 
     @Test
     void holes_rejectsOneThatRunsOutOfTheTenon() {
-        assertThatThrownBy(() -> Tenon.tenon(mm(78), mm(20)).holes(mm(15), mm(6)))
+        assertThatThrownBy(() -> Tenon.of(mm(78), mm(20)).holes(mm(15), mm(6)).at(mm(30)))
                 .hasMessage("hole diameter must be less than the 14 mm of tenon behind its set-back, but was 15 mm");
-        assertThatThrownBy(() -> Tenon.tenon(mm(78), mm(20)).leastWood()).hasMessageContaining("needs its holes");
+        assertThatThrownBy(() -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(1)).at())
+                .hasMessageStartingWith("hole depth must be a list of 1 to 6 items");
     }
 }

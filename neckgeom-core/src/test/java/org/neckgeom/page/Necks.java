@@ -1,6 +1,5 @@
 package org.neckgeom.page;
 
-import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
@@ -16,14 +15,16 @@ import org.neckgeom.design.End;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.drawing.Settled;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.Statement;
-import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
@@ -62,44 +63,42 @@ public final class Necks {
 
     public static NeckPlan octavePlan() {
         return NeckPlan.of(
-                        SampleNecks.octaveMandolin(),
+                        octave(),
                         SampleBench.octaveBlank(),
                         Shop.with(Cutter.straight(mm(6))
                                 .flutes(2, mm(22))
                                 .shank(mm(12.7))
                                 .standOut(mm(30))
                                 .carbide()))
-                .scarf(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .kerf(mm(1.8))
-                        .inTheHead())
-                .trialCut(TrialCut.walls(mm(27.3), mm(27.7)).readWithin(mm(0.02)))
-                .neckSet(octaveSet());
+                .trialCut(TrialCut.walls(mm(27.3), mm(27.7)).readWithin(mm(0.02)));
     }
 
-    private static BackSet octaveSet() {
-        return BackSet.scale(mm(560))
-                .bodyAtFret(14)
-                .fretPlane(mm(7.1))
-                .saddle(mm(15.2))
+    /** The sample octave mandolin, its head scarfed on, its neck set to the body. */
+    public static NeckDesign octave() {
+        return scarfed(SampleNecks.octaveMandolin()).neckSet(octaveSet());
+    }
+
+    /** A neck of which the head is scarfed on in the head. */
+    public static NeckDesign scarfed(NeckDesign neck) {
+        return neck.head(neck.head().orElseThrow().scarfed(ScarfCut.inTheHead().kerf(mm(1.8))));
+    }
+
+    public static NeckSet octaveSet() {
+        return NeckSet.saddle(mm(15.2))
                 .atNut(mm(0.4))
                 .action(mm(2.0))
-                .compensation(mm(2.2));
+                .compensation(mm(2.2))
+                .fretPlane(mm(7.1));
     }
 
     static Contents octaveContents() {
-        NeckDesign neck = SampleNecks.octaveMandolin();
+        NeckDesign neck = octave();
         return new Contents(
                 neck,
                 Settled.nothing(),
                 LengthStyle.MILLIMETRES,
-                Optional.of(Scarf.at(deg(13))
-                        .shaft(mm(20))
-                        .head(mm(15))
-                        .kerf(mm(1.8))
-                        .inTheHead()),
-                Optional.of(octaveSet()),
+                Optional.of(ScarfJoint.of(neck.head().orElseThrow(), SampleBench.octaveBlank())),
+                Optional.of(BackSet.of(neck, Optional.empty())),
                 List.of(
                         check(
                                 "wood left under the channel",

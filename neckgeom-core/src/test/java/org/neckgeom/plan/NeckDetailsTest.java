@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
-import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
@@ -67,11 +66,19 @@ class NeckDetailsTest {
         return neck.strings(neck.strings().diameters(mm(1)).across(Across.of(mm(4.5), mm(apartAtSaddle + 1))));
     }
 
-    private static HeadLayout posts(double along) {
-        return HeadLayout.of(HEAD)
-                .posts(
-                        HeadPost.at(mm(along)).aside(mm(-15)).above(mm(7)),
-                        HeadPost.at(mm(along)).aside(mm(15)).above(mm(7)));
+    private static Head posts(double along) {
+        return HEAD.posts(
+                HeadPost.at(mm(along)).aside(mm(-15)).above(mm(7)),
+                HeadPost.at(mm(along)).aside(mm(15)).above(mm(7)));
+    }
+
+    private static NeckPlan plain(NeckDesign design) {
+        return NeckPlan.of(design, PLAIN.blank(), PLAIN.shop());
+    }
+
+    private static NeckPlan blocks(double length, NeckDetails details) {
+        return plain(NECK.heel(NECK.heel().orElseThrow().blockLength(mm(length))))
+                .details(details);
     }
 
     @Test
@@ -97,20 +104,19 @@ class NeckDetailsTest {
 
     @Test
     void head_isHeldToItsTunersWithVeneers() {
-        NeckDetails details = NeckDetails.none();
-
         // 14 and a veneer of 1 make 15
-        assertThat(outcome(PLAIN.details(details.tuners(Limits.between(mm(12), mm(15)))), "head fits the tuners"))
+        assertThat(outcome(plain(NECK.head(HEAD.tuners(mm(12), mm(15)))), "head fits the tuners"))
                 .isEqualTo(Outcome.GOOD);
-        assertThat(outcome(PLAIN.details(details.tuners(Limits.between(mm(12), mm(14.9)))), "head fits the tuners"))
+        assertThat(outcome(plain(NECK.head(HEAD.tuners(mm(12), mm(14.9)))), "head fits the tuners"))
                 .isEqualTo(Outcome.STOP);
     }
 
     @Test
     void posts_farOutOnAFlatHeadAskForARetainer() {
-        NeckPlan strung = plan(across(NECK, 50));
-        NeckPlan near = strung.details(NeckDetails.none().head(posts(40), mm(8)));
-        NeckPlan far = strung.details(NeckDetails.none().head(posts(140), mm(8)));
+        // The nut's slots lie 8 over the glue face: a board of 6 and frets of 2.
+        NeckDetails details = NeckDetails.none().strings(two(30), two(50)).fretHeight(mm(2));
+        NeckPlan near = plain(NECK.head(posts(40))).details(details);
+        NeckPlan far = plain(NECK.head(posts(140))).details(details);
 
         // atan((8 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(3.807/40.39) = 5.38 deg
         assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.GOOD);
@@ -128,11 +134,9 @@ class NeckDetailsTest {
         assertThat(outcome(plan(spare), "blank large enough")).isEqualTo(Outcome.STOP);
         assertThat(outcome(plan(spare.planing(mm(0.2))), "blank large enough")).isEqualTo(Outcome.GOOD);
         // 640 - 5 - (150 cos 4 + 332.72) - 2 = 150.64; two blocks of 70 and two kerfs leave 6.64, of 80 do not come out
-        assertThat(check(plan(spare).details(NeckDetails.none().heelBlocks(mm(70))), "all pieces from the blank")
-                        .found())
+        assertThat(check(blocks(70, spare), "all pieces from the blank").found())
                 .startsWith("6.6");
-        assertThat(outcome(plan(spare).details(NeckDetails.none().heelBlocks(mm(80))), "all pieces from the blank"))
-                .isEqualTo(Outcome.OPEN);
+        assertThat(outcome(blocks(80, spare), "all pieces from the blank")).isEqualTo(Outcome.OPEN);
     }
 
     @Test
@@ -171,8 +175,7 @@ class NeckDetailsTest {
         PlanCheck untold = check(plan(spare), "all pieces from the blank");
         assertThat(untold.outcome()).isEqualTo(PlanCheck.Outcome.OPEN);
         assertThat(untold.found()).endsWith("length of a heel block not told");
-        assertThat(check(plan(spare).details(NeckDetails.none().heelBlocks(mm(80))), "all pieces from the blank")
-                        .allowed())
+        assertThat(check(blocks(80, spare), "all pieces from the blank").allowed())
                 .isEqualTo("neck and heel blocks in its length");
     }
 
@@ -188,14 +191,14 @@ class NeckDetailsTest {
 
     @Test
     void details_areEqualWhenEverythingToldIs() {
-        NeckDetails one = NeckDetails.none().overstand(mm(3)).heelBlocks(mm(60));
+        NeckDetails one = NeckDetails.none().sawKerf(mm(3)).fretHeight(mm(1));
 
         assertThat(one)
-                .isEqualTo(NeckDetails.none().heelBlocks(mm(60)).overstand(mm(3)))
-                .hasSameHashCodeAs(NeckDetails.none().heelBlocks(mm(60)).overstand(mm(3)))
-                .isNotEqualTo(one.overstand(mm(4)))
-                .isNotEqualTo(one.heelBlocks(mm(61)))
-                .hasToString("details: heel blocks");
+                .isEqualTo(NeckDetails.none().fretHeight(mm(1)).sawKerf(mm(3)))
+                .hasSameHashCodeAs(NeckDetails.none().fretHeight(mm(1)).sawKerf(mm(3)))
+                .isNotEqualTo(one.sawKerf(mm(4)))
+                .isNotEqualTo(one.fretHeight(mm(1.1)))
+                .hasToString("details: fret height");
         assertThat(PLAIN.details(one)).isNotEqualTo(PLAIN);
     }
 
@@ -203,22 +206,13 @@ class NeckDetailsTest {
     void details_refuseWhatCannotBe() {
         assertThatThrownBy(() -> NeckDetails.none().fretHeight(mm(0)))
                 .hasMessage("fret height must be more than 0 mm, but was 0 mm");
-        assertThatThrownBy(() -> NeckDetails.none().heelBlocks(mm(0))).hasMessageContaining("heel block length");
+        assertThatThrownBy(() -> NeckDetails.none().spare(mm(-1), mm(0), mm(0)))
+                .hasMessageContaining("spare at each end")
+                .hasMessageContaining("-1 mm");
     }
 
     private static List<String> titles(NeckPlan plan) {
         return plan.sections().stream().map(PlanSection::title).toList();
-    }
-
-    @Test
-    void tenon_withoutItsHoles_isRefusedBeforeAPlanAsks() {
-        Tenon tenon = Tenon.tenon(mm(76), mm(20));
-
-        for (Tenon unfinished : List.of(tenon, tenon.holes(mm(10), mm(0.8)), tenon.at(mm(30)))) {
-            assertThatThrownBy(() -> NeckDetails.none().tenon(unfinished))
-                    .isInstanceOf(IllegalArgumentException.class)
-                    .hasMessage("a tenon needs its holes for this, but has none: add .holes(...) and .at(...)");
-        }
     }
 
     private static Outcome outcome(NeckPlan plan, String name) {
@@ -234,27 +228,26 @@ class NeckDetailsTest {
 
     @Test
     void details_areHandedBackAndNamed() {
-        Tenon tenon = Tenon.tenon(mm(70), mm(20)).holes(mm(8), mm(5)).at(mm(30));
-        Dovetail dovetail = Dovetail.tapered(deg(3));
         FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
         BackShape back = BackShape.of(NECK).volute(mm(2), mm(30));
         FannedFrets fan = FannedFrets.of(Scale.of(mm(600)), Scale.of(mm(600)), OuterStrings.of(mm(30), mm(50)), 7);
         NeckDetails all = NeckDetails.none()
-                .head(posts(40), mm(8))
-                .tuners(Limits.between(mm(12), mm(15)))
-                .overstand(mm(3))
-                .heelBlocks(mm(20))
-                .tenon(tenon);
+                .strings(two(30), two(50))
+                .fannedFrets(fan)
+                .fretHeight(mm(1))
+                .fallAway(slope)
+                .back(back)
+                .spare(mm(25), mm(2), mm(1))
+                .sawKerf(mm(1.8));
 
         assertThat(all)
-                .hasToString("details: strings across, fanned frets, head layout, fret height, tuners, fall-away, back,"
-                        + " tenon, heel blocks");
-        assertThat(NeckDetails.none().dovetail(dovetail)).hasToString("details: dovetail");
-        assertThat(NeckDetails.none().dovetail(dovetail).dovetail()).contains(dovetail);
-        assertThat(all.tenon()).contains(tenon);
-        assertThat(all.overstandMm()).isEqualTo(3);
-        assertThat(all.slotMm()).isEqualTo(8);
-        assertThat(all.blockLengthMm()).hasValue(20);
+                .hasToString("details: strings across, fanned frets, fret height, fall-away, back, spare of the blank");
+        assertThat(all.fannedFrets()).contains(fan);
+        assertThat(all.fallAway()).contains(slope);
+        assertThat(all.back()).contains(back);
+        assertThat(all.endSpareMm()).isEqualTo(25);
+        assertThat(all.edgeSpareMm()).isEqualTo(2);
+        assertThat(all.planingMm()).isEqualTo(1);
         assertThat(all.fretHeightMm()).hasValue(1);
         assertThat(all.hashCode()).isNotEqualTo(NeckDetails.none().hashCode());
     }
@@ -272,38 +265,53 @@ class NeckDetailsTest {
                 .fingerboard(NECK.fingerboard().fretHeight(mm(1)).fallAway(mm(0.3)))
                 .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTurn(HeelTurn.from(mm(310), mm(25))));
         NeckDetails joined = NeckDetails.none()
-                .head(posts(140), mm(8))
-                .tuners(Limits.between(mm(12), mm(14.9)))
-                .overstand(mm(3))
-                .heelBlocks(mm(100))
-                .tenon(Tenon.tenon(mm(60), mm(20))
-                        .holes(mm(8), mm(6))
-                        .at(mm(20))
-                        .at(mm(40)));
-        FannedFrets fan = FannedFrets.of(Scale.of(mm(610)), Scale.of(mm(590)), OuterStrings.of(mm(30), mm(50)), 7);
-        NeckDesign fanned = NECK.scale(fan.centrelineScale());
-        Blank blank = Blank.ofLength(mm(900))
-                .section(mm(60), mm(25))
-                .nutAt(mm(170))
-                .endSpare(mm(10))
-                .edgeSpare(mm(2))
-                .planing(mm(1))
+                .strings(two(30), two(50))
+                .fretHeight(mm(1))
+                .fallAway(FallAway.of(mm(340), mm(410), mm(0.3)))
+                .spare(mm(5), mm(2), mm(1))
                 .sawKerf(mm(1.8));
+        NeckDesign bolted = NECK.head(posts(140).tuners(mm(12), mm(14.9)))
+                .heel(NECK.heel()
+                        .orElseThrow()
+                        .blockLength(mm(100))
+                        .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20), mm(40))));
+        FannedFrets fan = FannedFrets.of(Scale.of(mm(610)), Scale.of(mm(590)), OuterStrings.of(mm(30), mm(50)), 7);
+        NeckDesign fanned =
+                NECK.scale(fan.centrelineScale()).heel(NECK.heel().orElseThrow().blockLength(mm(60)));
+        Blank blank = Blank.of(mm(900), mm(60), mm(25)).nutAt(mm(170));
 
         Approved.hold(
                 "plan",
                 Map.of(
                         "details.txt",
-                        whole(plan(BLANK.endSpare(mm(5))
-                                        .edgeSpare(mm(2))
-                                        .planing(mm(1))
-                                        .sawKerf(mm(1.8)))
-                                .details(joined)),
+                        whole(plain(bolted)
+                                .details(joined.back(BackShape.of(bolted)
+                                        .volute(mm(2), mm(30))
+                                        .heelFrom(mm(310), mm(25))))),
                         "details-fanned.txt",
                         whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6))))
                                 .details(NeckDetails.none()
                                         .fannedFrets(fan)
                                         .strings(two(30), two(110))
-                                        .heelBlocks(mm(60))))));
+                                        .spare(mm(10), mm(2), mm(1))
+                                        .sawKerf(mm(1.8))))));
+    }
+
+    @Test
+    void strings_mustBeAsManyAsTheNecks() {
+        StringPlaces three = StringPlaces.of(List.of(mm(-15), mm(0), mm(15)), List.of(mm(1), mm(1), mm(1)));
+        Head posts = HEAD.posts(
+                HeadPost.at(mm(40)).above(mm(7)),
+                HeadPost.at(mm(60)).above(mm(7)),
+                HeadPost.at(mm(80)).above(mm(7)));
+        NeckDetails across = NeckDetails.none().strings(three, three).fretHeight(mm(1));
+
+        assertThatThrownBy(() -> plain(NECK.head(posts)).details(across))
+                .hasMessage("strings at the nut must be as many as the neck's 2, but were 3");
+        assertThatThrownBy(() -> plain(NECK.head(posts(40))).details(across))
+                .hasMessage("head.posts.along must be 3, one to a string, but were 2");
+        assertThatThrownBy(() ->
+                        plain(NECK.head(posts(40))).details(NeckDetails.none().strings(two(30), two(50))))
+                .hasMessageStartingWith("the head's posts are given, but not the fingerboard's fret height");
     }
 }

@@ -20,18 +20,16 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.Scarf;
-import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.OrderOfWork;
+import org.neckgeom.page.Necks;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
@@ -44,22 +42,14 @@ import org.neckgeom.testing.Approved;
 class NeckPlanTest {
 
     private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
-    private static final ScarfJoint SCARF =
-            Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).inTheHead();
-    private static final BackSet SET = BackSet.scale(mm(560))
-            .bodyAtFret(14)
-            .fretPlane(mm(7.1))
-            .saddle(mm(15.2))
-            .atNut(mm(0.4))
-            .action(mm(2.0))
-            .compensation(mm(2.2));
+    private static final NeckDesign SCARFED = Necks.scarfed(OCTAVE);
+    private static final NeckDesign SET = OCTAVE.neckSet(Necks.octaveSet());
     private static final Weather DRY = Weather.from(percent(45), celsius(21)).to(percent(30), celsius(21));
 
     private static final NeckPlan PLAIN = NeckPlan.of(OCTAVE, SampleBench.octaveBlank(), SampleBench.metricShop());
 
     private static NeckPlan told() {
-        return PLAIN.scarf(SCARF)
-                .neckSet(SET)
+        return of(Necks.octave(), SampleBench.octaveBlank())
                 .trialCut(SampleBench.offCentre())
                 .fenceMoved(FenceMove.away(mm(0.7)))
                 .trialCut(SampleBench.nearlyCentred())
@@ -135,11 +125,23 @@ class NeckPlanTest {
     void parts_areHandedBackAsTold() {
         NeckPlan plan = told();
 
-        assertThat(plan.design()).isEqualTo(OCTAVE);
+        assertThat(plan.design()).isEqualTo(Necks.octave());
         assertThat(plan.blank()).isEqualTo(SampleBench.octaveBlank());
         assertThat(plan.shop()).isEqualTo(SampleBench.metricShop());
-        assertThat(plan.scarf()).contains(SCARF);
-        assertThat(plan.neckSet()).contains(SET);
+        assertThat(plan.scarf())
+                .contains(Scarf.at(deg(13))
+                        .shaft(mm(20))
+                        .head(mm(15))
+                        .kerf(mm(1.8))
+                        .inTheHead());
+        assertThat(plan.neckSet())
+                .contains(BackSet.scale(mm(560))
+                        .bodyAtFret(14)
+                        .fretPlane(mm(7.1))
+                        .saddle(mm(15.2))
+                        .atNut(mm(0.4))
+                        .action(mm(2.0))
+                        .compensation(mm(2.2)));
         assertThat(plan.weather()).isEqualTo(DRY);
         assertThat(plan.relief()).isEqualTo(mm(0.2));
         assertThat(plan.bridgeWithin()).isEqualTo(mm(1));
@@ -159,8 +161,8 @@ class NeckPlanTest {
                 PLAIN,
                 told(),
                 PLAIN.relief(mm(0.21)),
-                PLAIN.scarf(SCARF),
-                PLAIN.neckSet(SET),
+                of(SCARFED, SampleBench.octaveBlank()),
+                of(SET, SampleBench.octaveBlank()),
                 PLAIN.weather(DRY),
                 PLAIN.trialCut(SampleBench.offCentre()),
                 PLAIN.limits(NeckLimits.withDefaults().slotOffset(mm(0.123))),
@@ -241,7 +243,7 @@ class NeckPlanTest {
     @Test
     void details_mustBeThoseOfThePlansOwnNeck() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PLAIN.details(NeckDetails.none().head(HeadLayout.of(Head.flat()), mm(7))))
-                .withMessageStartingWith("head layout in the details must be of the design's own head");
+                .isThrownBy(() -> PLAIN.details(NeckDetails.none().fannedFrets(fan)))
+                .withMessageContaining("that of the fanned frets on the centreline");
     }
 }

@@ -34,15 +34,13 @@ import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
 import org.neckgeom.design.Rod;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.form.Statement;
-import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.Scarf;
-import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
@@ -59,8 +57,11 @@ import org.neckgeom.units.LengthStyle;
  */
 class NeckReadingsTest {
 
-    private static final Head HEAD =
-            Head.pitched(deg(12)).length(mm(170)).width(mm(58)).thickness(mm(15));
+    private static final Head HEAD = Head.pitched(deg(12))
+            .length(mm(170))
+            .width(mm(58))
+            .thickness(mm(15))
+            .scarfed(ScarfCut.inTheHead());
 
     private static final NeckDesign NECK = NeckDesign.named("Read on")
             .scale(mm(600))
@@ -74,19 +75,13 @@ class NeckReadingsTest {
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
             .head(HEAD)
-            .heel(Heel.of(mm(80), mm(54)));
+            .heel(Heel.of(mm(80), mm(54)))
+            .neckSet(NeckSet.saddle(mm(15)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7)));
 
     private static final NeckPlan PLAN = NeckPlan.of(
-                    NECK,
-                    Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)),
-                    Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)))
-            .scarf(Scarf.at(deg(12)).shaft(mm(20)).head(mm(15)).inTheHead())
-            .neckSet(BackSet.scale(mm(600))
-                    .bodyAtFret(12)
-                    .fretPlane(mm(7))
-                    .saddle(mm(15))
-                    .atNut(mm(0.4))
-                    .action(mm(2)));
+            NECK,
+            Blank.of(mm(640), mm(58), mm(20)).nutAt(mm(200)),
+            Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)));
 
     private static Estimate<Length> read(double value, double u) {
         return Estimate.of(mm(value), mm(u));
@@ -372,8 +367,7 @@ class NeckReadingsTest {
 
     @Test
     void headRead_isHeldToItsTuners() {
-        NeckPlan told = PLAN.details(
-                NeckDetails.none().head(HeadLayout.of(HEAD), mm(8)).tuners(Limits.between(mm(13), mm(15.1))));
+        NeckPlan told = NeckPlan.of(NECK.head(HEAD.tuners(mm(13), mm(15.1))), PLAN.blank(), PLAN.shop());
         NeckReadings thick = NeckReadings.none().read(HEAD_THICKNESS, read(15.08, 0.02));
 
         assertThat(check(told, "head fits the tuners").outcome()).isEqualTo(Outcome.GOOD);

@@ -2,16 +2,15 @@ package org.neckgeom.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.ScarfCut;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.Scarf;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.shop.Fence;
@@ -20,17 +19,20 @@ import org.neckgeom.shop.Shop;
 /** The stops a plan prints go to the ends that are there; all figures by hand from the design's own. */
 class StopsInThePlanTest {
 
-    private static final Scarf SCARF =
-            Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8));
+    private static final ScarfCut IN_THE_HEAD = ScarfCut.inTheHead().kerf(mm(1.8));
+    private static final ScarfCut IN_THE_SHAFT = ScarfCut.inTheShaft().kerf(mm(1.8));
     private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
-    private static final NeckPlan PLAN = plan(SampleBench.metricShop());
+    private static final NeckPlan PLAN = plan(SampleBench.metricShop(), IN_THE_HEAD);
 
-    private static NeckPlan plan(Shop shop) {
+    private static NeckPlan plan(Shop shop, ScarfCut cut) {
+        return plan(shop, OCTAVE.head().orElseThrow().scarfed(cut));
+    }
+
+    private static NeckPlan plan(Shop shop, Head head) {
         return NeckPlan.of(
-                        OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))),
-                        SampleBench.octaveBlank().nutAt(mm(200)),
-                        shop)
-                .scarf(SCARF.inTheHead());
+                OCTAVE.channel(OCTAVE.channel().orElseThrow().endPlay(mm(0.5))).head(head),
+                SampleBench.octaveBlank().nutAt(mm(200)),
+                shop);
     }
 
     private static String channel(NeckPlan plan) {
@@ -72,7 +74,8 @@ class StopsInThePlanTest {
 
     @Test
     void stops_goToTheTipWhereTheHeadMustBeOnBeforeTheChannel() {
-        assertThat(channel(PLAN.scarf(SCARF.inTheShaft()))).contains("front stop  480.758 mm from the cutter's centre");
+        assertThat(channel(plan(SampleBench.metricShop(), IN_THE_SHAFT)))
+                .contains("front stop  480.758 mm from the cutter's centre");
     }
 
     /** The slope runs 20 / tan 13 deg = 86.63 before the nut. */
@@ -90,8 +93,8 @@ class StopsInThePlanTest {
     /** An outline that is 60 at the nut and 76 at the tip: 7.5 proud at the tip only. */
     @Test
     void head_hasItsOwnOutlineAtTheFence() {
-        NeckPlan plan = PLAN.details(PLAN.details()
-                .head(HeadLayout.of(PLAN.design().head().orElseThrow()).tapered(mm(60), mm(76)), mm(0)));
+        NeckPlan plan = plan(
+                SampleBench.metricShop(), PLAN.design().head().orElseThrow().tapered(mm(60), mm(76)));
 
         assertThat(plan.sections().stream()
                         .flatMap(section -> section.rows().stream())
@@ -123,12 +126,13 @@ class StopsInThePlanTest {
      */
     @Test
     void channel_onASplitFenceRunsByTheShaftWhereTheHeadIsOn() {
-        NeckPlan square = plan(
-                SampleBench.metricShop().fence(Fence.split(mm(600), mm(0.1)).gap(mm(20))));
-        NeckPlan headOn = square.scarf(SCARF.inTheShaft());
+        Shop split =
+                SampleBench.metricShop().fence(Fence.split(mm(600), mm(0.1)).gap(mm(20)));
+        NeckPlan square = plan(split, IN_THE_HEAD);
+        NeckPlan headOn = plan(split, IN_THE_SHAFT);
 
         assertThat(rise(headOn) - rise(square)).isCloseTo(0.096774, within(1e-6));
-        assertThat(rise(PLAN.scarf(SCARF.inTheShaft()))).isEqualTo(rise(PLAN));
+        assertThat(rise(plan(SampleBench.metricShop(), IN_THE_SHAFT))).isEqualTo(rise(PLAN));
     }
 
     private static double rise(NeckPlan plan) {

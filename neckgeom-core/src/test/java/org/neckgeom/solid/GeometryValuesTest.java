@@ -85,7 +85,7 @@ class GeometryValuesTest {
                 d -> set(0).shim(mm(70), mm(1 + d)),
                 d -> HeelBlocks.of(mm(85), mm(2 + d), mm(20)),
                 d -> Dovetail.tapered(deg(3 + d)),
-                d -> Tenon.tenon(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30 + d)),
+                d -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30 + d)),
                 d -> FretTable.of(Scale.of(mm(560 + d)), 20),
                 d -> FretTable.of(Scale.of(mm(560 + d)), 20).fret(7),
                 d -> FannedFrets.of(Scale.of(mm(686 + d)), Scale.of(mm(648)), outer(0), 7),
@@ -102,7 +102,7 @@ class GeometryValuesTest {
                         neck(d), spacing(0).equalGaps(), spacing(0).equalCentres()),
                 d -> HeadPost.at(mm(60)).aside(mm(5 + d)).above(mm(8)),
                 d -> layout(d),
-                d -> layout(0).tapered(mm(60 + d), mm(70)),
+                d -> HeadLayout.of(Head.pitched(deg(13)).tapered(mm(60 + d), mm(70))),
                 d -> layout(0).nutForces(pair(), mm(7), newton(95 + d)),
                 d -> BackShape.of(neck(d)),
                 d -> BackShape.of(neck(0).back(neck(0).back().volute(Volute.of(mm(2 + d), mm(30))))),
@@ -184,10 +184,11 @@ class GeometryValuesTest {
     }
 
     private static HeadLayout layout(double d) {
-        return HeadLayout.of(Head.pitched(deg(13)).width(mm(76 + d)))
+        return HeadLayout.of(Head.pitched(deg(13))
+                .width(mm(76 + d))
                 .posts(
                         HeadPost.at(mm(60)).aside(mm(-20)).above(mm(8)),
-                        HeadPost.at(mm(90)).above(mm(8)));
+                        HeadPost.at(mm(90)).above(mm(8))));
     }
 
     private static NeckDesign neck(double d) {

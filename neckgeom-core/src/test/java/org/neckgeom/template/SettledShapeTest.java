@@ -22,7 +22,6 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.head.HeadLayout;
 import org.neckgeom.page.Necks;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckDetails;
@@ -47,19 +46,19 @@ class SettledShapeTest {
     /** The plan's neck set puts the saddle 2.2 mm behind the scale of 560 mm. */
     private static final NeckPlan PLAN = NeckPlan.of(
                     SampleNecks.octaveMandolin()
+                            .head(SampleNecks.octaveMandolin()
+                                    .head()
+                                    .orElseThrow()
+                                    .tapered(mm(60), mm(76))
+                                    .posts(post(40, -22), post(75, -20), post(75, 20), post(40, 22)))
+                            .neckSet(Necks.octaveSet())
                             .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                                     .tensions(newton(95))
                                     .diameters(mm(1), mm(0.8), mm(0.5), mm(0.3))
                                     .across(Across.of(mm(3), mm(44)).equalCentres())),
                     Necks.octavePlan().blank(),
                     Necks.octavePlan().shop())
-            .neckSet(Necks.octavePlan().neckSet().orElseThrow())
-            .details(NeckDetails.none()
-                    .head(
-                            HeadLayout.of(SampleNecks.octaveMandolin().head().orElseThrow())
-                                    .tapered(mm(60), mm(76))
-                                    .posts(post(40, -22), post(75, -20), post(75, 20), post(40, 22)),
-                            mm(7)));
+            .details(NeckDetails.none().strings(NUT, AT_SADDLE).fretHeight(mm(1)));
 
     private static final FannedFrets FAN =
             FannedFrets.of(Scale.of(mm(580)), Scale.of(mm(540)), OuterStrings.of(mm(26.5), mm(43)), 7);

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Dovetail;
+import org.neckgeom.design.HeelJoint;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Tenon;
 import org.neckgeom.drawing.NeckShape;
@@ -112,8 +113,9 @@ class TemplateTest {
     /** A dovetail measured on the drawing: 36 and 28 mm across at the glue face, 15 mm apart. */
     @Test
     void toDxf_dovetailIsAsWideAsToldOnBothViews() {
-        Dovetail seat = Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
-        NeckPlan plan = Necks.octavePlan().details(NeckDetails.none().dovetail(seat));
+        Dovetail seat =
+                Dovetail.tapered(deg(3)).length(mm(15)).widths(mm(36), mm(28)).height(mm(66));
+        NeckPlan plan = joined(seat);
         assertEquals(List.of(TemplatePart.values()), Template.of(plan).parts());
 
         List<DxfFile.Entity> lines =
@@ -135,9 +137,8 @@ class TemplateTest {
 
     @Test
     void toDxf_tenonHasItsHolesWhereTold() {
-        Tenon tenon =
-                Tenon.tenon(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)).at(mm(57.5));
-        NeckPlan plan = Necks.octavePlan().details(NeckDetails.none().tenon(tenon));
+        Tenon tenon = Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5), mm(57.5));
+        NeckPlan plan = joined(tenon);
 
         DxfFile dxf = new DxfFile(Template.of(plan).only(TemplatePart.JOINT).toDxf());
 
@@ -155,6 +156,17 @@ class TemplateTest {
 
         assertFalse(template.parts().contains(TemplatePart.JOINT));
         assertThrows(IllegalArgumentException.class, () -> template.only(TemplatePart.JOINT));
+    }
+
+    /** The octave's plan before any reading, its heel held by a joint. */
+    private static NeckPlan joined(HeelJoint joint) {
+        NeckPlan octave = Necks.octavePlan();
+        return NeckPlan.of(
+                        octave.design()
+                                .heel(octave.design().heel().orElseThrow().joint(joint)),
+                        octave.blank(),
+                        octave.shop())
+                .trialCut(octave.steps().get(0).cut().orElseThrow());
     }
 
     private static boolean near(double a, double b) {
@@ -578,20 +590,16 @@ class TemplateTest {
 
     @Test
     void toSvg_ofTheJointsIsTheApprovedOne() {
-        Dovetail seat = Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66));
-        Tenon tenon =
-                Tenon.tenon(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5)).at(mm(57.5));
+        Dovetail seat =
+                Dovetail.tapered(deg(3)).length(mm(15)).widths(mm(36), mm(28)).height(mm(66));
+        Tenon tenon = Tenon.of(mm(76), mm(20)).holes(mm(10), mm(0.8)).at(mm(28.5), mm(57.5));
 
         Approved.hold(
                 "template",
                 Map.of(
                         "dovetail-template.svg",
-                        Template.of(Necks.octavePlan()
-                                        .details(NeckDetails.none().dovetail(seat)))
-                                .toSvg(),
+                        Template.of(joined(seat)).toSvg(),
                         "tenon-template.svg",
-                        Template.of(Necks.octavePlan()
-                                        .details(NeckDetails.none().tenon(tenon)))
-                                .toSvg()));
+                        Template.of(joined(tenon)).toSvg()));
     }
 }

@@ -89,7 +89,7 @@ class FannedBaritoneTest {
         assertThat(refusal(text.replaceAll("(?s)  across:.*?\n\n", "\n")))
                 .contains("fanned frets are given, but not how the strings are spread");
         assertThat(refusal(text.replace("  tenon:  ", "  dovetail:\n    taper: 3 deg\n  tenon:  ")))
-                .contains("heel.tenon is given, and a dovetail too; keep one of them");
+                .contains("heel: tenon is given, and dovetail too; keep one of them");
     }
 
     private static String refusal(String text) {

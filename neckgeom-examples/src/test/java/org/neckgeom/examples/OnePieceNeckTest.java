@@ -155,10 +155,10 @@ class OnePieceNeckTest {
     @Test
     void joint_higherThanTheHeel_isRefusedAtItsKey() {
         assertThat(refusal(TEXT.replace("    height: 66 mm ", "    height: 79 mm ")))
-                .contains("heel.dovetail.height is 79 mm, but must be 78 mm or less: the heel is no higher");
+                .contains("heel.dovetail.height must be 78 mm or less, the heel's own height, but was 79 mm");
         String baritone = ShippedNecks.text("fanned-baritone.yaml");
         assertThat(refusal(baritone.replace("    height: 76 mm ", "    height: 90 mm ")))
-                .contains("heel.tenon.height is 90 mm, but must be 88 mm or less: the heel is no higher");
+                .contains("heel.tenon.height must be 88 mm or less, the heel's own height, but was 90 mm");
     }
 
     private static double board(String text) {

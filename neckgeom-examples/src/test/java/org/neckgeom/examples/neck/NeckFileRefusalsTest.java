@@ -77,7 +77,7 @@ class NeckFileRefusalsTest {
                         "scale: 560 mm",
                         "scale: 560 m",
                         "scale is \"560 m\", but must be a length of more than 0 mm and at"),
-                one("pitch: 13 deg", "pitch: 60 deg", "head.pitch is \"60 deg\", but must be an angle of more than 0"),
+                one("pitch: 13 deg", "pitch: 60 deg", "head.pitch must be more than 0 deg and 45 deg or less, but was 60 deg"),
                 one("radius: 400 mm", "radius: 10 mm", "fingerboard: "),
                 one(
                         "last pass: 0.5 mm",
@@ -97,32 +97,34 @@ class NeckFileRefusalsTest {
                 one(
                         "  overstand: 0 mm ",
                         "  fret plane: 7.1 mm\n  overstand: 0 mm ",
-                        "neck set: both fret plane and overstand are given; keep one of them"),
+                        "neck set: overstand is given, and fret plane too; keep one of them"),
                 one(
                         "overstand: 0 mm ",
                         "fret plane: 6 mm ",
                         "neck set: fret plane must be 7.1 mm or more, the height of"),
-                one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand is \"-1 mm\", but must be"),
-                one("tuners take: [13 mm, 17 mm]", "tuners take: [13 mm]", "head.tuners take is a list of 1 item, but"),
-                one("tuners take: [13 mm, 17 mm]", "tuners take: [17 mm, 13 mm]", "head: "),
+                one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand must be 0 mm or more and 3000 mm or less, but was -1 mm"),
+                one("tuners take: [13 mm, 17 mm]", "tuners take: [13 mm]", "head.tuners take must be a list of 2 items, each a length of more than 0 mm"),
+                one("tuners take: [13 mm, 17 mm]", "tuners take: [17 mm, 13 mm]", "head.tuners take must be the least thickness, then a greater one, but was"),
                 one(
                         "along: [40 mm, 75 mm,",
                         "along: [240 mm, 75 mm,",
-                        "head: post must lie on the head of 185 mm, but"),
+                        "head.posts.along must be less than the head's length of 185 mm, but was 240 mm"),
                 one(
                         "aside: [-22 mm, -22 mm,",
                         "aside: [-22 mm,",
-                        "head: posts must have one aside for all or one each"),
-                one("along: [40 mm, 75 mm,", "along: [75 mm,", "head: posts must have one aside for all or one each"),
+                        "head.posts.aside must be one for all or one for each of the 8 posts, but was 7"),
+                one("along: [40 mm, 75 mm,",
+                        "along: [75 mm,",
+                        "head.posts.aside must be one for all or one for each of the 7 posts, but was 8"),
                 one(
                         "string over face: 8 mm",
                         "string over face: 8 deg",
                         "head.posts.string over face: \"8 deg\" is an angle; a length is wanted"),
-                one("width at tip: 76 mm", "width at tip: 0 mm", "head.width at tip is \"0 mm\", but must be a length"),
+                one("width at tip: 76 mm", "width at tip: 0 mm", "head.width at tip must be more than 0 mm and 3000 mm or less, but was 0 mm"),
                 one(
                         "width at break line: 60 mm",
                         "width at break line: -6 mm",
-                        "head.width at break line is \"-6 mm\", but must be"),
+                        "head.width at break line must be more than 0 mm and 3000 mm or less, but was -6 mm"),
                 one("spacing: equal gaps", "spacing: equal", "strings.across.spacing is \"equal\", but must be one of"),
                 one(
                         "spacing: equal gaps",
@@ -170,13 +172,13 @@ class NeckFileRefusalsTest {
                 one(
                         "along: [40 mm, 75 mm,",
                         "along: [40 mm, 75 mm, 80 mm,",
-                        "head: posts must have one aside for all or one each"),
+                        "head.posts.aside must be one for all or one for each of the 9 posts, but was 8"),
                 one(
                         "diameters: [1.02 mm,",
                         "diameters: [7 mm,",
                         "strings.diameters[1] is \"7 mm\", but must be a length of more than 0 mm and at most 6 mm with its"
                                 + " unit, such as 0.43 mm or 17 thou"),
-                one("block length: 35 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
+                one("block length: 35 mm", "block length: 0 mm", "heel.block length must be more than 0 mm and 3000 mm or less, but was 0 mm"),
                 one(
                         "end spare: 3 mm",
                         "end spare: -3 mm",
@@ -207,7 +209,7 @@ class NeckFileRefusalsTest {
                 one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
                 one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
                 one("    set: metric 20", "    #", "shop.feeler leaves: either set or leaves must be given, and not"),
-                one("  pitch: 13 deg", "  #", "scarf: a flat head has no scarf; give head.pitch, or leave the scarf"));
+                one("  pitch: 13 deg", "  #", "scarf: a flat head has no scarf; give the head's pitch, or leave the scarf out"));
     }
 
     private static Arguments one(String good, String bad, String sentence) {

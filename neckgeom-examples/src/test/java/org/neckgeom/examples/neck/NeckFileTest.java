@@ -15,6 +15,8 @@ import static org.neckgeom.units.ShopUnits.pitch;
 import static org.neckgeom.units.ShopUnits.rpm;
 import static org.neckgeom.units.ShopUnits.thou;
 
+import org.neckgeom.design.ScarfCut;
+import org.neckgeom.design.NeckSet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -86,8 +88,31 @@ class NeckFileTest {
                         .head(Head.pitched(deg(13))
                                 .length(mm(185))
                                 .width(mm(76))
-                                .thickness(mm(15)))
-                        .heel(Heel.of(mm(78), mm(54)).blocks(mm(20)))
+                                .thickness(mm(15))
+                                .tapered(mm(60), mm(76))
+                                .tuners(mm(13), mm(17))
+                                .posts(
+                                        post(40, -22),
+                                        post(75, -22),
+                                        post(110, -22),
+                                        post(145, -22),
+                                        post(145, 22),
+                                        post(110, 22),
+                                        post(75, 22),
+                                        post(40, 22))
+                                .scarfed(ScarfCut.inTheHead().kerf(mm(1.8)).cleaning(mm(0.3))))
+                        .heel(Heel.of(mm(78), mm(54))
+                                .blocks(mm(20))
+                                .blockLength(mm(35))
+                                .joint(Dovetail.tapered(deg(3))
+                                        .length(mm(15))
+                                        .widths(mm(36), mm(28))
+                                        .height(mm(66))))
+                        .neckSet(NeckSet.saddle(mm(15.2))
+                                .atNut(mm(0.4))
+                                .action(mm(2))
+                                .compensation(mm(2.2))
+                                .overstand(mm(0)))
                         .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                                 .doubled()
                                 .tensions(newton(95))
@@ -132,27 +157,14 @@ class NeckFileTest {
         StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
         assertThat(file.details())
                 .isEqualTo(NeckDetails.none()
-                        .dovetail(Dovetail.tapered(deg(3)).length(mm(15)).sized(mm(36), mm(28), mm(66)))
                         .back(BackShape.of(file.design()))
                         .strings(
                                 courses.across(mm(28)).equalGaps(),
                                 courses.across(mm(44)).equalGaps())
-                        .head(
-                                HeadLayout.of(file.design().head().orElseThrow())
-                                        .tapered(mm(60), mm(76))
-                                        .posts(
-                                                post(40, -22),
-                                                post(75, -22),
-                                                post(110, -22),
-                                                post(145, -22),
-                                                post(145, 22),
-                                                post(110, 22),
-                                                post(75, 22),
-                                                post(40, 22)),
-                                mm(7.5))
-                        .tuners(Limits.between(mm(13), mm(17)))
-                        .heelBlocks(mm(35)));
-        assertThat(file.weather())
+                        .fretHeight(mm(1.1))
+                        .spare(mm(3), mm(2), mm(0.5))
+                        .sawKerf(mm(1.8)));
+        assertThat(file.plan().weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.relief()).isEqualTo(mm(0.2));
         assertThat(file.steps()).isEmpty();

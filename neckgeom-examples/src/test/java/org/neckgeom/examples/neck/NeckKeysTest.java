@@ -98,17 +98,22 @@ class NeckKeysTest {
         for (Key<?> key : shape.keys()) {
             String full = path.isEmpty() ? key.name() : path + "." + key.name();
             keys.add(full);
-            key.kind().inside().ifPresent(inner -> keys.addAll(keysOfReader(inner, full)));
+            key.kind()
+                    .inside()
+                    .ifPresentOrElse(
+                            inner -> keys.addAll(keysOfReader(inner, full)),
+                            () -> keys.addAll(keysOfSchema(key.kind().schema(), full)));
         }
         return keys;
     }
 
     private static Set<String> namesOfLeaves(Shape shape) {
+        Set<String> keys = keysOfReader(shape, "");
         Set<String> names = new LinkedHashSet<>();
-        for (Key<?> key : shape.keys()) {
-            key.kind()
-                    .inside()
-                    .ifPresentOrElse(inner -> names.addAll(namesOfLeaves(inner)), () -> names.add(key.name()));
+        for (String key : keys) {
+            if (keys.stream().noneMatch(other -> other.startsWith(key + "."))) {
+                names.add(key.substring(key.lastIndexOf('.') + 1));
+            }
         }
         return names;
     }

@@ -2,6 +2,7 @@ package org.neckgeom.examples.neck;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.neckgeom.design.Heel;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -40,9 +41,11 @@ class ShippedNecksTest {
     void necks_haveADovetailATenonAndFannedFrets() {
         List<NeckPlan> plans = names().map(name -> NeckFile.read(name)).toList();
 
-        assertThat(plans).anyMatch(plan -> plan.details().dovetail().isPresent());
-        assertThat(plans).anyMatch(plan -> plan.details().tenon().isPresent());
-        assertThat(plans).anyMatch(plan -> plan.design().fannedFrets().isPresent());
+        assertThat(plans)
+                .anyMatch(plan -> plan.design().heel().flatMap(Heel::dovetail).isPresent());
+        assertThat(plans)
+                .anyMatch(plan -> plan.design().heel().flatMap(Heel::tenon).isPresent());
+        assertThat(plans).anyMatch(plan -> plan.details().fannedFrets().isPresent());
     }
 
     /** What a file shows as a comment belongs to its own neck: uncommented, it is read and planned. */

@@ -1,0 +1,154 @@
+package org.neckgeom.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mm;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Dome;
+import org.neckgeom.design.Head;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.NeckSet;
+import org.neckgeom.design.ScarfCut;
+import org.neckgeom.fixture.SampleBench;
+import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.head.HeadSide;
+import org.neckgeom.head.Scarf;
+import org.neckgeom.head.ScarfJoint;
+import org.neckgeom.heel.BackSet;
+import org.neckgeom.stock.Blank;
+
+/** What follows from a design and its blank is an answer: no plan can hold a second opinion of it. */
+class OneDescriptionTest {
+
+    private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
+    private static final Head HEAD = OCTAVE.head().orElseThrow();
+    private static final NeckSet SET = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2));
+
+    private static NeckPlan plan(NeckDesign design, Blank blank) {
+        return NeckPlan.of(design, blank, SampleBench.metricShop());
+    }
+
+    /** Glue face of a joint in the shaft: the shaft's thickness over the sine of the pitch, 25 / sin 13 deg. */
+    @Test
+    void scarf_isOfTheBlanksThicknessAndTheHeadsPitch() {
+        NeckDesign neck = OCTAVE.head(HEAD.scarfed(ScarfCut.inTheShaft()));
+
+        assertThat(plan(neck, Blank.of(mm(640), mm(61), mm(25)))
+                        .scarf()
+                        .orElseThrow()
+                        .glueFaceMm())
+                .isCloseTo(25 / Math.sin(Math.toRadians(13)), within(1e-9));
+        assertThat(plan(neck.head(HEAD.pitch(deg(9)).scarfed(ScarfCut.inTheShaft())), Blank.of(mm(640), mm(61), mm(25)))
+                        .scarf()
+                        .orElseThrow()
+                        .glueFaceMm())
+                .isCloseTo(25 / Math.sin(Math.toRadians(9)), within(1e-9));
+    }
+
+    @Test
+    void scarf_hasTheHeadsOwnVeneers() {
+        Blank blank = SampleBench.octaveBlank();
+        Head veneered = HEAD.veneer(mm(2), mm(0)).backVeneer(mm(0.8)).scarfed(ScarfCut.inTheHead());
+        ScarfJoint byHand = Scarf.at(deg(13))
+                .shaft(blank.thickness())
+                .head(mm(15))
+                .inTheHead()
+                .veneered(HeadSide.FACE, mm(2))
+                .veneered(HeadSide.BACK, mm(0.8));
+
+        assertThat(ScarfJoint.of(veneered, blank)).isEqualTo(byHand);
+        // 2 / sin 13 deg = 8.89 mm before the nut line the veneer's face would meet the glue face: shorter it moves
+        // nothing.
+        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(8.8)), blank).veneerMm())
+                .isEqualTo(2);
+        assertThat(ScarfJoint.of(veneered.veneer(mm(2), mm(9)), blank).veneerMm())
+                .isZero();
+    }
+
+    @Test
+    void scarf_ofAHeadInOnePiece_isNone() {
+        assertThat(plan(OCTAVE, SampleBench.octaveBlank()).scarf()).isEmpty();
+        assertThat(plan(OCTAVE, SampleBench.octaveBlank()).isHeadInOnePiece()).isTrue();
+        assertThatThrownBy(() -> ScarfJoint.of(HEAD, SampleBench.octaveBlank()))
+                .hasMessage("the head is in one piece with the shaft; give its scarf with .scarfed(...)");
+    }
+
+    /** The joint's line lies 20 / sin 13 deg = 88.9 mm along the face. */
+    @Test
+    void scarf_longerThanItsHead_isRefusedWithThePlan() {
+        NeckDesign shortHead = OCTAVE.head(HEAD.length(mm(80)).scarfed(ScarfCut.inTheHead()));
+
+        assertThatThrownBy(() -> plan(shortHead, SampleBench.octaveBlank()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("head");
+    }
+
+    /** 6 mm of board and frets of 1.1 mm under an overstand of 0.5 mm. */
+    @Test
+    void neckSet_isOfTheDesignsScaleJointAndBoard() {
+        BackSet byHand = BackSet.scale(mm(560))
+                .bodyAtFret(14)
+                .fretPlane(mm(7.6))
+                .saddle(mm(15.2))
+                .atNut(mm(0.4))
+                .action(mm(2));
+        NeckPlan plan = plan(OCTAVE.neckSet(SET.overstand(mm(0.5))), SampleBench.octaveBlank())
+                .details(NeckDetails.none().fretHeight(mm(1.1)));
+
+        assertThat(plan.neckSet().orElseThrow().angle().degrees())
+                .isCloseTo(byHand.angle().degrees(), within(1e-12));
+        assertThat(plan.overstandMm()).isEqualTo(0.5);
+        assertThat(plan(OCTAVE.neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
+                        .details(NeckDetails.none().fretHeight(mm(1.1)))
+                        .overstandMm())
+                .isCloseTo(0.5, within(1e-12));
+        assertThat(plan(OCTAVE.scale(mm(570)).neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
+                        .neckSet()
+                        .orElseThrow()
+                        .reach()
+                        .house())
+                .as("of its own scale: 570 / 2^(14/12)")
+                .isCloseTo(570 * Math.pow(2, -14 / 12.0), within(1e-9));
+    }
+
+    @Test
+    void neckSet_overADome_isTheSameAsAskedAtTheBench() {
+        NeckSet domed = SET.fretPlane(mm(7.1)).dome(Dome.of(mm(9000)).pole(mm(240), mm(30)));
+
+        assertThat(BackSet.of(OCTAVE.neckSet(domed), Optional.empty()))
+                .isEqualTo(BackSet.scale(mm(560))
+                        .bodyAtFret(14)
+                        .fretPlane(mm(7.1))
+                        .saddle(mm(15.2))
+                        .atNut(mm(0.4))
+                        .action(mm(2))
+                        .overDome(mm(9000), mm(240), mm(30)));
+    }
+
+    @Test
+    void neckSet_whoseFretPlaneIsLowerThanBoardAndFret_isRefused() {
+        NeckPlan plan = plan(OCTAVE.neckSet(SET.fretPlane(mm(7))), SampleBench.octaveBlank())
+                .details(NeckDetails.none().fretHeight(mm(1.1)));
+
+        assertThatThrownBy(plan::neckSet)
+                .hasMessage("fret plane must be 7.1 mm or more, the height of board and fret, but was 7 mm");
+        assertThatThrownBy(() ->
+                        plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank()).neckSet())
+                .hasMessage("either fret plane or the fingerboard's fret height must be given");
+        assertThatThrownBy(() -> BackSet.of(OCTAVE, Optional.empty()))
+                .hasMessage("\"Octave mandolin, walnut\" needs its neck set for this, but has none");
+    }
+
+    /** Board 6 mm, frets 1.1 mm, strings 0.4 mm over them at the nut. */
+    @Test
+    void nutSlots_lieAsHighAsBoardFretsAndStrings() {
+        NeckPlan plan = plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank())
+                .details(NeckDetails.none().fretHeight(mm(1.1)));
+
+        assertThat(plan.slotHeight().house()).isCloseTo(7.5, within(1e-12));
+    }
+}
