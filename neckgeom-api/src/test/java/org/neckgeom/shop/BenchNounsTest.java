@@ -60,16 +60,12 @@ class BenchNounsTest {
     void cutter_refusesWhatCannotBe() {
         Cutter cutter = Cutter.straight(mm(6));
 
-        refused(
-                () -> Cutter.straight(mm(0)),
-                "cutter diameter must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> Cutter.straight(mm(0)), "cutter diameter must be more than 0 mm, but was 0 mm");
         refused(() -> cutter.flutes(0, mm(10)), "flutes must be a whole number from 1 to 8, but was 0");
-        refused(
-                () -> cutter.flutes(2, mm(-1)),
-                "flute length must be more than 0 mm and 3000 mm or less, but was -1 mm");
-        refused(() -> cutter.shank(mm(0)), "shank diameter must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> cutter.flutes(2, mm(-1)), "flute length must be more than 0 mm, but was -1 mm");
+        refused(() -> cutter.shank(mm(0)), "shank diameter must be more than 0 mm, but was 0 mm");
         refused(() -> cutter.standOut(mm(10)), "stand-out must be 18 mm or more, the flute length, but was 10 mm");
-        refused(() -> cutter.runout(mm(-0.01)), "runout must be 0 mm or more and 3000 mm or less, but was -0.01 mm");
+        refused(() -> cutter.runout(mm(-0.01)), "runout must be 0 mm or more, but was -0.01 mm");
         refused(
                 () -> Cutter.straight(mm(1e308)),
                 "cutter diameter must be no more than 1000000000 mm in size, but was 1E+308 mm");
@@ -106,16 +102,16 @@ class BenchNounsTest {
 
     @Test
     void fence_refusesWhatCannotBe() {
-        refused(() -> Fence.onePiece(mm(0)), "fence length must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> Fence.onePiece(mm(0)), "fence length must be more than 0 mm, but was 0 mm");
         refused(
                 () -> Fence.pivoting(mm(600)).fromPivot(mm(601), mm(570)),
                 "cutter from pivot must be 600 mm or less, the fence's length, but was 601 mm");
         refused(
                 () -> Fence.pivoting(mm(600)).fromPivot(mm(0), mm(570)),
-                "cutter's distance from the pivot must be more than 0 mm and 3000 mm or less, but was 0 mm");
+                "cutter's distance from the pivot must be more than 0 mm, but was 0 mm");
         refused(
                 () -> Fence.pivoting(mm(600)).fromPivot(mm(300), mm(-1)),
-                "stop block's distance from the pivot must be more than 0 mm and 3000 mm or less, but was -1 mm");
+                "stop block's distance from the pivot must be more than 0 mm, but was -1 mm");
     }
 
     @Test
@@ -161,12 +157,10 @@ class BenchNounsTest {
                 () -> FeelerSet.of(List.of()),
                 "feeler leaves must be a list of 1 to 60 items, each a length of more than 0 mm and at most 3000 mm with its unit,"
                         + " such as 44.5 mm or 1 3/4 in, but was a list of 0 items");
-        refused(
-                () -> FeelerSet.of(List.of(mm(0.1), mm(0))),
-                "feeler leaves must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> FeelerSet.of(List.of(mm(0.1), mm(0))), "feeler leaves must be more than 0 mm, but was 0 mm");
         refused(
                 () -> FeelerSet.metric20().eachWithin(mm(-0.1)),
-                "leaf tolerance must be 0 mm or more and 3000 mm or less, but was -0.1 mm");
+                "leaf tolerance must be 0 mm or more, but was -0.1 mm");
         refused(
                 () -> FeelerSet.metric20().eachWithin(mm(0.05)),
                 "each within must be less than 0.05 mm, the thinnest leaf, but was 0.05 mm");
@@ -249,9 +243,7 @@ class BenchNounsTest {
         assertThat(changed.cutter()).isEqualTo(old.cutter());
         assertThat(old).isEqualTo(Shop.with(Cutter.straight(mm(6))));
         refused(() -> old.passes(mm(2), mm(3)), "last pass must be 2 mm or less, the deepest pass, but was 3 mm");
-        refused(
-                () -> old.passes(mm(0), mm(0)),
-                "deepest pass must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> old.passes(mm(0), mm(0)), "deepest pass must be more than 0 mm, but was 0 mm");
     }
 
     @Test
@@ -282,9 +274,7 @@ class BenchNounsTest {
         refused(
                 () -> shop.feed(mmPerMinute(1500), rpm(60_001)),
                 "speed of rotation must be more than 0 rpm and 60000 rpm or less, but was 60001 rpm");
-        refused(
-                () -> shop.feed(mmPerMinute(0), rpm(1)),
-                "feed must be more than 0 mm/min and 30000 mm/min or less, but was 0 mm/min");
+        refused(() -> shop.feed(mmPerMinute(0), rpm(1)), "feed must be more than 0 mm/min, but was 0 mm/min");
     }
 
     @Test
