@@ -40,7 +40,7 @@ public final class FeelerSet extends Noun<FeelerSet> {
                     "leaves",
                     Types.stamped(Types.list(Types.SIZE, 1, MOST)),
                     "your own leaves, instead of a common set")
-            .called("leaf");
+            .called("feeler leaves");
     private static final Key<FeelerSet, Amount<Length>> EACH_WITHIN = TABLE.usual(
                     "each within",
                     Types.SIZE_OR_NOTHING,

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -24,6 +25,7 @@ import org.neckgeom.units.ShopUnit;
  * The fence the piece rides along, such as {@code one-piece fence, 600 mm}: one straight piece, split in two halves, or
  * pivoting about one end. Immutable.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Fence extends Noun<Fence> {
 
     /** How a fence is built. */
@@ -167,6 +169,22 @@ public final class Fence extends Noun<Fence> {
          */
         public Fence fromPivot(Quantity<Length> cutter, Quantity<Length> stop) {
             return new Fence(values.amount(CUTTER_FROM_PIVOT, cutter).amount(STOP_FROM_PIVOT, stop));
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof NeedsPivot that && values.equals(that.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return values.hashCode();
+        }
+
+        /** Returns what is there and what lacks. */
+        @Override
+        public String toString() {
+            return "pivoting fence that needs its distances from the pivot";
         }
     }
 

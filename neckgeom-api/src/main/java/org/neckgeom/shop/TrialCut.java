@@ -41,7 +41,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     public static final Table<TrialCut> TABLE =
             Table.of("", "the readings of one trial cut", TrialCut::from, TrialCut::values);
 
-    private static final int MOST_READINGS = 30;
+    private static final int MOST_READINGS = 100;
     private static final Type<List<Amount<Length>>> READINGS = Types.oneOrMore(Types.SIZE, MOST_READINGS);
 
     private static final Key<TrialCut, List<Amount<Length>>> FENCE_WALL =

@@ -2,6 +2,7 @@ package org.neckgeom.stock;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.table.Key;
@@ -19,6 +20,7 @@ import org.neckgeom.units.ShopUnits;
  * <p>Its length runs along the neck; it is of the neck's wood. Unless given, its edges are parallel and the nut line lies at
  * its head end.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Blank extends Noun<Blank> {
 
     /** Its keys. */
@@ -101,6 +103,22 @@ public final class Blank extends Noun<Blank> {
          */
         public Blank section(Quantity<Length> width, Quantity<Length> thickness) {
             return new Blank(values.amount(WIDTH, width).amount(THICKNESS, thickness));
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof NeedsSection that && values.equals(that.values);
+        }
+
+        @Override
+        public int hashCode() {
+            return values.hashCode();
+        }
+
+        /** Returns what is there and what lacks. */
+        @Override
+        public String toString() {
+            return "blank that needs its section";
         }
     }
 

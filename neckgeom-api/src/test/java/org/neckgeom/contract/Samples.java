@@ -183,6 +183,10 @@ final class Samples {
                 group(() -> Fence.split(mm(609.6), mm(0.1))),
                 group(() -> Fence.pivoting(mm(609.6)).fromPivot(mm(300), mm(600))));
         groups(
+                Fence.NeedsPivot.class,
+                group(() -> Fence.pivoting(mm(609.6)), () -> Fence.pivoting(feet(2))),
+                group(() -> Fence.pivoting(mm(600))));
+        groups(
                 FeelerSet.class,
                 group(FeelerSet::metric20, () -> FeelerSet.metric20().eachWithin(mm(0))),
                 group(FeelerSet::metric13),
@@ -240,9 +244,14 @@ final class Samples {
                 group(
                         () -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)),
                         () -> Blank.ofLength(mm(640)).section(mm(61), inch(1))),
-                group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4))),
                 group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)).outOfParallel(mm(0.3))),
+                group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)).planing(mm(0))),
+                group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)).sawKerf(mm(1))),
                 group(() -> Blank.ofLength(mm(640)).section(mm(61), mm(25.4)).nutAt(mm(20))));
+        groups(
+                Blank.NeedsSection.class,
+                group(() -> Blank.ofLength(mm(635)), () -> Blank.ofLength(inch(25))),
+                group(() -> Blank.ofLength(mm(640))));
         groups(
                 Wood.class,
                 group(() -> Wood.BLACK_WALNUT, () -> Wood.byName("black walnut")),

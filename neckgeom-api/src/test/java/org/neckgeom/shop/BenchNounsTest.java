@@ -61,10 +61,10 @@ class BenchNounsTest {
         Cutter cutter = Cutter.straight(mm(6));
 
         refused(() -> Cutter.straight(mm(0)), "cutter diameter must be more than 0 mm, but was 0 mm");
-        refused(() -> cutter.flutes(0, mm(10)), "flutes must be 1 or more, but were 0");
+        refused(() -> cutter.flutes(0, mm(10)), "flutes must be a whole number from 1 to 8, but was 0");
         refused(() -> cutter.flutes(2, mm(-1)), "flute length must be more than 0 mm, but was -1 mm");
         refused(() -> cutter.shank(mm(0)), "shank diameter must be more than 0 mm, but was 0 mm");
-        refused(() -> cutter.standOut(mm(10)), "stand-out must be the flute length of 18 mm or more, but was 10 mm");
+        refused(() -> cutter.standOut(mm(10)), "stand-out must be 18 mm or more, the flute length, but was 10 mm");
         refused(() -> cutter.runout(mm(-0.01)), "runout must be 0 mm or more, but was -0.01 mm");
         refused(
                 () -> Cutter.straight(mm(1e308)),
@@ -105,7 +105,7 @@ class BenchNounsTest {
         refused(() -> Fence.onePiece(mm(0)), "fence length must be more than 0 mm, but was 0 mm");
         refused(
                 () -> Fence.pivoting(mm(600)).fromPivot(mm(601), mm(570)),
-                "cutter's distance from the pivot must be no more than the fence's length of 600 mm, but was 601 mm");
+                "cutter from pivot must be 600 mm or less, the fence's length, but was 601 mm");
         refused(
                 () -> Fence.pivoting(mm(600)).fromPivot(mm(0), mm(570)),
                 "cutter's distance from the pivot must be more than 0 mm, but was 0 mm");
@@ -153,14 +153,17 @@ class BenchNounsTest {
 
     @Test
     void leaves_refuseWhatCannotBe() {
-        refused(() -> FeelerSet.of(List.of()), "leaves must be 1 or more, but there were none");
-        refused(() -> FeelerSet.of(List.of(mm(0.1), mm(0))), "leaf must be more than 0 mm, but was 0 mm");
+        refused(
+                () -> FeelerSet.of(List.of()),
+                "feeler leaves must be a list of 1 to 60 items, each a length of more than 0 mm and at most 3000 mm with its unit,"
+                        + " such as 44.5 mm or 1 3/4 in, but was a list of 0 items");
+        refused(() -> FeelerSet.of(List.of(mm(0.1), mm(0))), "feeler leaves must be more than 0 mm, but was 0 mm");
         refused(
                 () -> FeelerSet.metric20().eachWithin(mm(-0.1)),
                 "leaf tolerance must be 0 mm or more, but was -0.1 mm");
         refused(
                 () -> FeelerSet.metric20().eachWithin(mm(0.05)),
-                "leaf tolerance must be less than the thinnest leaf of 0.05 mm, but was 0.05 mm");
+                "each within must be less than 0.05 mm, the thinnest leaf, but was 0.05 mm");
     }
 
     @Test
@@ -239,7 +242,7 @@ class BenchNounsTest {
         assertThat(changed.lastPass()).isEqualTo(mm(0.5));
         assertThat(changed.cutter()).isEqualTo(old.cutter());
         assertThat(old).isEqualTo(Shop.with(Cutter.straight(mm(6))));
-        refused(() -> old.passes(mm(2), mm(3)), "last pass must be no deeper than 2 mm, but was 3 mm");
+        refused(() -> old.passes(mm(2), mm(3)), "last pass must be 2 mm or less, the deepest pass, but was 3 mm");
         refused(() -> old.passes(mm(0), mm(0)), "deepest pass must be more than 0 mm, but was 0 mm");
     }
 
@@ -264,13 +267,13 @@ class BenchNounsTest {
     void shop_feedsNoFasterThanAnyMachine() {
         Shop shop = Shop.with(Cutter.straight(mm(6)));
 
-        assertThat(shop.feed(mmPerMinute(6_000_000), rpm(600_000)).turning()).contains(rpm(600_000));
+        assertThat(shop.feed(mmPerMinute(30_000), rpm(60_000)).turning()).contains(rpm(60_000));
         refused(
-                () -> shop.feed(mmPerMinute(6_000_001), rpm(16_000)),
-                "feed must be no more than 100 m/s, but was 6000001 mm/min");
+                () -> shop.feed(mmPerMinute(30_001), rpm(16_000)),
+                "feed must be more than 0 mm/min and 30000 mm/min or less, but was 30001 mm/min");
         refused(
-                () -> shop.feed(mmPerMinute(1500), rpm(600_001)),
-                "speed of rotation must be no more than 600000 rpm, but was 600001 rpm");
+                () -> shop.feed(mmPerMinute(1500), rpm(60_001)),
+                "speed of rotation must be more than 0 rpm and 60000 rpm or less, but was 60001 rpm");
         refused(() -> shop.feed(mmPerMinute(0), rpm(1)), "feed must be more than 0 mm/min, but was 0 mm/min");
     }
 

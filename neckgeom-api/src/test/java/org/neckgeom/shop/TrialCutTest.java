@@ -116,9 +116,7 @@ class TrialCutTest {
 
         refused(() -> TrialCut.walls(mm(-3), mm(31)), "fence wall must be more than 0 mm, but was -3 mm");
         refused(() -> TrialCut.walls(mm(30), inch(0)), "far wall must be more than 0 in, but was 0 in");
-        refused(
-                () -> TrialCut.walls(List.of(), List.of(mm(1))),
-                "fence wall must be read once or more, but there was no reading");
+        refused(() -> TrialCut.walls(List.of(), List.of(mm(1))), "fence wall must be read 1 to 100 times, but was 0");
         refused(() -> cut.slot(mm(0)), "slot width must be more than 0 mm, but was 0 mm");
         refused(() -> cut.piece(mm(0)), "piece width must be more than 0 mm, but was 0 mm");
         refused(() -> cut.readWithin(mm(0)), "repeatability must be more than 0 mm, but was 0 mm");
@@ -143,7 +141,7 @@ class TrialCutTest {
         assertThat(TrialCut.walls(mm(30), mm(31)).piece(mm(67)).pieceReadingsMm())
                 .containsExactly(67);
         assertThat(cut).isNotEqualTo(cut.piece(mm(67.01))).isEqualTo(cut.slot(List.of(mm(6), mm(6.02))));
-        refused(() -> cut.slot(List.of()), "slot width must be read once or more, but there was no reading");
+        refused(() -> cut.slot(List.of()), "slot width must be read 1 to 100 times, but was 0");
     }
 
     @Test

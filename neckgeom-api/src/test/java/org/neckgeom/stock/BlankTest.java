@@ -78,10 +78,8 @@ class BlankTest {
                 "blank thickness must be more than 0 in, but was 0 in");
         refused(
                 () -> blank.outOfParallel(mm(61)),
-                "edges out of parallel must be less than the blank's width of 61 mm, but was 61 mm");
-        refused(
-                () -> blank.nutAt(mm(640)),
-                "nut line's distance from the head end must be less than the blank's length of 640 mm, but was 640 mm");
+                "out of parallel must be less than 61 mm, the blank's width, either way, but was 61 mm");
+        refused(() -> blank.nutAt(mm(640)), "nut at must be less than 640 mm, the blank's length, but was 640 mm");
         refused(() -> blank.nutAt(mm(-1)), "nut line's distance from the head end must be 0 mm or more, but was -1 mm");
     }
 }

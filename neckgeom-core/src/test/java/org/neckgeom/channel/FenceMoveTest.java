@@ -81,7 +81,7 @@ class FenceMoveTest {
     @Test
     void leaves_ofNothingCannotBeASet() {
         assertThatThrownBy(() -> FeelerSet.of(List.of(mm(0.1), mm(0))))
-                .hasMessage("leaf must be more than 0 mm, but was 0 mm");
+                .hasMessage("feeler leaves must be more than 0 mm, but was 0 mm");
     }
 
     @Test

@@ -16,7 +16,7 @@ import org.neckgeom.stock.Blank;
 
 class HeadAtFenceTest {
 
-    private static final Fence LONG = Fence.onePiece(mm(5000));
+    private static final Fence LONG = Fence.onePiece(mm(3000));
     private static final Blank BLANK = Blank.ofLength(mm(640)).section(mm(61), mm(20));
     private static final Head HEAD = Head.pitched(deg(13)).length(mm(185)).width(mm(76));
 
