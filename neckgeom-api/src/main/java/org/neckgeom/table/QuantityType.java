@@ -200,8 +200,15 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
         checked(value, name);
     }
 
-    /** A quantity of any provider as an amount, if it is allowed. */
-    Amount<Q> checked(Quantity<Q> quantity, String name) {
+    /**
+     * Returns a quantity of any JSR 385 provider as an amount, if this type allows it.
+     *
+     * @param quantity the value
+     * @param name what it is, for the message
+     * @return the amount, in its own unit
+     * @throws IllegalArgumentException if it is not allowed
+     */
+    public Amount<Q> checked(Quantity<Q> quantity, String name) {
         double house = HouseUnits.of(quantity, like, name);
         Amount<Q> amount = Amount.from(quantity, name);
         boolean low = least != null && !(leastExcluded ? house > least.house() : house >= least.house());

@@ -20,6 +20,7 @@ import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.text.Nearest;
@@ -38,7 +39,7 @@ public final class Types {
     private static final int LONGEST_TEXT = 200;
     private static final int MOST_DIGITS = 12;
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,12})?");
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,20})?([eE][+-]?\\d{1,3})?");
 
     /** Any length. */
     public static final QuantityType<Length> LENGTH = QuantityType.any(
@@ -152,7 +153,7 @@ public final class Types {
      *
      * @param <V> the value
      * @param allowed what may be written, such as {@code a pitch such as E2}
-     * @param reader makes the value, or refuses; a message of its own goes on after {@code key is "text", }
+     * @param reader makes the value, or refuses: what it must be is then what the key must be
      * @param writer the inverse
      * @param schema the JSON Schema fragment
      * @return the type
@@ -186,10 +187,13 @@ public final class Types {
                 return reader.apply(text);
             } catch (Refusal refused) {
                 String own = String.valueOf(refused.getMessage());
+                Fault fault = refused.faults().get(0);
                 if (own.isEmpty()) {
                     faults.add(path, "text", "be " + allowed, text);
+                } else if (!fault.given().isEmpty()) {
+                    faults.add(path, fault.rule(), fault.must(), text);
                 } else {
-                    faults.sentence(path, refused.faults().get(0).rule(), path + ": " + own);
+                    faults.sentence(path, fault.rule(), path + ": " + own);
                 }
                 return null;
             }
@@ -536,6 +540,56 @@ public final class Types {
         @Override
         Optional<Table<?>> inside() {
             return Optional.of(group);
+        }
+    }
+
+    /**
+     * Returns the same type for what is printed in its own unit wherever it is printed: the leaf that is stamped 0.05 mm.
+     *
+     * @param <V> the type of the value
+     * @param type its type
+     * @return a type whose values have no style
+     */
+    public static <V> Type<V> stamped(Type<V> type) {
+        return new Stamped<>(type);
+    }
+
+    private static final class Stamped<V> extends Type<V> {
+        private final Type<V> type;
+
+        Stamped(Type<V> type) {
+            this.type = Objects.requireNonNull(type, "type");
+        }
+
+        @Override
+        @Nullable
+        V read(Object data, String path, Faults faults) {
+            return type.read(data, path, faults);
+        }
+
+        @Override
+        Object write(V value, Spelling spelling) {
+            return type.write(value, spelling);
+        }
+
+        @Override
+        void check(V value, String name) {
+            type.check(value, name);
+        }
+
+        @Override
+        Map<String, Object> schema(Spelling spelling) {
+            return type.schema(spelling);
+        }
+
+        @Override
+        public String allowed() {
+            return type.allowed();
+        }
+
+        @Override
+        Optional<Table<?>> inside() {
+            return type.inside();
         }
     }
 

@@ -1,6 +1,8 @@
 package org.neckgeom.table;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -20,10 +22,17 @@ public final class Values<T> {
 
     private final Table<T> table;
     private final @Nullable Object[] given;
+    /** The style asked for by {@link #in}; null where the values have their own. */
+    private final @Nullable LengthStyle asked;
 
     Values(Table<T> table, @Nullable Object[] given) {
+        this(table, given, null);
+    }
+
+    private Values(Table<T> table, @Nullable Object[] given, @Nullable LengthStyle asked) {
         this.table = table;
         this.given = given;
+        this.asked = asked;
     }
 
     /**
@@ -121,6 +130,24 @@ public final class Values<T> {
     }
 
     /**
+     * Returns these values with a list of quantities of any JSR 385 provider.
+     *
+     * @param <Q> the kind of quantity
+     * @param key of this table
+     * @param quantities the list
+     * @return the values
+     * @throws IllegalArgumentException if the key's type does not allow it
+     */
+    public <Q extends Quantity<Q>> Values<T> amounts(
+            Key<T, List<Amount<Q>>> key, List<? extends Quantity<Q>> quantities) {
+        List<Amount<Q>> amounts = new ArrayList<>();
+        for (Quantity<Q> quantity : Objects.requireNonNull(quantities, key.label())) {
+            amounts.add(Amount.from(quantity, key.label()));
+        }
+        return with(key, List.copyOf(amounts));
+    }
+
+    /**
      * Returns these values without what was given under a key.
      *
      * @param key of this table
@@ -133,7 +160,7 @@ public final class Values<T> {
     private Values<T> put(int index, @Nullable Object value) {
         @Nullable Object[] copy = given.clone();
         copy[index] = value;
-        return new Values<>(table, copy);
+        return new Values<>(table, copy, asked);
     }
 
     /**
@@ -186,7 +213,7 @@ public final class Values<T> {
             Object value = copy[key.index];
             copy[key.index] = value == null ? null : restyled(key, value, style);
         }
-        return new Values<>(table, copy);
+        return new Values<>(table, copy, style);
     }
 
     @SuppressWarnings("unchecked") // with() took the value by this very key
@@ -195,15 +222,28 @@ public final class Values<T> {
     }
 
     /**
-     * Returns the style of the first length given.
+     * Returns the style asked for by {@link #in}, else that of the first length given.
      *
      * @return millimetres where there is none
      */
     public LengthStyle style() {
-        return firstStyle().orElse(LengthStyle.MILLIMETRES);
+        return style(LengthStyle.MILLIMETRES);
+    }
+
+    /**
+     * Returns the style asked for by {@link #in}, else that of the first length given.
+     *
+     * @param otherwise the style where there is none
+     * @return the style
+     */
+    public LengthStyle style(LengthStyle otherwise) {
+        return firstStyle().orElse(otherwise);
     }
 
     Optional<LengthStyle> firstStyle() {
+        if (asked != null) {
+            return Optional.of(asked);
+        }
         for (Key<T, ?> key : table.keys()) {
             Optional<LengthStyle> style = styleOf(key);
             if (style.isPresent()) {
