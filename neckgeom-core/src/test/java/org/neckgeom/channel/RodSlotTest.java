@@ -291,7 +291,7 @@ class RodSlotTest {
     @Test
     void everyQuestion_refusesABlankTheChannelDoesNotGoInto() {
         Blank thin = Blank.ofLength(mm(640)).section(mm(61), mm(10.2)).nutAt(mm(20));
-        RodSlot pocket = RodSlot.of(CHANNEL.pocket(mm(20), mm(10), mm(12)));
+        RodSlot pocket = RodSlot.of(CHANNEL.pocket(mm(20)).section(mm(10), mm(12)));
         String message = "channel depth must be less than the blank's thickness of 10.2 mm, but was 10.2 mm";
 
         assertThatThrownBy(() -> SLOT.stops(CUTTER, thin)).hasMessage(message);

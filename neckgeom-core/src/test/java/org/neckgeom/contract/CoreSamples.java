@@ -52,7 +52,6 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Tenon;
 import org.neckgeom.design.Volute;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
@@ -75,7 +74,6 @@ import org.neckgeom.page.BudgetData;
 import org.neckgeom.page.DesignData;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.NeckReadings;
@@ -388,7 +386,6 @@ final class CoreSamples {
                         Shop.with(cutter()))
                 .trialCut(trial())
                 .fenceMoved(FenceMove.away(mm(0.7)))
-                .details(NeckDetails.none().fretHeight(mm(1.1)))
                 .readings(readings())
                 .order(OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"));
     }

@@ -24,13 +24,8 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
-import org.neckgeom.design.Volute;
-import org.neckgeom.head.HeadLayout;
-import org.neckgeom.head.HeadSide;
-import org.neckgeom.head.Scarf;
-import org.neckgeom.head.ScarfJoint;
-import org.neckgeom.heel.BackSet;
 import org.neckgeom.design.Tenon;
+import org.neckgeom.design.Volute;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError;
@@ -38,7 +33,6 @@ import org.neckgeom.order.Condition;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
@@ -112,7 +106,6 @@ public final class RandomPlans {
                         .to(ShopUnits.percent(between(10, 90)), ShopUnits.celsius(between(-5, 35))))
                 : plan;
         plan = lot() ? plan.order(order(design)) : plan;
-        plan = lot() ? plan.details(details(design)) : plan;
         plan = lot() ? plan.workmanship(work()) : plan;
         return lot() ? plan.readings(readings()) : plan;
     }
@@ -310,26 +303,12 @@ public final class RandomPlans {
 
     private Workmanship work() {
         return Workmanship.withDefaults()
-                .centring(spread())
                 .edge(spread())
                 .locating(spread())
                 .cutting(spread())
                 .gluing(spread())
                 .fitting(spread())
                 .stopping(spread());
-    }
-
-    private NeckDetails details(NeckDesign design) {
-        NeckDetails details = NeckDetails.none();
-        int count = count(design);
-        if (lot()) {
-            HeadLayout layout = HeadLayout.of(design.head().orElseThrow()).tapered(length(50, 55), length(60, 66));
-            layout = lot() ? layout.posts(posts(count)) : layout;
-            details = details.head(layout, length(7, 8));
-        }
-        details = lot() ? details.tuners(Limits.between(length(12, 13), length(16, 17))) : details;
-        details = lot() ? details.overstand(length(0, 1)) : details;
-        return lot() ? details.heelBlocks(length(35, 45)) : details;
     }
 
     private HeadPost[] posts(int count) {

@@ -97,7 +97,7 @@ class NeckPlanTest {
         Stream<Object> order =
                 Stream.of(plan.order(), plan.order().plan(), plan.order().plan().clashes());
         return Stream.of(
-                        Stream.of(plan, plan.standing(), plan.details(), plan.readings()),
+                        Stream.of(plan, plan.standing(), plan.readings()),
                         plan.checks().stream(),
                         plan.sections().stream(),
                         plan.budgets().stream(),
@@ -238,12 +238,5 @@ class NeckPlanTest {
         refused(
                 () -> PLAIN.fenceMoved(FenceMove.toward(mm(1))),
                 "a fence move must follow a trial cut, but fence moved 1 mm toward the cutter came first");
-    }
-
-    @Test
-    void details_mustBeThoseOfThePlansOwnNeck() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> PLAIN.details(NeckDetails.none().fannedFrets(fan)))
-                .withMessageContaining("that of the fanned frets on the centreline");
     }
 }

@@ -80,7 +80,7 @@ class NeckReadingsTest {
 
     private static final NeckPlan PLAN = NeckPlan.of(
             NECK,
-            Blank.of(mm(640), mm(58), mm(20)).nutAt(mm(200)),
+            Blank.ofLength(mm(640)).section(mm(58), mm(20)).nutAt(mm(200)),
             Shop.with(Cutter.straight(mm(6))).readsWithin(mm(0.02)));
 
     private static Estimate<Length> read(double value, double u) {
@@ -125,9 +125,7 @@ class NeckReadingsTest {
                 .contains("1.0000 in", "1.1000 in")
                 .doesNotContain(" mm");
         assertThat(inches.steps().get(1)).hasToString("fence moved 0.05 in away from the cutter");
-        assertThat(inches.workmanshipAsTold().text(inches.style()))
-                .contains("2 thou")
-                .doesNotContain(" mm");
+        assertThat(inches.workmanship().text(inches.style())).contains("2 thou").doesNotContain(" mm");
         assertThat(inches.in(LengthStyle.MILLIMETRES).readings())
                 .hasToString(read.readings().toString());
     }
@@ -446,7 +444,7 @@ class NeckReadingsTest {
     @Test
     void order_ofWhatIsLeft_clashesWhereTheMakerKeptItSo() {
         NeckPlan carvedFirst = PLAN.order(
-                        PLAN.orderAsTold().keep("rough out the back").before("cut rod channel"))
+                        PLAN.order().keep("rough out the back").before("cut rod channel"))
                 .readings(NeckReadings.none().scarfAngle(Estimate.of(deg(12), deg(0.1))));
 
         assertThat(carvedFirst.order().plan().names().indexOf("rough out the back"))

@@ -25,6 +25,8 @@ import org.neckgeom.stock.Blank;
 class OneDescriptionTest {
 
     private static final NeckDesign OCTAVE = SampleNecks.octaveMandolin();
+    private static final NeckDesign FRETTED =
+            OCTAVE.fingerboard(OCTAVE.fingerboard().fretHeight(mm(1.1)));
     private static final Head HEAD = OCTAVE.head().orElseThrow();
     private static final NeckSet SET = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2));
 
@@ -37,12 +39,14 @@ class OneDescriptionTest {
     void scarf_isOfTheBlanksThicknessAndTheHeadsPitch() {
         NeckDesign neck = OCTAVE.head(HEAD.scarfed(ScarfCut.inTheShaft()));
 
-        assertThat(plan(neck, Blank.of(mm(640), mm(61), mm(25)))
+        assertThat(plan(neck, Blank.ofLength(mm(640)).section(mm(61), mm(25)))
                         .scarf()
                         .orElseThrow()
                         .glueFaceMm())
                 .isCloseTo(25 / Math.sin(Math.toRadians(13)), within(1e-9));
-        assertThat(plan(neck.head(HEAD.pitch(deg(9)).scarfed(ScarfCut.inTheShaft())), Blank.of(mm(640), mm(61), mm(25)))
+        assertThat(plan(
+                                neck.head(HEAD.pitch(deg(9)).scarfed(ScarfCut.inTheShaft())),
+                                Blank.ofLength(mm(640)).section(mm(61), mm(25)))
                         .scarf()
                         .orElseThrow()
                         .glueFaceMm())
@@ -96,14 +100,12 @@ class OneDescriptionTest {
                 .saddle(mm(15.2))
                 .atNut(mm(0.4))
                 .action(mm(2));
-        NeckPlan plan = plan(OCTAVE.neckSet(SET.overstand(mm(0.5))), SampleBench.octaveBlank())
-                .details(NeckDetails.none().fretHeight(mm(1.1)));
+        NeckPlan plan = plan(FRETTED.neckSet(SET.overstand(mm(0.5))), SampleBench.octaveBlank());
 
         assertThat(plan.neckSet().orElseThrow().angle().degrees())
                 .isCloseTo(byHand.angle().degrees(), within(1e-12));
         assertThat(plan.overstandMm()).isEqualTo(0.5);
-        assertThat(plan(OCTAVE.neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
-                        .details(NeckDetails.none().fretHeight(mm(1.1)))
+        assertThat(plan(FRETTED.neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
                         .overstandMm())
                 .isCloseTo(0.5, within(1e-12));
         assertThat(plan(OCTAVE.scale(mm(570)).neckSet(SET.fretPlane(mm(7.6))), SampleBench.octaveBlank())
@@ -131,8 +133,7 @@ class OneDescriptionTest {
 
     @Test
     void neckSet_whoseFretPlaneIsLowerThanBoardAndFret_isRefused() {
-        NeckPlan plan = plan(OCTAVE.neckSet(SET.fretPlane(mm(7))), SampleBench.octaveBlank())
-                .details(NeckDetails.none().fretHeight(mm(1.1)));
+        NeckPlan plan = plan(FRETTED.neckSet(SET.fretPlane(mm(7))), SampleBench.octaveBlank());
 
         assertThatThrownBy(plan::neckSet)
                 .hasMessage("fret plane must be 7.1 mm or more, the height of board and fret, but was 7 mm");
@@ -146,8 +147,7 @@ class OneDescriptionTest {
     /** Board 6 mm, frets 1.1 mm, strings 0.4 mm over them at the nut. */
     @Test
     void nutSlots_lieAsHighAsBoardFretsAndStrings() {
-        NeckPlan plan = plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank())
-                .details(NeckDetails.none().fretHeight(mm(1.1)));
+        NeckPlan plan = plan(FRETTED.neckSet(SET), SampleBench.octaveBlank());
 
         assertThat(plan.slotHeight().house()).isCloseTo(7.5, within(1e-12));
     }

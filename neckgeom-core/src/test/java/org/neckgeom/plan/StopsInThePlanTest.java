@@ -44,7 +44,7 @@ class StopsInThePlanTest {
     }
 
     private static NeckPlan done(NeckPlan plan, String... names) {
-        OrderOfWork order = plan.orderAsTold();
+        OrderOfWork order = plan.order();
         for (String name : names) {
             order = order.done(name);
         }

@@ -24,7 +24,6 @@ import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Necks;
 import org.neckgeom.page.Sheet;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.stock.Blank;
 import org.w3c.dom.Document;
@@ -45,20 +44,20 @@ class SettledShapeTest {
 
     /** The plan's neck set puts the saddle 2.2 mm behind the scale of 560 mm. */
     private static final NeckPlan PLAN = NeckPlan.of(
-                    SampleNecks.octaveMandolin()
-                            .head(SampleNecks.octaveMandolin()
-                                    .head()
-                                    .orElseThrow()
-                                    .tapered(mm(60), mm(76))
-                                    .posts(post(40, -22), post(75, -20), post(75, 20), post(40, 22)))
-                            .neckSet(Necks.octaveSet())
-                            .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
-                                    .tensions(newton(95))
-                                    .diameters(mm(1), mm(0.8), mm(0.5), mm(0.3))
-                                    .across(Across.of(mm(3), mm(44)).equalCentres())),
-                    Necks.octavePlan().blank(),
-                    Necks.octavePlan().shop())
-            .details(NeckDetails.none().strings(NUT, AT_SADDLE).fretHeight(mm(1)));
+            SampleNecks.octaveMandolin()
+                    .head(SampleNecks.octaveMandolin()
+                            .head()
+                            .orElseThrow()
+                            .tapered(mm(60), mm(76))
+                            .posts(post(40, -22), post(75, -20), post(75, 20), post(40, 22)))
+                    .fingerboard(SampleNecks.octaveMandolin().fingerboard().fretHeight(mm(1)))
+                    .neckSet(Necks.octaveSet())
+                    .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
+                            .tensions(newton(95))
+                            .diameters(mm(1), mm(0.8), mm(0.5), mm(0.3))
+                            .across(Across.of(mm(3), mm(44)).equalCentres())),
+            Necks.octavePlan().blank(),
+            Necks.octavePlan().shop());
 
     private static final FannedFrets FAN =
             FannedFrets.of(Scale.of(mm(580)), Scale.of(mm(540)), OuterStrings.of(mm(26.5), mm(43)), 7);
@@ -205,7 +204,7 @@ class SettledShapeTest {
             assertEquals(-185, seam.number(11) - nut.x, READ);
         }
         Blank wide = Blank.ofLength(mm(640)).section(mm(80), mm(20));
-        NeckPlan without = NeckPlan.of(PLAN.design(), wide, PLAN.shop()).details(PLAN.details());
+        NeckPlan without = NeckPlan.of(PLAN.design(), wide, PLAN.shop());
         assertEquals(
                 List.of(),
                 envelope(

@@ -25,7 +25,6 @@ import org.neckgeom.drawing.Settled;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Necks;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.testing.Approved;
 import org.neckgeom.text.Numbers;
@@ -152,7 +151,7 @@ class TemplateTest {
 
     @Test
     void only_refusesAJointThatIsNotTold() {
-        Template template = Template.of(Necks.octavePlan().details(NeckDetails.none()));
+        Template template = Template.of(Necks.octavePlan());
 
         assertFalse(template.parts().contains(TemplatePart.JOINT));
         assertThrows(IllegalArgumentException.class, () -> template.only(TemplatePart.JOINT));

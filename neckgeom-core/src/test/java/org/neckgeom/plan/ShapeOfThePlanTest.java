@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Across;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fan;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
@@ -23,8 +24,6 @@ import org.neckgeom.design.Rod;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Tenon;
 import org.neckgeom.design.Volute;
-import org.neckgeom.head.HeadLayout;
-import org.neckgeom.measure.Limits;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.Shop;
@@ -32,8 +31,8 @@ import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.testing.Approved;
 
-/** An invented neck with two strings: every check that needs details, kept and broken, and the parts they bring. */
-class NeckDetailsTest {
+/** An invented neck with two strings: each check of its shape kept and broken, and the parts of the plan that more of it brings. */
+class ShapeOfThePlanTest {
 
     private static final Head HEAD =
             Head.pitched(deg(4)).length(mm(150)).width(mm(70)).thickness(mm(14)).backVeneer(mm(1));
@@ -58,7 +57,7 @@ class NeckDetailsTest {
     }
 
     private static NeckPlan plan(NeckDesign design) {
-        return NeckPlan.of(design, Blank.of(mm(640), mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
+        return NeckPlan.of(design, Blank.ofLength(mm(640)).section(mm(60), mm(25)), Shop.with(Cutter.straight(mm(6))));
     }
 
     /** Two strings of 1 mm, 30 mm apart at the nut on a board of 40 mm there. */
@@ -76,14 +75,12 @@ class NeckDetailsTest {
         return NeckPlan.of(design, PLAIN.blank(), PLAIN.shop());
     }
 
-    private static NeckPlan blocks(double length, NeckDetails details) {
-        return plain(NECK.heel(NECK.heel().orElseThrow().blockLength(mm(length))))
-                .details(details);
+    private static NeckPlan blocks(double length, Blank blank) {
+        return NeckPlan.of(NECK.heel(NECK.heel().orElseThrow().blockLength(mm(length))), blank, PLAIN.shop());
     }
 
     @Test
-    void plan_withoutDetailsHasNoPartForThem() {
-        assertThat(PLAIN.details()).isEqualTo(NeckDetails.none()).hasToString("details: none told");
+    void plan_hasNoPartForWhatIsNotGiven() {
         assertThat(titles(PLAIN))
                 .contains("Head", "Back and its flats", "Heel")
                 .noneMatch(title -> title.startsWith("Strings across"))
@@ -114,9 +111,9 @@ class NeckDetailsTest {
     @Test
     void posts_farOutOnAFlatHeadAskForARetainer() {
         // The nut's slots lie 8 over the glue face: a board of 6 and frets of 2.
-        NeckDetails details = NeckDetails.none().strings(two(30), two(50)).fretHeight(mm(2));
-        NeckPlan near = plain(NECK.head(posts(40))).details(details);
-        NeckPlan far = plain(NECK.head(posts(140))).details(details);
+        NeckDesign strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(2)));
+        NeckPlan near = plain(strung.head(posts(40)));
+        NeckPlan far = plain(strung.head(posts(140)));
 
         // atan((8 + 40 sin 4 - 7 cos 4)/(40 cos 4 + 7 sin 4)) = atan(3.807/40.39) = 5.38 deg
         assertThat(check(near, "strings press on the nut").outcome()).isEqualTo(Outcome.GOOD);
@@ -185,30 +182,9 @@ class NeckDetailsTest {
 
         assertThat(titles(plan(slope))).contains("Fingerboard");
         assertThatThrownBy(() -> plan(slope.frets(14)))
-                .hasMessage("a fall-away begins at the body joint, fret 14, but there is no fret past it: leave it out,"
-                        + " or give more frets");
-    }
-
-    @Test
-    void details_areEqualWhenEverythingToldIs() {
-        NeckDetails one = NeckDetails.none().sawKerf(mm(3)).fretHeight(mm(1));
-
-        assertThat(one)
-                .isEqualTo(NeckDetails.none().fretHeight(mm(1)).sawKerf(mm(3)))
-                .hasSameHashCodeAs(NeckDetails.none().fretHeight(mm(1)).sawKerf(mm(3)))
-                .isNotEqualTo(one.sawKerf(mm(4)))
-                .isNotEqualTo(one.fretHeight(mm(1.1)))
-                .hasToString("details: fret height");
-        assertThat(PLAIN.details(one)).isNotEqualTo(PLAIN);
-    }
-
-    @Test
-    void details_refuseWhatCannotBe() {
-        assertThatThrownBy(() -> NeckDetails.none().fretHeight(mm(0)))
-                .hasMessage("fret height must be more than 0 mm, but was 0 mm");
-        assertThatThrownBy(() -> NeckDetails.none().spare(mm(-1), mm(0), mm(0)))
-                .hasMessageContaining("spare at each end")
-                .hasMessageContaining("-1 mm");
+                .hasMessage(
+                        "fingerboard: a fall-away begins at the body joint, fret 14, but there is no fret past it: leave"
+                                + " it out, or give more frets");
     }
 
     private static List<String> titles(NeckPlan plan) {
@@ -226,32 +202,6 @@ class NeckDetailsTest {
                 .orElseThrow();
     }
 
-    @Test
-    void details_areHandedBackAndNamed() {
-        FallAway slope = FallAway.of(mm(310), mm(384), mm(0.3));
-        BackShape back = BackShape.of(NECK).volute(mm(2), mm(30));
-        FannedFrets fan = FannedFrets.of(Scale.of(mm(600)), Scale.of(mm(600)), OuterStrings.of(mm(30), mm(50)), 7);
-        NeckDetails all = NeckDetails.none()
-                .strings(two(30), two(50))
-                .fannedFrets(fan)
-                .fretHeight(mm(1))
-                .fallAway(slope)
-                .back(back)
-                .spare(mm(25), mm(2), mm(1))
-                .sawKerf(mm(1.8));
-
-        assertThat(all)
-                .hasToString("details: strings across, fanned frets, fret height, fall-away, back, spare of the blank");
-        assertThat(all.fannedFrets()).contains(fan);
-        assertThat(all.fallAway()).contains(slope);
-        assertThat(all.back()).contains(back);
-        assertThat(all.endSpareMm()).isEqualTo(25);
-        assertThat(all.edgeSpareMm()).isEqualTo(2);
-        assertThat(all.planingMm()).isEqualTo(1);
-        assertThat(all.fretHeightMm()).hasValue(1);
-        assertThat(all.hashCode()).isNotEqualTo(NeckDetails.none().hashCode());
-    }
-
     private static String whole(NeckPlan plan) {
         return java.util.stream.Stream.of(plan.checks().stream(), plan.sections().stream(), plan.budgets().stream())
                 .flatMap(all -> all)
@@ -263,55 +213,44 @@ class NeckDetailsTest {
     void texts_ofDetailsAreTheApprovedOnes() {
         NeckDesign whole = across(NECK, 50)
                 .fingerboard(NECK.fingerboard().fretHeight(mm(1)).fallAway(mm(0.3)))
-                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTurn(HeelTurn.from(mm(310), mm(25))));
-        NeckDetails joined = NeckDetails.none()
-                .strings(two(30), two(50))
-                .fretHeight(mm(1))
-                .fallAway(FallAway.of(mm(340), mm(410), mm(0.3)))
-                .spare(mm(5), mm(2), mm(1))
-                .sawKerf(mm(1.8));
-        NeckDesign bolted = NECK.head(posts(140).tuners(mm(12), mm(14.9)))
+                .back(NECK.back().volute(Volute.of(mm(2), mm(30))).heelTurn(HeelTurn.from(mm(310), mm(25))))
+                .head(posts(140).tuners(mm(12), mm(14.9)))
                 .heel(NECK.heel()
                         .orElseThrow()
                         .blockLength(mm(100))
                         .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20), mm(40))));
-        FannedFrets fan = FannedFrets.of(Scale.of(mm(610)), Scale.of(mm(590)), OuterStrings.of(mm(30), mm(50)), 7);
-        NeckDesign fanned =
-                NECK.scale(fan.centrelineScale()).heel(NECK.heel().orElseThrow().blockLength(mm(60)));
-        Blank blank = Blank.of(mm(900), mm(60), mm(25)).nutAt(mm(170));
+        Blank spare = BLANK.endSpare(mm(5)).edgeSpare(mm(2)).planing(mm(1)).sawKerf(mm(1.8));
+        NeckDesign fanned = across(NECK, 110)
+                .fannedFrets(Fan.between(mm(610), mm(590)).squareAt(7))
+                .heel(NECK.heel().orElseThrow().blockLength(mm(60)));
+        Blank blank = Blank.ofLength(mm(900))
+                .section(mm(60), mm(25))
+                .nutAt(mm(170))
+                .endSpare(mm(10))
+                .edgeSpare(mm(2))
+                .planing(mm(1))
+                .sawKerf(mm(1.8));
 
         Approved.hold(
                 "plan",
                 Map.of(
                         "details.txt",
-                        whole(plain(bolted)
-                                .details(joined.back(BackShape.of(bolted)
-                                        .volute(mm(2), mm(30))
-                                        .heelFrom(mm(310), mm(25))))),
+                        whole(NeckPlan.of(whole, spare, PLAIN.shop())),
                         "details-fanned.txt",
-                        whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6))))
-                                .details(NeckDetails.none()
-                                        .fannedFrets(fan)
-                                        .strings(two(30), two(110))
-                                        .spare(mm(10), mm(2), mm(1))
-                                        .sawKerf(mm(1.8))))));
+                        whole(NeckPlan.of(fanned, blank, Shop.with(Cutter.straight(mm(6)))))));
     }
 
     @Test
-    void strings_mustBeAsManyAsTheNecks() {
-        StringPlaces three = StringPlaces.of(List.of(mm(-15), mm(0), mm(15)), List.of(mm(1), mm(1), mm(1)));
-        Head posts = HEAD.posts(
+    void posts_mustBeAsManyAsTheStrings() {
+        NeckDesign strung = across(NECK, 50).fingerboard(NECK.fingerboard().fretHeight(mm(1)));
+        Head three = HEAD.posts(
                 HeadPost.at(mm(40)).above(mm(7)),
                 HeadPost.at(mm(60)).above(mm(7)),
                 HeadPost.at(mm(80)).above(mm(7)));
-        NeckDetails across = NeckDetails.none().strings(three, three).fretHeight(mm(1));
 
-        assertThatThrownBy(() -> plain(NECK.head(posts)).details(across))
-                .hasMessage("strings at the nut must be as many as the neck's 2, but were 3");
-        assertThatThrownBy(() -> plain(NECK.head(posts(40))).details(across))
-                .hasMessage("head.posts.along must be 3, one to a string, but were 2");
-        assertThatThrownBy(() ->
-                        plain(NECK.head(posts(40))).details(NeckDetails.none().strings(two(30), two(50))))
-                .hasMessageStartingWith("the head's posts are given, but not the fingerboard's fret height");
+        assertThatThrownBy(() -> plain(strung.head(three)))
+                .hasMessage("head.posts.along must have 2, one to a string, but was 3 of them");
+        assertThatThrownBy(() -> plain(across(NECK, 50).head(posts(40))))
+                .hasMessage("fingerboard.fret height is missing; the strings come down from it to the head's posts");
     }
 }
