@@ -310,7 +310,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
         String units = unitWords.stream().map(QuantityType::escaped).collect(Collectors.joining("|"));
         String one = NUMBER + " *(" + units + ")";
         String pattern = like.kind() == (Class<?>) Length.class ? "(" + one + "|" + WITH_REMAINDER + ")" : one;
-        return Types.map("type", "string", "pattern", "^" + pattern + "$");
+        return Types.map("title", allowed(), "type", "string", "pattern", "^" + pattern + "$");
     }
 
     private Map<String, Object> objectSchema() {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,31 +17,32 @@ class YamlTextTest {
 
     @Test
     void read_keepsLinesAndPaths() {
-        Node.Entries top = entries("# a comment\nname: A neck\n\nblank:\n  length: 640 mm\n  edges: [a, b]\n");
+        YamlText.Document top = document("# a comment\nname: A neck\n\nblank:\n  length: 640 mm\n  edges: [a, b]\n");
 
-        assertThat(top.entries().keySet()).containsExactly("name", "blank");
-        Node.Entries blank = (Node.Entries) top.entries().get("blank");
-        assertThat(blank.place()).isEqualTo(new Place("n.yaml", 4, "blank"));
-        assertThat(blank.entries().get("length"))
-                .isEqualTo(new Node.Text(new Place("n.yaml", 5, "blank.length"), "640 mm"));
-        Node.Items edges = (Node.Items) blank.entries().get("edges");
-        assertThat(edges.items().get(1)).isEqualTo(new Node.Text(new Place("n.yaml", 6, "blank.edges[2]"), "b"));
+        assertThat(top.plain())
+                .isEqualTo(Map.of("name", "A neck", "blank", Map.of("length", "640 mm", "edges", List.of("a", "b"))));
+        assertThat(top.place("blank")).isEqualTo(new Place("n.yaml", 4, "blank"));
+        assertThat(top.place("blank.length")).isEqualTo(new Place("n.yaml", 5, "blank.length"));
+        assertThat(top.place("blank.edges[2]")).isEqualTo(new Place("n.yaml", 6, "blank.edges[2]"));
+        assertThat(top.place("blank.width"))
+                .as("what is not there stands where its group does")
+                .isEqualTo(new Place("n.yaml", 4, "blank.width"));
     }
 
     @Test
     void read_keepsEveryValueAsTheTextWritten() {
-        Node.Entries top =
+        Map<?, ?> top =
                 entries("a: 020\nb: no\nc: '1 3/4 in'\nd: 1e3\ne: ~\nf: \"~\"\ng:\nh: 0x10\ni: 1 3/4 in # wide\n");
 
-        assertThat(top.entries().values().stream().map(node -> ((Node.Text) node).text()))
+        assertThat(top.values().stream().map(Object::toString))
                 .containsExactly("020", "no", "1 3/4 in", "1e3", "", "~", "", "0x10", "1 3/4 in");
     }
 
     @Test
     void read_acceptsAByteOrderMarkAndAYamlDirective() {
-        assertThat(entries("\uFEFFname: x\n").entries()).containsOnlyKeys("name");
-        assertThat(entries("%YAML 1.2\n---\nname: x\n").entries()).containsOnlyKeys("name");
-        assertThat(entries("---\nname: x\n...\n").entries()).containsOnlyKeys("name");
+        assertThat(entries("\uFEFFname: x\n").keySet()).hasToString("[name]");
+        assertThat(entries("%YAML 1.2\n---\nname: x\n").keySet()).hasToString("[name]");
+        assertThat(entries("---\nname: x\n...\n").keySet()).hasToString("[name]");
     }
 
     @Test
@@ -76,7 +78,7 @@ class YamlTextTest {
     @ValueSource(strings = {"", "\n\n", "# only a comment\n", "---\n...\n"})
     void read_refusesAnEmptyFile(String text) {
         if (text.startsWith("---")) {
-            assertThat(YamlText.read("n.yaml", text, problems).found()).isEqualTo("empty");
+            assertThat(document(text).plain()).isEqualTo("");
         } else {
             assertRefused(text, 0, "the file holds nothing but blanks and comments");
         }
@@ -106,8 +108,12 @@ class YamlTextTest {
         }
     }
 
-    private Node.Entries entries(String text) {
-        return (Node.Entries) YamlText.read("n.yaml", text, problems);
+    private Map<?, ?> entries(String text) {
+        return (Map<?, ?>) document(text).plain();
+    }
+
+    private YamlText.Document document(String text) {
+        return YamlText.read("n.yaml", text, problems);
     }
 
     private void assertRefused(String text, int line, String part) {

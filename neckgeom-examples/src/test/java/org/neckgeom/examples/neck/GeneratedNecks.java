@@ -16,9 +16,7 @@ import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.neckgeom.examples.file.JsonText;
-import org.neckgeom.examples.file.Key;
-import org.neckgeom.examples.file.Shape;
+import org.neckgeom.form.Json;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
@@ -57,7 +55,12 @@ public final class GeneratedNecks {
 
     private final IntUnaryOperator chance;
 
-    private record Place(Map<String, Object> section, Key<?> key, String path) {}
+    private static final Map<String, Object> SCHEMA =
+            map(Json.read(NeckFile.schema()).plain());
+
+    /** A key of a section that is there, with what the schema has of it. */
+    private record Place(
+            Map<String, Object> section, String name, Map<String, Object> key, boolean needed, String path) {}
 
     private GeneratedNecks(IntUnaryOperator chance) {
         this.chance = chance;
@@ -111,10 +114,10 @@ public final class GeneratedNecks {
         int steps = chance(4) == 0 ? 2 + chance(11) : 1 + chance(3);
         for (int i = 0; i < steps; i++) {
             List<Place> places = new ArrayList<>();
-            walk(neck, NeckKeys.SHAPE, "", places);
+            walk(neck, SCHEMA, "", places);
             change(pick(places));
         }
-        return JsonText.of(neck);
+        return Json.of(neck);
     }
 
     private int chance(int under) {
@@ -141,27 +144,48 @@ public final class GeneratedNecks {
     }
 
     /** Each key of each section that is there, whether the key is there or not. */
-    @SuppressWarnings("unchecked") // keys of a group are texts
-    private static void walk(Object value, Shape shape, String path, List<Place> places) {
+    private static void walk(Object value, Map<String, Object> schema, String path, List<Place> places) {
         if (value instanceof List<?> items) {
-            items.forEach(item -> walk(item, shape, path, places));
+            items.forEach(item -> walk(item, schema, path, places));
         } else if (value instanceof Map<?, ?> map) {
-            for (Key<?> key : shape.keys()) {
-                String full = path.isEmpty() ? key.name() : path + "." + key.name();
-                places.add(new Place((Map<String, Object>) map, key, full));
-                Object inner = map.get(key.name());
-                key.kind().inside().ifPresent(inside -> walk(inner, inside, full, places));
-            }
+            Map<String, Object> group = group(schema);
+            List<?> required = (List<?>) group.getOrDefault("required", List.of());
+            map(group.getOrDefault("properties", Map.of())).forEach((name, property) -> {
+                String full = path.isEmpty() ? name : path + "." + name;
+                places.add(new Place(map(map), name, map(property), required.contains(name), full));
+                walk(map.get(name), map(property), full, places);
+            });
         }
     }
 
+    /** The schema of a group itself, through lists and alternatives. */
+    static Map<String, Object> group(Map<String, Object> schema) {
+        if (schema.containsKey("properties")) {
+            return schema;
+        }
+        if (schema.containsKey("items")) {
+            return group(map(schema.get("items")));
+        }
+        return ((List<?>) schema.getOrDefault("oneOf", List.of()))
+                .stream()
+                        .map(one -> group(map(one)))
+                        .filter(one -> one.containsKey("properties"))
+                        .findFirst()
+                        .orElse(Map.of());
+    }
+
+    @SuppressWarnings("unchecked") // names are texts in a schema and in a neck
+    static Map<String, Object> map(Object value) {
+        return (Map<String, Object>) value;
+    }
+
     private void change(Place place) {
-        String name = place.key().name();
+        String name = place.name();
         Object value = place.section().get(name);
         int way = chance(10);
         if (value == null || way < 2) {
             place.section().put(name, copyOf(pick(known(place))));
-        } else if (way < 4 && (!place.key().isRequired() || chance(6) == 0)) {
+        } else if (way < 4 && (!place.needed() || chance(6) == 0)) {
             place.section().remove(name);
         } else {
             place.section().put(name, changed(value, place.key()));
@@ -173,7 +197,7 @@ public final class GeneratedNecks {
         return Objects.requireNonNull(KNOWN.get(place.path()), place.path());
     }
 
-    private Object changed(Object value, Key<?> key) {
+    private Object changed(Object value, Map<String, Object> key) {
         if (value instanceof Map<?, ?> map) {
             Map<Object, Object> copy = new LinkedHashMap<>(map);
             Object name = pick(List.copyOf(map.keySet().stream().sorted().toList()));
@@ -183,7 +207,7 @@ public final class GeneratedNecks {
         if (value instanceof List<?> list) {
             return changed(list, key);
         }
-        List<?> words = (List<?>) key.kind().schema().getOrDefault("enum", List.of());
+        List<?> words = (List<?>) key.getOrDefault("enum", List.of());
         if (!words.isEmpty()) {
             return pick(words);
         }
@@ -194,7 +218,7 @@ public final class GeneratedNecks {
         return value instanceof Number number ? count(number.doubleValue(), key) : pick(TEXTS);
     }
 
-    private List<Object> changed(List<?> list, Key<?> key) {
+    private List<Object> changed(List<?> list, Map<String, Object> key) {
         List<Object> copy = new ArrayList<>(list);
         int at = chance(list.size());
         switch (chance(6)) {
@@ -206,17 +230,16 @@ public final class GeneratedNecks {
         return copy;
     }
 
-    private Object count(double number, Key<?> key) {
-        Map<String, Object> schema = key.kind().schema();
+    private Object count(double number, Map<String, Object> key) {
         return switch (chance(4)) {
-            case 0 -> schema.getOrDefault("minimum", number);
-            case 1 -> schema.getOrDefault("maximum", number);
+            case 0 -> key.getOrDefault("minimum", number);
+            case 1 -> key.getOrDefault("maximum", number);
             case 2 -> COUNTS[chance(COUNTS.length)];
             default -> number == Math.rint(number) ? (Object) (int) (number - 2 + chance(5)) : (Object) (number * 0.9);
         };
     }
 
-    private String quantity(double number, String unit, Key<?> key) {
+    private String quantity(double number, String unit, Map<String, Object> key) {
         return switch (chance(10)) {
             case 0 -> written(number * FACTORS[chance(FACTORS.length)]) + " " + unit;
             case 1 -> edge(key).orElseGet(() -> written(number) + " " + unit);
@@ -226,9 +249,20 @@ public final class GeneratedNecks {
         };
     }
 
+    private static String title(Map<String, Object> key) {
+        if (key.containsKey("title")) {
+            return key.get("title").toString();
+        }
+        Object inner = key.containsKey("items") ? key.get("items") : key.getOrDefault("oneOf", List.of());
+        if (inner instanceof List<?> several) {
+            return several.isEmpty() ? "" : title(map(several.get(0)));
+        }
+        return title(map(inner));
+    }
+
     /** A bound that the table states, or a hair to either side of it. */
-    private Optional<String> edge(Key<?> key) {
-        List<String> edges = EDGE.matcher(key.kind().allowed())
+    private Optional<String> edge(Map<String, Object> key) {
+        List<String> edges = EDGE.matcher(title(key))
                 .results()
                 .map(result -> result.group(1))
                 .toList();

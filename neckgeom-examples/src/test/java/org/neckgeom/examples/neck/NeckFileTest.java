@@ -41,7 +41,6 @@ import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.page.PlanData;
-import org.neckgeom.plan.NeckDetails;
 import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
@@ -152,17 +151,7 @@ class NeckFileTest {
                         .atNut(mm(0.4))
                         .action(mm(2))
                         .compensation(mm(2.2)));
-        StringSpacing.Wanted courses = StringSpacing.of(file.design().strings(), mm(2.6));
-        assertThat(file.details())
-                .isEqualTo(NeckDetails.none()
-                        .back(BackShape.of(file.design()))
-                        .strings(
-                                courses.across(mm(28)).equalGaps(),
-                                courses.across(mm(44)).equalGaps())
-                        .fretHeight(mm(1.1))
-                        .spare(mm(3), mm(2), mm(0.5))
-                        .sawKerf(mm(1.8)));
-        assertThat(file.plan().weather())
+        assertThat(file.weather())
                 .isEqualTo(Weather.from(percent(45), celsius(21)).to(percent(25), celsius(21)));
         assertThat(file.relief()).isEqualTo(mm(0.2));
         assertThat(file.steps()).isEmpty();

@@ -45,7 +45,7 @@ class ShippedNecksTest {
                 .anyMatch(plan -> plan.design().heel().flatMap(Heel::dovetail).isPresent());
         assertThat(plans)
                 .anyMatch(plan -> plan.design().heel().flatMap(Heel::tenon).isPresent());
-        assertThat(plans).anyMatch(plan -> plan.details().fannedFrets().isPresent());
+        assertThat(plans).anyMatch(plan -> plan.design().fannedFrets().isPresent());
     }
 
     /** What a file shows as a comment belongs to its own neck: uncommented, it is read and planned. */
