@@ -2,6 +2,7 @@ package org.neckgeom.channel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Length;
@@ -94,8 +95,8 @@ public final class CentringRound extends Noun<CentringRound> {
     public static List<CentringRound> of(List<CentringStep> steps) {
         List<CentringRound> rounds = new ArrayList<>();
         Values<CentringRound> open = TABLE.values();
-        for (CentringStep step : steps) {
-            Optional<FenceMove> move = step.move();
+        for (CentringStep step : Objects.requireNonNull(steps, "steps")) {
+            Optional<FenceMove> move = Objects.requireNonNull(step, "step").move();
             if (move.isPresent() || step.isReadAgain()) {
                 if (isMoved(open)) {
                     rounds.add(new CentringRound(open));

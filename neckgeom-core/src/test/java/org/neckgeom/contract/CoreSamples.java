@@ -28,7 +28,9 @@ import org.neckgeom.budget.Registration;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.Centring;
+import org.neckgeom.channel.CentringRound;
 import org.neckgeom.channel.CentringRounds;
+import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.Closure;
 import org.neckgeom.channel.CutterLoad;
 import org.neckgeom.channel.FenceMove;
@@ -122,6 +124,8 @@ final class CoreSamples {
                 () -> Closure.of(trial().slot(mm(6.02)).piece(mm(72.1))).cutBy(Cutter.straight(mm(6))),
                 () -> BlankOnFence.of(blank(), neck().channel().orElseThrow(), Fence.onePiece(mm(600))),
                 () -> CentringRounds.of(trial()).fenceMoved(FenceMove.away(mm(0.7))),
+                () -> CentringRound.of(List.of(CentringStep.moved(FenceMove.away(mm(0.7))), CentringStep.read(trial())))
+                        .get(0),
                 () -> FenceMove.of(Offset.of(mm(0.213), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(-7.613), mm(0.003))),
                 () -> FenceMove.of(Offset.of(mm(0.0001), mm(0.02))),

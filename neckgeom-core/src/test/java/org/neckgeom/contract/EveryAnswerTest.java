@@ -61,7 +61,8 @@ class EveryAnswerTest {
         MILLIMETRES(ShopUnits::mm),
         INCHES(value -> ShopUnits.mm(value).in(ShopUnit.INCH)),
         TINY(value -> ShopUnits.mm(value * 1e-3)),
-        VAST(value -> ShopUnits.mm(value * 1e6).in(ShopUnit.INCH));
+        /** Near the 3 m that no noun is longer than. */
+        LARGE(value -> ShopUnits.mm(value * 4).in(ShopUnit.INCH));
 
         private final DoubleFunction<Amount<Length>> length;
 
