@@ -282,10 +282,10 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     /**
      * Returns whether head and shaft are one piece.
      *
-     * @return true unless the head is scarfed on
+     * @return true for a head without a scarf; false while there is no head
      */
     public boolean isHeadInOnePiece() {
-        return told.design.head().flatMap(Head::scarf).isEmpty();
+        return told.design.head().filter(head -> head.scarf().isEmpty()).isPresent();
     }
 
     /** A head turned back in one piece with the shaft: the blank must be thick enough to hold it. */

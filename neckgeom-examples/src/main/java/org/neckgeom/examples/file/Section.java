@@ -104,6 +104,16 @@ public final class Section {
     }
 
     /**
+     * Notes a problem of something inside a value that has no section of its own.
+     *
+     * @param path from the top of the file, such as {@code blank.length}
+     * @param sentence what was found and what is allowed, to be read after the path
+     */
+    public void problemAt(String path, String sentence) {
+        problems.add(problems.place(path, place), path + " " + sentence);
+    }
+
+    /**
      * Where the section starts.
      *
      * @return its place

@@ -49,7 +49,7 @@ final class FitCheck {
         if (posts == 0 || posts == strings) {
             return true;
         }
-        top.problem(NeckKeys.HEAD, "has " + posts + " posts, but must have " + strings + ", one to a string");
+        top.problemAt("head.posts.along", "has " + posts + ", but must have " + strings + ", one to a string");
         return false;
     }
 
