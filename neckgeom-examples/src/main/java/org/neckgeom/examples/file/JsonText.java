@@ -35,6 +35,8 @@ public final class JsonText {
             });
         } else if (value instanceof Collection<?> items) {
             block('[', ']', items.iterator(), indent, item -> write(item, indent + "  "));
+        } else if (value instanceof Double number && number == Math.rint(number) && Math.abs(number) < 1e9) {
+            out.append(number.longValue());
         } else if (value instanceof Number || value instanceof Boolean) {
             out.append(value);
         } else {
