@@ -5,6 +5,8 @@ import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
 
+import org.neckgeom.design.Tenon;
+import org.neckgeom.design.Dovetail;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
@@ -148,6 +150,8 @@ final class CoreSamples {
                 () -> BackSet.scale(mm(560)),
                 () -> set().overDome(mm(9000), mm(240), mm(30)),
                 () -> ActionChange.of("for a trial", mm(0.1)),
+                () -> Dovetail.tapered(deg(3)),
+                () -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
                 () -> HeelFace.at(deg(1.02)),
                 () -> MatingFace.of(mm(78), mm(54)).atCap(mm(20)),
                 () -> set().correction(MatingFace.of(mm(78), mm(54)), mm(1), mm(0.5)),
