@@ -73,9 +73,7 @@ class PartsTest {
         refused(() -> head.width(mm(0)), "head width must be more than 0 mm, but was 0 mm");
         refused(() -> head.thickness(mm(0)), "head thickness must be more than 0 mm, but was 0 mm");
         refused(() -> head.swung(deg(45)), "head swing must be -30 deg or more and 30 deg or less, but was 45 deg");
-        refused(
-                () -> head.veneer(mm(0), mm(0)),
-                "head veneer must be more than 0 mm, but was 0 mm");
+        refused(() -> head.veneer(mm(0), mm(0)), "head veneer must be more than 0 mm, but was 0 mm");
         refused(
                 () -> head.veneer(mm(1), mm(-1)),
                 "veneer's distance from the nut line must be 0 mm or more, but was -1 mm");
@@ -241,9 +239,7 @@ class PartsTest {
         assertThat(heel.blocks(mm(18))).hasToString("heel 78 mm high, 54 mm wide at the top, blocks of 18 mm");
         refused(() -> Heel.of(mm(0), mm(54)), "heel height must be more than 0 mm, but was 0 mm");
         refused(() -> Heel.of(mm(78), mm(0)), "heel width must be more than 0 mm, but was 0 mm");
-        refused(
-                () -> heel.blocks(mm(0)),
-                "heel block thickness must be more than 0 mm, but was 0 mm");
+        refused(() -> heel.blocks(mm(0)), "heel block thickness must be more than 0 mm, but was 0 mm");
     }
 
     @Test

@@ -22,7 +22,6 @@ import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotPlace;
 import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
-import org.neckgeom.design.Head;
 import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.head.ScarfJoint;

@@ -7,13 +7,13 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 
-import org.neckgeom.design.HeadPost;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.board.StringPlaces;
 import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.Head;
+import org.neckgeom.design.HeadPost;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.measure.Limits;
 

@@ -6,9 +6,9 @@ import static org.assertj.core.data.Offset.offset;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
-import org.neckgeom.design.JointPlace;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.JointPlace;
 import org.neckgeom.kernel.Vec;
 
 class ScarfBoardTest {

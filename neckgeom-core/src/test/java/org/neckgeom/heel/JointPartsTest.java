@@ -6,10 +6,10 @@ import static org.assertj.core.data.Offset.offset;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
-import org.neckgeom.design.Tenon;
-import org.neckgeom.design.Dovetail;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Dovetail;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.kernel.Vec;
 import org.neckgeom.units.LengthStyle;
 

@@ -77,7 +77,10 @@ class NeckFileRefusalsTest {
                         "scale: 560 mm",
                         "scale: 560 m",
                         "scale is \"560 m\", but must be a length of more than 0 mm and at"),
-                one("pitch: 13 deg", "pitch: 60 deg", "head.pitch must be more than 0 deg and 45 deg or less, but was 60 deg"),
+                one(
+                        "pitch: 13 deg",
+                        "pitch: 60 deg",
+                        "head.pitch must be more than 0 deg and 45 deg or less, but was 60 deg"),
                 one("radius: 400 mm", "radius: 10 mm", "fingerboard: "),
                 one(
                         "last pass: 0.5 mm",
@@ -103,8 +106,14 @@ class NeckFileRefusalsTest {
                         "fret plane: 6 mm ",
                         "neck set: fret plane must be 7.1 mm or more, the height of"),
                 one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand must be 0 mm or more, but was -1 mm"),
-                one("tuners take: [13 mm, 17 mm]", "tuners take: [13 mm]", "head.tuners take must be a list of 2 items, each a length of more than 0 mm"),
-                one("tuners take: [13 mm, 17 mm]", "tuners take: [17 mm, 13 mm]", "head.tuners take must be the least thickness, then a greater one, but was"),
+                one(
+                        "tuners take: [13 mm, 17 mm]",
+                        "tuners take: [13 mm]",
+                        "head.tuners take must be a list of 2 items, each a length of more than 0 mm"),
+                one(
+                        "tuners take: [13 mm, 17 mm]",
+                        "tuners take: [17 mm, 13 mm]",
+                        "head.tuners take must be the least thickness, then a greater one, but was"),
                 one(
                         "along: [40 mm, 75 mm,",
                         "along: [240 mm, 75 mm,",
@@ -113,14 +122,18 @@ class NeckFileRefusalsTest {
                         "aside: [-22 mm, -22 mm,",
                         "aside: [-22 mm,",
                         "head.posts.aside must be one for all or one for each of the 8 posts, but was 7"),
-                one("along: [40 mm, 75 mm,",
+                one(
+                        "along: [40 mm, 75 mm,",
                         "along: [75 mm,",
                         "head.posts.aside must be one for all or one for each of the 7 posts, but was 8"),
                 one(
                         "string over face: 8 mm",
                         "string over face: 8 deg",
                         "head.posts.string over face: \"8 deg\" is an angle; a length is wanted"),
-                one("width at tip: 76 mm", "width at tip: 0 mm", "head.width at tip must be more than 0 mm, but was 0 mm"),
+                one(
+                        "width at tip: 76 mm",
+                        "width at tip: 0 mm",
+                        "head.width at tip must be more than 0 mm, but was 0 mm"),
                 one(
                         "width at break line: 60 mm",
                         "width at break line: -6 mm",
@@ -178,7 +191,10 @@ class NeckFileRefusalsTest {
                         "diameters: [7 mm,",
                         "strings.diameters[1] is \"7 mm\", but must be a length of more than 0 mm and at most 6 mm with its"
                                 + " unit, such as 0.43 mm or 17 thou"),
-                one("block length: 35 mm", "block length: 0 mm", "heel.block length must be more than 0 mm, but was 0 mm"),
+                one(
+                        "block length: 35 mm",
+                        "block length: 0 mm",
+                        "heel.block length must be more than 0 mm, but was 0 mm"),
                 one(
                         "end spare: 3 mm",
                         "end spare: -3 mm",
@@ -209,7 +225,10 @@ class NeckFileRefusalsTest {
                 one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
                 one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
                 one("    set: metric 20", "    #", "shop.feeler leaves: either set or leaves must be given, and not"),
-                one("  pitch: 13 deg", "  #", "scarf: a flat head has no scarf; give the head's pitch, or leave the scarf out"));
+                one(
+                        "  pitch: 13 deg",
+                        "  #",
+                        "scarf: a flat head has no scarf; give the head's pitch, or leave the scarf out"));
     }
 
     private static Arguments one(String good, String bad, String sentence) {

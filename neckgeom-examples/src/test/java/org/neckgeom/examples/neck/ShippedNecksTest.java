@@ -2,7 +2,6 @@ package org.neckgeom.examples.neck;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.neckgeom.design.Heel;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -10,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
+import org.neckgeom.design.Heel;
 import org.neckgeom.examples.Uncommented;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
