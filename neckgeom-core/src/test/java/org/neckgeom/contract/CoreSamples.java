@@ -43,6 +43,7 @@ import org.neckgeom.channel.SlotLine;
 import org.neckgeom.channel.TurnedPass;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.HeadPost;
@@ -55,6 +56,7 @@ import org.neckgeom.design.Scale;
 import org.neckgeom.design.ScarfCut;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Volute;
+import org.neckgeom.design.Tenon;
 import org.neckgeom.head.HeadLayout;
 import org.neckgeom.head.OnePieceHead;
 import org.neckgeom.head.Scarf;
@@ -153,6 +155,8 @@ final class CoreSamples {
                 () -> BackSet.scale(mm(560)),
                 () -> set().overDome(mm(9000), mm(240), mm(30)),
                 () -> ActionChange.of("for a trial", mm(0.1)),
+                () -> Dovetail.tapered(deg(3)),
+                () -> Tenon.of(mm(78), mm(20)).holes(mm(10), mm(1)).at(mm(30)),
                 () -> HeelFace.at(deg(1.02)),
                 () -> MatingFace.of(mm(78), mm(54)).atCap(mm(20)),
                 () -> set().correction(MatingFace.of(mm(78), mm(54)), mm(1), mm(0.5)),

@@ -67,6 +67,7 @@ final class Walk {
         Arrays.stream(answer.getClass().getMethods())
                 .filter(method -> method.getDeclaringClass() != Object.class && !method.isBridge())
                 .filter(method -> !Modifier.isStatic(method.getModifiers()))
+                .filter(method -> Modifier.isPublic(method.getDeclaringClass().getModifiers()))
                 .filter(method -> !method.getName().equals("in"))
                 .sorted(Comparator.comparing(Method::toString))
                 .forEach(method -> combinations(method).forEach(given -> take(result(answer, method, given))));

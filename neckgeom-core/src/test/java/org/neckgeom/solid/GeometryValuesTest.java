@@ -102,7 +102,7 @@ class GeometryValuesTest {
                         neck(d), spacing(0).equalGaps(), spacing(0).equalCentres()),
                 d -> HeadPost.at(mm(60)).aside(mm(5 + d)).above(mm(8)),
                 d -> layout(d),
-                d -> HeadLayout.of(Head.pitched(deg(13)).tapered(mm(60 + d), mm(70))),
+                d -> HeadLayout.of(layout(0).head().tapered(mm(60 + d), mm(70))),
                 d -> layout(0).nutForces(pair(), mm(7), newton(95 + d)),
                 d -> BackShape.of(neck(d)),
                 d -> BackShape.of(neck(0).back(neck(0).back().volute(Volute.of(mm(2 + d), mm(30))))),

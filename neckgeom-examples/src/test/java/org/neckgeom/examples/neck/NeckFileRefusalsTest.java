@@ -47,19 +47,22 @@ class NeckFileRefusalsTest {
                         "  colour: red",
                         "scarf.colour is not a known key; known here: joint, kerf, cleaning"),
                 one("frets: 20 ", "frets: 20\nfrets: 21 ", "frets is given twice, on line 11 and on line 12"),
-                one("wood: black walnut", "wood: wallnut", "wood must be one of African ebony"),
-                one("wood: Indian rosewood", "wood: Indian rosewod", "fingerboard.wood must be one of African ebony"),
+                one("wood: black walnut", "wood: wallnut", "wood is \"wallnut\", but must be one of African ebony"),
+                one(
+                        "wood: Indian rosewood",
+                        "wood: Indian rosewod",
+                        "fingerboard.wood is \"Indian rosewod\", but must be"),
                 one(
                         "kind: one piece",
                         "kind: one pice",
-                        "shop.fence.kind must be one of one piece, split, pivoting (did you mean \"one piece\"?), but was \"one pice\""),
+                        "shop.fence.kind is \"one pice\", but must be one of one piece,"),
                 one("shape: rounded", "shape: round", "back.shape is \"round\", but must be one of rounded, full"),
                 // numbers and lists
                 one("frets: 20 ", "frets: 0 ", "frets is \"0\", but must be a whole number from 1 to 200"),
                 one(
                         "flutes: 2 ",
                         "flutes: two ",
-                        "shop.cutter.flutes must be a whole number from 1 to 8, but was \"two\""),
+                        "shop.cutter.flutes is \"two\", but must be a whole number from 1 to 8"),
                 one("at frets: [1, 12]", "at frets: [1]", "back.at frets is a list of 1 item, but must be a list of 2"),
                 one("at frets: [1, 12]", "at frets: 1", "back.at frets is \"1\", but must be a list of 2 items"),
                 one("at frets: [1, 12]", "at frets: [12, 1]", "back: frets of the two depths must be 0 or more and"),
@@ -74,12 +77,15 @@ class NeckFileRefusalsTest {
                         "scale: 560 mm",
                         "scale: 560 m",
                         "scale is \"560 m\", but must be a length of more than 0 mm and at"),
-                one("pitch: 13 deg", "pitch: 60 deg", "head.pitch is \"60 deg\", but must be an angle of more than 0"),
+                one(
+                        "pitch: 13 deg",
+                        "pitch: 60 deg",
+                        "head.pitch must be more than 0 deg and 45 deg or less, but was 60 deg"),
                 one("radius: 400 mm", "radius: 10 mm", "fingerboard: "),
                 one(
                         "last pass: 0.5 mm",
                         "last pass: 5 mm",
-                        "shop.last pass must be 1.5 mm or less, the deepest pass, but was 5 mm"),
+                        "shop: last pass must be no deeper than 1.5 mm, but was 5 mm"),
                 // what belongs to the shape beyond the design
                 one("feed: 1800 mm/min", "feed: 1800 mm", "shop.feed: \"1800 mm\" is a length; a speed is wanted"),
                 one(
@@ -94,32 +100,44 @@ class NeckFileRefusalsTest {
                 one(
                         "  overstand: 0 mm ",
                         "  fret plane: 7.1 mm\n  overstand: 0 mm ",
-                        "neck set: both fret plane and overstand are given; keep one of them"),
+                        "neck set: overstand is given, and fret plane too; keep one of them"),
                 one(
                         "overstand: 0 mm ",
                         "fret plane: 6 mm ",
                         "neck set: fret plane must be 7.1 mm or more, the height of"),
-                one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand is \"-1 mm\", but must be"),
-                one("tuners take: [13 mm, 17 mm]", "tuners take: [13 mm]", "head.tuners take is a list of 1 item, but"),
-                one("tuners take: [13 mm, 17 mm]", "tuners take: [17 mm, 13 mm]", "head: "),
+                one("overstand: 0 mm", "overstand: -1 mm", "neck set.overstand must be 0 mm or more, but was -1 mm"),
+                one(
+                        "tuners take: [13 mm, 17 mm]",
+                        "tuners take: [13 mm]",
+                        "head.tuners take must be a list of 2 items, each a length of more than 0 mm"),
+                one(
+                        "tuners take: [13 mm, 17 mm]",
+                        "tuners take: [17 mm, 13 mm]",
+                        "head.tuners take must be the least thickness, then a greater one, but was"),
                 one(
                         "along: [40 mm, 75 mm,",
                         "along: [240 mm, 75 mm,",
-                        "head: post must lie on the head of 185 mm, but"),
+                        "head.posts.along must be less than the head's length of 185 mm, but was 240 mm"),
                 one(
                         "aside: [-22 mm, -22 mm,",
                         "aside: [-22 mm,",
-                        "head: posts must have one aside for all or one each"),
-                one("along: [40 mm, 75 mm,", "along: [75 mm,", "head: posts must have one aside for all or one each"),
+                        "head.posts.aside must be one for all or one for each of the 8 posts, but was 7"),
+                one(
+                        "along: [40 mm, 75 mm,",
+                        "along: [75 mm,",
+                        "head.posts.aside must be one for all or one for each of the 7 posts, but was 8"),
                 one(
                         "string over face: 8 mm",
                         "string over face: 8 deg",
                         "head.posts.string over face: \"8 deg\" is an angle; a length is wanted"),
-                one("width at tip: 76 mm", "width at tip: 0 mm", "head.width at tip is \"0 mm\", but must be a length"),
+                one(
+                        "width at tip: 76 mm",
+                        "width at tip: 0 mm",
+                        "head.width at tip must be more than 0 mm, but was 0 mm"),
                 one(
                         "width at break line: 60 mm",
                         "width at break line: -6 mm",
-                        "head.width at break line is \"-6 mm\", but must be"),
+                        "head.width at break line must be more than 0 mm, but was -6 mm"),
                 one("spacing: equal gaps", "spacing: equal", "strings.across.spacing is \"equal\", but must be one of"),
                 one(
                         "spacing: equal gaps",
@@ -167,16 +185,25 @@ class NeckFileRefusalsTest {
                 one(
                         "along: [40 mm, 75 mm,",
                         "along: [40 mm, 75 mm, 80 mm,",
-                        "head: posts must have one aside for all or one each"),
+                        "head.posts.aside must be one for all or one for each of the 9 posts, but was 8"),
                 one(
                         "diameters: [1.02 mm,",
                         "diameters: [7 mm,",
                         "strings.diameters[1] is \"7 mm\", but must be a length of more than 0 mm and at most 6 mm with its"
                                 + " unit, such as 0.43 mm or 17 thou"),
-                one("block length: 35 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
-                one("end spare: 3 mm", "end spare: -3 mm", "blank.end spare must be 0 mm or more, but was -3 mm"),
+                one(
+                        "block length: 35 mm",
+                        "block length: 0 mm",
+                        "heel.block length must be more than 0 mm, but was 0 mm"),
+                one(
+                        "end spare: 3 mm",
+                        "end spare: -3 mm",
+                        "blank.end spare is \"-3 mm\", but must be a length of at least 0 mm"),
                 one("edge spare: 2 mm", "edge spare: 2", "blank.edge spare: \"2\" has no unit; a length is wanted"),
-                one("planing: 0.5 mm", "planing: -1 mm", "blank.planing must be 0 mm or more, but was -1 mm"),
+                one(
+                        "planing: 0.5 mm",
+                        "planing: -1 mm",
+                        "blank.planing is \"-1 mm\", but must be a length of at least 0 mm"),
                 one("saw kerf: 1.8 mm", "saw kerf: thin", "blank.saw kerf: \"thin\" cannot be read as a length"),
                 // the blank
                 one("length: 640 mm", "length: 300 mm", "blank.length is 300 mm, but must be 510.548 mm or more: 200"),
@@ -192,16 +219,16 @@ class NeckFileRefusalsTest {
                         "length: 300 mm",
                         "length: 5 mm",
                         "rod.length is 5 mm, but its channel of 5.5 mm is shorter than the cutter is wide"),
-                one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be given together"),
-                one(
-                        "  turning: 16000 rpm",
-                        "  #",
-                        "shop: feed and turning must be given together, but turning is missing"),
+                one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be told together"),
+                one("  turning: 16000 rpm", "  #", "shop: feed and turning must be told together, but one is missing"),
                 one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),
                 one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
                 one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
                 one("    set: metric 20", "    #", "shop.feeler leaves: either set or leaves must be given, and not"),
-                one("  pitch: 13 deg", "  #", "scarf: a flat head has no scarf; give head.pitch, or leave the scarf"));
+                one(
+                        "  pitch: 13 deg",
+                        "  #",
+                        "scarf: a flat head has no scarf; give the head's pitch, or leave the scarf out"));
     }
 
     private static Arguments one(String good, String bad, String sentence) {
@@ -261,11 +288,11 @@ class NeckFileRefusalsTest {
         assertThat(first(BASS.replace("    reads within: 0.5 thou ", "    moved toward cutter: 1 thou # "))
                         .sentence())
                 .startsWith(
-                        "readings[2]: moved away from cutter is given, and moved toward cutter too; keep one of them");
+                        "readings[2]: a trial cut must have one of moved toward cutter, moved away from cutter and again");
         assertThat(first(BASS.replace("  - fence wall: [", "  - moved toward cutter: 1 in\n    fence wall: ["))
                         .sentence())
                 .startsWith(
-                        "readings[1] cannot be: a fence move must follow a trial cut, but fence moved 1 in toward the cutter came first");
+                        "readings[1]: the first trial cut must have nothing before it, but has a move of the fence");
     }
 
     @Test

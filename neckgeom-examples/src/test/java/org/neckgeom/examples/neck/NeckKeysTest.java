@@ -46,6 +46,8 @@ class NeckKeysTest {
         unused.removeIf(key -> key.equals("as made") || key.startsWith("as made."));
         // Every kind of step is told in the same ways, each of which some step is told in.
         unused.removeIf(key -> key.matches("workmanship\\..*\\.(within|lies|deviation)"));
+        // Until files are moved, a scarf stands at their top and not under its head.
+        unused.removeIf(key -> key.equals("head.scarf") || key.startsWith("head.scarf."));
         // A copy in inches prints in inches: the key stands in a comment, which PlanANeckTest makes live.
         unused.remove("print in");
         // A cut read again and a piece that was not measured stand in a comment, which ShippedNecksTest makes live.
