@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -14,6 +15,13 @@ import org.neckgeom.form.Form;
 import org.neckgeom.stock.WoodFigure.Kind;
 import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.stock.WoodTable.Row;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.QuantityType;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
+import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
@@ -31,6 +39,52 @@ import org.neckgeom.units.ShopUnit;
  * by {@link #modulus(Quantity)} and {@link #modulusVariation(Quantity)}.
  */
 public final class Wood implements Answer {
+
+    /** Its keys where it is not a listed wood. */
+    public static final Table<Wood> TABLE = Table.of("wood", "a wood that is not listed", Wood::from, Wood::split);
+
+    private static final Type<Wood> LISTED = Types.text(
+            "a listed wood such as black walnut",
+            Wood::byName,
+            Wood::name,
+            Map.of("type", "string", "examples", names()));
+
+    private static final QuantityType<MassDensity> USUAL_DENSITY =
+            Types.DENSITY.moreThan(ShopUnit.KG_PER_M3.of(0)).atMost(ShopUnit.KG_PER_M3.of(2000));
+    private static final QuantityType<Pressure> USUAL_STIFFNESS =
+            Types.PRESSURE.moreThan(ShopUnit.GIGAPASCAL.of(0)).atMost(ShopUnit.GIGAPASCAL.of(60));
+
+    private static final Key<Wood, String> NAME = TABLE.needed("name", Types.TEXT, "what the wood is called");
+    private static final Key<Wood, Wood> LIKE =
+            TABLE.optional("like", LISTED, "a listed wood whose figures hold where none is given here");
+    private static final Key<Wood, Amount<MassDensity>> DENSITY =
+            TABLE.optional("density", USUAL_DENSITY, "weight per volume as it is used; unknown when left out");
+    private static final Key<Wood, Amount<Pressure>> STIFFNESS = TABLE.optional(
+            "stiffness", USUAL_STIFFNESS, "modulus of elasticity along the grain; unknown when left out");
+    private static final Key<Wood, List<Amount<Dimensionless>>> SHRINKAGE = TABLE.optional(
+            "shrinkage",
+            Types.list(Types.PERCENT.moreThan(ShopUnit.PERCENT.of(0)), 2, 2),
+            "from green to ovendry, along the rays and then along the growth rings; unknown when left out");
+    private static final Key<Wood, String> BOTANICAL_NAME =
+            TABLE.optional("botanical name", Types.TEXT, "of the species; that of the wood it is like when left out");
+    private static final Key<Wood, List<WoodFigure>> FIGURES = TABLE.optional(
+            "figures",
+            Types.list(Types.group(WoodFigure.TABLE), 0, Kind.values().length),
+            "all that is known of it, each figure with its source, instead of like, density, stiffness and shrinkage");
+
+    static {
+        TABLE.atMostOne(FIGURES, LIKE);
+        TABLE.atMostOne(FIGURES, DENSITY);
+        TABLE.atMostOne(FIGURES, STIFFNESS);
+        TABLE.atMostOne(FIGURES, SHRINKAGE);
+    }
+
+    /** A wood in a document: the name of a listed one, or a group of what is known of it. */
+    public static final Type<Wood> TYPE = Types.textOrGroup(
+            LISTED,
+            TABLE,
+            Wood::isListed,
+            "a wood such as black walnut, or a group with a name and what is known of it");
 
     static final Form<Wood> FORM = Form.<Wood>of("wood")
             .fact("name", org.neckgeom.form.Kind.NAME, "what it is called", Wood::name)
@@ -93,10 +147,6 @@ public final class Wood implements Answer {
     /** Diospyros spp. from Africa. */
     public static final Wood AFRICAN_EBONY = new Wood(WoodTable.AFRICAN_EBONY);
 
-    /** Interim: a listed wood by its name. */
-    public static final org.neckgeom.table.Type<Wood> TYPE = org.neckgeom.table.Types.text(
-            "a wood such as black walnut", Wood::byName, Wood::name, Map.of("type", "string"));
-
     private static final String GIVEN = "given";
 
     private final Row row;
@@ -136,8 +186,10 @@ public final class Wood implements Answer {
             throw Refusal.of(
                     "wood",
                     "unknown",
-                    "be one of " + WoodTable.ALL.stream().map(Row::name).collect(Collectors.joining(", "))
-                            + ", or your own by Wood.named",
+                    "be one of " + String.join(", ", names()) + ", or one of your own with a name and its figures"
+                            + Nearest.to(name, names())
+                                    .map(near -> " (did you mean \"" + near + "\"?)")
+                                    .orElse(""),
                     Words.quoted(name));
         }
         return new Wood(row);
@@ -175,6 +227,73 @@ public final class Wood implements Answer {
         return new Wood(new Row(called, botanical, byKind));
     }
 
+    private static List<String> names() {
+        return WoodTable.ALL.stream().map(Row::name).toList();
+    }
+
+    private boolean isListed() {
+        return WoodTable.ALL.contains(row);
+    }
+
+    private static Wood from(Values<Wood> values) {
+        values.complete();
+        String name = values.at(NAME);
+        if (values.has(FIGURES)) {
+            return of(name, values.find(BOTANICAL_NAME).orElse(""), values.at(FIGURES));
+        }
+        Wood wood = values.find(LIKE).map(like -> like.withName(name)).orElseGet(() -> named(name));
+        if (values.has(DENSITY)) {
+            wood = wood.density(values.at(DENSITY));
+        }
+        if (values.has(STIFFNESS)) {
+            wood = wood.modulus(values.at(STIFFNESS));
+        }
+        if (values.has(SHRINKAGE)) {
+            wood = wood.shrinkage(
+                    values.at(SHRINKAGE).get(0), values.at(SHRINKAGE).get(1));
+        }
+        return values.has(BOTANICAL_NAME) ? of(name, values.at(BOTANICAL_NAME), wood.figures()) : wood;
+    }
+
+    /** In the few keys a maker writes, where they carry all of it; else in all its figures. */
+    private static Values<Wood> split(Wood wood) {
+        try {
+            Values<Wood> few = wood.inFew();
+            if (from(few).equals(wood)) {
+                return few;
+            }
+        } catch (Refusal beyondTheUsual) {
+            // Figures of any size have a place in the list below.
+        }
+        Values<Wood> all = TABLE.values().with(NAME, wood.name()).with(FIGURES, wood.figures());
+        return wood.botanicalName().isEmpty() ? all : all.with(BOTANICAL_NAME, wood.botanicalName());
+    }
+
+    /** What differs from the listed wood of its species, as far as a maker's keys go. */
+    private Values<Wood> inFew() {
+        Optional<Wood> like = botanicalName().isEmpty()
+                ? Optional.empty()
+                : listed().stream()
+                        .filter(wood -> wood.botanicalName().equals(botanicalName()))
+                        .findFirst();
+        Wood base = like.orElseGet(() -> named(name()));
+        Values<Wood> few = TABLE.values().with(NAME, name());
+        few = like.isPresent() ? few.with(LIKE, base) : few;
+        few = differs(base, Kind.DENSITY) ? few.with(DENSITY, density()) : few;
+        few = differs(base, Kind.MODULUS) ? few.with(STIFFNESS, modulus()) : few;
+        return differs(base, Kind.RADIAL_SHRINKAGE) || differs(base, Kind.TANGENTIAL_SHRINKAGE)
+                ? few.with(
+                        SHRINKAGE,
+                        List.of(
+                                Amount.ofHouse(radialShrinkage(), ShopUnit.PERCENT),
+                                Amount.ofHouse(tangentialShrinkage(), ShopUnit.PERCENT)))
+                : few;
+    }
+
+    private boolean differs(Wood base, Kind kind) {
+        return has(kind) && !(base.has(kind) && base.figure(kind).equals(figure(kind)));
+    }
+
     private static String requireName(String name) {
         return Words.name(name, "a wood's name").strip();
     }
@@ -210,22 +329,24 @@ public final class Wood implements Answer {
     /**
      * Returns a copy with this density.
      *
-     * @param density at 12 % moisture, more than 0
+     * @param density at 12 % moisture, more than 0, no more than 2000 kg/m3
      * @return the copy
      */
     public Wood density(Quantity<MassDensity> density) {
-        return withOwn(Kind.DENSITY, HouseUnits.positive(density, ShopUnit.KG_PER_M3, "density"));
+        return withOwn(Kind.DENSITY, USUAL_DENSITY.checked(density, "density").house());
     }
 
     /**
      * Returns a copy with this modulus of elasticity along the grain, such as {@code gigapascal(12.4)} for a piece that
      * was bent under a weight.
      *
-     * @param modulus more than 0
+     * @param modulus more than 0, no more than 60 GPa
      * @return the copy
      */
     public Wood modulus(Quantity<Pressure> modulus) {
-        return withOwn(Kind.MODULUS, HouseUnits.positive(modulus, ShopUnit.MEGAPASCAL, "modulus along the grain"));
+        return withOwn(
+                Kind.MODULUS,
+                USUAL_STIFFNESS.checked(modulus, "modulus along the grain").house());
     }
 
     /**

@@ -6,8 +6,13 @@ import java.util.Objects;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
@@ -20,6 +25,19 @@ import org.neckgeom.units.LengthStyle;
  * @param standing how far it may be trusted
  */
 public record WoodFigure(Kind kind, double value, String source, Standing standing) implements Answer {
+
+    /** Its keys. */
+    public static final Table<WoodFigure> TABLE =
+            Table.of("figure", "one figure of a wood with its source", WoodFigure::of, WoodFigure::values);
+
+    private static final Key<WoodFigure, Kind> KIND =
+            TABLE.needed("kind", Types.words(Kind.class, WoodFigure::word), "what the figure is");
+    private static final Key<WoodFigure, Double> VALUE_IN_UNIT =
+            TABLE.needed("value", Types.number(0, HouseUnits.MOST), "in the unit of its kind, more than 0");
+    private static final Key<WoodFigure, String> UNIT = TABLE.needed("unit", Types.TEXT, "the unit of its kind");
+    private static final Key<WoodFigure, String> SOURCE = TABLE.needed("source", Types.TEXT, "where it comes from");
+    private static final Key<WoodFigure, Standing> STANDING =
+            TABLE.needed("standing", Types.words(Standing.class, WoodFigure::word), "how far it may be trusted");
 
     private static final int LABEL_WIDTH = 24;
 
@@ -123,20 +141,42 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
      * @param value the figure in the unit of its kind, more than 0
      * @param source where it comes from, in one line
      * @param standing how far it may be trusted
-     * @throws IllegalArgumentException if the value is not a finite number more than 0, or the source is blank
+     * @throws IllegalArgumentException if the value is 0 or less or more than 1e9, or the source is blank
      */
     public WoodFigure {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(standing, "standing");
-        if (!(value > 0) || Double.isInfinite(value)) {
+        if (!(value > 0 && value <= HouseUnits.MOST)) {
             throw Refusal.of(
                     kind.label(),
-                    "more-than",
-                    "be more than 0 " + kind.unit(),
+                    "range",
+                    "be more than 0 and no more than " + Numbers.plain(HouseUnits.MOST) + " " + kind.unit(),
                     Numbers.plain(value) + " " + kind.unit());
         }
         Words.line(source, "the source of " + kind.label(), LONGEST_SOURCE);
+    }
+
+    private static WoodFigure of(Values<WoodFigure> values) {
+        Kind kind = values.at(KIND);
+        if (!values.at(UNIT).equals(kind.unit())) {
+            throw values.refused(UNIT, "unit", "be " + kind.unit() + " for " + kind.label(), values.at(UNIT));
+        }
+        return new WoodFigure(kind, values.at(VALUE_IN_UNIT), values.at(SOURCE), values.at(STANDING));
+    }
+
+    private Values<WoodFigure> values() {
+        return TABLE.values()
+                .with(KIND, kind)
+                .with(VALUE_IN_UNIT, value)
+                .with(UNIT, kind.unit())
+                .with(SOURCE, source)
+                .with(STANDING, standing);
+    }
+
+    /** Such as {@code from memory} for {@code FROM_MEMORY}. */
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /**
@@ -167,9 +207,6 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     }
 
     private String number() {
-        if (value >= 1e9) {
-            return Numbers.plain(value);
-        }
         return switch (kind) {
             case DENSITY, MODULUS -> Numbers.fixed(value, 0);
             case BENDING_STRENGTH, MODULUS_VARIATION, RADIAL_SHRINKAGE, TANGENTIAL_SHRINKAGE -> Numbers.fixed(value, 1);

@@ -211,25 +211,28 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     public Amount<Q> checked(Quantity<Q> quantity, String name) {
         double house = HouseUnits.of(quantity, like, name);
         Amount<Q> amount = Amount.from(quantity, name);
-        boolean low = least != null && !(leastExcluded ? house > least.house() : house >= least.house());
-        boolean high = most != null && !(mostExcluded ? house < most.house() : house <= most.house());
-        if (low || high) {
-            throw HouseUnits.refused(name, rule(), range(amount.unit()), quantity);
+        if (least != null && !(leastExcluded ? house > least.house() : house >= least.house())) {
+            throw refused(name, true, amount);
+        }
+        if (most != null && !(mostExcluded ? house < most.house() : house <= most.house())) {
+            throw refused(name, false, amount);
         }
         return amount;
     }
 
-    private String rule() {
-        return least == null ? "at-most" : most == null ? leastExcluded ? "more-than" : "at-least" : "range";
-    }
-
-    private String range(ShopUnit<Q> unit) {
-        if (least != null && least.house() == 0 && most == null) {
-            return leastExcluded ? "more than 0 " + unit.symbol() : "0 " + unit.symbol() + " or more";
+    /** States both bounds, but that next to a bound of 0 the other one need not be named. */
+    private Refusal refused(String name, boolean isLow, Amount<Q> amount) {
+        String symbol = amount.unit().symbol();
+        if (least != null && least.house() == 0 && isLow) {
+            return leastExcluded
+                    ? HouseUnits.refused(name, "more-than", "more than 0 " + symbol, amount)
+                    : HouseUnits.refused(name, "at-least", "0 " + symbol + " or more", amount);
         }
         String from = least == null ? "" : leastExcluded ? "more than " + least : least + " or more";
         String to = most == null ? "" : mostExcluded ? "less than " + most : most + " or less";
-        return from + (from.isEmpty() || to.isEmpty() ? "" : " and ") + to;
+        boolean both = !from.isEmpty() && !to.isEmpty();
+        String rule = both ? "range" : isLow ? leastExcluded ? "more-than" : "at-least" : "at-most";
+        return HouseUnits.refused(name, rule, from + (both ? " and " : "") + to, amount);
     }
 
     @Override

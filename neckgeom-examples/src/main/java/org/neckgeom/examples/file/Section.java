@@ -66,32 +66,19 @@ public final class Section {
         problems.add(place, (place.path().isEmpty() ? "" : place.path() + ": ") + sentence);
     }
 
-    /** Notes what was refused: at the key its path begins with, and else of the section as a whole. */
-    private void problem(Refusal refused) {
+    /**
+     * Notes what was refused: where its path leads to, and else of the section as a whole.
+     *
+     * @param refused with the path of its fault
+     */
+    public void problem(Refusal refused) {
+        String above = place.path().isEmpty() ? "" : place.path() + ".";
         String path = refused.faults().get(0).path();
-        Place there = nearest(path);
+        Place there = problems.place(above + path, places.getOrDefault(path, place));
         if (there.equals(place)) {
             problem(refused.getMessage());
         } else {
-            problems.add(there, (place.path().isEmpty() ? "" : place.path() + ".") + refused.getMessage());
-        }
-    }
-
-    /**
-     * Notes a problem at a path under this section, or at the nearest place of it that is there.
-     *
-     * @param path such as {@code back.first depth}
-     * @param sentence what was found and what is allowed, to be read after the path
-     */
-    public void problem(String path, String sentence) {
-        problems.add(nearest(path), (place.path().isEmpty() ? "" : place.path() + ".") + path + " " + sentence);
-    }
-
-    private Place nearest(String path) {
-        for (String known = path; ; known = known.substring(0, known.lastIndexOf('.'))) {
-            if (places.containsKey(known) || known.indexOf('.') < 0) {
-                return places.getOrDefault(known, place);
-            }
+            problems.add(there, above + refused.getMessage());
         }
     }
 
@@ -104,6 +91,16 @@ public final class Section {
     public void problem(Key<?> key, String sentence) {
         Place there = places.getOrDefault(key.name(), place);
         problems.add(there, (there.path().isEmpty() ? key.name() : there.path()) + " " + sentence);
+    }
+
+    /**
+     * Notes a problem of something inside a value that has no section of its own.
+     *
+     * @param path from the top of the file, such as {@code blank.length}
+     * @param sentence what was found and what is allowed, to be read after the path
+     */
+    public void problemAt(String path, String sentence) {
+        problems.add(problems.place(path, place), path + " " + sentence);
     }
 
     /**

@@ -69,17 +69,8 @@ public final class Shape implements Kind<Section> {
             values.put(key.name(), read(key, entries, problems));
         }
         Map<String, Place> places = new LinkedHashMap<>();
-        collect(entries, "", places);
+        entries.entries().forEach((name, value) -> places.put(name, value.place()));
         return Found.of(new Section(this, entries.place(), values, places, problems));
-    }
-
-    private static void collect(Node.Entries entries, String above, Map<String, Place> places) {
-        entries.entries().forEach((name, value) -> {
-            places.put(above + name, value.place());
-            if (value instanceof Node.Entries inner) {
-                collect(inner, above + name + ".", places);
-            }
-        });
     }
 
     private void noteUnknown(Node.Entries entries, Problems problems) {

@@ -6,38 +6,33 @@ import java.util.List;
 import java.util.Map;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
 import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
+import org.neckgeom.table.Type;
+import org.neckgeom.table.Types;
 
-/** A noun of the library, read by its own table of keys. */
-public record TableKind<T>(Table<T> table) implements Kind<T> {
+/** A value of the library, read by its own type. */
+public record TableKind<T>(Type<T> type) implements Kind<T> {
+
+    /** A noun, read by its own table of keys. */
+    public TableKind(Table<T> table) {
+        this(Types.group(table));
+    }
 
     @Override
     public Found<T> read(Node node, Problems problems) {
         Map<String, Place> places = new LinkedHashMap<>();
         Object plain = plain(node, places);
+        problems.know(places);
         try {
-            return Found.of(table.read(Tree.of(plain), node.place().path()));
+            return Found.of(type.read(Tree.of(plain), node.place().path()));
         } catch (Refusal refusal) {
             for (Fault fault : refusal.faults()) {
-                problems.add(place(fault.path(), places, node.place()), fault.toString());
+                problems.add(problems.place(fault.path(), node.place()), fault.toString());
             }
             return Found.unusable();
         }
-    }
-
-    private static Place place(String path, Map<String, Place> places, Place top) {
-        String known = path;
-        while (!places.containsKey(known)) {
-            int end = Math.max(known.lastIndexOf('.'), known.lastIndexOf('['));
-            if (end < 0) {
-                return top;
-            }
-            known = known.substring(0, end);
-        }
-        return places.get(known);
     }
 
     private static Object plain(Node node, Map<String, Place> places) {
@@ -57,17 +52,17 @@ public record TableKind<T>(Table<T> table) implements Kind<T> {
 
     @Override
     public String allowed() {
-        return table.about();
+        return type.allowed();
     }
 
     @Override
     @SuppressWarnings("unchecked") // a schema is an object
     public Map<String, Object> schema() {
-        return (Map<String, Object>) Json.read(table.schema("", Spelling.WORDS)).plain();
+        return (Map<String, Object>) type.fragment(Spelling.WORDS).plain();
     }
 
     @Override
     public String help() {
-        return table.help();
+        return type.help();
     }
 }

@@ -126,7 +126,7 @@ final class FitCheck {
 
     private void problem(String path, String sentence) {
         fits = false;
-        top.problem(path, sentence);
+        top.problemAt(path, sentence);
     }
 
     private String say(double mm) {

@@ -24,9 +24,10 @@ final class PlannedCheck {
     private static void note(Section top, Fault fault) {
         String must = fault.must();
         switch (fault.path()) {
-            case "back.firstDepth" -> top.problem("back.first depth", "must " + must + ", but was " + fault.given());
-            case "back.secondDepth" -> top.problem("back.second depth", "must " + must + ", but was " + fault.given());
-            case "fingerboard" -> top.problem("fingerboard", must);
+            case "back.firstDepth" -> top.problemAt("back.first depth", "must " + must + ", but was " + fault.given());
+            case "back.secondDepth" ->
+                top.problemAt("back.second depth", "must " + must + ", but was " + fault.given());
+            case "fingerboard" -> top.problem(Refusal.because("fingerboard", fault.rule(), "fingerboard: " + must));
             case "wood" ->
                 top.problem(
                         NeckKeys.WOOD,

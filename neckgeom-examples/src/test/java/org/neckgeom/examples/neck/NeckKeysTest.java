@@ -98,18 +98,20 @@ class NeckKeysTest {
         for (Key<?> key : shape.keys()) {
             String full = path.isEmpty() ? key.name() : path + "." + key.name();
             keys.add(full);
-            key.kind().inside().ifPresent(inner -> keys.addAll(keysOfReader(inner, full)));
+            keys.addAll(key.kind()
+                    .inside()
+                    .map(inner -> keysOfReader(inner, full))
+                    .orElseGet(() -> keysOfSchema(key.kind().schema(), full)));
         }
         return keys;
     }
 
     private static Set<String> namesOfLeaves(Shape shape) {
+        Set<String> keys = keysOfReader(shape, "");
         Set<String> names = new LinkedHashSet<>();
-        for (Key<?> key : shape.keys()) {
-            key.kind()
-                    .inside()
-                    .ifPresentOrElse(inner -> names.addAll(namesOfLeaves(inner)), () -> names.add(key.name()));
-        }
+        keys.stream()
+                .filter(key -> keys.stream().noneMatch(other -> other.startsWith(key + ".")))
+                .forEach(key -> names.add(key.substring(key.lastIndexOf('.') + 1)));
         return names;
     }
 
