@@ -59,7 +59,7 @@ public final class FallAway implements Answer {
             throw Refusal.because(
                     "fingerboard.fall-away",
                     "past-the-body",
-                    "a fall-away begins at the body joint, fret " + neck.bodyAtFret()
+                    "fingerboard.fall-away begins at the body joint, fret " + neck.bodyAtFret()
                             + ", but there is no fret past it: leave it out, or give more frets");
         }
         LengthStyle style = neck.style();

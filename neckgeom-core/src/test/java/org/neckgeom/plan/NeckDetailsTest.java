@@ -179,7 +179,7 @@ class NeckDetailsTest {
 
         assertThat(titles(plan(slope))).contains("Fingerboard");
         assertThatThrownBy(() -> plan(slope.frets(14)))
-                .hasMessage("a fall-away begins at the body joint, fret 14, but there is no fret past it: leave it out,"
+                .hasMessage("fingerboard.fall-away begins at the body joint, fret 14, but there is no fret past it: leave it out,"
                         + " or give more frets");
     }
 

@@ -198,8 +198,7 @@ class NeckFileRefusalsTest {
                 one(
                         "diameters: [1.02 mm,",
                         "diameters: [7 mm,",
-                        "strings.diameters[1] is \"7 mm\", but must be a length of more than 0 mm and at most 6 mm with its"
-                                + " unit, such as 0.43 mm or 17 thou"),
+                        "strings.diameters[1] must be more than 0 mm and 6 mm or less, but was 7 mm"),
                 one("block length: 35 mm", "block length: 0 mm", "heel.block length is \"0 mm\", but must be a length"),
                 one(
                         "end spare: 3 mm",
@@ -319,9 +318,9 @@ class NeckFileRefusalsTest {
                 .startsWith("back.heel turn.turn radius is missing");
         assertThat(first(BASS.replace("fall-away: 10 thou", "fall-away: -10 thou"))
                         .sentence())
-                .startsWith("fingerboard.fall-away is \"-10 thou\", but must be a length of at least 0 mm");
+                .startsWith("fingerboard.fall-away must be 0 thou or more, but was -10 thou");
         assertThat(first(BASS.replace("frets: 22", "frets: 16")).sentence())
-                .startsWith("fingerboard: end of the fall-away must be more than its start");
+                .startsWith("fingerboard.fall-away begins at the body joint, fret 16, but there is no fret past it");
         assertThat(first(BASS.replace("spacing: graduated", "spacing: equal gaps"))
                         .sentence())
                 .isEqualTo("strings.across: spacing graduated and growth must be given together, or neither");
