@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
@@ -47,7 +48,7 @@ public final class StringSet extends Noun<StringSet> {
                                     "a note with its octave, such as G2, F#3 or Bb1 (A4 is 440 Hz)",
                                     StringSet::pitch,
                                     StringSet::note,
-                                    Map.of("type", "string")),
+                                    new TreeMap<>(Map.of("type", "string", "pattern", "^[A-G][#b]?-?[0-9]+$|Hz$"))),
                             1,
                             MOST),
                     "the notes, one a course, from bass to treble as they lie")

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
@@ -47,7 +48,7 @@ public final class Wood implements Answer {
             "a listed wood such as black walnut",
             Wood::byName,
             Wood::name,
-            Map.of("type", "string", "examples", names()));
+            new TreeMap<>(Map.of("type", "string", "examples", names())));
 
     private static final QuantityType<MassDensity> USUAL_DENSITY =
             Types.DENSITY.moreThan(ShopUnit.KG_PER_M3.of(0)).atMost(ShopUnit.KG_PER_M3.of(2000));

@@ -287,6 +287,11 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
                 : Optional.empty();
     }
 
+    /** The words for units that may be written. */
+    List<String> unitWords() {
+        return unitWords;
+    }
+
     @Override
     public String allowed() {
         StringBuilder text = new StringBuilder(noun);

@@ -126,12 +126,8 @@ class PartsTest {
 
     @Test
     void back_refusesWhatCannotBe() {
-        refused(
-                () -> BackProfile.between(mm(0), mm(1)),
-                "first depth must be more than 0 mm and 3000 mm or less, but was 0 mm");
-        refused(
-                () -> BackProfile.between(mm(1), mm(-1)),
-                "second depth must be more than 0 mm and 3000 mm or less, but was -1 mm");
+        refused(() -> BackProfile.between(mm(0), mm(1)), "first depth must be more than 0 mm, but was 0 mm");
+        refused(() -> BackProfile.between(mm(1), mm(-1)), "second depth must be more than 0 mm, but was -1 mm");
         refused(() -> BackProfile.between(mm(1), mm(1)).atFrets(3, 3), "at frets must be ascending, but was 3 and 3");
         refused(
                 () -> BackProfile.between(mm(1), mm(1)).atFrets(-1, 3),
@@ -161,21 +157,15 @@ class PartsTest {
     void fingerboard_refusesWhatCannotBe() {
         Fingerboard board = Fingerboard.tapered(mm(34), mm(46));
 
-        refused(
-                () -> Fingerboard.tapered(mm(0), mm(46)),
-                "width at the nut must be more than 0 mm and 3000 mm or less, but was 0 mm");
-        refused(
-                () -> Fingerboard.tapered(mm(34), mm(0)),
-                "second width must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> Fingerboard.tapered(mm(0), mm(46)), "width at the nut must be more than 0 mm, but was 0 mm");
+        refused(() -> Fingerboard.tapered(mm(34), mm(0)), "second width must be more than 0 mm, but was 0 mm");
         refused(
                 () -> board.secondAtFret(0),
                 "fret of the second width must be a whole number from 1 to 200, but was 0");
-        refused(
-                () -> board.thickness(mm(0)),
-                "board thickness must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> board.thickness(mm(0)), "board thickness must be more than 0 mm, but was 0 mm");
         refused(
                 () -> board.thickness(mm(6), mm(0)),
-                "board thickness at the second place must be more than 0 mm and 3000 mm or less, but was 0 mm");
+                "board thickness at the second place must be more than 0 mm, but was 0 mm");
         refused(() -> board.radius(mm(17)), "radius must be more than half the width of 34 mm, but was 17 mm");
         refused(() -> board.radius(mm(20)), "second radius must be more than half the width of 46 mm, but was 20 mm");
     }
@@ -192,15 +182,9 @@ class PartsTest {
         refused(
                 () -> Rod.steelBar(mm(300)).section(mm(6), mm(9)).adjustedAt(End.HEEL),
                 "a steel bar has no adjuster, but one was wanted at the heel");
-        refused(
-                () -> Rod.twoWay(mm(0)).section(mm(6), mm(9)),
-                "rod length must be more than 0 mm and 3000 mm or less, but was 0 mm");
-        refused(
-                () -> Rod.twoWay(mm(1)).section(mm(0), mm(9)),
-                "rod width must be more than 0 mm and 3000 mm or less, but was 0 mm");
-        refused(
-                () -> Rod.twoWay(mm(1)).section(mm(6), mm(0)),
-                "rod height must be more than 0 mm and 3000 mm or less, but was 0 mm");
+        refused(() -> Rod.twoWay(mm(0)).section(mm(6), mm(9)), "rod length must be more than 0 mm, but was 0 mm");
+        refused(() -> Rod.twoWay(mm(1)).section(mm(0), mm(9)), "rod width must be more than 0 mm, but was 0 mm");
+        refused(() -> Rod.twoWay(mm(1)).section(mm(6), mm(0)), "rod height must be more than 0 mm, but was 0 mm");
     }
 
     @Test
@@ -237,12 +221,8 @@ class PartsTest {
         refused(
                 () -> strings.tensions(newton(90), newton(91)),
                 "tensions must be given once for all or once for each of the 3 courses, but was given 2 times");
-        refused(
-                () -> strings.tensions(newton(0)),
-                "string tension must be more than 0 N and 2000 N or less, but was 0 N");
-        refused(
-                () -> strings.diameters(mm(-1)),
-                "string diameter must be more than 0 mm and 6 mm or less, but was -1 mm");
+        refused(() -> strings.tensions(newton(0)), "string tension must be more than 0 N, but was 0 N");
+        refused(() -> strings.diameters(mm(-1)), "string diameter must be more than 0 mm, but was -1 mm");
         refused(
                 () -> strings.massesPerLength(gramPerMetre(0)),
                 "mass per length must be more than 0 g/m, but was 0 g/m");

@@ -1,6 +1,7 @@
 package org.neckgeom.board;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -52,12 +53,13 @@ public final class FallAway implements Answer {
      * @throws IllegalArgumentException if the last fret does not lie past the body joint
      */
     public static Optional<FallAway> of(NeckDesign neck) {
-        Optional<Amount<Length>> drop = neck.fingerboard().fallAway();
+        Optional<Amount<Length>> drop =
+                Objects.requireNonNull(neck, "neck").fingerboard().fallAway();
         if (drop.isPresent() && neck.frets() <= neck.bodyAtFret()) {
             throw Refusal.because(
                     "fingerboard.fall-away",
                     "past-the-body",
-                    "a fall-away begins at the body joint, fret " + neck.bodyAtFret()
+                    "fingerboard.fall-away begins at the body joint, fret " + neck.bodyAtFret()
                             + ", but there is no fret past it: leave it out, or give more frets");
         }
         LengthStyle style = neck.style();

@@ -83,7 +83,7 @@ public final class FannedFrets implements Answer {
      * @throws IllegalArgumentException if it was not given how the strings are spread
      */
     public static Optional<FannedFrets> of(NeckDesign neck) {
-        return neck.fannedFrets().map(fan -> {
+        return Objects.requireNonNull(neck, "neck").fannedFrets().map(fan -> {
             int divisions = neck.scale().divisions();
             return of(
                     Scale.of(fan.bassScale()).divisions(divisions),
@@ -181,7 +181,8 @@ public final class FannedFrets implements Answer {
      * @return from bass to treble
      */
     public List<Amount<Length>> scales(StringPlaces nut, StringPlaces saddle) {
-        return IntStream.range(0, nut.count())
+        Objects.requireNonNull(saddle, "saddle");
+        return IntStream.range(0, Objects.requireNonNull(nut, "nut").count())
                 .mapToObj(i -> style.amount(scaleMm(nut.shareAcross(i), saddle.shareAcross(i))))
                 .toList();
     }

@@ -74,7 +74,7 @@ public final class StringPlaces implements Answer {
 
     private static Optional<StringPlaces> ofNeck(
             NeckDesign neck, BiFunction<StringSpacing.Wanted, Across, StringSpacing> span) {
-        if (!neck.hasStrings()) {
+        if (!Objects.requireNonNull(neck, "neck").hasStrings()) {
             return Optional.empty();
         }
         return neck.strings().across().map(across -> {

@@ -61,7 +61,7 @@ class EveryAnswerTest {
         MILLIMETRES(ShopUnits::mm),
         INCHES(value -> ShopUnits.mm(value).in(ShopUnit.INCH)),
         TINY(value -> ShopUnits.mm(value * 1e-3)),
-        /** Near the 3 m that no noun is longer than. */
+        /** As large as a noun's gate lets a neck be: 3 m. */
         LARGE(value -> ShopUnits.mm(value * 4).in(ShopUnit.INCH));
 
         private final DoubleFunction<Amount<Length>> length;

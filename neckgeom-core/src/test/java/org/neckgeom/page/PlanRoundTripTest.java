@@ -36,6 +36,7 @@ import org.neckgeom.design.Across;
 import org.neckgeom.design.Dovetail;
 import org.neckgeom.design.Fan;
 import org.neckgeom.design.HeelJoint;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.design.Tenon;
@@ -178,8 +179,9 @@ class PlanRoundTripTest {
             }
             object.put("stranger", 1);
             assertThat(message(whole))
-                    .startsWith(place.isEmpty() ? "" : place + ".")
-                    .containsPattern("^[^ ]*\\.?\"?stranger\"? is not (known|a known key);");
+                    .startsWith(place)
+                    .contains("stranger")
+                    .containsAnyOf("is not known", "is not a known key");
             object.remove("stranger");
         } else if (node instanceof ArrayNode list) {
             for (int i = 0; i < Math.min(1, list.size()); i++) {
@@ -422,7 +424,8 @@ class PlanRoundTripTest {
                 "firstDepth | 0.01 | design.back.firstDepth must leave depth in the back "
             })
     void planFrom_refusesWhatHasNoAnswers(String key, String value, String sentence) {
-        String json = PlanData.of(OCTAVE)
+        Fingerboard board = OCTAVE.design().fingerboard().thickness(mm(6), mm(5.9));
+        String json = PlanData.of(NeckPlan.of(OCTAVE.design().fingerboard(board), OCTAVE.blank(), OCTAVE.shop()))
                 .toJson()
                 .replaceFirst("\"" + key + "\": \\{ \"value\": [\\d.]+", "\"" + key + "\": { \"value\": " + value);
 

@@ -11,10 +11,17 @@ import static org.neckgeom.units.ShopUnits.mm;
 import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.pitch;
 
+import java.util.List;
+import javax.measure.quantity.Force;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.Across;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fan;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.StringSet;
 import org.neckgeom.fixture.SampleNecks;
+import org.neckgeom.units.Amount;
 
 /** String pull against worked examples and common practice; moments by hand. */
 class StringLoadTest {
@@ -103,5 +110,28 @@ class StringLoadTest {
                 .isCloseTo(core + ring, withinPercentage(1e-9));
         assertThatThrownBy(() -> StringMaterial.NYLON.plain(mm(0)))
                 .hasMessageStartingWith("string diameter must be more");
+    }
+
+    /**
+     * T = 4 L^2 f^2 m (a string's law, as in general texts), each string on its own scale: 5 g/m at 100 Hz on 700 mm makes
+     * 98 N and on 650 mm 84.5 N. The middle one runs straight along the centreline, on half of both outer runs,
+     * (sqrt(700^2 - 9^2) + sqrt(650^2 - 9^2)) / 2 = 674.939 mm: 91.109 N.
+     */
+    @Test
+    void tensions_ofFannedFretsAreThoseOfEachStringsOwnScale() {
+        NeckDesign fanned = NeckDesign.named("fan")
+                .fannedFrets(Fan.between(mm(700), mm(650)).squareAt(7))
+                .fingerboard(Fingerboard.tapered(mm(44), mm(58)))
+                .back(BackProfile.between(mm(15), mm(16)))
+                .strings(StringSet.of(hertz(100), hertz(100), hertz(100))
+                        .massesPerLength(gramPerMetre(5))
+                        .diameters(mm(1))
+                        .across(Across.of(mm(4), mm(54))));
+
+        List<Amount<Force>> tensions = StringLoad.of(fanned).tensions();
+
+        assertThat(tensions.get(0).house()).isCloseTo(98, within(1e-9));
+        assertThat(tensions.get(1).house()).isCloseTo(91.109, within(0.0005));
+        assertThat(tensions.get(2).house()).isCloseTo(84.5, within(1e-9));
     }
 }

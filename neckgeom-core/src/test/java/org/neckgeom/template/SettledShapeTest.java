@@ -20,6 +20,7 @@ import org.neckgeom.design.HeadPost;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.design.StringSet;
+import org.neckgeom.design.Volute;
 import org.neckgeom.drawing.Xml;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.page.Necks;
@@ -240,6 +241,30 @@ class SettledShapeTest {
                 "scale must be 559.939 mm, that of the fanned frets on the centreline, but was 560 mm",
                 assertThrows(IllegalArgumentException.class, () -> withFan(SampleNecks.octaveMandolin()))
                         .getMessage());
+    }
+
+    /** By hand: 14.5 mm at fret 1 and 16.5 mm at fret 12 run on to 14.37 mm at the nut; 3 mm more with a volute. */
+    @Test
+    void side_showsTheVoluteAtTheNut() {
+        NeckDesign plain = SampleNecks.octaveMandolin();
+        NeckDesign voluted = plain.back(plain.back().volute(Volute.of(mm(3), mm(30))));
+        double first = 560 * (1 - Math.pow(2, -1 / 12.0));
+        double atNut = 14.5 - 2 * first / (280 - first);
+
+        assertEquals(atNut, deepestAtNut(plain), READ);
+        assertEquals(atNut + 3, deepestAtNut(voluted), READ);
+    }
+
+    /** How far the back's outline lies below the glue face at the nut. */
+    private static double deepestAtNut(NeckDesign design) {
+        DxfFile dxf = new DxfFile(Template.of(design).only(TemplatePart.SIDE).toDxf());
+        List<DxfFile.Entity> centre = dxf.all("LINE", Layer.CENTRE).stream()
+                .filter(line -> Math.abs(line.number(10) - line.number(11)) < READ)
+                .sorted(Comparator.comparingDouble(line -> line.number(10)))
+                .toList();
+        DxfFile.Entity nut = centre.get(0);
+        double span = Math.abs(nut.number(20) - nut.number(21));
+        return span - design.boardThicknessAtMm(0) - 2 * 6; // the line runs 6 mm on
     }
 
     private static boolean has(List<Double> lengths, double wanted) {

@@ -51,28 +51,43 @@ class NeckFileRefusalsTest {
                 one(
                         "wood: Indian rosewood",
                         "wood: Indian rosewod",
-                        "fingerboard.wood is \"Indian rosewod\", but must be"),
+                        "fingerboard.wood must be one of African ebony, African mahogany, American basswood, black cherry,"),
                 one(
                         "kind: one piece",
                         "kind: one pice",
                         "shop.fence.kind is \"one pice\", but must be one of one piece,"),
-                one("shape: rounded", "shape: round", "back.shape is \"round\", but must be one of rounded, full"),
+                one(
+                        "shape: rounded",
+                        "shape: round",
+                        "back.shape must be one of rounded, full, flat-backed, pointed, but was \"round\""),
                 // numbers and lists
                 one("frets: 20 ", "frets: 0 ", "frets is \"0\", but must be a whole number from 1 to 200"),
                 one(
                         "flutes: 2 ",
                         "flutes: two ",
                         "shop.cutter.flutes is \"two\", but must be a whole number from 1 to 8"),
-                one("at frets: [1, 12]", "at frets: [1]", "back.at frets is a list of 1 item, but must be a list of 2"),
-                one("at frets: [1, 12]", "at frets: 1", "back.at frets is \"1\", but must be a list of 2 items"),
-                one("at frets: [1, 12]", "at frets: [12, 1]", "back: frets of the two depths must be 0 or more and"),
-                one("tensions: 95 N", "tensions: [95 N, 90 N]", "strings: string tension must be told once for all or"),
-                one("pitches: [G2, D3, A3, E4]", "pitches: []", "strings.pitches is a list of 0 items, but must be a"),
+                one(
+                        "at frets: [1, 12]",
+                        "at frets: [1]",
+                        "back.at frets must be a list of 2 items, each a whole number from 0 to 200, but was a list of 1 item"),
+                one(
+                        "at frets: [1, 12]",
+                        "at frets: 1",
+                        "back.at frets must be a list of 2 items, each a whole number from 0 to 200, but was \"1\""),
+                one("at frets: [1, 12]", "at frets: [12, 1]", "back.at frets must be ascending, but was 12 and 1"),
+                one(
+                        "tensions: 95 N",
+                        "tensions: [95 N, 90 N]",
+                        "strings.tensions must be given once for all or once for each of the 4 courses, but was given 2 times"),
+                one(
+                        "pitches: [G2, D3, A3, E4]",
+                        "pitches: []",
+                        "strings.pitches must be a list of 1 to 24 items, each a note with its octave, such as G2, F#3 or"),
                 one("pitches: [G2, D3,", "pitches: [G2, H3,", "strings.pitches[2]: \"H3\" cannot be read as a note"),
-                one("doubled: yes", "doubled: true", "strings.doubled is \"true\", but must be one of yes, no"),
+                one("doubled: yes", "doubled: true", "strings.doubled must be one of yes, no, but was \"true\""),
                 one("joint: in the head", "joint:", "scarf.joint has no value; give one of in the head, in the shaft"),
                 // ranges
-                one("width: 6 mm", "width: -6 mm", "rod.width is \"-6 mm\", but must be a length of more than 0 mm"),
+                one("width: 6 mm", "width: -6 mm", "rod.width must be more than 0 mm, but was -6 mm"),
                 one(
                         "scale: 560 mm",
                         "scale: 560 m",
@@ -81,18 +96,24 @@ class NeckFileRefusalsTest {
                         "pitch: 13 deg",
                         "pitch: 60 deg",
                         "head.pitch must be more than 0 deg and 45 deg or less, but was 60 deg"),
-                one("radius: 400 mm", "radius: 10 mm", "fingerboard: "),
+                one(
+                        "radius: 400 mm",
+                        "radius: 10 mm",
+                        "fingerboard.radius must be more than half the width of 34 mm, but was 10 mm"),
                 one(
                         "last pass: 0.5 mm",
                         "last pass: 5 mm",
-                        "shop: last pass must be no deeper than 1.5 mm, but was 5 mm"),
+                        "shop.last pass must be no deeper than 1.5 mm, but was 5 mm"),
                 // what belongs to the shape beyond the design
                 one("feed: 1800 mm/min", "feed: 1800 mm", "shop.feed: \"1800 mm\" is a length; a speed is wanted"),
                 one(
                         "turning: 16000 rpm",
                         "turning: 16000 mm",
                         "shop.turning: \"16000 mm\" is a length; a frequency is wanted"),
-                one("fret height: 1.1 mm", "fret height: 0 mm", "fingerboard.fret height is \"0 mm\", but must be"),
+                one(
+                        "fret height: 1.1 mm",
+                        "fret height: 0 mm",
+                        "fingerboard.fret height must be more than 0 mm, but was 0 mm"),
                 one(
                         "  fret height: 1.1 mm",
                         "  #",
@@ -138,12 +159,15 @@ class NeckFileRefusalsTest {
                         "width at break line: 60 mm",
                         "width at break line: -6 mm",
                         "head.width at break line must be more than 0 mm, but was -6 mm"),
-                one("spacing: equal gaps", "spacing: equal", "strings.across.spacing is \"equal\", but must be one of"),
+                one(
+                        "spacing: equal gaps",
+                        "spacing: equal",
+                        "strings.across.spacing must be one of equal centres, equal gaps, graduated, but was \"equal\""),
                 one(
                         "spacing: equal gaps",
                         "spacing: graduated",
-                        "strings.across: spacing graduated and growth must be told together"),
-                one("    in pair: 2.6 mm", "    #", "strings.across: in pair is missing; doubled strings need it"),
+                        "strings.across: spacing graduated and growth must be given together, or neither"),
+                one("    in pair: 2.6 mm", "    #", "strings: in pair is missing; doubled strings need it"),
                 one("    span at saddle: 44 mm", "    #", "strings.across.span at saddle is missing"),
                 one(
                         "edge at nut: 3 mm",
@@ -153,7 +177,7 @@ class NeckFileRefusalsTest {
                 one(
                         "0.43 mm, 0.28 mm]",
                         "0.43 mm, 11 mm]",
-                        "strings.diameters[4] is \"11 mm\", but must be a length of more than 0 mm and at most 6 mm"),
+                        "strings.diameters[4] must be more than 0 mm and 6 mm or less, but was 11 mm"),
                 one(
                         "    diameter: 6 mm ",
                         "    diameter: 6.5 mm ",
@@ -189,8 +213,7 @@ class NeckFileRefusalsTest {
                 one(
                         "diameters: [1.02 mm,",
                         "diameters: [7 mm,",
-                        "strings.diameters[1] is \"7 mm\", but must be a length of more than 0 mm and at most 6 mm with its"
-                                + " unit, such as 0.43 mm or 17 thou"),
+                        "strings.diameters[1] must be more than 0 mm and 6 mm or less, but was 7 mm"),
                 one(
                         "block length: 35 mm",
                         "block length: 0 mm",
@@ -213,7 +236,7 @@ class NeckFileRefusalsTest {
                 one(
                         "  cover strip: 0 mm",
                         "  pocket: {length: 400 mm, width: 8 mm, depth: 10 mm}",
-                        "channel: pocket length must be no more than the channel's"),
+                        "channel.pocket.length must be no more than the channel's 300.5 mm, but was 400 mm"),
                 one("diameter: 6 mm", "diameter: 8 mm", "shop.cutter.diameter is 8 mm, but must be 6 mm or less"),
                 one(
                         "length: 300 mm",
@@ -311,17 +334,17 @@ class NeckFileRefusalsTest {
     void parse_refusesAShapeThatTheBassCannotHave() {
         assertThat(first(BASS.replace("extra depth: 1/8 in", "extra depth: 0 in"))
                         .sentence())
-                .startsWith("back.volute.extra depth is \"0 in\", but must be a length of more than 0 mm");
+                .startsWith("back.volute.extra depth must be more than 0 in, but was 0 in");
         assertThat(first(BASS.replace("    turn radius: 1 in ", "    # ")).sentence())
                 .startsWith("back.heel turn.turn radius is missing");
         assertThat(first(BASS.replace("fall-away: 10 thou", "fall-away: -10 thou"))
                         .sentence())
-                .startsWith("fingerboard.fall-away is \"-10 thou\", but must be a length of at least 0 mm");
+                .startsWith("fingerboard.fall-away must be 0 thou or more, but was -10 thou");
         assertThat(first(BASS.replace("frets: 22", "frets: 16")).sentence())
-                .startsWith("fingerboard: end of the fall-away must be more than its start");
+                .startsWith("fingerboard.fall-away begins at the body joint, fret 16, but there is no fret past it");
         assertThat(first(BASS.replace("spacing: graduated", "spacing: equal gaps"))
                         .sentence())
-                .isEqualTo("strings.across: spacing graduated and growth must be told together");
+                .isEqualTo("strings.across: spacing graduated and growth must be given together, or neither");
     }
 
     @Test
@@ -348,7 +371,7 @@ class NeckFileRefusalsTest {
         assertThat(problems("name: Only a name\n").stream()
                         .map(problem -> problem.sentence().split(" is missing")[0]))
                 .containsExactly(
-                        "scale", "frets", "body at fret", "wood", "fingerboard", "back", "rod", "blank", "shop");
+                        "frets", "body at fret", "wood", "fingerboard", "back", "rod", "blank", "shop", "scale");
     }
 
     @ParameterizedTest
