@@ -182,35 +182,9 @@ class ShapeOfThePlanTest {
 
         assertThat(titles(plan(slope))).contains("Fingerboard");
         assertThatThrownBy(() -> plan(slope.frets(14)))
-<<<<<<< HEAD:neckgeom-core/src/test/java/org/neckgeom/plan/ShapeOfThePlanTest.java
                 .hasMessage(
                         "fingerboard: a fall-away begins at the body joint, fret 14, but there is no fret past it: leave"
                                 + " it out, or give more frets");
-=======
-                .hasMessage("fingerboard.fall-away begins at the body joint, fret 14, but there is no fret past it: leave it out,"
-                        + " or give more frets");
-    }
-
-    @Test
-    void details_areEqualWhenEverythingToldIs() {
-        NeckDetails one = NeckDetails.none().overstand(mm(3)).heelBlocks(mm(60));
-
-        assertThat(one)
-                .isEqualTo(NeckDetails.none().heelBlocks(mm(60)).overstand(mm(3)))
-                .hasSameHashCodeAs(NeckDetails.none().heelBlocks(mm(60)).overstand(mm(3)))
-                .isNotEqualTo(one.overstand(mm(4)))
-                .isNotEqualTo(one.heelBlocks(mm(61)))
-                .hasToString("details: heel blocks");
-        assertThat(PLAIN.details(one)).isNotEqualTo(PLAIN);
-    }
-
-    @Test
-    void details_refuseWhatCannotBe() {
-        assertThatThrownBy(() -> NeckDetails.none().spare(mm(-1), mm(0), mm(0)))
-                .hasMessageContaining("spare at each end")
-                .hasMessageContaining("-1 mm");
-        assertThatThrownBy(() -> NeckDetails.none().heelBlocks(mm(0))).hasMessageContaining("heel block length");
->>>>>>> board:neckgeom-core/src/test/java/org/neckgeom/plan/NeckDetailsTest.java
     }
 
     private static List<String> titles(NeckPlan plan) {

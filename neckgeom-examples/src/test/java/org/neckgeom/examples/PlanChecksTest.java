@@ -249,7 +249,7 @@ class PlanChecksTest {
                 + "  cutting:\n    deviation: 0.04 mm\n";
         NeckPlan plan = NeckFile.parse("shop.yaml", told);
 
-        assertThat(plan.workmanshipAsTold())
+        assertThat(plan.workmanship())
                 .isEqualTo(Workmanship.withDefaults()
                         .gluing(Spread.triangular(mm(0.3)))
                         .cutting(Spread.normal(mm(0.04))));
