@@ -86,7 +86,12 @@ final class Faults {
         if (!(data instanceof String text)) {
             return String.valueOf(data);
         }
+        return '"' + cut(text) + '"';
+    }
+
+    /** The beginning of a text, on one line. */
+    static String cut(String text) {
         String line = text.replace("\n", " ");
-        return '"' + Words.shown(line.length() > LONGEST_SHOWN ? line.substring(0, LONGEST_SHOWN) + "..." : line) + '"';
+        return Words.shown(line.length() > LONGEST_SHOWN ? line.substring(0, LONGEST_SHOWN) + "..." : line);
     }
 }

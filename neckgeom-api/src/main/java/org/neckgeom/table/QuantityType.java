@@ -40,6 +40,27 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
 
     private static final String FRACTIONS = "fractional in";
 
+    /** The schema of a quantity as an object, to which every one in JSON refers. */
+    static final Map<String, Object> OBJECT = Types.map(
+            "description",
+            "a quantity: its number, its unit by symbol and by UCUM code, and the unit it is printed in where another",
+            "type",
+            "object",
+            "properties",
+            Types.map(
+                    VALUE,
+                    Types.map("type", "number"),
+                    UNIT,
+                    Types.map("type", "string"),
+                    UCUM,
+                    Types.map("type", "string"),
+                    PRINTED_IN,
+                    Types.map("type", "string")),
+            "required",
+            List.of(VALUE, UNIT),
+            "additionalProperties",
+            false);
+
     private final ShopUnit<Q> like;
     private final String noun;
     private final String examples;
@@ -308,7 +329,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
 
     @Override
     Map<String, Object> schema(Spelling spelling) {
-        return spelling == Spelling.WORDS ? textSchema() : objectSchema();
+        return spelling == Spelling.WORDS ? textSchema() : Types.map("title", allowed(), "$ref", "#/$defs/quantity");
     }
 
     private Map<String, Object> textSchema() {
@@ -316,26 +337,6 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
         String one = NUMBER + " *(" + units + ")";
         String pattern = like.kind() == (Class<?>) Length.class ? "(" + one + "|" + WITH_REMAINDER + ")" : one;
         return Types.map("title", allowed(), "type", "string", "pattern", "^" + pattern + "$");
-    }
-
-    private Map<String, Object> objectSchema() {
-        return Types.map(
-                "type",
-                "object",
-                "properties",
-                Types.map(
-                        VALUE,
-                        Types.map("type", "number"),
-                        UNIT,
-                        Types.map("type", "string"),
-                        UCUM,
-                        Types.map("type", "string"),
-                        PRINTED_IN,
-                        Types.map("type", "string")),
-                "required",
-                List.of(VALUE, UNIT),
-                "additionalProperties",
-                false);
     }
 
     /** Escapes what a regular expression of ECMA-262, the one JSON Schema uses, would read as a sign. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.text.Nearest;
-import org.neckgeom.text.Words;
 
 /** One group of a tree while it is read. A key may be written in either spelling, but once. */
 record Source(Map<?, ?> map, String path, Faults faults) {
@@ -38,7 +37,7 @@ record Source(Map<?, ?> map, String path, Faults faults) {
             if (!words.contains(name) && camel < 0) {
                 List<String> all = new ArrayList<>(words);
                 String slip = Nearest.question(name, all);
-                String full = below(Words.shown(name));
+                String full = below(Faults.cut(name));
                 faults.sentence(
                         full,
                         "unknown",

@@ -403,6 +403,18 @@ public final class Table<T> {
         return Tree.of(plain(noun, Objects.requireNonNull(spelling, "spelling")));
     }
 
+    /**
+     * Writes a noun as plain data with its lengths in one style, whatever each was given in.
+     *
+     * @param noun the noun
+     * @param spelling of keys and quantities
+     * @param style of every length
+     * @return the tree
+     */
+    public Tree write(T noun, Spelling spelling, LengthStyle style) {
+        return Tree.of(plain(split.apply(noun).in(Objects.requireNonNull(style, "style")), spelling));
+    }
+
     Map<String, Object> plain(T noun, Spelling spelling) {
         return plain(split.apply(Objects.requireNonNull(noun, "noun")), spelling);
     }
@@ -515,7 +527,20 @@ public final class Table<T> {
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.put("title", title);
         schema.putAll(schema(spelling));
+        if (spelling == Spelling.JSON) {
+            schema.put("$defs", Map.of("quantity", QuantityType.OBJECT));
+        }
         return Json.of(schema);
+    }
+
+    /**
+     * Returns the schema of this noun as a part of a larger one, which has {@code $defs.quantity} from {@link #schema}.
+     *
+     * @param spelling of keys and quantities
+     * @return the fragment
+     */
+    public Tree fragment(Spelling spelling) {
+        return Tree.of(schema(Objects.requireNonNull(spelling, "spelling")));
     }
 
     /**

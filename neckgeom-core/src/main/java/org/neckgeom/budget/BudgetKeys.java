@@ -2,7 +2,6 @@ package org.neckgeom.budget;
 
 import java.util.List;
 import javax.measure.Quantity;
-import org.neckgeom.fault.Refusal;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.table.Key;
 import org.neckgeom.table.QuantityType;
@@ -109,11 +108,9 @@ public final class BudgetKeys {
      * @return the same budget
      * @throws IllegalArgumentException if its result is of another kind
      */
-    @SuppressWarnings("unchecked") // the kind of its unit is looked at first
+    @SuppressWarnings("unchecked") // a unit of that kind has the name of its own
     public static <Q extends Quantity<Q>> Budget<Q> ofKind(Budget<?> budget, Class<Q> kind) {
-        if (budget.unit().kind() != (Class<?>) kind) {
-            throw Refusal.of("unit", "kind", "be one of " + kind.getSimpleName(), budget.unit());
-        }
+        ShopUnit.named(budget.unit().toString(), kind);
         return (Budget<Q>) budget;
     }
 }

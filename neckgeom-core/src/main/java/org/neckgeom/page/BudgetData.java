@@ -28,7 +28,7 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class BudgetData {
 
-    private static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", BudgetKeys.TABLE);
+    static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", BudgetKeys.TABLE);
 
     private final Budget<?> budget;
 

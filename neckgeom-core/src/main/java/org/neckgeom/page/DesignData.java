@@ -13,7 +13,7 @@ import org.neckgeom.text.Report;
  */
 public final class DesignData {
 
-    private static final Document<NeckDesign> DOCUMENT = new Document<>("neckgeom design", NeckDesign.TABLE);
+    static final Document<NeckDesign> DOCUMENT = new Document<>("neckgeom design", NeckDesign.TABLE);
 
     private final NeckDesign design;
 

@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.neckgeom.board.Fret;
@@ -62,6 +63,15 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
+     * Returns the JSON Schema (draft 2020-12) of the documents that plans, designs and budgets are written as.
+     *
+     * @return the schema as JSON, ending in a line feed
+     */
+    public static String schema() {
+        return DataSchema.text(List.of(DOCUMENT, DesignData.DOCUMENT, BudgetData.DOCUMENT));
+    }
+
+    /**
      * Returns the plan that a JSON text written by {@link #toJson} holds.
      *
      * @param json the text
@@ -90,7 +100,9 @@ public final class PlanData implements SaysLengths<PlanData> {
      * @return 64 lower-case hexadecimal digits
      */
     public String hash() {
-        String json = Json.of(DOCUMENT.of(plan.in(LengthStyle.MILLIMETRES)));
+        Map<String, Object> given = DOCUMENT.of(plan, LengthStyle.MILLIMETRES);
+        given.remove("printIn");
+        String json = Json.of(given);
         try {
             byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

@@ -22,9 +22,9 @@ final class Answerable {
         refuseNothing(
                 design,
                 Math.min(0, channelStart),
-                "back.firstDepth",
+                "back.first depth",
                 design.back().firstDepthMm());
-        refuseNothing(design, last, "back.secondDepth", design.back().secondDepthMm());
+        refuseNothing(design, last, "back.second depth", design.back().secondDepthMm());
     }
 
     private static void refuseNothing(NeckDesign design, double x, String path, double depth) {
@@ -51,7 +51,7 @@ final class Answerable {
             return "wood";
         }
         return switch (fault.path()) {
-            case "neck angle", "fret plane" -> "neckSet";
+            case "neck angle", "fret plane" -> "neck set";
             case "fingerboard", "fingerboard's wood" -> "fingerboard";
             default -> "plan";
         };

@@ -225,7 +225,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws IllegalArgumentException if the step cannot follow the steps so far
      */
     public NeckPlan then(CentringStep step) {
-        List<CentringStep> steps = rounds().then(step).steps();
+        rounds().then(step);
+        List<CentringStep> steps = new ArrayList<>(steps(given));
+        steps.add(step);
         return with(ROUNDS, CentringRound.of(steps));
     }
 
@@ -525,7 +527,11 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @return the steps, none before the first cut
      */
     public List<CentringStep> steps() {
-        return given.find(ROUNDS).orElse(List.of()).stream()
+        return steps(shown);
+    }
+
+    private static List<CentringStep> steps(Values<NeckPlan> values) {
+        return values.find(ROUNDS).orElse(List.of()).stream()
                 .flatMap(round -> round.steps().stream())
                 .toList();
     }
@@ -626,8 +632,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * asks this at the door, so that nothing is refused later.
      *
      * @return this plan
-     * @throws org.neckgeom.fault.Refusal if its parts don't go together, with the part to change as its path: {@code back.firstDepth},
-     *     {@code back.secondDepth}, {@code fingerboard}, {@code neckSet}, {@code wood} or the whole {@code plan}
+     * @throws org.neckgeom.fault.Refusal if its parts don't go together, with the part to change as its path: {@code back.first depth},
+     *     {@code back.second depth}, {@code fingerboard}, {@code neck set}, {@code wood} or the whole {@code plan}
      */
     public NeckPlan checked() {
         Answerable.checkBack(design());

@@ -150,8 +150,12 @@ public final class RandomPlans {
         design = lot() ? design.heel(heel()) : design;
         design = lot() ? design.neckSet(neckSet()) : design;
         design = lot() ? design.strings(strings()) : design;
+        if (!lot()) {
+            return design;
+        }
         Head head = design.head().orElseThrow();
-        return lot() ? design.head(head.posts(posts(count(design)))) : design;
+        Fingerboard fretted = design.fingerboard().fretHeight(length(0.9, 1.2));
+        return design.fingerboard(fretted).head(head.posts(posts(count(design))));
     }
 
     private Wood wood() {

@@ -195,24 +195,25 @@ class NeckPlanTest {
                 .isEqualTo(widest);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(640)).section(mm(widest - 0.01), mm(20))))
-                .withMessageContaining("blank width must be")
-                .withMessageContaining("or more, the neck's own");
+                .withMessageContaining("blank.width must be")
+                .withMessageContaining("or more: the fingerboard at its widest must come out of it");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(640)).section(mm(61), mm(10))))
-                .withMessageContaining("blank thickness must be");
+                .withMessageContaining("blank.thickness must be");
+        // A head that is scarfed on may come from another board.
         assertThat(of(
-                                OCTAVE,
+                                SCARFED,
                                 Blank.ofLength(mm(Math.max(joint, channel.endMm())))
                                         .section(mm(61), mm(20)))
                         .standing())
                 .startsWith("Plan of");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(OCTAVE, Blank.ofLength(mm(joint - 0.01)).section(mm(61), mm(20))))
-                .withMessageContaining("blank length must be");
+                .withMessageContaining("blank.length must be");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> of(
                         OCTAVE, Blank.ofLength(mm(640)).section(mm(61), mm(20)).nutAt(mm(640 - joint + 0.01))))
-                .withMessageContaining("blank length must be");
+                .withMessageContaining("blank.length must be");
     }
 
     @Test
@@ -225,16 +226,19 @@ class NeckPlanTest {
                 .isEmpty();
         refused(
                 () -> of(OCTAVE.channel(early), SampleBench.octaveBlank().nutAt(mm(4))),
-                "channel start must be on the blank, which begins 4 mm before the nut, but was -5 mm");
+                "channel.starts at must be -4 mm or more, where the blank begins, but was -5 mm");
         refused(
                 () -> NeckPlan.of(
                         OCTAVE.channel(early),
                         SampleBench.octaveBlank().nutAt(mm(5)),
                         Shop.with(Cutter.straight(mm(6.1)))),
-                "cutter diameter must be no more than the channel's width of 6 mm, but was 6.1 mm");
-        refused(
-                () -> of(NeckDesign.named("bare").scale(mm(560)), SampleBench.octaveBlank()),
-                "\"bare\" must have its channel told for a plan, but has none: add .channel(...) or .rod(...)");
+                "shop.cutter.diameter must be 6 mm or less, the channel's width: a thinner cutter, or a channel with 0.1 mm of"
+                        + " side play, but was 6.1 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> of(NeckDesign.named("bare").scale(mm(560)), SampleBench.octaveBlank()))
+                .withMessageContaining("fingerboard is missing; give ")
+                .withMessageContaining("back is missing; give ")
+                .withMessageContaining("rod is missing; give ");
         refused(
                 () -> PLAIN.fenceMoved(FenceMove.toward(mm(1))),
                 "a fence move must follow a trial cut, but fence moved 1 mm toward the cutter came first");

@@ -467,10 +467,13 @@ class NeckReadingsTest {
                 .withMessageStartingWith("slot offset must be read at its head end before its heel end");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> none.scarfAngle(Estimate.of(deg(60), deg(1))))
-                .withMessage("scarf angle as read must be from 1 to 45 deg, but was 60 deg");
+                .withMessage("scarf angle as read must be 1 deg or more and 45 deg or less, but was 60 deg");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PLAN.readings(none.backDepth(mm(-80), read(15, 0.1))))
-                .withMessageStartingWith("station of a back depth must be on the neck, from the nut to ");
+                .isThrownBy(() -> none.backDepth(mm(-80), read(15, 0.1)))
+                .withMessage("station must be 0 mm or more, but was -80 mm");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PLAN.readings(none.backDepth(mm(480), read(15, 0.1))))
+                .withMessageStartingWith("as made.back must have its stations on the neck, from the nut to ");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLAN.readings(none.read(CHANNEL_START, read(400, 0.1))))
                 .withMessage("channel end must be more than its start at 400 mm, but was 285 mm");

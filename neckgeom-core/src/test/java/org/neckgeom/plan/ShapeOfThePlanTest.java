@@ -182,9 +182,8 @@ class ShapeOfThePlanTest {
 
         assertThat(titles(plan(slope))).contains("Fingerboard");
         assertThatThrownBy(() -> plan(slope.frets(14)))
-                .hasMessage(
-                        "fingerboard: a fall-away begins at the body joint, fret 14, but there is no fret past it: leave"
-                                + " it out, or give more frets");
+                .hasMessage("fingerboard.fall-away begins at the body joint, fret 14, but there is no fret past it: leave it"
+                        + " out, or give more frets");
     }
 
     private static List<String> titles(NeckPlan plan) {
@@ -221,6 +220,7 @@ class ShapeOfThePlanTest {
                         .joint(Tenon.of(mm(60), mm(20)).holes(mm(8), mm(6)).at(mm(20), mm(40))));
         Blank spare = BLANK.endSpare(mm(5)).edgeSpare(mm(2)).planing(mm(1)).sawKerf(mm(1.8));
         NeckDesign fanned = across(NECK, 110)
+                .scale(mm(598.665))
                 .fannedFrets(Fan.between(mm(610), mm(590)).squareAt(7))
                 .heel(NECK.heel().orElseThrow().blockLength(mm(60)));
         Blank blank = Blank.ofLength(mm(900))
