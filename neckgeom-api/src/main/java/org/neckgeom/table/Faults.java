@@ -19,6 +19,29 @@ final class Faults {
 
     private final Set<Fault> found = new LinkedHashSet<>();
 
+    /** How the keys of the document are written, for the path of one that lacks. */
+    private final Spelling spelling;
+
+    Faults() {
+        this(Spelling.WORDS);
+    }
+
+    private Faults(Spelling spelling) {
+        this.spelling = spelling;
+    }
+
+    /** Of a document whose keys show how it is spelled. */
+    static Faults of(@Nullable Object document) {
+        boolean isCamel = document instanceof Map<?, ?> map
+                && map.keySet().stream()
+                        .anyMatch(key -> key.toString().chars().anyMatch(Character::isUpperCase));
+        return new Faults(isCamel ? Spelling.JSON : Spelling.WORDS);
+    }
+
+    Spelling spelling() {
+        return spelling;
+    }
+
     void add(String path, String rule, String must, Object data) {
         found.add(new Fault(path, rule, must, shown(data)));
     }

@@ -20,9 +20,10 @@ record Source(Map<?, ?> map, String path, Faults faults) {
 
     /** The path of a key, as it is written here. */
     String path(Key<?, ?> key) {
-        String written = map.containsKey(key.name()) || !map.containsKey(key.name(Spelling.JSON))
-                ? key.name()
-                : key.name(Spelling.JSON);
+        boolean isWritten = map.containsKey(key.name()) || map.containsKey(key.name(Spelling.JSON));
+        String written = isWritten
+                ? map.containsKey(key.name()) ? key.name() : key.name(Spelling.JSON)
+                : key.name(faults.spelling());
         return below(written);
     }
 

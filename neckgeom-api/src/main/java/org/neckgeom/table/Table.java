@@ -256,8 +256,8 @@ public final class Table<T> {
      * @throws IllegalArgumentException with all faults at once, each with its path
      */
     public T read(Tree tree, String place) {
-        Faults faults = new Faults();
         Tree moved = moves.moved(Objects.requireNonNull(tree, "tree"));
+        Faults faults = Faults.of(moved.plain());
         T read = read(moved.plain(), Objects.requireNonNull(place, "place"), faults);
         try {
             faults.refuseIfAny();

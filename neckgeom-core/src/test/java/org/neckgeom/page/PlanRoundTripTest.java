@@ -206,7 +206,7 @@ class PlanRoundTripTest {
                 "\"frets\": 20 | \"frets\": 1e999 | JSON must have no number beyond 1.7976931348623157E308",
                 "\"value\": 640, \"unit\": \"mm\" | \"value\": 640, \"unit\": \"kg\" | blank.length.unit must be a unit of a length, one of",
                 "\"value\": 640, | \"value\": -640, | blank.length must be more than 0 mm, but was -640 mm",
-                "\"one piece\" | \"bent\" | shop.fence.kind must be one of one piece, split, pivoting, but was \"bent\"",
+                "\"two-way\" | \"bent\" | rod.kind must be one of two-way, single-action, steel bar, carbon bar, but was \"bent\"",
                 "\"fenceWall\": | \"fencewall\": | readings[1].fencewall is not a known key; did you mean \"fence wall\"?",
             })
     void planFrom_saysWhatIsWrongAndWhere(String from, String to, String message) {
@@ -371,7 +371,7 @@ class PlanRoundTripTest {
             {"\"version\": 2", "\"version\": 3"},
             {"\"frets\": 20", "\"frets\": \"20\""},
             {"\"frets\": 20", "\"frets\": 20, \"fretz\": 1"},
-            {"\"one piece\"", "\"bent\""},
+            {"\"two-way\"", "\"bent\""},
             {"\"fenceWall\"", "\"fencewall\""},
         }) {
             String changed = changed(change[0], change[1]);
