@@ -33,8 +33,7 @@ final class Faults {
     /** Of a document whose keys show how it is spelled. */
     static Faults of(@Nullable Object document) {
         boolean isCamel = document instanceof Map<?, ?> map
-                && map.keySet().stream()
-                        .anyMatch(key -> key.toString().chars().anyMatch(Character::isUpperCase));
+                && map.keySet().stream().anyMatch(key -> key.toString().chars().anyMatch(Character::isUpperCase));
         return new Faults(isCamel ? Spelling.JSON : Spelling.WORDS);
     }
 

@@ -89,8 +89,8 @@ public final class FannedFrets implements Answer {
                     Scale.of(fan.bassScale()).divisions(divisions),
                     Scale.of(fan.trebleScale()).divisions(divisions),
                     OuterStrings.of(
-                            StringPlaces.atNut(neck).orElseThrow().spread(),
-                            StringPlaces.atSaddle(neck).orElseThrow().spread()),
+                            StringSpacing.atNut(neck).orElseThrow().spread(),
+                            StringSpacing.atSaddle(neck).orElseThrow().spread()),
                     fan.squareFret());
         });
     }

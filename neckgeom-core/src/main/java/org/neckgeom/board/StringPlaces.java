@@ -4,12 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.Across;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
@@ -47,49 +43,6 @@ public final class StringPlaces implements Answer {
         this.centres = centres;
         this.diameters = diameters;
         this.style = style;
-    }
-
-    /**
-     * Returns a neck's strings across the nut.
-     *
-     * @param neck its strings and its fingerboard are used
-     * @return the places, or nothing where it was not given how the strings are spread
-     */
-    public static Optional<StringPlaces> atNut(NeckDesign neck) {
-        return ofNeck(
-                neck,
-                (strings, across) ->
-                        strings.inside(neck.style().amount(neck.fingerboard().nutWidthMm()), across.edgeAtNut()));
-    }
-
-    /**
-     * Returns a neck's strings across the saddle.
-     *
-     * @param neck its strings are used
-     * @return the places, or nothing where it was not given how the strings are spread
-     */
-    public static Optional<StringPlaces> atSaddle(NeckDesign neck) {
-        return ofNeck(neck, (strings, across) -> strings.across(across.spanAtSaddle()));
-    }
-
-    private static Optional<StringPlaces> ofNeck(
-            NeckDesign neck, BiFunction<StringSpacing.Wanted, Across, StringSpacing> span) {
-        if (!Objects.requireNonNull(neck, "neck").hasStrings()) {
-            return Optional.empty();
-        }
-        return neck.strings().across().map(across -> {
-            Amount<Length> pair = across.inPair().orElse(neck.style().amount(0));
-            try {
-                StringSpacing spacing = span.apply(StringSpacing.of(neck.strings(), pair), across);
-                return switch (across.spacing()) {
-                    case EQUAL_CENTRES -> spacing.equalCentres();
-                    case EQUAL_GAPS -> spacing.equalGaps();
-                    case GRADUATED -> spacing.graduated(across.growth().orElseThrow());
-                };
-            } catch (Refusal refused) {
-                throw refused.at("strings.across");
-            }
-        });
     }
 
     /**

@@ -20,6 +20,7 @@ import org.neckgeom.form.Kind;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
+import org.neckgeom.table.Table;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
@@ -83,6 +84,29 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
      */
     public static Budget<Length> named(String title) {
         return of(title, ShopUnit.MILLIMETRE);
+    }
+
+    /**
+     * Returns the keys of a budget of any kind of result.
+     *
+     * @return title, unit and contributors
+     */
+    public static Table<Budget<?>> table() {
+        return BudgetKeys.TABLE;
+    }
+
+    /**
+     * Returns this budget as one of a kind of result.
+     *
+     * @param <R> the kind
+     * @param kind such as {@code Length.class}
+     * @return this
+     * @throws IllegalArgumentException if its result is of another kind
+     */
+    @SuppressWarnings("unchecked") // a unit of that kind has the name of its own
+    public <R extends Quantity<R>> Budget<R> ofKind(Class<R> kind) {
+        ShopUnit.named(unit.toString(), kind);
+        return (Budget<R>) this;
     }
 
     /**

@@ -13,7 +13,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /** How an uncertainty budget is given: its unit and its components, each with sensitivity and error. */
-public final class BudgetKeys {
+final class BudgetKeys {
 
     private static final int MOST = 10_000;
     private static final String FRACTIONS = "fractional in";
@@ -43,8 +43,7 @@ public final class BudgetKeys {
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 
     /** The keys. */
-    public static final Table<Budget<?>> TABLE =
-            Table.of("", "an uncertainty budget", BudgetKeys::budget, BudgetKeys::values);
+    static final Table<Budget<?>> TABLE = Table.of("", "an uncertainty budget", BudgetKeys::budget, BudgetKeys::values);
 
     private static final Key<Budget<?>, String> TITLE = TABLE.needed("title", Types.TEXT, "of the result");
     private static final Key<Budget<?>, ShopUnit<?>> UNIT =
@@ -97,20 +96,5 @@ public final class BudgetKeys {
                 .with(TITLE, budget.title())
                 .with(UNIT, budget.unit())
                 .with(CONTRIBUTORS, budget.contributors());
-    }
-
-    /**
-     * Returns a budget as one of a kind of result.
-     *
-     * @param <Q> the kind
-     * @param budget any
-     * @param kind such as {@code Length.class}
-     * @return the same budget
-     * @throws IllegalArgumentException if its result is of another kind
-     */
-    @SuppressWarnings("unchecked") // a unit of that kind has the name of its own
-    public static <Q extends Quantity<Q>> Budget<Q> ofKind(Budget<?> budget, Class<Q> kind) {
-        ShopUnit.named(budget.unit().toString(), kind);
-        return (Budget<Q>) budget;
     }
 }

@@ -22,12 +22,12 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class SpreadKeys<Q extends Quantity<Q>> {
+final class SpreadKeys<Q extends Quantity<Q>> {
 
     private static final int MOST_SAMPLES = 10_000;
 
     /** The keys of an error of length. */
-    public static final Table<Spread<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
+    static final Table<Spread<Length>> LENGTH = of(Types.SIZE_OR_NOTHING, Types.EITHER_WAY);
 
     private final Table<Spread<Q>> table;
     private final Key<Spread<Q>, Amount<Q>> within;
@@ -70,7 +70,7 @@ public final class SpreadKeys<Q extends Quantity<Q>> {
      * @param eitherWay an error with its sign
      * @return their table
      */
-    public static <Q extends Quantity<Q>> Table<Spread<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
+    static <Q extends Quantity<Q>> Table<Spread<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
         return new SpreadKeys<>(size, eitherWay).table;
     }
 

@@ -35,6 +35,9 @@ public final class Workmanship extends Noun<Workmanship> {
     public static final Table<Workmanship> TABLE =
             Table.of("workmanship", "how well each kind of step is done", Workmanship::new);
 
+    /** The keys of how well one step is done. */
+    public static final Table<Spread<Length>> STEP = SpreadKeys.LENGTH;
+
     private static final Key<Workmanship, Spread<Length>> EDGE = step(
             "edge",
             Spread.rectangular(mm(0.10)),
@@ -67,7 +70,7 @@ public final class Workmanship extends Noun<Workmanship> {
     }
 
     private static Key<Workmanship, Spread<Length>> step(String name, Spread<Length> usual, String meaning) {
-        return TABLE.usual(name, Types.group(SpreadKeys.LENGTH), usual, meaning);
+        return TABLE.usual(name, Types.group(STEP), usual, meaning);
     }
 
     /**

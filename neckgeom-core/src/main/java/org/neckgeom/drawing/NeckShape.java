@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.JointPlace;
@@ -103,8 +104,8 @@ public final class NeckShape {
 
     /** The middle of each string from the nut line to the board's end, from bass to treble; none where none are told. */
     public List<List<Point>> strings() {
-        return StringPlaces.atNut(design)
-                .flatMap(nut -> StringPlaces.atSaddle(design).map(saddle -> strings(nut, saddle)))
+        return StringSpacing.atNut(design)
+                .flatMap(nut -> StringSpacing.atSaddle(design).map(saddle -> strings(nut, saddle)))
                 .orElse(List.of());
     }
 

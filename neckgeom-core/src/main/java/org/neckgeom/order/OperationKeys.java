@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Length;
-import org.neckgeom.budget.SpreadKeys;
+import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError.Way;
 import org.neckgeom.table.Key;
@@ -37,7 +37,7 @@ final class OperationKeys {
     private static final Key<Remedy, Way> WAY =
             REMEDY.optional("way", Types.words(Way.class, Way::toString), "that error works in");
     private static final Key<Remedy, Spread<Length>> SPREAD =
-            REMEDY.optional("spread", Types.group(SpreadKeys.LENGTH), "of that error");
+            REMEDY.optional("spread", Types.group(Workmanship.STEP), "of that error");
 
     static {
         REMEDY.together(ERROR, WAY, SPREAD);

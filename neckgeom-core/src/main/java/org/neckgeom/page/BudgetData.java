@@ -4,7 +4,6 @@ import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.budget.Budget;
-import org.neckgeom.budget.BudgetKeys;
 import org.neckgeom.budget.Distribution;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
@@ -28,7 +27,7 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class BudgetData {
 
-    static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", BudgetKeys.TABLE);
+    static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", Budget.table());
 
     private final Budget<?> budget;
 
@@ -57,8 +56,7 @@ public final class BudgetData {
      *     result of another kind
      */
     public static <Q extends Quantity<Q>> Budget<Q> budgetFrom(String json, Class<Q> kind) {
-        Budget<?> budget = DOCUMENT.read(json);
-        return BudgetKeys.ofKind(budget, kind);
+        return DOCUMENT.read(json).ofKind(kind);
     }
 
     /**

@@ -90,7 +90,7 @@ public final class PlanData implements SaysLengths<PlanData> {
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckDesign designFrom(String json) {
-        return planFrom(json).design();
+        return planFrom(json).designAsGiven();
     }
 
     /**

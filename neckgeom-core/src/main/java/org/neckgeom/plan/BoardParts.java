@@ -10,7 +10,7 @@ import org.neckgeom.board.BoardShape;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringOverhang;
-import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
@@ -29,7 +29,7 @@ final class BoardParts {
         if (crowned || plan.design().fingerboard().fallAway().isPresent()) {
             parts.add(board(plan));
         }
-        if (StringPlaces.atNut(plan.design()).isPresent()) {
+        if (StringSpacing.atNut(plan.design()).isPresent()) {
             parts.add(strings(plan));
         }
         return parts;
@@ -60,11 +60,11 @@ final class BoardParts {
         StringOverhang overhang = overhang(plan);
         PlanSection.Draft draft = PlanSection.titled(
                         "strings-across", "Strings across, bass to treble from the centreline", plan.style())
-                .row("atTheNut", "at the nut", StringPlaces.atNut(design).orElseThrow())
+                .row("atTheNut", "at the nut", StringSpacing.atNut(design).orElseThrow())
                 .row(
                         "atTheSaddle",
                         "at the saddle",
-                        StringPlaces.atSaddle(design).orElseThrow())
+                        StringSpacing.atSaddle(design).orElseThrow())
                 .row("overTheBoard", "over the board", overhang);
         int last = design.frets();
         Amount<Length> bass = overhang.bass(last);
@@ -99,8 +99,8 @@ final class BoardParts {
         NeckDesign design = plan.design();
         StringOverhang square = StringOverhang.of(
                 design,
-                StringPlaces.atNut(design).orElseThrow(),
-                StringPlaces.atSaddle(design).orElseThrow());
+                StringSpacing.atNut(design).orElseThrow(),
+                StringSpacing.atSaddle(design).orElseThrow());
         StringOverhang plain = FannedFrets.of(design).map(square::between).orElse(square);
         double back = plan.neckSet()
                 .map(set -> set.reach().house()

@@ -8,7 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.form.Kind;
@@ -48,7 +48,7 @@ final class HeadParts {
                         : draft.words("no-ears", "none, the blank is wide enough"));
         List<PlanCheck> checks = new ArrayList<>();
         head.tuners().ifPresent(tuners -> checks.add(tuners(plan, draft, layout, tuners)));
-        if (StringPlaces.atNut(plan.design()).isPresent() && layout.hasPosts()) {
+        if (StringSpacing.atNut(plan.design()).isPresent() && layout.hasPosts()) {
             checks.add(breaks(plan, draft, layout));
         }
         return new PlanPart(draft.done(), checks);
@@ -84,7 +84,7 @@ final class HeadParts {
     private static PlanCheck breaks(NeckPlan plan, PlanSection.Draft draft, HeadLayout layout) {
         Amount<Length> slot = plan.slotHeight();
         List<StringBreak> breaks =
-                layout.breaks(StringPlaces.atNut(plan.design()).orElseThrow(), slot);
+                layout.breaks(StringSpacing.atNut(plan.design()).orElseThrow(), slot);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < breaks.size(); i++) {
             double down = Math.toDegrees(breaks.get(i).angle().house());
@@ -101,7 +101,7 @@ final class HeadParts {
             draft.row(
                     "onTheNut",
                     "on the nut",
-                    layout.nutForces(StringPlaces.atNut(plan.design()).orElseThrow(), slot, pulls(plan.design())));
+                    layout.nutForces(StringSpacing.atNut(plan.design()).orElseThrow(), slot, pulls(plan.design())));
         }
         boolean enough = least >= StringBreak.FEW_DEGREES;
         return PlanCheck.of(

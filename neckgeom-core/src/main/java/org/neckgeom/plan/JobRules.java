@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.neckgeom.board.FallAway;
 import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
@@ -158,7 +159,8 @@ final class JobRules {
         Optional<Head> whole = design.head().filter(head -> head.scarf().isEmpty());
         if (whole.isPresent()) {
             beforeNut = Math.max(
-                    beforeNut, whole.get().lengthMm() * Math.cos(whole.get().pitchRad()));
+                    beforeNut,
+                    whole.get().lengthMm() * StrictMath.cos(whole.get().pitchRad()));
         }
         double needed = beforeNut + joint;
         if (!(blank.lengthMm() >= needed)) {
@@ -216,7 +218,7 @@ final class JobRules {
 
     /** Each string at the nut has its post, and its pull, and a height from which it comes down to the post. */
     private void posts() {
-        Optional<StringPlaces> nut = StringPlaces.atNut(design);
+        Optional<StringPlaces> nut = StringSpacing.atNut(design);
         int posts = design.head().map(head -> head.posts().size()).orElse(0);
         if (posts == 0) {
             return;
@@ -239,8 +241,8 @@ final class JobRules {
 
     private void strings() {
         refused("strings.across", () -> {
-            StringPlaces.atNut(design);
-            StringPlaces.atSaddle(design);
+            StringSpacing.atNut(design);
+            StringSpacing.atSaddle(design);
         });
         refused("fingerboard", () -> FallAway.of(design));
     }

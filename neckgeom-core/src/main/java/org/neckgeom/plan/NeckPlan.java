@@ -311,6 +311,15 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
+     * Returns the design as it was given, each length in its own unit.
+     *
+     * @return a design equal to {@link #design}
+     */
+    public NeckDesign designAsGiven() {
+        return given.at(DESIGN);
+    }
+
+    /**
      * Returns the blank.
      *
      * @return the blank

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
-import org.neckgeom.board.StringPlaces;
+import org.neckgeom.board.StringSpacing;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Fingerboard;
@@ -146,8 +146,8 @@ final class NeckModel {
         Arrays.fill(scales, neck.scale().lengthMm());
         FannedFrets.of(neck).ifPresent(fan -> {
             List<Amount<Length>> each = fan.scales(
-                    StringPlaces.atNut(neck).orElseThrow(),
-                    StringPlaces.atSaddle(neck).orElseThrow());
+                    StringSpacing.atNut(neck).orElseThrow(),
+                    StringSpacing.atSaddle(neck).orElseThrow());
             int inCourse = neck.strings().inCourse();
             for (int i = 0; i < scales.length; i++) {
                 int first = inCourse * i;

@@ -72,6 +72,7 @@ import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError;
 import org.neckgeom.order.Operation;
+import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
 import org.neckgeom.page.BudgetData;
@@ -224,6 +225,7 @@ final class CoreSamples {
                 () -> DesignData.of(neck()),
                 () -> BudgetData.of(budget()),
                 this::readings,
+                () -> OrderChanges.to(OrderOfWork.forNeck().without("glue ears")),
                 () -> OrderOfWork.forNeck().keep("glue ears"),
                 () -> OrderOfWork.forNeck().keep("glue ears").before("cut rod channel"),
                 () -> Operation.named("fit purfling"),

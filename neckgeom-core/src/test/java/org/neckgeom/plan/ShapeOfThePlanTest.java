@@ -182,8 +182,9 @@ class ShapeOfThePlanTest {
 
         assertThat(titles(plan(slope))).contains("Fingerboard");
         assertThatThrownBy(() -> plan(slope.frets(14)))
-                .hasMessage("fingerboard.fall-away begins at the body joint, fret 14, but there is no fret past it: leave it"
-                        + " out, or give more frets");
+                .hasMessage(
+                        "fingerboard.fall-away begins at the body joint, fret 14, but there is no fret past it: leave it"
+                                + " out, or give more frets");
     }
 
     private static List<String> titles(NeckPlan plan) {
