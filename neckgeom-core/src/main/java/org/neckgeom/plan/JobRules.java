@@ -212,7 +212,8 @@ final class JobRules {
         try {
             question.run();
         } catch (Refusal refusal) {
-            faults.addAll(refusal.at(path).faults());
+            refusal.faults()
+                    .forEach(fault -> faults.add(new Fault(path, fault.rule(), fault.must(), fault.given())));
         }
     }
 

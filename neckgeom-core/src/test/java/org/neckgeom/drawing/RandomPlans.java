@@ -233,7 +233,8 @@ public final class RandomPlans {
         head = lot() ? head.backVeneer(length(0.1, 1)) : head;
         head = lot() ? head.tapered(length(50, 55), length(60, 66)) : head;
         head = lot() ? head.tuners(length(12, 13), length(16, 17)) : head;
-        return lot() ? head.scarfed(scarf()) : head;
+        // A flatter joint would be longer than the head.
+        return lot() && head.pitchRad() > Math.toRadians(8) ? head.scarfed(scarf()) : head;
     }
 
     private ScarfCut scarf() {
