@@ -1,6 +1,7 @@
 package org.neckgeom.design;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -140,6 +141,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * @return the design
      */
     public NeckDesign scale(Scale newScale) {
+        Objects.requireNonNull(newScale, "scale");
         return new NeckDesign(values().with(SCALE, newScale.length()).with(DIVISIONS, newScale.divisions()));
     }
 
@@ -231,7 +233,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * @return the design
      */
     public NeckDesign channel(Channel newChannel) {
-        return with(CHANNEL, newChannel);
+        return with(CHANNEL, Objects.requireNonNull(newChannel, "channel"));
     }
 
     /**

@@ -81,7 +81,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> moreThan(Amount<Q> excluded) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, Objects.requireNonNull(excluded), true, most, mostExcluded);
+                like,
+                noun,
+                examples,
+                unitWords,
+                Objects.requireNonNull(excluded, "excluded"),
+                true,
+                most,
+                mostExcluded);
     }
 
     /**
@@ -92,7 +99,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> atLeast(Amount<Q> included) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, Objects.requireNonNull(included), false, most, mostExcluded);
+                like,
+                noun,
+                examples,
+                unitWords,
+                Objects.requireNonNull(included, "included"),
+                false,
+                most,
+                mostExcluded);
     }
 
     /**
@@ -103,7 +117,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> atMost(Amount<Q> included) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(included), false);
+                like,
+                noun,
+                examples,
+                unitWords,
+                least,
+                leastExcluded,
+                Objects.requireNonNull(included, "included"),
+                false);
     }
 
     /**
@@ -114,7 +135,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> lessThan(Amount<Q> excluded) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(excluded), true);
+                like,
+                noun,
+                examples,
+                unitWords,
+                least,
+                leastExcluded,
+                Objects.requireNonNull(excluded, "excluded"),
+                true);
     }
 
     /** A size of the same kind: 0 or more. */
@@ -130,7 +158,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> suchAs(String own) {
         return new QuantityType<>(
-                like, noun, Objects.requireNonNull(own), unitWords, least, leastExcluded, most, mostExcluded);
+                like, noun, Objects.requireNonNull(own, "own"), unitWords, least, leastExcluded, most, mostExcluded);
     }
 
     @Override
