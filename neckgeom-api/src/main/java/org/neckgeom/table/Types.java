@@ -498,9 +498,9 @@ public final class Types {
      * Returns the type of a value that is written as a text or as a group, such as a wood.
      *
      * @param <V> the value
-     * @param text read where a text stands, and written where it says all
+     * @param text read where a text stands, and written where it is enough
      * @param group read where a group stands
-     * @param isText whether the text says all of a value
+     * @param isText whether the text is enough for a value
      * @param allowed both in words
      * @return the type
      */

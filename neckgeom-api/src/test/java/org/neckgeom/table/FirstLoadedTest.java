@@ -2,13 +2,8 @@ package org.neckgeom.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
-import java.net.MalformedURLException;
 import java.net.URL;
 import java.net.URLClassLoader;
-import java.nio.file.Path;
-import java.util.LinkedHashSet;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -21,26 +16,20 @@ class FirstLoadedTest {
     private static final URL MAIN =
             Amount.class.getProtectionDomain().getCodeSource().getLocation();
 
-    /** The libraries; loaded once, for it is our own classes that must be fresh. */
-    private static final ClassLoader LIBRARIES = new URLClassLoader(libraries(), ClassLoader.getPlatformClassLoader());
+    /** Loads this module's classes anew; libraries are those of the tests. */
+    private static final class Fresh extends URLClassLoader {
 
-    private static URL[] libraries() {
-        Set<URL> all = new LinkedHashSet<>();
-        for (String property : new String[] {"java.class.path", "jdk.module.path"}) {
-            for (String entry : System.getProperty(property, "").split(File.pathSeparator, -1)) {
-                if (entry.endsWith(".jar")) {
-                    all.add(url(entry));
-                }
-            }
+        Fresh() {
+            super(new URL[] {MAIN}, FirstLoadedTest.class.getClassLoader());
         }
-        return all.toArray(new URL[0]);
-    }
 
-    private static URL url(String entry) {
-        try {
-            return Path.of(entry).toUri().toURL();
-        } catch (MalformedURLException e) {
-            throw new IllegalStateException(e);
+        @Override
+        protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+            synchronized (getClassLoadingLock(name)) {
+                Class<?> loaded = findLoadedClass(name);
+                boolean isOurs = name.startsWith("org.neckgeom.");
+                return loaded != null ? loaded : isOurs ? findClass(name) : super.loadClass(name, resolve);
+            }
         }
     }
 
@@ -51,7 +40,7 @@ class FirstLoadedTest {
     @ParameterizedTest
     @MethodSource("types")
     void type_mayBeTheFirstLoaded(Class<?> type) throws Exception {
-        try (URLClassLoader fresh = new URLClassLoader(new URL[] {MAIN}, LIBRARIES)) {
+        try (Fresh fresh = new Fresh()) {
             Class<?> first = Class.forName(type.getName(), true, fresh);
 
             assertThat(first).isNotSameAs(type);
@@ -66,7 +55,7 @@ class FirstLoadedTest {
     @ParameterizedTest
     @MethodSource("nouns")
     void noun_hasAllItsKeys_whenItIsTheFirstLoaded(NounsTest.OfType<?> noun) throws Exception {
-        try (URLClassLoader fresh = new URLClassLoader(new URL[] {MAIN}, LIBRARIES)) {
+        try (Fresh fresh = new Fresh()) {
             Object table = Class.forName(noun.type().getName(), true, fresh)
                     .getField("TABLE")
                     .get(null);
