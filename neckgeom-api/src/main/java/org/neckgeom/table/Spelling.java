@@ -15,7 +15,8 @@ public enum Spelling {
         }
         StringBuilder camel = new StringBuilder(words.length());
         boolean isNewWord = false;
-        for (char c : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
             boolean isBetween = c == ' ' || c == '-';
             if (!isBetween) {
                 camel.append(isNewWord ? Character.toUpperCase(c) : c);

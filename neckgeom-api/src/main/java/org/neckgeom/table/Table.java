@@ -292,7 +292,7 @@ public final class Table<T> {
         try {
             faults.refuseIfAny();
         } catch (Refusal refusal) {
-            throw moved == tree ? refusal : moves.given(tree, refusal);
+            throw moves.given(tree, refusal);
         }
         return Objects.requireNonNull(read, "noun");
     }

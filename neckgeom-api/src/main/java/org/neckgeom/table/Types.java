@@ -253,7 +253,7 @@ public final class Types {
         @Override
         void check(V value, String name) {
             try {
-                reader.apply(writer.apply(value));
+                Objects.requireNonNull(reader.apply(writer.apply(value)), name);
             } catch (Refusal refused) {
                 String own = String.valueOf(refused.getMessage());
                 throw own.isEmpty()
