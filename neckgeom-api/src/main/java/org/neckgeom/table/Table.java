@@ -360,7 +360,19 @@ public final class Table<T> {
         return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
     }
 
+    /** Tests first, for every step comes by here: what is wrong is named only where something is. */
     void refuseLacking(Values<T> values) {
+        boolean isWhole = here.isEmpty();
+        for (int i = 0; i < keys.size(); i++) {
+            isWhole &= !keys.get(i).isNeeded || values.has(keys.get(i));
+        }
+        List<Fault> lacking = isWhole ? List.of() : lacking(values);
+        if (!lacking.isEmpty()) {
+            throw Refusal.of(lacking);
+        }
+    }
+
+    private List<Fault> lacking(Values<T> values) {
         List<Fault> lacking = new ArrayList<>();
         for (Key<T, ?> key : keys) {
             if (key.isNeeded && !values.has(key)) {
@@ -369,9 +381,7 @@ public final class Table<T> {
                 lackingIn(key, values, lacking);
             }
         }
-        if (!lacking.isEmpty()) {
-            throw Refusal.of(lacking);
-        }
+        return lacking;
     }
 
     private <V> void lackingIn(Key<T, V> key, Values<T> values, List<Fault> lacking) {
@@ -394,9 +404,10 @@ public final class Table<T> {
     }
 
     void refuseRivals(Values<T> values) {
-        for (List<Key<T, ?>> some : rivals) {
-            List<Key<T, ?>> both = some.stream().filter(values::has).toList();
-            if (both.size() > 1) {
+        for (int i = 0; i < rivals.size(); i++) {
+            if (given(rivals.get(i), values) > 1) {
+                List<Key<T, ?>> both =
+                        rivals.get(i).stream().filter(values::has).toList();
                 Key<T, ?> last = both.get(both.size() - 1);
                 throw Refusal.because(
                         last.name(),
@@ -404,10 +415,12 @@ public final class Table<T> {
                         last.name() + " is given, and " + both.get(0).name() + " too; keep one of them");
             }
         }
-        for (List<Key<T, ?>> some : together) {
-            List<Key<T, ?>> lacking =
-                    some.stream().filter(key -> !values.has(key)).toList();
-            if (!lacking.isEmpty() && lacking.size() < some.size()) {
+        for (int i = 0; i < together.size(); i++) {
+            List<Key<T, ?>> some = together.get(i);
+            int given = given(some, values);
+            if (given > 0 && given < some.size()) {
+                List<Key<T, ?>> lacking =
+                        some.stream().filter(key -> !values.has(key)).toList();
                 throw Refusal.because(
                         lacking.get(0).name(),
                         "together",
@@ -415,6 +428,14 @@ public final class Table<T> {
                                 + (lacking.size() == 1 ? "is" : "are") + " missing");
             }
         }
+    }
+
+    private int given(List<Key<T, ?>> some, Values<T> values) {
+        int given = 0;
+        for (int i = 0; i < some.size(); i++) {
+            given += values.has(some.get(i)) ? 1 : 0;
+        }
+        return given;
     }
 
     private String phrase(List<Key<T, ?>> some) {
