@@ -168,7 +168,7 @@ public final class Channel implements Answer, SaysLengths<Channel> {
         return new Channel(rod, changed);
     }
 
-    /** A changed channel in which arch and pocket still have their room, whatever was given after them. */
+    /** A changed channel in which arch and pocket still have their room, in whichever order all was given. */
     private Channel with(int figure, Quantity<Length> value) {
         Key<Cut, Amount<Length>> key = Cut.LENGTHS.get(figure);
         return with(figure, Cut.TABLE.values().amount(key, value).house(key)).checked();

@@ -1,6 +1,7 @@
 package org.neckgeom.design;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -20,10 +21,10 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A neck as designed: scale, frets, body joint, and whatever parts have been decided so far. Immutable.
+ * A neck as designed: scale, frets, body joint, and the parts that have been decided so far. Immutable.
  *
- * <p>Parts may be told in any order. A question that needs a part which has not been told refuses with one sentence that
- * names it. Unless told there are 20 frets, and the body joint is at the 12th.
+ * <p>Parts may be given in any order. A question that needs a part which was not given refuses with one sentence that
+ * names it. Unless given there are 20 frets, and the body joint is at the 12th.
  */
 public final class NeckDesign extends Noun<NeckDesign> {
 
@@ -95,7 +96,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return Optional.of(values.at(FAN).style().amount(mm));
     }
 
-    /** A scale beside a fan is held to the fan's own and then dropped: the fan says it. */
+    /** A scale beside a fan is held to the fan's own and then dropped: it follows from the fan. */
     private static Values<NeckDesign> withoutScaleOfFan(Values<NeckDesign> values) {
         Optional<Amount<Length>> follows = values.has(SCALE) ? centreline(values) : Optional.empty();
         if (follows.isEmpty()) {
@@ -140,6 +141,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * @return the design
      */
     public NeckDesign scale(Scale newScale) {
+        Objects.requireNonNull(newScale, "scale");
         return new NeckDesign(values().with(SCALE, newScale.length()).with(DIVISIONS, newScale.divisions()));
     }
 
@@ -231,7 +233,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * @return the design
      */
     public NeckDesign channel(Channel newChannel) {
-        return with(CHANNEL, newChannel);
+        return with(CHANNEL, Objects.requireNonNull(newChannel, "channel"));
     }
 
     /**
@@ -343,7 +345,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * Returns the fingerboard.
      *
      * @return the fingerboard
-     * @throws IllegalArgumentException if it has not been told
+     * @throws IllegalArgumentException if it was not given
      */
     public Fingerboard fingerboard() {
         return needed(values().find(FINGERBOARD), "fingerboard");
@@ -353,7 +355,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * Returns the back.
      *
      * @return the back
-     * @throws IllegalArgumentException if it has not been told
+     * @throws IllegalArgumentException if it was not given
      */
     public BackProfile back() {
         return needed(values().find(BACK), "back");
@@ -363,7 +365,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * Returns the wood.
      *
      * @return the wood
-     * @throws IllegalArgumentException if it has not been told
+     * @throws IllegalArgumentException if it was not given
      */
     public Wood wood() {
         return needed(values().find(WOOD), "wood");
@@ -379,7 +381,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns how the neck stands to the body, if it has been given.
+     * Returns the neck's place and angle on the body, if it was given.
      *
      * @return the neck set, or nothing
      */
@@ -388,18 +390,6 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the wood, if it was given.
-     *
-     * @return values().find(WOOD);
-     * }
-     *
-     * /**
-     * Returns how the neck stands to the body, if it has been given.
-     *
-     * @return values().find(NECK_SET);
-     * }
-     *
-     * /**
      * Returns the channel, if there is one.
      *
      * @return the channel, or nothing for a neck without rod
@@ -412,14 +402,14 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * Returns the strings.
      *
      * @return the strings
-     * @throws IllegalArgumentException if they have not been told
+     * @throws IllegalArgumentException if they were not given
      */
     public StringSet strings() {
         return needed(values().find(STRINGS), "strings");
     }
 
     /**
-     * Says whether the strings have been told.
+     * Returns whether the strings were given.
      *
      * @return true when {@link #strings} has an answer
      */
@@ -428,7 +418,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the head, if it has been told.
+     * Returns the head, if it was given.
      *
      * @return the head, or nothing
      */
@@ -437,7 +427,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the heel, if it has been told.
+     * Returns the heel, if it was given.
      *
      * @return the heel, or nothing
      */
@@ -446,7 +436,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Says whether all that bends has been told: strings, the neck's wood and the fingerboard's.
+     * Returns whether all that bends was given: strings, the neck's wood and the fingerboard's.
      *
      * @return true when relief can be asked for
      */

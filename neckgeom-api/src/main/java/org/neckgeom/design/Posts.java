@@ -66,7 +66,10 @@ public final class Posts extends Noun<Posts> {
      * @return the posts
      */
     public static Posts of(HeadPost... places) {
-        List<HeadPost> posts = List.of(Objects.requireNonNull(places, "places"));
+        for (HeadPost place : Objects.requireNonNull(places, "places")) {
+            Objects.requireNonNull(place, "place");
+        }
+        List<HeadPost> posts = List.of(places);
         return new Posts(TABLE.values()
                 .with(ALONG, posts.stream().map(HeadPost::along).toList())
                 .with(ASIDE, column(posts, HeadPost::aside))

@@ -15,7 +15,7 @@
  * fret n               scale (1 - 2^(-n/12)) from the nut
  * width, thickness     straight along the board between two places
  * crown at y           R - sqrt(R^2 - y^2) below the middle, R straight along the board
- * back, across         |y/a|^p + |z/b|^p = 1, half as wide as the board (a), as deep as told (b)
+ * back, across         |y/a|^p + |z/b|^p = 1, half as wide as the board (a), as deep as given (b)
  * arched channel       s = middle - ends, R = (L^2/4 + s^2) / (2 s)
  * dovetail             a shim of s on each side lifts the neck s / sin(taper)
  * </pre>

@@ -1,5 +1,6 @@
 package org.neckgeom.measure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,14 +32,22 @@ public final class Reading<Q extends Quantity<Q>> implements SaysLengths<Reading
      * Returns a reading of one or several indications.
      *
      * @param <Q> the kind of quantity
-     * @param indications 1 or more
+     * @param indications 1 or more, of any JSR 385 provider
      * @return the reading
      */
-    public static <Q extends Quantity<Q>> Reading<Q> of(List<Amount<Q>> indications) {
+    public static <Q extends Quantity<Q>> Reading<Q> of(List<? extends Quantity<Q>> indications) {
         if (Objects.requireNonNull(indications, "indications").isEmpty()) {
             throw Refusal.of("indications", "at-least", "be 1 or more", "were", 0);
         }
-        return new Reading<>(List.copyOf(indications), null);
+        List<Amount<Q>> amounts = new ArrayList<>();
+        for (Quantity<Q> indication : indications) {
+            Amount<Q> amount = Amount.from(indication, "indication");
+            amounts.add(
+                    amounts.isEmpty()
+                            ? amount
+                            : Amount.from(amount, amounts.get(0).unit(), "indication"));
+        }
+        return new Reading<>(List.copyOf(amounts), null);
     }
 
     /**
@@ -90,6 +99,7 @@ public final class Reading<Q extends Quantity<Q>> implements SaysLengths<Reading
 
     @Override
     public Reading<Q> in(LengthStyle style) {
+        Objects.requireNonNull(style, "style");
         return new Reading<>(indications.stream().map(one -> one.in(style)).toList(), SaysLengths.said(known, style));
     }
 

@@ -30,7 +30,7 @@ public final class Fence extends Noun<Fence> {
 
     /** How a fence is built. */
     public enum Build {
-        /** One straight piece that moves as a whole; its angle to anything has no say for one round cutter. */
+        /** One straight piece that moves as a whole; its angle to anything does not matter to one round cutter. */
         ONE_PIECE,
         /** Two halves, before and after the cutter, that may be out of line. */
         SPLIT,
@@ -94,7 +94,7 @@ public final class Fence extends Noun<Fence> {
         return Types.words(words);
     }
 
-    /** The usual gap is that of the unit the fence was given in, whatever it is printed in later: so it is kept. */
+    /** The usual gap is that of the unit the fence was given in, in whichever unit it is printed later: so it is kept. */
     private static Values<Fence> withGap(Values<Fence> values) {
         if (values.find(KIND).orElse(Build.ONE_PIECE) != Build.SPLIT || values.has(GAP) || !values.has(LENGTH)) {
             return values;

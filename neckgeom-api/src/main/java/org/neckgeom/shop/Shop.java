@@ -120,7 +120,7 @@ public final class Shop extends Noun<Shop> {
         }
     }
 
-    /** The usual leaves are those of the unit the cutter was given in, whatever it is printed in later: so they are kept. */
+    /** The usual leaves are those of the unit the cutter was given in, in whichever unit it is printed later: so they are kept. */
     private static Values<Shop> withLeaves(Values<Shop> values) {
         if (values.has(LEAVES) || !values.has(CUTTER)) {
             return values;

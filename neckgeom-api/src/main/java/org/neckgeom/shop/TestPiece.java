@@ -77,7 +77,7 @@ public final class TestPiece implements Answer, SaysLengths<TestPiece> {
      * Returns how much wider the piece is than the neck blank. The uncertainties of both widths add as root sum of
      * squares, their degrees of freedom by the formula of Welch and Satterthwaite (GUM G.4.1).
      *
-     * @param neck the blank's width with its standard uncertainty; it has no say where the piece was copied
+     * @param neck the blank's width with its standard uncertainty; without effect where the piece was copied
      * @return piece less neck; 0 with two rips' scatter for a copied piece
      */
     public Estimate<Length> widerThan(Estimate<Length> neck) {

@@ -66,7 +66,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
 
     /**
      * How well a calliper repeats on wood, one standard deviation in mm: 0.05, the wider end of common practice (0.03 to
-     * 0.05). Used when nothing is told and a wall was read once.
+     * 0.05). Used when nothing is given and a wall was read once.
      */
     public static final double USUAL_REPEATABILITY_MM = 0.05;
 
@@ -353,7 +353,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
      * Returns this trial cut with correlated wall readings: one calliper that reads both walls too large by the same
      * unknown amount correlates them.
      *
-     * @param coefficient in [-1, 1]; 0 unless told
+     * @param coefficient in [-1, 1]; 0 unless given
      * @return the trial cut
      */
     public TrialCut wallsCorrelated(double coefficient) {
@@ -500,7 +500,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
                 return withStep(own);
             }
         }
-        // Readings that all agree say more about the instrument's steps than about its scatter.
+        // Readings that all agree show more of the instrument's steps than of its scatter.
         return Estimate.ofHouse(mean, single() / Math.sqrt(readings.length), Double.POSITIVE_INFINITY, unit);
     }
 
@@ -596,7 +596,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns the repeatability of a single reading as it was told, if it was.
+     * Returns the repeatability of a single reading as it was given, if it was.
      *
      * @return one standard deviation, or nothing
      */

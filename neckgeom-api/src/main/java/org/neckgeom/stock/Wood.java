@@ -32,7 +32,7 @@ import org.neckgeom.units.MassDensity;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * A wood and the figures that say how it bends and moves, such as {@code Wood.BLACK_WALNUT}: density, modulus of
+ * A wood and the figures for how it bends and moves, such as {@code Wood.BLACK_WALNUT}: density, modulus of
  * elasticity along the grain with its variation between pieces, bending strength, shrinkage and change of size with moisture. Each figure
  * keeps its source. Immutable.
  *
@@ -55,7 +55,8 @@ public final class Wood implements Answer {
     private static final QuantityType<Pressure> USUAL_STIFFNESS =
             Types.PRESSURE.moreThan(ShopUnit.GIGAPASCAL.of(0)).atMost(ShopUnit.GIGAPASCAL.of(60));
 
-    private static final Key<Wood, String> NAME = TABLE.needed("name", Types.TEXT, "what the wood is called");
+    private static final Key<Wood, String> NAME =
+            TABLE.needed("name", Types.named(Wood::requireName, name -> name), "what the wood is called");
     private static final Key<Wood, Wood> LIKE =
             TABLE.optional("like", LISTED, "a listed wood whose figures hold where none is given here");
     private static final Key<Wood, Amount<MassDensity>> DENSITY =
@@ -222,7 +223,7 @@ public final class Wood implements Answer {
         Map<Kind, WoodFigure> byKind = new EnumMap<>(Kind.class);
         for (WoodFigure figure : Objects.requireNonNull(figures, "figures")) {
             if (byKind.put(Objects.requireNonNull(figure, "figure").kind(), figure) != null) {
-                throw Refusal.of(figure.kind().label() + " of " + called, "once", "be told once", "told twice");
+                throw Refusal.of(figure.kind().label() + " of " + called, "once", "be given once", "given twice");
             }
         }
         return new Wood(new Row(called, botanical, byKind));

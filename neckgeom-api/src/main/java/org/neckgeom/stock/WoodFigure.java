@@ -30,12 +30,17 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     public static final Table<WoodFigure> TABLE =
             Table.of("figure", "one figure of a wood with its source", WoodFigure::of, WoodFigure::values);
 
+    private static final int LONGEST_SOURCE = 200;
+
     private static final Key<WoodFigure, Kind> KIND =
             TABLE.needed("kind", Types.words(Kind.class, WoodFigure::word), "what the figure is");
     private static final Key<WoodFigure, Double> VALUE_IN_UNIT =
             TABLE.needed("value", Types.number(0, HouseUnits.MOST), "in the unit of its kind, more than 0");
     private static final Key<WoodFigure, String> UNIT = TABLE.needed("unit", Types.TEXT, "the unit of its kind");
-    private static final Key<WoodFigure, String> SOURCE = TABLE.needed("source", Types.TEXT, "where it comes from");
+    private static final Key<WoodFigure, String> SOURCE = TABLE.needed(
+            "source",
+            Types.named(text -> Words.line(text, "source", LONGEST_SOURCE), text -> text),
+            "where it comes from");
     private static final Key<WoodFigure, Standing> STANDING =
             TABLE.needed("standing", Types.words(Standing.class, WoodFigure::word), "how far it may be trusted");
 
@@ -56,8 +61,6 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
                     "how far it may be trusted",
                     WoodFigure::standing)
             .finds("figure", "{kind}{value} {source}, {standing}");
-
-    private static final int LONGEST_SOURCE = 200;
 
     /** What a figure is, and its unit. */
     public enum Kind {

@@ -10,8 +10,8 @@ import org.neckgeom.stock.WoodFigure.Standing;
 import org.neckgeom.text.Numbers;
 
 /**
- * The known woods. Sources: Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), and where it says 1999 the
- * edition before, FPL-GTR-113. Every figure carries its table; what was written down from memory says so.
+ * The known woods. Sources: Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), and where 1999 is named the
+ * edition before, FPL-GTR-113. Every figure carries its table; what was written down from memory is marked so.
  */
 final class WoodTable {
 

@@ -51,7 +51,8 @@ public final class Key<T, V> {
      * @return the key
      */
     public Key<T, V> called(String words) {
-        return table.replaced(new Key<>(table, index, name, type, usual, isNeeded, isInline, about, words));
+        return table.replaced(new Key<>(
+                table, index, name, type, usual, isNeeded, isInline, about, Objects.requireNonNull(words, "words")));
     }
 
     /**
@@ -71,24 +72,6 @@ public final class Key<T, V> {
     /** The name in a message without a path. */
     String label() {
         return label;
-    }
-
-    /**
-     * Returns the type of its value.
-     *
-     * @return the type
-     */
-    public Type<V> type() {
-        return type;
-    }
-
-    /**
-     * Returns whether a noun must have it.
-     *
-     * @return true when it has no default and cannot be left out
-     */
-    public boolean isNeeded() {
-        return isNeeded;
     }
 
     /**

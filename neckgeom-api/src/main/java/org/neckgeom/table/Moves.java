@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Tree;
+import org.neckgeom.text.Words;
 
 /**
  * Where keys of earlier versions have gone: a list that turns an old tree into a new one and leaves a new one as it is.
@@ -52,8 +54,16 @@ public final class Moves {
      */
     public Moves and(String from, String to) {
         List<Move> more = new ArrayList<>(moves);
-        more.add(new Move(List.of(from.split("\\.")), List.of(to.split("\\."))));
+        more.add(new Move(steps(from, "from"), steps(to, "to")));
         return new Moves(List.copyOf(more));
+    }
+
+    private static List<String> steps(String path, String name) {
+        List<String> steps = List.of(Objects.requireNonNull(path, name).split("\\.", -1));
+        if (steps.stream().anyMatch(step -> step.isBlank() || !Words.isLine(step))) {
+            throw Refusal.of(name, "path", "be keys with points between, such as lock.pins", Faults.shown(path));
+        }
+        return steps;
     }
 
     /**
@@ -74,6 +84,16 @@ public final class Moves {
             any |= move(move, copy);
         }
         return any ? Tree.of(copy) : tree;
+    }
+
+    /** Each move, such as {@code pins -> lock.pins}. */
+    @Override
+    public String toString() {
+        return moves.isEmpty()
+                ? "no moves"
+                : moves.stream()
+                        .map(move -> move.fromPath() + " -> " + move.toPath())
+                        .collect(Collectors.joining(", "));
     }
 
     /** A refusal of the moved tree, with each path where the maker wrote it. */

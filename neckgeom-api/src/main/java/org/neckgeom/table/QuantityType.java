@@ -102,7 +102,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> moreThan(Amount<Q> excluded) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, Objects.requireNonNull(excluded), true, most, mostExcluded);
+                like,
+                noun,
+                examples,
+                unitWords,
+                Objects.requireNonNull(excluded, "excluded"),
+                true,
+                most,
+                mostExcluded);
     }
 
     /**
@@ -113,7 +120,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> atLeast(Amount<Q> included) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, Objects.requireNonNull(included), false, most, mostExcluded);
+                like,
+                noun,
+                examples,
+                unitWords,
+                Objects.requireNonNull(included, "included"),
+                false,
+                most,
+                mostExcluded);
     }
 
     /**
@@ -124,7 +138,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> atMost(Amount<Q> included) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(included), false);
+                like,
+                noun,
+                examples,
+                unitWords,
+                least,
+                leastExcluded,
+                Objects.requireNonNull(included, "included"),
+                false);
     }
 
     /**
@@ -135,7 +156,14 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> lessThan(Amount<Q> excluded) {
         return new QuantityType<>(
-                like, noun, examples, unitWords, least, leastExcluded, Objects.requireNonNull(excluded), true);
+                like,
+                noun,
+                examples,
+                unitWords,
+                least,
+                leastExcluded,
+                Objects.requireNonNull(excluded, "excluded"),
+                true);
     }
 
     /** A size of the same kind: 0 or more. */
@@ -151,7 +179,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
      */
     public QuantityType<Q> suchAs(String own) {
         return new QuantityType<>(
-                like, noun, Objects.requireNonNull(own), unitWords, least, leastExcluded, most, mostExcluded);
+                like, noun, Objects.requireNonNull(own, "own"), unitWords, least, leastExcluded, most, mostExcluded);
     }
 
     @Override

@@ -1,7 +1,5 @@
 package org.neckgeom.table;
 
-import java.util.Locale;
-
 /** How keys and quantities are written: as a maker writes them, or as programs do. Both are read everywhere. */
 public enum Spelling {
     /** Keys in words, quantities as a text such as {@code 44.5 mm}: a neck file. */
@@ -15,9 +13,15 @@ public enum Spelling {
         if (this == WORDS) {
             return words;
         }
-        StringBuilder camel = new StringBuilder();
-        for (String word : words.split("[ -]")) {
-            camel.append(camel.isEmpty() ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+        StringBuilder camel = new StringBuilder(words.length());
+        boolean isNewWord = false;
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
+            boolean isBetween = c == ' ' || c == '-';
+            if (!isBetween) {
+                camel.append(isNewWord ? Character.toUpperCase(c) : c);
+            }
+            isNewWord = isBetween;
         }
         return camel.toString();
     }

@@ -22,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  * The keys of one noun, each written once beside it, in the order in which they are best written. A neck file, JSON, a
  * schema and help are read off it; {@link #read} and every fluent call end in the same maker, the noun's constructor.
  *
- * <p>Keys are added while the class of the noun loads, and never after.
+ * <p>Keys are added while the class of the noun loads; once values are made or read, a further one is refused.
  *
  * @param <T> the noun
  */
@@ -33,11 +33,12 @@ public final class Table<T> {
     private final String about;
     private final Function<Values<T>, ? extends T> maker;
     private final Function<T, Values<T>> split;
-    private final List<Key<T, ?>> keys = new ArrayList<>();
+    final List<Key<T, ?>> keys = new ArrayList<>();
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
     private Moves moves = Moves.none();
+    private boolean isUsed;
 
     private Table(String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
         this.name = Objects.requireNonNull(name, "name");
@@ -108,7 +109,7 @@ public final class Table<T> {
      * @return the key
      */
     public <V> Key<T, V> optionalLike(Key<?, V> like) {
-        return add(like.name(), like.type, like.usual, false, false, like.about());
+        return add(Objects.requireNonNull(like, "like").name(), like.type, like.usual, false, false, like.about());
     }
 
     /**
@@ -134,7 +135,8 @@ public final class Table<T> {
      * @return the key of the whole
      */
     public <V> Key<T, V> inline(Table<V> inner, List<Key<V, ?>> whole) {
-        Key<T, V> key = add(inner.name, Types.group(inner), null, true, true, inner.about);
+        Objects.requireNonNull(whole, "whole").forEach(each -> Objects.requireNonNull(each, "key"));
+        Key<T, V> key = add(inner, null, true);
         here.put(key.index, Set.copyOf(whole));
         return key;
     }
@@ -148,7 +150,7 @@ public final class Table<T> {
      * @return the key of the whole
      */
     public <V> Key<T, V> inline(Table<V> inner, V usual) {
-        return add(inner.name, Types.group(inner), Objects.requireNonNull(usual, "usual"), false, true, inner.about);
+        return add(inner, Objects.requireNonNull(usual, "usual"), false);
     }
 
     /**
@@ -159,18 +161,35 @@ public final class Table<T> {
      * @return the key of the whole
      */
     public <V> Key<T, V> inlineOptional(Table<V> inner) {
-        return add(inner.name, Types.group(inner), null, false, true, inner.about);
+        return add(inner, null, false);
+    }
+
+    private <V> Key<T, V> add(Table<V> inner, @Nullable V usual, boolean isNeeded) {
+        Objects.requireNonNull(inner, "inner");
+        return add(inner.name, Types.group(inner), usual, isNeeded, true, inner.about);
     }
 
     private <V> Key<T, V> add(
             String key, Type<V> type, @Nullable V usual, boolean isNeeded, boolean isInline, String meaning) {
-        String label = (name + " " + key).strip();
+        refuseIfUsed();
+        String words = (name + " " + key).strip();
+        String label = words.isEmpty() ? meaning : words;
         Key<T, V> added = new Key<>(this, keys.size(), key, type, usual, isNeeded, isInline, meaning, label);
         keys.add(added);
         return added;
     }
 
+    private void refuseIfUsed() {
+        if (isUsed) {
+            throw Refusal.because(
+                    name.isEmpty() ? "table" : name,
+                    "used",
+                    "the keys of " + about + " are fixed once it is read or made");
+        }
+    }
+
     <V> Key<T, V> replaced(Key<T, V> key) {
+        refuseIfUsed();
         keys.set(key.index, key);
         return key;
     }
@@ -183,7 +202,7 @@ public final class Table<T> {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
     public final void atMostOne(Key<T, ?>... some) {
-        rivals.add(List.of(some));
+        rivals.add(rule(some));
     }
 
     /**
@@ -194,7 +213,15 @@ public final class Table<T> {
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
     public final void together(Key<T, ?>... some) {
-        together.add(List.of(some));
+        together.add(rule(some));
+    }
+
+    private List<Key<T, ?>> rule(Key<T, ?>[] some) {
+        refuseIfUsed();
+        for (Key<T, ?> key : Objects.requireNonNull(some, "some")) {
+            Objects.requireNonNull(key, "key");
+        }
+        return List.of(some);
     }
 
     /**
@@ -203,7 +230,8 @@ public final class Table<T> {
      * @param list for whole documents of this table
      */
     public void moved(Moves list) {
-        moves = Objects.requireNonNull(list, "moves");
+        refuseIfUsed();
+        moves = Objects.requireNonNull(list, "list");
     }
 
     /**
@@ -230,6 +258,7 @@ public final class Table<T> {
      * @return nothing given
      */
     public Values<T> values() {
+        isUsed = true;
         return new Values<>(this, new Object[keys.size()]);
     }
 
@@ -256,13 +285,14 @@ public final class Table<T> {
      * @throws IllegalArgumentException with all faults at once, each with its path
      */
     public T read(Tree tree, String place) {
+        Objects.requireNonNull(place, "place");
         Tree moved = moves.moved(Objects.requireNonNull(tree, "tree"));
         Faults faults = Faults.of(moved.plain());
-        T read = read(moved.plain(), Objects.requireNonNull(place, "place"), faults);
+        T read = read(moved.plain(), place, faults);
         try {
             faults.refuseIfAny();
         } catch (Refusal refusal) {
-            throw moved == tree ? refusal : moves.given(tree, refusal);
+            throw moves.given(tree, refusal);
         }
         return Objects.requireNonNull(read, "noun");
     }
@@ -279,6 +309,7 @@ public final class Table<T> {
     }
 
     private @Nullable T read(Source source, Set<Key<?, ?>> needed) {
+        isUsed = true;
         int before = source.faults().count();
         @Nullable Object[] values = new Object[keys.size()];
         for (Key<T, ?> key : keys) {
@@ -329,7 +360,19 @@ public final class Table<T> {
         return where + " is missing; give " + key.type.allowed() + " (" + key.about() + ")";
     }
 
+    /** Tests first, for every step comes by here: what is wrong is named only where something is. */
     void refuseLacking(Values<T> values) {
+        boolean isWhole = here.isEmpty();
+        for (int i = 0; i < keys.size(); i++) {
+            isWhole &= !keys.get(i).isNeeded || values.has(keys.get(i));
+        }
+        List<Fault> lacking = isWhole ? List.of() : lacking(values);
+        if (!lacking.isEmpty()) {
+            throw Refusal.of(lacking);
+        }
+    }
+
+    private List<Fault> lacking(Values<T> values) {
         List<Fault> lacking = new ArrayList<>();
         for (Key<T, ?> key : keys) {
             if (key.isNeeded && !values.has(key)) {
@@ -338,9 +381,7 @@ public final class Table<T> {
                 lackingIn(key, values, lacking);
             }
         }
-        if (!lacking.isEmpty()) {
-            throw Refusal.of(lacking);
-        }
+        return lacking;
     }
 
     private <V> void lackingIn(Key<T, V> key, Values<T> values, List<Fault> lacking) {
@@ -363,9 +404,10 @@ public final class Table<T> {
     }
 
     void refuseRivals(Values<T> values) {
-        for (List<Key<T, ?>> some : rivals) {
-            List<Key<T, ?>> both = some.stream().filter(values::has).toList();
-            if (both.size() > 1) {
+        for (int i = 0; i < rivals.size(); i++) {
+            if (given(rivals.get(i), values) > 1) {
+                List<Key<T, ?>> both =
+                        rivals.get(i).stream().filter(values::has).toList();
                 Key<T, ?> last = both.get(both.size() - 1);
                 throw Refusal.because(
                         last.name(),
@@ -373,10 +415,12 @@ public final class Table<T> {
                         last.name() + " is given, and " + both.get(0).name() + " too; keep one of them");
             }
         }
-        for (List<Key<T, ?>> some : together) {
-            List<Key<T, ?>> lacking =
-                    some.stream().filter(key -> !values.has(key)).toList();
-            if (!lacking.isEmpty() && lacking.size() < some.size()) {
+        for (int i = 0; i < together.size(); i++) {
+            List<Key<T, ?>> some = together.get(i);
+            int given = given(some, values);
+            if (given > 0 && given < some.size()) {
+                List<Key<T, ?>> lacking =
+                        some.stream().filter(key -> !values.has(key)).toList();
                 throw Refusal.because(
                         lacking.get(0).name(),
                         "together",
@@ -384,6 +428,14 @@ public final class Table<T> {
                                 + (lacking.size() == 1 ? "is" : "are") + " missing");
             }
         }
+    }
+
+    private int given(List<Key<T, ?>> some, Values<T> values) {
+        int given = 0;
+        for (int i = 0; i < some.size(); i++) {
+            given += values.has(some.get(i)) ? 1 : 0;
+        }
+        return given;
     }
 
     private String phrase(List<Key<T, ?>> some) {
@@ -525,8 +577,8 @@ public final class Table<T> {
     public String schema(String title, Spelling spelling) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.put("title", title);
-        schema.putAll(schema(spelling));
+        schema.put("title", Objects.requireNonNull(title, "title"));
+        schema.putAll(schema(Objects.requireNonNull(spelling, "spelling")));
         if (spelling == Spelling.JSON) {
             schema.put("$defs", Map.of("quantity", QuantityType.OBJECT));
         }

@@ -32,11 +32,12 @@ public abstract class Type<V> {
     public V read(Tree tree, String place) {
         Faults faults = new Faults();
         Object data = Objects.requireNonNull(tree, "tree").plain();
+        Objects.requireNonNull(place, "place");
         V value = null;
         if (data == null || data.equals("")) {
             faults.sentence(place, "empty", place + " has no value; give " + allowed());
         } else {
-            value = read(data, Objects.requireNonNull(place, "place"), faults);
+            value = read(data, place, faults);
         }
         faults.refuseIfAny();
         return Objects.requireNonNull(value, "value");
@@ -51,25 +52,6 @@ public abstract class Type<V> {
      */
     public Tree tree(V value, Spelling spelling) {
         return Tree.of(write(Objects.requireNonNull(value, "value"), Objects.requireNonNull(spelling, "spelling")));
-    }
-
-    /**
-     * Returns what a JSON Schema (draft 2020-12) can state of it.
-     *
-     * @param spelling of keys and quantities
-     * @return the fragment
-     */
-    public Tree fragment(Spelling spelling) {
-        return Tree.of(schema(Objects.requireNonNull(spelling, "spelling")));
-    }
-
-    /**
-     * Returns every key inside a value on a line of its own, as {@link Table#help}.
-     *
-     * @return the lines; none for a text
-     */
-    public String help() {
-        return inside().map(Table::help).orElse("");
     }
 
     /** Writes as plain data: maps, lists, texts, numbers, booleans. */
@@ -101,5 +83,11 @@ public abstract class Type<V> {
     /** The keys inside a value. */
     Optional<Table<?>> inside() {
         return Optional.empty();
+    }
+
+    /** What may be written. */
+    @Override
+    public final String toString() {
+        return allowed();
     }
 }

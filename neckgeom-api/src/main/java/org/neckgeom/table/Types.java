@@ -40,7 +40,6 @@ import org.neckgeom.units.Torque;
 public final class Types {
 
     private static final int LONGEST_TEXT = 200;
-    private static final int MOST_DIGITS = 12;
     private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
     private static final Pattern DECIMAL = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,20})?([eE][+-]?\\d{1,3})?");
 
@@ -153,6 +152,7 @@ public final class Types {
      * @return the type
      */
     public static Type<String> line(int longest) {
+        refuseUnless(longest > 0, "longest", "be 1 or more", longest);
         String allowed = "a text of at most " + longest + " characters on one line";
         return named(allowed, text -> text, text -> text, longest);
     }
@@ -166,6 +166,7 @@ public final class Types {
      * @return the type
      */
     public static <V> Type<V> named(Function<String, V> reader, Function<V, String> writer) {
+        Objects.requireNonNull(reader, "reader");
         return named(TEXT.allowed(), reader, writer, LONGEST_TEXT);
     }
 
@@ -252,7 +253,7 @@ public final class Types {
         @Override
         void check(V value, String name) {
             try {
-                reader.apply(writer.apply(value));
+                Objects.requireNonNull(reader.apply(writer.apply(value)), name);
             } catch (Refusal refused) {
                 String own = String.valueOf(refused.getMessage());
                 throw own.isEmpty()
@@ -302,6 +303,7 @@ public final class Types {
      * @return the type
      */
     public static Type<Integer> whole(int least, int most) {
+        refuseUnless(least <= most, "most", "be " + least + " or more, the least", most);
         return new NumberType<>(
                 "a whole number from " + least + " to " + most,
                 WHOLE,
@@ -319,6 +321,12 @@ public final class Types {
      * @return the type
      */
     public static Type<Double> number(double least, double most) {
+        refuseUnless(Double.isFinite(least), "least", "be finite", Numbers.plain(least));
+        refuseUnless(
+                Double.isFinite(most) && least <= most,
+                "most",
+                "be finite and " + Numbers.plain(least) + " or more, the least",
+                Numbers.plain(most));
         return new NumberType<>(
                 "a number from " + plain(least) + " to " + plain(most) + " without a unit",
                 DECIMAL,
@@ -396,6 +404,11 @@ public final class Types {
      * @return the type
      */
     public static <V> Type<V> words(Map<String, V> meanings) {
+        Objects.requireNonNull(meanings, "meanings").forEach((word, meaning) -> {
+            Objects.requireNonNull(word, "word");
+            Objects.requireNonNull(meaning, "meaning");
+        });
+        refuseUnless(!meanings.isEmpty(), "meanings", "be 1 or more", meanings.size());
         return new WordType<>(Collections.unmodifiableMap(new LinkedHashMap<>(meanings)));
     }
 
@@ -408,8 +421,9 @@ public final class Types {
      * @return the type
      */
     public static <E extends Enum<E>> Type<E> words(Class<E> type, Function<E, String> word) {
+        Objects.requireNonNull(word, "word");
         Map<String, E> meanings = new LinkedHashMap<>();
-        for (E constant : type.getEnumConstants()) {
+        for (E constant : Objects.requireNonNull(type, "type").getEnumConstants()) {
             meanings.put(word.apply(constant), constant);
         }
         return words(meanings);
@@ -484,14 +498,18 @@ public final class Types {
      * Returns the type of a value that is written as a text or as a group, such as a wood.
      *
      * @param <V> the value
-     * @param text read where a text stands, and written where it says all
+     * @param text read where a text stands, and written where it is enough
      * @param group read where a group stands
-     * @param isText whether the text says all of a value
+     * @param isText whether the text is enough for a value
      * @param allowed both in words
      * @return the type
      */
     public static <V> Type<V> textOrGroup(Type<V> text, Table<V> group, Predicate<V> isText, String allowed) {
-        return new TextOrGroup<>(text, group, isText, allowed);
+        return new TextOrGroup<>(
+                Objects.requireNonNull(text, "text"),
+                Objects.requireNonNull(group, "group"),
+                Objects.requireNonNull(isText, "isText"),
+                Objects.requireNonNull(allowed, "allowed"));
     }
 
     private static final class TextOrGroup<V> extends Type<V> {
@@ -594,7 +612,9 @@ public final class Types {
      * @return the type
      */
     public static <V> Type<List<V>> list(Type<V> item, int fewest, int most) {
-        return new ListType<>(item, fewest, most, false);
+        refuseUnless(fewest >= 0, "fewest", "be 0 or more", fewest);
+        refuseUnless(most >= Math.max(1, fewest), "most", "be 1 or more and no less than the fewest", most);
+        return new ListType<>(Objects.requireNonNull(item, "item"), fewest, most, false);
     }
 
     /**
@@ -606,7 +626,15 @@ public final class Types {
      * @return the type
      */
     public static <V> Type<List<V>> oneOrMore(Type<V> item, int most) {
-        return new ListType<>(item, 1, most, true);
+        refuseUnless(most >= 1, "most", "be 1 or more", most);
+        return new ListType<>(Objects.requireNonNull(item, "item"), 1, most, true);
+    }
+
+    /** Holds an argument of a factory to its rule. */
+    private static void refuseUnless(boolean isAllowed, String name, String must, Object given) {
+        if (!isAllowed) {
+            throw Refusal.of(name, "range", must, given);
+        }
     }
 
     /**
@@ -644,6 +672,8 @@ public final class Types {
      * @return the type
      */
     public static <V> Type<V> anyOf(List<Case<V>> cases) {
+        Objects.requireNonNull(cases, "cases").forEach(one -> Objects.requireNonNull(one, "case"));
+        refuseUnless(!cases.isEmpty(), "cases", "be 1 or more", cases.size());
         return new AnyOf<>(List.copyOf(cases));
     }
 
@@ -721,7 +751,7 @@ public final class Types {
      * @return the type
      */
     public static <Q extends Quantity<Q>> Type<Reading<Q>> reading(QuantityType<Q> quantity, int most) {
-        return new ReadingType<>(quantity, most);
+        return new ReadingType<>(Objects.requireNonNull(quantity, "quantity"), most);
     }
 
     private static final class ListType<V> extends Type<List<V>> {

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.SaysLengths;
 
 /**
  * What has been given of a noun, key by key. Immutable. Equal are values of one table that hold the same under each key,
@@ -18,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * @param <T> the noun
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
-public final class Values<T> {
+public final class Values<T> implements SaysLengths<Values<T>> {
 
     private final Table<T> table;
     private final @Nullable Object[] given;
@@ -45,7 +46,7 @@ public final class Values<T> {
      */
     @SuppressWarnings("unchecked") // with() took the value by this very key
     public <V> V at(Key<T, V> key) {
-        Object value = given[key.index];
+        Object value = given[Objects.requireNonNull(key, "key").index];
         if (value != null) {
             return (V) value;
         }
@@ -64,7 +65,7 @@ public final class Values<T> {
      */
     @SuppressWarnings("unchecked") // with() took the value by this very key
     public <V> Optional<V> find(Key<T, V> key) {
-        Object value = given[key.index];
+        Object value = given[Objects.requireNonNull(key, "key").index];
         return Optional.ofNullable(value != null ? (V) value : key.usual);
     }
 
@@ -98,7 +99,7 @@ public final class Values<T> {
      * @return true when given
      */
     public boolean has(Key<T, ?> key) {
-        return given[key.index] != null;
+        return given[Objects.requireNonNull(key, "key").index] != null;
     }
 
     /**
@@ -111,7 +112,7 @@ public final class Values<T> {
      * @throws IllegalArgumentException if the key's type does not allow it
      */
     public <V> Values<T> with(Key<T, V> key, V value) {
-        key.type.check(Objects.requireNonNull(value, key.label()), key.label());
+        Objects.requireNonNull(key, "key").type.check(Objects.requireNonNull(value, key.label()), key.label());
         return put(key.index, value);
     }
 
@@ -125,7 +126,7 @@ public final class Values<T> {
      * @throws IllegalArgumentException if the key's type does not allow it
      */
     public <Q extends Quantity<Q>> Values<T> amount(Key<T, Amount<Q>> key, Quantity<Q> quantity) {
-        Objects.requireNonNull(quantity, key.label());
+        Objects.requireNonNull(quantity, Objects.requireNonNull(key, "key").label());
         return put(key.index, ((QuantityType<Q>) key.type).checked(quantity, key.label()));
     }
 
@@ -141,7 +142,8 @@ public final class Values<T> {
     public <Q extends Quantity<Q>> Values<T> amounts(
             Key<T, List<Amount<Q>>> key, List<? extends Quantity<Q>> quantities) {
         List<Amount<Q>> amounts = new ArrayList<>();
-        for (Quantity<Q> quantity : Objects.requireNonNull(quantities, key.label())) {
+        Objects.requireNonNull(quantities, Objects.requireNonNull(key, "key").label());
+        for (Quantity<Q> quantity : quantities) {
             amounts.add(Amount.from(quantity, key.label()));
         }
         return with(key, List.copyOf(amounts));
@@ -154,7 +156,7 @@ public final class Values<T> {
      * @return the values
      */
     public Values<T> without(Key<T, ?> key) {
-        return put(key.index, null);
+        return put(Objects.requireNonNull(key, "key").index, null);
     }
 
     private Values<T> put(int index, @Nullable Object value) {
@@ -194,7 +196,7 @@ public final class Values<T> {
      * @return to be thrown; in a tree it gets its path
      */
     public Refusal refused(Key<T, ?> key, String rule, String must, Object was) {
-        return Refusal.of(key.name(), rule, must, was);
+        return Refusal.of(Objects.requireNonNull(key, "key").name(), rule, must, was);
     }
 
     /**
@@ -203,9 +205,11 @@ public final class Values<T> {
      * @param style how to print lengths
      * @return equal values
      */
+    @Override
     public Values<T> in(LengthStyle style) {
+        Objects.requireNonNull(style, "style");
         @Nullable Object[] copy = given.clone();
-        for (Key<T, ?> key : table.keys()) {
+        for (Key<T, ?> key : table.keys) {
             Object value = copy[key.index];
             copy[key.index] = value == null ? null : restyled(key, value, style);
         }
@@ -233,14 +237,14 @@ public final class Values<T> {
      * @return the style
      */
     public LengthStyle style(LengthStyle otherwise) {
-        return firstStyle().orElse(otherwise);
+        return firstStyle().orElse(Objects.requireNonNull(otherwise, "otherwise"));
     }
 
     Optional<LengthStyle> firstStyle() {
         if (asked != null) {
             return Optional.of(asked);
         }
-        for (Key<T, ?> key : table.keys()) {
+        for (Key<T, ?> key : table.keys) {
             Optional<LengthStyle> style = styleOf(key);
             if (style.isPresent()) {
                 return style;
@@ -262,7 +266,7 @@ public final class Values<T> {
 
     private @Nullable Object[] effective() {
         @Nullable Object[] all = given.clone();
-        for (Key<T, ?> key : table.keys()) {
+        for (Key<T, ?> key : table.keys) {
             all[key.index] = all[key.index] == null ? key.usual : all[key.index];
         }
         return all;

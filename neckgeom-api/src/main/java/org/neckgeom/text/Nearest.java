@@ -50,7 +50,7 @@ public final class Nearest {
      * Slips from one word to another: letters added, left out, replaced, or two neighbours swapped (optimal string
      * alignment distance).
      */
-    public static int slips(String a, String b) {
+    static int slips(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             d[i][0] = i;

@@ -48,6 +48,60 @@ public final class ShopUnits {
     }
 
     /**
+     * Returns a length in whole inches. 0 is refused: in Java {@code 3 / 8} is 0, and so is the length of {@code inch(3 / 8)}.
+     *
+     * @param whole inches, not 0; {@code inch(0.0)} is no length at all
+     * @return the length
+     * @throws IllegalArgumentException if it is 0
+     */
+    public static Amount<Length> inch(int whole) {
+        if (whole == 0) {
+            throw Refusal.because(
+                    "inches",
+                    "whole-division",
+                    "inch(0) is refused, for inch(3 / 8) is inch(0) in Java: write inch(3, 8) or inch(\"3/8\"),"
+                            + " and inch(0.0) for no length at all");
+        }
+        return inch((double) whole);
+    }
+
+    /**
+     * Returns a length of a fraction of an inch, such as {@code inch(3, 8)}: the double nearest to it.
+     *
+     * @param numerator of either sign
+     * @param denominator 1 or more
+     * @return the length
+     * @throws IllegalArgumentException if the denominator is less than 1
+     */
+    public static Amount<Length> inch(int numerator, int denominator) {
+        if (denominator < 1) {
+            throw Refusal.of("denominator", "at-least", "be 1 or more", denominator);
+        }
+        return inch((double) numerator / denominator);
+    }
+
+    /**
+     * Returns a length of inches and a fraction, such as {@code inch(1, 3, 4)} for 1 3/4 in: the double nearest to it.
+     *
+     * @param whole inches, of either sign: {@code inch(-1, 3, 4)} is -1 3/4 in
+     * @param numerator 0 or more, and less than the denominator
+     * @param denominator 1 or more
+     * @return the length
+     * @throws IllegalArgumentException if the fraction is less than 0, or 1 or more
+     */
+    public static Amount<Length> inch(int whole, int numerator, int denominator) {
+        if (denominator < 1) {
+            throw Refusal.of("denominator", "at-least", "be 1 or more", denominator);
+        }
+        if (numerator < 0 || numerator >= denominator) {
+            throw Refusal.of(
+                    "numerator", "range", "be 0 or more and less than the denominator, " + denominator, numerator);
+        }
+        double size = (Math.abs((double) whole) * denominator + numerator) / denominator;
+        return inch(whole < 0 ? -size : size);
+    }
+
+    /**
      * Returns a length in inches from a number as written on a drawing.
      *
      * @param text such as {@code 1 3/4}, {@code 3/8}, {@code 1.75}; without a unit

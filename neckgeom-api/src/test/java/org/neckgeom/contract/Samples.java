@@ -49,6 +49,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.GlobalRisk;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
+import org.neckgeom.measure.Reading;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.shop.BenchUncertainty;
@@ -62,6 +63,8 @@ import org.neckgeom.shop.TrialCut;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
+import org.neckgeom.table.Key;
+import org.neckgeom.table.Values;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -72,7 +75,7 @@ import org.neckgeom.units.ShopUnits;
  * Values of every type, invented for the tests, in groups: the members of a group are made anew, perhaps another way, and
  * must be equal; members of two groups must not be.
  */
-final class Samples {
+public final class Samples {
 
     private static final Form<String> FORM = Form.<String>of("word")
             .fact("word", Kind.NAME, "as given", word -> word)
@@ -103,6 +106,18 @@ final class Samples {
                 group(() -> Interval.of(mm(-1), inch(1)), () -> Interval.of(mm(-1), mm(25.4))),
                 group(() -> Interval.of(mm(-2), inch(1))),
                 group(() -> Interval.of(mm(-1), inch(2))));
+        groups(
+                Reading.class,
+                group(() -> Reading.of(List.of(mm(25.4))), () -> Reading.of(List.of(inch(1)))),
+                group(() -> Reading.of(List.of(mm(25.4), mm(25.4)))),
+                group(() -> Reading.of(List.of(mm(50.8)))),
+                group(() -> Reading.of(Estimate.of(mm(25.4), mm(0.1)))));
+        groups(
+                Values.class,
+                group(Heel.TABLE::values, () -> Heel.TABLE.values().in(LengthStyle.DECIMAL_INCHES)),
+                group(() -> heelOf(mm(25.4)), () -> heelOf(inch(1))),
+                group(() -> heelOf(mm(50.8))),
+                group(Scale.TABLE::values));
         groups(
                 Limits.class,
                 group(() -> Limits.within(inch(1)), () -> Limits.between(mm(-25.4), mm(25.4))),
@@ -454,9 +469,17 @@ final class Samples {
     }
 
     /** Recipes for values that must be equal. */
-    record Group(List<Supplier<?>> members) {}
+    public record Group(List<Supplier<?>> members) {}
 
     private Samples() {}
+
+    /** Its first key is its height. */
+    @SuppressWarnings("unchecked")
+    private static Values<Heel> heelOf(Amount<javax.measure.quantity.Length> height) {
+        var first = (Key<Heel, Amount<javax.measure.quantity.Length>>)
+                Heel.TABLE.keys().get(0);
+        return Heel.TABLE.values().with(first, height);
+    }
 
     private static Verdict<javax.measure.quantity.Length> verdict(double value) {
         return Verdict.of(Estimate.of(mm(value), mm(0.02)), Limits.within(mm(0.15)));
@@ -526,12 +549,12 @@ final class Samples {
         return new Group(List.of(members));
     }
 
-    static Map<Class<?>, List<Group>> all() {
+    public static Map<Class<?>, List<Group>> all() {
         return GROUPS;
     }
 
     /** One of each group, or nothing for a type without samples. */
-    static List<Object> of(Class<?> type) {
+    public static List<Object> of(Class<?> type) {
         List<Object> samples = new ArrayList<>();
         for (Group group : GROUPS.getOrDefault(type, List.of())) {
             samples.add(group.members().get(0).get());

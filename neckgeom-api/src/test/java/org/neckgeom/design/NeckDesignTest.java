@@ -61,9 +61,9 @@ class NeckDesignTest {
         refused(
                 () -> NeckDesign.named("n".repeat(101)),
                 "a neck's name must be 1 to 100 characters on one line, but was \"" + "n".repeat(100) + "...\"");
-        refused(() -> BARE.frets(0), "frets must be between 1 and 200, but were 0");
-        refused(() -> BARE.frets(201), "frets must be between 1 and 200, but were 201");
-        refused(() -> BARE.bodyAtFret(0), "fret at the body must be between 1 and 200, but was 0");
+        refused(() -> BARE.frets(0), "frets must be a whole number from 1 to 200, but was 0");
+        refused(() -> BARE.frets(201), "frets must be a whole number from 1 to 200, but was 201");
+        refused(() -> BARE.bodyAtFret(0), "body at fret must be a whole number from 1 to 200, but was 0");
         refused(() -> BARE.scale(inch(-25)), "scale must be more than 0 in, but was -25 in");
     }
 
@@ -221,7 +221,7 @@ class NeckDesignTest {
         assertThat(BARE.frets(200).frets()).isEqualTo(200);
         assertThat(BARE.bodyAtFret(1).bodyAtFret()).isEqualTo(1);
         assertThat(BARE.bodyAtFret(200).bodyAtFret()).isEqualTo(200);
-        refused(() -> BARE.bodyAtFret(201), "fret at the body must be between 1 and 200, but was 201");
+        refused(() -> BARE.bodyAtFret(201), "body at fret must be a whole number from 1 to 200, but was 201");
     }
 
     @Test

@@ -377,7 +377,7 @@ class FormTest {
         Form<String> form = Form.<String>of("own")
                 .fact("width", Kind.AMOUNT, "across", x -> inch(0.5))
                 .fact("read", Kind.ESTIMATE, "across, as read", x -> Estimate.of(inch(0.5), inch(0.01)))
-                .fact("exact", Kind.ESTIMATE, "across, exactly", x -> Estimate.of(inch(0.5), inch(0)))
+                .fact("exact", Kind.ESTIMATE, "across, exactly", x -> Estimate.of(inch(0.5), inch(0.0)))
                 .fact("allowed", Kind.LIMITS, "across", x -> Limits.within(inch(0.5)))
                 .fact("interval", Kind.INTERVAL, "across", x -> Interval.of(inch(0.25), inch(0.5)))
                 .fact("angle", Kind.AMOUNT, "of the edge", x -> deg(2))

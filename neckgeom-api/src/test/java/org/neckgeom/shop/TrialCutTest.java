@@ -115,7 +115,7 @@ class TrialCutTest {
         TrialCut cut = TrialCut.walls(mm(30), mm(31));
 
         refused(() -> TrialCut.walls(mm(-3), mm(31)), "fence wall must be more than 0 mm, but was -3 mm");
-        refused(() -> TrialCut.walls(mm(30), inch(0)), "far wall must be more than 0 in, but was 0 in");
+        refused(() -> TrialCut.walls(mm(30), inch(0.0)), "far wall must be more than 0 in, but was 0 in");
         refused(() -> TrialCut.walls(List.of(), List.of(mm(1))), "fence wall must be read 1 to 100 times, but was 0");
         refused(() -> cut.slot(mm(0)), "slot width must be more than 0 mm, but was 0 mm");
         refused(() -> cut.piece(mm(0)), "piece width must be more than 0 mm, but was 0 mm");

@@ -74,7 +74,7 @@ class BlankTest {
                 () -> Blank.ofLength(mm(640)).section(mm(-1), mm(20)),
                 "blank width must be more than 0 mm, but was -1 mm");
         refused(
-                () -> Blank.ofLength(mm(640)).section(mm(61), inch(0)),
+                () -> Blank.ofLength(mm(640)).section(mm(61), inch(0.0)),
                 "blank thickness must be more than 0 in, but was 0 in");
         refused(
                 () -> blank.outOfParallel(mm(61)),

@@ -108,7 +108,7 @@ class QuantityTypeTest {
         var thickness = Types.LENGTH.moreThan(ShopUnits.mm(0)).atMost(ShopUnits.mm(300));
 
         assertRefused(thickness, "0 mm", "blank.length must be more than 0 mm, but was 0 mm");
-        assertRefused(thickness, "12 in", "must be 300 mm or less, but was 12 in");
+        assertRefused(thickness, "12 in", "must be more than 0 mm and 300 mm or less, but was 12 in");
         assertRefused(Types.LENGTH.atLeast(ShopUnits.mm(0)), "-1 thou", "must be 0 thou or more, but was -1 thou");
         assertThat(thickness.allowed())
                 .isEqualTo("a length of more than 0 mm and at most 300 mm with its unit, such as 44.5 mm or 1 3/4 in");

@@ -128,7 +128,7 @@ class AmountTest {
                 .isThrownBy(() -> mm(3).dividedBy(0))
                 .withMessage("3 mm was to be divided by 0");
         assertThatExceptionOfType(ArithmeticException.class)
-                .isThrownBy(() -> mm(3).ratioTo(inch(0)))
+                .isThrownBy(() -> mm(3).ratioTo(inch(0.0)))
                 .withMessage("3 mm was to be divided by 0");
     }
 

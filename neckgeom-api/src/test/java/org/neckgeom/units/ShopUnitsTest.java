@@ -144,6 +144,62 @@ class ShopUnitsTest {
         }
     }
 
+    /** Whole numbers and the text give the same double: that nearest to the fraction. */
+    @Test
+    void inch_ofWholeNumbers_isThatOfTheText() {
+        for (int under = 2; under <= 128; under++) {
+            for (int over = 1; over < under; over++) {
+                assertThat(ShopUnits.inch(over, under).value())
+                        .isEqualTo(ShopUnits.inch(over + "/" + under).value());
+                for (int whole : new int[] {-2, -1, 1, 25}) {
+                    assertThat(ShopUnits.inch(whole, over, under).value())
+                            .as("%d %d/%d", whole, over, under)
+                            .isEqualTo(ShopUnits.inch(whole + " " + over + "/" + under)
+                                    .value());
+                }
+            }
+        }
+        assertThat(ShopUnits.inch(0, 3, 8)).isEqualTo(ShopUnits.inch(3, 8)).isEqualTo(ShopUnits.mm(9.525));
+        assertThat(ShopUnits.inch(-3, 8)).isEqualTo(ShopUnits.mm(-9.525));
+        assertThat(ShopUnits.inch(2, 0, 8)).isEqualTo(ShopUnits.inch(2));
+        assertThat(ShopUnits.inch(1, 3, 4).unit()).isSameAs(ShopUnit.INCH);
+    }
+
+    /** The language divides whole numbers without their rest: 3 / 8 is 0 (Java Language Specification, 15.17.2). */
+    @Test
+    void inch_refusesADivisionOfWholeNumbers_andNamesTheTrap() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopUnits.inch(3 / 8))
+                .withMessage(
+                        "inch(0) is refused, for inch(3 / 8) is inch(0) in Java: write inch(3, 8) or inch(\"3/8\"),"
+                                + " and inch(0.0) for no length at all");
+        assertThat(ShopUnits.inch(0.0)).isEqualTo(ShopUnits.mm(0));
+        assertThat(ShopUnits.inch(3 / 8.0)).isEqualTo(ShopUnits.inch(3, 8));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 | 3 | 0 | denominator must be 1 or more, but was 0",
+                "1 | 3 | -4 | denominator must be 1 or more, but was -4",
+                "1 | 5 | 4 | numerator must be 0 or more and less than the denominator, 4, but was 5",
+                "1 | 4 | 4 | numerator must be 0 or more and less than the denominator, 4, but was 4",
+                "1 | -3 | 4 | numerator must be 0 or more and less than the denominator, 4, but was -3",
+            })
+    void inch_refusesAFractionNoDrawingHas(int whole, int numerator, int denominator, String message) {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopUnits.inch(whole, numerator, denominator))
+                .withMessage(message);
+    }
+
+    @Test
+    void inch_refusesADenominatorOfNothing() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ShopUnits.inch(3, 0))
+                .withMessage("denominator must be 1 or more, but was 0");
+    }
+
     @Test
     void numbers_areReadToTheNearestDouble() {
         SplittableRandom random = new SplittableRandom(99);
