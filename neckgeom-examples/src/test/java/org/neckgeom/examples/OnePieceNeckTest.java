@@ -62,7 +62,7 @@ class OnePieceNeckTest {
 
         assertThat(steps(without)).isEqualTo(steps(ONE_PIECE));
         assertThat(refusal(without.replace("cut scarf", "cut scrf")))
-                .contains("order of work: operation must be one that this order of work has, but was \"cut scrf\"");
+                .contains("order of work.operation must be one that this order of work has, but was \"cut scrf\"");
     }
 
     @Test
