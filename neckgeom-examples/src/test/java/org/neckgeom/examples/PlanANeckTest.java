@@ -131,7 +131,8 @@ class PlanANeckTest {
         assertThat(ended.out()).isEmpty();
         assertThat(ended.err())
                 .startsWith("2 things to mend in " + own + "\n")
-                .containsPattern("\\Q" + own + "\\E, line \\d+: rod.length must be 96.5 mm or less: .*, but was 300 mm\n")
+                .containsPattern(
+                        "\\Q" + own + "\\E, line \\d+: rod.length must be 96.5 mm or less: .*, but was 300 mm\n")
                 .containsPattern(
                         "\\Q" + own + "\\E, line \\d+: blank.length must be 510.548 mm or more: .*, but was 300 mm\n$");
     }

@@ -50,7 +50,10 @@ class NeckFileRefusalsTest {
                         "  colour: red",
                         "head.scarf.colour is not a known key; known here: joint, kerf, cleaning"),
                 one("frets: 20 ", "frets: 20\nfrets: 21 ", "frets is given twice, on line 11 and on line 12"),
-                one("wood: black walnut", "wood: wallnut", "wood must be one of African ebony, African mahogany, American basswood, black cherry,"),
+                one(
+                        "wood: black walnut",
+                        "wood: wallnut",
+                        "wood must be one of African ebony, African mahogany, American basswood, black cherry,"),
                 one(
                         "wood: Indian rosewood",
                         "wood: Indian rosewod",
@@ -88,13 +91,13 @@ class NeckFileRefusalsTest {
                         "strings.pitches must be a list of 1 to 24 items, each a note with its octave, such as G2, F#3 or"),
                 one("pitches: [G2, D3,", "pitches: [G2, H3,", "strings.pitches[2]: \"H3\" cannot be read as a note"),
                 one("doubled: yes", "doubled: true", "strings.doubled must be one of yes, no, but was \"true\""),
-                one("joint: in the head", "joint:", "head.scarf.joint has no value; give one of in the head, in the shaft"),
+                one(
+                        "joint: in the head",
+                        "joint:",
+                        "head.scarf.joint has no value; give one of in the head, in the shaft"),
                 // ranges
                 one("width: 6 mm", "width: -6 mm", "rod.width must be more than 0 mm, but was -6 mm"),
-                one(
-                        "scale: 560 mm",
-                        "scale: 560 m",
-                        "scale must be more than 0 mm and 3000 mm or less, but was 560 m"),
+                one("scale: 560 mm", "scale: 560 m", "scale must be more than 0 mm and 3000 mm or less, but was 560 m"),
                 one(
                         "pitch: 13 deg",
                         "pitch: 60 deg",
@@ -220,15 +223,9 @@ class NeckFileRefusalsTest {
                         "block length: 35 mm",
                         "block length: 0 mm",
                         "heel.block length must be more than 0 mm, but was 0 mm"),
-                one(
-                        "end spare: 3 mm",
-                        "end spare: -3 mm",
-                        "blank.end spare must be 0 mm or more, but was -3 mm"),
+                one("end spare: 3 mm", "end spare: -3 mm", "blank.end spare must be 0 mm or more, but was -3 mm"),
                 one("edge spare: 2 mm", "edge spare: 2", "blank.edge spare: \"2\" has no unit; a length is wanted"),
-                one(
-                        "planing: 0.5 mm",
-                        "planing: -1 mm",
-                        "blank.planing must be 0 mm or more, but was -1 mm"),
+                one("planing: 0.5 mm", "planing: -1 mm", "blank.planing must be 0 mm or more, but was -1 mm"),
                 one("saw kerf: 1.8 mm", "saw kerf: thin", "blank.saw kerf: \"thin\" cannot be read as a length"),
                 // the blank
                 one("length: 640 mm", "length: 300 mm", "blank.length must be 510.548 mm or more: 200"),
@@ -244,8 +241,14 @@ class NeckFileRefusalsTest {
                         "length: 300 mm",
                         "length: 5 mm",
                         "rod.length must make a channel of 6 mm or more, as long as the cutter is wide, but was 5 mm"),
-                one("    flutes: 2 ", "    # ", "shop.cutter: flutes and flute length must be given together, but flutes is missing"),
-                one("  turning: 16000 rpm", "  #", "shop: feed and turning must be given together, but turning is missing"),
+                one(
+                        "    flutes: 2 ",
+                        "    # ",
+                        "shop.cutter: flutes and flute length must be given together, but flutes is missing"),
+                one(
+                        "  turning: 16000 rpm",
+                        "  #",
+                        "shop: feed and turning must be given together, but turning is missing"),
                 one("turning: 16000 rpm", "turning: 16000", "shop.turning: \"16000\" has no unit"),
                 one("kind: one piece", "kind: split", "shop.fence: out of line is missing; a split fence needs it"),
                 one("kind: two-way", "kind: single-action", "rod: a single-action rod is round: give its diameter as"),
@@ -295,8 +298,7 @@ class NeckFileRefusalsTest {
 
         // 185 mm cos 13 deg = 180.258 mm before the nut line, and 310.548 mm to the 14th fret: 490.807 mm.
         assertThat(first(text.replace("length: 640 mm", "length: 490 mm")).sentence())
-                .startsWith(
-                        "blank.length must be 490.807 mm or more: 180.258 mm before the nut line and");
+                .startsWith("blank.length must be 490.807 mm or more: 180.258 mm before the nut line and");
         assertThat(problems(text.replace("length: 640 mm", "length: 491 mm"))).isEmpty();
     }
 
@@ -361,8 +363,7 @@ class NeckFileRefusalsTest {
         assertThat(first(old.replace("    string over face: 8 mm", "  scarf: {joint: in the head}"))
                         .sentence())
                 .isEqualTo("scarf is given, and head.scarf too; keep one of them");
-        assertThat(first(old.replaceAll("(?s)\nhead:\n.*?\nscarf:", "\nscarf:"))
-                        .sentence())
+        assertThat(first(old.replaceAll("(?s)\nhead:\n.*?\nscarf:", "\nscarf:")).sentence())
                 .startsWith("head.length is missing; give a length");
     }
 
@@ -404,8 +405,7 @@ class NeckFileRefusalsTest {
     void parse_namesEveryMissingKeyAtTheTop() {
         assertThat(problems("name: Only a name\n").stream()
                         .map(problem -> problem.sentence().split(" is missing")[0]))
-                .containsExactly(
-                        "frets", "body at fret", "fingerboard", "back", "rod", "blank", "shop", "scale");
+                .containsExactly("frets", "body at fret", "fingerboard", "back", "rod", "blank", "shop", "scale");
     }
 
     @ParameterizedTest
