@@ -18,6 +18,7 @@ import org.neckgeom.solid.*;
 import org.neckgeom.stock.*;
 import org.neckgeom.strength.*;
 import org.neckgeom.sweep.*;
+import org.neckgeom.table.*;
 import org.neckgeom.template.*;
 import org.neckgeom.units.*;
 

@@ -16,7 +16,7 @@ import org.neckgeom.units.ShopUnits;
 class OnePieceNeckTest {
 
     private static final String TEXT = ShippedNecks.text("octave-mandolin.yaml");
-    private static final String SCARF = TEXT.substring(TEXT.indexOf("\nscarf:"), TEXT.indexOf("\nheel:"));
+    private static final String SCARF = TEXT.substring(TEXT.indexOf("\n  scarf:"), TEXT.indexOf("\nheel:"));
 
     private static final String ONE_PIECE = TEXT.replace(SCARF, "\n").replace("thickness: 20 mm ", "thickness: 60 mm ");
 

@@ -252,7 +252,8 @@ class PlanChecksTest {
         assertThat(plan.workmanship())
                 .isEqualTo(Workmanship.withDefaults()
                         .gluing(Spread.triangular(mm(0.3)))
-                        .cutting(Spread.normal(mm(0.04))));
+                        .cutting(Spread.normal(mm(0.04)))
+                        .centring(plan.workmanship().centring()));
         assertThat(plan.budgets()).isNotEqualTo(NeckFile.parse("own.yaml", TEXT).budgets());
     }
 

@@ -84,7 +84,7 @@ class NounFileTest {
 
     @Test
     void read_turnsARefusalOfTheMakingIntoAProblemOfItsSection() {
-        assertThat(problems("name: x\nsides: 7\n")).containsExactly("b.yaml, line 1: sides must not be 7, but was 7");
+        assertThat(problems("name: x\nsides: 7\n")).containsExactly("b.yaml, line 2: sides must not be 7, but was 7");
     }
 
     @Test

@@ -2,6 +2,9 @@ package org.neckgeom.examples.neck;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -34,6 +37,16 @@ class ShippedNecksTest {
             assertThat(read).as("%s, %s", name, style).isEqualTo(plan);
             assertThat(PlanData.of(read).toJson()).as("%s, %s", name, style).isEqualTo(json);
         }
+    }
+
+    /** The same necks as they were written before the scarf had its place under the head: old files stay good. */
+    @ParameterizedTest
+    @MethodSource("names")
+    void files_ofVersion1_readToTheSamePlans(String name) throws IOException {
+        String old = Files.readString(Path.of("src/test/resources/version-1").resolve(name));
+
+        assertThat(old).contains("\nscarf:").isNotEqualTo(ShippedNecks.text(name));
+        assertThat(NeckFile.parse(name, old)).isEqualTo(NeckFile.read(name));
     }
 
     /** The necks differ in what holds the heel and in their frets, so that the trip above goes over each. */
