@@ -95,20 +95,19 @@ public final class BackSet implements Answer {
      * Returns how a design's neck stands to the body: scale, joint and board are the design's own.
      *
      * @param design with scale, fingerboard and neck set
-     * @param fretHeight over the board, from which the fret plane follows where it is not given; nothing while unknown
      * @return the neck set
      * @throws IllegalArgumentException if the design has no neck set, if neither fret plane nor fret height is known, or if
      *     the fret plane lies lower than board and fret are high
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
-    public static BackSet of(NeckDesign design, Optional<Amount<Length>> fretHeight) {
+    public static BackSet of(NeckDesign design) {
         NeckSet given = given(design);
         Amount<Length> plane = given.fretPlane()
-                .or(() -> boardAndFret(design, fretHeight)
+                .or(() -> boardAndFret(design)
                         .map(high -> high.plus(given.overstand().orElse(LEVEL))))
                 .orElseThrow(() -> Refusal.because(
                         FRET_PLANE, "missing", "either fret plane or the fingerboard's fret height must be given"));
-        overstand(design, fretHeight);
+        overstand(design);
         BackSet set = scale(design.scale().length())
                 .bodyAtFret(design.bodyAtFret(), design.scale().divisions())
                 .fretPlane(plane)
@@ -126,14 +125,13 @@ public final class BackSet implements Answer {
      * fret plane's height under board and fret.
      *
      * @param design with scale, fingerboard and neck set
-     * @param fretHeight over the board; while it is unknown the glue face is taken as level unless its height is given
      * @return 0 or more
      * @throws IllegalArgumentException if the design has no neck set, or the fret plane lies lower than board and fret are
      *     high
      */
-    public static Amount<Length> overstand(NeckDesign design, Optional<Amount<Length>> fretHeight) {
+    public static Amount<Length> overstand(NeckDesign design) {
         NeckSet given = given(design);
-        Optional<Amount<Length>> boardAndFret = boardAndFret(design, fretHeight);
+        Optional<Amount<Length>> boardAndFret = boardAndFret(design);
         if (given.fretPlane().isEmpty() || boardAndFret.isEmpty()) {
             return given.overstand().orElse(LEVEL);
         }
@@ -156,9 +154,9 @@ public final class BackSet implements Answer {
                         "neck set", "missing", "\"" + design.name() + "\" needs its neck set for this, but has none"));
     }
 
-    private static Optional<Amount<Length>> boardAndFret(NeckDesign design, Optional<Amount<Length>> fretHeight) {
+    private static Optional<Amount<Length>> boardAndFret(NeckDesign design) {
         double board = design.boardThicknessAtMm(design.bodyJointMm());
-        return Objects.requireNonNull(fretHeight, "fret height")
+        return design.fingerboard().fretHeight()
                 .map(high -> design.fingerboard().style().amount(board + high.house()));
     }
 

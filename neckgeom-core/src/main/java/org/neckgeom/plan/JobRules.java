@@ -212,8 +212,7 @@ final class JobRules {
         try {
             question.run();
         } catch (Refusal refusal) {
-            refusal.faults()
-                    .forEach(fault -> faults.add(new Fault(path, fault.rule(), fault.must(), fault.given())));
+            refusal.faults().forEach(fault -> faults.add(new Fault(path, fault.rule(), fault.must(), fault.given())));
         }
     }
 

@@ -57,7 +57,7 @@ import org.neckgeom.units.ShopUnits;
  * <p>As readings come in, the plan is asked again: trial cuts and fence moves are added in the order they were made, and
  * the rest is judged on what is known then.
  *
- * <p>Unless told: the channel shall be centred within 0.1 mm (the wider end of what is called fine; common practice), at
+ * <p>Defaults: the channel shall be centred within 0.1 mm (the wider end of what is called fine; common practice), at
  * least 3 mm of wood shall be left under it (common practice, from memory), and the string line shall meet the bridge's
  * middle within 1 mm (common practice). Relief is to be 0.2 mm (common practice: 0.05 to 0.3), and the weather
  * to be ready for is a heated winter: from 45 % to 25 % relative humidity at 21 degrees Celsius. A neck designed in inches has the same
@@ -173,7 +173,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     /**
      * Returns the plan of a neck of which nothing has been cut yet.
      *
-     * @param design the neck; it must have its scale, fingerboard, back and channel told
+     * @param design the neck; it must have its scale, fingerboard, back and channel
      * @param blank the piece it is made from
      * @param shop what it is made with
      * @return the plan
@@ -370,13 +370,13 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      */
     public Optional<BackSet> neckSet() {
         return design().neckSet()
-                .map(set -> BackSet.of(design(), design().fingerboard().fretHeight()));
+                .map(set -> BackSet.of(design()));
     }
 
     /** How high the glue face stands over the body's top at the joint, in mm; level where there is no neck set. */
     double overstandMm() {
         return design().neckSet()
-                .map(set -> BackSet.overstand(design(), design().fingerboard().fretHeight())
+                .map(set -> BackSet.overstand(design())
                         .house())
                 .orElse(0.0);
     }
@@ -443,7 +443,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * the shaft would saw the channel off, gluing the head is kept before cutting the channel. What has
      * been read on the neck is done, and what stands before it in the order is taken as done.
      *
-     * @return what is left to do, of the usual neck's work unless told
+     * @return what is left to do, of the usual neck's work by default
      */
     public OrderOfWork order() {
         return DoneWork.of(wholeOrder(), readings()).left();
@@ -463,7 +463,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
                 : order;
     }
 
-    /** True for an operation that was told or read as done, and for what stands before one that was read. */
+    /** True for an operation that was given or read as done, and for what stands before one that was read. */
     boolean isDone(String operation) {
         return order().finished().stream().anyMatch(done -> done.name().equals(operation));
     }
@@ -481,7 +481,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns how well each kind of step is done: as told, common practice unless told, and the channel's centring as it is
+     * Returns how well each kind of step is done: as given, else common practice, and the channel's centring as it is
      * known now.
      *
      * @return the workmanship
@@ -493,7 +493,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     /**
      * Returns what has been read on the neck so far.
      *
-     * @return nothing, unless told
+     * @return nothing by default
      */
     public NeckReadings readings() {
         return shown.at(AS_MADE).readBy(shop().repeatability());
@@ -726,7 +726,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         try {
             return standingAndWants();
         } catch (IllegalArgumentException | ArithmeticException e) {
-            // What was told part by part does not go together: a text says so, the questions refuse.
+            // What was given part by part does not go together: the text states it, the questions refuse.
             return "Plan of " + design().name() + " cannot be made: " + e.getMessage();
         }
     }

@@ -98,7 +98,7 @@ public final class Necks {
                 Settled.nothing(),
                 LengthStyle.MILLIMETRES,
                 Optional.of(ScarfJoint.of(neck.head().orElseThrow(), SampleBench.octaveBlank())),
-                Optional.of(BackSet.of(neck, Optional.empty())),
+                Optional.of(BackSet.of(neck)),
                 List.of(
                         check(
                                 "wood left under the channel",

@@ -121,7 +121,7 @@ class OneDescriptionTest {
     void neckSet_overADome_isTheSameAsAskedAtTheBench() {
         NeckSet domed = SET.fretPlane(mm(7.1)).dome(Dome.of(mm(9000)).pole(mm(240), mm(30)));
 
-        assertThat(BackSet.of(OCTAVE.neckSet(domed), Optional.empty()))
+        assertThat(BackSet.of(OCTAVE.neckSet(domed)))
                 .isEqualTo(BackSet.scale(mm(560))
                         .bodyAtFret(14)
                         .fretPlane(mm(7.1))
@@ -140,7 +140,7 @@ class OneDescriptionTest {
         assertThatThrownBy(() ->
                         plan(OCTAVE.neckSet(SET), SampleBench.octaveBlank()).neckSet())
                 .hasMessage("either fret plane or the fingerboard's fret height must be given");
-        assertThatThrownBy(() -> BackSet.of(OCTAVE, Optional.empty()))
+        assertThatThrownBy(() -> BackSet.of(OCTAVE))
                 .hasMessage("\"Octave mandolin, walnut\" needs its neck set for this, but has none");
     }
 
