@@ -41,7 +41,8 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     private static final String FRACTIONS = "fractional in";
 
     /** The schema of a quantity as an object, to which every one in JSON refers. */
-    static final Map<String, Object> OBJECT = Types.map(
+    static Map<String, Object> object() {
+        return Types.map(
             "description",
             "a quantity: its number, its unit by symbol and by UCUM code, and the unit it is printed in where another",
             "type",
@@ -60,6 +61,7 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
             List.of(VALUE, UNIT),
             "additionalProperties",
             false);
+    }
 
     private final ShopUnit<Q> like;
     private final String noun;

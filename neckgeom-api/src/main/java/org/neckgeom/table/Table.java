@@ -580,7 +580,7 @@ public final class Table<T> {
         schema.put("title", Objects.requireNonNull(title, "title"));
         schema.putAll(schema(Objects.requireNonNull(spelling, "spelling")));
         if (spelling == Spelling.JSON) {
-            schema.put("$defs", Map.of("quantity", QuantityType.OBJECT));
+            schema.put("$defs", Map.of("quantity", QuantityType.object()));
         }
         return Json.of(schema);
     }

@@ -145,7 +145,7 @@ class NounsTest {
                     T given;
                     try {
                         given = noun.table().read(Tree.of(map));
-                    } catch (Refusal refused) { // not beside another key, which stands for it or has no use for it
+                    } catch (Refusal refused) { // not beside another key that replaces it or has no use for it
                         assertThat(refused.faults()).extracting(Fault::rule).containsAnyElementsOf(BESIDE_OTHERS);
                         continue;
                     }
@@ -189,7 +189,7 @@ class NounsTest {
 
     @ParameterizedTest
     @MethodSource("types")
-    <T> void noun_isAnsweredOrRefusedInWords_whateverStandsUnderAKey(OfType<T> noun) {
+    <T> void noun_isAnsweredOrRefusedInWords_forAnyValueUnderAKey(OfType<T> noun) {
         T value = noun.samples().get(0);
         List<String> keys = flat(noun.table()).stream().map(Key::name).toList();
         for (String key : keys) {
