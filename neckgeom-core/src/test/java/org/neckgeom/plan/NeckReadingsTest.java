@@ -476,7 +476,7 @@ class NeckReadingsTest {
                 .withMessageStartingWith("as made.back must have its stations on the neck, from the nut to ");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PLAN.readings(none.read(CHANNEL_START, read(400, 0.1))))
-                .withMessage("channel end must be more than its start at 400 mm, but was 285 mm");
+                .withMessage("as made: channel end must be more than its start at 400 mm, but was 285 mm");
     }
 
     @Test
