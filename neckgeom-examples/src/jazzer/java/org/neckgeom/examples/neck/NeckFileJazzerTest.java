@@ -6,6 +6,7 @@ import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.charset.StandardCharsets;
 import org.neckgeom.examples.EveryForm;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.plan.NeckPlan;
 
@@ -30,8 +31,10 @@ class NeckFileJazzerTest {
         NeckPlan plan;
         try {
             plan = PlanData.planFrom(new String(bytes, StandardCharsets.UTF_8));
-        } catch (IllegalArgumentException refused) {
-            assertThat(refused.getMessage()).isNotBlank().hasSizeLessThan(1_000);
+        } catch (Refusal refused) {
+            assertThat(refused.faults()).isNotEmpty().allSatisfy(fault -> assertThat(fault.toString())
+                    .isNotBlank()
+                    .hasSizeLessThan(1_000));
             return;
         }
         assertThat(EveryForm.fault(plan, false)).isEmpty();

@@ -2,15 +2,12 @@ package org.neckgeom.examples.file;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The problems found in one file while it is read. A collector for one reading, used by one thread. */
 public final class Problems {
 
     private final List<Problem> found = new ArrayList<>();
-    private final Map<String, Place> places = new HashMap<>();
 
     /** An empty collector. */
     public Problems() {}
@@ -49,23 +46,5 @@ public final class Problems {
         if (!found.isEmpty()) {
             throw new FileRefused(file, inOrder());
         }
-    }
-
-    /** Notes where the pieces of a value are that has no section of its own. */
-    void know(Map<String, Place> pieces) {
-        places.putAll(pieces);
-    }
-
-    /** The place of a path, or of the nearest thing around it. */
-    Place place(String path, Place top) {
-        String known = path;
-        while (!places.containsKey(known)) {
-            int end = Math.max(known.lastIndexOf('.'), known.lastIndexOf('['));
-            if (end < 0) {
-                return top;
-            }
-            known = known.substring(0, end);
-        }
-        return places.get(known);
     }
 }

@@ -302,6 +302,16 @@ class NeckFileRefusalsTest {
         assertThat(problems(text.replace("length: 640 mm", "length: 491 mm"))).isEmpty();
     }
 
+    /** The line that the README shows is one that a copy of the octave mandolin really gets. */
+    @Test
+    void parse_refusesAsTheReadmeShows() throws IOException {
+        String line = first(GOOD.replace("end spare: 3 mm", "end spare: -3 mm"))
+                .toString()
+                .replace("n.yaml", "my-neck.yaml");
+
+        assertThat(Files.readString(Path.of("README.md"))).contains("\n    " + line + "\n");
+    }
+
     @Test
     void parse_refusesANeckSetThatIsNone() {
         String text = BASS.replaceFirst("(?s)neck set:.*?\nstrings:", "neck set: soon\n\nstrings:");
