@@ -43,24 +43,24 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     /** The schema of a quantity as an object, to which every one in JSON refers. */
     static Map<String, Object> object() {
         return Types.map(
-            "description",
-            "a quantity: its number, its unit by symbol and by UCUM code, and the unit it is printed in where another",
-            "type",
-            "object",
-            "properties",
-            Types.map(
-                    VALUE,
-                    Types.map("type", "number"),
-                    UNIT,
-                    Types.map("type", "string"),
-                    UCUM,
-                    Types.map("type", "string"),
-                    PRINTED_IN,
-                    Types.map("type", "string")),
-            "required",
-            List.of(VALUE, UNIT),
-            "additionalProperties",
-            false);
+                "description",
+                "a quantity: its number, its unit by symbol and by UCUM code, and the unit it is printed in where another",
+                "type",
+                "object",
+                "properties",
+                Types.map(
+                        VALUE,
+                        Types.map("type", "number"),
+                        UNIT,
+                        Types.map("type", "string"),
+                        UCUM,
+                        Types.map("type", "string"),
+                        PRINTED_IN,
+                        Types.map("type", "string")),
+                "required",
+                List.of(VALUE, UNIT),
+                "additionalProperties",
+                false);
     }
 
     private final ShopUnit<Q> like;

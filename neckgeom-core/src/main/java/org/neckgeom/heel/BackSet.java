@@ -156,7 +156,8 @@ public final class BackSet implements Answer {
 
     private static Optional<Amount<Length>> boardAndFret(NeckDesign design) {
         double board = design.boardThicknessAtMm(design.bodyJointMm());
-        return design.fingerboard().fretHeight()
+        return design.fingerboard()
+                .fretHeight()
                 .map(high -> design.fingerboard().style().amount(board + high.house()));
     }
 

@@ -369,15 +369,13 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
     public Optional<BackSet> neckSet() {
-        return design().neckSet()
-                .map(set -> BackSet.of(design()));
+        return design().neckSet().map(set -> BackSet.of(design()));
     }
 
     /** How high the glue face stands over the body's top at the joint, in mm; level where there is no neck set. */
     double overstandMm() {
         return design().neckSet()
-                .map(set -> BackSet.overstand(design())
-                        .house())
+                .map(set -> BackSet.overstand(design()).house())
                 .orElse(0.0);
     }
 

@@ -336,7 +336,7 @@ public final class SetupChecks {
                     .swung(deg(Rows.number(row, "swing")));
             Blank blank = Blank.ofLength(mm(Rows.number(row, "shaft_length")))
                     .section(mm(Rows.number(row, "shaft_width")), mm(20));
-            HeadSkew found = HeadAtFence.of(head, blank, Fence.onePiece(mm(5000)))
+            HeadSkew found = HeadAtFence.of(head, blank, Fence.onePiece(mm(3000)))
                     .outline(blank.width(), mm(Rows.number(row, "tip_width")))
                     .skew();
             proud.relative(Rows.number(row, "proud"), found.proud().house(), 1e-11);

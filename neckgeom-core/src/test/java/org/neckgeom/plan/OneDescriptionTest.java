@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Dome;
 import org.neckgeom.design.Head;

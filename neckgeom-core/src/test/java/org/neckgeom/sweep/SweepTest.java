@@ -169,7 +169,7 @@ class SweepTest {
         assertThat(all.get(0).refusal()).contains("must be more than 0 mm, but was -1 mm");
         assertThat(all.subList(0, 6)).allMatch(result -> result.design().isEmpty());
         assertThat(all.get(6).answer()).contains(19);
-        assertThat(all.get(7).refusal()).contains("frets must be between 1 and 200, but were 0");
+        assertThat(all.get(7).refusal()).contains("frets must be a whole number from 1 to 200, but was 0");
         assertThat(all.get(8).answer()).contains(21);
     }
 

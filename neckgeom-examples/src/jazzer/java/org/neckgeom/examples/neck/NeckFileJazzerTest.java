@@ -32,9 +32,10 @@ class NeckFileJazzerTest {
         try {
             plan = PlanData.planFrom(new String(bytes, StandardCharsets.UTF_8));
         } catch (Refusal refused) {
-            assertThat(refused.faults()).isNotEmpty().allSatisfy(fault -> assertThat(fault.toString())
-                    .isNotBlank()
-                    .hasSizeLessThan(1_000));
+            assertThat(refused.faults())
+                    .isNotEmpty()
+                    .allSatisfy(
+                            fault -> assertThat(fault.toString()).isNotBlank().hasSizeLessThan(1_000));
             return;
         }
         assertThat(EveryForm.fault(plan, false)).isEmpty();
