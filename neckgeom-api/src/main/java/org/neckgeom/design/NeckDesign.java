@@ -63,9 +63,13 @@ public final class NeckDesign extends Noun<NeckDesign> {
     private static final Key<NeckDesign, StringSet> STRINGS =
             TABLE.optional("strings", Types.group(StringSet.TABLE), "the strings; nothing about load when left out");
 
-    /** The keys that a neck must have before it can be planned, besides its scale. */
+    static {
+        TABLE.unless(SCALE, FAN);
+    }
+
+    /** The keys that a neck must have before it can be planned; a fan takes the place of the scale. */
     public static final List<Key<NeckDesign, ?>> OF_A_WHOLE_NECK =
-            List.of(FRETS, BODY_AT_FRET, FINGERBOARD, BACK, CHANNEL);
+            List.of(SCALE, FRETS, BODY_AT_FRET, FINGERBOARD, BACK, CHANNEL);
 
     /** The scale, given or that on the centreline of a fan; nothing until it can be known. */
     private final @Nullable Scale scale;

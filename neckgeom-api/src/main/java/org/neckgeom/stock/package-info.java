@@ -24,7 +24,7 @@
  * <p>prints
  *
  * <pre>{@code
- * blank 640 mm x 61 mm x 20 mm, black walnut, edges out of parallel by 0.06 mm, wider at the heel end
+ * blank 640 mm x 61 mm x 20 mm, edges out of parallel by 0.06 mm, wider at the heel end
  * 11.6 GPa
  * }</pre>
  *

@@ -39,6 +39,7 @@ public final class Table<T> {
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
+    private final Map<Key<?, ?>, Key<?, ?>> instead = new HashMap<>();
     private final AtomicReference<Moves> moves = new AtomicReference<>(Moves.none());
     private final AtomicBoolean isUsed = new AtomicBoolean();
 
@@ -227,6 +228,16 @@ public final class Table<T> {
     }
 
     /**
+     * States that a key which a larger document asks for is not missed where another is given.
+     *
+     * @param key of this table
+     * @param other of this table
+     */
+    public void unless(Key<T, ?> key, Key<T, ?> other) {
+        instead.put(key, other);
+    }
+
+    /**
      * States where keys of earlier versions have gone.
      *
      * @param list for whole documents of this table
@@ -336,7 +347,7 @@ public final class Table<T> {
         }
         String path = source.path(key);
         if (!source.has(key)) {
-            if (isNeeded) {
+            if (isNeeded && !(instead.containsKey(key) && source.has(instead.get(key)))) {
                 source.faults().sentence(path, "missing", missing(path, key));
             }
             return null;
@@ -390,7 +401,8 @@ public final class Table<T> {
         Table<V> inner = ((GroupType<V>) key.type).table();
         Values<V> given = inner.split(values.at(key));
         for (Key<V, ?> each : inner.keys) {
-            if (whole(key).contains(each) && given.isLacking(each)) {
+            boolean hasOther = inner.instead.containsKey(each) && !given.isLacking(inner.instead.get(each));
+            if (whole(key).contains(each) && given.isLacking(each) && !hasOther) {
                 lacking.addAll(missing(each));
             }
         }
@@ -555,7 +567,12 @@ public final class Table<T> {
                 key.type
                         .inside()
                         .orElseThrow()
-                        .describe(spelling, isNeeded && key.isNeeded, whole(key), properties, required);
+                        .describe(
+                                spelling,
+                                isNeeded && (key.isNeeded || needed.contains(key)),
+                                whole(key),
+                                properties,
+                                required);
                 continue;
             }
             Map<String, Object> property = new LinkedHashMap<>();
@@ -563,7 +580,7 @@ public final class Table<T> {
             property.putAll(key.type.schema(spelling));
             property.put("description", key.about());
             properties.put(key.name(spelling), property);
-            if (isNeeded && (key.isNeeded || needed.contains(key))) {
+            if (isNeeded && (key.isNeeded || needed.contains(key)) && !instead.containsKey(key)) {
                 required.add(key.name(spelling));
             }
         }
@@ -611,7 +628,10 @@ public final class Table<T> {
     private void help(StringBuilder lines, String indent, boolean isNeeded, Set<Key<?, ?>> needed) {
         for (Key<T, ?> key : keys) {
             if (key.isInline) {
-                key.type.inside().orElseThrow().help(lines, indent, isNeeded && key.isNeeded, whole(key));
+                key.type
+                        .inside()
+                        .orElseThrow()
+                        .help(lines, indent, isNeeded && (key.isNeeded || needed.contains(key)), whole(key));
                 continue;
             }
             String start =

@@ -11,6 +11,8 @@ final class Answerable {
 
     static final String UNANSWERABLE = "unanswerable";
 
+    private static final String FRET_PLANE = "fret plane";
+
     private Answerable() {}
 
     /** The depth runs straight through its two frets: where it comes to nothing there is no neck to plan. */
@@ -40,7 +42,16 @@ final class Answerable {
     /** By what was asked in vain. */
     static Refusal placed(RuntimeException refused) {
         String sentence = Objects.requireNonNullElse(refused.getMessage(), "has no answer");
-        return Refusal.because(path(refused), UNANSWERABLE, sentence).causedBy(refused);
+        String path = path(refused);
+        if (refused instanceof Refusal refusal
+                && FRET_PLANE.equals(refusal.faults().get(0).path())) {
+            Fault fault = refusal.faults().get(0);
+            return fault.given().isEmpty()
+                    ? Refusal.because("neck set", fault.rule(), "neck set: " + sentence)
+                    : Refusal.of("neck set." + FRET_PLANE, fault.rule(), fault.must(), fault.given());
+        }
+        String own = path.equals("neck set") ? path + ": " + sentence : sentence;
+        return Refusal.because(path, UNANSWERABLE, own).causedBy(refused);
     }
 
     private static String path(RuntimeException refused) {
@@ -51,7 +62,7 @@ final class Answerable {
             return "wood";
         }
         return switch (fault.path()) {
-            case "neck angle", "fret plane" -> "neck set";
+            case "neck angle", FRET_PLANE -> "neck set";
             case "fingerboard", "fingerboard's wood" -> "fingerboard";
             default -> "plan";
         };

@@ -48,8 +48,9 @@ final class JobRules {
         rules.blankWidth();
         rules.blankThickness();
         rules.scarf();
-        rules.posts();
-        rules.strings();
+        if (rules.strings()) {
+            rules.posts();
+        }
         rules.readings(readings);
         if (!rules.faults.isEmpty()) {
             throw Refusal.of(rules.faults);
@@ -239,12 +240,15 @@ final class JobRules {
         }
     }
 
-    private void strings() {
+    /** Whether the strings have their places. */
+    private boolean strings() {
+        refused("fingerboard", () -> FallAway.of(design));
+        int before = faults.size();
         refused("strings.across", () -> {
             StringSpacing.atNut(design);
             StringSpacing.atSaddle(design);
         });
-        refused("fingerboard", () -> FallAway.of(design));
+        return faults.size() == before;
     }
 
     private void readings(NeckReadings readings) {

@@ -158,11 +158,12 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         }
     }
 
-    private static void placed(String key, Supplier<?> question) {
+    /** What is refused where it follows from the keys is a fault of the key it follows from. */
+    private static void placed(String key, Runnable question) {
         try {
-            question.get();
+            question.run();
         } catch (Refusal refusal) {
-            throw refusal.at(key);
+            throw Refusal.because(key, refusal.faults().get(0).rule(), key + ": " + refusal.getMessage());
         }
     }
 

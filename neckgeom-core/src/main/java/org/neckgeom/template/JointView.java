@@ -26,12 +26,10 @@ final class JointView {
     private static final double CROSS = 3;
     private static final int ARCS_IN_CIRCLE = 3;
 
-    private final NeckShape shape;
     private final Shown shown;
     private final List<Mark> marks = new ArrayList<>();
 
     private JointView(NeckShape shape) {
-        this.shape = shape;
         this.shown = new Shown(shape.design().style());
     }
 

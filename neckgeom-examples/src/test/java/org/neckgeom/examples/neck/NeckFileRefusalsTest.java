@@ -178,7 +178,7 @@ class NeckFileRefusalsTest {
                 one(
                         "edge at nut: 3 mm",
                         "edge at nut: 17 mm",
-                        "strings.across.edge at nut must be less than half the width of 34 mm, but was 17 mm"),
+                        "strings.across: distance from the edge must be less than half the width of 34 mm, but was 17 mm"),
                 one("span at saddle: 44 mm", "span at saddle: 10 mm", "strings.across: strings must fit side by side"),
                 one(
                         "0.43 mm, 0.28 mm]",
@@ -329,7 +329,7 @@ class NeckFileRefusalsTest {
         assertThat(first(BASS.replace("  - fence wall: [", "  - moved toward cutter: 1 in\n    fence wall: ["))
                         .sentence())
                 .startsWith(
-                        "readings: a fence move must follow a trial cut, but was fence moved 1 in toward the cutter");
+                        "readings: a fence move must follow a trial cut, but fence moved 1 in toward the cutter came first");
     }
 
     @Test
@@ -415,7 +415,7 @@ class NeckFileRefusalsTest {
     void parse_namesEveryMissingKeyAtTheTop() {
         assertThat(problems("name: Only a name\n").stream()
                         .map(problem -> problem.sentence().split(" is missing")[0]))
-                .containsExactly("frets", "body at fret", "fingerboard", "back", "rod", "blank", "shop", "scale");
+                .containsExactly("scale", "frets", "body at fret", "fingerboard", "back", "rod", "blank", "shop");
     }
 
     @ParameterizedTest
