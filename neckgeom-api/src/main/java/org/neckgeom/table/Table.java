@@ -8,8 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
@@ -40,8 +38,8 @@ public final class Table<T> {
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
     private final Map<Key<?, ?>, Key<?, ?>> instead = new HashMap<>();
-    private final AtomicReference<Moves> moves = new AtomicReference<>(Moves.none());
-    private final AtomicBoolean isUsed = new AtomicBoolean();
+    private Moves moves = Moves.none();
+    private boolean isUsed;
 
     private Table(String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
         this.name = Objects.requireNonNull(name, "name");
@@ -183,7 +181,7 @@ public final class Table<T> {
     }
 
     private void refuseIfUsed() {
-        if (isUsed.get()) {
+        if (isUsed) {
             throw Refusal.because(
                     name.isEmpty() ? "table" : name,
                     "used",
@@ -244,7 +242,7 @@ public final class Table<T> {
      */
     public void moved(Moves list) {
         refuseIfUsed();
-        moves.set(Objects.requireNonNull(list, "list"));
+        moves = Objects.requireNonNull(list, "list");
     }
 
     /**
@@ -271,7 +269,7 @@ public final class Table<T> {
      * @return nothing given
      */
     public Values<T> values() {
-        isUsed.set(true);
+        isUsed = true;
         return new Values<>(this, new Object[keys.size()]);
     }
 
@@ -299,13 +297,13 @@ public final class Table<T> {
      */
     public T read(Tree tree, String place) {
         Objects.requireNonNull(place, "place");
-        Tree moved = moves.get().moved(Objects.requireNonNull(tree, "tree"));
+        Tree moved = moves.moved(Objects.requireNonNull(tree, "tree"));
         Faults faults = Faults.of(moved.plain());
         T read = read(moved.plain(), place, faults);
         try {
             faults.refuseIfAny();
         } catch (Refusal refusal) {
-            throw moves.get().given(tree, refusal);
+            throw moves.given(tree, refusal);
         }
         return Objects.requireNonNull(read, "noun");
     }
@@ -322,7 +320,7 @@ public final class Table<T> {
     }
 
     private @Nullable T read(Source source, Set<Key<?, ?>> needed) {
-        isUsed.set(true);
+        isUsed = true;
         int before = source.faults().count();
         @Nullable Object[] values = new Object[keys.size()];
         for (Key<T, ?> key : keys) {

@@ -76,16 +76,12 @@ public final class StringSpacing implements Answer {
         }
         return neck.strings().across().map(across -> {
             Amount<Length> pair = across.inPair().orElse(neck.style().amount(0));
-            try {
-                StringSpacing spacing = span.apply(of(neck.strings(), pair), across);
-                return switch (across.spacing()) {
-                    case EQUAL_CENTRES -> spacing.equalCentres();
-                    case EQUAL_GAPS -> spacing.equalGaps();
-                    case GRADUATED -> spacing.graduated(across.growth().orElseThrow());
-                };
-            } catch (Refusal refused) {
-                throw refused.at("strings.across");
-            }
+            StringSpacing spacing = span.apply(of(neck.strings(), pair), across);
+            return switch (across.spacing()) {
+                case EQUAL_CENTRES -> spacing.equalCentres();
+                case EQUAL_GAPS -> spacing.equalGaps();
+                case GRADUATED -> spacing.graduated(across.growth().orElseThrow());
+            };
         });
     }
 

@@ -19,6 +19,8 @@ import org.neckgeom.units.LengthStyle;
 /** What must hold between the neck, its blank, the shop and what has been read; each fault at the key a maker would change. */
 final class JobRules {
 
+    private static final String HEAD_LENGTH = "head.length";
+
     private final NeckDesign design;
     private final Channel channel;
     private final Blank blank;
@@ -213,7 +215,13 @@ final class JobRules {
         try {
             question.run();
         } catch (Refusal refusal) {
-            refusal.faults().forEach(fault -> faults.add(new Fault(path, fault.rule(), fault.must(), fault.given())));
+            Fault fault = refusal.faults().get(0);
+            String own = String.valueOf(refusal.getMessage());
+            boolean isOfKey = path.equals(HEAD_LENGTH) && !fault.given().isEmpty();
+            faults.add(
+                    isOfKey
+                            ? new Fault(path, fault.rule(), fault.must(), fault.given())
+                            : new Fault(path, fault.rule(), own.startsWith(path) ? own : path + ": " + own, ""));
         }
     }
 

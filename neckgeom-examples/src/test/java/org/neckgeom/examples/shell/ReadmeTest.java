@@ -28,7 +28,7 @@ class ReadmeTest {
 
             assertThat(printed).isEqualTo(example.group(2));
         }
-        assertThat(examples).as("examples with their output in the README").isEqualTo(2);
+        assertThat(examples).as("examples with their output in the README").isEqualTo(3);
     }
 
     @Test
