@@ -39,6 +39,8 @@ public final class Fingerboard extends Noun<Fingerboard> {
     /** Its keys. */
     public static final Table<Fingerboard> TABLE = Table.of("fingerboard", "the fingerboard", Fingerboard::new);
 
+    private static final Amount<Length> USUAL_THICKNESS = ShopUnits.mm(6);
+
     private static final Key<Fingerboard, Amount<Length>> NUT_WIDTH = TABLE.needed(
                     "width at nut", Types.SIZE, "how wide the board is at the nut")
             .called("width at the nut");
@@ -48,11 +50,8 @@ public final class Fingerboard extends Noun<Fingerboard> {
     private static final Key<Fingerboard, Integer> SECOND_FRET = TABLE.optional(
                     "second at fret", Types.whole(1, 200), "the fret of the second place; the body joint when left out")
             .called("fret of the second width");
-    private static final Key<Fingerboard, Amount<Length>> THICKNESS = TABLE.usual(
-                    "thickness",
-                    Types.SIZE,
-                    ShopUnits.mm(6),
-                    "on the centreline, at the nut; all along without a second; 6 mm when left out")
+    private static final Key<Fingerboard, Amount<Length>> THICKNESS = TABLE.needed(
+                    "thickness", Types.SIZE, "on the centreline, at the nut; all along without a second")
             .called("board thickness");
     private static final Key<Fingerboard, Amount<Length>> SECOND_THICKNESS = TABLE.optional(
                     "second thickness", Types.SIZE, "on the centreline at the second place")
@@ -129,7 +128,10 @@ public final class Fingerboard extends Noun<Fingerboard> {
      * @return the board
      */
     public static Fingerboard tapered(Quantity<Length> atNut, Quantity<Length> atSecond) {
-        return new Fingerboard(TABLE.values().amount(NUT_WIDTH, atNut).amount(SECOND_WIDTH, atSecond));
+        return new Fingerboard(TABLE.values()
+                .amount(NUT_WIDTH, atNut)
+                .amount(SECOND_WIDTH, atSecond)
+                .with(THICKNESS, USUAL_THICKNESS));
     }
 
     /**

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Fault;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
+import org.neckgeom.form.Tree;
 import org.neckgeom.measure.Reading;
 import org.neckgeom.text.Nearest;
 import org.neckgeom.text.Numbers;
@@ -847,6 +848,15 @@ public final class Types {
         Optional<Table<?>> inside() {
             return item.inside();
         }
+    }
+
+    /**
+     * Returns the schema of a quantity as an object, to which {@link Table#fragment} refers as {@code $defs.quantity}.
+     *
+     * @return the fragment
+     */
+    public static Tree quantitySchema() {
+        return Tree.of(QuantityType.object());
     }
 
     /** A map of key, value, key, value and so on, in that order. */

@@ -142,7 +142,15 @@ class BoardKeysTest {
         refused(
                 Fingerboard.TABLE,
                 "second radius",
-                Map.of("width at nut", "34 mm", "second width", "46 mm", "second radius", "300 mm"));
+                Map.of(
+                        "thickness",
+                        "6 mm",
+                        "width at nut",
+                        "34 mm",
+                        "second width",
+                        "46 mm",
+                        "second radius",
+                        "300 mm"));
         refused(
                 Across.TABLE,
                 "growth",

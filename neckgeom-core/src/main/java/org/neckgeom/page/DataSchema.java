@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
-import org.neckgeom.table.Spelling;
+import org.neckgeom.table.Types;
 
 /** The JSON Schema of all documents, read off the tables of keys; of answers it states that each names its form. */
 final class DataSchema {
@@ -20,9 +20,7 @@ final class DataSchema {
 
     static String text(List<Document<?>> documents) {
         Map<String, Object> defs = new LinkedHashMap<>();
-        Map<?, ?> one = (Map<?, ?>)
-                Json.read(documents.get(0).table().schema("", Spelling.JSON)).plain();
-        defs.put("quantity", ((Map<?, ?>) one.get("$defs")).get("quantity"));
+        defs.put("quantity", Types.quantitySchema());
         defs.put("answer", ANSWER);
         defs.put("answers", answers());
         Map<String, Object> schema = new LinkedHashMap<>();
