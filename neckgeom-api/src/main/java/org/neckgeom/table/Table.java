@@ -468,7 +468,7 @@ public final class Table<T> {
     }
 
     /**
-     * Writes a noun as plain data with its lengths in one style, whatever each was given in.
+     * Writes a noun as plain data with its lengths in one style, instead of the units given.
      *
      * @param noun the noun
      * @param spelling of keys and quantities

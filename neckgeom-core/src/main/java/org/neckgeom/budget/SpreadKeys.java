@@ -47,7 +47,9 @@ final class SpreadKeys<Q extends Quantity<Q>> {
                 Law.RECTANGULAR,
                 "where between the two ends; anywhere alike when left out");
         flat = table.optional(
-                "flat within", size, "anywhere alike within this, and less toward the two ends; instead of lies");
+                "flat within",
+                size,
+                "equally likely anywhere within this, and less toward the two ends; instead of lies");
         deviation = table.optional(
                 "deviation", size, "one standard deviation, as repeated readings give it; instead of within");
         degrees = table.usual(

@@ -38,7 +38,9 @@ public final class OrderChanges extends Noun<OrderChanges> {
     private static final Key<OrderChanges, List<String>> WITHOUT =
             TABLE.optional("without", NAMES, "what this neck does not have");
     private static final Key<OrderChanges, List<KeptOrder>> KEEP = TABLE.optional(
-            "keep", Types.list(Types.group(KEPT), 1, MOST * MOST), "orders that must be kept, whatever is usual");
+            "keep",
+            Types.list(Types.group(KEPT), 1, MOST * MOST),
+            "orders that must be kept, even against the usual one");
     private static final Key<OrderChanges, List<Operation>> OPERATIONS = TABLE.optional(
             "operations",
             Types.list(Types.group(OperationKeys.OPERATION), 1, 10 * MOST),
@@ -75,7 +77,7 @@ public final class OrderChanges extends Noun<OrderChanges> {
     }
 
     /**
-     * Returns what makes an order of work, whatever is usual.
+     * Returns what makes an order of work, even against the usual one.
      *
      * @param whole the order
      * @return what gives it back
