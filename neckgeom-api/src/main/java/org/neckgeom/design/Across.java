@@ -73,96 +73,67 @@ public final class Across extends Noun<Across> {
     }
 
     /**
-     * Returns strings spread with equal gaps, until another spacing is given.
+     * {@return strings spread with equal gaps, until another spacing is given; how they are spread}
      *
      * @param edgeAtNut from the board's edge to the outer edge of the outer string, 0 or more; its unit is the one
      *     answers are given in
      * @param spanAtSaddle from outer edge to outer edge of the outer strings, more than 0
-     * @return how they are spread
      */
     public static Across of(Quantity<Length> edgeAtNut, Quantity<Length> spanAtSaddle) {
         return new Across(TABLE.values().amount(EDGE, edgeAtNut).amount(SPAN, spanAtSaddle));
     }
 
-    /**
-     * Returns the strings at equal distances centre to centre.
-     *
-     * @return how they are spread
-     */
+    /** {@return the strings at equal distances centre to centre; how they are spread} */
     public Across equalCentres() {
         return new Across(values().without(GROWTH).with(SPACING, Spacing.EQUAL_CENTRES));
     }
 
-    /**
-     * Returns the strings with equal gaps from wall to wall.
-     *
-     * @return how they are spread
-     */
+    /** {@return the strings with equal gaps from wall to wall; how they are spread} */
     public Across equalGaps() {
         return new Across(values().without(GROWTH).with(SPACING, Spacing.EQUAL_GAPS));
     }
 
     /**
-     * Returns the strings at distances that grow toward the bass.
+     * {@return the strings at distances that grow toward the bass; how they are spread}
      *
      * @param growth how much each space is wider than the next toward the treble; negative: narrower
-     * @return how they are spread
      */
     public Across graduated(Quantity<Length> growth) {
         return new Across(values().with(SPACING, Spacing.GRADUATED).amount(GROWTH, growth));
     }
 
     /**
-     * Returns the strings of a course at a distance.
+     * {@return the strings of a course at a distance; how they are spread}
      *
      * @param apart centre to centre, more than 0
-     * @return how they are spread
      */
     public Across inPair(Quantity<Length> apart) {
         return new Across(values().amount(IN_PAIR, apart));
     }
 
-    /**
-     * Returns how far the outer strings' outer edges lie from the board's at the nut.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far the outer strings' outer edges lie from the board's at the nut; 0 or more} */
     public Amount<Length> edgeAtNut() {
         return values().at(EDGE);
     }
 
-    /**
-     * Returns how far the outer strings' outer edges lie apart at the saddle.
-     *
-     * @return more than 0
-     */
+    /** {@return how far the outer strings' outer edges lie apart at the saddle; more than 0} */
     public Amount<Length> spanAtSaddle() {
         return values().at(SPAN);
     }
 
-    /**
-     * Returns how the space between the outer strings is shared out.
-     *
-     * @return the spacing
-     */
+    /** {@return how the space between the outer strings is shared out} */
     public Spacing spacing() {
         return values().at(SPACING);
     }
 
     /**
-     * Returns how much each space is wider than the next toward the treble.
-     *
-     * @return the growth, or nothing unless graduated
+     * {@return how much each space is wider than the next toward the treble; the growth, or nothing unless graduated}
      */
     public Optional<Amount<Length>> growth() {
         return values().find(GROWTH);
     }
 
-    /**
-     * Returns how far the two strings of a course lie apart.
-     *
-     * @return centre to centre, or nothing when it was not given
-     */
+    /** {@return how far the two strings of a course lie apart; centre to centre, or nothing when it was not given} */
     public Optional<Amount<Length>> inPair() {
         return values().find(IN_PAIR);
     }

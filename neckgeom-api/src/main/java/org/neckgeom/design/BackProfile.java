@@ -124,193 +124,138 @@ public final class BackProfile extends Noun<BackProfile> {
     }
 
     /**
-     * Returns a rounded back between two depths.
+     * {@return a rounded back between two depths}
      *
      * @param first depth of the wood at the 1st fret, more than 0; its unit is the one answers are given in
      * @param second depth of the wood at the 12th fret, more than 0
-     * @return the back
      */
     public static BackProfile between(Quantity<Length> first, Quantity<Length> second) {
         return new BackProfile(TABLE.values().amount(FIRST_DEPTH, first).amount(SECOND_DEPTH, second));
     }
 
     /**
-     * Returns this back with other depths at its two frets.
+     * {@return this back with other depths at its two frets}
      *
      * @param first depth of the wood at the first fret, more than 0
      * @param second depth of the wood at the second fret, more than 0
-     * @return the back
      */
     public BackProfile depths(Quantity<Length> first, Quantity<Length> second) {
         return new BackProfile(values().amount(FIRST_DEPTH, first).amount(SECOND_DEPTH, second));
     }
 
     /**
-     * Returns this back with its depths at other frets.
+     * {@return this back with its depths at other frets}
      *
      * @param first 0 (the nut) or more
      * @param second more than the first, 200 or less
-     * @return the back
      */
     public BackProfile atFrets(int first, int second) {
         return new BackProfile(values().with(FRETS, List.of(first, second)));
     }
 
     /**
-     * Returns this back with a volute behind the nut.
+     * {@return this back with a volute behind the nut}
      *
      * @param volute the volute
-     * @return the back
      */
     public BackProfile volute(Volute volute) {
         return new BackProfile(values().with(VOLUTE, volute));
     }
 
     /**
-     * Returns this back turning down into the heel.
+     * {@return this back turning down into the heel}
      *
      * @param turn the turn
-     * @return the back
      */
     public BackProfile heelTurn(HeelTurn turn) {
         return new BackProfile(values().with(HEEL_TURN, turn));
     }
 
-    /**
-     * Returns this back rounded: half an ellipse.
-     *
-     * @return the back
-     */
+    /** {@return this back rounded: half an ellipse} */
     public BackProfile rounded() {
         return power(ROUNDED);
     }
 
-    /**
-     * Returns this back full, with high shoulders.
-     *
-     * @return the back
-     */
+    /** {@return this back full, with high shoulders} */
     public BackProfile full() {
         return power(FULL);
     }
 
-    /**
-     * Returns this back flat, with quick shoulders.
-     *
-     * @return the back
-     */
+    /** {@return this back flat, with quick shoulders} */
     public BackProfile flatBacked() {
         return power(FLAT_BACKED);
     }
 
-    /**
-     * Returns this back pointed, with a soft ridge on the middle.
-     *
-     * @return the back
-     */
+    /** {@return this back pointed, with a soft ridge on the middle} */
     public BackProfile pointed() {
         return power(POINTED);
     }
 
     /**
-     * Returns this back with an exponent of its own.
+     * {@return this back with an exponent of its own}
      *
      * @param p in [1, 20]: 1 is a wedge, 2 half an ellipse, 20 nearly a box
-     * @return the back
      */
     public BackProfile power(double p) {
         return asymmetric(p, p);
     }
 
     /**
-     * Returns this back with another shape on each side; the two meet on the centreline, at the full depth.
+     * {@return this back with another shape on each side; the two meet on the centreline, at the full depth}
      *
      * @param bass exponent on the bass side, in [1, 20]
      * @param treble exponent on the treble side, in [1, 20]
-     * @return the back
      */
     public BackProfile asymmetric(double bass, double treble) {
         return new BackProfile(values().without(SHAPE).with(CURVE, List.of(bass, treble)));
     }
 
-    /**
-     * Returns the depth of the wood at the first of its two frets, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the depth of the wood at the first of its two frets, in mm; more than 0} */
     public double firstDepthMm() {
         return firstDepth;
     }
 
-    /**
-     * Returns the depth of the wood at the second of its two frets, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the depth of the wood at the second of its two frets, in mm; more than 0} */
     public double secondDepthMm() {
         return secondDepth;
     }
 
-    /**
-     * Returns the fret of the first depth.
-     *
-     * @return 0 or more
-     */
+    /** {@return the fret of the first depth; 0 or more} */
     public double firstFret() {
         return firstFret;
     }
 
-    /**
-     * Returns the fret of the second depth.
-     *
-     * @return more than the first
-     */
+    /** {@return the fret of the second depth; more than the first} */
     public double secondFret() {
         return secondFret;
     }
 
-    /**
-     * Returns the exponent on the bass side, y &lt; 0.
-     *
-     * @return in [1, 20]
-     */
+    /** {@return the exponent on the bass side, y &lt; 0; in [1, 20]} */
     public double bassPower() {
         return bassPower;
     }
 
-    /**
-     * Returns the exponent on the treble side, y &gt; 0.
-     *
-     * @return in [1, 20]
-     */
+    /** {@return the exponent on the treble side, y &gt; 0; in [1, 20]} */
     public double treblePower() {
         return treblePower;
     }
 
-    /**
-     * Returns the volute.
-     *
-     * @return the volute, or nothing for a back without one
-     */
+    /** {@return the volute; the volute, or nothing for a back without one} */
     public Optional<Volute> volute() {
         return values().find(VOLUTE);
     }
 
-    /**
-     * Returns the turn into the heel.
-     *
-     * @return the turn, or nothing where the back runs straight on
-     */
+    /** {@return the turn into the heel; the turn, or nothing where the back runs straight on} */
     public Optional<HeelTurn> heelTurn() {
         return values().find(HEEL_TURN);
     }
 
     /**
-     * Returns the depth at a station without volute and heel: linear through the two frets' stations.
+     * {@return the depth at a station without volute and heel: linear through the two frets' stations; depth in mm; may
+     * be 0 or less far outside the two frets}
      *
      * @param xMm station in mm
      * @param scale the scale the frets belong to
-     * @return depth in mm; may be 0 or less far outside the two frets
      */
     public double depthAtMm(double xMm, Scale scale) {
         double from = Objects.requireNonNull(scale, "scale").fretMm(firstFret);

@@ -124,11 +124,10 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     /**
-     * Returns a channel as written.
+     * {@return a channel as written}
      *
      * @param rod the rod
      * @param written what is written of the channel
-     * @return the channel
      */
     public static Channel forRod(Rod rod, Cut written) {
         Values<Cut> cut = Objects.requireNonNull(written, "written").values;
@@ -183,70 +182,63 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     /**
-     * Returns the plainest channel for a rod.
+     * {@return the plainest channel for a rod}
      *
      * @param rod the rod
-     * @return the channel
      */
     public static Channel forRod(Rod rod) {
         return new Channel(Objects.requireNonNull(rod, "rod"), new double[POCKET_DEPTH + 1]);
     }
 
     /**
-     * Returns this channel starting elsewhere.
+     * {@return this channel starting elsewhere}
      *
      * @param x of its head end, positive toward the body; negative when it runs on into the head
-     * @return the channel
      */
     public Channel startingAt(Quantity<Length> x) {
         return with(START, x);
     }
 
     /**
-     * Returns this channel longer than the rod.
+     * {@return this channel longer than the rod}
      *
      * @param play added at the heel end, 0 or more
-     * @return the channel
      */
     public Channel endPlay(Quantity<Length> play) {
         return with(END_PLAY, play);
     }
 
     /**
-     * Returns this channel wider than the rod.
+     * {@return this channel wider than the rod}
      *
      * @param play width of the channel less width of the rod, 0 or more
-     * @return the channel
      */
     public Channel sidePlay(Quantity<Length> play) {
         return with(SIDE_PLAY, play);
     }
 
     /**
-     * Returns this channel with a strip of wood over the rod.
+     * {@return this channel with a strip of wood over the rod}
      *
      * @param strip thickness, 0 or more
-     * @return the channel
      */
     public Channel coveredBy(Quantity<Length> strip) {
         return with(COVER, strip);
     }
 
     /**
-     * Returns this channel deeper than rod and strip.
+     * {@return this channel deeper than rod and strip}
      *
      * @param depth how far the rod, or the strip over it, lies below the glue face, 0 or more
-     * @return the channel
      */
     public Channel clearance(Quantity<Length> depth) {
         return with(CLEARANCE, depth);
     }
 
     /**
-     * Returns this channel as it was cut, ending elsewhere: it may have become too short for its rod.
+     * {@return this channel as it was cut, ending elsewhere: it may have become too short for its rod}
      *
      * @param x of its heel end, positive toward the body, more than that of its head end
-     * @return the channel
      */
     public Channel cutTo(Quantity<Length> x) {
         double end = HouseUnits.mm(x, "channel end");
@@ -257,20 +249,18 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     /**
-     * Returns this channel as it was cut, in another width: it may have become too narrow for its rod.
+     * {@return this channel as it was cut, in another width: it may have become too narrow for its rod}
      *
      * @param width of the channel, its pocket not counted, more than 0
-     * @return the channel
      */
     public Channel cutWide(Quantity<Length> width) {
         return asCut(SIDE_PLAY, HouseUnits.mmPositive(width, "channel width") - rod.widthMm());
     }
 
     /**
-     * Returns this channel as it was cut, in another depth: it may have become too shallow for its rod.
+     * {@return this channel as it was cut, in another depth: it may have become too shallow for its rod}
      *
      * @param depth at its ends, the whole depth where the floor is flat, more than 0
-     * @return the channel
      */
     public Channel cutDeep(Quantity<Length> depth) {
         return asCut(CLEARANCE, HouseUnits.mmPositive(depth, "channel depth") - rod.heightMm() - coverMm());
@@ -284,11 +274,10 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     /**
-     * Returns this channel with an arched floor, a circle through both ends and the middle.
+     * {@return this channel with an arched floor, a circle through both ends and the middle}
      *
      * @param deeperInTheMiddle sagitta: middle depth less end depth; positive for a rod laid from the front, negative for
      *     one whose middle lies shallower
-     * @return the channel
      */
     public Channel arched(Quantity<Length> deeperInTheMiddle) {
         return with(ARCH, deeperInTheMiddle);
@@ -387,165 +376,101 @@ public final class Channel implements Answer, SaysLengths<Channel> {
         return Refusal.of(CHANNEL + "." + Cut.POCKET + "." + key, rule, "be " + range, amount(was));
     }
 
-    /**
-     * Returns the rod.
-     *
-     * @return the rod
-     */
+    /** {@return the rod} */
     public Rod rod() {
         return rod;
     }
 
-    /**
-     * Returns x of the head end in mm.
-     *
-     * @return either sign
-     */
+    /** {@return x of the head end in mm; either sign} */
     public double startMm() {
         return mm[START];
     }
 
-    /**
-     * Returns x of the heel end in mm: start, rod and end play.
-     *
-     * @return more than the start
-     */
+    /** {@return x of the heel end in mm: start, rod and end play; more than the start} */
     public double endMm() {
         return mm[START] + lengthMm();
     }
 
-    /**
-     * Returns the length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the length in mm; more than 0} */
     public double lengthMm() {
         return rod.lengthMm() + mm[END_PLAY];
     }
 
-    /**
-     * Returns how much longer the channel is than the rod, in mm.
-     *
-     * @return 0 or more; negative when it was cut too short
-     */
+    /** {@return how much longer the channel is than the rod, in mm; 0 or more; negative when it was cut too short} */
     public double endPlayMm() {
         return mm[END_PLAY];
     }
 
-    /**
-     * Returns how much wider the channel is than the rod, in mm.
-     *
-     * @return 0 or more; negative when it was cut too narrow
-     */
+    /** {@return how much wider the channel is than the rod, in mm; 0 or more; negative when it was cut too narrow} */
     public double sidePlayMm() {
         return mm[SIDE_PLAY];
     }
 
     /**
-     * Returns the width in mm: rod and side play. The pocket is wider.
-     *
-     * @return more than 0
+     * {@return the width in mm: rod and side play; more than 0} The pocket is wider.
      */
     public double widthMm() {
         return rod.widthMm() + mm[SIDE_PLAY];
     }
 
     /**
-     * Returns the depth at the ends in mm: rod, cover strip and clearance. The whole depth where the floor is flat.
-     *
-     * @return more than 0
+     * {@return the depth at the ends in mm: rod, cover strip and clearance; more than 0} The whole depth where the
+     * floor is flat.
      */
     public double depthMm() {
         return rod.heightMm() + mm[COVER] + mm[CLEARANCE];
     }
 
-    /**
-     * Returns the depth at the ends, the whole depth where the floor is flat.
-     *
-     * @return more than 0
-     */
+    /** {@return the depth at the ends, the whole depth where the floor is flat; more than 0} */
     public Amount<Length> depth() {
         return rod.style().amount(depthMm());
     }
 
-    /**
-     * Returns how much deeper the middle is than the ends, in mm.
-     *
-     * @return the sagitta; 0 for a flat floor
-     */
+    /** {@return how much deeper the middle is than the ends, in mm; the sagitta; 0 for a flat floor} */
     public double archMm() {
         return mm[ARCH];
     }
 
-    /**
-     * Returns the cover strip's thickness in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cover strip's thickness in mm; 0 or more} */
     public double coverMm() {
         return mm[COVER];
     }
 
-    /**
-     * Returns the clearance in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the clearance in mm; 0 or more} */
     public double clearanceMm() {
         return mm[CLEARANCE];
     }
 
-    /**
-     * Returns whether there is a pocket.
-     *
-     * @return true when there is one
-     */
+    /** {@return whether there is a pocket; true when there is one} */
     public boolean hasPocket() {
         return mm[POCKET_LENGTH] > 0;
     }
 
-    /**
-     * Returns x of the pocket's head end in mm.
-     *
-     * @return the channel's start, or its end less the pocket's length
-     */
+    /** {@return x of the pocket's head end in mm; the channel's start, or its end less the pocket's length} */
     public double pocketStartMm() {
         return rod.adjustedAt() == End.HEAD ? mm[START] : endMm() - mm[POCKET_LENGTH];
     }
 
-    /**
-     * Returns the pocket's length in mm.
-     *
-     * @return 0 where there is none
-     */
+    /** {@return the pocket's length in mm; 0 where there is none} */
     public double pocketLengthMm() {
         return mm[POCKET_LENGTH];
     }
 
-    /**
-     * Returns the pocket's width in mm.
-     *
-     * @return 0 where there is none
-     */
+    /** {@return the pocket's width in mm; 0 where there is none} */
     public double pocketWidthMm() {
         return mm[POCKET_WIDTH];
     }
 
-    /**
-     * Returns the pocket's depth in mm.
-     *
-     * @return 0 where there is none
-     */
+    /** {@return the pocket's depth in mm; 0 where there is none} */
     public double pocketDepthMm() {
         return mm[POCKET_DEPTH];
     }
 
     /**
-     * Returns the depth of the floor at a station, the pocket not counted: {@code d(x) = d_m - (R - sqrt(R^2 - (x -
-     * m)^2))}, {@code R = (L^2/4 + s^2)/(2 s)}, m the middle, s the sagitta. Exact.
+     * {@return the depth of the floor at a station, the pocket not counted: {@code d(x) = d_m - (R - sqrt(R^2 - (x -
+     * m)^2))}, {@code R = (L^2/4 + s^2)/(2 s)}, m the middle, s the sagitta; depth in mm; 0 outside the channel} Exact.
      *
      * @param xMm station in mm
-     * @return depth in mm; 0 outside the channel
      */
     public double floorDepthAtMm(double xMm) {
         if (!(HouseUnits.stationMm(xMm) >= mm[START] && xMm <= endMm())) {
@@ -564,10 +489,9 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     /**
-     * Returns the greatest depth at a station, the pocket counted.
+     * {@return the greatest depth at a station, the pocket counted; depth in mm; 0 outside the channel}
      *
      * @param xMm station in mm
-     * @return depth in mm; 0 outside the channel
      */
     public double depthAtMm(double xMm) {
         double floor = floorDepthAtMm(xMm);
@@ -575,10 +499,9 @@ public final class Channel implements Answer, SaysLengths<Channel> {
     }
 
     /**
-     * Returns the width at a station, the pocket counted.
+     * {@return the width at a station, the pocket counted; width in mm; 0 outside the channel}
      *
      * @param xMm station in mm
-     * @return width in mm; 0 outside the channel
      */
     public double widthAtMm(double xMm) {
         if (!(HouseUnits.stationMm(xMm) >= mm[START] && xMm <= endMm())) {
@@ -595,21 +518,16 @@ public final class Channel implements Answer, SaysLengths<Channel> {
         return style().amount(mm);
     }
 
-    /**
-     * Returns the style answers about this channel are printed in: that of the rod.
-     *
-     * @return the style
-     */
+    /** {@return the style answers about this channel are printed in: that of the rod} */
     @Override
     public LengthStyle style() {
         return rod.style();
     }
 
     /**
-     * Returns the same channel, printed in another style, its rod too.
+     * {@return the same channel, printed in another style, its rod too}
      *
      * @param style how to print lengths
-     * @return an equal channel
      */
     @Override
     public Channel in(LengthStyle style) {

@@ -72,29 +72,17 @@ public final class Dome extends Noun<Dome> {
         }
     }
 
-    /**
-     * Returns the radius.
-     *
-     * @return more than both distances
-     */
+    /** {@return the radius; more than both distances} */
     public Amount<Length> radius() {
         return values().at(RADIUS);
     }
 
-    /**
-     * Returns the distance from the dome's highest point to the joint.
-     *
-     * @return 0 or more
-     */
+    /** {@return the distance from the dome's highest point to the joint; 0 or more} */
     public Amount<Length> poleToJoint() {
         return values().at(POLE_TO_JOINT);
     }
 
-    /**
-     * Returns the distance from the dome's highest point to the saddle.
-     *
-     * @return 0 or more
-     */
+    /** {@return the distance from the dome's highest point to the saddle; 0 or more} */
     public Amount<Length> poleToBridge() {
         return values().at(POLE_TO_BRIDGE);
     }

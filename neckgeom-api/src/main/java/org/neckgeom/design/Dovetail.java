@@ -90,20 +90,18 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
     }
 
     /**
-     * Returns a dovetail of which only the taper is known.
+     * {@return a dovetail of which only the taper is known}
      *
      * @param perSide taper of each side, more than 0, up to 30 deg
-     * @return the dovetail
      */
     public static Dovetail tapered(Quantity<Angle> perSide) {
         return new Dovetail(TABLE.values().amount(TAPER, perSide));
     }
 
     /**
-     * Returns this dovetail with its length.
+     * {@return this dovetail with its length}
      *
      * @param pastTheShoulder how far it reaches into the body, more than 0
-     * @return the dovetail
      */
     public Dovetail length(Quantity<Length> pastTheShoulder) {
         return new Dovetail(values().amount(LENGTH, pastTheShoulder));
@@ -140,30 +138,24 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
     }
 
     /**
-     * Returns how much higher the neck seats with a shim on each side.
+     * {@return how much higher the neck seats with a shim on each side, with the shim's sign}
      *
      * @param perSide thickness of each shim; negative for wood taken off
-     * @return the rise, with the shim's sign
      */
     public Amount<Length> riseFrom(Quantity<Length> perSide) {
         return LengthStyle.of(perSide).amount(HouseUnits.mm(perSide, "shim") / StrictMath.sin(taperRad()));
     }
 
     /**
-     * Returns the shim on each side that lifts the seat by a height.
+     * {@return the shim on each side that lifts the seat by a height; negative for wood to take off}
      *
      * @param rise wanted; negative to let the neck down
-     * @return the shim, negative for wood to take off
      */
     public Amount<Length> shimFor(Quantity<Length> rise) {
         return LengthStyle.of(rise).amount(HouseUnits.mm(rise, "rise") * StrictMath.sin(taperRad()));
     }
 
-    /**
-     * Returns the taper of each side.
-     *
-     * @return the angle
-     */
+    /** {@return the taper of each side} */
     public Amount<Angle> taper() {
         return values().at(TAPER);
     }
@@ -177,20 +169,12 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
         return values().find(LENGTH);
     }
 
-    /**
-     * Returns its width at its end, at the glue face.
-     *
-     * @return nothing when its size was not given
-     */
+    /** {@return its width at its end, at the glue face; nothing when its size was not given} */
     public Optional<Amount<Length>> widthAtEnd() {
         return values().find(AT_END);
     }
 
-    /**
-     * Returns its width at the shoulder, at the glue face.
-     *
-     * @return nothing when its size was not given
-     */
+    /** {@return its width at the shoulder, at the glue face; nothing when its size was not given} */
     public Optional<Amount<Length>> widthAtShoulder() {
         return values().find(AT_SHOULDER);
     }
@@ -201,10 +185,8 @@ public final class Dovetail extends Noun<Dovetail> implements HeelJoint {
     }
 
     /**
-     * Returns how much each side comes in from the glue face to the lower end, across the neck:
-     * {@code height tan(taper) / cos f}, f the flare.
-     *
-     * @return nothing when its size was not given
+     * {@return how much each side comes in from the glue face to the lower end, across the neck: {@code height
+     * tan(taper) / cos f}, f the flare; nothing when its size was not given}
      */
     public Optional<Amount<Length>> closesIn() {
         return below().map(height -> style().amount(closesInMm()));

@@ -40,39 +40,29 @@ public final class FaceVeneer extends Noun<FaceVeneer> {
     }
 
     /**
-     * Returns a veneer that reaches the nut line.
+     * {@return a veneer that reaches the nut line}
      *
      * @param thickness more than 0; its unit is the one answers are given in
-     * @return the veneer
      */
     public static FaceVeneer of(Quantity<Length> thickness) {
         return new FaceVeneer(TABLE.values().amount(THICKNESS, thickness));
     }
 
     /**
-     * Returns this veneer ending before the nut line.
+     * {@return this veneer ending before the nut line}
      *
      * @param alongFace from its end to the nut line, 0 or more
-     * @return the veneer
      */
     public FaceVeneer shortOfNut(Quantity<Length> alongFace) {
         return new FaceVeneer(values().amount(SHORT_OF_NUT, alongFace));
     }
 
-    /**
-     * Returns the thickness in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness in mm; more than 0} */
     public double thicknessMm() {
         return values().house(THICKNESS);
     }
 
-    /**
-     * Returns how far before the nut line it stops, in mm along the head's face.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far before the nut line it stops, in mm along the head's face; 0 or more} */
     public double shortOfNutMm() {
         return values().house(SHORT_OF_NUT);
     }

@@ -75,40 +75,27 @@ public final class Fan extends Noun<Fan> {
         }
     }
 
-    /**
-     * Returns the scale along the outermost bass string.
-     *
-     * @return more than 0
-     */
+    /** {@return the scale along the outermost bass string; more than 0} */
     public Amount<Length> bassScale() {
         return values().at(BASS);
     }
 
-    /**
-     * Returns the scale along the outermost treble string.
-     *
-     * @return more than 0
-     */
+    /** {@return the scale along the outermost treble string; more than 0} */
     public Amount<Length> trebleScale() {
         return values().at(TREBLE);
     }
 
-    /**
-     * Returns the fret that is square to the centreline.
-     *
-     * @return 0 (the nut) to 200
-     */
+    /** {@return the fret that is square to the centreline; 0 (the nut) to 200} */
     public int squareFret() {
         return values().at(SQUARE);
     }
 
     /**
-     * Returns the scale on the centreline: half of both outer strings' runs along it, a little less than the mean of both
-     * scales.
+     * {@return the scale on the centreline: half of both outer strings' runs along it, a little less than the mean of
+     * both scales; more than 0, in mm}
      *
      * @param spreadAtNutMm between the outer strings' centres at the nut, in mm
      * @param spreadAtSaddleMm the same at the saddle
-     * @return more than 0, in mm
      */
     public double centrelineScaleMm(double spreadAtNutMm, double spreadAtSaddleMm) {
         double aside = (spreadAtSaddleMm - spreadAtNutMm) / 2;

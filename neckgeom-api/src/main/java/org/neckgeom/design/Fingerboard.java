@@ -121,11 +121,10 @@ public final class Fingerboard extends Noun<Fingerboard> {
     }
 
     /**
-     * Returns a tapered board.
+     * {@return a tapered board}
      *
      * @param atNut width at the nut, more than 0; its unit is the one answers are given in
      * @param atSecond width at the body joint, or at the fret given to {@link #secondAtFret}, more than 0
-     * @return the board
      */
     public static Fingerboard tapered(Quantity<Length> atNut, Quantity<Length> atSecond) {
         return new Fingerboard(TABLE.values()
@@ -135,110 +134,93 @@ public final class Fingerboard extends Noun<Fingerboard> {
     }
 
     /**
-     * Returns this board with its second place at a fret instead of the body joint.
+     * {@return this board with its second place at a fret instead of the body joint}
      *
      * @param fret 1 to 200
-     * @return the board
      */
     public Fingerboard secondAtFret(int fret) {
         return new Fingerboard(values().with(SECOND_FRET, fret));
     }
 
     /**
-     * Returns this board equally thick on its centreline all along.
+     * {@return this board equally thick on its centreline all along}
      *
      * @param onCentreline more than 0
-     * @return the board
      */
     public Fingerboard thickness(Quantity<Length> onCentreline) {
         return thickness(onCentreline, onCentreline);
     }
 
     /**
-     * Returns this board with its thickness in a straight line from the nut to the second place.
+     * {@return this board with its thickness in a straight line from the nut to the second place}
      *
      * @param atNut on the centreline at the nut, more than 0
      * @param atSecond on the centreline at the second place, more than 0
-     * @return the board
      */
     public Fingerboard thickness(Quantity<Length> atNut, Quantity<Length> atSecond) {
         return new Fingerboard(values().amount(THICKNESS, atNut).amount(SECOND_THICKNESS, atSecond));
     }
 
     /**
-     * Returns this board with one radius.
+     * {@return this board with one radius}
      *
      * @param crown more than half of either width
-     * @return the board
      */
     public Fingerboard radius(Quantity<Length> crown) {
         return radius(crown, crown);
     }
 
     /**
-     * Returns this board with a compound radius: a cone whose radius grows in a straight line.
+     * {@return this board with a compound radius: a cone whose radius grows in a straight line}
      *
      * @param atNut more than half the width there
      * @param atSecond more than half the width there
-     * @return the board
      */
     public Fingerboard radius(Quantity<Length> atNut, Quantity<Length> atSecond) {
         return new Fingerboard(values().amount(RADIUS, atNut).amount(SECOND_RADIUS, atSecond));
     }
 
     /**
-     * Returns this board with frets of a height.
+     * {@return this board with frets of a height}
      *
      * @param overBoard more than 0
-     * @return the board
      */
     public Fingerboard fretHeight(Quantity<Length> overBoard) {
         return new Fingerboard(values().amount(FRET_HEIGHT, overBoard));
     }
 
     /**
-     * Returns this board falling away in a straight slope from the body joint to the last fret.
+     * {@return this board falling away in a straight slope from the body joint to the last fret}
      *
      * @param drop how much lower the board is at the last fret, 0 or more
-     * @return the board
      */
     public Fingerboard fallAway(Quantity<Length> drop) {
         return new Fingerboard(values().amount(FALL_AWAY, drop));
     }
 
     /**
-     * Returns this board of a wood.
+     * {@return this board of a wood}
      *
      * @param kind the wood
-     * @return the board
      */
     public Fingerboard wood(Wood kind) {
         return new Fingerboard(values().with(WOOD, kind));
     }
 
-    /**
-     * Returns the width at the nut in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the width at the nut in mm; more than 0} */
     public double nutWidthMm() {
         return nutWidth;
     }
 
-    /**
-     * Returns the width at the second place in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the width at the second place in mm; more than 0} */
     public double secondWidthMm() {
         return secondWidth;
     }
 
     /**
-     * Returns the fret of the second place.
+     * {@return the fret of the second place; 1 or more}
      *
      * @param bodyJointFret the fret at the body joint, which it is unless another is given
-     * @return 1 or more
      */
     public double secondFret(double bodyJointFret) {
         if (!(bodyJointFret >= 1 && bodyJointFret <= HouseUnits.MOST)) {
@@ -248,47 +230,27 @@ public final class Fingerboard extends Noun<Fingerboard> {
         return second.isPresent() ? second.get() : bodyJointFret;
     }
 
-    /**
-     * Returns the thickness on the centreline at the nut in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness on the centreline at the nut in mm; more than 0} */
     public double nutThicknessMm() {
         return nutThickness;
     }
 
-    /**
-     * Returns the thickness on the centreline at the second place in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness on the centreline at the second place in mm; more than 0} */
     public double secondThicknessMm() {
         return secondThickness;
     }
 
-    /**
-     * Returns the crown's radius at the nut in mm.
-     *
-     * @return infinite for a flat board
-     */
+    /** {@return the crown's radius at the nut in mm; infinite for a flat board} */
     public double nutRadiusMm() {
         return nutRadius;
     }
 
-    /**
-     * Returns the crown's radius at the second place in mm.
-     *
-     * @return infinite for a flat board
-     */
+    /** {@return the crown's radius at the second place in mm; infinite for a flat board} */
     public double secondRadiusMm() {
         return secondRadius;
     }
 
-    /**
-     * Returns how the crown runs.
-     *
-     * @return the crown
-     */
+    /** {@return how the crown runs} */
     public Crown crown() {
         if (Double.isInfinite(nutRadius)) {
             return Crown.FLAT;
@@ -296,29 +258,20 @@ public final class Fingerboard extends Noun<Fingerboard> {
         return nutRadius == secondRadius ? Crown.CYLINDER : Crown.CONE;
     }
 
-    /**
-     * Returns the height of the frets over the board.
-     *
-     * @return the height, or nothing when it was not given
-     */
+    /** {@return the height of the frets over the board; the height, or nothing when it was not given} */
     public Optional<Amount<Length>> fretHeight() {
         return values().find(FRET_HEIGHT);
     }
 
     /**
-     * Returns how much lower the board is at the last fret than a straight one.
-     *
-     * @return the drop, or nothing where the board runs straight on
+     * {@return how much lower the board is at the last fret than a straight one; the drop, or nothing where the board
+     * runs straight on}
      */
     public Optional<Amount<Length>> fallAway() {
         return values().find(FALL_AWAY);
     }
 
-    /**
-     * Returns the wood.
-     *
-     * @return the wood, or nothing when it was not given
-     */
+    /** {@return the wood; the wood, or nothing when it was not given} */
     public Optional<Wood> wood() {
         return values().find(WOOD);
     }

@@ -113,20 +113,15 @@ public final class Head extends Noun<Head> {
     }
 
     /**
-     * Returns a head turned back from the shaft.
+     * {@return a head turned back from the shaft; of the usual size}
      *
      * @param pitch angle between the head's face and the fingerboard's glue face, more than 0, up to 45 degrees
-     * @return the head, of the usual size
      */
     public static Head pitched(Quantity<Angle> pitch) {
         return flat().pitch(pitch);
     }
 
-    /**
-     * Returns a head whose face is parallel to the fingerboard's glue face.
-     *
-     * @return the head, of the usual size
-     */
+    /** {@return a head whose face is parallel to the fingerboard's glue face; of the usual size} */
     public static Head flat() {
         return new Head(TABLE.values()
                 .with(LENGTH, USUAL_LENGTH)
@@ -135,242 +130,175 @@ public final class Head extends Noun<Head> {
     }
 
     /**
-     * Returns this head with its pitch.
+     * {@return this head with its pitch}
      *
      * @param angle between the head's face and the fingerboard's glue face, more than 0, up to 45 degrees
-     * @return the head
      */
     public Head pitch(Quantity<Angle> angle) {
         return new Head(values().amount(PITCH, angle));
     }
 
     /**
-     * Returns this head with its length.
+     * {@return this head with its length}
      *
      * @param alongFace from the nut line, more than 0, past every post; its unit is the one answers are given in
-     * @return the head
      */
     public Head length(Quantity<Length> alongFace) {
         return new Head(values().amount(LENGTH, alongFace));
     }
 
     /**
-     * Returns this head with its width, ears and all.
+     * {@return this head with its width, ears and all}
      *
      * @param atWidest more than 0
-     * @return the head
      */
     public Head width(Quantity<Length> atWidest) {
         return new Head(values().amount(WIDTH, atWidest));
     }
 
     /**
-     * Returns this head with its thickness, veneers not counted.
+     * {@return this head with its thickness, veneers not counted}
      *
      * @param wood more than 0
-     * @return the head
      */
     public Head thickness(Quantity<Length> wood) {
         return new Head(values().amount(THICKNESS, wood));
     }
 
     /**
-     * Returns this head swung out of line in plan, about the nut.
+     * {@return this head swung out of line in plan, about the nut}
      *
      * @param towardTreble angle between head and shaft in plan, positive toward the treble side, within 30 degrees
-     * @return the head
      */
     public Head swung(Quantity<Angle> towardTreble) {
         return new Head(values().amount(SWING, towardTreble));
     }
 
     /**
-     * Returns this head with a veneer on its face.
+     * {@return this head with a veneer on its face}
      *
      * @param thickness more than 0
      * @param shortOfNut how far before the nut line it stops, measured along the head's face, 0 or more
-     * @return the head
      */
     public Head veneer(Quantity<Length> thickness, Quantity<Length> shortOfNut) {
         return new Head(values().with(FACE_VENEER, FaceVeneer.of(thickness).shortOfNut(shortOfNut)));
     }
 
     /**
-     * Returns this head with a veneer on its back.
+     * {@return this head with a veneer on its back}
      *
      * @param thickness more than 0
-     * @return the head
      */
     public Head backVeneer(Quantity<Length> thickness) {
         return new Head(values().amount(BACK_VENEER, thickness));
     }
 
     /**
-     * Returns this head with a tapered outline, straight from the break line to the tip.
+     * {@return this head with a tapered outline, straight from the break line to the tip}
      *
      * @param atBreakLine width there, more than 0
      * @param atTip width there, more than 0
-     * @return the head
      */
     public Head tapered(Quantity<Length> atBreakLine, Quantity<Length> atTip) {
         return new Head(values().amount(BREAK_WIDTH, atBreakLine).amount(TIP_WIDTH, atTip));
     }
 
     /**
-     * Returns this head with the thickness that its tuners fit, veneers included.
+     * {@return this head with the thickness that its tuners fit, veneers included}
      *
      * @param least more than 0
      * @param greatest more than the least
-     * @return the head
      */
     public Head tuners(Quantity<Length> least, Quantity<Length> greatest) {
         return new Head(values().amounts(TUNERS, Arrays.asList(least, greatest)));
     }
 
     /**
-     * Returns this head with a post to each string.
+     * {@return this head with a post to each string}
      *
      * @param places in the order of the strings, from bass to treble, the strings of a course one after the other; each
      *     on the head
-     * @return the head
      */
     public Head posts(HeadPost... places) {
         return new Head(values().with(POSTS, Posts.of(places)));
     }
 
     /**
-     * Returns this head scarfed on, instead of in one piece with the shaft.
+     * {@return this head scarfed on, instead of in one piece with the shaft}
      *
      * @param cut where the joint lies and what the saw takes
-     * @return the head
      * @throws IllegalArgumentException if this head is flat, or pitched less than 1 degree
      */
     public Head scarfed(ScarfCut cut) {
         return new Head(values().with(SCARF, cut));
     }
 
-    /**
-     * Returns the pitch.
-     *
-     * @return in [0, 45] degrees; 0 for a flat head
-     */
+    /** {@return the pitch; in [0, 45] degrees; 0 for a flat head} */
     public Amount<Angle> pitch() {
         return Amount.ofHouse(pitchRad(), ShopUnit.DEGREE);
     }
 
-    /**
-     * Returns the pitch in rad.
-     *
-     * @return 0 for a flat head
-     */
+    /** {@return the pitch in rad; 0 for a flat head} */
     public double pitchRad() {
         return values().house(PITCH, 0);
     }
 
-    /**
-     * Returns the length along the face from the nut line, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the length along the face from the nut line, in mm; more than 0} */
     public double lengthMm() {
         return values().house(LENGTH);
     }
 
-    /**
-     * Returns the width at its widest, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the width at its widest, in mm; more than 0} */
     public double widthMm() {
         return values().house(WIDTH);
     }
 
-    /**
-     * Returns the width of the outline at the break line, in mm.
-     *
-     * @return more than 0; that at its widest unless given
-     */
+    /** {@return the width of the outline at the break line, in mm; more than 0; that at its widest unless given} */
     public double widthAtBreakLineMm() {
         return values().house(BREAK_WIDTH, widthMm());
     }
 
-    /**
-     * Returns the width of the outline at the tip, in mm.
-     *
-     * @return more than 0; that at its widest unless given
-     */
+    /** {@return the width of the outline at the tip, in mm; more than 0; that at its widest unless given} */
     public double widthAtTipMm() {
         return values().house(TIP_WIDTH, widthMm());
     }
 
-    /**
-     * Returns the thickness without veneers, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness without veneers, in mm; more than 0} */
     public double thicknessMm() {
         return values().house(THICKNESS);
     }
 
-    /**
-     * Returns the angle in plan between head and shaft, in rad.
-     *
-     * @return positive toward the treble side
-     */
+    /** {@return the angle in plan between head and shaft, in rad, positive toward the treble side} */
     public double swingRad() {
         return values().house(SWING);
     }
 
-    /**
-     * Returns the thickness of the veneer on the face, in mm.
-     *
-     * @return 0 without one
-     */
+    /** {@return the thickness of the veneer on the face, in mm; 0 without one} */
     public double veneerMm() {
         return values().find(FACE_VENEER).map(FaceVeneer::thicknessMm).orElse(0.0);
     }
 
-    /**
-     * Returns how far before the nut line the face veneer stops, in mm along the face.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far before the nut line the face veneer stops, in mm along the face; 0 or more} */
     public double veneerShortOfNutMm() {
         return values().find(FACE_VENEER).map(FaceVeneer::shortOfNutMm).orElse(0.0);
     }
 
-    /**
-     * Returns the thickness of the veneer on the back, in mm.
-     *
-     * @return 0 without one
-     */
+    /** {@return the thickness of the veneer on the back, in mm; 0 without one} */
     public double backVeneerMm() {
         return values().house(BACK_VENEER, 0);
     }
 
-    /**
-     * Returns the thickness that the tuners fit, veneers included.
-     *
-     * @return least and greatest; nothing when not given
-     */
+    /** {@return the thickness that the tuners fit, veneers included; least and greatest; nothing when not given} */
     public Optional<Limits<Length>> tuners() {
         return values().find(TUNERS).map(range -> Limits.between(range.get(0), range.get(1)));
     }
 
-    /**
-     * Returns the posts.
-     *
-     * @return in the order of the strings, from bass to treble; empty when not given
-     */
+    /** {@return the posts; in the order of the strings, from bass to treble; empty when not given} */
     public List<HeadPost> posts() {
         return values().find(POSTS).map(Posts::each).orElse(List.of());
     }
 
-    /**
-     * Returns how it is scarfed on.
-     *
-     * @return the scarf; nothing for a head in one piece with the shaft
-     */
+    /** {@return how it is scarfed on; the scarf; nothing for a head in one piece with the shaft} */
     public Optional<ScarfCut> scarf() {
         return values().find(SCARF);
     }

@@ -40,10 +40,9 @@ public final class HeadPost implements Answer {
     }
 
     /**
-     * Returns a post on the centreline with the string on the head's face.
+     * {@return a post on the centreline with the string on the head's face}
      *
      * @param along distance along the head's face from the break line, more than 0
-     * @return the post
      */
     public static HeadPost at(Quantity<Length> along) {
         return new HeadPost(
@@ -51,75 +50,49 @@ public final class HeadPost implements Answer {
     }
 
     /**
-     * Returns a copy whose string leaves it to one side of the centreline.
+     * {@return a copy whose string leaves it to one side of the centreline}
      *
      * @param offset positive toward the treble side
-     * @return the post
      */
     public HeadPost aside(Quantity<Length> offset) {
         return new HeadPost(along, HouseUnits.mm(offset, "post's distance from the centreline"), above, style);
     }
 
     /**
-     * Returns a copy whose string leaves it over the head's face.
+     * {@return a copy whose string leaves it over the head's face}
      *
      * @param height of the string over the face; negative under it, as in a slotted head
-     * @return the post
      */
     public HeadPost above(Quantity<Length> height) {
         return new HeadPost(along, aside, HouseUnits.mm(height, "string's height at the post"), style);
     }
 
-    /**
-     * Returns the distance along the head's face from the break line.
-     *
-     * @return more than 0
-     */
+    /** {@return the distance along the head's face from the break line; more than 0} */
     public Amount<Length> along() {
         return style.amount(along);
     }
 
-    /**
-     * Returns where the string leaves the post, from the head's own axis.
-     *
-     * @return positive toward the treble side
-     */
+    /** {@return where the string leaves the post, from the head's own axis, positive toward the treble side} */
     public Amount<Length> aside() {
         return style.amount(aside);
     }
 
-    /**
-     * Returns the string's height over the head's face at the post.
-     *
-     * @return negative under the face
-     */
+    /** {@return the string's height over the head's face at the post; negative under the face} */
     public Amount<Length> above() {
         return style.amount(above);
     }
 
-    /**
-     * Returns the distance along the head's face from the break line, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the distance along the head's face from the break line, in mm; more than 0} */
     public double alongMm() {
         return along;
     }
 
-    /**
-     * Returns where the string leaves the post, from the head's own axis, in mm.
-     *
-     * @return positive toward the treble side
-     */
+    /** {@return where the string leaves the post, from the head's own axis, in mm, positive toward the treble side} */
     public double asideMm() {
         return aside;
     }
 
-    /**
-     * Returns the string's height over the head's face at the post, in mm.
-     *
-     * @return negative under the face
-     */
+    /** {@return the string's height over the head's face at the post, in mm; negative under the face} */
     public double aboveMm() {
         return above;
     }

@@ -52,41 +52,37 @@ public final class Heel extends Noun<Heel> {
     }
 
     /**
-     * Returns a heel.
+     * {@return a heel}
      *
      * @param height from the glue face to the cap, more than 0; its unit is the one answers are given in
      * @param width of the mating face at its top, more than 0
-     * @return the heel
      */
     public static Heel of(Quantity<Length> height, Quantity<Length> width) {
         return new Heel(TABLE.values().amount(HEIGHT, height).amount(WIDTH, width));
     }
 
     /**
-     * Returns this heel stacked from blocks of a thickness.
+     * {@return this heel stacked from blocks of a thickness}
      *
      * @param thickness of each block, more than 0
-     * @return the heel
      */
     public Heel blocks(Quantity<Length> thickness) {
         return new Heel(values().amount(BLOCKS, thickness));
     }
 
     /**
-     * Returns this heel with the length of its blocks.
+     * {@return this heel with the length of its blocks}
      *
      * @param alongGrain of each block, more than 0
-     * @return the heel
      */
     public Heel blockLength(Quantity<Length> alongGrain) {
         return new Heel(values().amount(BLOCK_LENGTH, alongGrain));
     }
 
     /**
-     * Returns this heel with what holds it in the body, instead of what held it before.
+     * {@return this heel with what holds it in the body, instead of what held it before}
      *
      * @param joint a flat face, a dovetail or a tenon, no deeper than the heel
-     * @return the heel
      */
     public Heel joint(HeelJoint joint) {
         Values<Heel> flat = values().without(DOVETAIL).without(TENON);
@@ -96,38 +92,25 @@ public final class Heel extends Noun<Heel> {
         return new Heel(joint instanceof Tenon tenon ? flat.with(TENON, tenon) : flat);
     }
 
-    /**
-     * Returns the height in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the height in mm; more than 0} */
     public double heightMm() {
         return values().house(HEIGHT);
     }
 
-    /**
-     * Returns the width in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the width in mm; more than 0} */
     public double widthMm() {
         return values().house(WIDTH);
     }
 
-    /**
-     * Returns the thickness of each block.
-     *
-     * @return nothing where it is the shaft's
-     */
+    /** {@return the thickness of each block; nothing where it is the shaft's} */
     public Optional<Amount<Length>> blockThickness() {
         return values().find(BLOCKS);
     }
 
     /**
-     * Returns the thickness of each block in mm.
+     * {@return the thickness of each block in mm; more than 0}
      *
      * @param shaftThicknessMm what it is by default
-     * @return more than 0
      */
     public double blockThicknessMm(double shaftThicknessMm) {
         if (!(shaftThicknessMm > 0 && shaftThicknessMm <= HouseUnits.MOST)) {
@@ -140,20 +123,12 @@ public final class Heel extends Noun<Heel> {
         return values().house(BLOCKS, shaftThicknessMm);
     }
 
-    /**
-     * Returns the length of each block along the grain.
-     *
-     * @return nothing when not given
-     */
+    /** {@return the length of each block along the grain; nothing when not given} */
     public Optional<Amount<Length>> blockLength() {
         return values().find(BLOCK_LENGTH);
     }
 
-    /**
-     * Returns what holds it in the body.
-     *
-     * @return a flat face unless given
-     */
+    /** {@return what holds it in the body; a flat face unless given} */
     public HeelJoint joint() {
         return values().find(DOVETAIL)
                 .<HeelJoint>map(dovetail -> dovetail)
@@ -161,20 +136,12 @@ public final class Heel extends Noun<Heel> {
                 .orElseGet(HeelJoint.Flat::new);
     }
 
-    /**
-     * Returns the dovetail that holds it.
-     *
-     * @return nothing for a heel of another joint
-     */
+    /** {@return the dovetail that holds it; nothing for a heel of another joint} */
     public Optional<Dovetail> dovetail() {
         return values().find(DOVETAIL);
     }
 
-    /**
-     * Returns the bolted tenon that holds it.
-     *
-     * @return nothing for a heel of another joint
-     */
+    /** {@return the bolted tenon that holds it; nothing for a heel of another joint} */
     public Optional<Tenon> tenon() {
         return values().find(TENON);
     }

@@ -8,16 +8,14 @@ import org.neckgeom.units.Amount;
 public sealed interface HeelJoint permits HeelJoint.Flat, Dovetail, Tenon {
 
     /**
-     * Returns how far it reaches past the shoulder, into the body.
-     *
-     * @return more than 0; nothing where it does not, or its length was not given
+     * {@return how far it reaches past the shoulder, into the body; more than 0; nothing where it does not, or its
+     * length was not given}
      */
     Optional<Amount<Length>> pastShoulder();
 
     /**
-     * Returns how far it reaches down from the glue face.
-     *
-     * @return more than 0; nothing where it does not, or its height was not given
+     * {@return how far it reaches down from the glue face; more than 0; nothing where it does not, or its height was
+     * not given}
      */
     Optional<Amount<Length>> below();
 

@@ -28,30 +28,21 @@ public final class HeelTurn extends Noun<HeelTurn> {
     }
 
     /**
-     * Returns a turn: a quarter circle, tangent to the back where it starts.
+     * {@return a turn: a quarter circle, tangent to the back where it starts}
      *
      * @param start from the nut to where the wood gets deeper, more than 0; its unit is the one answers are given in
      * @param radius of the turn, more than 0
-     * @return the turn
      */
     public static HeelTurn from(Quantity<Length> start, Quantity<Length> radius) {
         return new HeelTurn(TABLE.values().amount(START, start).amount(RADIUS, radius));
     }
 
-    /**
-     * Returns the station at which the back begins to turn down, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the station at which the back begins to turn down, in mm; more than 0} */
     public double startMm() {
         return values().house(START);
     }
 
-    /**
-     * Returns the radius of the turn in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the radius of the turn in mm; more than 0} */
     public double radiusMm() {
         return values().house(RADIUS);
     }

@@ -119,30 +119,27 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns a design of which only the name is known.
+     * {@return a design of which only the name is known}
      *
      * @param name what the maker calls it, not blank, up to 100 characters
-     * @return the design
      */
     public static NeckDesign named(String name) {
         return new NeckDesign(TABLE.values().with(NAME, Words.name(name, "a neck's name")));
     }
 
     /**
-     * Returns this design with a scale divided in twelve.
+     * {@return this design with a scale divided in twelve}
      *
      * @param length more than 0
-     * @return the design
      */
     public NeckDesign scale(Quantity<Length> length) {
         return scale(Scale.of(length));
     }
 
     /**
-     * Returns this design with a scale.
+     * {@return this design with a scale}
      *
      * @param newScale the scale
-     * @return the design
      */
     public NeckDesign scale(Scale newScale) {
         Objects.requireNonNull(newScale, "scale");
@@ -150,131 +147,118 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns this design with frets fanned between two scales. Its scale is then the one on their centreline, which follows
-     * from the fan, the fingerboard's width and how the strings are spread.
+     * {@return this design with frets fanned between two scales} Its scale is then the one on their centreline, which
+     * follows from the fan, the fingerboard's width and how the strings are spread.
      *
      * @param newFan the fan
-     * @return the design
      */
     public NeckDesign fannedFrets(Fan newFan) {
         return with(FAN, newFan);
     }
 
     /**
-     * Returns this design with another equal division of the octave.
+     * {@return this design with another equal division of the octave}
      *
      * @param divisions 1 to 1200
-     * @return the design
      */
     public NeckDesign fretsToTheOctave(int divisions) {
         return with(DIVISIONS, divisions);
     }
 
     /**
-     * Returns this design with a number of frets.
+     * {@return this design with a number of frets}
      *
      * @param count 1 to 200
-     * @return the design
      */
     public NeckDesign frets(int count) {
         return with(FRETS, count);
     }
 
     /**
-     * Returns this design with the fret at which the body begins.
+     * {@return this design with the fret at which the body begins}
      *
      * @param fret 1 or more
-     * @return the design
      */
     public NeckDesign bodyAtFret(int fret) {
         return with(BODY_AT_FRET, fret);
     }
 
     /**
-     * Returns this design with a fingerboard.
+     * {@return this design with a fingerboard}
      *
      * @param board the fingerboard
-     * @return the design
      */
     public NeckDesign fingerboard(Fingerboard board) {
         return with(FINGERBOARD, board);
     }
 
     /**
-     * Returns this design with the shape of its back.
+     * {@return this design with the shape of its back}
      *
      * @param profile the back
-     * @return the design
      */
     public NeckDesign back(BackProfile profile) {
         return with(BACK, profile);
     }
 
     /**
-     * Returns this design of a wood.
+     * {@return this design of a wood}
      *
      * @param kind the wood of the neck
-     * @return the design
      */
     public NeckDesign wood(Wood kind) {
         return with(WOOD, kind);
     }
 
     /**
-     * Returns this design with a rod in the plainest channel for it.
+     * {@return this design with a rod in the plainest channel for it}
      *
      * @param rod the rod
-     * @return the design
      */
     public NeckDesign rod(Rod rod) {
         return channel(Channel.forRod(rod));
     }
 
     /**
-     * Returns this design with a channel and the rod in it.
+     * {@return this design with a channel and the rod in it}
      *
      * @param newChannel the channel
-     * @return the design
      */
     public NeckDesign channel(Channel newChannel) {
         return with(CHANNEL, Objects.requireNonNull(newChannel, "channel"));
     }
 
     /**
-     * Returns this design with strings.
+     * {@return this design with strings}
      *
      * @param set the strings
-     * @return the design
      */
     public NeckDesign strings(StringSet set) {
         return with(STRINGS, set);
     }
 
     /**
-     * Returns this design with a head.
+     * {@return this design with a head}
      *
      * @param newHead the head
-     * @return the design
      */
     public NeckDesign head(Head newHead) {
         return with(HEAD, newHead);
     }
 
     /**
-     * Returns this design with a heel.
+     * {@return this design with a heel}
      *
      * @param newHeel the heel
-     * @return the design
      */
     public NeckDesign heel(Heel newHeel) {
         return with(HEEL, newHeel);
     }
 
     /**
-     * Returns this design with how the neck stands to the body.
+     * {@return this design with how the neck stands to the body}
      *
      * @param set saddle, action and overstand; scale and board are this design's
-     * @return the design
      */
     public NeckDesign neckSet(NeckSet set) {
         return with(NECK_SET, set);
@@ -284,19 +268,14 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return new NeckDesign(values().with(key, value));
     }
 
-    /**
-     * Returns the name.
-     *
-     * @return not blank
-     */
+    /** {@return the name; not blank} */
     public String name() {
         return values().at(NAME);
     }
 
     /**
-     * Returns the scale: with fanned frets that on their centreline.
+     * {@return the scale: with fanned frets that on their centreline}
      *
-     * @return the scale
      * @throws IllegalArgumentException if it has not been given, or does not follow yet
      */
     public Scale scale() {
@@ -309,46 +288,29 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return needed(Optional.ofNullable(scale), "scale");
     }
 
-    /**
-     * Returns the fan of the frets.
-     *
-     * @return the fan, or nothing where all frets are square to the centreline
-     */
+    /** {@return the fan of the frets; the fan, or nothing where all frets are square to the centreline} */
     public Optional<Fan> fannedFrets() {
         return values().find(FAN);
     }
 
-    /**
-     * Returns the equal divisions of the octave.
-     *
-     * @return 1 to 1200
-     */
+    /** {@return the equal divisions of the octave; 1 to 1200} */
     public int fretsToTheOctave() {
         return values().at(DIVISIONS);
     }
 
-    /**
-     * Returns the number of frets.
-     *
-     * @return 1 or more
-     */
+    /** {@return the number of frets; 1 or more} */
     public int frets() {
         return values().at(FRETS);
     }
 
-    /**
-     * Returns the fret at which the body begins.
-     *
-     * @return 1 or more
-     */
+    /** {@return the fret at which the body begins; 1 or more} */
     public int bodyAtFret() {
         return values().at(BODY_AT_FRET);
     }
 
     /**
-     * Returns the fingerboard.
+     * {@return the fingerboard}
      *
-     * @return the fingerboard
      * @throws IllegalArgumentException if it was not given
      */
     public Fingerboard fingerboard() {
@@ -356,9 +318,8 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the back.
+     * {@return the back}
      *
-     * @return the back
      * @throws IllegalArgumentException if it was not given
      */
     public BackProfile back() {
@@ -366,83 +327,56 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the wood.
+     * {@return the wood}
      *
-     * @return the wood
      * @throws IllegalArgumentException if it was not given
      */
     public Wood wood() {
         return needed(values().find(WOOD), "wood");
     }
 
-    /**
-     * Returns the wood, if it was given.
-     *
-     * @return the wood, or nothing
-     */
+    /** {@return the wood, if it was given; the wood, or nothing} */
     public Optional<Wood> woodIfGiven() {
         return values().find(WOOD);
     }
 
-    /**
-     * Returns the neck's place and angle on the body, if it was given.
-     *
-     * @return the neck set, or nothing
-     */
+    /** {@return the neck's place and angle on the body, if it was given; the neck set, or nothing} */
     public Optional<NeckSet> neckSet() {
         return values().find(NECK_SET);
     }
 
-    /**
-     * Returns the channel, if there is one.
-     *
-     * @return the channel, or nothing for a neck without rod
-     */
+    /** {@return the channel, if there is one; the channel, or nothing for a neck without rod} */
     public Optional<Channel> channel() {
         return values().find(CHANNEL);
     }
 
     /**
-     * Returns the strings.
+     * {@return the strings}
      *
-     * @return the strings
      * @throws IllegalArgumentException if they were not given
      */
     public StringSet strings() {
         return needed(values().find(STRINGS), "strings");
     }
 
-    /**
-     * Returns whether the strings were given.
-     *
-     * @return true when {@link #strings} has an answer
-     */
+    /** {@return whether the strings were given; true when {@link #strings} has an answer} */
     public boolean hasStrings() {
         return values().has(STRINGS);
     }
 
-    /**
-     * Returns the head, if it was given.
-     *
-     * @return the head, or nothing
-     */
+    /** {@return the head, if it was given; the head, or nothing} */
     public Optional<Head> head() {
         return values().find(HEAD);
     }
 
-    /**
-     * Returns the heel, if it was given.
-     *
-     * @return the heel, or nothing
-     */
+    /** {@return the heel, if it was given; the heel, or nothing} */
     public Optional<Heel> heel() {
         return values().find(HEEL);
     }
 
     /**
-     * Returns whether all that bends was given: strings, the neck's wood and the fingerboard's.
-     *
-     * @return true when relief can be asked for
+     * {@return whether all that bends was given: strings, the neck's wood and the fingerboard's; true when relief can
+     * be asked for}
      */
     public boolean isReadyForLoad() {
         boolean woods = values().has(WOOD)
@@ -457,21 +391,16 @@ public final class NeckDesign extends Noun<NeckDesign> {
                 "\"" + name() + "\" needs its " + what + " for this, but has none: add ." + what + "(...)"));
     }
 
-    /**
-     * Returns the station of the body joint in mm.
-     *
-     * @return x of the fret at which the body begins
-     */
+    /** {@return the station of the body joint in mm; x of the fret at which the body begins} */
     public double bodyJointMm() {
         return scale().fretMm(bodyAtFret());
     }
 
     /**
-     * Returns half the neck's width at a station, which is that of the fingerboard: linear through the nut and the board's
-     * second place.
+     * {@return half the neck's width at a station, which is that of the fingerboard: linear through the nut and the
+     * board's second place; half-width in mm; may be 0 or less far before the nut}
      *
      * @param xMm station in mm
-     * @return half-width in mm; may be 0 or less far before the nut
      */
     public double halfWidthAtMm(double xMm) {
         Fingerboard board = fingerboard();
@@ -479,10 +408,9 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the fingerboard's thickness on the centreline at a station.
+     * {@return the fingerboard's thickness on the centreline at a station; thickness in mm}
      *
      * @param xMm station in mm
-     * @return thickness in mm
      */
     public double boardThicknessAtMm(double xMm) {
         Fingerboard board = fingerboard();
@@ -490,10 +418,9 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the crown's radius at a station.
+     * {@return the crown's radius at a station; radius in mm, infinite for a flat board}
      *
      * @param xMm station in mm
-     * @return radius in mm, infinite for a flat board
      */
     public double crownRadiusAtMm(double xMm) {
         Fingerboard board = fingerboard();
@@ -508,11 +435,10 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * Returns the depth of the neck's wood below the glue face on the centreline at a station, volute, heel and channel not
-     * counted.
+     * {@return the depth of the neck's wood below the glue face on the centreline at a station, volute, heel and
+     * channel not counted; depth in mm}
      *
      * @param xMm station in mm
-     * @return depth in mm
      */
     public double backDepthAtMm(double xMm) {
         return back().depthAtMm(xMm, scale());

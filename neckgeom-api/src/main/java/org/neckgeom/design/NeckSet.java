@@ -121,104 +121,78 @@ public final class NeckSet extends Noun<NeckSet> {
     }
 
     /**
-     * Returns this neck set with the height of the fret tops at the joint, instead of the overstand.
+     * {@return this neck set with the height of the fret tops at the joint, instead of the overstand}
      *
      * @param height over the body's top; negative where the fingerboard is let in
-     * @return the neck set
      */
     public NeckSet fretPlane(Quantity<Length> height) {
         return new NeckSet(values().without(OVERSTAND).amount(FRET_PLANE, height));
     }
 
     /**
-     * Returns this neck set with the height of the glue face at the joint, instead of the fret plane.
+     * {@return this neck set with the height of the glue face at the joint, instead of the fret plane}
      *
      * @param height over the body's top, 0 or more
-     * @return the neck set
      */
     public NeckSet overstand(Quantity<Length> height) {
         return new NeckSet(values().without(FRET_PLANE).amount(OVERSTAND, height));
     }
 
     /**
-     * Returns this neck set with a saddle that stands back from the scale's end.
+     * {@return this neck set with a saddle that stands back from the scale's end}
      *
      * @param back either sign
-     * @return the neck set
      */
     public NeckSet compensation(Quantity<Length> back) {
         return new NeckSet(values().amount(COMPENSATION, back));
     }
 
     /**
-     * Returns this neck set over a domed top; the saddle's height then counts from the top under it.
+     * {@return this neck set over a domed top; the saddle's height then counts from the top under it}
      *
      * @param top the dome
-     * @return the neck set
      */
     public NeckSet dome(Dome top) {
         return new NeckSet(values().with(DOME, Objects.requireNonNull(top, "dome")));
     }
 
     /**
-     * Returns the height of the fret tops at the joint over the body's top.
-     *
-     * @return nothing where it follows from overstand, board and fret
+     * {@return the height of the fret tops at the joint over the body's top; nothing where it follows from overstand,
+     * board and fret}
      */
     public Optional<Amount<Length>> fretPlane() {
         return values().find(FRET_PLANE);
     }
 
     /**
-     * Returns the height of the glue face over the body's top at the joint.
-     *
-     * @return nothing where it was not given; the glue face is then level with the top, unless the fret plane was given
+     * {@return the height of the glue face over the body's top at the joint; nothing where it was not given; the glue
+     * face is then level with the top, unless the fret plane was given}
      */
     public Optional<Amount<Length>> overstand() {
         return values().find(OVERSTAND);
     }
 
-    /**
-     * Returns the height of the strings' top at the saddle.
-     *
-     * @return more than 0
-     */
+    /** {@return the height of the strings' top at the saddle; more than 0} */
     public Amount<Length> saddle() {
         return values().at(SADDLE);
     }
 
-    /**
-     * Returns the strings' height over the fret tops at the nut.
-     *
-     * @return 0 or more
-     */
+    /** {@return the strings' height over the fret tops at the nut; 0 or more} */
     public Amount<Length> atNut() {
         return values().at(AT_NUT);
     }
 
-    /**
-     * Returns the strings' height over the fret tops at half the scale.
-     *
-     * @return 0 or more
-     */
+    /** {@return the strings' height over the fret tops at half the scale; 0 or more} */
     public Amount<Length> action() {
         return values().at(ACTION);
     }
 
-    /**
-     * Returns how far the saddle stands back from the scale's end.
-     *
-     * @return either sign
-     */
+    /** {@return how far the saddle stands back from the scale's end; either sign} */
     public Amount<Length> compensation() {
         return values().at(COMPENSATION);
     }
 
-    /**
-     * Returns the domed top.
-     *
-     * @return nothing for a flat top
-     */
+    /** {@return the domed top; nothing for a flat top} */
     public Optional<Dome> dome() {
         return values().find(DOME);
     }

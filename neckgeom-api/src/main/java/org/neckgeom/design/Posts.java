@@ -60,10 +60,9 @@ public final class Posts extends Noun<Posts> {
     }
 
     /**
-     * Returns posts.
+     * {@return posts}
      *
      * @param places from bass to treble, 1 to 48
-     * @return the posts
      */
     public static Posts of(HeadPost... places) {
         for (HeadPost place : Objects.requireNonNull(places, "places")) {
@@ -82,11 +81,7 @@ public final class Posts extends Noun<Posts> {
         return all.stream().distinct().count() == 1 ? all.subList(0, 1) : all;
     }
 
-    /**
-     * Returns each post.
-     *
-     * @return from bass to treble
-     */
+    /** {@return each post, from bass to treble} */
     public List<HeadPost> each() {
         List<Amount<Length>> along = values().at(ALONG);
         List<HeadPost> posts = new ArrayList<>();

@@ -111,11 +111,10 @@ public final class Rod extends Noun<Rod> {
     }
 
     /**
-     * Returns a single-action rod, adjusted at the head unless another end is given.
+     * {@return a single-action rod, adjusted at the head unless another end is given}
      *
      * @param length from end to end, more than 0
      * @param diameter more than 0
-     * @return the rod
      */
     public static Rod singleAction(Quantity<Length> length, Quantity<Length> diameter) {
         return new Rod(of(Kind.SINGLE_ACTION, length).amount(WIDTH, diameter));
@@ -178,66 +177,41 @@ public final class Rod extends Noun<Rod> {
     }
 
     /**
-     * Returns this rod with its adjuster at an end.
+     * {@return this rod with its adjuster at an end}
      *
      * @param end the end
-     * @return the rod
      * @throws IllegalArgumentException for a fixed bar
      */
     public Rod adjustedAt(End end) {
         return new Rod(values().with(ADJUSTED_AT, end));
     }
 
-    /**
-     * Returns the kind.
-     *
-     * @return the kind
-     */
+    /** {@return the kind} */
     public Kind kind() {
         return values().at(KIND);
     }
 
-    /**
-     * Returns whether the rod can be adjusted.
-     *
-     * @return false for a fixed bar
-     */
+    /** {@return whether the rod can be adjusted; false for a fixed bar} */
     public boolean isAdjustable() {
         return kind().isAdjustable();
     }
 
-    /**
-     * Returns the end the rod is adjusted at.
-     *
-     * @return the end; without meaning for a fixed bar
-     */
+    /** {@return the end the rod is adjusted at; the end; without meaning for a fixed bar} */
     public End adjustedAt() {
         return values().at(ADJUSTED_AT);
     }
 
-    /**
-     * Returns the length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the length in mm; more than 0} */
     public double lengthMm() {
         return length;
     }
 
-    /**
-     * Returns the width across the channel in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the width across the channel in mm; more than 0} */
     public double widthMm() {
         return width;
     }
 
-    /**
-     * Returns the height into the channel in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the height into the channel in mm; more than 0} */
     public double heightMm() {
         return height;
     }

@@ -36,58 +36,43 @@ public final class Scale extends Noun<Scale> {
     }
 
     /**
-     * Returns a scale divided in twelve.
+     * {@return a scale divided in twelve}
      *
      * @param length more than 0; its unit is the one answers are given in
-     * @return the scale
      */
     public static Scale of(Quantity<Length> length) {
         return new Scale(TABLE.values().amount(LENGTH, length));
     }
 
     /**
-     * Returns this scale with another equal division of the octave.
+     * {@return this scale with another equal division of the octave}
      *
      * @param toTheOctave 1 to 1200
-     * @return the scale
      */
     public Scale divisions(int toTheOctave) {
         return new Scale(values().with(DIVISIONS, toTheOctave));
     }
 
-    /**
-     * Returns the scale length.
-     *
-     * @return more than 0
-     */
+    /** {@return the scale length; more than 0} */
     public Amount<Length> length() {
         return values().at(LENGTH);
     }
 
-    /**
-     * Returns the scale length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the scale length in mm; more than 0} */
     public double lengthMm() {
         return length;
     }
 
-    /**
-     * Returns the equal divisions of the octave.
-     *
-     * @return 1 or more
-     */
+    /** {@return the equal divisions of the octave; 1 or more} */
     public int divisions() {
         return divisions;
     }
 
     /**
-     * Returns the distance from nut to fret: {@code x = L (1 - 2^(-n/d))}, d divisions to the octave. Exact (equal
-     * temperament).
+     * {@return the distance from nut to fret: {@code x = L (1 - 2^(-n/d))}, d divisions to the octave; x in mm, in [0,
+     * L)} Exact (equal temperament).
      *
      * @param fret n, 0 or more; need not be whole
-     * @return x in mm, in [0, L)
      * @throws IllegalArgumentException if the fret is negative or not finite
      */
     public double fretMm(double fret) {

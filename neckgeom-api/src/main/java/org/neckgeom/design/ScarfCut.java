@@ -50,20 +50,12 @@ public final class ScarfCut extends Noun<ScarfCut> {
         super(values);
     }
 
-    /**
-     * Returns a scarf whose glued face lies under the head, with no kerf and nothing planed off.
-     *
-     * @return the scarf
-     */
+    /** {@return a scarf whose glued face lies under the head, with no kerf and nothing planed off} */
     public static ScarfCut inTheHead() {
         return at(JointPlace.IN_THE_HEAD);
     }
 
-    /**
-     * Returns a scarf whose glued face runs through the shaft, with no kerf and nothing planed off.
-     *
-     * @return the scarf
-     */
+    /** {@return a scarf whose glued face runs through the shaft, with no kerf and nothing planed off} */
     public static ScarfCut inTheShaft() {
         return at(JointPlace.IN_THE_SHAFT);
     }
@@ -73,48 +65,34 @@ public final class ScarfCut extends Noun<ScarfCut> {
     }
 
     /**
-     * Returns this scarf with the width of the saw cut.
+     * {@return this scarf with the width of the saw cut}
      *
      * @param width 0 or more, measured square to the cut
-     * @return the scarf
      */
     public ScarfCut kerf(Quantity<Length> width) {
         return new ScarfCut(values().amount(KERF, width));
     }
 
     /**
-     * Returns this scarf with what is planed off each of the two slopes after sawing.
+     * {@return this scarf with what is planed off each of the two slopes after sawing}
      *
      * @param perSlope 0 or more, measured square to the slope
-     * @return the scarf
      */
     public ScarfCut cleaning(Quantity<Length> perSlope) {
         return new ScarfCut(values().amount(CLEANING, perSlope));
     }
 
-    /**
-     * Returns the joint's place.
-     *
-     * @return in the head or in the shaft
-     */
+    /** {@return the joint's place; in the head or in the shaft} */
     public JointPlace place() {
         return values().at(PLACE);
     }
 
-    /**
-     * Returns the width of the saw cut.
-     *
-     * @return 0 or more
-     */
+    /** {@return the width of the saw cut; 0 or more} */
     public Amount<Length> kerf() {
         return values().at(KERF);
     }
 
-    /**
-     * Returns what is planed off each slope after sawing.
-     *
-     * @return 0 or more
-     */
+    /** {@return what is planed off each slope after sawing; 0 or more} */
     public Amount<Length> cleaning() {
         return values().at(CLEANING);
     }

@@ -160,10 +160,9 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * Returns single strings tuned to pitches.
+     * {@return single strings tuned to pitches}
      *
      * @param pitches one or more, from bass to treble as they lie, each more than 0
-     * @return the strings
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
@@ -172,29 +171,23 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * Returns single strings tuned to pitches.
+     * {@return single strings tuned to pitches}
      *
      * @param pitches 1 to 24, from bass to treble as they lie, each more than 0
-     * @return the strings
      */
     public static StringSet of(List<? extends Quantity<Frequency>> pitches) {
         return new StringSet(TABLE.values().with(PITCHES, amounts(pitches, PITCHES)));
     }
 
-    /**
-     * Returns these strings in pairs: two to each course.
-     *
-     * @return the strings
-     */
+    /** {@return these strings in pairs: two to each course} */
     public StringSet doubled() {
         return new StringSet(values().with(DOUBLED, true));
     }
 
     /**
-     * Returns these strings with the pull of each single string given.
+     * {@return these strings with the pull of each single string given}
      *
      * @param pulls one for all, or one to each course from bass to treble, each more than 0
-     * @return the strings
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
@@ -203,10 +196,9 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * Returns these strings with the mass per length of each single string given, as printed for wrapped strings.
+     * {@return these strings with the mass per length of each single string given, as printed for wrapped strings}
      *
      * @param masses one for all, or one to each course from bass to treble, each more than 0
-     * @return the strings
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
@@ -215,10 +207,9 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * Returns these strings with the diameter of each single string given.
+     * {@return these strings with the diameter of each single string given}
      *
      * @param gauges one for all, or one to each course from bass to treble, each more than 0
-     * @return the strings
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read, into a list
@@ -227,29 +218,23 @@ public final class StringSet extends Noun<StringSet> {
     }
 
     /**
-     * Returns these strings spread across nut and saddle.
+     * {@return these strings spread across nut and saddle}
      *
      * @param spread how
-     * @return the strings
      */
     public StringSet across(Across spread) {
         return new StringSet(values().with(ACROSS, spread));
     }
 
-    /**
-     * Returns how the strings are spread.
-     *
-     * @return how, or nothing when it was not given
-     */
+    /** {@return how the strings are spread; how, or nothing when it was not given} */
     public Optional<Across> across() {
         return values().find(ACROSS);
     }
 
     /**
-     * Returns the distance between the outermost strings' centres, where their outer edges lie a span apart.
+     * {@return the distance between the outermost strings' centres, where their outer edges lie a span apart, in mm}
      *
      * @param spanMm from outer edge to outer edge, in mm
-     * @return in mm
      */
     double spreadMm(double spanMm) {
         return hertz.length == 1
@@ -260,64 +245,41 @@ public final class StringSet extends Noun<StringSet> {
                 : spanMm - (diameters[0] + diameters[diameters.length - 1]) / 2;
     }
 
-    /**
-     * Returns the number of courses.
-     *
-     * @return 1 or more
-     */
+    /** {@return the number of courses; 1 or more} */
     public int courses() {
         return hertz.length;
     }
 
-    /**
-     * Returns the number of strings to a course.
-     *
-     * @return 1 or 2
-     */
+    /** {@return the number of strings to a course; 1 or 2} */
     public int inCourse() {
         return inCourse;
     }
 
-    /**
-     * Returns the pitches in Hz, from bass to treble.
-     *
-     * @return a fresh array, one to a course
-     */
+    /** {@return the pitches in Hz, from bass to treble; one to a course} */
     public double[] pitchesHz() {
         return hertz.clone();
     }
 
-    /**
-     * Returns the pull of a single string of each course in N, where given.
-     *
-     * @return a fresh array, one to a course, or empty
-     */
+    /** {@return the pull of a single string of each course in N, where given; one to a course, or empty} */
     public double[] tensionsN() {
         return tensions.clone();
     }
 
     /**
-     * Returns the mass per length of a single string of each course in g/m, where given.
-     *
-     * @return a fresh array, one to a course, or empty
+     * {@return the mass per length of a single string of each course in g/m, where given; one to a course, or empty}
      */
     public double[] massesGramPerMetre() {
         return gramsPerMetre.clone();
     }
 
-    /**
-     * Returns the diameter of a single string of each course in mm, where given.
-     *
-     * @return a fresh array, one to a course, or empty
-     */
+    /** {@return the diameter of a single string of each course in mm, where given; one to a course, or empty} */
     public double[] diametersMm() {
         return diameters.clone();
     }
 
     /**
-     * Returns the diameters of a single string of each course.
-     *
-     * @return from bass to treble, in the unit they were given in; empty when not given
+     * {@return the diameters of a single string of each course, from bass to treble, in the unit they were given in;
+     * empty when not given}
      */
     public List<Amount<Length>> diameters() {
         List<Amount<Length>> given = values().find(DIAMETERS).orElse(List.of());

@@ -108,47 +108,27 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         }
     }
 
-    /**
-     * Returns the height of the tenon.
-     *
-     * @return from the glue face down to its lower end
-     */
+    /** {@return the height of the tenon; from the glue face down to its lower end} */
     public Amount<Length> height() {
         return values().at(HEIGHT);
     }
 
-    /**
-     * Returns the length of the tenon.
-     *
-     * @return how far it reaches past the shoulder
-     */
+    /** {@return the length of the tenon; how far it reaches past the shoulder} */
     public Amount<Length> length() {
         return values().at(LENGTH);
     }
 
-    /**
-     * Returns the diameter of the holes.
-     *
-     * @return more than 0
-     */
+    /** {@return the diameter of the holes; more than 0} */
     public Amount<Length> holeDiameter() {
         return values().at(DIAMETER);
     }
 
-    /**
-     * Returns how far the holes' walls are from the shoulder.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far the holes' walls are from the shoulder; 0 or more} */
     public Amount<Length> holeFromShoulder() {
         return values().at(SET_BACK);
     }
 
-    /**
-     * Returns the holes' depths in order, from the top.
-     *
-     * @return the depths of their centres
-     */
+    /** {@return the holes' depths in order, from the top; the depths of their centres} */
     public List<Amount<Length>> depths() {
         return values().at(HOLES).stream()
                 .sorted(Comparator.comparingDouble(Amount::house))
@@ -165,11 +145,7 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
         return Optional.of(height());
     }
 
-    /**
-     * Returns the distance of a hole's centre from the shoulder.
-     *
-     * @return set-back and half the diameter
-     */
+    /** {@return the distance of a hole's centre from the shoulder; set-back and half the diameter} */
     public Amount<Length> centreFromShoulder() {
         return style().amount(centreFromShoulderMm());
     }
@@ -179,10 +155,8 @@ public final class Tenon extends Noun<Tenon> implements HeelJoint {
     }
 
     /**
-     * Returns the least wood around any hole: to the glue face, the lower end, the shoulder, the tenon's far end, and
-     * to the next hole.
-     *
-     * @return the distance from the hole's wall, negative when it breaks out
+     * {@return the least wood around any hole: to the glue face, the lower end, the shoulder, the tenon's far end, and
+     * to the next hole; the distance from the hole's wall, negative when it breaks out}
      */
     public Amount<Length> leastWood() {
         return style().amount(leastMm());

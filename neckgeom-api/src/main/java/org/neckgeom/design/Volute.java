@@ -27,31 +27,22 @@ public final class Volute extends Noun<Volute> {
     }
 
     /**
-     * Returns a volute: extra depth that is greatest at the nut and runs out smoothly both ways,
-     * {@code extra (1 + cos(pi x / length)) / 2}.
+     * {@return a volute: extra depth that is greatest at the nut and runs out smoothly both ways, {@code extra (1 +
+     * cos(pi x / length)) / 2}}
      *
      * @param extraDepth at the nut, more than 0; its unit is the one answers are given in
      * @param length from the nut to where it has run out, more than 0
-     * @return the volute
      */
     public static Volute of(Quantity<Length> extraDepth, Quantity<Length> length) {
         return new Volute(TABLE.values().amount(EXTRA_DEPTH, extraDepth).amount(LENGTH, length));
     }
 
-    /**
-     * Returns how much deeper the neck is at the nut, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return how much deeper the neck is at the nut, in mm; more than 0} */
     public double extraDepthMm() {
         return values().house(EXTRA_DEPTH);
     }
 
-    /**
-     * Returns how far from the nut it has run out, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return how far from the nut it has run out, in mm; more than 0} */
     public double lengthMm() {
         return values().house(LENGTH);
     }

@@ -14,22 +14,17 @@ public final class NoAnswer extends ArithmeticException {
     }
 
     /**
-     * Returns why there is no answer.
+     * {@return why there is no answer; to be thrown}
      *
      * @param path what was asked for, such as {@code radius}
      * @param rule a code, such as {@code flat}
      * @param sentence why there is none
-     * @return to be thrown
      */
     public static NoAnswer because(String path, String rule, String sentence) {
         return new NoAnswer(new Fault(path, rule, sentence, ""));
     }
 
-    /**
-     * Returns why there is no answer.
-     *
-     * @return the fault
-     */
+    /** {@return why there is no answer} */
     public Fault fault() {
         return fault;
     }

@@ -22,27 +22,25 @@ public final class Refusal extends IllegalArgumentException {
     }
 
     /**
-     * Returns the refusal of a value: {@code PATH must MUST, but was GIVEN}.
+     * {@return the refusal of a value: {@code PATH must MUST, but was GIVEN}; to be thrown}
      *
      * @param path of the value
      * @param rule its code
      * @param must such as {@code be more than 0 mm}
      * @param given what was given
-     * @return to be thrown
      */
     public static Refusal of(String path, String rule, String must, Object given) {
         return of(path, rule, must, "was", given);
     }
 
     /**
-     * Returns the refusal of a value: {@code PATH must MUST, but VERB GIVEN}.
+     * {@return the refusal of a value: {@code PATH must MUST, but VERB GIVEN}; to be thrown}
      *
      * @param path of the value
      * @param rule its code
      * @param must such as {@code be 1 or more}
      * @param verb such as {@code were}; empty where what was given has its own
      * @param given what was given; may be empty
-     * @return to be thrown
      */
     public static Refusal of(String path, String rule, String must, String verb, Object given) {
         String value = String.valueOf(Objects.requireNonNull(given, "given"));
@@ -52,22 +50,20 @@ public final class Refusal extends IllegalArgumentException {
     }
 
     /**
-     * Returns a refusal in a sentence of its own.
+     * {@return a refusal in a sentence of its own; to be thrown}
      *
      * @param path of the value
      * @param rule its code
      * @param sentence what is wrong, and what to do
-     * @return to be thrown
      */
     public static Refusal because(String path, String rule, String sentence) {
         return new Refusal(sentence, List.of(new Fault(path, rule, sentence, "")));
     }
 
     /**
-     * Returns a refusal with several faults, each a sentence of its message.
+     * {@return a refusal with several faults, each a sentence of its message; to be thrown}
      *
      * @param faults 1 or more
-     * @return to be thrown
      */
     public static Refusal of(List<Fault> faults) {
         Objects.requireNonNull(faults, "faults").forEach(fault -> Objects.requireNonNull(fault, "fault"));
@@ -78,10 +74,9 @@ public final class Refusal extends IllegalArgumentException {
     }
 
     /**
-     * Returns this refusal with what brought it about.
+     * {@return this refusal with what brought it about}
      *
      * @param cause thrown by code that is not ours
-     * @return this refusal
      */
     public Refusal causedBy(Throwable cause) {
         initCause(cause);
@@ -89,10 +84,10 @@ public final class Refusal extends IllegalArgumentException {
     }
 
     /**
-     * Returns the same refusal at a place, such as one of a document.
+     * {@return the same refusal at a place, such as one of a document, with each path under it, and a sentence that
+     * begins with it}
      *
      * @param place path of the whole, such as {@code design.scale}
-     * @return with each path under it, and a sentence that begins with it
      */
     public Refusal at(String place) {
         Objects.requireNonNull(place, "place");
@@ -106,11 +101,7 @@ public final class Refusal extends IllegalArgumentException {
         return new Refusal(place + ": " + getMessage(), List.copyOf(placed));
     }
 
-    /**
-     * Returns what is wrong, in the order it was found.
-     *
-     * @return 1 or more
-     */
+    /** {@return what is wrong, in the order it was found; 1 or more} */
     public List<Fault> faults() {
         return faults;
     }

@@ -10,35 +10,25 @@ import org.neckgeom.units.LengthStyle;
  */
 public interface Answer {
 
-    /**
-     * Returns the form of this answer: its facts and its sentences.
-     *
-     * @return the form of the implementing type
-     */
+    /** {@return the form of this answer: its facts and its sentences; the form of the implementing type} */
     Form<?> form();
 
-    /**
-     * Returns the style in which {@code toString()} prints lengths.
-     *
-     * @return the style of the first length given
-     */
+    /** {@return the style in which {@code toString()} prints lengths; the style of the first length given} */
     LengthStyle style();
 
     /**
-     * Returns this answer as text.
+     * {@return this answer as text; then rows, then notes; lines end in line feeds, the last has none}
      *
      * @param style how lengths are printed
-     * @return the finding, then rows, then notes; lines end in line feeds, the last has none
      */
     default String text(LengthStyle style) {
         return Form.textOf(this, style);
     }
 
     /**
-     * Returns this answer in words, ready to be laid out.
+     * {@return this answer in words, ready to be laid out; rows and notes}
      *
      * @param style how lengths are printed
-     * @return the finding, rows and notes
      */
     default RenderedAnswer rendered(LengthStyle style) {
         return Form.renderedOf(this, style);

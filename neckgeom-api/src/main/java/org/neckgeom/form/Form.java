@@ -102,11 +102,10 @@ public final class Form<T> {
     }
 
     /**
-     * Returns a form without facts.
+     * {@return a form without facts}
      *
      * @param <T> the type of the answer
      * @param name of the answer in data, lower case with hyphens, such as {@code slot-depth}
-     * @return the form
      */
     public static <T> Form<T> of(String name) {
         return new Form<>(
@@ -144,14 +143,13 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a fact.
+     * {@return the form with a fact}
      *
      * @param <V> the type of the value
      * @param key in data and in braces, such as {@code leastThickness}
      * @param kind how it is written
      * @param meaning for schema and documentation
      * @param from reads it off an answer; an {@code Optional} has its own method
-     * @return the form
      */
     public <V> Form<T> fact(String key, Kind<V> kind, String meaning, Function<? super T, ? extends V> from) {
         Objects.requireNonNull(from, "from");
@@ -159,14 +157,13 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a fact that need not be there.
+     * {@return the form with a fact that need not be there}
      *
      * @param <V> the type of the value
      * @param key in data and in braces
      * @param kind how it is written
      * @param meaning for schema and documentation
      * @param from reads it off an answer
-     * @return the form
      */
     public <V> Form<T> factIfAny(
             String key, Kind<V> kind, String meaning, Function<? super T, ? extends Optional<? extends V>> from) {
@@ -175,14 +172,13 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a fact that is another in each style, such as a round number to quote a rate by.
+     * {@return the form with a fact that is another in each style, such as a round number to quote a rate by}
      *
      * @param <V> the type of the value
      * @param key in data and in braces
      * @param kind how it is written
      * @param meaning for schema and documentation
      * @param from reads it off an answer in a style
-     * @return the form
      */
     public <V> Form<T> fact(
             String key, Kind<V> kind, String meaning, BiFunction<? super T, LengthStyle, ? extends V> from) {
@@ -198,7 +194,7 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a fact that has a row of its own in the text.
+     * {@return the form with a fact that has a row of its own in the text}
      *
      * @param <V> the type of the value
      * @param key in data and in braces
@@ -206,7 +202,6 @@ public final class Form<T> {
      * @param kind how it is written
      * @param meaning for schema and documentation
      * @param from reads it off an answer
-     * @return the form
      */
     public <V> Form<T> row(
             String key, String label, Kind<V> kind, String meaning, Function<? super T, ? extends V> from) {
@@ -214,14 +209,13 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with words that other sentences can name in braces.
+     * {@return the form with words that other sentences can name in braces}
      *
      * <p>Of several with one name the first whose condition holds is taken; where there is none, the brace is empty.
      *
      * @param name in braces
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> phrase(String name, Predicate<? super T> when, String words) {
         Objects.requireNonNull(when, "condition");
@@ -229,12 +223,11 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with words that other sentences can name in braces, by a condition that knows the style.
+     * {@return the form with words that other sentences can name in braces, by a condition that knows the style}
      *
      * @param name in braces
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> phrase(String name, BiPredicate<? super T, LengthStyle> when, String words) {
         checked(KEY, name, "key");
@@ -245,23 +238,21 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with words that other sentences can name in braces, written wherever their facts are there.
+     * {@return the form with words that other sentences can name in braces, written wherever their facts are there}
      *
      * @param name in braces
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> phrase(String name, String words) {
         return phrase(name, Form::always, words);
     }
 
     /**
-     * Returns the form with a finding; the first whose condition holds is the first line of the text.
+     * {@return the form with a finding; the first whose condition holds is the first line of the text}
      *
      * @param code lower case with hyphens; stable
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> finds(String code, Predicate<? super T> when, String words) {
         Objects.requireNonNull(when, "condition");
@@ -269,35 +260,32 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a finding, by a condition that knows the style.
+     * {@return the form with a finding, by a condition that knows the style}
      *
      * @param code lower case with hyphens; stable
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> finds(String code, BiPredicate<? super T, LengthStyle> when, String words) {
         return finding(code, when, words, false);
     }
 
     /**
-     * Returns the form with a finding that is taken when no other is before it.
+     * {@return the form with a finding that is taken when no other is before it}
      *
      * @param code lower case with hyphens; stable
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> finds(String code, String words) {
         return finding(code, Form::always, words, false);
     }
 
     /**
-     * Returns the form with a finding after which no rows or notes are written.
+     * {@return the form with a finding after which no rows or notes are written}
      *
      * @param code lower case with hyphens; stable
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> findsOnly(String code, Predicate<? super T> when, String words) {
         Objects.requireNonNull(when, "condition");
@@ -310,25 +298,23 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a row made of words.
+     * {@return the form with a row made of words}
      *
      * @param key of the row
      * @param label of the row, in words; may name facts
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> line(String key, String label, String words) {
         return line(key, label, Form::always, words);
     }
 
     /**
-     * Returns the form with a row made of words, written under a condition.
+     * {@return the form with a row made of words, written under a condition}
      *
      * @param key of the row
      * @param label of the row, in words; may name facts
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> line(String key, String label, Predicate<? super T> when, String words) {
         Objects.requireNonNull(when, "condition");
@@ -361,27 +347,25 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a row for each item of a table.
+     * {@return the form with a row for each item of a table}
      *
      * @param key of the fact, of a kind made by {@link Kind#table}
      * @param label of a row, with facts of the item in braces
      * @param words with facts of the item in braces
-     * @return the form
      */
     public Form<T> each(String key, String label, String words) {
         return each(key, label, words, Integer.MAX_VALUE, "");
     }
 
     /**
-     * Returns the form with a row for each of the first items of a table, and a note for the rest. {@link #whole} writes
-     * them all.
+     * {@return the form with a row for each of the first items of a table, and a note for the rest} {@link #whole}
+     * writes them all.
      *
      * @param key of the fact, of a kind made by {@link Kind#table}
      * @param label of a row, with facts of the item in braces
      * @param words with facts of the item in braces
      * @param most 1 or more rows at most
      * @param rest a note on the items left out, with <code>{more}</code> for how many they are; empty for none
-     * @return the form
      */
     public Form<T> each(String key, String label, String words, int most, String rest) {
         return each(key, label, words, atMost(most, "most rows"), rest);
@@ -395,15 +379,14 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a row for each of the first items of a table, as many as the answer leaves room for, and a note
-     * for the rest. {@link #whole} writes them all.
+     * {@return the form with a row for each of the first items of a table, as many as the answer leaves room for, and a
+     * note for the rest} {@link #whole} writes them all.
      *
      * @param key of the fact, of a kind made by {@link Kind#table}
      * @param label of a row, with facts of the item in braces
      * @param words with facts of the item in braces
      * @param most 0 or more rows at most, for an answer
      * @param rest a note on the items left out, with <code>{more}</code> for how many they are; empty for none
-     * @return the form
      */
     public Form<T> each(String key, String label, String words, ToIntFunction<? super T> most, String rest) {
         return items(key, label, words, most, rest, false);
@@ -436,37 +419,34 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a note for each item of a table.
+     * {@return the form with a note for each item of a table}
      *
      * @param key of the fact, of a kind made by {@link Kind#table}
      * @param words with facts of the item in braces
-     * @return the form
      */
     public Form<T> noteEach(String key, String words) {
         return noteEach(key, words, Integer.MAX_VALUE, "");
     }
 
     /**
-     * Returns the form with a note for each of the first items of a table, and one for the rest. {@link #whole} writes them
-     * all.
+     * {@return the form with a note for each of the first items of a table, and one for the rest} {@link #whole} writes
+     * them all.
      *
      * @param key of the fact, of a kind made by {@link Kind#table}
      * @param words with facts of the item in braces
      * @param most 1 or more notes at most
      * @param rest a note on the items left out, with <code>{more}</code> for how many they are; empty for none
-     * @return the form
      */
     public Form<T> noteEach(String key, String words, int most, String rest) {
         return items(key, "", words, atMost(most, "most notes"), rest, true);
     }
 
     /**
-     * Returns the form with a sentence after the rows.
+     * {@return the form with a sentence after the rows}
      *
      * @param code lower case with hyphens; stable
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> note(String code, Predicate<? super T> when, String words) {
         Objects.requireNonNull(when, "condition");
@@ -474,12 +454,11 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a sentence after the rows, by a condition that knows the style.
+     * {@return the form with a sentence after the rows, by a condition that knows the style}
      *
      * @param code lower case with hyphens; stable
      * @param when its condition
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> note(String code, BiPredicate<? super T, LengthStyle> when, String words) {
         code(code);
@@ -493,30 +472,26 @@ public final class Form<T> {
     }
 
     /**
-     * Returns the form with a sentence after the rows, written wherever its facts are there.
+     * {@return the form with a sentence after the rows, written wherever its facts are there}
      *
      * @param code lower case with hyphens; stable
      * @param words with facts in braces
-     * @return the form
      */
     public Form<T> note(String code, String words) {
         return note(code, Form::always, words);
     }
 
     /**
-     * Returns the form of an answer whose text is cut at the end of a line where a shell would cut it in its middle.
-     *
-     * @return the form
+     * {@return the form of an answer whose text is cut at the end of a line where a shell would cut it in its middle}
      */
     public Form<T> fitted() {
         return laid((answer, style, report) -> report.fitted());
     }
 
     /**
-     * Returns the form of an answer whose text has a layout of its own.
+     * {@return the form of an answer whose text has a layout of its own}
      *
      * @param text writes the whole text of an answer in a style
-     * @return the form
      */
     public Form<T> laidOut(BiFunction<? super T, LengthStyle, String> text) {
         return laid(new OwnLayout<>(Objects.requireNonNull(text, "text")));
@@ -634,21 +609,16 @@ public final class Form<T> {
         return "";
     }
 
-    /**
-     * Returns the name of the answer in data.
-     *
-     * @return lower case with hyphens
-     */
+    /** {@return the name of the answer in data; lower case with hyphens} */
     public String name() {
         return name;
     }
 
     /**
-     * Returns an answer in words.
+     * {@return an answer in words; rows and notes}
      *
      * @param answer of the type of this form
      * @param style how lengths are printed
-     * @return the finding, rows and notes
      */
     public RenderedAnswer render(T answer, LengthStyle style) {
         return render(answer, style, false);
@@ -681,22 +651,20 @@ public final class Form<T> {
     }
 
     /**
-     * Returns an answer as text.
+     * {@return an answer as text; rows, notes; lines end in line feeds, the last has none}
      *
      * @param answer of the type of this form
      * @param style how lengths are printed
-     * @return the finding, rows, notes; lines end in line feeds, the last has none
      */
     public String text(T answer, LengthStyle style) {
         return layout.of(answer, style, layout(render(answer, style)));
     }
 
     /**
-     * Returns an answer as text with every row of its tables, however many.
+     * {@return an answer as text with every row of its tables, however many; the text; may be long}
      *
      * @param answer of the type of this form
      * @param style how lengths are printed
-     * @return the text; may be long
      */
     public String whole(T answer, LengthStyle style) {
         return layout(render(answer, style, true)).toString();
@@ -719,10 +687,10 @@ public final class Form<T> {
     }
 
     /**
-     * Returns any answer as data: maps, lists, texts, numbers and booleans, in the order of its form.
+     * {@return any answer as data: maps, lists, texts, numbers and booleans, in the order of its form; its facts by
+     * key, its finding and notes by code, and its text}
      *
      * @param answer any
-     * @return its facts by key, its finding and notes by code, and its text
      */
     public static Map<String, Object> dataOf(Answer answer) {
         return dataOf(answer, Objects.requireNonNull(answer, "answer").style());
@@ -751,11 +719,11 @@ public final class Form<T> {
     }
 
     /**
-     * Returns an answer as data: maps, lists, texts, numbers and booleans, in the order of this form.
+     * {@return an answer as data: maps, lists, texts, numbers and booleans, in the order of this form; its facts by
+     * key, its finding and notes by code, and its text}
      *
      * @param answer of the type of this form
      * @param style whose unit lengths are written in, millimetres or inches
-     * @return its facts by key, its finding and notes by code, and its text
      */
     public Map<String, Object> data(T answer, LengthStyle style) {
         Facts<T> known =
@@ -787,12 +755,11 @@ public final class Form<T> {
     }
 
     /**
-     * Returns answers as comma-separated values (RFC 4180): a line of keys with units, then a line for each answer. Lists
-     * and answers inside are left to JSON.
+     * {@return answers as comma-separated values (RFC 4180): a line of keys with units, then a line for each answer;
+     * the lines, each ending in CR LF} Lists and answers inside are left to JSON.
      *
      * @param answers of the type of this form
      * @param style whose unit lengths are written in, millimetres or inches
-     * @return the lines, each ending in CR LF
      */
     public String csv(List<? extends T> answers, LengthStyle style) {
         Objects.requireNonNull(style, "style");
@@ -811,11 +778,7 @@ public final class Form<T> {
         return Csv.of(rows);
     }
 
-    /**
-     * Returns the JSON Schema (2020-12) of this answer's data.
-     *
-     * @return as maps and lists, for {@link Json#of}
-     */
+    /** {@return the JSON Schema (2020-12) of this answer's data; as maps and lists, for {@link Json#of}} */
     public Map<String, Object> schema() {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");

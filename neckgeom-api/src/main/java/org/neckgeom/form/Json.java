@@ -33,10 +33,9 @@ public final class Json {
     }
 
     /**
-     * Returns an answer, a tree, or plain data, as JSON.
+     * {@return an answer, a tree, or plain data, as JSON; ending in a line feed}
      *
      * @param value an {@link Answer}, a {@link Tree}, or a map, list, text, number or boolean
-     * @return the text, ending in a line feed
      */
     public static String of(Object value) {
         StringBuilder out = new StringBuilder();
@@ -70,10 +69,9 @@ public final class Json {
     }
 
     /**
-     * Returns a number to twelve digits where that gives it back, and else in all its digits.
+     * {@return a number to twelve digits where that gives it back, and else in all its digits}
      *
      * @param value finite
-     * @return the figure
      * @throws IllegalArgumentException if the value is NaN or infinite, which JSON has no number for
      */
     public static Figure number(double value) {

@@ -255,11 +255,10 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of a quantity that is kept as a double in the house unit.
+     * {@return the kind of a quantity that is kept as a double in the house unit}
      *
      * @param <Q> the kind of quantity
      * @param shown the unit it is printed in; for a length and a feed the style's own
-     * @return the kind
      */
     public static <Q extends Quantity<Q>> Kind<Double> house(ShopUnit<Q> shown) {
         boolean length = Objects.requireNonNull(shown, "unit").kind() == (Class<?>) Length.class;
@@ -273,12 +272,11 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of a code: printed as the constant's own words, or its name in lower case; as data its name with
-     * hyphens.
+     * {@return the kind of a code: printed as the constant's own words, or its name in lower case; as data its name
+     * with hyphens}
      *
      * @param <E> the enum
      * @param type its class
-     * @return the kind
      */
     public static <E extends Enum<E>> Kind<E> code(Class<E> type) {
         if (!Objects.requireNonNull(type, "type").isEnum()) {
@@ -303,11 +301,10 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of an answer inside an answer.
+     * {@return the kind of an answer inside an answer}
      *
      * @param <A> the type of the answer inside
      * @param form its form
-     * @return the kind
      */
     public static <A> Kind<A> answer(Form<A> form) {
         Objects.requireNonNull(form, "form");
@@ -324,11 +321,10 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of a list, printed with commas between.
+     * {@return the kind of a list, printed with commas between}
      *
      * @param <V> the type of one
      * @param one the kind of one
-     * @return the kind
      */
     public static <V> Kind<List<V>> list(Kind<V> one) {
         Objects.requireNonNull(one, "kind");
@@ -352,12 +348,11 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of a list that is printed on one line: as many as it takes, and how many more there are. A sentence
-     * that names an empty one is left out.
+     * {@return the kind of a list that is printed on one line: as many as it takes, and how many more there are} A
+     * sentence that names an empty one is left out.
      *
      * @param <V> the type of one
      * @param one the kind of one
-     * @return the kind
      */
     public static <V> Kind<List<V>> shortList(Kind<V> one) {
         Kind<List<V>> whole = list(one);
@@ -377,24 +372,22 @@ public final class Kind<V> {
     }
 
     /**
-     * Returns the kind of a table: a list of answers whose keys are its columns, written as rows by {@link Form#each}.
+     * {@return the kind of a table: a list of answers whose keys are its columns, written as rows by {@link Form#each}}
      *
      * @param <R> the type of a row
      * @param row the form of a row
-     * @return the kind
      */
     public static <R> Kind<List<R>> table(Form<R> row) {
         return list(answer(row));
     }
 
     /**
-     * Returns a kind of one's own, for a value whose text follows rules that no other kind has.
+     * {@return a kind of one's own, for a value whose text follows rules that no other kind has}
      *
      * @param <V> the type of the value
      * @param text writes it for people in a style
      * @param data writes it as maps, lists, texts, numbers and booleans
      * @param schema what JSON Schema states of that data
-     * @return the kind
      */
     public static <V> Kind<V> own(
             BiFunction<? super V, LengthStyle, String> text,

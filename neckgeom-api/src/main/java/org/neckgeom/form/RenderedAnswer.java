@@ -60,24 +60,22 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
         }
 
         /**
-         * Returns a row of words.
+         * {@return a row of words}
          *
          * @param key of the row
          * @param label in words
          * @param text in words
-         * @return the row
          */
         public static Row of(String key, String label, String text) {
             return new Row(key, label, text, Optional.empty());
         }
 
         /**
-         * Returns a row that is an answer.
+         * {@return a row that is an answer}
          *
          * @param key of the row
          * @param label in words
          * @param answer its value
-         * @return the row
          */
         public static Row of(String key, String label, RenderedAnswer answer) {
             return new Row(key, label, Objects.requireNonNull(answer, "answer").toString(), Optional.of(answer));

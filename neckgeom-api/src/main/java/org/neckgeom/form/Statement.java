@@ -39,12 +39,11 @@ public final class Statement implements Answer {
     }
 
     /**
-     * Returns a statement whose facts are still to come.
+     * {@return a statement whose facts are still to come}
      *
      * @param code lower case with hyphens; stable
      * @param words with facts in braces, as of a {@link Form}; printed as they are while a fact is not there
      * @param style in which {@code toString()} prints lengths
-     * @return the statement
      * @throws IllegalArgumentException if the code is no such code
      */
     public static Statement of(String code, String words, LengthStyle style) {
@@ -52,13 +51,12 @@ public final class Statement implements Answer {
     }
 
     /**
-     * Returns this statement with a fact.
+     * {@return this statement with a fact}
      *
      * @param <V> the type of the value
      * @param key in data and in braces
      * @param kind how it is written
      * @param value the fact
-     * @return the statement
      * @throws IllegalArgumentException if there is a fact of this key, or the key is no such key
      */
     public <V> Statement with(String key, Kind<V> kind, V value) {
@@ -70,20 +68,12 @@ public final class Statement implements Answer {
         return new Statement(code, words, List.copyOf(all), style);
     }
 
-    /**
-     * Returns what kind of statement it is.
-     *
-     * @return lower case with hyphens
-     */
+    /** {@return what kind of statement it is; lower case with hyphens} */
     public String code() {
         return code;
     }
 
-    /**
-     * Returns whether it has facts, or is words alone.
-     *
-     * @return true where there is one or more
-     */
+    /** {@return whether it has facts, or is words alone; true where there is one or more} */
     public boolean hasFacts() {
         return !facts.isEmpty();
     }

@@ -29,10 +29,9 @@ public final class Tree {
     }
 
     /**
-     * Returns the tree of plain data, of another tree, or of an answer.
+     * {@return the tree of plain data, of another tree, or of an answer; the tree; numbers are doubles}
      *
      * @param data maps with texts as keys, lists, texts, numbers, booleans, null; an {@link Answer} or a tree in them too
-     * @return the tree; numbers are doubles
      * @throws IllegalArgumentException if something else is in it, with its place; if it is deeper than 100 levels, has a text
      *     of more than 100,000 characters, or a number that is not finite
      */
@@ -118,11 +117,7 @@ public final class Tree {
         return Refusal.of(path.isEmpty() ? "tree" : path, rule, must, given);
     }
 
-    /**
-     * Returns the plain data, which cannot be changed.
-     *
-     * @return a map, list, text, double, boolean or null
-     */
+    /** {@return the plain data, which cannot be changed; list, text, double, boolean or null} */
     public @Nullable Object plain() {
         return root;
     }

@@ -50,25 +50,24 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     }
 
     /**
-     * Returns an estimate with a known standard uncertainty, such as one reading with an instrument's repeatability.
+     * {@return an estimate with a known standard uncertainty, such as one reading with an instrument's repeatability,
+     * with infinite degrees of freedom}
      *
      * @param <Q> the kind of quantity
      * @param value the best value; its unit is the one the estimate is read in
      * @param standardUncertainty one standard deviation, 0 or more; for a temperature, a difference
-     * @return the estimate, with infinite degrees of freedom
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(Quantity<Q> value, Quantity<Q> standardUncertainty) {
         return of(value, standardUncertainty, Double.POSITIVE_INFINITY);
     }
 
     /**
-     * Returns an estimate whose standard uncertainty is itself known from few data.
+     * {@return an estimate whose standard uncertainty is itself known from few data}
      *
      * @param <Q> the kind of quantity
      * @param value the best value; its unit is the one the estimate is read in
      * @param standardUncertainty one standard deviation, 0 or more; for a temperature, a difference
      * @param degreesOfFreedom more than 0, infinity allowed
-     * @return the estimate
      */
     public static <Q extends Quantity<Q>> Estimate<Q> of(
             Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
@@ -78,14 +77,13 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     }
 
     /**
-     * Returns an estimate from numbers in the house unit.
+     * {@return an estimate from numbers in the house unit}
      *
      * @param <Q> the kind of quantity
      * @param value in the house unit, finite
      * @param standardUncertainty in the house unit, 0 or more
      * @param degreesOfFreedom more than 0, infinity allowed
      * @param unit the unit the estimate is read in
-     * @return the estimate
      */
     public static <Q extends Quantity<Q>> Estimate<Q> ofHouse(
             double value, double standardUncertainty, double degreesOfFreedom, ShopUnit<Q> unit) {
@@ -93,12 +91,11 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     }
 
     /**
-     * Returns the mean of repeated readings with its Type A standard uncertainty {@code s/sqrt(n)} and n - 1 degrees of
-     * freedom, s the experimental standard deviation. Source: GUM 4.2.3, 4.2.6.
+     * {@return the mean of repeated readings with its Type A standard uncertainty {@code s/sqrt(n)} and n - 1 degrees
+     * of freedom, s the experimental standard deviation} Source: GUM 4.2.3, 4.2.6.
      *
      * @param <Q> the kind of quantity
      * @param readings two or more; the first one's unit is the one the estimate is read in
-     * @return the estimate
      * @throws IllegalArgumentException if there are fewer than two readings
      */
     public static <Q extends Quantity<Q>> Estimate<Q> repeated(List<? extends Quantity<Q>> readings) {
@@ -127,13 +124,12 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     }
 
     /**
-     * Returns an estimate of which only the bounds are known: the true value lies within half a width of the given one,
-     * anywhere alike. {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
+     * {@return an estimate of which only the bounds are known: the true value lies within half a width of the given
+     * one, anywhere alike; with infinite degrees of freedom} {@code u = a/sqrt(3)}. Source: GUM 4.3.7.
      *
      * @param <Q> the kind of quantity
      * @param value the middle; its unit is the one the estimate is read in
      * @param halfWidth a, 0 or more
-     * @return the estimate, with infinite degrees of freedom
      */
     public static <Q extends Quantity<Q>> Estimate<Q> withinHalfWidth(Quantity<Q> value, Quantity<Q> halfWidth) {
         Amount<Q> best = Amount.from(value, "value");
@@ -149,75 +145,53 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
         return amount.differenceHouse();
     }
 
-    /**
-     * Returns the best value.
-     *
-     * @return the value
-     */
+    /** {@return the best value} */
     public Amount<Q> value() {
         return Amount.ofHouse(value, unit);
     }
 
     /**
-     * Returns the standard uncertainty, one standard deviation.
-     *
-     * @return u, 0 or more; that of a temperature in degrees Celsius
+     * {@return the standard uncertainty, one standard deviation; u, 0 or more; that of a temperature in degrees
+     * Celsius}
      */
     public Amount<Q> standardUncertainty() {
         return Amount.ofHouse(uncertainty, unit.forDifferences());
     }
 
-    /**
-     * Returns the degrees of freedom of the standard uncertainty.
-     *
-     * @return more than 0, infinite when u is taken as known
-     */
+    /** {@return the degrees of freedom of the standard uncertainty; more than 0, infinite when u is taken as known} */
     public double degreesOfFreedom() {
         return degreesOfFreedom;
     }
 
-    /**
-     * Returns the value as a number in the house unit.
-     *
-     * @return the value
-     */
+    /** {@return the value as a number in the house unit} */
     public double valueHouse() {
         return value;
     }
 
-    /**
-     * Returns the standard uncertainty as a number in the house unit.
-     *
-     * @return u, 0 or more
-     */
+    /** {@return the standard uncertainty as a number in the house unit; u, 0 or more} */
     public double uncertaintyHouse() {
         return uncertainty;
     }
 
-    /**
-     * Returns the unit the estimate is read in.
-     *
-     * @return the unit
-     */
+    /** {@return the unit the estimate is read in} */
     public ShopUnit<Q> unit() {
         return unit;
     }
 
     /**
-     * Returns the same estimate read in another unit.
+     * {@return the same estimate read in another unit}
      *
      * @param other the unit
-     * @return the estimate
      */
     public Estimate<Q> in(ShopUnit<Q> other) {
         return new Estimate<>(value, uncertainty, degreesOfFreedom, Objects.requireNonNull(other, "unit"));
     }
 
     /**
-     * Returns the expanded uncertainty {@code U = t_p(nu) * u} for a coverage probability. Source: GUM G.3, Table G.2.
+     * {@return the expanded uncertainty {@code U = t_p(nu) * u} for a coverage probability; 0 or more; that of a
+     * temperature in degrees Celsius} Source: GUM G.3, Table G.2.
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return U, 0 or more; that of a temperature in degrees Celsius
      */
     public Amount<Q> expanded(Quantity<Dimensionless> coverage) {
         double p = HouseUnits.probability(coverage, "coverage");
@@ -226,10 +200,9 @@ public final class Estimate<Q extends Quantity<Q>> implements SaysLengths<Estima
     }
 
     /**
-     * Returns the coverage interval {@code value - U} to {@code value + U}.
+     * {@return the coverage interval {@code value - U} to {@code value + U}}
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return the interval
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
         double half = expanded(coverage).house();

@@ -49,13 +49,12 @@ public final class GlobalRisk<Q extends Quantity<Q>> implements SaysLengths<Glob
     }
 
     /**
-     * Returns the risks of accepting by the reading alone: no guard band.
+     * {@return the risks of accepting by the reading alone: no guard band}
      *
      * @param <Q> the kind of quantity
      * @param process where pieces lie: their mean, and their standard deviation as its uncertainty
      * @param readingUncertainty u, standard uncertainty of the reading of one piece, 0 or more
      * @param limits what is allowed
-     * @return the risks
      */
     public static <Q extends Quantity<Q>> GlobalRisk<Q> of(
             Estimate<Q> process, Quantity<Q> readingUncertainty, Limits<Q> limits) {
@@ -65,20 +64,15 @@ public final class GlobalRisk<Q extends Quantity<Q>> implements SaysLengths<Glob
     }
 
     /**
-     * Returns the risks of accepting with a guard band.
+     * {@return the risks of accepting with a guard band}
      *
      * @param factor k, 0 to 10; the band is k u on the safe side of each limit
-     * @return the risks
      */
     public GlobalRisk<Q> guardedBy(double factor) {
         return new GlobalRisk<>(process, reading, limits, Verdict.guardFactor(factor));
     }
 
-    /**
-     * Returns the global consumer's risk: the chance that a piece breaks the limits and is accepted.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the global consumer's risk: the chance that a piece breaks the limits and is accepted; in [0, 1]} */
     public double consumers() {
         double u = reading.uncertaintyHouse();
         double high = limits.upperHouse();
@@ -93,11 +87,7 @@ public final class GlobalRisk<Q extends Quantity<Q>> implements SaysLengths<Glob
                 + pieces(low - FARTHEST * u, low, x -> accepted(x, u));
     }
 
-    /**
-     * Returns the global producer's risk: the chance that a piece keeps the limits and is rejected.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the global producer's risk: the chance that a piece keeps the limits and is rejected; in [0, 1]} */
     public double producers() {
         double u = reading.uncertaintyHouse();
         double high = limits.upperHouse();

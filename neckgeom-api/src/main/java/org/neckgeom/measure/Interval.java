@@ -30,12 +30,11 @@ public final class Interval<Q extends Quantity<Q>> implements SaysLengths<Interv
     }
 
     /**
-     * Returns the interval between two quantities.
+     * {@return the interval between two quantities}
      *
      * @param <Q> the kind of quantity
      * @param low the lower end; its unit is the one the interval is read in
      * @param high the upper end, not under the lower
-     * @return the interval
      * @throws IllegalArgumentException if the upper end lies under the lower
      */
     public static <Q extends Quantity<Q>> Interval<Q> of(Quantity<Q> low, Quantity<Q> high) {
@@ -48,51 +47,34 @@ public final class Interval<Q extends Quantity<Q>> implements SaysLengths<Interv
     }
 
     /**
-     * Returns the interval between two numbers in the house unit.
+     * {@return the interval between two numbers in the house unit}
      *
      * @param <Q> the kind of quantity
      * @param low the lower end, finite
      * @param high the upper end, finite, not under the lower
      * @param unit the unit the interval is read in
-     * @return the interval
      * @throws IllegalArgumentException if an end is not finite, or the upper end lies under the lower
      */
     public static <Q extends Quantity<Q>> Interval<Q> ofHouse(double low, double high, ShopUnit<Q> unit) {
         return of(Amount.ofHouse(low, unit), Amount.ofHouse(high, unit));
     }
 
-    /**
-     * Returns the lower end.
-     *
-     * @return the lower end, included
-     */
+    /** {@return the lower end; included} */
     public Amount<Q> low() {
         return Amount.ofHouse(low, unit);
     }
 
-    /**
-     * Returns the upper end.
-     *
-     * @return the upper end, included
-     */
+    /** {@return the upper end; included} */
     public Amount<Q> high() {
         return Amount.ofHouse(high, unit);
     }
 
-    /**
-     * Returns the lower end as a number in the house unit.
-     *
-     * @return the lower end
-     */
+    /** {@return the lower end as a number in the house unit} */
     public double lowHouse() {
         return low;
     }
 
-    /**
-     * Returns the upper end as a number in the house unit.
-     *
-     * @return the upper end
-     */
+    /** {@return the upper end as a number in the house unit} */
     public double highHouse() {
         return high;
     }

@@ -28,11 +28,10 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     }
 
     /**
-     * Returns limits the same distance either side of zero.
+     * {@return limits the same distance either side of zero}
      *
      * @param <Q> the kind of quantity
      * @param limit the greatest size allowed, more than 0
-     * @return the limits
      */
     public static <Q extends Quantity<Q>> Limits<Q> within(Quantity<Q> limit) {
         Amount<Q> size = Amount.from(limit, "limit");
@@ -44,12 +43,11 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     }
 
     /**
-     * Returns a lower and an upper limit.
+     * {@return a lower and an upper limit}
      *
      * @param <Q> the kind of quantity
      * @param lower the least value allowed; its unit is the one the limits are read in
      * @param upper the greatest value allowed, more than the lower
-     * @return the limits
      */
     public static <Q extends Quantity<Q>> Limits<Q> between(Quantity<Q> lower, Quantity<Q> upper) {
         Amount<Q> low = Amount.from(lower, "lower limit");
@@ -65,11 +63,10 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     }
 
     /**
-     * Returns an upper limit alone.
+     * {@return an upper limit alone}
      *
      * @param <Q> the kind of quantity
      * @param upper the greatest value allowed
-     * @return the limits
      */
     public static <Q extends Quantity<Q>> Limits<Q> atMost(Quantity<Q> upper) {
         Amount<Q> high = Amount.from(upper, "upper limit");
@@ -77,40 +74,27 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     }
 
     /**
-     * Returns a lower limit alone.
+     * {@return a lower limit alone}
      *
      * @param <Q> the kind of quantity
      * @param lower the least value allowed
-     * @return the limits
      */
     public static <Q extends Quantity<Q>> Limits<Q> atLeast(Quantity<Q> lower) {
         Amount<Q> low = Amount.from(lower, "lower limit");
         return new Limits<>(low.house(), Double.POSITIVE_INFINITY, low.unit());
     }
 
-    /**
-     * Returns the lower limit in the house unit.
-     *
-     * @return the lower limit, negative infinity where there is none
-     */
+    /** {@return the lower limit in the house unit; negative infinity where there is none} */
     public double lowerHouse() {
         return lower;
     }
 
-    /**
-     * Returns the upper limit in the house unit.
-     *
-     * @return the upper limit, infinity where there is none
-     */
+    /** {@return the upper limit in the house unit; infinity where there is none} */
     public double upperHouse() {
         return upper;
     }
 
-    /**
-     * Returns the unit the limits are read in.
-     *
-     * @return the unit
-     */
+    /** {@return the unit the limits are read in} */
     public ShopUnit<Q> unit() {
         return unit;
     }
@@ -136,10 +120,9 @@ public final class Limits<Q extends Quantity<Q>> implements SaysLengths<Limits<Q
     }
 
     /**
-     * Returns the same limits read in another unit.
+     * {@return the same limits read in another unit; limits equal to these}
      *
      * @param other the unit
-     * @return limits equal to these
      */
     public Limits<Q> in(ShopUnit<Q> other) {
         return new Limits<>(lower, upper, Objects.requireNonNull(other, "unit"));

@@ -29,11 +29,10 @@ public final class Reading<Q extends Quantity<Q>> implements SaysLengths<Reading
     }
 
     /**
-     * Returns a reading of one or several indications.
+     * {@return a reading of one or several indications}
      *
      * @param <Q> the kind of quantity
      * @param indications 1 or more, of any JSR 385 provider
-     * @return the reading
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(List<? extends Quantity<Q>> indications) {
         if (Objects.requireNonNull(indications, "indications").isEmpty()) {
@@ -51,40 +50,30 @@ public final class Reading<Q extends Quantity<Q>> implements SaysLengths<Reading
     }
 
     /**
-     * Returns a reading whose standard uncertainty is known.
+     * {@return a reading whose standard uncertainty is known}
      *
      * @param <Q> the kind of quantity
      * @param known value and standard uncertainty
-     * @return the reading
      */
     public static <Q extends Quantity<Q>> Reading<Q> of(Estimate<Q> known) {
         return new Reading<>(List.of(), Objects.requireNonNull(known, "estimate"));
     }
 
-    /**
-     * Returns the indications.
-     *
-     * @return 1 or more; none where an estimate is known
-     */
+    /** {@return the indications; 1 or more; none where an estimate is known} */
     public List<Amount<Q>> indications() {
         return indications;
     }
 
-    /**
-     * Returns the estimate made elsewhere.
-     *
-     * @return nothing where there are indications
-     */
+    /** {@return the estimate made elsewhere; nothing where there are indications} */
     public Optional<Estimate<Q>> known() {
         return Optional.ofNullable(known);
     }
 
     /**
-     * Returns the mean of the indications; its standard uncertainty is that of one divided by the root of their count (GUM
-     * 4.2.3, with a repeatability known beforehand).
+     * {@return the mean of the indications; its standard uncertainty is that of one divided by the root of their count
+     * (GUM 4.2.3, with a repeatability known beforehand)}
      *
      * @param repeatability one standard deviation of one indication
-     * @return the estimate
      */
     public Estimate<Q> estimate(Quantity<Q> repeatability) {
         if (known != null) {

@@ -72,57 +72,52 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns a normal spread.
+     * {@return a normal spread}
      *
      * @param <Q> the kind of quantity
      * @param standardDeviation 0 or more
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> normal(Quantity<Q> standardDeviation) {
         return symmetric(Law.NORMAL, standardDeviation, "standard deviation");
     }
 
     /**
-     * Returns a rectangular spread: {@code u = a/sqrt(3)}.
+     * {@return a rectangular spread: {@code u = a/sqrt(3)}}
      *
      * @param <Q> the kind of quantity
      * @param halfWidth a, 0 or more
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> rectangular(Quantity<Q> halfWidth) {
         return symmetric(Law.RECTANGULAR, halfWidth, "half-width");
     }
 
     /**
-     * Returns a triangular spread: {@code u = a/sqrt(6)}.
+     * {@return a triangular spread: {@code u = a/sqrt(6)}}
      *
      * @param <Q> the kind of quantity
      * @param halfWidth a, 0 or more
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> triangular(Quantity<Q> halfWidth) {
         return symmetric(Law.TRIANGULAR, halfWidth, "half-width");
     }
 
     /**
-     * Returns an arcsine (U-shaped) spread: {@code u = a/sqrt(2)}.
+     * {@return an arcsine (U-shaped) spread: {@code u = a/sqrt(2)}}
      *
      * @param <Q> the kind of quantity
      * @param halfWidth a, 0 or more
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> arcsine(Quantity<Q> halfWidth) {
         return symmetric(Law.ARCSINE, halfWidth, "half-width");
     }
 
     /**
-     * Returns a trapezoidal spread: {@code u = a sqrt((1 + beta^2)/6)}, {@code beta = top/base}. It is the sum of two
+     * {@return a trapezoidal spread: {@code u = a sqrt((1 + beta^2)/6)}, {@code beta = top/base}} It is the sum of two
      * rectangular ones of half-widths {@code (a + b)/2} and {@code (a - b)/2}.
      *
      * @param <Q> the kind of quantity
      * @param halfBase a, 0 or more
      * @param halfTop b, 0 to a
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> trapezoidal(Quantity<Q> halfBase, Quantity<Q> halfTop) {
         Amount<Q> base = notNegative(Amount.from(halfBase, "half-base"), "half-base");
@@ -134,11 +129,10 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns a known shift without any spread.
+     * {@return a known shift without any spread}
      *
      * @param <Q> the kind of quantity
      * @param shift either sign
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> bias(Quantity<Q> shift) {
         Amount<Q> known = Amount.from(shift, "bias");
@@ -146,11 +140,10 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns the spread of errors measured in the shop, each sample as likely as the next.
+     * {@return the spread of errors measured in the shop, each sample as likely as the next}
      *
      * @param <Q> the kind of quantity
      * @param errors one or more; the first one's unit is the one the spread is read in
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> samples(List<? extends Quantity<Q>> errors) {
         if (Objects.requireNonNull(errors, "errors").isEmpty()) {
@@ -171,12 +164,11 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns a spread from samples whose mean has been taken off: one read back from a record of it.
+     * {@return a spread from samples whose mean has been taken off: one read back from a record of it; its shift 0}
      *
      * @param <Q> the kind of quantity
      * @param fromTheirMean one or more, ascending, adding up to nothing; the first one's unit is the one the spread is read
      *     in
-     * @return the spread, its shift 0
      */
     public static <Q extends Quantity<Q>> Spread<Q> centredSamples(List<? extends Quantity<Q>> fromTheirMean) {
         if (Objects.requireNonNull(fromTheirMean, "samples").isEmpty()) {
@@ -205,11 +197,10 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns what an estimate leaves open: normal about its value, with its degrees of freedom.
+     * {@return what an estimate leaves open: normal about its value, with its degrees of freedom}
      *
      * @param <Q> the kind of quantity
      * @param estimate the estimate
-     * @return the spread
      */
     public static <Q extends Quantity<Q>> Spread<Q> of(Estimate<Q> estimate) {
         return new Spread<>(
@@ -223,10 +214,9 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns this spread about another place.
+     * {@return this spread about another place}
      *
      * @param by added to the shift, either sign
-     * @return the spread
      */
     public Spread<Q> shifted(Quantity<Q> by) {
         double moved = shift + Amount.from(by, unit, "shift").differenceHouse();
@@ -234,10 +224,9 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns this spread, its size scaled and its shift kept, as allocation and allowance need it.
+     * {@return this spread, its size scaled and its shift kept, as allocation and allowance need it}
      *
      * @param factor 0 or more
-     * @return the spread
      */
     public Spread<Q> scaled(double factor) {
         if (!(factor >= 0) || Double.isInfinite(factor)) {
@@ -248,10 +237,9 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
     }
 
     /**
-     * Returns this spread with the degrees of freedom its standard uncertainty is known by (GUM G.4.2).
+     * {@return this spread with the degrees of freedom its standard uncertainty is known by (GUM G.4.2)}
      *
      * @param degrees more than 0
-     * @return the spread
      */
     public Spread<Q> degreesOfFreedom(double degrees) {
         if (!(degrees > 0)) {
@@ -260,66 +248,40 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         return new Spread<>(law, shift, scale, topScale, degrees, samples, unit);
     }
 
-    /**
-     * Returns the law.
-     *
-     * @return the law
-     */
+    /** {@return the law} */
     public Law law() {
         return law;
     }
 
-    /**
-     * Returns the mean, which is the shift, in the house unit.
-     *
-     * @return the mean
-     */
+    /** {@return the mean, which is the shift, in the house unit} */
     public double meanHouse() {
         return shift;
     }
 
     /**
-     * Returns the scale in the house unit: the standard deviation of a normal spread, the half-width of a bounded one, 0
-     * for a bias.
-     *
-     * @return 0 or more
+     * {@return the scale in the house unit: the standard deviation of a normal spread, the half-width of a bounded one,
+     * 0 for a bias; 0 or more}
      */
     public double scaleHouse() {
         return scale;
     }
 
-    /**
-     * Returns the half-width of a trapezoid's top in the house unit.
-     *
-     * @return 0 for every other law
-     */
+    /** {@return the half-width of a trapezoid's top in the house unit; 0 for every other law} */
     public double topScaleHouse() {
         return topScale;
     }
 
-    /**
-     * Returns the samples in the house unit, less their mean, ascending.
-     *
-     * @return a fresh array, empty for every other law
-     */
+    /** {@return the samples in the house unit, less their mean, ascending; empty for every other law} */
     public double[] centredSamplesHouse() {
         return samples.clone();
     }
 
-    /**
-     * Returns the degrees of freedom of the standard uncertainty.
-     *
-     * @return more than 0; infinite unless told
-     */
+    /** {@return the degrees of freedom of the standard uncertainty; more than 0; infinite unless told} */
     public double degreesOfFreedom() {
         return degreesOfFreedom;
     }
 
-    /**
-     * Returns the variance about the mean, in the house unit squared.
-     *
-     * @return 0 or more
-     */
+    /** {@return the variance about the mean, in the house unit squared; 0 or more} */
     public double varianceHouse() {
         return switch (law) {
             case NORMAL -> scale * scale;
@@ -332,11 +294,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         };
     }
 
-    /**
-     * Returns the standard uncertainty, the square root of the variance.
-     *
-     * @return u, 0 or more
-     */
+    /** {@return the standard uncertainty, the square root of the variance; u, 0 or more} */
     public Amount<Q> standardUncertainty() {
         return Amount.ofHouse(Math.sqrt(varianceHouse()), unit);
     }
@@ -350,11 +308,7 @@ public final class Spread<Q extends Quantity<Q>> implements SaysLengths<Spread<Q
         return law != Law.NORMAL;
     }
 
-    /**
-     * Returns the unit the spread is read in.
-     *
-     * @return the unit
-     */
+    /** {@return the unit the spread is read in} */
     public ShopUnit<Q> unit() {
         return unit;
     }

@@ -45,22 +45,20 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
     }
 
     /**
-     * Returns the verdict on an estimate, with the usual guard factor of 2.
+     * {@return the verdict on an estimate, with the usual guard factor of 2}
      *
      * @param <Q> the kind of quantity
      * @param estimate what is known
      * @param limits what is allowed
-     * @return the verdict
      */
     public static <Q extends Quantity<Q>> Verdict<Q> of(Estimate<Q> estimate, Limits<Q> limits) {
         return new Verdict<>(estimate, limits, USUAL_GUARD_FACTOR);
     }
 
     /**
-     * Returns the same verdict with another guard band.
+     * {@return the same verdict with another guard band}
      *
      * @param factor k, 0 to 10; 0 makes it the value alone
-     * @return the verdict
      */
     public Verdict<Q> guardedBy(double factor) {
         return new Verdict<>(estimate, limits, guardFactor(factor));
@@ -74,11 +72,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
         return factor + 0.0;
     }
 
-    /**
-     * Returns the call.
-     *
-     * @return WITHIN, OUTSIDE or UNDECIDED
-     */
+    /** {@return the call; WITHIN, OUTSIDE or UNDECIDED} */
     public Call call() {
         double guard = guardHouse();
         double value = estimate.valueHouse();
@@ -90,11 +84,7 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
         return below || above ? Call.OUTSIDE : Call.UNDECIDED;
     }
 
-    /**
-     * Returns the chance that the true value keeps the limits, given the estimate.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the chance that the true value keeps the limits, given the estimate; in [0, 1]} */
     public double probability() {
         double u = estimate.uncertaintyHouse();
         double value = estimate.valueHouse();
@@ -137,29 +127,17 @@ public final class Verdict<Q extends Quantity<Q>> implements SaysLengths<Verdict
         return limits.upperHouse() - limits.lowerHouse() >= 2 * guardHouse();
     }
 
-    /**
-     * Returns what was judged.
-     *
-     * @return the estimate
-     */
+    /** {@return what was judged} */
     public Estimate<Q> estimate() {
         return estimate;
     }
 
-    /**
-     * Returns what it was held against.
-     *
-     * @return the limits
-     */
+    /** {@return what it was held against} */
     public Limits<Q> limits() {
         return limits;
     }
 
-    /**
-     * Returns the guard band on the safe side of each limit.
-     *
-     * @return k u, 0 or more; wider for few degrees of freedom
-     */
+    /** {@return the guard band on the safe side of each limit; k u, 0 or more; wider for few degrees of freedom} */
     public Amount<Q> guardBand() {
         return Amount.ofHouse(guardHouse(), estimate.unit().forDifferences());
     }

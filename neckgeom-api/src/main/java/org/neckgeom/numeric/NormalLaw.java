@@ -131,50 +131,46 @@ public final class NormalLaw {
     private NormalLaw() {}
 
     /**
-     * Returns the density at x.
+     * {@return the density at x; 0 or more; NaN for NaN}
      *
      * <p>{@code exp(-x*x/2) / sqrt(2 pi)}. Exact.
      *
      * @param x any number
-     * @return the density, 0 or more; NaN for NaN
      */
     public static double density(double x) {
         return INVERSE_SQRT_TWO_PI * bell(Math.abs(x));
     }
 
     /**
-     * Returns the chance of a value up to x.
+     * {@return the chance of a value up to x; in [0, 1]; NaN for NaN}
      *
      * <p>{@code Phi(x)}. Exact.
      *
      * @param x any number, infinities too
-     * @return the chance, in [0, 1]; NaN for NaN
      */
     public static double cdf(double x) {
         return x <= 0.0 ? tail(-x) : 1.0 - tail(x);
     }
 
     /**
-     * Returns the chance of a value above x, with full relative accuracy however small it is.
+     * {@return the chance of a value above x, with full relative accuracy however small it is; in [0, 1]; NaN for NaN}
      *
      * <p>{@code 1 - Phi(x)}. Exact.
      *
      * @param x any number, infinities too
-     * @return the chance, in [0, 1]; NaN for NaN
      */
     public static double upperTail(double x) {
         return cdf(-x);
     }
 
     /**
-     * Returns the chance of a value from {@code low} to {@code high}, each tail taken on its own side, so that a narrow
-     * band far out is not lost.
+     * {@return the chance of a value from {@code low} to {@code high}, each tail taken on its own side, so that a
+     * narrow band far out is not lost; in [0, 1]; NaN if an end is NaN}
      *
      * <p>{@code Phi(high) - Phi(low)}. Exact.
      *
      * @param low lower end, may be negative infinity
      * @param high upper end, not below {@code low}, may be infinity
-     * @return the chance, in [0, 1]; NaN if an end is NaN
      * @throws IllegalArgumentException if {@code high} is below {@code low}
      */
     public static double between(double low, double high) {
@@ -191,12 +187,11 @@ public final class NormalLaw {
     }
 
     /**
-     * Returns the value that is not exceeded with chance p.
+     * {@return the value that is not exceeded with chance p; the quantile; negative infinity at 0, infinity at 1}
      *
      * <p>{@code Phi^-1(p)}. Exact. For a small chance of exceeding q use {@code -quantile(q)}.
      *
      * @param p chance, in [0, 1]
-     * @return the quantile; negative infinity at 0, infinity at 1
      * @throws IllegalArgumentException if p is outside [0, 1] or not a number
      */
     public static double quantile(double p) {
@@ -220,12 +215,12 @@ public final class NormalLaw {
     }
 
     /**
-     * Returns the factor k for which a value lies within k standard deviations of the mean with chance p.
+     * {@return the factor k for which a value lies within k standard deviations of the mean with chance p; 0 or more;
+     * infinity at 1}
      *
      * <p>{@code Phi(k) - Phi(-k) = p}. Exact.
      *
      * @param p chance, in [0, 1]
-     * @return k, 0 or more; infinity at 1
      * @throws IllegalArgumentException if p is outside [0, 1] or not a number
      */
     public static double coverageFactor(double p) {

@@ -47,13 +47,12 @@ public final class StudentLaw {
     private StudentLaw() {}
 
     /**
-     * Returns the density at t.
+     * {@return the density at t; 0 or more}
      *
      * <p>{@code Gamma((n+1)/2) / (sqrt(n pi) Gamma(n/2)) (1 + t*t/n)^(-(n+1)/2)}. Exact.
      *
      * @param t any number
      * @param degreesOfFreedom n, more than 0, may be infinity
-     * @return the density, 0 or more
      * @throws IllegalArgumentException if {@code degreesOfFreedom} is not more than 0
      */
     public static double density(double t, double degreesOfFreedom) {
@@ -62,11 +61,10 @@ public final class StudentLaw {
     }
 
     /**
-     * Returns the chance of a value up to t. Exact.
+     * {@return the chance of a value up to t; in [0, 1]; NaN if t is NaN} Exact.
      *
      * @param t any number, infinities too
      * @param degreesOfFreedom more than 0, may be infinity
-     * @return the chance, in [0, 1]; NaN if t is NaN
      * @throws IllegalArgumentException if {@code degreesOfFreedom} is not more than 0
      */
     public static double cdf(double t, double degreesOfFreedom) {
@@ -78,11 +76,11 @@ public final class StudentLaw {
     }
 
     /**
-     * Returns the chance of a value above t, with full relative accuracy however small it is. Exact.
+     * {@return the chance of a value above t, with full relative accuracy however small it is; in [0, 1]; NaN if t is
+     * NaN} Exact.
      *
      * @param t any number, infinities too
      * @param degreesOfFreedom more than 0, may be infinity
-     * @return the chance, in [0, 1]; NaN if t is NaN
      * @throws IllegalArgumentException if {@code degreesOfFreedom} is not more than 0
      */
     public static double upperTail(double t, double degreesOfFreedom) {
@@ -90,11 +88,11 @@ public final class StudentLaw {
     }
 
     /**
-     * Returns the value that is not exceeded with chance p. Exact.
+     * {@return the value that is not exceeded with chance p; the quantile; negative infinity at 0, infinity at 1 and
+     * where it passes the largest double} Exact.
      *
      * @param p chance, in [0, 1]
      * @param degreesOfFreedom more than 0, may be infinity
-     * @return the quantile; negative infinity at 0, infinity at 1 and where it passes the largest double
      * @throws IllegalArgumentException if p is outside [0, 1], or {@code degreesOfFreedom} is not more than 0
      */
     public static double quantile(double p, double degreesOfFreedom) {
@@ -110,12 +108,11 @@ public final class StudentLaw {
     }
 
     /**
-     * Returns the factor k for which a value lies in [-k, k] with chance p: the coverage factor of an expanded
-     * uncertainty (JCGM 100:2008, G.3). Exact.
+     * {@return the factor k for which a value lies in [-k, k] with chance p: the coverage factor of an expanded
+     * uncertainty (JCGM 100:2008, G.3); 0 or more; infinity at 1} Exact.
      *
      * @param p chance, in [0, 1]
      * @param degreesOfFreedom more than 0, may be infinity
-     * @return k, 0 or more; infinity at 1
      * @throws IllegalArgumentException if p is outside [0, 1], or {@code degreesOfFreedom} is not more than 0
      */
     public static double coverageFactor(double p, double degreesOfFreedom) {

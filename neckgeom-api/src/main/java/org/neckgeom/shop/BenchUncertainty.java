@@ -131,74 +131,65 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
         }
     }
 
-    /**
-     * Returns the uncertainties of common practice.
-     *
-     * @return the defaults
-     */
+    /** {@return the uncertainties of common practice} */
     public static BenchUncertainty withDefaults() {
         return DEFAULTS;
     }
 
     /**
-     * Returns these with another repeatability of a reading.
+     * {@return these with another repeatability of a reading, printed in its unit}
      *
      * @param standardDeviation of one reading of a wall or a width, more than 0
-     * @return the uncertainties, printed in its unit
      */
     public BenchUncertainty reading(Quantity<Length> standardDeviation) {
         return new BenchUncertainty(values().amount(READING, standardDeviation));
     }
 
     /**
-     * Returns these with the resolution of the instrument. Its rounding, {@code q/sqrt(12)}, is in every mean of readings,
-     * however many they are (GUM F.2.2.1).
+     * {@return these with the resolution of the instrument} Its rounding, {@code q/sqrt(12)}, is in every mean of
+     * readings, however many they are (GUM F.2.2.1).
      *
      * @param smallestStep q, smallest step that the instrument shows, 0 or more; 0 when it is contained in the repeatability
-     * @return the uncertainties
      */
     public BenchUncertainty resolution(Quantity<Length> smallestStep) {
         return new BenchUncertainty(values().amount(RESOLUTION, smallestStep));
     }
 
     /**
-     * Returns these with another uncertainty of the calliper's zero, common to all its readings. Inside jaws have a zero of
-     * their own, as uncertain.
+     * {@return these with another uncertainty of the calliper's zero, common to all its readings} Inside jaws have a
+     * zero of their own, as uncertain.
      *
      * @param standardUncertainty of the zero, 0 or more
-     * @return the uncertainties
      */
     public BenchUncertainty calliperZero(Quantity<Length> standardUncertainty) {
         return new BenchUncertainty(values().amount(CALLIPER_ZERO, standardUncertainty));
     }
 
     /**
-     * Returns these with a blank that was read by another calliper than the trial pieces. One calliper's zero cancels between
-     * piece and blank, however far off it is; two zeros do not.
+     * {@return these with a blank that was read by another calliper than the trial pieces} One calliper's zero cancels
+     * between piece and blank, however far off it is; two zeros do not.
      *
      * @param standardUncertainty of the other calliper's zero, 0 or more
-     * @return the uncertainties
      */
     public BenchUncertainty blankCalliperZero(Quantity<Length> standardUncertainty) {
         return new BenchUncertainty(values().amount(BLANK_ZERO, standardUncertainty));
     }
 
     /**
-     * Returns these with a cut scatter that is well known.
+     * {@return these with a cut scatter that is well known}
      *
      * @param standardDeviation of the places of cuts at one setting, 0 or more
-     * @return the uncertainties
      */
     public BenchUncertainty cutScatter(Quantity<Length> standardDeviation) {
         return new BenchUncertainty(values().without(SCATTER_FROM).amount(CUT_SCATTER, standardDeviation));
     }
 
     /**
-     * Returns these with a cut scatter found from a few cuts at one setting.
+     * {@return these with a cut scatter found from a few cuts at one setting; the uncertainties; chances then use
+     * Student's law with one degree of freedom less than cuts}
      *
      * @param standardDeviation of their places, 0 or more
      * @param cuts how many they were, 2 to 1000
-     * @return the uncertainties; chances then use Student's law with one degree of freedom less than cuts
      */
     public BenchUncertainty cutScatter(Quantity<Length> standardDeviation, int cuts) {
         return new BenchUncertainty(
@@ -206,74 +197,48 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     }
 
     /**
-     * Returns these with another scatter of fence moves.
+     * {@return these with another scatter of fence moves}
      *
      * @param standardDeviation of a move at the cutter, feeler gauges not counted, 0 or more
-     * @return the uncertainties
      */
     public BenchUncertainty moveScatter(Quantity<Length> standardDeviation) {
         return new BenchUncertainty(values().amount(MOVE_SCATTER, standardDeviation));
     }
 
-    /**
-     * Returns the repeatability of one reading.
-     *
-     * @return one standard deviation, more than 0
-     */
+    /** {@return the repeatability of one reading; one standard deviation, more than 0} */
     public Amount<Length> reading() {
         return style().amount(readingMm());
     }
 
-    /**
-     * Returns the repeatability of one reading in mm.
-     *
-     * @return one standard deviation, more than 0
-     */
+    /** {@return the repeatability of one reading in mm; one standard deviation, more than 0} */
     public double readingMm() {
         return values().house(READING);
     }
 
-    /**
-     * Returns the resolution of the instrument in mm.
-     *
-     * @return 0 where it is contained in the repeatability
-     */
+    /** {@return the resolution of the instrument in mm; 0 where it is contained in the repeatability} */
     public double resolutionMm() {
         return values().house(RESOLUTION);
     }
 
-    /**
-     * Returns the standard uncertainty of the calliper's zero in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty of the calliper's zero in mm; 0 or more} */
     public double calliperZeroMm() {
         return values().house(CALLIPER_ZERO);
     }
 
     /**
-     * Returns the standard uncertainty of the zero of the calliper that the blank was read by, in mm.
-     *
-     * @return 0 or more; nothing where it is the calliper of the trial pieces
+     * {@return the standard uncertainty of the zero of the calliper that the blank was read by, in mm; 0 or more;
+     * nothing where it is the calliper of the trial pieces}
      */
     public OptionalDouble blankCalliperZeroMm() {
         return values().has(BLANK_ZERO) ? OptionalDouble.of(values().house(BLANK_ZERO)) : OptionalDouble.empty();
     }
 
-    /**
-     * Returns the scatter of cuts at one setting in mm.
-     *
-     * @return one standard deviation, 0 or more
-     */
+    /** {@return the scatter of cuts at one setting in mm; one standard deviation, 0 or more} */
     public double cutScatterMm() {
         return values().house(CUT_SCATTER, DEFAULT_CUT_SCATTER_MM);
     }
 
-    /**
-     * Returns the degrees of freedom of the cut scatter.
-     *
-     * @return infinite where it is well known
-     */
+    /** {@return the degrees of freedom of the cut scatter; infinite where it is well known} */
     public double cutScatterDegreesOfFreedom() {
         return isCutScatterDefault()
                 ? GUESSED_DEGREES
@@ -281,27 +246,20 @@ public final class BenchUncertainty extends Noun<BenchUncertainty> {
     }
 
     /**
-     * Returns how many cuts the cut scatter was found from, if it was.
-     *
-     * @return nothing where it is well known or a default
+     * {@return how many cuts the cut scatter was found from, if it was; nothing where it is well known or a default}
      */
     public Optional<Integer> cutScatterCuts() {
         return values().find(SCATTER_FROM);
     }
 
-    /**
-     * Returns whether the cut scatter is the default of common practice.
-     *
-     * @return false where it was given
-     */
+    /** {@return whether the cut scatter is the default of common practice; false where it was given} */
     public boolean isCutScatterDefault() {
         return !values().has(CUT_SCATTER);
     }
 
     /**
-     * Returns the scatter of a fence move at the cutter in mm, feeler gauges not counted.
-     *
-     * @return one standard deviation, 0 or more
+     * {@return the scatter of a fence move at the cutter in mm, feeler gauges not counted; one standard deviation, 0 or
+     * more}
      */
     public double moveScatterMm() {
         return values().house(MOVE_SCATTER);

@@ -36,11 +36,7 @@ public final class Cutter extends Noun<Cutter> {
             this.modulusMPa = modulusMPa;
         }
 
-        /**
-         * Returns Young's modulus in MPa.
-         *
-         * @return the modulus
-         */
+        /** {@return Young's modulus in MPa} */
         public double modulusMPa() {
             return modulusMPa;
         }
@@ -102,143 +98,98 @@ public final class Cutter extends Noun<Cutter> {
     }
 
     /**
-     * Returns a straight cutter with the usual proportions.
+     * {@return a straight cutter with the usual proportions}
      *
      * @param diameter more than 0
-     * @return the cutter
      */
     public static Cutter straight(Quantity<Length> diameter) {
         return new Cutter(TABLE.values().amount(DIAMETER, diameter));
     }
 
     /**
-     * Returns this cutter with its flutes.
+     * {@return this cutter with its flutes}
      *
      * @param count 1 to 8
      * @param length fluted length, more than 0, no more than the stand-out where that was given
-     * @return the cutter
      */
     public Cutter flutes(int count, Quantity<Length> length) {
         return new Cutter(values().with(FLUTES, count).amount(FLUTE_LENGTH, length));
     }
 
     /**
-     * Returns this cutter with its shank.
+     * {@return this cutter with its shank}
      *
      * @param shankDiameter more than 0
-     * @return the cutter
      */
     public Cutter shank(Quantity<Length> shankDiameter) {
         return new Cutter(values().amount(SHANK, shankDiameter));
     }
 
     /**
-     * Returns this cutter standing out of the collet by a length.
+     * {@return this cutter standing out of the collet by a length}
      *
      * @param length from the collet to the tip, no less than the flutes
-     * @return the cutter
      */
     public Cutter standOut(Quantity<Length> length) {
         return new Cutter(values().amount(STAND_OUT, length));
     }
 
-    /**
-     * Returns this cutter of solid carbide.
-     *
-     * @return the cutter
-     */
+    /** {@return this cutter of solid carbide} */
     public Cutter carbide() {
         return new Cutter(values().with(MATERIAL, Material.CARBIDE));
     }
 
-    /**
-     * Returns this cutter of steel.
-     *
-     * @return the cutter
-     */
+    /** {@return this cutter of steel} */
     public Cutter steel() {
         return new Cutter(values().with(MATERIAL, Material.STEEL));
     }
 
     /**
-     * Returns this cutter with its runout.
+     * {@return this cutter with its runout}
      *
      * @param totalIndicatorReading what a dial indicator swings through in one turn, 0 or more
-     * @return the cutter
      */
     public Cutter runout(Quantity<Length> totalIndicatorReading) {
         return new Cutter(values().amount(RUNOUT, totalIndicatorReading));
     }
 
-    /**
-     * Returns the diameter.
-     *
-     * @return more than 0
-     */
+    /** {@return the diameter; more than 0} */
     public Amount<Length> diameter() {
         return values().at(DIAMETER);
     }
 
-    /**
-     * Returns the diameter in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the diameter in mm; more than 0} */
     public double diameterMm() {
         return values().house(DIAMETER);
     }
 
-    /**
-     * Returns the number of flutes.
-     *
-     * @return 1 to 8
-     */
+    /** {@return the number of flutes; 1 to 8} */
     public int flutes() {
         return values().at(FLUTES);
     }
 
-    /**
-     * Returns the fluted length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the fluted length in mm; more than 0} */
     public double fluteLengthMm() {
         return values().house(FLUTE_LENGTH, USUAL_FLUTED_DIAMETERS * diameterMm());
     }
 
-    /**
-     * Returns the shank's diameter in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the shank's diameter in mm; more than 0} */
     public double shankMm() {
         return values().house(SHANK, diameterMm());
     }
 
-    /**
-     * Returns how far the tip stands out of the collet, in mm.
-     *
-     * @return the fluted length or more
-     */
+    /** {@return how far the tip stands out of the collet, in mm; the fluted length or more} */
     public double standOutMm() {
         double diameter = diameterMm();
         return values().house(STAND_OUT, Math.max(USUAL_FLUTED_DIAMETERS * diameter + diameter, fluteLengthMm()));
     }
 
-    /**
-     * Returns the material.
-     *
-     * @return the material
-     */
+    /** {@return the material} */
     public Material material() {
         return values().at(MATERIAL);
     }
 
-    /**
-     * Returns the runout as a total indicator reading in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the runout as a total indicator reading in mm; 0 or more} */
     public double runoutMm() {
         return values().house(RUNOUT);
     }

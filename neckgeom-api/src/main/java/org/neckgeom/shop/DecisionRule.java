@@ -75,115 +75,82 @@ public final class DecisionRule extends Noun<DecisionRule> {
         super(values);
     }
 
-    /**
-     * Returns the rule of common practice.
-     *
-     * @return the defaults
-     */
+    /** {@return the rule of common practice} */
     public static DecisionRule withDefaults() {
         return DEFAULTS;
     }
 
     /**
-     * Returns this rule with another chance wanted of a slot within its limit.
+     * {@return this rule with another chance wanted of a slot within its limit}
      *
      * @param chance more than 50 and no more than 99.99 percent
-     * @return the rule
      */
     public DecisionRule wantedChance(Quantity<Dimensionless> chance) {
         return new DecisionRule(values().amount(WANTED, chance));
     }
 
     /**
-     * Returns this rule with another cost of a spoiled neck.
+     * {@return this rule with another cost of a spoiled neck}
      *
      * @param cost wood and work, 0.001 or more, such as 300 minutes
-     * @return the rule
      */
     public DecisionRule spoiledNeck(double cost) {
         return new DecisionRule(values().with(NECK, cost + 0.0));
     }
 
     /**
-     * Returns this rule with another cost of reading a cut again.
+     * {@return this rule with another cost of reading a cut again}
      *
      * @param cost 0 or more, in the unit of the others
-     * @return the rule
      */
     public DecisionRule readingAgain(double cost) {
         return new DecisionRule(values().with(READING, cost + 0.0));
     }
 
     /**
-     * Returns this rule with another cost of a trial cut and its readings.
+     * {@return this rule with another cost of a trial cut and its readings}
      *
      * @param cost 0 or more, in the unit of the others
-     * @return the rule
      */
     public DecisionRule trialCut(double cost) {
         return new DecisionRule(values().with(TRIAL_CUT, cost + 0.0));
     }
 
     /**
-     * Returns this rule with another cost of a fence move.
+     * {@return this rule with another cost of a fence move}
      *
      * @param cost 0 or more, in the unit of the others
-     * @return the rule
      */
     public DecisionRule fenceMove(double cost) {
         return new DecisionRule(values().with(MOVE, cost + 0.0));
     }
 
-    /**
-     * Returns the chance wanted.
-     *
-     * @return a ratio, more than 0.5 and less than 1
-     */
+    /** {@return the chance wanted; more than 0.5 and less than 1} */
     public double wantedChance() {
         return values().house(WANTED);
     }
 
-    /**
-     * Returns the chance wanted in percent.
-     *
-     * @return more than 50 and less than 100 percent
-     */
+    /** {@return the chance wanted in percent; more than 50 and less than 100 percent} */
     public Amount<Dimensionless> wantedPercent() {
         return Amount.ofHouse(wantedChance(), ShopUnit.PERCENT);
     }
 
-    /**
-     * Returns the cost of a spoiled neck.
-     *
-     * @return more than 0
-     */
+    /** {@return the cost of a spoiled neck; more than 0} */
     public double spoiledNeckCost() {
         return values().at(NECK);
     }
 
-    /**
-     * Returns the cost of reading a cut again.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cost of reading a cut again; 0 or more} */
     public double readingAgainCost() {
         return values().at(READING);
     }
 
-    /**
-     * Returns the cost of a trial cut and its readings.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cost of a trial cut and its readings; 0 or more} */
     public double trialCutCost() {
         return values().at(TRIAL_CUT);
     }
 
-    /**
-     * Returns the cost of a fence move.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cost of a fence move; 0 or more} */
     public double fenceMoveCost() {
         return values().at(MOVE);
     }

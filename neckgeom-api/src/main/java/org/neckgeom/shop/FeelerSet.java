@@ -126,28 +126,22 @@ public final class FeelerSet extends Noun<FeelerSet> {
     }
 
     /**
-     * Returns the common metric set of 20 leaves, 0.05 to 1.00 mm in steps of 0.05. Common practice.
-     *
-     * @return the set
+     * {@return the common metric set of 20 leaves, 0.05 to 1.00 mm in steps of 0.05} Common practice.
      */
     public static FeelerSet metric20() {
         return common(Common.METRIC_20);
     }
 
     /**
-     * Returns the common metric set of 13 leaves: 0.05 to 0.30 mm in steps of 0.05, then to 1.00 in steps of 0.10.
+     * {@return the common metric set of 13 leaves: 0.05 to 0.30 mm in steps of 0.05, then to 1.00 in steps of 0.10}
      * Common practice.
-     *
-     * @return the set
      */
     public static FeelerSet metric13() {
         return common(Common.METRIC_13);
     }
 
     /**
-     * Returns the common inch set of 26 leaves: 1.5, 2, 2.5 thou, then 3 to 25 thou in steps of 1. Common practice.
-     *
-     * @return the set
+     * {@return the common inch set of 26 leaves: 1.5, 2, 2.5 thou, then 3 to 25 thou in steps of 1} Common practice.
      */
     public static FeelerSet inch26() {
         return common(Common.INCH_26);
@@ -158,47 +152,35 @@ public final class FeelerSet extends Noun<FeelerSet> {
     }
 
     /**
-     * Returns a set of one's own: leaves, cards, shims, anything of known thickness.
+     * {@return a set of one's own: leaves, cards, shims, anything of known thickness}
      *
      * @param leaves one to sixty, each more than 0; the thinnest one's unit is the one answers are given in
-     * @return the set
      */
     public static FeelerSet of(List<? extends Quantity<Length>> leaves) {
         return new FeelerSet(TABLE.values().amounts(LEAVES, leaves));
     }
 
     /**
-     * Returns this set with the tolerance of its leaves.
+     * {@return this set with the tolerance of its leaves}
      *
      * @param halfWidth how far a leaf may be off its marking, 0 or more, less than the thinnest leaf
-     * @return the set
      */
     public FeelerSet eachWithin(Quantity<Length> halfWidth) {
         return new FeelerSet(values().amount(EACH_WITHIN, halfWidth));
     }
 
-    /**
-     * Returns the leaves in mm.
-     *
-     * @return a fresh array, ascending
-     */
+    /** {@return the leaves in mm; ascending} */
     public double[] leavesMm() {
         return leaves.clone();
     }
 
-    /**
-     * Returns how far a leaf may be off its marking, in mm.
-     *
-     * @return half-width of a rectangular spread, 0 or more
-     */
+    /** {@return how far a leaf may be off its marking, in mm; half-width of a rectangular spread, 0 or more} */
     public double leafHalfWidthMm() {
         return values().house(EACH_WITHIN);
     }
 
     /**
-     * Returns the style its leaves are stamped in, in any style the set is printed in.
-     *
-     * @return the style of its thinnest leaf
+     * {@return the style its leaves are stamped in, in any style the set is printed in; the style of its thinnest leaf}
      */
     public LengthStyle stampedIn() {
         return stamped;

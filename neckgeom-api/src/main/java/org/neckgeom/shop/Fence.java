@@ -122,21 +122,19 @@ public final class Fence extends Noun<Fence> {
     }
 
     /**
-     * Returns a one-piece fence.
+     * {@return a one-piece fence}
      *
      * @param length more than 0
-     * @return the fence
      */
     public static Fence onePiece(Quantity<Length> length) {
         return new Fence(of(Build.ONE_PIECE, length));
     }
 
     /**
-     * Returns a split fence.
+     * {@return a split fence}
      *
      * @param length of both halves together, more than 0
      * @param outOfLine how far the outfeed half stands nearer the cutter than the infeed half, either sign
-     * @return the fence
      */
     public static Fence split(Quantity<Length> length, Quantity<Length> outOfLine) {
         return new Fence(of(Build.SPLIT, length).amount(OUT_OF_LINE, outOfLine));
@@ -161,11 +159,10 @@ public final class Fence extends Noun<Fence> {
         }
 
         /**
-         * Returns the fence with what lies along it, measured from the pivot.
+         * {@return the fence with what lies along it, measured from the pivot}
          *
          * @param cutter distance from the pivot to the cutter, more than 0, no more than the fence's length
          * @param stop distance from the pivot to the block the free end is set against, more than 0
-         * @return the fence
          */
         public Fence fromPivot(Quantity<Length> cutter, Quantity<Length> stop) {
             return new Fence(values.amount(CUTTER_FROM_PIVOT, cutter).amount(STOP_FROM_PIVOT, stop));
@@ -189,76 +186,53 @@ public final class Fence extends Noun<Fence> {
     }
 
     /**
-     * Returns this split fence with the gap between its halves, the cutter in the middle of it; 20 mm or 3/4 in unless
-     * given.
+     * {@return this split fence with the gap between its halves, the cutter in the middle of it; 20 mm or 3/4 in unless
+     * given}
      *
      * @param width of the gap, 0 or more, less than the fence's length
-     * @return the fence
      * @throws IllegalArgumentException if the fence is not split
      */
     public Fence gap(Quantity<Length> width) {
         return new Fence(values().amount(GAP, width));
     }
 
-    /**
-     * Returns the gap between the halves of a split fence in mm.
-     *
-     * @return 0 unless the fence is split
-     */
+    /** {@return the gap between the halves of a split fence in mm; 0 unless the fence is split} */
     public double gapMm() {
         return values().house(GAP, 0);
     }
 
-    /**
-     * Returns how the fence is built.
-     *
-     * @return the build
-     */
+    /** {@return how the fence is built} */
     public Build build() {
         return values().at(KIND);
     }
 
-    /**
-     * Returns the fence's length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the fence's length in mm; more than 0} */
     public double lengthMm() {
         return values().house(LENGTH);
     }
 
     /**
-     * Returns how far the outfeed half stands nearer the cutter than the infeed half, in mm.
-     *
-     * @return 0 unless the fence is split
+     * {@return how far the outfeed half stands nearer the cutter than the infeed half, in mm; 0 unless the fence is
+     * split}
      */
     public double outOfLineMm() {
         return values().house(OUT_OF_LINE, 0);
     }
 
     /**
-     * Returns how much the stop block's gap changes for a move of 1 at the cutter: {@code B/C}.
-     *
-     * @return 1 unless the fence pivots
+     * {@return how much the stop block's gap changes for a move of 1 at the cutter: {@code B/C}; 1 unless the fence
+     * pivots}
      */
     public double leverage() {
         return stopFromPivotMm() / cutterFromPivotMm();
     }
 
-    /**
-     * Returns the cutter's distance from the pivot in mm.
-     *
-     * @return the fence's length where nothing pivots
-     */
+    /** {@return the cutter's distance from the pivot in mm; the fence's length where nothing pivots} */
     public double cutterFromPivotMm() {
         return values().house(CUTTER_FROM_PIVOT, lengthMm());
     }
 
-    /**
-     * Returns the stop block's distance from the pivot in mm.
-     *
-     * @return the fence's length where nothing pivots
-     */
+    /** {@return the stop block's distance from the pivot in mm; the fence's length where nothing pivots} */
     public double stopFromPivotMm() {
         return values().house(STOP_FROM_PIVOT, lengthMm());
     }

@@ -130,174 +130,126 @@ public final class Shop extends Noun<Shop> {
     }
 
     /**
-     * Returns a shop with a cutter and everything else as usual.
+     * {@return a shop with a cutter and everything else as usual}
      *
      * @param cutter the cutter for the channel
-     * @return the shop
      */
     public static Shop with(Cutter cutter) {
         return new Shop(TABLE.values().with(CUTTER, Objects.requireNonNull(cutter, "cutter")));
     }
 
     /**
-     * Returns this shop with its fence.
+     * {@return this shop with its fence}
      *
      * @param itsFence the fence
-     * @return the shop
      */
     public Shop fence(Fence itsFence) {
         return new Shop(values().with(FENCE, itsFence));
     }
 
     /**
-     * Returns this shop with its leaves.
+     * {@return this shop with its leaves}
      *
      * @param set the leaves
-     * @return the shop
      */
     public Shop leaves(FeelerSet set) {
         return new Shop(values().with(LEAVES, set));
     }
 
     /**
-     * Returns this shop with the repeatability of its instrument.
+     * {@return this shop with the repeatability of its instrument}
      *
      * @param standardDeviation of one reading, more than 0
-     * @return the shop
      */
     public Shop readsWithin(Quantity<Length> standardDeviation) {
         return uncertainty(uncertainty().reading(standardDeviation).in(style()));
     }
 
     /**
-     * Returns this shop with the uncertainties of its bench.
+     * {@return this shop with the uncertainties of its bench}
      *
      * @param ofTheBench of readings, cuts and moves
-     * @return the shop
      */
     public Shop uncertainty(BenchUncertainty ofTheBench) {
         return new Shop(values().with(BENCH, ofTheBench));
     }
 
     /**
-     * Returns this shop with its rule for when a neck may be cut.
+     * {@return this shop with its rule for when a neck may be cut}
      *
      * @param itsRule the wanted chance and the costs
-     * @return the shop
      */
     public Shop decision(DecisionRule itsRule) {
         return new Shop(values().with(DECISION, itsRule));
     }
 
     /**
-     * Returns this shop with its rule for the depth of a pass.
+     * {@return this shop with its rule for the depth of a pass}
      *
      * @param deepest no pass is deeper, more than 0
      * @param last depth of a light last pass, 0 for none
-     * @return the shop
      */
     public Shop passes(Quantity<Length> deepest, Quantity<Length> last) {
         return new Shop(values().amount(DEEPEST_PASS, deepest).amount(LAST_PASS, last));
     }
 
     /**
-     * Returns this shop with its feed and the cutter's speed of rotation.
+     * {@return this shop with its feed and the cutter's speed of rotation}
      *
      * @param speed of the blank past the cutter, more than 0, no more than 30,000 mm/min
      * @param turns of the cutter, more than 0, no more than 60,000 rpm
-     * @return the shop
      */
     public Shop feed(Quantity<Speed> speed, Quantity<Frequency> turns) {
         return new Shop(values().amount(FEED, speed).amount(TURNING, turns));
     }
 
-    /**
-     * Returns the cutter.
-     *
-     * @return the cutter
-     */
+    /** {@return the cutter} */
     public Cutter cutter() {
         return values().at(CUTTER);
     }
 
-    /**
-     * Returns the fence.
-     *
-     * @return the fence
-     */
+    /** {@return the fence} */
     public Fence fence() {
         return values().find(FENCE).orElseGet(() -> Fence.onePiece(style().amount(USUAL_FENCE_MM)));
     }
 
-    /**
-     * Returns the leaves.
-     *
-     * @return the leaves
-     */
+    /** {@return the leaves} */
     public FeelerSet leaves() {
         return values().at(LEAVES);
     }
 
-    /**
-     * Returns the repeatability of the instrument.
-     *
-     * @return one standard deviation of one reading, more than 0
-     */
+    /** {@return the repeatability of the instrument; one standard deviation of one reading, more than 0} */
     public Amount<Length> repeatability() {
         return style().amount(uncertainty().readingMm());
     }
 
-    /**
-     * Returns the uncertainties of the bench.
-     *
-     * @return of readings, cuts and moves
-     */
+    /** {@return the uncertainties of the bench; of readings, cuts and moves} */
     public BenchUncertainty uncertainty() {
         return values().has(BENCH) ? values().at(BENCH) : values().at(BENCH).in(style());
     }
 
-    /**
-     * Returns the rule for when a neck may be cut.
-     *
-     * @return the wanted chance and the costs
-     */
+    /** {@return the rule for when a neck may be cut; the wanted chance and the costs} */
     public DecisionRule decision() {
         return values().at(DECISION);
     }
 
-    /**
-     * Returns the deepest pass allowed.
-     *
-     * @return more than 0
-     */
+    /** {@return the deepest pass allowed; more than 0} */
     public Amount<Length> deepestPass() {
         return style().amount(values().house(DEEPEST_PASS, DEEPEST_PASS_IN_DIAMETERS * cutter().diameterMm()));
     }
 
-    /**
-     * Returns the depth of a light last pass.
-     *
-     * @return 0 for none
-     */
+    /** {@return the depth of a light last pass; 0 for none} */
     public Amount<Length> lastPass() {
         return style().amount(values().house(LAST_PASS));
     }
 
-    /**
-     * Returns the feed, if it was given.
-     *
-     * @return more than 0, or nothing
-     */
+    /** {@return the feed, if it was given; more than 0, or nothing} */
     public Optional<Amount<Speed>> feed() {
         ShopUnit<Speed> shown = style().unitFor(ShopUnit.MM_PER_MINUTE);
         return values().find(FEED).map(feed -> Amount.ofHouse(feed.house(), shown));
     }
 
-    /**
-     * Returns the cutter's speed of rotation, if it was given.
-     *
-     * @return more than 0, or nothing
-     */
+    /** {@return the cutter's speed of rotation, if it was given; more than 0, or nothing} */
     public Optional<Amount<Frequency>> turning() {
         return values().find(TURNING).map(turns -> Amount.ofHouse(turns.house(), ShopUnit.RPM));
     }

@@ -39,10 +39,9 @@ public final class TestPiece implements Answer, SaysLengths<TestPiece> {
     }
 
     /**
-     * Returns a test piece whose width was measured.
+     * {@return a test piece whose width was measured}
      *
      * @param width its width with its standard uncertainty, more than 0
-     * @return the test piece
      */
     public static TestPiece measured(Estimate<Length> width) {
         if (!(Objects.requireNonNull(width, "width").valueHouse() > 0)) {
@@ -52,11 +51,10 @@ public final class TestPiece implements Answer, SaysLengths<TestPiece> {
     }
 
     /**
-     * Returns a test piece ripped at the same setting as the blank, neither of them measured. The two differ by two
+     * {@return a test piece ripped at the same setting as the blank, neither of them measured} The two differ by two
      * rips' scatter: {@code u = sqrt(2) r}.
      *
      * @param ripRepeatability r, how far single rips at one setting scatter, one standard deviation, 0 or more
-     * @return the test piece
      */
     public static TestPiece copied(Quantity<Length> ripRepeatability) {
         double r = HouseUnits.mmNotNegative(ripRepeatability, "rip repeatability");
@@ -74,11 +72,11 @@ public final class TestPiece implements Answer, SaysLengths<TestPiece> {
     }
 
     /**
-     * Returns how much wider the piece is than the neck blank. The uncertainties of both widths add as root sum of
-     * squares, their degrees of freedom by the formula of Welch and Satterthwaite (GUM G.4.1).
+     * {@return how much wider the piece is than the neck blank; piece less neck; 0 with two rips' scatter for a copied
+     * piece} The uncertainties of both widths add as root sum of squares, their degrees of freedom by the formula of
+     * Welch and Satterthwaite (GUM G.4.1).
      *
      * @param neck the blank's width with its standard uncertainty; without effect where the piece was copied
-     * @return piece less neck; 0 with two rips' scatter for a copied piece
      */
     public Estimate<Length> widerThan(Estimate<Length> neck) {
         Objects.requireNonNull(neck, "neck");

@@ -150,11 +150,10 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns a trial cut with each wall read once.
+     * {@return a trial cut with each wall read once}
      *
      * @param fenceSide the wall between slot and fence, more than 0; its unit is the one answers are given in
      * @param farSide the wall on the other side, more than 0
-     * @return the trial cut
      */
     public static TrialCut walls(Quantity<Length> fenceSide, Quantity<Length> farSide) {
         double a = Types.SIZE.checked(fenceSide, "fence wall").house();
@@ -165,11 +164,10 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns a trial cut with each wall read several times.
+     * {@return a trial cut with each wall read several times}
      *
      * @param fenceSide one or more readings of the wall between slot and fence, each more than 0
      * @param farSide one or more readings of the wall on the other side, each more than 0
-     * @return the trial cut
      */
     public static TrialCut walls(List<? extends Quantity<Length>> fenceSide, List<? extends Quantity<Length>> farSide) {
         double[] a = readings(fenceSide, "fence wall");
@@ -195,10 +193,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with the slot's width read as well.
+     * {@return this trial cut with the slot's width read as well}
      *
      * @param width more than 0, less than the piece
-     * @return the trial cut
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut slot(Quantity<Length> width) {
@@ -206,10 +203,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with the slot's width read several times as well.
+     * {@return this trial cut with the slot's width read several times as well}
      *
      * @param widths one or more readings, each more than 0
-     * @return the trial cut
      * @throws IllegalArgumentException if their mean is impossible beside the other readings
      */
     public TrialCut slot(List<? extends Quantity<Length>> widths) {
@@ -237,10 +233,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with the test piece's width read as well.
+     * {@return this trial cut with the test piece's width read as well}
      *
      * @param width more than either wall and the slot
-     * @return the trial cut
      * @throws IllegalArgumentException if it is impossible beside the other readings
      */
     public TrialCut piece(Quantity<Length> width) {
@@ -248,10 +243,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with the test piece's width read several times as well.
+     * {@return this trial cut with the test piece's width read several times as well}
      *
      * @param widths one or more readings, each more than 0
-     * @return the trial cut
      * @throws IllegalArgumentException if their mean is impossible beside the other readings
      */
     public TrialCut piece(List<? extends Quantity<Length>> widths) {
@@ -305,11 +299,10 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with a test piece that was ripped together with the blank at one setting of the saw, neither of them
-     * measured: their widths differ by two rips' scatter.
+     * {@return this trial cut with a test piece that was ripped together with the blank at one setting of the saw,
+     * neither of them measured: their widths differ by two rips' scatter}
      *
      * @param scatter of single rips at one setting, one standard deviation, 0 or more
-     * @return the trial cut
      */
     public TrialCut rippedWithBlank(Quantity<Length> scatter) {
         double r = Types.SIZE_OR_NOTHING.checked(scatter, "rip scatter").house();
@@ -318,20 +311,18 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns the scatter of single rips, where the piece was ripped together with the blank.
-     *
-     * @return one standard deviation, or nothing
+     * {@return the scatter of single rips, where the piece was ripped together with the blank; one standard deviation,
+     * or nothing}
      */
     public Optional<Amount<Length>> ripScatter() {
         return Double.isNaN(ripScatter) ? Optional.empty() : Optional.of(Amount.ofHouse(ripScatter, unit));
     }
 
     /**
-     * Returns this trial cut with the repeatability of the instrument: how far single readings of one and the same wall
-     * scatter, as one standard deviation.
+     * {@return this trial cut with the repeatability of the instrument: how far single readings of one and the same
+     * wall scatter, as one standard deviation}
      *
      * @param standardDeviation of one reading, more than 0
-     * @return the trial cut
      */
     public TrialCut readWithin(Quantity<Length> standardDeviation) {
         double u = Types.SIZE.checked(standardDeviation, "repeatability").house();
@@ -339,10 +330,9 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with the repeatability of a bench, where it has none of its own.
+     * {@return this trial cut with the repeatability of a bench, where it has none of its own}
      *
      * @param bench the uncertainties of the bench it was read at
-     * @return the trial cut
      */
     public TrialCut readAt(BenchUncertainty bench) {
         double ofTheBench = Objects.requireNonNull(bench, "bench uncertainty").readingMm();
@@ -350,11 +340,10 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns this trial cut with correlated wall readings: one calliper that reads both walls too large by the same
-     * unknown amount correlates them.
+     * {@return this trial cut with correlated wall readings: one calliper that reads both walls too large by the same
+     * unknown amount correlates them}
      *
      * @param coefficient in [-1, 1]; 0 unless given
-     * @return the trial cut
      */
     public TrialCut wallsCorrelated(double coefficient) {
         if (!(coefficient >= -1 && coefficient <= 1)) {
@@ -375,84 +364,57 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
                 unit);
     }
 
-    /**
-     * Returns the wall on the fence side.
-     *
-     * @return the mean of its readings with its standard uncertainty
-     */
+    /** {@return the wall on the fence side; the mean of its readings with its standard uncertainty} */
     public Estimate<Length> fenceWall() {
         return estimate(fenceMm, fence);
     }
 
-    /**
-     * Returns the wall on the far side.
-     *
-     * @return the mean of its readings with its standard uncertainty
-     */
+    /** {@return the wall on the far side; the mean of its readings with its standard uncertainty} */
     public Estimate<Length> farWall() {
         return estimate(farMm, far);
     }
 
     /**
-     * Returns the slot's width, if it was read.
-     *
-     * @return the mean of its readings with its standard uncertainty, or nothing
+     * {@return the slot's width, if it was read; the mean of its readings with its standard uncertainty, or nothing}
      */
     public Optional<Estimate<Length>> slot() {
         return Double.isNaN(slotMm) ? Optional.empty() : Optional.of(estimate(slotMm, slot));
     }
 
     /**
-     * Returns the test piece's width, if it was read.
-     *
-     * @return the mean of its readings with its standard uncertainty, or nothing
+     * {@return the test piece's width, if it was read; the mean of its readings with its standard uncertainty, or
+     * nothing}
      */
     public Optional<Estimate<Length>> piece() {
         return Double.isNaN(pieceMm) ? Optional.empty() : Optional.of(estimate(pieceMm, piece));
     }
 
-    /**
-     * Returns the readings of the wall on the fence side, in mm.
-     *
-     * @return a fresh array, at least one
-     */
+    /** {@return the readings of the wall on the fence side, in mm; at least one} */
     public double[] fenceReadingsMm() {
         return fence.length == 0 ? new double[] {fenceMm} : fence.clone();
     }
 
-    /**
-     * Returns the readings of the wall on the far side, in mm.
-     *
-     * @return a fresh array, at least one
-     */
+    /** {@return the readings of the wall on the far side, in mm; at least one} */
     public double[] farReadingsMm() {
         return far.length == 0 ? new double[] {farMm} : far.clone();
     }
 
-    /**
-     * Returns the readings of the slot's width, in mm.
-     *
-     * @return a fresh array, empty when it was not read
-     */
+    /** {@return the readings of the slot's width, in mm; empty when it was not read} */
     public double[] slotReadingsMm() {
         return slot.length == 0 && !Double.isNaN(slotMm) ? new double[] {slotMm} : slot.clone();
     }
 
-    /**
-     * Returns the readings of the piece's width, in mm.
-     *
-     * @return a fresh array, empty when it was not read
-     */
+    /** {@return the readings of the piece's width, in mm; empty when it was not read} */
     public double[] pieceReadingsMm() {
         return piece.length == 0 && !Double.isNaN(pieceMm) ? new double[] {pieceMm} : piece.clone();
     }
 
     /**
-     * Returns the question whether the right piece was read, where its width is far from that of the blank: by more than
-     * {@link #LARGEST_MISFIT} of the blank's. Without the piece's width, walls and slot together are asked about.
+     * {@return the question whether the right piece was read, where its width is far from that of the blank: by more
+     * than {@link #LARGEST_MISFIT} of the blank's; a question with both figures; nothing where the widths are near, or
+     * the piece's is not known} Without the piece's width, walls and slot together are asked about.
      *
      * @param blankWidth more than 0
-     * @return a question with both figures; nothing where the widths are near, or the piece's is not known
      */
     public Optional<Statement> question(Quantity<Length> blankWidth) {
         double blank = HouseUnits.mmPositive(blankWidth, "blank width");
@@ -470,11 +432,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
                 .with("blank", Kind.MM, blank));
     }
 
-    /**
-     * Returns the correlation coefficient of the two wall readings.
-     *
-     * @return in [-1, 1]
-     */
+    /** {@return the correlation coefficient of the two wall readings; in [-1, 1]} */
     public double wallCorrelation() {
         return correlation;
     }
@@ -596,9 +554,7 @@ public final class TrialCut implements Answer, SaysLengths<TrialCut> {
     }
 
     /**
-     * Returns the repeatability of a single reading as it was given, if it was.
-     *
-     * @return one standard deviation, or nothing
+     * {@return the repeatability of a single reading as it was given, if it was; one standard deviation, or nothing}
      */
     public Optional<Amount<Length>> repeatability() {
         return Double.isNaN(repeatability) ? Optional.empty() : Optional.of(Amount.ofHouse(repeatability, unit));

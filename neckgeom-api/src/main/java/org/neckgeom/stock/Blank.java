@@ -95,11 +95,10 @@ public final class Blank extends Noun<Blank> {
         }
 
         /**
-         * Returns the blank.
+         * {@return the blank}
          *
          * @param width across the neck, more than 0
          * @param thickness from the glue face to the back, more than 0
-         * @return the blank
          */
         public Blank section(Quantity<Length> width, Quantity<Length> thickness) {
             return new Blank(values.amount(WIDTH, width).amount(THICKNESS, thickness));
@@ -123,188 +122,136 @@ public final class Blank extends Noun<Blank> {
     }
 
     /**
-     * Returns this blank with its edges out of parallel.
+     * {@return this blank with its edges out of parallel}
      *
      * @param widerAtHeelEnd width at the heel end less width at the head end, either sign, smaller than the width
-     * @return the blank
      */
     public Blank outOfParallel(Quantity<Length> widerAtHeelEnd) {
         return new Blank(values().amount(OUT_OF_PARALLEL, widerAtHeelEnd));
     }
 
     /**
-     * Returns this blank with its nut line laid out.
+     * {@return this blank with its nut line laid out}
      *
      * @param fromHeadEnd distance from the blank's head end to the nut line, 0 or more, less than the length
-     * @return the blank
      */
     public Blank nutAt(Quantity<Length> fromHeadEnd) {
         return new Blank(values().amount(NUT, fromHeadEnd));
     }
 
     /**
-     * Returns this blank with what it shall have to spare at each end.
+     * {@return this blank with what it shall have to spare at each end}
      *
      * @param each 0 or more
-     * @return the blank
      */
     public Blank endSpare(Quantity<Length> each) {
         return new Blank(values().amount(END_SPARE, each));
     }
 
     /**
-     * Returns this blank with what it shall have to spare at each edge.
+     * {@return this blank with what it shall have to spare at each edge}
      *
      * @param each 0 or more
-     * @return the blank
      */
     public Blank edgeSpare(Quantity<Length> each) {
         return new Blank(values().amount(EDGE_SPARE, each));
     }
 
     /**
-     * Returns this blank with what is planed off each face.
+     * {@return this blank with what is planed off each face}
      *
      * @param each 0 or more
-     * @return the blank
      */
     public Blank planing(Quantity<Length> each) {
         return new Blank(values().amount(PLANING, each));
     }
 
     /**
-     * Returns this blank with what a saw cut square across takes.
+     * {@return this blank with what a saw cut square across takes}
      *
      * @param cut 0 or more
-     * @return the blank
      */
     public Blank sawKerf(Quantity<Length> cut) {
         return new Blank(values().amount(SAW_KERF, cut));
     }
 
-    /**
-     * Returns the length.
-     *
-     * @return more than 0
-     */
+    /** {@return the length; more than 0} */
     public Amount<Length> length() {
         return style().amount(lengthMm());
     }
 
-    /**
-     * Returns the width at the middle of the length.
-     *
-     * @return more than 0
-     */
+    /** {@return the width at the middle of the length; more than 0} */
     public Amount<Length> width() {
         return style().amount(widthMm());
     }
 
-    /**
-     * Returns the thickness.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness; more than 0} */
     public Amount<Length> thickness() {
         return style().amount(thicknessMm());
     }
 
-    /**
-     * Returns the length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the length in mm; more than 0} */
     public double lengthMm() {
         return values().house(LENGTH);
     }
 
-    /**
-     * Returns the width at the middle of the length in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the width at the middle of the length in mm; more than 0} */
     public double widthMm() {
         return values().house(WIDTH);
     }
 
-    /**
-     * Returns the thickness in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness in mm; more than 0} */
     public double thicknessMm() {
         return values().house(THICKNESS);
     }
 
     /**
-     * Returns how much wider the blank is at its heel end than at its head end, in mm.
-     *
-     * @return either sign; 0 for parallel edges
+     * {@return how much wider the blank is at its heel end than at its head end, in mm; either sign; 0 for parallel
+     * edges}
      */
     public double outOfParallelMm() {
         return values().house(OUT_OF_PARALLEL);
     }
 
-    /**
-     * Returns the distance from the blank's head end to the nut line, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the distance from the blank's head end to the nut line, in mm; 0 or more} */
     public double nutFromHeadEndMm() {
         return values().house(NUT);
     }
 
     /**
-     * Returns the width at a station: {@code W(x) = W + t (s/L - 1/2)}, s the distance from the head end.
+     * {@return the width at a station: {@code W(x) = W + t (s/L - 1/2)}, s the distance from the head end; the width in
+     * mm}
      *
      * @param xMm station along the neck in mm, 0 at the nut line, positive toward the body
-     * @return the width in mm
      */
     public double widthAtMm(double xMm) {
         return widthMm() + outOfParallelMm() * ((HouseUnits.stationMm(xMm) + nutFromHeadEndMm()) / lengthMm() - 0.5);
     }
 
     /**
-     * Returns whether anything is to spare or to be planed off: only then is there a cutting list.
-     *
-     * @return true where a spare or the planing was given, be it 0
+     * {@return whether anything is to spare or to be planed off: only then is there a cutting list; true where a spare
+     * or the planing was given, be it 0}
      */
     public boolean hasSpare() {
         return values().has(END_SPARE) || values().has(EDGE_SPARE) || values().has(PLANING);
     }
 
-    /**
-     * Returns what the blank shall have to spare at each end, in mm.
-     *
-     * @return 0 unless given
-     */
+    /** {@return what the blank shall have to spare at each end, in mm; 0 unless given} */
     public double endSpareMm() {
         return values().house(END_SPARE, 0);
     }
 
-    /**
-     * Returns what the blank shall have to spare at each edge, in mm.
-     *
-     * @return 0 unless given
-     */
+    /** {@return what the blank shall have to spare at each edge, in mm; 0 unless given} */
     public double edgeSpareMm() {
         return values().house(EDGE_SPARE, 0);
     }
 
-    /**
-     * Returns what is planed off each face, in mm.
-     *
-     * @return 0 unless given
-     */
+    /** {@return what is planed off each face, in mm; 0 unless given} */
     public double planingMm() {
         return values().house(PLANING, 0);
     }
 
-    /**
-     * Returns what a saw cut square across takes, in mm.
-     *
-     * @return 0 unless given
-     */
+    /** {@return what a saw cut square across takes, in mm; 0 unless given} */
     public double sawKerfMm() {
         return values().house(SAW_KERF);
     }

@@ -158,10 +158,9 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns a wood of your own, with no figure yet but the usual variation of the modulus.
+     * {@return a wood of your own, with no figure yet but the usual variation of the modulus; to be given its figures}
      *
      * @param name what you call it, not blank, up to 100 characters
-     * @return the wood, to be given its figures
      * @throws IllegalArgumentException if the name is blank or too long
      */
     public static Wood named(String name) {
@@ -169,11 +168,10 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the listed wood of this name. Letter case, hyphens and blanks don't matter; {@code walnut},
-     * {@code hard maple} and other names that can mean one listed wood only are understood.
+     * {@return the listed wood of this name} Letter case, hyphens and blanks don't matter; {@code walnut}, {@code hard
+     * maple} and other names that can mean one listed wood only are understood.
      *
      * @param name its name, such as {@code black walnut}
-     * @return the wood
      * @throws IllegalArgumentException if no listed wood has this name; the message names the listed woods
      */
     public static Wood byName(String name) {
@@ -197,22 +195,18 @@ public final class Wood implements Answer {
         return new Wood(row);
     }
 
-    /**
-     * Returns the listed woods.
-     *
-     * @return all of them, in order of their names
-     */
+    /** {@return the listed woods; all of them, in order of their names} */
     public static List<Wood> listed() {
         return WoodTable.ALL.stream().map(Wood::new).toList();
     }
 
     /**
-     * Returns a wood from its figures, each with its source: one read back from a record of it.
+     * {@return a wood from its figures, each with its source: one read back from a record of it; with these figures
+     * only}
      *
      * @param name not blank, up to 100 characters
      * @param botanicalName up to 100 characters, empty where it has none
      * @param figures no two of a kind
-     * @return the wood, with these figures only
      */
     public static Wood of(String name, String botanicalName, List<WoodFigure> figures) {
         String called = requireName(name);
@@ -300,50 +294,39 @@ public final class Wood implements Answer {
         return Words.name(name, "a wood's name").strip();
     }
 
-    /**
-     * Returns the name.
-     *
-     * @return the name, such as {@code black walnut}
-     */
+    /** {@return the name, such as {@code black walnut}} */
     public String name() {
         return row.name();
     }
 
-    /**
-     * Returns the botanical name.
-     *
-     * @return the botanical name, empty for a wood of your own
-     */
+    /** {@return the botanical name; empty for a wood of your own} */
     public String botanicalName() {
         return row.botanicalName();
     }
 
     /**
-     * Returns a copy under another name, for one piece of a listed wood.
+     * {@return a copy under another name, for one piece of a listed wood}
      *
      * @param newName the name, not blank, up to 100 characters
-     * @return the copy
      */
     public Wood withName(String newName) {
         return new Wood(new Row(requireName(newName), row.botanicalName(), row.figures()));
     }
 
     /**
-     * Returns a copy with this density.
+     * {@return a copy with this density}
      *
      * @param density at 12 % moisture, more than 0, no more than 2000 kg/m3
-     * @return the copy
      */
     public Wood density(Quantity<MassDensity> density) {
         return withOwn(Kind.DENSITY, USUAL_DENSITY.checked(density, "density").house());
     }
 
     /**
-     * Returns a copy with this modulus of elasticity along the grain, such as {@code gigapascal(12.4)} for a piece that
-     * was bent under a weight.
+     * {@return a copy with this modulus of elasticity along the grain, such as {@code gigapascal(12.4)} for a piece
+     * that was bent under a weight}
      *
      * @param modulus more than 0, no more than 60 GPa
-     * @return the copy
      */
     public Wood modulus(Quantity<Pressure> modulus) {
         return withOwn(
@@ -352,33 +335,30 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns a copy with this bending strength.
+     * {@return a copy with this bending strength}
      *
      * @param strength modulus of rupture at 12 % moisture, more than 0
-     * @return the copy
      */
     public Wood bendingStrength(Quantity<Pressure> strength) {
         return withOwn(Kind.BENDING_STRENGTH, HouseUnits.positive(strength, ShopUnit.MEGAPASCAL, "bending strength"));
     }
 
     /**
-     * Returns a copy whose modulus is known this well: the usual 22 % between pieces of a species, or less for a piece
-     * that was tested.
+     * {@return a copy whose modulus is known this well: the usual 22 % between pieces of a species, or less for a piece
+     * that was tested}
      *
      * @param variation coefficient of variation, above 0 % and below 40 %
-     * @return the copy
      */
     public Wood modulusVariation(Quantity<Dimensionless> variation) {
         return withOwn(Kind.MODULUS_VARIATION, percentBelow(variation, 40, "variation of the modulus"));
     }
 
     /**
-     * Returns a copy with this shrinkage, green to ovendry, and the change of size with moisture that follows from it
-     * by Wood Handbook (2010) Eq. 13-3 at 10 % moisture: {@code C = 1/(3000/S - 20)}.
+     * {@return a copy with this shrinkage, green to ovendry, and the change of size with moisture that follows from it
+     * by Wood Handbook (2010) Eq} 13-3 at 10 % moisture: {@code C = 1/(3000/S - 20)}.
      *
      * @param radial along the rays, of the green size, above 0 % and below 30 %
      * @param tangential along the growth rings, of the green size, above 0 % and below 30 %
-     * @return the copy
      */
     public Wood shrinkage(Quantity<Dimensionless> radial, Quantity<Dimensionless> tangential) {
         return new Wood(row.with(
@@ -397,12 +377,11 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns a copy with these coefficients of change of size with moisture, and the shrinkage that stands for them:
-     * {@code S = 3000/(1/C + 20)}, the other way round of Wood Handbook (2010) Eq. 13-3 at 10 % moisture.
+     * {@return a copy with these coefficients of change of size with moisture, and the shrinkage that stands for them:
+     * {@code S = 3000/(1/C + 20)}, the other way round of Wood Handbook (2010) Eq} 13-3 at 10 % moisture.
      *
      * @param radialRatio change along the rays for one percent of moisture, as a ratio of the size, above 0
      * @param tangentialRatio change along the growth rings for one percent of moisture, as a ratio of the size, above 0
-     * @return the copy
      */
     public Wood changePerPercent(double radialRatio, double tangentialRatio) {
         return new Wood(row.withOwnChange(radialRatio, tangentialRatio, GIVEN));
@@ -413,9 +392,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the density at 12 % moisture.
+     * {@return the density at 12 % moisture}
      *
-     * @return the density
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<MassDensity> density() {
@@ -423,9 +401,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the density at 12 % moisture.
+     * {@return the density at 12 % moisture; density in kg/m3}
      *
-     * @return density in kg/m3
      * @throws IllegalArgumentException if this wood has none
      */
     public double densityKgPerM3() {
@@ -433,9 +410,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the modulus of elasticity along the grain at 12 % moisture, from bending tests.
+     * {@return the modulus of elasticity along the grain at 12 % moisture, from bending tests}
      *
-     * @return the modulus
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> modulus() {
@@ -443,9 +419,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the modulus of elasticity along the grain at 12 % moisture, from bending tests.
+     * {@return the modulus of elasticity along the grain at 12 % moisture, from bending tests; the modulus in MPa}
      *
-     * @return the modulus in MPa
      * @throws IllegalArgumentException if this wood has none
      */
     public double modulusMPa() {
@@ -453,9 +428,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the bending strength at 12 % moisture: the modulus of rupture of small clear pieces.
+     * {@return the bending strength at 12 % moisture: the modulus of rupture of small clear pieces}
      *
-     * @return the strength
      * @throws IllegalArgumentException if this wood has none
      */
     public Amount<Pressure> bendingStrength() {
@@ -463,9 +437,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the bending strength at 12 % moisture.
+     * {@return the bending strength at 12 % moisture; the modulus of rupture in MPa}
      *
-     * @return the modulus of rupture in MPa
      * @throws IllegalArgumentException if this wood has none
      */
     public double bendingStrengthMPa() {
@@ -473,19 +446,17 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns how much the modulus varies between pieces: its coefficient of variation. Where nothing better is known
-     * 0.22, the average over species in Wood Handbook (2010) Table 5-6 (from memory).
-     *
-     * @return standard deviation over mean, a ratio
+     * {@return how much the modulus varies between pieces: its coefficient of variation; standard deviation over mean,
+     * a ratio} Where nothing better is known 0.22, the average over species in Wood Handbook (2010) Table 5-6 (from
+     * memory).
      */
     public double modulusVariation() {
         return value(Kind.MODULUS_VARIATION) / 100;
     }
 
     /**
-     * Returns the shrinkage along the rays, green to ovendry.
+     * {@return the shrinkage along the rays, green to ovendry; shrinkage as a ratio of the green size}
      *
-     * @return shrinkage as a ratio of the green size
      * @throws IllegalArgumentException if this wood has none
      */
     public double radialShrinkage() {
@@ -493,9 +464,8 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the shrinkage along the growth rings, green to ovendry.
+     * {@return the shrinkage along the growth rings, green to ovendry; shrinkage as a ratio of the green size}
      *
-     * @return shrinkage as a ratio of the green size
      * @throws IllegalArgumentException if this wood has none
      */
     public double tangentialShrinkage() {
@@ -503,9 +473,9 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the change of size along the rays for one percent of moisture, good from 6 to 14 % moisture.
+     * {@return the change of size along the rays for one percent of moisture, good from 6 to 14 % moisture; change for
+     * one percent as a ratio of the size}
      *
-     * @return change for one percent as a ratio of the size
      * @throws IllegalArgumentException if this wood has none
      */
     public double radialChangePerPercent() {
@@ -513,9 +483,9 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns the change of size along the growth rings for one percent of moisture, good from 6 to 14 % moisture.
+     * {@return the change of size along the growth rings for one percent of moisture, good from 6 to 14 % moisture;
+     * change for one percent as a ratio of the size}
      *
-     * @return change for one percent as a ratio of the size
      * @throws IllegalArgumentException if this wood has none
      */
     public double tangentialChangePerPercent() {
@@ -523,20 +493,18 @@ public final class Wood implements Answer {
     }
 
     /**
-     * Returns whether a figure is known.
+     * {@return whether a figure is known; true if this wood has it}
      *
      * @param kind which figure
-     * @return true if this wood has it
      */
     public boolean has(Kind kind) {
         return row.figures().containsKey(Objects.requireNonNull(kind, "kind"));
     }
 
     /**
-     * Returns a figure with its source.
+     * {@return a figure with its source}
      *
      * @param kind which figure
-     * @return the figure
      * @throws IllegalArgumentException if this wood has none of this kind
      */
     public WoodFigure figure(Kind kind) {
@@ -550,11 +518,7 @@ public final class Wood implements Answer {
         return figure;
     }
 
-    /**
-     * Returns the figures with their sources.
-     *
-     * @return all figures this wood has, in the order of their kinds
-     */
+    /** {@return the figures with their sources; all figures this wood has, in the order of their kinds} */
     public List<WoodFigure> figures() {
         return List.copyOf(row.figures().values());
     }
@@ -584,11 +548,7 @@ public final class Wood implements Answer {
         return row.hashCode();
     }
 
-    /**
-     * Returns the name, then one line for each figure with its source.
-     *
-     * @return the text, under 1,000 characters
-     */
+    /** {@return the name, then one line for each figure with its source; under 1,000 characters} */
     @Override
     public String toString() {
         return text(style());

@@ -89,20 +89,12 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
             this.unit = unit;
         }
 
-        /**
-         * Returns the words for this kind of figure.
-         *
-         * @return the words, such as {@code modulus along the grain}
-         */
+        /** {@return the words for this kind of figure, such as {@code modulus along the grain}} */
         public String label() {
             return label;
         }
 
-        /**
-         * Returns the unit figures of this kind are in.
-         *
-         * @return the unit, such as {@code MPa}
-         */
+        /** {@return the unit figures of this kind are in, such as {@code MPa}} */
         public String unit() {
             return unit;
         }
@@ -183,9 +175,8 @@ public record WoodFigure(Kind kind, double value, String source, Standing standi
     }
 
     /**
-     * Returns the figure as a line of text: kind, value, unit, source and standing.
-     *
-     * @return such a line as {@code modulus along the grain  11600 MPa  Wood Handbook (2010) Table 5-3, printed}
+     * {@return the figure as a line of text: kind, value, unit, source and standing; such a line as {@code modulus
+     * along the grain 11600 MPa Wood Handbook (2010) Table 5-3, printed}}
      */
     @Override
     public String toString() {

@@ -45,21 +45,16 @@ public final class Key<T, V> {
     }
 
     /**
-     * Returns this key with another name in the messages of fluent calls, where no path says whose it is.
+     * {@return this key with another name in the messages of fluent calls, where no path says whose it is}
      *
      * @param words such as {@code head veneer}; the noun and the key when not given
-     * @return the key
      */
     public Key<T, V> called(String words) {
         return table.replaced(new Key<>(
                 table, index, name, type, usual, isNeeded, isInline, about, Objects.requireNonNull(words, "words")));
     }
 
-    /**
-     * Returns the name in words.
-     *
-     * @return such as {@code body at fret}
-     */
+    /** {@return the name in words, such as {@code body at fret}} */
     public String name() {
         return name;
     }
@@ -74,11 +69,7 @@ public final class Key<T, V> {
         return label;
     }
 
-    /**
-     * Returns what it means.
-     *
-     * @return one line
-     */
+    /** {@return what it means; one line} */
     public String about() {
         return about;
     }

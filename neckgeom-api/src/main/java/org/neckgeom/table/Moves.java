@@ -36,21 +36,16 @@ public final class Moves {
         this.moves = moves;
     }
 
-    /**
-     * Returns no moves.
-     *
-     * @return every tree stays as it is
-     */
+    /** {@return no moves; every tree stays as it is} */
     public static Moves none() {
         return new Moves(List.of());
     }
 
     /**
-     * Returns these moves with one more.
+     * {@return these moves with one more}
      *
      * @param from path of the old key in words, such as {@code scarf}
      * @param to path of the new one, such as {@code head.scarf}
-     * @return the moves
      */
     public Moves and(String from, String to) {
         List<Move> more = new ArrayList<>(moves);
@@ -67,10 +62,9 @@ public final class Moves {
     }
 
     /**
-     * Returns a tree with its old keys moved.
+     * {@return a tree with its old keys moved; the document as it would be written today}
      *
      * @param tree a document of any version
-     * @return the document as it would be written today
      * @throws IllegalArgumentException if something is given under the old key and under the new one
      */
     public Tree moved(Tree tree) {

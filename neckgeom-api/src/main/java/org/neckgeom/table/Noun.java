@@ -27,20 +27,12 @@ public abstract class Noun<T extends Noun<T>> implements Answer, SaysLengths<T> 
         this.values = Objects.requireNonNull(values, "values").complete();
     }
 
-    /**
-     * Returns what was given.
-     *
-     * @return key by key
-     */
+    /** {@return what was given; key by key} */
     protected final Values<T> values() {
         return values;
     }
 
-    /**
-     * Returns the style answers about this are printed in: that of the first length given.
-     *
-     * @return the style
-     */
+    /** {@return the style answers about this are printed in: that of the first length given} */
     @Override
     public LengthStyle style() {
         return values.style();

@@ -97,10 +97,9 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     }
 
     /**
-     * Returns the same type, more than a value.
+     * {@return the same type, more than a value}
      *
      * @param excluded the value it must exceed
-     * @return a narrower type
      */
     public QuantityType<Q> moreThan(Amount<Q> excluded) {
         return new QuantityType<>(
@@ -115,10 +114,9 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     }
 
     /**
-     * Returns the same type, a value or more.
+     * {@return the same type, a value or more}
      *
      * @param included the least allowed
-     * @return a narrower type
      */
     public QuantityType<Q> atLeast(Amount<Q> included) {
         return new QuantityType<>(
@@ -133,10 +131,9 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     }
 
     /**
-     * Returns the same type, a value or less.
+     * {@return the same type, a value or less}
      *
      * @param included the most allowed
-     * @return a narrower type
      */
     public QuantityType<Q> atMost(Amount<Q> included) {
         return new QuantityType<>(
@@ -151,10 +148,9 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     }
 
     /**
-     * Returns the same type, less than a value.
+     * {@return the same type, less than a value}
      *
      * @param excluded the value it must stay under
-     * @return a narrower type
      */
     public QuantityType<Q> lessThan(Amount<Q> excluded) {
         return new QuantityType<>(
@@ -174,10 +170,10 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     }
 
     /**
-     * Returns the same type with examples of its own, as where the usual ones lie outside its limits.
+     * {@return the same type with examples of its own, as where the usual ones lie outside its limits; the type with
+     * other examples}
      *
      * @param own such as {@code 0.43 mm or 17 thou}
-     * @return the type with other examples
      */
     public QuantityType<Q> suchAs(String own) {
         return new QuantityType<>(
@@ -257,11 +253,10 @@ public final class QuantityType<Q extends Quantity<Q>> extends Type<Amount<Q>> {
     }
 
     /**
-     * Returns a quantity of any JSR 385 provider as an amount, if this type allows it.
+     * {@return a quantity of any JSR 385 provider as an amount, if this type allows it; in its own unit}
      *
      * @param quantity the value
      * @param name what it is, for the message
-     * @return the amount, in its own unit
      * @throws IllegalArgumentException if it is not allowed
      */
     public Amount<Q> checked(Quantity<Q> quantity, String name) {

@@ -49,27 +49,25 @@ public final class Table<T> {
     }
 
     /**
-     * Returns a table without keys for a {@link Noun}.
+     * {@return a table without keys for a {@link Noun}}
      *
      * @param <T> the noun
      * @param name of the noun, such as {@code head}, for the messages of fluent calls; may be empty
      * @param about what it describes, in one line
      * @param maker its constructor
-     * @return the table
      */
     public static <T extends Noun<T>> Table<T> of(String name, String about, Function<Values<T>, T> maker) {
         return new Table<>(name, about, maker, noun -> ((Noun<T>) noun).values());
     }
 
     /**
-     * Returns a table without keys for a value of any other type.
+     * {@return a table without keys for a value of any other type}
      *
      * @param <T> the noun
      * @param name of the noun, such as {@code head}, for the messages of fluent calls; may be empty
      * @param about what it describes, in one line
      * @param maker makes the noun of values, or refuses
      * @param split gives a noun's values
-     * @return the table
      */
     public static <T> Table<T> of(
             String name, String about, Function<Values<T>, ? extends T> maker, Function<T, Values<T>> split) {
@@ -245,29 +243,17 @@ public final class Table<T> {
         moves = Objects.requireNonNull(list, "list");
     }
 
-    /**
-     * Returns what it describes.
-     *
-     * @return one line
-     */
+    /** {@return what it describes; one line} */
     public String about() {
         return about;
     }
 
-    /**
-     * Returns the keys.
-     *
-     * @return in the order in which they are best written
-     */
+    /** {@return the keys; in the order in which they are best written} */
     public List<Key<T, ?>> keys() {
         return List.copyOf(keys);
     }
 
-    /**
-     * Returns no values, to begin with.
-     *
-     * @return nothing given
-     */
+    /** {@return no values, to begin with; nothing given} */
     public Values<T> values() {
         isUsed = true;
         return new Values<>(this, new Object[keys.size()]);
@@ -585,11 +571,11 @@ public final class Table<T> {
     }
 
     /**
-     * Returns the whole JSON Schema (draft 2020-12) of what {@link #read} takes in a spelling.
+     * {@return the whole JSON Schema (draft 2020-12) of what {@link #read} takes in a spelling; JSON text, ending in a
+     * line feed}
      *
      * @param title what such a document is called
      * @param spelling of keys and quantities
-     * @return JSON text, ending in a line feed
      */
     public String schema(String title, Spelling spelling) {
         Map<String, Object> schema = new LinkedHashMap<>();
@@ -603,19 +589,18 @@ public final class Table<T> {
     }
 
     /**
-     * Returns the schema of this noun as a part of a larger one, which has {@code $defs.quantity} from {@link #schema}.
+     * {@return the schema of this noun as a part of a larger one, which has {@code $defs.quantity} from {@link
+     * #schema}}
      *
      * @param spelling of keys and quantities
-     * @return the fragment
      */
     public Tree fragment(Spelling spelling) {
         return Tree.of(schema(Objects.requireNonNull(spelling, "spelling")));
     }
 
     /**
-     * Returns every key on a line of its own, in the order in which it is best written, with what it means.
-     *
-     * @return the lines; a key that must be there is marked with a star, one level down is indented by two blanks
+     * {@return every key on a line of its own, in the order in which it is best written, with what it means; the lines;
+     * a key that must be there is marked with a star, one level down is indented by two blanks}
      */
     public String help() {
         StringBuilder lines = new StringBuilder();

@@ -60,11 +60,7 @@ public abstract class Type<V> {
     /** What a JSON Schema (draft 2020-12) can state of it. */
     abstract Map<String, Object> schema(Spelling spelling);
 
-    /**
-     * Returns what may be written, in a maker's words.
-     *
-     * @return such as {@code a length such as 648 mm or 25 1/2 in}
-     */
+    /** {@return what may be written, in a maker's words, such as {@code a length such as 648 mm or 25 1/2 in}} */
     public abstract String allowed();
 
     /** Refuses a value that is not allowed. */

@@ -147,10 +147,9 @@ public final class Types {
     private Types() {}
 
     /**
-     * Returns the type of a text on one line.
+     * {@return the type of a text on one line}
      *
      * @param longest most characters
-     * @return the type
      */
     public static Type<String> line(int longest) {
         refuseUnless(longest > 0, "longest", "be 1 or more", longest);
@@ -159,12 +158,11 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a value that is written as its name, a text of up to 200 characters on one line.
+     * {@return the type of a value that is written as its name, a text of up to 200 characters on one line}
      *
      * @param <V> the value
      * @param reader makes the value of its name, or refuses
      * @param writer gives its name
-     * @return the type
      */
     public static <V> Type<V> named(Function<String, V> reader, Function<V, String> writer) {
         Objects.requireNonNull(reader, "reader");
@@ -186,14 +184,13 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a value that is written as one text.
+     * {@return the type of a value that is written as one text}
      *
      * @param <V> the value
      * @param allowed what may be written, such as {@code a pitch such as E2}
      * @param reader makes the value, or refuses: what it must be is then what the key must be
      * @param writer the inverse
      * @param schema the JSON Schema fragment
-     * @return the type
      */
     public static <V> Type<V> text(
             String allowed, Function<String, V> reader, Function<V, String> writer, Map<String, Object> schema) {
@@ -297,11 +294,10 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a whole number.
+     * {@return the type of a whole number}
      *
      * @param least the smallest allowed
      * @param most the largest allowed
-     * @return the type
      */
     public static Type<Integer> whole(int least, int most) {
         refuseUnless(least <= most, "most", "be " + least + " or more, the least", most);
@@ -315,11 +311,10 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a number without a unit, such as the exponent of a curve.
+     * {@return the type of a number without a unit, such as the exponent of a curve}
      *
      * @param least the smallest allowed
      * @param most the largest allowed
-     * @return the type
      */
     public static Type<Double> number(double least, double most) {
         refuseUnless(Double.isFinite(least), "least", "be finite", Numbers.plain(least));
@@ -398,11 +393,10 @@ public final class Types {
     }
 
     /**
-     * Returns the type of one of some words, written exactly so.
+     * {@return the type of one of some words, written exactly so}
      *
      * @param <V> what a word stands for
      * @param meanings what each word stands for; listed in the map's order
-     * @return the type
      */
     public static <V> Type<V> words(Map<String, V> meanings) {
         Objects.requireNonNull(meanings, "meanings").forEach((word, meaning) -> {
@@ -414,12 +408,11 @@ public final class Types {
     }
 
     /**
-     * Returns the type of an enum whose words are its constants' names in lower case with blanks.
+     * {@return the type of an enum whose words are its constants' names in lower case with blanks}
      *
      * @param <E> the enum
      * @param type its class
      * @param word each constant's word
-     * @return the type
      */
     public static <E extends Enum<E>> Type<E> words(Class<E> type, Function<E, String> word) {
         Objects.requireNonNull(word, "word");
@@ -485,25 +478,23 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a noun: a group of its keys.
+     * {@return the type of a noun: a group of its keys}
      *
      * @param <V> the noun
      * @param table its table
-     * @return the type
      */
     public static <V> Type<V> group(Table<V> table) {
         return new GroupType<>(table);
     }
 
     /**
-     * Returns the type of a value that is written as a text or as a group, such as a wood.
+     * {@return the type of a value that is written as a text or as a group, such as a wood}
      *
      * @param <V> the value
      * @param text read where a text stands, and written where it is enough
      * @param group read where a group stands
      * @param isText whether the text is enough for a value
      * @param allowed both in words
-     * @return the type
      */
     public static <V> Type<V> textOrGroup(Type<V> text, Table<V> group, Predicate<V> isText, String allowed) {
         return new TextOrGroup<>(
@@ -554,11 +545,11 @@ public final class Types {
     }
 
     /**
-     * Returns the same type for what is printed in its own unit wherever it is printed: the leaf that is stamped 0.05 mm.
+     * {@return the same type for what is printed in its own unit wherever it is printed: the leaf that is stamped 0.05
+     * mm; a type whose values have no style}
      *
      * @param <V> the type of the value
      * @param type its type
-     * @return a type whose values have no style
      */
     public static <V> Type<V> stamped(Type<V> type) {
         return new Stamped<>(type);
@@ -604,13 +595,12 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a list.
+     * {@return the type of a list}
      *
      * @param <V> the type of an item
      * @param item the type of each item
      * @param fewest the fewest items allowed
      * @param most the most items allowed
-     * @return the type
      */
     public static <V> Type<List<V>> list(Type<V> item, int fewest, int most) {
         refuseUnless(fewest >= 0, "fewest", "be 0 or more", fewest);
@@ -619,12 +609,11 @@ public final class Types {
     }
 
     /**
-     * Returns the type of one value, or a list of values of the same type: a wall read once, or several times.
+     * {@return the type of one value, or a list of values of the same type: a wall read once, or several times}
      *
      * @param <V> the type of an item
      * @param item the type of each item
      * @param most the most items allowed
-     * @return the type
      */
     public static <V> Type<List<V>> oneOrMore(Type<V> item, int most) {
         refuseUnless(most >= 1, "most", "be 1 or more", most);
@@ -654,23 +643,21 @@ public final class Types {
     }
 
     /**
-     * Returns one of the types of {@link #anyOf}.
+     * {@return one of the types of {@link #anyOf}}
      *
      * @param <V> the value
      * @param type the type
      * @param isOf which values are of it
-     * @return the case
      */
     public static <V> Case<V> caseOf(Type<? extends V> type, Predicate<V> isOf) {
         return new Case<>(Objects.requireNonNull(type, "type"), Objects.requireNonNull(isOf, "isOf"));
     }
 
     /**
-     * Returns the type of a value that is of one of several types: the first that can be read.
+     * {@return the type of a value that is of one of several types: the first that can be read}
      *
      * @param <V> the value
      * @param cases 1 or more
-     * @return the type
      */
     public static <V> Type<V> anyOf(List<Case<V>> cases) {
         Objects.requireNonNull(cases, "cases").forEach(one -> Objects.requireNonNull(one, "case"));
@@ -744,12 +731,11 @@ public final class Types {
     }
 
     /**
-     * Returns the type of a reading: one indication, a list of them, or a group of value and standard uncertainty.
+     * {@return the type of a reading: one indication, a list of them, or a group of value and standard uncertainty}
      *
      * @param <Q> the kind of quantity
      * @param quantity the type of one indication
      * @param most the most indications allowed
-     * @return the type
      */
     public static <Q extends Quantity<Q>> Type<Reading<Q>> reading(QuantityType<Q> quantity, int most) {
         return new ReadingType<>(Objects.requireNonNull(quantity, "quantity"), most);
@@ -851,9 +837,7 @@ public final class Types {
     }
 
     /**
-     * Returns the schema of a quantity as an object, to which {@link Table#fragment} refers as {@code $defs.quantity}.
-     *
-     * @return the fragment
+     * {@return the schema of a quantity as an object, to which {@link Table#fragment} refers as {@code $defs.quantity}}
      */
     public static Tree quantitySchema() {
         return Tree.of(QuantityType.object());

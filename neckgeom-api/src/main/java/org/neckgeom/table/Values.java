@@ -37,11 +37,10 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns the value under a key.
+     * {@return the value under a key; what was given, else the default}
      *
      * @param <V> its type
      * @param key of this table, needed or with a default
-     * @return what was given, else the default
      * @throws IllegalArgumentException if there is neither
      */
     @SuppressWarnings("unchecked") // with() took the value by this very key
@@ -57,11 +56,10 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns the value under a key that may be absent.
+     * {@return the value under a key that may be absent; what was given, else the default, else nothing}
      *
      * @param <V> its type
      * @param key of this table
-     * @return what was given, else the default, else nothing
      */
     @SuppressWarnings("unchecked") // with() took the value by this very key
     public <V> Optional<V> find(Key<T, V> key) {
@@ -70,45 +68,41 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns a quantity in its house unit.
+     * {@return a quantity in its house unit; mm, rad, N and so on}
      *
      * @param <Q> the kind of quantity
      * @param key of this table, needed or with a default
-     * @return mm, rad, N and so on
      */
     public <Q extends Quantity<Q>> double house(Key<T, Amount<Q>> key) {
         return at(key).house();
     }
 
     /**
-     * Returns a quantity in its house unit, or another number where it was not given.
+     * {@return a quantity in its house unit, or another number where it was not given; mm, rad, N and so on}
      *
      * @param <Q> the kind of quantity
      * @param key of this table
      * @param otherwise the number where there is none
-     * @return mm, rad, N and so on
      */
     public <Q extends Quantity<Q>> double house(Key<T, Amount<Q>> key, double otherwise) {
         return has(key) || key.usual != null ? at(key).house() : otherwise;
     }
 
     /**
-     * Returns whether a value was given and is not only the default.
+     * {@return whether a value was given and is not only the default; true when given}
      *
      * @param key of this table
-     * @return true when given
      */
     public boolean has(Key<T, ?> key) {
         return given[Objects.requireNonNull(key, "key").index] != null;
     }
 
     /**
-     * Returns these values with one more, or with another under its key.
+     * {@return these values with one more, or with another under its key}
      *
      * @param <V> its type
      * @param key of this table
      * @param value the value
-     * @return the values
      * @throws IllegalArgumentException if the key's type does not allow it
      */
     public <V> Values<T> with(Key<T, V> key, V value) {
@@ -117,12 +111,11 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns these values with a quantity of any JSR 385 provider.
+     * {@return these values with a quantity of any JSR 385 provider}
      *
      * @param <Q> the kind of quantity
      * @param key of this table
      * @param quantity the value
-     * @return the values
      * @throws IllegalArgumentException if the key's type does not allow it
      */
     public <Q extends Quantity<Q>> Values<T> amount(Key<T, Amount<Q>> key, Quantity<Q> quantity) {
@@ -131,12 +124,11 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns these values with a list of quantities of any JSR 385 provider.
+     * {@return these values with a list of quantities of any JSR 385 provider}
      *
      * @param <Q> the kind of quantity
      * @param key of this table
      * @param quantities the list
-     * @return the values
      * @throws IllegalArgumentException if the key's type does not allow it
      */
     public <Q extends Quantity<Q>> Values<T> amounts(
@@ -150,10 +142,9 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns these values without what was given under a key.
+     * {@return these values without what was given under a key}
      *
      * @param key of this table
-     * @return the values
      */
     public Values<T> without(Key<T, ?> key) {
         return put(Objects.requireNonNull(key, "key").index, null);
@@ -166,9 +157,8 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns these values once all that is needed is among them: the first line of a noun's constructor.
+     * {@return these values once all that is needed is among them: the first line of a noun's constructor}
      *
-     * @return these
      * @throws IllegalArgumentException naming every key that lacks
      */
     public Values<T> complete() {
@@ -187,23 +177,22 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns the refusal of a value that is allowed by itself, but not beside others.
+     * {@return the refusal of a value that is allowed by itself, but not beside others; to be thrown; in a tree it gets
+     * its path}
      *
      * @param key whose value cannot be
      * @param rule a stable code, lower case with hyphens
      * @param must such as {@code be 78 mm or less, the heel's own height}
      * @param was what was given
-     * @return to be thrown; in a tree it gets its path
      */
     public Refusal refused(Key<T, ?> key, String rule, String must, Object was) {
         return Refusal.of(Objects.requireNonNull(key, "key").name(), rule, must, was);
     }
 
     /**
-     * Returns the same values, printed in another style of length.
+     * {@return the same values, printed in another style of length; equal values}
      *
      * @param style how to print lengths
-     * @return equal values
      */
     @Override
     public Values<T> in(LengthStyle style) {
@@ -222,19 +211,17 @@ public final class Values<T> implements SaysLengths<Values<T>> {
     }
 
     /**
-     * Returns the style asked for by {@link #in}, else that of the first length given.
-     *
-     * @return millimetres where there is none
+     * {@return the style asked for by {@link #in}, else that of the first length given; millimetres where there is
+     * none}
      */
     public LengthStyle style() {
         return style(LengthStyle.MILLIMETRES);
     }
 
     /**
-     * Returns the style asked for by {@link #in}, else that of the first length given.
+     * {@return the style asked for by {@link #in}, else that of the first length given}
      *
      * @param otherwise the style where there is none
-     * @return the style
      */
     public LengthStyle style(LengthStyle otherwise) {
         return firstStyle().orElse(Objects.requireNonNull(otherwise, "otherwise"));

@@ -19,32 +19,29 @@ public final class Names {
     private Names() {}
 
     /**
-     * Returns words as a sentence begins.
+     * {@return words as a sentence begins; the first letter a capital}
      *
      * @param words one letter or more
-     * @return the same, the first letter a capital
      */
     public static String capital(String words) {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /**
-     * Returns the name without spaces around it, or refuses it: 1 to 50 characters on one line.
+     * {@return the name without spaces around it, or refuses it: 1 to 50 characters on one line}
      *
      * @param name as it was given
      * @param what what the name is of
-     * @return the name
      */
     public static String checked(String name, String what) {
         return checked(name, what, LONGEST);
     }
 
     /**
-     * Returns the words without spaces around them, or refuses them: 1 to 100 characters on one line.
+     * {@return the words without spaces around them, or refuses them: 1 to 100 characters on one line}
      *
      * @param words as they were given
      * @param what what the words are
-     * @return the words
      */
     public static String sentence(String words, String what) {
         return checked(words, what, LONGEST_SENTENCE);
@@ -56,12 +53,12 @@ public final class Names {
     }
 
     /**
-     * Returns the exception for a name that is not among the known ones, with the nearest known one if it is near.
+     * {@return the exception for a name that is not among the known ones, with the nearest known one if it is near; not
+     * thrown}
      *
      * @param name as it was given
      * @param what what the name is of
      * @param known the names there are
-     * @return the exception, not thrown
      */
     public static IllegalArgumentException unknown(String name, String what, Collection<String> known) {
         List<String> near = known.stream()
@@ -74,10 +71,9 @@ public final class Names {
     }
 
     /**
-     * Returns the names as one phrase: {@code a, b and c}.
+     * {@return the names as one phrase: {@code a, b and c}}
      *
      * @param names any number
-     * @return the phrase
      */
     public static String phrase(List<String> names) {
         int last = names.size() - 1;
@@ -87,10 +83,9 @@ public final class Names {
     }
 
     /**
-     * Returns the names parted by commas, as many as fit a line or two, and the count of the rest.
+     * {@return the names parted by commas, as many as fit a line or two, and the count of the rest}
      *
      * @param names any number
-     * @return the list
      */
     public static String shortList(List<String> names) {
         StringBuilder out = new StringBuilder();
@@ -129,10 +124,10 @@ public final class Names {
     }
 
     /**
-     * Returns a name as a code, such as {@code cut-rod-channel} for {@code cut rod channel}.
+     * {@return a name as a code, such as {@code cut-rod-channel} for {@code cut rod channel}; its letters and digits in
+     * lower case, words parted by hyphens; the name itself where it has neither}
      *
      * @param name in words
-     * @return its letters and digits in lower case, words parted by hyphens; the name itself where it has neither
      */
     public static String code(String name) {
         String words =

@@ -23,11 +23,10 @@ public final class Numbers {
     private Numbers() {}
 
     /**
-     * Returns the number without rounding noise, trailing zeros or grouping: {@code 647.7} for
-     * 647.6999999999999. Numbers of 1e15 and more, or under 1e-7, get an exponent.
+     * {@return the number without rounding noise, trailing zeros or grouping: {@code 647.7} for 647.6999999999999; at
+     * most twelve significant digits} Numbers of 1e15 and more, or under 1e-7, get an exponent.
      *
      * @param value any double; NaN and the infinities are named
-     * @return the text, at most twelve significant digits
      */
     public static String plain(double value) {
         if (!Double.isFinite(value)) {
@@ -45,12 +44,11 @@ public final class Numbers {
     }
 
     /**
-     * Returns the number with a fixed count of decimals, halves away from zero as on a calliper card: {@code 0.710}.
+     * {@return the number with a fixed count of decimals, halves away from zero as on a calliper card: {@code 0.710}}
      * Numbers of 1e15 and more keep {@value #HUGE_DIGITS} digits and an exponent.
      *
      * @param value any double; NaN and the infinities are named
      * @param decimals 0 to 100
-     * @return the text
      * @throws IllegalArgumentException if there are fewer or more decimals
      */
     public static String fixed(double value, int decimals) {
@@ -63,11 +61,10 @@ public final class Numbers {
     }
 
     /**
-     * Returns whether {@link #fixed} prints nothing but noughts.
+     * {@return whether {@link #fixed} prints nothing but noughts; true for what rounds to 0}
      *
      * @param value any double
      * @param decimals 0 or more
-     * @return true for what rounds to 0
      */
     public static boolean isNothing(double value, int decimals) {
         return Math.abs(value) < 1
@@ -75,11 +72,10 @@ public final class Numbers {
     }
 
     /**
-     * Returns the number rounded to some decimals, without the zeros at its end: {@code 8.5} for 8.500.
+     * {@return the number rounded to some decimals, without the zeros at its end: {@code 8.5} for 8.500}
      *
      * @param value any double; NaN and the infinities are named
      * @param mostDecimals 0 to 100
-     * @return the text
      * @throws IllegalArgumentException if there are fewer or more decimals
      */
     public static String trimmed(double value, int mostDecimals) {
@@ -92,12 +88,11 @@ public final class Numbers {
     }
 
     /**
-     * Returns the number rounded to some digits, without the zeros at its end, with an exponent as {@link #plain} would
-     * write it: {@code 1.235E-9}.
+     * {@return the number rounded to some digits, without the zeros at its end, with an exponent as {@link #plain}
+     * would write it: {@code 1.235E-9}}
      *
      * @param value any double; NaN and the infinities are named
      * @param digits 1 or more
-     * @return the text
      */
     public static String significant(double value, int digits) {
         if (!Double.isFinite(value)) {
@@ -112,12 +107,11 @@ public final class Numbers {
     }
 
     /**
-     * Returns how many decimals a value deserves beside its standard uncertainty: two significant digits of the
-     * uncertainty (GUM 7.2.6), between 0 and 9.
+     * {@return how many decimals a value deserves beside its standard uncertainty: two significant digits of the
+     * uncertainty (GUM 7.2.6), between 0 and 9}
      *
      * @param uncertainty standard uncertainty, more than 0 and finite, else {@code otherwise} is returned
      * @param otherwise decimals where there is no usable uncertainty
-     * @return decimals
      */
     public static int decimalsFor(double uncertainty, int otherwise) {
         if (!(uncertainty > 0) || Double.isInfinite(uncertainty)) {
@@ -129,12 +123,11 @@ public final class Numbers {
     }
 
     /**
-     * Returns a probability as percent with one decimal, or as many as keep it from reading as certain when it is not:
-     * {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}, {@code 0.04 %}. A chance of less than one in two
+     * {@return a probability as percent with one decimal, or as many as keep it from reading as certain when it is not:
+     * {@code 95.0 %}, {@code 99.98 %}, {@code more than 99.9999 %}, {@code 0.04 %}} A chance of less than one in two
      * millions is {@code 0.0 %}: nobody waits for it.
      *
      * @param probability in [0, 1]
-     * @return the text
      */
     public static String percent(double probability) {
         if (!(probability >= NEGLIGIBLE)) {

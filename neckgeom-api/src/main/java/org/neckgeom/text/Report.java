@@ -29,10 +29,9 @@ public final class Report {
     }
 
     /**
-     * Returns a report with the given first line.
+     * {@return a report with the given first line}
      *
      * @param title such as {@code Slot offset}
-     * @return a new report
      */
     public static Report titled(String title) {
         return new Report(title);
@@ -63,21 +62,20 @@ public final class Report {
     }
 
     /**
-     * Returns the lines as {@link #toString}, cut at the end of a line where JShell would cut a longer text in its middle.
-     *
-     * @return at most {@value #MOST} characters
+     * {@return the lines as {@link #toString}, cut at the end of a line where JShell would cut a longer text in its
+     * middle; at most {@value #MOST} characters}
      */
     public String fitted() {
         return cut(toString(), MOST, "\n  ...");
     }
 
     /**
-     * Returns a text, or as many of its lines as there is room for and an ending.
+     * {@return a text, or as many of its lines as there is room for and an ending; cut at the end of a line where one
+     * ends early enough}
      *
      * @param text of one line or more
      * @param most characters, the ending among them
      * @param ending after the last line shown
-     * @return the text, cut at the end of a line where one ends early enough
      */
     public static String cut(String text, int most, String ending) {
         if (text.length() <= most) {

@@ -16,10 +16,9 @@ public final class Words {
     private Words() {}
 
     /**
-     * Returns the text in quotes, cut after 100 characters, on one line.
+     * {@return the text in quotes, cut after 100 characters, on one line, such as {@code "1 3/4 in"}}
      *
      * @param text what was written
-     * @return such as {@code "1 3/4 in"}
      */
     public static String quoted(String text) {
         return quoted(text, LONGEST);
@@ -30,10 +29,10 @@ public final class Words {
     }
 
     /**
-     * Returns the text on one line of printable letters; others are written out.
+     * {@return the text on one line of printable letters; others are written out; the same where it is printable;
+     * {@code \}{@code u001b} for an escape character}
      *
      * @param text any text
-     * @return the same where it is printable; {@code \}{@code u001b} for an escape character
      */
     public static String shown(String text) {
         if (isLine(text)) {
@@ -80,11 +79,10 @@ public final class Words {
     }
 
     /**
-     * Returns a name that fits into a row of a report.
+     * {@return a name that fits into a row of a report}
      *
      * @param name 1 to 100 printable characters on one line
      * @param what whose name it is, for the message
-     * @return the name
      * @throws IllegalArgumentException if it does not fit
      */
     public static String name(String name, String what) {
@@ -92,12 +90,11 @@ public final class Words {
     }
 
     /**
-     * Returns words of no more than a length.
+     * {@return words of no more than a length}
      *
      * @param text printable characters on one line, not blank
      * @param what what they are, for the message
      * @param longest the most characters
-     * @return the words
      * @throws IllegalArgumentException if they do not fit
      */
     public static String line(String text, String what, int longest) {

@@ -34,12 +34,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns an amount.
+     * {@return an amount}
      *
      * @param <Q> the kind of quantity
      * @param value in the unit, finite
      * @param unit its unit
-     * @return the amount
      * @throws IllegalArgumentException if the value is NaN, infinite, or too large for the house unit
      */
     public static <Q extends Quantity<Q>> Amount<Q> of(double value, ShopUnit<Q> unit) {
@@ -51,12 +50,11 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns an amount given in the house unit of its kind, to be read in another unit.
+     * {@return an amount given in the house unit of its kind, to be read in another unit}
      *
      * @param <Q> the kind of quantity
      * @param house in the house unit, finite
      * @param unit the unit to read it in
-     * @return the amount
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public static <Q extends Quantity<Q>> Amount<Q> ofHouse(double house, ShopUnit<Q> unit) {
@@ -73,13 +71,12 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns any provider's quantity as an amount: itself when it is one, otherwise in the shop unit that is the same,
-     * or else in the house unit of its kind.
+     * {@return any provider's quantity as an amount: itself when it is one, otherwise in the shop unit that is the
+     * same, or else in the house unit of its kind}
      *
      * @param <Q> the kind of quantity
      * @param quantity of any JSR 385 provider
      * @param name what it is, for the message
-     * @return the amount
      * @throws IllegalArgumentException if it is not finite or of no kind known here
      */
     public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, String name) {
@@ -90,13 +87,13 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns any provider's quantity as an amount, after a look at its kind, which a raw type may have lied about.
+     * {@return any provider's quantity as an amount, after a look at its kind, which a raw type may have lied about; in
+     * its own unit}
      *
      * @param <Q> the kind of quantity
      * @param quantity of any JSR 385 provider
      * @param like any unit of the kind wanted
      * @param name what it is, for the message
-     * @return the amount, in its own unit
      * @throws IllegalArgumentException if it is not finite or of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> from(Quantity<Q> quantity, ShopUnit<Q> like, String name) {
@@ -107,59 +104,43 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
         return from(quantity, name);
     }
 
-    /**
-     * Returns the number in this amount's own unit.
-     *
-     * @return the number, finite
-     */
+    /** {@return the number in this amount's own unit; finite} */
     public double value() {
         return value;
     }
 
-    /**
-     * Returns the unit this amount is read in.
-     *
-     * @return the unit
-     */
+    /** {@return the unit this amount is read in} */
     public ShopUnit<Q> unit() {
         return unit;
     }
 
-    /**
-     * Returns the number in the house unit of its kind: mm, rad, N, MPa, degrees Celsius, Hz, mm/s, W.
-     *
-     * @return the number, finite
-     */
+    /** {@return the number in the house unit of its kind: mm, rad, N, MPa, degrees Celsius, Hz, mm/s, W; finite} */
     public double house() {
         return house;
     }
 
     /**
-     * Returns the number in the house unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
-     * scale begins.
-     *
-     * @return the number, finite; that of {@link #house} but for temperature scales with a zero of their own
+     * {@return the number in the house unit, taken as a difference: 1.8 degF are 1 degree Celsius wide, wherever their
+     * scale begins; finite; that of {@link #house} but for temperature scales with a zero of their own}
      */
     public double differenceHouse() {
         return unit.hasOffset() ? house - unit.toHouse(0) : house;
     }
 
     /**
-     * Returns the same amount read in another unit.
+     * {@return the same amount read in another unit; an amount equal to this one}
      *
      * @param other the unit
-     * @return an amount equal to this one
      */
     public Amount<Q> in(ShopUnit<Q> other) {
         return other == unit ? this : ofHouse(house, other);
     }
 
     /**
-     * Returns the same amount read in the unit of a style; what is no length, and has no unit of the style, stays as it
-     * is.
+     * {@return the same amount read in the unit of a style; what is no length, and has no unit of the style, stays as
+     * it is; an amount equal to this one}
      *
      * @param style how lengths are printed
-     * @return an amount equal to this one
      */
     @Override
     public Amount<Q> in(LengthStyle style) {
@@ -167,20 +148,18 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns the number in the given unit.
+     * {@return the number in the given unit}
      *
      * @param other the unit
-     * @return the number
      */
     public double valueIn(ShopUnit<Q> other) {
         return other == unit ? value : Objects.requireNonNull(other, "unit").fromHouse(house);
     }
 
     /**
-     * Returns the sum in this amount's unit.
+     * {@return the sum in this amount's unit}
      *
      * @param other of the same kind, any provider's
-     * @return the sum
      * @throws ArithmeticException for temperatures, which do not add
      */
     public Amount<Q> plus(Quantity<Q> other) {
@@ -188,10 +167,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns the difference in this amount's unit.
+     * {@return the difference in this amount's unit; this less the other}
      *
      * @param other of the same kind, any provider's
-     * @return this less the other
      * @throws ArithmeticException for temperatures, which do not subtract
      */
     public Amount<Q> minus(Quantity<Q> other) {
@@ -209,10 +187,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns a multiple.
+     * {@return a multiple; this times the factor}
      *
      * @param factor finite
-     * @return this times the factor
      * @throws ArithmeticException for temperatures, which have no multiples
      */
     public Amount<Q> times(double factor) {
@@ -221,10 +198,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns a part.
+     * {@return a part; this divided by the divisor}
      *
      * @param divisor finite, not 0
-     * @return this divided by the divisor
      * @throws ArithmeticException if the divisor is 0, or for temperatures
      */
     public Amount<Q> dividedBy(double divisor) {
@@ -236,10 +212,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns the ratio of two amounts of a kind.
+     * {@return the ratio of two amounts of a kind; this divided by the other, a number}
      *
      * @param other of the same kind, not 0
-     * @return this divided by the other, a number
      * @throws ArithmeticException if the other is 0, or for temperatures
      */
     public double ratioTo(Quantity<Q> other) {
@@ -257,9 +232,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns this amount with the other sign.
+     * {@return this amount with the other sign; minus this}
      *
-     * @return minus this
      * @throws ArithmeticException for temperatures, which have no multiples
      */
     public Amount<Q> negated() {
@@ -267,9 +241,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns this amount without its sign.
+     * {@return this amount without its sign}
      *
-     * @return the size
      * @throws ArithmeticException for temperatures under 0, which have no multiples
      */
     public Amount<Q> abs() {
@@ -446,9 +419,8 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns number, space, unit with up to twelve digits, for sentences that must tell two near amounts apart.
-     *
-     * @return such as {@code 0.236220472441 in} for 6 mm read in inches
+     * {@return number, space, unit with up to twelve digits, for sentences that must tell two near amounts apart, such
+     * as {@code 0.236220472441 in} for 6 mm read in inches}
      */
     public String exactly() {
         String number = Numbers.plain(value);
@@ -456,11 +428,9 @@ public final class Amount<Q extends Quantity<Q>> implements Quantity<Q>, Compara
     }
 
     /**
-     * Returns the shortest text that {@link ShopUnits#parse} reads back as an amount equal to this, bit by bit: in its own
-     * unit where a number of it gives the house value back, and else in the house unit, where one always does. The same on
-     * every JDK.
-     *
-     * @return such as {@code 1.75 in}, at most 17 digits
+     * {@return the shortest text that {@link ShopUnits#parse} reads back as an amount equal to this, bit by bit: in its
+     * own unit where a number of it gives the house value back, and else in the house unit, where one always does; such
+     * as {@code 1.75 in}, at most 17 digits} The same on every JDK.
      */
     public String lossless() {
         return Lossless.text(house, unit);

@@ -39,13 +39,13 @@ public final class HouseUnits {
     private HouseUnits() {}
 
     /**
-     * Returns any quantity in the house unit of its kind.
+     * {@return any quantity in the house unit of its kind; the number in the house unit, finite, 0 or from {@link
+     * #LEAST} to {@link #MOST} in size}
      *
      * @param <Q> the kind of quantity
      * @param quantity any provider's
      * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
-     * @return the number in the house unit, finite, 0 or from {@link #LEAST} to {@link #MOST} in size
      * @throws IllegalArgumentException if it is of another kind (through a raw type), not finite, too large or too small
      */
     public static <Q extends Quantity<Q>> double of(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
@@ -89,10 +89,9 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a station in mm that some function is asked about.
+     * {@return a station in mm that some function is asked about}
      *
      * @param xMm along the neck in mm, {@link #MOST} or less in size
-     * @return the same
      * @throws IllegalArgumentException if it is no number or too large
      */
     public static double stationMm(double xMm) {
@@ -107,57 +106,52 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a length in mm.
+     * {@return a length in mm}
      *
      * @param length any finite length
      * @param name the parameter, for the message
-     * @return mm
      */
     public static double mm(Quantity<Length> length, String name) {
         return of(length, ShopUnit.MILLIMETRE, name);
     }
 
     /**
-     * Returns a length in mm that must be more than 0.
+     * {@return a length in mm that must be more than 0}
      *
      * @param length more than 0
      * @param name the parameter, for the message
-     * @return mm, more than 0
      */
     public static double mmPositive(Quantity<Length> length, String name) {
         return positive(length, ShopUnit.MILLIMETRE, name);
     }
 
     /**
-     * Returns a length in mm that must be 0 or more.
+     * {@return a length in mm that must be 0 or more}
      *
      * @param length 0 or more
      * @param name the parameter, for the message
-     * @return mm, 0 or more
      */
     public static double mmNotNegative(Quantity<Length> length, String name) {
         return notNegative(length, ShopUnit.MILLIMETRE, name);
     }
 
     /**
-     * Returns an angle in rad.
+     * {@return an angle in rad}
      *
      * @param angle any finite angle
      * @param name the parameter, for the message
-     * @return rad
      */
     public static double rad(Quantity<Angle> angle, String name) {
         return of(angle, ShopUnit.RADIAN, name);
     }
 
     /**
-     * Returns an angle in rad that must lie between two angles, both excluded.
+     * {@return an angle in rad that must lie between two angles, both excluded}
      *
      * @param angle the angle
      * @param lowDegrees lower end in degrees, excluded
      * @param highDegrees upper end in degrees, excluded
      * @param name the parameter, for the message
-     * @return rad
      */
     public static double radBetween(Quantity<Angle> angle, double lowDegrees, double highDegrees, String name) {
         double rad = rad(angle, name);
@@ -169,44 +163,40 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a force in N.
+     * {@return a force in N}
      *
      * @param force any finite force
      * @param name the parameter, for the message
-     * @return N
      */
     public static double newton(Quantity<Force> force, String name) {
         return of(force, ShopUnit.NEWTON, name);
     }
 
     /**
-     * Returns a pressure, stress or elastic modulus in MPa.
+     * {@return a pressure, stress or elastic modulus in MPa}
      *
      * @param pressure any finite pressure
      * @param name the parameter, for the message
-     * @return MPa
      */
     public static double megapascal(Quantity<Pressure> pressure, String name) {
         return of(pressure, ShopUnit.MEGAPASCAL, name);
     }
 
     /**
-     * Returns a ratio as a plain number: 0.95 for 95 percent.
+     * {@return a ratio as a plain number: 0.95 for 95 percent}
      *
      * @param ratio any finite ratio
      * @param name the parameter, for the message
-     * @return the number
      */
     public static double ratio(Quantity<Dimensionless> ratio, String name) {
         return of(ratio, ShopUnit.ONE, name);
     }
 
     /**
-     * Returns a probability as a plain number strictly between 0 and 1.
+     * {@return a probability as a plain number strictly between 0 and 1}
      *
      * @param probability more than 0 and less than 100 percent
      * @param name the parameter, for the message
-     * @return in (0, 1)
      */
     public static double probability(Quantity<Dimensionless> probability, String name) {
         double p = ratio(probability, name);
@@ -217,11 +207,10 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a temperature in degrees Celsius.
+     * {@return a temperature in degrees Celsius}
      *
      * @param temperature absolute zero or more
      * @param name the parameter, for the message
-     * @return degrees Celsius
      */
     public static double celsius(Quantity<Temperature> temperature, String name) {
         double c = of(temperature, ShopUnit.CELSIUS, name);
@@ -232,35 +221,32 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a frequency in Hz.
+     * {@return a frequency in Hz}
      *
      * @param frequency any finite frequency
      * @param name the parameter, for the message
-     * @return Hz
      */
     public static double hertz(Quantity<Frequency> frequency, String name) {
         return of(frequency, ShopUnit.HERTZ, name);
     }
 
     /**
-     * Returns a speed in mm/s.
+     * {@return a speed in mm/s}
      *
      * @param speed any finite speed
      * @param name the parameter, for the message
-     * @return mm/s
      */
     public static double mmPerSecond(Quantity<Speed> speed, String name) {
         return of(speed, ShopUnit.MM_PER_SECOND, name);
     }
 
     /**
-     * Returns a quantity in its house unit that must be more than 0.
+     * {@return a quantity in its house unit that must be more than 0; the number in the house unit, more than 0}
      *
      * @param <Q> the kind of quantity
      * @param quantity more than 0
      * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
-     * @return the number in the house unit, more than 0
      */
     public static <Q extends Quantity<Q>> double positive(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         if (quantity instanceof Amount<Q> own && own.unit() == unit && isUsual(own.house())) {
@@ -274,13 +260,12 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a quantity in its house unit that must be 0 or more.
+     * {@return a quantity in its house unit that must be 0 or more; the number in the house unit, 0 or more}
      *
      * @param <Q> the kind of quantity
      * @param quantity 0 or more
      * @param unit any unit of its kind, which says what kind is wanted
      * @param name the parameter, for the message
-     * @return the number in the house unit, 0 or more
      */
     public static <Q extends Quantity<Q>> double notNegative(Quantity<Q> quantity, ShopUnit<Q> unit, String name) {
         if (quantity instanceof Amount<Q> own && own.unit() == unit && isUsual(own.house())) {
@@ -294,12 +279,11 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns a number that must be finite, without the sign of a zero.
+     * {@return a number that must be finite, without the sign of a zero}
      *
      * @param value any number
      * @param name the parameter, for the message
      * @param unit its unit as printed, may be empty
-     * @return the number
      */
     public static double finite(double value, String name, String unit) {
         if (!Double.isFinite(value)) {
@@ -309,13 +293,13 @@ public final class HouseUnits {
     }
 
     /**
-     * Returns the exception for a quantity that breaks a rule: {@code NAME must be RULE, but was VALUE UNIT}.
+     * {@return the exception for a quantity that breaks a rule: {@code NAME must be RULE, but was VALUE UNIT}; for the
+     * caller to throw}
      *
      * @param name the parameter
      * @param code of the rule, lower case with hyphens, such as {@code more-than}
      * @param rule what is allowed, with unit
      * @param given what was given
-     * @return the exception, for the caller to throw
      */
     public static Refusal refused(String name, String code, String rule, Quantity<?> given) {
         Objects.requireNonNull(given, "given");

@@ -49,30 +49,27 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns what makers call it, in a neck file and on a command line.
-     *
-     * @return mm, inch (decimals and thou) or fractions (to 1/64 in)
+     * {@return what makers call it, in a neck file and on a command line; mm, inch (decimals and thou) or fractions (to
+     * 1/64 in)}
      */
     public String word() {
         return word;
     }
 
     /**
-     * Returns the style a length was given in: decimal inches for inch, thou and foot, otherwise millimetres.
+     * {@return the style a length was given in: decimal inches for inch, thou and foot, otherwise millimetres}
      *
      * @param length of any provider
-     * @return its style
      */
     public static LengthStyle of(Quantity<Length> length) {
         return ofUnit(Amount.from(length, "length").unit());
     }
 
     /**
-     * Returns the style of a unit: that of {@link ShopUnit#INCH_FRACTION} its own, decimal inches for inch, thou and foot,
-     * otherwise millimetres.
+     * {@return the style of a unit: that of {@link ShopUnit#INCH_FRACTION} its own, decimal inches for inch, thou and
+     * foot, otherwise millimetres}
      *
      * @param unit of length; one of another kind has the style of millimetres
-     * @return its style
      */
     public static LengthStyle ofUnit(ShopUnit<?> unit) {
         if (unit == ShopUnit.MILLIMETRE) {
@@ -85,41 +82,30 @@ public enum LengthStyle {
         return inches ? DECIMAL_INCHES : MILLIMETRES;
     }
 
-    /**
-     * Returns the unit in which this style hands out lengths.
-     *
-     * @return mm or in
-     */
+    /** {@return the unit in which this style hands out lengths; mm or in} */
     public ShopUnit<Length> unit() {
         return unit;
     }
 
     /**
-     * Returns the style for tables of many lengths, where decimals are easier to compare: this, or decimal inches for
-     * fractions.
-     *
-     * @return millimetres or decimal inches
+     * {@return the style for tables of many lengths, where decimals are easier to compare: this, or decimal inches for
+     * fractions; millimetres or decimal inches}
      */
     public LengthStyle inTables() {
         return this == INCH_FRACTIONS ? DECIMAL_INCHES : this;
     }
 
-    /**
-     * Returns the unit in which this style hands out small differences, such as spreads and budgets.
-     *
-     * @return mm or thou
-     */
+    /** {@return the unit in which this style hands out small differences, such as spreads and budgets; mm or thou} */
     public ShopUnit<Length> fineUnit() {
         return this == MILLIMETRES ? ShopUnit.MILLIMETRE : ShopUnit.THOU;
     }
 
     /**
-     * Returns the unit in which this style hands out amounts of any kind: its own for a length, mm or in a minute for a
-     * speed in one of them, and for anything else the unit given.
+     * {@return the unit in which this style hands out amounts of any kind: its own for a length, mm or in a minute for
+     * a speed in one of them, and for anything else the unit given; the unit to read it in}
      *
      * @param <Q> the kind of quantity
      * @param given the unit it is in
-     * @return the unit to read it in
      */
     public <Q extends Quantity<Q>> ShopUnit<Q> unitFor(ShopUnit<Q> given) {
         if (Objects.requireNonNull(given, "unit").kind() == (Class<?>) Length.class) {
@@ -130,12 +116,11 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns the unit in which this style hands out small differences of any kind: {@link #fineUnit} for a length, and for
-     * anything else the unit given.
+     * {@return the unit in which this style hands out small differences of any kind: {@link #fineUnit} for a length,
+     * and for anything else the unit given; the unit to read it in}
      *
      * @param <Q> the kind of quantity
      * @param given the unit it is in
-     * @return the unit to read it in
      */
     public <Q extends Quantity<Q>> ShopUnit<Q> fineUnitFor(ShopUnit<Q> given) {
         boolean length = Objects.requireNonNull(given, "unit").kind() == (Class<?>) Length.class;
@@ -147,20 +132,15 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns a length in this style's unit.
+     * {@return a length in this style's unit}
      *
      * @param mm in mm, finite
-     * @return the amount
      */
     public Amount<Length> amount(double mm) {
         return Amount.ofHouse(mm, unit);
     }
 
-    /**
-     * Returns a round length near a millimetre, to quote rates by: 1 mm, 0.04 in, or 1/32 in.
-     *
-     * @return the amount
-     */
+    /** {@return a round length near a millimetre, to quote rates by: 1 mm, 0.04 in, or 1/32 in} */
     public Amount<Length> nearMillimetre() {
         return Amount.of(
                 switch (this) {
@@ -172,10 +152,10 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns a length to the usual three decimals of a millimetre or four of an inch, zeros kept: {@code 0.710 mm}.
+     * {@return a length to the usual three decimals of a millimetre or four of an inch, zeros kept: {@code 0.710 mm};
+     * the text with its unit}
      *
      * @param mm in mm
-     * @return the text with its unit
      */
     public String text(double mm) {
         if (this == INCH_FRACTIONS) {
@@ -188,10 +168,9 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns a length as short as it can be said to the same place: {@code 8.5 mm}.
+     * {@return a length as short as it can be said to the same place: {@code 8.5 mm}; the text with its unit}
      *
      * @param mm in mm
-     * @return the text with its unit
      */
     public String brief(double mm) {
         if (this == INCH_FRACTIONS) {
@@ -201,11 +180,11 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns a length as it is set by a rule: in fractions to the nearest mark, a sixty-fourth of an inch, without what is
-     * over, and else as {@link #brief}. What is left out is under 8 thou, and {@link #offMarkMm} says how much it is.
+     * {@return a length as it is set by a rule: in fractions to the nearest mark, a sixty-fourth of an inch, without
+     * what is over, and else as {@link #brief}; the text with its unit; as {@link #brief} where the nearest mark is 0}
+     * What is left out is under 8 thou, and {@link #offMarkMm} says how much it is.
      *
      * @param mm in mm
-     * @return the text with its unit; as {@link #brief} where the nearest mark is 0
      */
     public String mark(double mm) {
         double nearest = mm - offMarkMm(mm);
@@ -213,10 +192,10 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns how much more a length is than its {@link #mark}.
+     * {@return how much more a length is than its {@link #mark}, in mm, within half of a sixty-fourth of an inch in
+     * fractions; 0 in other styles}
      *
      * @param mm in mm
-     * @return in mm, within half of a sixty-fourth of an inch in fractions; 0 in other styles
      */
     public double offMarkMm(double mm) {
         if (this != INCH_FRACTIONS || !(Math.abs(mm) < ShopUnit.INCH.toHouse(MOST_MARKED_IN))) {
@@ -227,11 +206,10 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns a length rounded by its standard uncertainty: {@code 0.710 mm} beside 0.014 mm.
+     * {@return a length rounded by its standard uncertainty: {@code 0.710 mm} beside 0.014 mm; the text with its unit}
      *
      * @param mm in mm
      * @param standardUncertaintyMm in mm; where it is 0 the length prints as {@link #text}
-     * @return the text with its unit
      */
     public String text(double mm, double standardUncertaintyMm) {
         if (!(standardUncertaintyMm > 0) || this == INCH_FRACTIONS && !isSmall(mm)) {
@@ -243,11 +221,11 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns whether {@link #text(double, double)} prints a length as 0.
+     * {@return whether {@link #text(double, double)} prints a length as 0; true for a length that is lost beside its
+     * uncertainty, or under the usual decimals}
      *
      * @param mm in mm
      * @param standardUncertaintyMm in mm
-     * @return true for a length that is lost beside its uncertainty, or under the usual decimals
      */
     public boolean isNothing(double mm, double standardUncertaintyMm) {
         ShopUnit<Length> shown = isSmall(mm) ? ShopUnit.THOU : unit;
@@ -258,10 +236,10 @@ public enum LengthStyle {
     }
 
     /**
-     * Returns a standard uncertainty or another small length to two significant digits: {@code 0.014 mm}.
+     * {@return a standard uncertainty or another small length to two significant digits: {@code 0.014 mm}; the text
+     * with its unit}
      *
      * @param mm in mm, 0 or more
-     * @return the text with its unit
      */
     public String small(double mm) {
         ShopUnit<Length> shown = Math.abs(mm) < SMALL_MM ? fineUnit() : unit;

@@ -15,20 +15,19 @@ import org.jspecify.annotations.Nullable;
 public interface SaysLengths<T> {
 
     /**
-     * Returns the same with its lengths said in a style.
+     * {@return the same with its lengths said in a style; a copy equal to this}
      *
      * @param style how lengths are printed
-     * @return a copy equal to this
      */
     T in(LengthStyle style);
 
     /**
-     * Returns a part said in a style, or nothing where there is none: for a value some of whose parts need not be told.
+     * {@return a part said in a style, or nothing where there is none: for a value some of whose parts need not be
+     * told; a copy equal to the part, or null}
      *
      * @param <P> the kind of the part
      * @param part the part, or null
      * @param style how lengths are printed
-     * @return a copy equal to the part, or null
      */
     static <P extends SaysLengths<P>> @Nullable P said(@Nullable P part, LengthStyle style) {
         return part == null ? null : part.in(style);

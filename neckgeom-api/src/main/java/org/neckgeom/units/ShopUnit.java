@@ -261,21 +261,16 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return BigDecimal.valueOf(numerator).divide(BigDecimal.valueOf(denominator), MathContext.DECIMAL128);
     }
 
-    /**
-     * Returns the symbol, such as {@code in}; the empty text for the number one.
-     *
-     * @return the symbol, ASCII only
-     */
+    /** {@return the symbol, such as {@code in}; the empty text for the number one; ASCII only} */
     public String symbol() {
         return symbol;
     }
 
     /**
-     * Returns a unit by its symbol or by its code of the Unified Code for Units of Measure, such as {@code in} or
-     * {@code [in_i]}; {@code 1} is the number one.
+     * {@return a unit by its symbol or by its code of the Unified Code for Units of Measure, such as {@code in} or
+     * {@code [in_i]}; {@code 1} is the number one}
      *
      * @param name symbol or code, case sensitive
-     * @return the unit
      * @throws IllegalArgumentException if no unit has this name
      */
     public static ShopUnit<?> named(String name) {
@@ -293,12 +288,11 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns a unit of a kind by its symbol or by its code of the Unified Code for Units of Measure.
+     * {@return a unit of a kind by its symbol or by its code of the Unified Code for Units of Measure}
      *
      * @param <Q> the kind of quantity
      * @param name symbol or code, case sensitive
      * @param kind such as {@code Length.class}
-     * @return the unit
      * @throws IllegalArgumentException if no unit of this kind has this name
      */
     public static <Q extends Quantity<Q>> ShopUnit<Q> named(String name, Class<Q> kind) {
@@ -309,40 +303,31 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return sameKind(unit, kind);
     }
 
-    /**
-     * Returns the kind of quantity this unit measures.
-     *
-     * @return the JSR 385 interface, such as {@code Length.class}
-     */
+    /** {@return the kind of quantity this unit measures; the JSR 385 interface, such as {@code Length.class}} */
     public Class<Q> kind() {
         return kind;
     }
 
-    /**
-     * Returns the kind in words with its article, for sentences: {@code a length}.
-     *
-     * @return such as {@code an angle}
-     */
+    /** {@return the kind in words with its article, for sentences: {@code a length}; such as {@code an angle}} */
     public String kindInWords() {
         return kindInWords;
     }
 
     /**
-     * Returns a value of this unit in the house unit of its kind. Exact: correctly rounded, but for temperature scales,
-     * whose zero is taken off in a rounding of its own.
+     * {@return a value of this unit in the house unit of its kind; the same in the house unit} Exact: correctly
+     * rounded, but for temperature scales, whose zero is taken off in a rounding of its own.
      *
      * @param value in this unit
-     * @return the same in the house unit
      */
     public double toHouse(double value) {
         return factor.toHouse(value);
     }
 
     /**
-     * Returns a house value in this unit, rounded once. Exact to half a unit in the last place, or next to it.
+     * {@return a house value in this unit, rounded once; the same in this unit} Exact to half a unit in the last place,
+     * or next to it.
      *
      * @param house in the house unit of this kind
-     * @return the same in this unit
      */
     public double fromHouse(double house) {
         return factor.fromHouse(house);
@@ -358,11 +343,10 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the unit that differences of this unit are read in, such as uncertainties: a difference of temperatures
+     * {@return the unit that differences of this unit are read in, such as uncertainties: a difference of temperatures
      * has no zero elsewhere, so degrees Fahrenheit and kelvins give way to degrees Celsius; and a fraction of an inch
-     * gives way to thou.
-     *
-     * @return this unit, or the house unit of its kind where {@link #hasOffset}, or thou for {@link #INCH_FRACTION}
+     * gives way to thou; this unit, or the house unit of its kind where {@link #hasOffset}, or thou for {@link
+     * #INCH_FRACTION}}
      */
     public ShopUnit<Q> forDifferences() {
         if ((ShopUnit<?>) this == INCH_FRACTION) {
@@ -372,12 +356,11 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the unit for numbers that stand side by side, such as the ends of an interval, where fractions would be
+     * {@return the unit for numbers that stand side by side, such as the ends of an interval, where fractions would be
      * hard to compare: for {@link #INCH_FRACTION} thou while they are under a tenth of an inch and decimal inches from
-     * there on, for any other unit itself.
+     * there on, for any other unit itself; the unit to say them in}
      *
      * @param largest the largest of them in the house unit
-     * @return the unit to say them in
      */
     public ShopUnit<Q> sideBySide(double largest) {
         if ((ShopUnit<?>) this != INCH_FRACTION) {
@@ -387,9 +370,8 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the code of the Unified Code for Units of Measure (UCUM), case sensitive, such as {@code [in_i]}.
-     *
-     * @return the code, {@code 1} for the number one
+     * {@return the code of the Unified Code for Units of Measure (UCUM), case sensitive, such as {@code [in_i]}; {@code
+     * 1} for the number one}
      */
     public String ucum() {
         return UcumCodes.of(this);
@@ -408,20 +390,12 @@ public final class ShopUnit<Q extends Quantity<Q>> {
         return kind == (Class<?>) Temperature.class;
     }
 
-    /**
-     * Returns the JSR 385 unit this one stands for, made by Indriya on first use.
-     *
-     * @return the unit
-     */
+    /** {@return the JSR 385 unit this one stands for, made by Indriya on first use} */
     public Unit<Q> jsr385() {
         return jsr385.get();
     }
 
-    /**
-     * Returns the house unit of this unit's kind.
-     *
-     * @return this unit where it is the house unit itself
-     */
+    /** {@return the house unit of this unit's kind; this unit where it is the house unit itself} */
     ShopUnit<Q> house() {
         if (factor == Factor.IDENTITY) {
             return this;
@@ -435,10 +409,9 @@ public final class ShopUnit<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns an amount in this unit.
+     * {@return an amount in this unit}
      *
      * @param value in this unit, finite
-     * @return the amount
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     public Amount<Q> of(double value) {

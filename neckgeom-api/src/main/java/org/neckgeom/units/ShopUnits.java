@@ -28,30 +28,28 @@ public final class ShopUnits {
     private ShopUnits() {}
 
     /**
-     * Returns a length in millimetres.
+     * {@return a length in millimetres}
      *
      * @param value in mm, finite
-     * @return the length
      */
     public static Amount<Length> mm(double value) {
         return ShopUnit.MILLIMETRE.of(value);
     }
 
     /**
-     * Returns a length in inches of 25.4 mm exactly.
+     * {@return a length in inches of 25.4 mm exactly}
      *
      * @param value in inches, finite
-     * @return the length
      */
     public static Amount<Length> inch(double value) {
         return ShopUnit.INCH.of(value);
     }
 
     /**
-     * Returns a length in whole inches. 0 is refused: in Java {@code 3 / 8} is 0, and so is the length of {@code inch(3 / 8)}.
+     * {@return a length in whole inches} 0 is refused: in Java {@code 3 / 8} is 0, and so is the length of {@code
+     * inch(3 / 8)}.
      *
      * @param whole inches, not 0; {@code inch(0.0)} is no length at all
-     * @return the length
      * @throws IllegalArgumentException if it is 0
      */
     public static Amount<Length> inch(int whole) {
@@ -66,11 +64,10 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns a length of a fraction of an inch, such as {@code inch(3, 8)}: the double nearest to it.
+     * {@return a length of a fraction of an inch, such as {@code inch(3, 8)}: the double nearest to it}
      *
      * @param numerator of either sign
      * @param denominator 1 or more
-     * @return the length
      * @throws IllegalArgumentException if the denominator is less than 1
      */
     public static Amount<Length> inch(int numerator, int denominator) {
@@ -81,12 +78,11 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns a length of inches and a fraction, such as {@code inch(1, 3, 4)} for 1 3/4 in: the double nearest to it.
+     * {@return a length of inches and a fraction, such as {@code inch(1, 3, 4)} for 1 3/4 in: the double nearest to it}
      *
      * @param whole inches, of either sign: {@code inch(-1, 3, 4)} is -1 3/4 in
      * @param numerator 0 or more, and less than the denominator
      * @param denominator 1 or more
-     * @return the length
      * @throws IllegalArgumentException if the fraction is less than 0, or 1 or more
      */
     public static Amount<Length> inch(int whole, int numerator, int denominator) {
@@ -102,10 +98,9 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns a length in inches from a number as written on a drawing.
+     * {@return a length in inches from a number as written on a drawing}
      *
      * @param text such as {@code 1 3/4}, {@code 3/8}, {@code 1.75}; without a unit
-     * @return the length
      * @throws IllegalArgumentException if it is no such number
      */
     public static Amount<Length> inch(String text) {
@@ -122,161 +117,145 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns a length in thousandths of an inch.
+     * {@return a length in thousandths of an inch}
      *
      * @param value in thou, finite
-     * @return the length
      */
     public static Amount<Length> thou(double value) {
         return ShopUnit.THOU.of(value);
     }
 
     /**
-     * Returns a length in feet, for the radius of a dome.
+     * {@return a length in feet, for the radius of a dome}
      *
      * @param value in feet of 304.8 mm, finite
-     * @return the length
      */
     public static Amount<Length> feet(double value) {
         return ShopUnit.FOOT.of(value);
     }
 
     /**
-     * Returns an angle in degrees.
+     * {@return an angle in degrees}
      *
      * @param value in degrees, finite
-     * @return the angle
      */
     public static Amount<Angle> deg(double value) {
         return ShopUnit.DEGREE.of(value);
     }
 
     /**
-     * Returns a force in newtons.
+     * {@return a force in newtons}
      *
      * @param value in N, finite
-     * @return the force
      */
     public static Amount<Force> newton(double value) {
         return ShopUnit.NEWTON.of(value);
     }
 
     /**
-     * Returns a force in pounds-force.
+     * {@return a force in pounds-force}
      *
      * @param value in lbf, finite
-     * @return the force
      */
     public static Amount<Force> poundForce(double value) {
         return ShopUnit.POUND_FORCE.of(value);
     }
 
     /**
-     * Returns an elastic modulus or a stress in gigapascals.
+     * {@return an elastic modulus or a stress in gigapascals}
      *
      * @param value in GPa, finite
-     * @return the modulus
      */
     public static Amount<Pressure> gigapascal(double value) {
         return ShopUnit.GIGAPASCAL.of(value);
     }
 
     /**
-     * Returns a ratio in percent.
+     * {@return a ratio in percent}
      *
      * @param value in percent, finite
-     * @return the ratio
      */
     public static Amount<Dimensionless> percent(double value) {
         return ShopUnit.PERCENT.of(value);
     }
 
     /**
-     * Returns a temperature in degrees Celsius.
+     * {@return a temperature in degrees Celsius}
      *
      * @param value in degrees Celsius, finite
-     * @return the temperature
      */
     public static Amount<Temperature> celsius(double value) {
         return ShopUnit.CELSIUS.of(value);
     }
 
     /**
-     * Returns a temperature in degrees Fahrenheit.
+     * {@return a temperature in degrees Fahrenheit}
      *
      * @param value in degrees Fahrenheit, finite
-     * @return the temperature
      */
     public static Amount<Temperature> fahrenheit(double value) {
         return ShopUnit.FAHRENHEIT.of(value);
     }
 
     /**
-     * Returns a frequency in hertz.
+     * {@return a frequency in hertz}
      *
      * @param value in Hz, finite
-     * @return the frequency
      */
     public static Amount<Frequency> hertz(double value) {
         return ShopUnit.HERTZ.of(value);
     }
 
     /**
-     * Returns a cutter's speed of rotation.
+     * {@return a cutter's speed of rotation}
      *
      * @param value in revolutions per minute, finite
-     * @return the speed of rotation
      */
     public static Amount<Frequency> rpm(double value) {
         return ShopUnit.RPM.of(value);
     }
 
     /**
-     * Returns a feed.
+     * {@return a feed}
      *
      * @param value in mm per minute, finite
-     * @return the feed
      */
     public static Amount<Speed> mmPerMinute(double value) {
         return ShopUnit.MM_PER_MINUTE.of(value);
     }
 
     /**
-     * Returns a feed.
+     * {@return a feed}
      *
      * @param value in inches per minute, finite
-     * @return the feed
      */
     public static Amount<Speed> inchPerMinute(double value) {
         return ShopUnit.INCH_PER_MINUTE.of(value);
     }
 
     /**
-     * Returns a mass per length, for strings.
+     * {@return a mass per length, for strings}
      *
      * @param value in grams per metre, finite
-     * @return the mass per length
      */
     public static Amount<LinearDensity> gramPerMetre(double value) {
         return ShopUnit.GRAM_PER_METRE.of(value);
     }
 
     /**
-     * Returns a density.
+     * {@return a density}
      *
      * @param value in kg/m3, finite
-     * @return the density
      */
     public static Amount<MassDensity> kgPerM3(double value) {
         return ShopUnit.KG_PER_M3.of(value);
     }
 
     /**
-     * Returns the frequency of a note in equal temperament with A4 = 440 Hz: {@code 440 * 2^((n - 69)/12)}, n counted
-     * in semitones with A4 = 69. Source: ISO 16 (standard tuning frequency). Exact to a unit in the last place or two.
+     * {@return the frequency of a note in equal temperament with A4 = 440 Hz: {@code 440 * 2^((n - 69)/12)}, n counted
+     * in semitones with A4 = 69} Source: ISO 16 (standard tuning frequency). Exact to a unit in the last place or two.
      *
      * @param note letter, optional {@code #} or {@code b}, octave: {@code A3}, {@code F#2}, {@code Bb1}, {@code C-1}
-     * @return the frequency
      * @throws IllegalArgumentException if it is no such note
      */
     public static Amount<Frequency> pitch(String note) {
@@ -284,12 +263,11 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns a length from text with its unit.
+     * {@return a length from text with its unit; remembering its unit}
      *
      * @param text such as {@code 1 3/4 in}, {@code 44.5 mm}, {@code 3/8"}, {@code 12 thou}, {@code 25 ft},
      *     {@code 1 3/4 in + 2.0 thou}, {@code -(1 3/4 in + 2.0 thou)}; spaces, minus signs and primes may be those of a
      *     word processor, and a unit in capitals
-     * @return the length, remembering its unit
      * @throws IllegalArgumentException if it cannot be read: the text is quoted, and a good one shown
      */
     public static Amount<Length> length(String text) {
@@ -316,10 +294,9 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns an angle from text with its unit.
+     * {@return an angle from text with its unit; remembering its unit}
      *
      * @param text such as {@code 13 deg} or {@code 0.02 rad}
-     * @return the angle, remembering its unit
      * @throws IllegalArgumentException if it cannot be read
      */
     public static Amount<Angle> angle(String text) {
@@ -327,12 +304,12 @@ public final class ShopUnits {
     }
 
     /**
-     * Returns a quantity of the given kind from text with its unit: what {@link Amount#toString} writes is read back.
+     * {@return a quantity of the given kind from text with its unit: what {@link Amount#toString} writes is read back;
+     * remembering its unit}
      *
      * @param <Q> the kind of quantity
      * @param text number, then unit; a ratio may go without
      * @param kind such as {@code Force.class}
-     * @return the amount, remembering its unit
      * @throws IllegalArgumentException if it cannot be read, lacks its unit, or has one of another kind
      */
     public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Class<Q> kind) {

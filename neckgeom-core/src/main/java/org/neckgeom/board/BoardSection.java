@@ -48,12 +48,11 @@ public final class BoardSection implements Answer {
     }
 
     /**
-     * Returns a section by its sizes, at the nut.
+     * {@return a section by its sizes, at the nut}
      *
      * @param width more than 0
      * @param middle thickness on the centreline, more than 0
      * @param radius of the crown, more than half the width
-     * @return the section
      */
     public static BoardSection of(Quantity<Length> width, Quantity<Length> middle, Quantity<Length> radius) {
         double w = HouseUnits.mmPositive(width, "width");
@@ -86,65 +85,40 @@ public final class BoardSection implements Answer {
         return new BoardSection(station, width, middle, radius, style);
     }
 
-    /**
-     * Returns the station.
-     *
-     * @return x from the nut
-     */
+    /** {@return the station; x from the nut} */
     public Amount<Length> station() {
         return style.amount(station);
     }
 
-    /**
-     * Returns the width.
-     *
-     * @return more than 0
-     */
+    /** {@return the width; more than 0} */
     public Amount<Length> width() {
         return style.amount(width);
     }
 
-    /**
-     * Returns the thickness on the centreline.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness on the centreline; more than 0} */
     public Amount<Length> middle() {
         return style.amount(middle);
     }
 
-    /**
-     * Returns the thickness at the edges.
-     *
-     * @return the thickness, negative when the crown comes down through the board
-     */
+    /** {@return the thickness at the edges; negative when the crown comes down through the board} */
     public Amount<Length> edge() {
         return style.amount(edgeMm());
     }
 
-    /**
-     * Returns the same as {@link #edge} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #edge} in mm} */
     public double edgeMm() {
         return middle - NeckSetKernel.drop(radius, width / 2);
     }
 
-    /**
-     * Returns the crown's radius in mm.
-     *
-     * @return mm, infinite for a flat board
-     */
+    /** {@return the crown's radius in mm; infinite for a flat board} */
     public double radiusMm() {
         return radius;
     }
 
     /**
-     * Returns how far the crown has dropped below the middle.
+     * {@return how far the crown has dropped below the middle; 0 or more}
      *
      * @param y from the centreline, either way, within the board
-     * @return 0 or more
      */
     public Amount<Length> drop(Quantity<Length> y) {
         double aside = Math.abs(HouseUnits.mm(y, "distance from the centreline"));

@@ -61,10 +61,9 @@ public final class BoardShape implements Answer {
     }
 
     /**
-     * Returns the shape of a design's fingerboard.
+     * {@return the shape of a design's fingerboard}
      *
      * @param neck with scale and fingerboard told
-     * @return the shape
      */
     public static BoardShape of(NeckDesign neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();
@@ -72,11 +71,7 @@ public final class BoardShape implements Answer {
         return new BoardShape(neck, false);
     }
 
-    /**
-     * Returns a copy whose edges are as thick all along as at the nut; its crown must not be flat there.
-     *
-     * @return the shape
-     */
+    /** {@return a copy whose edges are as thick all along as at the nut; its crown must not be flat there} */
     public BoardShape withEqualEdges() {
         if (Double.isInfinite(neck.crownRadiusAtMm(0))) {
             throw Refusal.of("crown at the nut", "flat", "have a radius for equal edges", "flat");
@@ -85,30 +80,27 @@ public final class BoardShape implements Answer {
     }
 
     /**
-     * Returns the section at a station.
+     * {@return the section at a station}
      *
      * @param station from the nut, 0 or more
-     * @return the section
      */
     public BoardSection at(Quantity<Length> station) {
         return atMm(HouseUnits.mmNotNegative(station, "station"));
     }
 
     /**
-     * Returns the section at a fret.
+     * {@return the section at a fret}
      *
      * @param fret 0 (the nut) or more
-     * @return the section
      */
     public BoardSection atFret(int fret) {
         return atMm(neck.scale().fretMm(fret));
     }
 
     /**
-     * Returns the radius the crown reaches when it runs on to the saddle.
+     * {@return the radius the crown reaches when it runs on to the saddle}
      *
      * @param saddle distance of the saddle from the nut, more than 0
-     * @return the radius
      * @throws ArithmeticException for a flat board
      */
     public Amount<Length> radiusAtSaddle(Quantity<Length> saddle) {
@@ -121,11 +113,10 @@ public final class BoardShape implements Answer {
     }
 
     /**
-     * Returns the radius at the saddle for which straight strings run along a true cone: the radius at the nut times
-     * {@code spread at the saddle / spread at the nut}.
+     * {@return the radius at the saddle for which straight strings run along a true cone: the radius at the nut times
+     * {@code spread at the saddle / spread at the nut}}
      *
      * @param strings spread of the outer strings
-     * @return the radius
      * @throws ArithmeticException for a flat board
      */
     public Amount<Length> coneFor(OuterStrings strings) {

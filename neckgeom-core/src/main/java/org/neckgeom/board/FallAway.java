@@ -46,10 +46,10 @@ public final class FallAway implements Answer {
     }
 
     /**
-     * Returns the fall-away of a neck's fingerboard, from the body joint to the last fret.
+     * {@return the fall-away of a neck's fingerboard, from the body joint to the last fret; the fall-away, or nothing
+     * where the board runs straight on}
      *
      * @param neck with scale and fingerboard given
-     * @return the fall-away, or nothing where the board runs straight on
      * @throws IllegalArgumentException if the last fret does not lie past the body joint
      */
     public static Optional<FallAway> of(NeckDesign neck) {
@@ -68,12 +68,11 @@ public final class FallAway implements Answer {
     }
 
     /**
-     * Returns a fall-away.
+     * {@return a fall-away}
      *
      * @param start station at which it begins, usually the body joint, 0 or more
      * @param end station at which the drop is reached, more than the start
      * @param drop at the end, 0 or more
-     * @return the fall-away
      */
     public static FallAway of(Quantity<Length> start, Quantity<Length> end, Quantity<Length> drop) {
         double from = HouseUnits.mmNotNegative(start, "start of the fall-away");
@@ -84,49 +83,32 @@ public final class FallAway implements Answer {
         return new FallAway(from, to, HouseUnits.mmNotNegative(drop, "fall-away"), LengthStyle.of(start));
     }
 
-    /**
-     * Returns the station at which it begins.
-     *
-     * @return 0 or more
-     */
+    /** {@return the station at which it begins; 0 or more} */
     public Amount<Length> start() {
         return style.amount(start);
     }
 
-    /**
-     * Returns the station at which the drop is reached.
-     *
-     * @return more than the start
-     */
+    /** {@return the station at which the drop is reached; more than the start} */
     public Amount<Length> end() {
         return style.amount(end);
     }
 
-    /**
-     * Returns the drop at the end.
-     *
-     * @return 0 or more
-     */
+    /** {@return the drop at the end; 0 or more} */
     public Amount<Length> drop() {
         return style.amount(drop);
     }
 
     /**
-     * Returns the drop at a station, past the end too.
+     * {@return the drop at a station, past the end too; 0 before the start, growing from there}
      *
      * @param station from the nut
-     * @return 0 before the start, growing from there
      */
     public Amount<Length> at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
         return style.amount(x <= start ? 0 : drop * (x - start) / (end - start));
     }
 
-    /**
-     * Returns the angle between the sloped part and the fret plane: {@code atan(drop / (end - start))}.
-     *
-     * @return 0 or more
-     */
+    /** {@return the angle between the sloped part and the fret plane: {@code atan(drop / (end - start))}; 0 or more} */
     public Amount<Angle> angle() {
         return Amount.ofHouse(StrictMath.atan2(drop, end - start), ShopUnit.DEGREE);
     }

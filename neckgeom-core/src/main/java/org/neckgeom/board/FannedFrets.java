@@ -76,10 +76,10 @@ public final class FannedFrets implements Answer {
     }
 
     /**
-     * Returns the frets of a neck, fanned between the scales of its two outermost strings.
+     * {@return the frets of a neck, fanned between the scales of its two outermost strings; the frets, or nothing where
+     * they are square to the centreline}
      *
      * @param neck its fan, its fingerboard and its strings are used
-     * @return the frets, or nothing where they are square to the centreline
      * @throws IllegalArgumentException if it was not given how the strings are spread
      */
     public static Optional<FannedFrets> of(NeckDesign neck) {
@@ -96,13 +96,12 @@ public final class FannedFrets implements Answer {
     }
 
     /**
-     * Returns the frets of two scales.
+     * {@return the frets of two scales}
      *
      * @param bass scale along the outermost bass string, with its divisions
      * @param treble scale along the outermost treble string, with the same divisions
      * @param spread of the outer strings' centres at nut and saddle
      * @param straightFret the fret that stands square to the centreline, 0 (the nut) or more; need not be whole
-     * @return the frets
      */
     public static FannedFrets of(Scale bass, Scale treble, OuterStrings spread, double straightFret) {
         if (Objects.requireNonNull(bass, "bass").divisions()
@@ -127,58 +126,40 @@ public final class FannedFrets implements Answer {
                 bass.style());
     }
 
-    /**
-     * Returns the scale along the outermost bass string, with its divisions.
-     *
-     * @return the scale
-     */
+    /** {@return the scale along the outermost bass string, with its divisions} */
     public Scale bassScale() {
         return Scale.of(style.amount(bass)).divisions(divisions);
     }
 
-    /**
-     * Returns the scale along the outermost treble string, with its divisions.
-     *
-     * @return the scale
-     */
+    /** {@return the scale along the outermost treble string, with its divisions} */
     public Scale trebleScale() {
         return Scale.of(style.amount(treble)).divisions(divisions);
     }
 
-    /**
-     * Returns how far apart the outer strings run.
-     *
-     * @return their centres at nut and saddle
-     */
+    /** {@return how far apart the outer strings run; their centres at nut and saddle} */
     public OuterStrings outerStrings() {
         return OuterStrings.ofMm(atNut, atSaddle, style);
     }
 
-    /**
-     * Returns the fret that stands square to the centreline.
-     *
-     * @return 0 (the nut) or more, need not be whole
-     */
+    /** {@return the fret that stands square to the centreline; 0 (the nut) or more, need not be whole} */
     public double squareFret() {
         return straight;
     }
 
     /**
-     * Returns the scale on the centreline: half of both outer strings' runs along it, on which frets cross it as they do a
-     * straight scale of this length.
-     *
-     * @return more than 0, a little less than the mean of both scales
+     * {@return the scale on the centreline: half of both outer strings' runs along it, on which frets cross it as they
+     * do a straight scale of this length; more than 0, a little less than the mean of both scales}
      */
     public Amount<Length> centrelineScale() {
         return style.amount((bassRun + trebleRun) / 2);
     }
 
     /**
-     * Returns the scale along each of some strings: the outermost have those of the fan, one between has its own.
+     * {@return the scale along each of some strings: the outermost have those of the fan, one between has its own; from
+     * bass to treble}
      *
      * @param nut the strings at the nut, two or more
      * @param saddle the same strings at the saddle
-     * @return from bass to treble
      */
     public List<Amount<Length>> scales(StringPlaces nut, StringPlaces saddle) {
         Objects.requireNonNull(saddle, "saddle");
@@ -196,41 +177,37 @@ public final class FannedFrets implements Answer {
     }
 
     /**
-     * Returns where a fret crosses the centreline.
+     * {@return where a fret crosses the centreline; x}
      *
      * @param fret 0 (the nut) or more
-     * @return x
      */
     public Amount<Length> onCentreline(double fret) {
         return style.amount((bassX(fret) + trebleX(fret)) / 2);
     }
 
     /**
-     * Returns where a fret meets the bass string.
+     * {@return where a fret meets the bass string; x}
      *
      * @param fret 0 (the nut) or more
-     * @return x
      */
     public Amount<Length> onBass(double fret) {
         return style.amount(bassX(fret));
     }
 
     /**
-     * Returns where a fret meets the treble string.
+     * {@return where a fret meets the treble string; x}
      *
      * @param fret 0 (the nut) or more
-     * @return x
      */
     public Amount<Length> onTreble(double fret) {
         return style.amount(trebleX(fret));
     }
 
     /**
-     * Returns where a fret's line lies at a distance from the centreline.
+     * {@return where a fret's line lies at a distance from the centreline; x}
      *
      * @param fret 0 (the nut) or more
      * @param y from the centreline, positive toward the treble side
-     * @return x
      */
     public Amount<Length> at(double fret, Quantity<Length> y) {
         double aside = HouseUnits.mm(y, "distance from the centreline");
@@ -239,22 +216,20 @@ public final class FannedFrets implements Answer {
     }
 
     /**
-     * Returns where a fret's line meets the board's edge on the bass side.
+     * {@return where a fret's line meets the board's edge on the bass side; x}
      *
      * @param fret 0 (the nut) or more
      * @param neck with scale and fingerboard told
-     * @return x
      */
     public Amount<Length> onBassEdge(double fret, NeckDesign neck) {
         return style.amount(edgeX(fret, neck, -1));
     }
 
     /**
-     * Returns where a fret's line meets the board's edge on the treble side.
+     * {@return where a fret's line meets the board's edge on the treble side; x}
      *
      * @param fret 0 (the nut) or more
      * @param neck with scale and fingerboard told
-     * @return x
      */
     public Amount<Length> onTrebleEdge(double fret, NeckDesign neck) {
         return style.amount(edgeX(fret, neck, 1));
@@ -270,19 +245,17 @@ public final class FannedFrets implements Answer {
     }
 
     /**
-     * Returns a fret's angle from square to the centreline.
+     * {@return a fret's angle from square to the centreline, positive when its treble end lies nearer the body}
      *
      * @param fret 0 (the nut) or more; 0 gives the slant for the scarf
-     * @return positive when its treble end lies nearer the body
      */
     public Amount<Angle> slant(double fret) {
         return Amount.ofHouse(slantRad(fret), ShopUnit.DEGREE);
     }
 
     /**
-     * Returns the saddle line's angle from square, without compensation.
-     *
-     * @return positive when its treble end lies nearer the tail
+     * {@return the saddle line's angle from square, without compensation, positive when its treble end lies nearer the
+     * tail}
      */
     public Amount<Angle> saddleSlant() {
         double lag = trebleNutX + trebleRun - (bassNutX + bassRun);

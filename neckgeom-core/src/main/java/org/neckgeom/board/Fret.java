@@ -33,57 +33,39 @@ public final class Fret implements Answer {
         return new Fret(number, fromNut, fromLast, sounding, style);
     }
 
-    /**
-     * Returns the fret's number.
-     *
-     * @return 0 for the nut, otherwise 1 or more
-     */
+    /** {@return the fret's number; 0 for the nut, otherwise 1 or more} */
     public int number() {
         return number;
     }
 
     /**
-     * Returns the distance from the nut's fingerboard side; measure every fret from there, so that no rounding adds up.
-     *
-     * @return 0 or more
+     * {@return the distance from the nut's fingerboard side; measure every fret from there, so that no rounding adds
+     * up; 0 or more}
      */
     public Amount<Length> fromNut() {
         return style.amount(fromNut);
     }
 
-    /**
-     * Returns the same as {@link #fromNut} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #fromNut} in mm} */
     public double fromNutMm() {
         return fromNut;
     }
 
-    /**
-     * Returns the distance from the fret before it.
-     *
-     * @return more than 0; 0 for the nut
-     */
+    /** {@return the distance from the fret before it; more than 0; 0 for the nut} */
     public Amount<Length> fromLast() {
         return style.amount(fromLast);
     }
 
-    /**
-     * Returns the string's sounding length to the end of the scale, without compensation.
-     *
-     * @return more than 0
-     */
+    /** {@return the string's sounding length to the end of the scale, without compensation; more than 0} */
     public Amount<Length> sounding() {
         return style.amount(sounding);
     }
 
     /**
-     * Returns how far off the note is when the fret sits off its place: {@code -1200 log2(1 - error / sounding)}. Exact
-     * for a string that is only shortened.
+     * {@return how far off the note is when the fret sits off its place: {@code -1200 log2(1 - error / sounding)};
+     * cents, positive sharp} Exact for a string that is only shortened.
      *
      * @param error of the fret's place, positive too far from the nut, less than the sounding length
-     * @return cents, positive sharp
      */
     public double centsFrom(Quantity<Length> error) {
         double mm = HouseUnits.mm(error, "fret error");

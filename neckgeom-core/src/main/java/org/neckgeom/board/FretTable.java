@@ -38,11 +38,10 @@ public final class FretTable implements Answer {
     }
 
     /**
-     * Returns the table of a scale.
+     * {@return the table of a scale}
      *
      * @param scale the scale and its divisions
      * @param frets how many, from 1 to 200
-     * @return the table
      */
     public static FretTable of(Scale scale, int frets) {
         Objects.requireNonNull(scale, "scale");
@@ -61,20 +60,18 @@ public final class FretTable implements Answer {
     }
 
     /**
-     * Returns the table of a design's scale and frets.
+     * {@return the table of a design's scale and frets}
      *
      * @param neck with its scale told
-     * @return the table
      */
     public static FretTable of(NeckDesign neck) {
         return of(Objects.requireNonNull(neck, "neck").scale(), neck.frets());
     }
 
     /**
-     * Returns a fret's place.
+     * {@return a fret's place}
      *
      * @param number from 0, the nut, to the last fret
-     * @return the fret
      */
     public Fret fret(int number) {
         if (number < 0 || number >= frets.size()) {
@@ -83,32 +80,23 @@ public final class FretTable implements Answer {
         return frets.get(number);
     }
 
-    /**
-     * Returns the nut and all frets in order.
-     *
-     * @return the frets, the nut first
-     */
+    /** {@return the nut and all frets in order; the nut first} */
     public List<Fret> frets() {
         return frets;
     }
 
     /**
-     * Returns the greatest error in cents when every fret may be off its place by as much: that of the last fret, whose
-     * string is shortest.
+     * {@return the greatest error in cents when every fret may be off its place by as much: that of the last fret,
+     * whose string is shortest; 0 or more}
      *
      * @param error 0 or more, either way
-     * @return cents, 0 or more
      */
     public double worstCents(Quantity<Length> error) {
         HouseUnits.mmNotNegative(error, "fret error");
         return frets.get(frets.size() - 1).centsFrom(error);
     }
 
-    /**
-     * Returns the whole table, one line a fret: number, place from the nut, distance from the fret before.
-     *
-     * @return the text
-     */
+    /** {@return the whole table, one line a fret: number, place from the nut, distance from the fret before} */
     public String table() {
         return Sentences.FORM.whole(this, style());
     }

@@ -36,11 +36,10 @@ public final class OuterStrings implements Answer {
     }
 
     /**
-     * Returns a spread.
+     * {@return a spread}
      *
      * @param atNut centre to centre, more than 0
      * @param atSaddle centre to centre, more than 0
-     * @return the spread
      */
     public static OuterStrings of(Quantity<Length> atNut, Quantity<Length> atSaddle) {
         return new OuterStrings(
@@ -54,29 +53,20 @@ public final class OuterStrings implements Answer {
     }
 
     /**
-     * Returns the spread at a share of the way from nut to saddle.
+     * {@return the spread at a share of the way from nut to saddle; centre to centre}
      *
      * @param share 0 at the nut, 1 at the saddle, finite
-     * @return centre to centre
      */
     public Amount<Length> at(double share) {
         return style.amount(HouseUnits.finite(atNut + (atSaddle - atNut) * share, "spread", "mm"));
     }
 
-    /**
-     * Returns the spread at the nut in mm.
-     *
-     * @return mm
-     */
+    /** {@return the spread at the nut in mm} */
     public double atNutMm() {
         return atNut;
     }
 
-    /**
-     * Returns the spread at the saddle in mm.
-     *
-     * @return mm
-     */
+    /** {@return the spread at the saddle in mm} */
     public double atSaddleMm() {
         return atSaddle;
     }

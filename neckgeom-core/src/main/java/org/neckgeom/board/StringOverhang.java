@@ -56,12 +56,11 @@ public final class StringOverhang implements Answer {
     }
 
     /**
-     * Returns the overhang of a design, the saddle at the end of its scale.
+     * {@return the overhang of a design, the saddle at the end of its scale}
      *
      * @param neck with scale and fingerboard told
      * @param nut the strings' places at the nut
      * @param saddle the strings' places at the saddle, as many
-     * @return the overhang
      */
     public static StringOverhang of(NeckDesign neck, StringPlaces nut, StringPlaces saddle) {
         Objects.requireNonNull(neck, "neck").fingerboard();
@@ -74,10 +73,9 @@ public final class StringOverhang implements Answer {
     }
 
     /**
-     * Returns a copy whose saddle stands back.
+     * {@return a copy whose saddle stands back}
      *
      * @param compensation added to the scale, 0 or more
-     * @return the overhang
      */
     public StringOverhang compensation(Quantity<Length> compensation) {
         return new StringOverhang(
@@ -89,40 +87,36 @@ public final class StringOverhang implements Answer {
     }
 
     /**
-     * Returns a copy between a slanted nut and a slanted saddle: each string runs from its place on the one line to its place
-     * on the other, and a fret is where its own line meets the board's edge.
+     * {@return a copy between a slanted nut and a slanted saddle: each string runs from its place on the one line to
+     * its place on the other, and a fret is where its own line meets the board's edge}
      *
      * @param frets fanned about the neck's scale
-     * @return the overhang
      */
     public StringOverhang between(FannedFrets frets) {
         return new StringOverhang(neck, nut, saddle, length, Objects.requireNonNull(frets, "fanned frets"));
     }
 
     /**
-     * Returns the overhang on the bass side.
+     * {@return the overhang on the bass side; negative when the string lies beyond the board}
      *
      * @param fret 0 (the nut) or more
-     * @return negative when the string lies beyond the board
      */
     public Amount<Length> bass(int fret) {
         return style().amount(atMm(fret, false));
     }
 
     /**
-     * Returns the overhang on the treble side.
+     * {@return the overhang on the treble side; negative when the string lies beyond the board}
      *
      * @param fret 0 (the nut) or more
-     * @return negative when the string lies beyond the board
      */
     public Amount<Length> treble(int fret) {
         return style().amount(atMm(fret, true));
     }
 
     /**
-     * Returns the least overhang of either side; both edges are straight, so it lies at the nut or at the last fret.
-     *
-     * @return negative when a string lies beyond the board
+     * {@return the least overhang of either side; both edges are straight, so it lies at the nut or at the last fret;
+     * negative when a string lies beyond the board}
      */
     public Amount<Length> least() {
         int last = neck.frets();

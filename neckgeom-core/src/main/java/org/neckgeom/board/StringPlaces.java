@@ -46,11 +46,10 @@ public final class StringPlaces implements Answer {
     }
 
     /**
-     * Returns strings as they were laid out or measured.
+     * {@return strings as they were laid out or measured}
      *
      * @param centres from the centreline, positive toward the treble side, from bass to treble; one or more
      * @param diameters of the strings, as many, each 0 or more
-     * @return the places
      * @throws IllegalArgumentException if two strings overlap or are out of order
      */
     public static StringPlaces of(
@@ -90,38 +89,22 @@ public final class StringPlaces implements Answer {
         return new StringPlaces(centres.clone(), diameters.clone(), style);
     }
 
-    /**
-     * Returns the centres.
-     *
-     * @return from bass to treble
-     */
+    /** {@return the centres, from bass to treble} */
     public List<Amount<Length>> centres() {
         return amounts(centres);
     }
 
-    /**
-     * Returns the centres in mm.
-     *
-     * @return a fresh array, from bass to treble
-     */
+    /** {@return the centres in mm, from bass to treble} */
     public double[] centresMm() {
         return centres.clone();
     }
 
-    /**
-     * Returns the strings' diameters.
-     *
-     * @return from bass to treble
-     */
+    /** {@return the strings' diameters, from bass to treble} */
     public List<Amount<Length>> diameters() {
         return amounts(diameters);
     }
 
-    /**
-     * Returns the clear gaps between neighbours, wall to wall.
-     *
-     * @return one fewer than the strings, from bass to treble
-     */
+    /** {@return the clear gaps between neighbours, wall to wall; one fewer than the strings, from bass to treble} */
     public List<Amount<Length>> gaps() {
         double[] gaps = new double[centres.length - 1];
         for (int i = 0; i < gaps.length; i++) {
@@ -130,11 +113,7 @@ public final class StringPlaces implements Answer {
         return amounts(gaps);
     }
 
-    /**
-     * Returns the distance between the outermost strings' centres.
-     *
-     * @return 0 or more
-     */
+    /** {@return the distance between the outermost strings' centres; 0 or more} */
     public Amount<Length> spread() {
         return style.amount(centres[centres.length - 1] - centres[0]);
     }

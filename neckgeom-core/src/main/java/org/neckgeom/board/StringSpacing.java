@@ -47,10 +47,10 @@ public final class StringSpacing implements Answer {
     }
 
     /**
-     * Returns a neck's strings across the nut.
+     * {@return a neck's strings across the nut; the places, or nothing where it was not given how the strings are
+     * spread}
      *
      * @param neck its strings and its fingerboard are used
-     * @return the places, or nothing where it was not given how the strings are spread
      */
     public static Optional<StringPlaces> atNut(NeckDesign neck) {
         return ofNeck(
@@ -60,10 +60,10 @@ public final class StringSpacing implements Answer {
     }
 
     /**
-     * Returns a neck's strings across the saddle.
+     * {@return a neck's strings across the saddle; the places, or nothing where it was not given how the strings are
+     * spread}
      *
      * @param neck its strings are used
-     * @return the places, or nothing where it was not given how the strings are spread
      */
     public static Optional<StringPlaces> atSaddle(NeckDesign neck) {
         return ofNeck(neck, (strings, across) -> strings.across(across.spanAtSaddle()));
@@ -86,10 +86,9 @@ public final class StringSpacing implements Answer {
     }
 
     /**
-     * Returns single strings of given diameters.
+     * {@return single strings of given diameters}
      *
      * @param diameters from bass to treble, one or more, each more than 0
-     * @return the spacing
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read
@@ -104,12 +103,11 @@ public final class StringSpacing implements Answer {
     }
 
     /**
-     * Returns a set's strings.
+     * {@return a set's strings; to be given their span}
      *
      * @param strings with their diameters told
      * @param inPair centre to centre of the two strings of a course, more than their diameter; without meaning for
      *     single strings
-     * @return the strings, to be given their span
      */
     public static Wanted of(StringSet strings, Quantity<Length> inPair) {
         double[] mm = Objects.requireNonNull(strings, "strings").diametersMm();
@@ -172,30 +170,23 @@ public final class StringSpacing implements Answer {
     }
 
     /**
-     * Returns the strings at equal distances centre to centre: {@code (span - half of each outer string) / (n - 1)}.
-     *
-     * @return the places
+     * {@return the strings at equal distances centre to centre: {@code (span - half of each outer string) / (n - 1)}}
      */
     public StringPlaces equalCentres() {
         return graduatedMm(0);
     }
 
     /**
-     * Returns the strings at equal distances centre to centre but for a step: each space is wider than the next one
-     * toward the treble by it.
+     * {@return the strings at equal distances centre to centre but for a step: each space is wider than the next one
+     * toward the treble by it}
      *
      * @param step growth from space to space toward the bass; negative toward the treble
-     * @return the places
      */
     public StringPlaces graduated(Quantity<Length> step) {
         return graduatedMm(HouseUnits.mm(step, "growth of the spaces"));
     }
 
-    /**
-     * Returns the strings with equal clear gaps: {@code gap = (span - sum of diameters) / (n - 1)}.
-     *
-     * @return the places
-     */
+    /** {@return the strings with equal clear gaps: {@code gap = (span - sum of diameters) / (n - 1)}} */
     public StringPlaces equalGaps() {
         int n = diameters.length;
         double filled = 0;

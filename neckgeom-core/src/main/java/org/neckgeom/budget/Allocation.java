@@ -174,37 +174,27 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the factor by which every spread is scaled in the first way.
-     *
-     * @return under 1 when the budget must become tighter
+     * {@return the factor by which every spread is scaled in the first way; under 1 when the budget must become
+     * tighter}
      */
     public double commonFactor() {
         return commonFactor;
     }
 
     /**
-     * Returns the budget with every spread scaled alike.
-     *
-     * @return the budget, which keeps the limits with just the asked probability
+     * {@return the budget with every spread scaled alike; the budget, which keeps the limits with just the asked
+     * probability}
      */
     public Budget<Q> commonScale() {
         return commonScale;
     }
 
-    /**
-     * Returns the budget of least effort.
-     *
-     * @return the budget, which keeps the limits with just the asked probability
-     */
+    /** {@return the budget of least effort; the budget, which keeps the limits with just the asked probability} */
     public Budget<Q> leastEffort() {
         return leastEffort;
     }
 
-    /**
-     * Returns the part of the effort of the first way that the second saves.
-     *
-     * @return in [0, 1)
-     */
+    /** {@return the part of the effort of the first way that the second saves; in [0, 1)} */
     public double saving() {
         return saving;
     }

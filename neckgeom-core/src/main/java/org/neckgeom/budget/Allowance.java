@@ -120,29 +120,17 @@ public final class Allowance<Q extends Quantity<Q>> implements Answer {
         return good;
     }
 
-    /**
-     * Returns how many times as wide as now it may be; under 1 it must become tighter.
-     *
-     * @return 0 or more
-     */
+    /** {@return how many times as wide as now it may be; under 1 it must become tighter; 0 or more} */
     public double factor() {
         return factor;
     }
 
-    /**
-     * Returns the widest spread allowed.
-     *
-     * @return the spread of the contributor, or of the first of the step
-     */
+    /** {@return the widest spread allowed; the spread of the contributor, or of the first of the step} */
     public Spread<?> spread() {
         return allowed.get(0).spread();
     }
 
-    /**
-     * Returns the contributors at their widest.
-     *
-     * @return one, or all of the step
-     */
+    /** {@return the contributors at their widest; one, or all of the step} */
     public List<Contributor> contributors() {
         return allowed;
     }

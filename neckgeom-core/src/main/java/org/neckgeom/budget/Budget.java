@@ -77,30 +77,24 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns an empty budget of a length, read in millimetres.
+     * {@return an empty budget of a length, read in millimetres}
      *
      * @param title what adds up, such as {@code slot offset}
-     * @return the budget
      */
     public static Budget<Length> named(String title) {
         return of(title, ShopUnit.MILLIMETRE);
     }
 
-    /**
-     * Returns the keys of a budget of any kind of result.
-     *
-     * @return title, unit and contributors
-     */
+    /** {@return the keys of a budget of any kind of result; title, unit and contributors} */
     public static Table<Budget<?>> table() {
         return BudgetKeys.TABLE;
     }
 
     /**
-     * Returns this budget as one of a kind of result.
+     * {@return this budget as one of a kind of result}
      *
      * @param <R> the kind
      * @param kind such as {@code Length.class}
-     * @return this
      * @throws IllegalArgumentException if its result is of another kind
      */
     @SuppressWarnings("unchecked") // a unit of that kind has the name of its own
@@ -110,23 +104,21 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns an empty budget of any kind of quantity.
+     * {@return an empty budget of any kind of quantity}
      *
      * @param <Q> the kind of the result
      * @param title what adds up
      * @param unit the unit the result is read in
-     * @return the budget
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(String title, ShopUnit<Q> unit) {
         return new Budget<>(Words.name(title, "a title"), Objects.requireNonNull(unit, "unit"), Named.none(), "");
     }
 
     /**
-     * Returns this budget with one more contributor of the same kind as the result, sensitivity 1.
+     * {@return this budget with one more contributor of the same kind as the result, sensitivity 1}
      *
      * @param name a name not yet in the budget
      * @param spread its spread
-     * @return the budget
      * @throws IllegalArgumentException if the name is taken
      */
     public Budget<Q> with(String name, Spread<Q> spread) {
@@ -134,12 +126,11 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns this budget with one more contributor that moves the result by a factor.
+     * {@return this budget with one more contributor that moves the result by a factor}
      *
      * @param name a name not yet in the budget
      * @param sensitivity how much the result moves in its house unit (mm, rad, N, MPa) to one house unit of the error
      * @param spread its spread, of any kind of quantity
-     * @return the budget
      * @throws IllegalArgumentException if the name is taken or the sensitivity is not finite
      */
     public Budget<Q> with(String name, double sensitivity, Spread<?> spread) {
@@ -147,10 +138,9 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns this budget with one more contributor.
+     * {@return this budget with one more contributor}
      *
      * @param contributor its name not yet in the budget
-     * @return the budget
      * @throws IllegalArgumentException if the name is taken
      */
     public Budget<Q> with(Contributor contributor) {
@@ -187,21 +177,19 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the same budget read in another unit.
+     * {@return the same budget read in another unit}
      *
      * @param other the unit
-     * @return the budget
      */
     public Budget<Q> in(ShopUnit<Q> other) {
         return new Budget<>(title, Objects.requireNonNull(other, "unit"), named, note);
     }
 
     /**
-     * Returns this budget with another spread for a contributor, or for each contributor of a step.
+     * {@return this budget with another spread for a contributor, or for each contributor of a step}
      *
      * @param name a contributor or a step
      * @param spread the new spread, of the same kind of quantity
-     * @return the budget
      * @throws IllegalArgumentException if nothing is called so, or the kind differs
      */
     public Budget<Q> replaced(String name, Spread<?> spread) {
@@ -226,15 +214,14 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns this budget with some of its contributors correlated, all correlations told at once. Each of them gives way
-     * to an independent one that stands for itself and for what later ones share with it, so that every answer adds up as
-     * {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
+     * {@return this budget with some of its contributors correlated, all correlations told at once} Each of them gives
+     * way to an independent one that stands for itself and for what later ones share with it, so that every answer adds
+     * up as {@code u^2 = sum of c_i c_j u_i u_j r_ij} (JCGM 100:2008, 5.2.2). Exact, for normal spreads.
      *
      * <p>One and the same error that enters twice needs no correlation: give it once, with the sum of its sensitivities,
      * signs and all. A {@link Registration} does that by itself.
      *
      * @param correlations pairs of contributors; those not named are independent
-     * @return the budget
      * @throws IllegalArgumentException if nothing is called so, a spread is not normal or is nothing, or no errors can be
      *     correlated like that
      */
@@ -287,12 +274,11 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns this budget with one contributor measured: its spread gives way to the reading, which shifts the result by
-     * its value and leaves its uncertainty.
+     * {@return this budget with one contributor measured: its spread gives way to the reading, which shifts the result
+     * by its value and leaves its uncertainty}
      *
      * @param name a contributor, or a step of a single contributor
      * @param reading the error as read, of the contributor's own kind
-     * @return the budget
      * @throws IllegalArgumentException if nothing, or more than one contributor, is called so, or the kind differs
      */
     public Budget<Q> measured(String name, Estimate<?> reading) {
@@ -309,47 +295,30 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
         return Spread.of(reading);
     }
 
-    /**
-     * Returns the title.
-     *
-     * @return what adds up
-     */
+    /** {@return the title; what adds up} */
     public String title() {
         return title;
     }
 
-    /**
-     * Returns the unit the result is read in.
-     *
-     * @return the unit
-     */
+    /** {@return the unit the result is read in} */
     public ShopUnit<Q> unit() {
         return unit;
     }
 
-    /**
-     * Returns the contributors in the order they were given.
-     *
-     * @return an unmodifiable list
-     */
+    /** {@return the contributors in the order they were given} */
     public List<Contributor> contributors() {
         return named.values();
     }
 
-    /**
-     * Returns the worst case: every error at its end, all on the same side; normal parts at 3 standard deviations.
-     *
-     * @return the worst case
-     */
+    /** {@return the worst case: every error at its end, all on the same side; normal parts at 3 standard deviations} */
     public WorstCase<Q> worstCase() {
         return worstCase(USUAL_NORMAL_FACTOR);
     }
 
     /**
-     * Returns the worst case with normal parts at a stated number of standard deviations. Exact.
+     * {@return the worst case with normal parts at a stated number of standard deviations} Exact.
      *
      * @param normalFactor k, more than 0
-     * @return the worst case
      */
     public WorstCase<Q> worstCase(double normalFactor) {
         if (!(normalFactor > 0.0 && normalFactor <= MOST_DEVIATIONS)) {
@@ -372,14 +341,12 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the root sum of squares as an estimate: the sum of the shifts, {@code u = sqrt(sum of (c_i u_i)^2)} and the
-     * effective degrees of freedom {@code u^4 / sum of ((c_i u_i)^4 / nu_i)}. Its {@code expanded} and {@code interval}
-     * use Student's factor for them.
+     * {@return the root sum of squares as an estimate: the sum of the shifts, {@code u = sqrt(sum of (c_i u_i)^2)} and
+     * the effective degrees of freedom {@code u^4 / sum of ((c_i u_i)^4 / nu_i)}} Its {@code expanded} and {@code
+     * interval} use Student's factor for them.
      *
      * <p>Exact for mean and u. Estimate for the degrees of freedom (Welch and Satterthwaite). Source: JCGM 100:2008,
      * 5.1.2 and G.4.1.
-     *
-     * @return the estimate
      */
     public Estimate<Q> rootSumSquare() {
         double mean = 0.0;
@@ -402,51 +369,38 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
                 : one.spread().degreesOfFreedom();
     }
 
-    /**
-     * Returns the exact distribution of the result: computed, not simulated.
-     *
-     * @return the distribution
-     */
+    /** {@return the exact distribution of the result: computed, not simulated} */
     public Distribution<Q> distribution() {
         Parts parts = parts(null);
         return new Distribution<>(title, ExactLaw.of(parts), parts.mean, unit);
     }
 
     /**
-     * Returns how often the result keeps its limits, with the uncertainty that comes from spreads known by few readings.
+     * {@return how often the result keeps its limits, with the uncertainty that comes from spreads known by few
+     * readings}
      *
      * @param limits what is allowed
-     * @return the yield
      */
     public Yield<Q> yield(Limits<Q> limits) {
         return Yield.of(this, limits);
     }
 
-    /**
-     * Returns each contributor's share of the variance, largest first.
-     *
-     * @return the shares
-     */
+    /** {@return each contributor's share of the variance, largest first} */
     public Shares<Q> shares() {
         return Shares.of(title, contributors(), false, unit);
     }
 
-    /**
-     * Returns each step's share of the variance, the contributors of a step together, largest first.
-     *
-     * @return the shares
-     */
+    /** {@return each step's share of the variance, the contributors of a step together, largest first} */
     public Shares<Q> sharesByStep() {
         return Shares.of(title, contributors(), true, unit);
     }
 
     /**
-     * Returns how wide a contributor, or all contributors of a step together, may be if the rest stay.
+     * {@return how wide a contributor, or all contributors of a step together, may be if the rest stay}
      *
      * @param name a contributor or a step
      * @param limits what is allowed
      * @param probability how often the limits are to be kept at least
-     * @return the allowance
      * @throws IllegalArgumentException if nothing is called so, or it has no spread to widen
      * @throws ArithmeticException if the rest alone already break the limits too often; the message says by how much
      */
@@ -456,12 +410,11 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns how tight each contributor must be, two ways: all scaled alike, and with the least effort where holding a
-     * contributor to a deviation t costs 1/t, the same for each.
+     * {@return how tight each contributor must be, two ways: all scaled alike, and with the least effort where holding
+     * a contributor to a deviation t costs 1/t, the same for each}
      *
      * @param limits what is allowed
      * @param probability how often the limits are to be kept
-     * @return the allocation
      * @throws ArithmeticException if the shifts alone already break the limits
      */
     public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability) {
@@ -469,13 +422,12 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns how tight each contributor must be, with efforts of one's own: holding contributor i to a deviation t costs
-     * {@code k_i / t}.
+     * {@return how tight each contributor must be, with efforts of one's own: holding contributor i to a deviation t
+     * costs {@code k_i / t}}
      *
      * @param limits what is allowed
      * @param probability how often the limits are to be kept
      * @param efforts k by the name of a contributor or step, each more than 0; 1 where none is given
-     * @return the allocation
      * @throws IllegalArgumentException if nothing is called so, or an effort is not more than 0
      * @throws ArithmeticException if the shifts alone already break the limits
      */
@@ -494,10 +446,10 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the question to trials by Monte Carlo; the same seed gives the same trials, whatever the threads.
+     * {@return the question to trials by Monte Carlo; the same seed gives the same trials, whatever the threads; yet to
+     * be run}
      *
      * @param seed any number
-     * @return the simulation, yet to be run
      */
     public Simulation<Q> simulate(long seed) {
         double mean = rootSumSquare().valueHouse();

@@ -74,38 +74,22 @@ public final class Comparison<Q extends Quantity<Q>> implements Answer {
         return lowOff <= tolerance && highOff <= tolerance;
     }
 
-    /**
-     * Returns the first-order result.
-     *
-     * @return the estimate
-     */
+    /** {@return the first-order result} */
     public Estimate<Q> firstOrder() {
         return firstOrder;
     }
 
-    /**
-     * Returns the result of the trials.
-     *
-     * @return the trials
-     */
+    /** {@return the result of the trials} */
     public Simulated<Q> trials() {
         return trials;
     }
 
-    /**
-     * Returns the larger difference between the ends of the two 95 % intervals.
-     *
-     * @return 0 or more
-     */
+    /** {@return the larger difference between the ends of the two 95 % intervals; 0 or more} */
     public Amount<Q> difference() {
         return Amount.ofHouse(Math.max(lowOff, highOff), unit);
     }
 
-    /**
-     * Returns the difference that is let pass.
-     *
-     * @return half a unit of the last digit of u that matters
-     */
+    /** {@return the difference that is let pass; half a unit of the last digit of u that matters} */
     public Amount<Q> tolerance() {
         return Amount.ofHouse(tolerance, unit);
     }

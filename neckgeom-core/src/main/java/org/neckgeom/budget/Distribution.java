@@ -59,88 +59,71 @@ public final class Distribution<Q extends Quantity<Q>> implements Answer {
         this.unit = unit;
     }
 
-    /**
-     * Returns how far a chance may be off at most.
-     *
-     * @return a chance, more than 0
-     */
+    /** {@return how far a chance may be off at most; more than 0} */
     public double accuracy() {
         return law.accuracy();
     }
 
-    /**
-     * Returns the mean.
-     *
-     * @return the mean
-     */
+    /** {@return the mean} */
     public Amount<Q> mean() {
         return Amount.ofHouse(mean, unit);
     }
 
-    /**
-     * Returns the standard deviation.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard deviation; 0 or more} */
     public Amount<Q> standardDeviation() {
         return Amount.ofHouse(law.sd(), unit);
     }
 
     /**
-     * Returns the probability density at a value, per house unit of its kind (per mm for a length).
+     * {@return the probability density at a value, per house unit of its kind (per mm for a length); 0 or more;
+     * infinite or 0 where samples alone put weight on single values}
      *
      * @param value any value
-     * @return 0 or more; infinite or 0 where samples alone put weight on single values
      */
     public double densityPerHouseUnit(Quantity<Q> value) {
         return law.density(house(value));
     }
 
     /**
-     * Returns the chance of a result up to a value.
+     * {@return the chance of a result up to a value; in [0, 1]}
      *
      * @param value any value
-     * @return in [0, 1]
      */
     public double chanceUpTo(Quantity<Q> value) {
         return law.lower(house(value));
     }
 
     /**
-     * Returns the chance of a result above a value.
+     * {@return the chance of a result above a value; in [0, 1]}
      *
      * @param value any value
-     * @return in [0, 1]
      */
     public double chanceAbove(Quantity<Q> value) {
         return law.upper(house(value));
     }
 
     /**
-     * Returns the chance of keeping the limits, both ends included.
+     * {@return the chance of keeping the limits, both ends included; in [0, 1]}
      *
      * @param limits what is allowed
-     * @return in [0, 1]
      */
     public double chance(Limits<Q> limits) {
         return law.between(Objects.requireNonNull(limits, "limits").lowerHouse() - mean, limits.upperHouse() - mean);
     }
 
     /**
-     * Returns the value that is not exceeded with a probability.
+     * {@return the value that is not exceeded with a probability}
      *
      * @param probability more than 0 and less than 100 percent
-     * @return the quantile
      */
     public Amount<Q> quantile(Quantity<Dimensionless> probability) {
         return Amount.ofHouse(mean + law.quantile(HouseUnits.probability(probability, "probability")), unit);
     }
 
     /**
-     * Returns the probabilistically symmetric coverage interval: as much chance below it as above.
+     * {@return the probabilistically symmetric coverage interval: as much chance below it as above}
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return the interval
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
         double p = HouseUnits.probability(coverage, "coverage");
@@ -149,11 +132,10 @@ public final class Distribution<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the shortest interval with the given coverage. For a law with one hump and mirror symmetry it is the
-     * symmetric one; for a lopsided or hollow one it is shorter.
+     * {@return the shortest interval with the given coverage; the interval; of equally short ones the lowest} For a law
+     * with one hump and mirror symmetry it is the symmetric one; for a lopsided or hollow one it is shorter.
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return the interval; of equally short ones the lowest
      */
     public Interval<Q> shortestInterval(Quantity<Dimensionless> coverage) {
         double p = HouseUnits.probability(coverage, "coverage");

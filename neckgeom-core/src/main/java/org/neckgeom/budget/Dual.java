@@ -65,10 +65,9 @@ public final class Dual {
     }
 
     /**
-     * Returns a number that depends on nothing.
+     * {@return a number that depends on nothing}
      *
      * @param value the number, finite
-     * @return the dual
      * @throws IllegalArgumentException if it is not finite
      */
     public static Dual constant(double value) {
@@ -76,11 +75,10 @@ public final class Dual {
     }
 
     /**
-     * Returns an input: its derivative by itself is 1.
+     * {@return an input: its derivative by itself is 1}
      *
      * @param value its value, finite
      * @param index which input it is, from 0 and less than 10,000
-     * @return the dual
      * @throws IllegalArgumentException if the value is not finite, or there is no such input
      */
     public static Dual input(double value, int index) {
@@ -109,20 +107,15 @@ public final class Dual {
                 NONE);
     }
 
-    /**
-     * Returns the value.
-     *
-     * @return the number
-     */
+    /** {@return the value} */
     public double value() {
         return value;
     }
 
     /**
-     * Returns the derivative by an input.
+     * {@return the derivative by an input; 0 by an input it does not depend on}
      *
      * @param index which input, from 0
-     * @return the derivative, 0 by an input it does not depend on
      * @throws IllegalArgumentException if the index is under 0
      * @throws ArithmeticException if there is none, as of a square root at 0
      */
@@ -232,10 +225,9 @@ public final class Dual {
     }
 
     /**
-     * Returns the sum.
+     * {@return the sum; this + y}
      *
      * @param y the other
-     * @return this + y
      */
     public Dual plus(Dual y) {
         Objects.requireNonNull(y, "y");
@@ -253,20 +245,18 @@ public final class Dual {
     }
 
     /**
-     * Returns the sum with a constant.
+     * {@return the sum with a constant; this + y}
      *
      * @param y the constant
-     * @return this + y
      */
     public Dual plus(double y) {
         return new Dual(value + y, d0, d1, d2, d3, d4, d5, d6, d7, more);
     }
 
     /**
-     * Returns the difference.
+     * {@return the difference}
      *
      * @param y the other
-     * @return this - y
      */
     public Dual minus(Dual y) {
         Objects.requireNonNull(y, "y");
@@ -284,20 +274,18 @@ public final class Dual {
     }
 
     /**
-     * Returns the difference from a constant.
+     * {@return the difference from a constant}
      *
      * @param y the constant
-     * @return this - y
      */
     public Dual minus(double y) {
         return new Dual(value - y, d0, d1, d2, d3, d4, d5, d6, d7, more);
     }
 
     /**
-     * Returns the product.
+     * {@return the product}
      *
      * @param y the other
-     * @return this times y
      */
     public Dual times(Dual y) {
         Objects.requireNonNull(y, "y");
@@ -305,20 +293,18 @@ public final class Dual {
     }
 
     /**
-     * Returns the product with a constant.
+     * {@return the product with a constant}
      *
      * @param y the constant
-     * @return this times y
      */
     public Dual times(double y) {
         return chain(value * y, y);
     }
 
     /**
-     * Returns the quotient.
+     * {@return the quotient; this / y}
      *
      * @param y the other
-     * @return this / y
      * @throws ArithmeticException if the other is 0
      */
     public Dual dividedBy(Dual y) {
@@ -329,37 +315,27 @@ public final class Dual {
     }
 
     /**
-     * Returns the quotient by a constant.
+     * {@return the quotient by a constant; this / y}
      *
      * @param y the constant
-     * @return this / y
      */
     public Dual dividedBy(double y) {
         return chain(value / y, 1.0 / y);
     }
 
-    /**
-     * Returns this with the other sign.
-     *
-     * @return -this
-     */
+    /** {@return this with the other sign; -this} */
     public Dual negated() {
         return chain(-value, -1.0);
     }
 
-    /**
-     * Returns the square.
-     *
-     * @return this times itself
-     */
+    /** {@return the square} */
     public Dual squared() {
         return chain(value * value, 2.0 * value);
     }
 
     /**
-     * Returns the square root.
+     * {@return the square root; the root; it has no derivatives at 0}
      *
-     * @return the root; it has no derivatives at 0
      * @throws ArithmeticException if this is less than 0
      */
     public Dual sqrt() {
@@ -371,29 +347,23 @@ public final class Dual {
     }
 
     /**
-     * Returns a power with a constant exponent.
+     * {@return a power with a constant exponent}
      *
      * @param exponent the exponent
-     * @return this to the exponent
      */
     public Dual power(double exponent) {
         return chain(StrictMath.pow(value, exponent), exponent * StrictMath.pow(value, exponent - 1.0));
     }
 
-    /**
-     * Returns the natural exponential.
-     *
-     * @return e to this
-     */
+    /** {@return the natural exponential; e to this} */
     public Dual exp() {
         double to = StrictMath.exp(value);
         return chain(to, to);
     }
 
     /**
-     * Returns the natural logarithm.
+     * {@return the natural logarithm}
      *
-     * @return the logarithm
      * @throws ArithmeticException if this is 0 or less
      */
     public Dual log() {
@@ -403,38 +373,25 @@ public final class Dual {
         return chain(StrictMath.log(value), 1.0 / value);
     }
 
-    /**
-     * Returns the sine of this angle in radians.
-     *
-     * @return the sine
-     */
+    /** {@return the sine of this angle in radians} */
     public Dual sin() {
         return chain(StrictMath.sin(value), StrictMath.cos(value));
     }
 
-    /**
-     * Returns the cosine of this angle in radians.
-     *
-     * @return the cosine
-     */
+    /** {@return the cosine of this angle in radians} */
     public Dual cos() {
         return chain(StrictMath.cos(value), -StrictMath.sin(value));
     }
 
-    /**
-     * Returns the tangent of this angle in radians.
-     *
-     * @return the tangent
-     */
+    /** {@return the tangent of this angle in radians} */
     public Dual tan() {
         double to = StrictMath.tan(value);
         return chain(to, 1.0 + to * to);
     }
 
     /**
-     * Returns the angle of this sine.
+     * {@return the angle of this sine; radians in [-pi/2, pi/2]}
      *
-     * @return radians in [-pi/2, pi/2]
      * @throws ArithmeticException if this is more than 1 in size
      */
     public Dual asin() {
@@ -445,9 +402,8 @@ public final class Dual {
     }
 
     /**
-     * Returns the angle of this cosine.
+     * {@return the angle of this cosine; radians in [0, pi]}
      *
-     * @return radians in [0, pi]
      * @throws ArithmeticException if this is more than 1 in size
      */
     public Dual acos() {
@@ -457,20 +413,15 @@ public final class Dual {
         return chain(StrictMath.acos(value), -1.0 / Math.sqrt((1.0 - value) * (1.0 + value)));
     }
 
-    /**
-     * Returns the angle of this tangent.
-     *
-     * @return radians in [-pi/2, pi/2]
-     */
+    /** {@return the angle of this tangent; radians in [-pi/2, pi/2]} */
     public Dual atan() {
         return chain(StrictMath.atan(value), 1.0 / (1.0 + value * value));
     }
 
     /**
-     * Returns the angle of the point (x, this) from the x axis.
+     * {@return the angle of the point (x, this) from the x axis; radians in [-pi, pi]}
      *
      * @param x the other coordinate
-     * @return radians in [-pi, pi]
      */
     public Dual atan2(Dual x) {
         Objects.requireNonNull(x, "x");

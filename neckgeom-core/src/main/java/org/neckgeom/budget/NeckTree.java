@@ -63,41 +63,38 @@ public final class NeckTree implements Answer {
     }
 
     /**
-     * Returns the tree of a neck all of whose steps are located on the channel.
+     * {@return the tree of a neck all of whose steps are located on the channel, with the default workmanship}
      *
      * @param design with its scale told
-     * @return the tree, with the default workmanship
      */
     public static NeckTree fromTheChannel(NeckDesign design) {
         return new NeckTree(design, Workmanship.withDefaults(), false, Map.of());
     }
 
     /**
-     * Returns the tree of a neck whose heel and taper are located on an edge of the blank.
+     * {@return the tree of a neck whose heel and taper are located on an edge of the blank, with the default
+     * workmanship}
      *
      * @param design with its scale told
-     * @return the tree, with the default workmanship
      */
     public static NeckTree fromAnEdge(NeckDesign design) {
         return new NeckTree(design, Workmanship.withDefaults(), true, Map.of());
     }
 
     /**
-     * Returns the same tree made with other workmanship.
+     * {@return the same tree made with other workmanship}
      *
      * @param itsWork how well each kind of step is done
-     * @return the tree
      */
     public NeckTree with(Workmanship itsWork) {
         return new NeckTree(design, itsWork, edge, measured);
     }
 
     /**
-     * Returns the same tree with a feature's place across measured, as {@link Registration#measured} takes it.
+     * {@return the same tree with a feature's place across measured, as {@link Registration#measured} takes it}
      *
      * @param feature such as {@code fingerboard}
      * @param reading its error against what it is located on, positive toward the treble side
-     * @return the tree
      * @throws IllegalArgumentException if the tree has no such feature across
      */
     public NeckTree measured(String feature, Estimate<Length> reading) {
@@ -107,11 +104,7 @@ public final class NeckTree implements Answer {
         return new NeckTree(design, work, edge, more);
     }
 
-    /**
-     * Returns the registration itself, to place more on it or to put measurements in.
-     *
-     * @return the registration
-     */
+    /** {@return the registration itself, to place more on it or to put measurements in} */
     public Registration registration() {
         Registration tree = drawn();
         for (Map.Entry<String, Estimate<Length>> reading : measured.entrySet()) {
@@ -170,11 +163,7 @@ public final class NeckTree implements Answer {
                 .by(work.stopping());
     }
 
-    /**
-     * Returns how far the body's line misses the fingerboard's line at the bridge, across.
-     *
-     * @return the budget
-     */
+    /** {@return how far the body's line misses the fingerboard's line at the bridge, across} */
     public Budget<Length> stringLineAtBridge() {
         Budget<Length> budget = registration()
                 .across("fingerboard", "body joint", mm(design.scale().lengthMm()));
@@ -185,10 +174,9 @@ public final class NeckTree implements Answer {
     }
 
     /**
-     * Returns how far the fingerboard's edges miss the neck's tapered sides, across.
+     * {@return how far the fingerboard's edges miss the neck's tapered sides, across}
      *
      * @param x the station
-     * @return the budget
      */
     public Budget<Length> boardOnNeck(Quantity<Length> x) {
         Budget<Length> budget = registration().across("side taper", "fingerboard", x);
@@ -200,11 +188,10 @@ public final class NeckTree implements Answer {
     }
 
     /**
-     * Returns how far the sides lie off the channel, so how much more wood stands on its treble side than meant, and how
-     * much less on its bass side.
+     * {@return how far the sides lie off the channel, so how much more wood stands on its treble side than meant, and
+     * how much less on its bass side}
      *
      * @param x the station
-     * @return the budget
      */
     public Budget<Length> woodEachSide(Quantity<Length> x) {
         Budget<Length> budget = registration().across("rod channel", "side taper", x);
@@ -215,11 +202,7 @@ public final class NeckTree implements Answer {
                 budget.title());
     }
 
-    /**
-     * Returns how far the fingerboard's plane, extended to the bridge, lies too high over the body.
-     *
-     * @return the budget
-     */
+    /** {@return how far the fingerboard's plane, extended to the bridge, lies too high over the body} */
     public Budget<Length> projectionAtBridge() {
         Budget<Length> budget = registration()
                 .height("body joint", "fingerboard", mm(design.scale().lengthMm()));
@@ -228,21 +211,15 @@ public final class NeckTree implements Answer {
                 budget.title() + "; the joint is judged at both ends of the heel's face");
     }
 
-    /**
-     * Returns how far the bridge lies too far from the nut.
-     *
-     * @return the budget
-     */
+    /** {@return how far the bridge lies too far from the nut} */
     public Budget<Length> stringLength() {
         Budget<Length> budget = registration().along("nut", "bridge");
         return budget.titled("string length from nut to bridge", budget.title());
     }
 
     /**
-     * Returns the usual four: string line and projection at the bridge, board on the neck at the body joint, and wood on
-     * each side of the channel near the nut, where it is least.
-     *
-     * @return an unmodifiable list
+     * {@return the usual four: string line and projection at the bridge, board on the neck at the body joint, and wood
+     * on each side of the channel near the nut, where it is least}
      */
     public List<Budget<Length>> budgets() {
         double joint = design.bodyJointMm();

@@ -43,10 +43,9 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     public interface Formula {
 
         /**
-         * Returns the result in its house unit.
+         * {@return the result in its house unit}
          *
          * @param x the inputs in house units, in their order; the array is used again for the next trial
-         * @return the result
          */
         double at(double[] x);
     }
@@ -56,10 +55,9 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     public interface DualFormula {
 
         /**
-         * Returns the result in its house unit.
+         * {@return the result in its house unit; the result with its derivatives}
          *
          * @param x the inputs in house units, in their order
-         * @return the result with its derivatives
          */
         Dual at(Dual[] x);
     }
@@ -103,12 +101,11 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns a propagation without inputs yet.
+     * {@return a propagation without inputs yet}
      *
      * @param <Q> the kind of the result
      * @param title what comes out, such as {@code neck angle}
      * @param unit the unit the result is read in
-     * @return the propagation
      */
     public static <Q extends Quantity<Q>> Propagation<Q> to(String title, ShopUnit<Q> unit) {
         return new Propagation<>(
@@ -116,13 +113,12 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns this propagation with one more input.
+     * {@return this propagation with one more input}
      *
      * @param <E> the kind of the input
      * @param name a name not yet given
      * @param value what it is meant to be
      * @param spread how its error spreads about that
-     * @return the propagation
      * @throws IllegalArgumentException if the name is taken
      */
     public <E extends Quantity<E>> Propagation<Q> input(String name, Quantity<E> value, Spread<E> spread) {
@@ -137,20 +133,18 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns this propagation through a plain function; its derivatives are central differences.
+     * {@return this propagation through a plain function; its derivatives are central differences}
      *
      * @param function of the inputs in house units, without side effects: several threads call it
-     * @return the propagation
      */
     public Propagation<Q> through(Formula function) {
         return new Propagation<>(title, unit, inputs, Objects.requireNonNull(function, "function"), null);
     }
 
     /**
-     * Returns this propagation through a formula that carries exact derivatives.
+     * {@return this propagation through a formula that carries exact derivatives}
      *
      * @param function of the inputs in house units, without side effects
-     * @return the propagation
      */
     public Propagation<Q> throughDual(DualFormula function) {
         Objects.requireNonNull(function, "function");
@@ -164,20 +158,14 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
         return new Propagation<>(title, unit, inputs, plain, function);
     }
 
-    /**
-     * Returns the result at the inputs' means.
-     *
-     * @return the result
-     */
+    /** {@return the result at the inputs' means} */
     public Amount<Q> value() {
         return Amount.ofHouse(at(means()), unit);
     }
 
     /**
-     * Returns the derivatives of the result by each input, in house units, in the order of the inputs: exact through a
-     * formula of {@link Dual}, otherwise central differences.
-     *
-     * @return a fresh array
+     * {@return the derivatives of the result by each input, in house units, in the order of the inputs: exact through a
+     * formula of {@link Dual}, otherwise central differences}
      */
     public double[] derivatives() {
         double[] x = means();
@@ -197,11 +185,7 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
         return differences();
     }
 
-    /**
-     * Returns the derivatives by central differences, to check those of a formula of {@link Dual}.
-     *
-     * @return a fresh array
-     */
+    /** {@return the derivatives by central differences, to check those of a formula of {@link Dual}} */
     public double[] differences() {
         double[] x = means();
         double[] found = new double[x.length];
@@ -222,11 +206,10 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the first-order budget: each input with its derivative as sensitivity, about the result at the means.
+     * {@return the first-order budget: each input with its derivative as sensitivity, about the result at the means;
+     * the budget; its result is the difference from {@link #value}}
      *
      * <p>Estimate: right where the function is straight over the inputs' spreads. Source: JCGM 100:2008, 5.1.
-     *
-     * @return the budget; its result is the difference from {@link #value}
      */
     public Budget<Q> budget() {
         double[] slopes = derivatives();
@@ -243,9 +226,7 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the first-order result: value at the means, combined standard uncertainty, effective degrees of freedom.
-     *
-     * @return the estimate
+     * {@return the first-order result: value at the means, combined standard uncertainty, effective degrees of freedom}
      */
     public Estimate<Q> firstOrder() {
         Estimate<Q> spread = budget().rootSumSquare();
@@ -253,10 +234,9 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the question to trials of the function itself.
+     * {@return the question to trials of the function itself; yet to be run}
      *
      * @param seed any number
-     * @return the simulation, yet to be run
      */
     public Simulation<Q> simulate(long seed) {
         double reference = at(means());

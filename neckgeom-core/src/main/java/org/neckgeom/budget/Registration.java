@@ -79,11 +79,10 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns a tree whose first feature sits on the blank's centreline with an error that is the same all along.
+     * {@return a tree whose first feature sits on the blank's centreline with an error that is the same all along}
      *
      * @param feature such as {@code rod channel}
      * @param offset how its centring spreads, across
-     * @return the tree
      */
     public static Registration from(String feature, Spread<Length> offset) {
         Map<Direction, Named<Place>> trees = new EnumMap<>(Direction.class);
@@ -96,11 +95,10 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns this tree with the feature placed last turned by an angle besides.
+     * {@return this tree with the feature placed last turned by an angle besides}
      *
      * @param turn how the angle spreads, positive when the body end swings toward the treble side, or toward the strings
      * @param about x of the station at which the turn moves nothing
-     * @return the tree
      */
     public Registration skewed(Spread<Angle> turn, Quantity<Length> about) {
         Place place = place(lastDirection, lastFeature);
@@ -140,10 +138,9 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns this tree with a cutting error of its own for the feature placed last, the same all along it.
+     * {@return this tree with a cutting error of its own for the feature placed last, the same all along it}
      *
      * @param error how it spreads
-     * @return the tree
      */
     public Registration cut(Spread<Length> error) {
         Place place = place(lastDirection, lastFeature);
@@ -153,12 +150,12 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns the lateral error of one feature as seen from another.
+     * {@return the lateral error of one feature as seen from another; its contributors named after the features on the
+     * two paths}
      *
      * @param feature the feature looked from
      * @param other the feature looked at; the result is positive when it lies too far toward the treble side
      * @param x the station
-     * @return the budget, its contributors named after the features on the two paths
      * @throws IllegalArgumentException if a feature is unknown or not placed across
      */
     public Budget<Length> across(String feature, String other, Quantity<Length> x) {
@@ -166,12 +163,11 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns the error in height of one feature as seen from another.
+     * {@return the error in height of one feature as seen from another}
      *
      * @param feature the feature looked from
      * @param other the feature looked at; the result is positive when it lies too far toward the strings
      * @param x the station
-     * @return the budget
      * @throws IllegalArgumentException if a feature is unknown or not placed in height
      */
     public Budget<Length> height(String feature, String other, Quantity<Length> x) {
@@ -179,11 +175,10 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns the error along the neck of one feature as seen from another.
+     * {@return the error along the neck of one feature as seen from another}
      *
      * @param feature the feature looked from
      * @param other the feature looked at; the result is positive when it lies too far toward the body
-     * @return the budget
      * @throws IllegalArgumentException if a feature is unknown or not placed along the neck
      */
     public Budget<Length> along(String feature, String other) {
@@ -191,12 +186,11 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns this tree with a feature's lateral place measured, the same error all along it: the reading takes the place
-     * of its locating and cutting errors; a skew stays.
+     * {@return this tree with a feature's lateral place measured, the same error all along it: the reading takes the
+     * place of its locating and cutting errors; a skew stays}
      *
      * @param feature a feature placed across
      * @param reading its error against its parent, as read
-     * @return the tree
      * @throws IllegalArgumentException if the feature is unknown
      */
     public Registration measured(String feature, Estimate<Length> reading) {
@@ -204,11 +198,10 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns this tree with a feature's height measured, the same error all along it.
+     * {@return this tree with a feature's height measured, the same error all along it}
      *
      * @param feature a feature placed in height
      * @param reading its error against its parent, as read
-     * @return the tree
      * @throws IllegalArgumentException if the feature is unknown
      */
     public Registration measuredInHeight(String feature, Estimate<Length> reading) {
@@ -216,11 +209,10 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns this tree with a feature's place along the neck measured.
+     * {@return this tree with a feature's place along the neck measured}
      *
      * @param feature a feature placed along the neck
      * @param reading its error against its parent, as read
-     * @return the tree
      * @throws IllegalArgumentException if the feature is unknown
      */
     public Registration measuredAlong(String feature, Estimate<Length> reading) {
@@ -238,12 +230,11 @@ public final class Registration implements Answer {
     }
 
     /**
-     * Returns this tree with a feature's lateral place measured at its two stations.
+     * {@return this tree with a feature's lateral place measured at its two stations}
      *
      * @param feature a feature placed across at two stations
      * @param first its error against its parent at its first station
      * @param second the same at its second station
-     * @return the tree
      * @throws IllegalArgumentException if the feature is unknown or has no two stations
      */
     public Registration measured(String feature, Estimate<Length> first, Estimate<Length> second) {
@@ -263,11 +254,7 @@ public final class Registration implements Answer {
                         new Term(two.name(), Spread.of(second), two.atZero(), two.slope())));
     }
 
-    /**
-     * Returns the names of all features, in the order they were placed, the blank first.
-     *
-     * @return an unmodifiable list
-     */
+    /** {@return the names of all features, in the order they were placed, the blank first} */
     public List<String> features() {
         Set<String> names = new LinkedHashSet<>(List.of(BLANK));
         trees.values().forEach(tree -> names.addAll(tree.names()));

@@ -34,29 +34,17 @@ public final class Share<Q extends Quantity<Q>> implements Answer {
         this.unit = unit;
     }
 
-    /**
-     * Returns whose share it is.
-     *
-     * @return the contributor or the step
-     */
+    /** {@return whose share it is; the contributor or the step} */
     public String name() {
         return name;
     }
 
-    /**
-     * Returns the share of the variance.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the share of the variance; in [0, 1]} */
     public double fraction() {
         return fraction;
     }
 
-    /**
-     * Returns the standard deviation it brings into the result.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard deviation it brings into the result; 0 or more} */
     public Amount<Q> contribution() {
         return Amount.ofHouse(contribution, unit);
     }

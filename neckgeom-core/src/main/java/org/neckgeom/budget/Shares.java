@@ -64,19 +64,14 @@ public final class Shares<Q extends Quantity<Q>> implements Answer {
         return new Shares<>(title, List.copyOf(list), unit);
     }
 
-    /**
-     * Returns all shares, largest first; they add up to 1 unless nothing spreads.
-     *
-     * @return an unmodifiable list
-     */
+    /** {@return all shares, largest first; they add up to 1 unless nothing spreads} */
     public List<Share<Q>> list() {
         return list;
     }
 
     /**
-     * Returns the largest share.
+     * {@return the largest share; the contributor that matters most}
      *
-     * @return the contributor that matters most
      * @throws ArithmeticException if the budget is empty
      */
     public Share<Q> largest() {
@@ -88,10 +83,9 @@ public final class Shares<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the share of one contributor.
+     * {@return the share of one contributor}
      *
      * @param name its name
-     * @return its share
      * @throws IllegalArgumentException if nothing is called so
      */
     public Share<Q> of(String name) {

@@ -84,49 +84,34 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
         this.unit = unit;
     }
 
-    /**
-     * Returns the number of trials.
-     *
-     * @return 2 or more
-     */
+    /** {@return the number of trials; 2 or more} */
     public long trials() {
         return tally.trials();
     }
 
     /**
-     * Returns the mean of the trials with its standard uncertainty {@code s/sqrt(n)}: how far off the trials may be, not
-     * how much the result spreads.
-     *
-     * @return the mean
+     * {@return the mean of the trials with its standard uncertainty {@code s/sqrt(n)}: how far off the trials may be,
+     * not how much the result spreads}
      */
     public Estimate<Q> mean() {
         return Estimate.ofHouse(
                 reference + tally.mean(), Math.sqrt(tally.variance() / tally.trials()), tally.trials() - 1.0, unit);
     }
 
-    /**
-     * Returns the standard deviation of the trials.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard deviation of the trials; 0 or more} */
     public Amount<Q> standardDeviation() {
         return Amount.ofHouse(Math.sqrt(tally.variance()), unit);
     }
 
-    /**
-     * Returns the result as an estimate: mean and standard deviation of the trials.
-     *
-     * @return the estimate
-     */
+    /** {@return the result as an estimate: mean and standard deviation of the trials} */
     public Estimate<Q> estimate() {
         return Estimate.ofHouse(reference + tally.mean(), Math.sqrt(tally.variance()), Double.POSITIVE_INFINITY, unit);
     }
 
     /**
-     * Returns the probabilistically symmetric coverage interval (7.7.2).
+     * {@return the probabilistically symmetric coverage interval (7.7.2)}
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return the interval
      * @throws IllegalArgumentException if the values were not kept
      */
     public Interval<Q> interval(Quantity<Dimensionless> coverage) {
@@ -135,10 +120,10 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the shortest coverage interval (7.7.4); sorts all values.
+     * {@return the shortest coverage interval (7.7.4); sorts all values; the interval; of equally short ones the
+     * lowest}
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return the interval; of equally short ones the lowest
      * @throws IllegalArgumentException if the values were not kept
      */
     public Interval<Q> shortestInterval(Quantity<Dimensionless> coverage) {
@@ -157,9 +142,8 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns how often the trials kept the limits given beforehand.
+     * {@return how often the trials kept the limits given beforehand, with the uncertainty of a count}
      *
-     * @return the yield, with the uncertainty of a count
      * @throws IllegalArgumentException if no limits were given
      */
     public Yield<Q> yield() {
@@ -173,10 +157,9 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns how often the trials kept some limits.
+     * {@return how often the trials kept some limits, with the uncertainty of a count}
      *
      * @param allowed what is allowed
-     * @return the yield, with the uncertainty of a count
      * @throws IllegalArgumentException if the values were not kept
      */
     public Yield<Q> yield(Limits<Q> allowed) {

@@ -69,10 +69,9 @@ public final class Simulation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the same question to a number of threads; the answer has the same bits.
+     * {@return the same question to a number of threads; the answer has the same bits}
      *
      * @param count 1 to 64
-     * @return the simulation
      */
     public Simulation<Q> withThreads(int count) {
         if (count < 1 || count > MOST_THREADS) {
@@ -82,20 +81,17 @@ public final class Simulation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns the same question with the trials inside the limits counted as they come.
+     * {@return the same question with the trials inside the limits counted as they come}
      *
      * @param allowed what is allowed
-     * @return the simulation
      */
     public Simulation<Q> withLimits(Limits<Q> allowed) {
         return new Simulation<>(title, source, reference, seed, unit, threads, keep, allowed);
     }
 
     /**
-     * Returns the same question without keeping values: any number of trials in the same memory, for mean, deviation and
-     * the yield within the limits stated beforehand, but no quantiles.
-     *
-     * @return the simulation
+     * {@return the same question without keeping values: any number of trials in the same memory, for mean, deviation
+     * and the yield within the limits stated beforehand, but no quantiles}
      */
     public Simulation<Q> withoutQuantiles() {
         return new Simulation<>(title, source, reference, seed, unit, threads, false, limits);

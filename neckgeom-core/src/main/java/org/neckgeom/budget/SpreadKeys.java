@@ -65,12 +65,11 @@ final class SpreadKeys<Q extends Quantity<Q>> {
     }
 
     /**
-     * Returns the keys of an error of any kind of quantity.
+     * {@return the keys of an error of any kind of quantity; their table}
      *
      * @param <Q> the kind of quantity
      * @param size how far off it may be
      * @param eitherWay an error with its sign
-     * @return their table
      */
     static <Q extends Quantity<Q>> Table<Spread<Q>> of(QuantityType<Q> size, QuantityType<Q> eitherWay) {
         return new SpreadKeys<>(size, eitherWay).table;

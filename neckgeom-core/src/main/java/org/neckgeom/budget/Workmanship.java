@@ -74,11 +74,9 @@ public final class Workmanship extends Noun<Workmanship> {
     }
 
     /**
-     * Returns the defaults: centring normal 0.05 mm; each station on an edge rectangular within 0.10 mm; each station on a
-     * channel rectangular within 0.05 mm; cutting normal 0.06 mm; gluing, each station, rectangular within 0.08 mm;
-     * fitting, each station, triangular within 0.06 mm; a stop or line along the neck rectangular within 0.15 mm.
-     *
-     * @return the workmanship
+     * {@return the defaults: centring normal 0.05 mm; each station on an edge rectangular within 0.10 mm; each station
+     * on a channel rectangular within 0.05 mm; cutting normal 0.06 mm; gluing, each station, rectangular within 0.08
+     * mm; fitting, each station, triangular within 0.06 mm; a stop or line along the neck rectangular within 0.15 mm}
      */
     public static Workmanship withDefaults() {
         return new Workmanship(TABLE.values());
@@ -89,134 +87,99 @@ public final class Workmanship extends Noun<Workmanship> {
     }
 
     /**
-     * Returns this workmanship with another centring of the channel on the blank.
+     * {@return this workmanship with another centring of the channel on the blank}
      *
      * @param spread how it spreads
-     * @return the workmanship
      */
     public Workmanship centring(Spread<Length> spread) {
         return new Workmanship(values().with(CENTRING, spread));
     }
 
     /**
-     * Returns this workmanship with another truth of the blank's edges, at each station, against its centreline.
+     * {@return this workmanship with another truth of the blank's edges, at each station, against its centreline}
      *
      * @param spread how it spreads
-     * @return the workmanship
      */
     public Workmanship edge(Spread<Length> spread) {
         return new Workmanship(values().with(EDGE, spread));
     }
 
     /**
-     * Returns this workmanship with another locating on a channel or an edge, at each station.
+     * {@return this workmanship with another locating on a channel or an edge, at each station}
      *
      * @param spread how it spreads
-     * @return the workmanship
      */
     public Workmanship locating(Spread<Length> spread) {
         return new Workmanship(values().with(LOCATING, spread));
     }
 
     /**
-     * Returns this workmanship with another cutting error of heel and taper.
+     * {@return this workmanship with another cutting error of heel and taper}
      *
      * @param spread how it spreads
-     * @return the workmanship
      */
     public Workmanship cutting(Spread<Length> spread) {
         return new Workmanship(values().with(CUTTING, spread));
     }
 
     /**
-     * Returns this workmanship with another place and thickness of the glued fingerboard, at each station.
+     * {@return this workmanship with another place and thickness of the glued fingerboard, at each station}
      *
      * @param spread how it spreads
-     * @return the workmanship
      */
     public Workmanship gluing(Spread<Length> spread) {
         return new Workmanship(values().with(GLUING, spread));
     }
 
     /**
-     * Returns this workmanship with another fit of the body joint, at each end of its cheeks and of its face.
+     * {@return this workmanship with another fit of the body joint, at each end of its cheeks and of its face}
      *
      * @param spread how it spreads
-     * @return the workmanship
      */
     public Workmanship fitting(Spread<Length> spread) {
         return new Workmanship(values().with(FITTING, spread));
     }
 
     /**
-     * Returns this workmanship with other stops and lines along the neck.
+     * {@return this workmanship with other stops and lines along the neck}
      *
      * @param spread how they spread
-     * @return the workmanship
      */
     public Workmanship stopping(Spread<Length> spread) {
         return new Workmanship(values().with(STOPPING, spread));
     }
 
-    /**
-     * Returns how well the channel is centred on the blank.
-     *
-     * @return the spread
-     */
+    /** {@return how well the channel is centred on the blank} */
     public Spread<Length> centring() {
         return values().at(CENTRING);
     }
 
-    /**
-     * Returns how well true the blank's edges are, at each station.
-     *
-     * @return the spread
-     */
+    /** {@return how well true the blank's edges are, at each station} */
     public Spread<Length> edge() {
         return values().at(EDGE);
     }
 
-    /**
-     * Returns how well a step is located on a channel or an edge, at each station.
-     *
-     * @return the spread
-     */
+    /** {@return how well a step is located on a channel or an edge, at each station} */
     public Spread<Length> locating() {
         return values().at(LOCATING);
     }
 
-    /**
-     * Returns how well heel and taper are cut.
-     *
-     * @return the spread
-     */
+    /** {@return how well heel and taper are cut} */
     public Spread<Length> cutting() {
         return values().at(CUTTING);
     }
 
-    /**
-     * Returns how well the fingerboard is glued, at each station.
-     *
-     * @return the spread
-     */
+    /** {@return how well the fingerboard is glued, at each station} */
     public Spread<Length> gluing() {
         return values().at(GLUING);
     }
 
-    /**
-     * Returns how well the body joint is fitted, at each end.
-     *
-     * @return the spread
-     */
+    /** {@return how well the body joint is fitted, at each end} */
     public Spread<Length> fitting() {
         return values().at(FITTING);
     }
 
-    /**
-     * Returns how well stops and lines along the neck are set.
-     *
-     * @return the spread
-     */
+    /** {@return how well stops and lines along the neck are set} */
     public Spread<Length> stopping() {
         return values().at(STOPPING);
     }
@@ -226,11 +189,7 @@ public final class Workmanship extends Noun<Workmanship> {
         return FORM;
     }
 
-    /**
-     * Returns whether the centring was given, which a plan knows by itself.
-     *
-     * @return true when given
-     */
+    /** {@return whether the centring was given, which a plan knows by itself; true when given} */
     public boolean hasCentring() {
         return values().has(CENTRING);
     }

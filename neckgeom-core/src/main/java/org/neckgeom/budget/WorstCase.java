@@ -46,28 +46,19 @@ public final class WorstCase<Q extends Quantity<Q>> implements Answer {
         this.unit = unit;
     }
 
-    /**
-     * Returns everything from the lowest to the highest result.
-     *
-     * @return the range
-     */
+    /** {@return everything from the lowest to the highest result} */
     public Interval<Q> range() {
         return Interval.ofHouse(low, high, unit);
     }
 
-    /**
-     * Returns the larger of the two ends without its sign.
-     *
-     * @return 0 or more
-     */
+    /** {@return the larger of the two ends without its sign; 0 or more} */
     public Amount<Q> largest() {
         return Amount.ofHouse(Math.max(Math.abs(low), Math.abs(high)), unit);
     }
 
     /**
-     * Returns the standard deviations at which normal parts were taken.
-     *
-     * @return k, or 0 when every part is bounded and the case is a true bound
+     * {@return the standard deviations at which normal parts were taken; k, or 0 when every part is bounded and the
+     * case is a true bound}
      */
     public double normalFactor() {
         return normalFactor;

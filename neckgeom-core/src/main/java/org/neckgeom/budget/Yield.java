@@ -99,38 +99,22 @@ public final class Yield<Q extends Quantity<Q>> implements Answer {
                 title, limits, (double) (trials - inside) / trials, Math.sqrt(smooth * (1.0 - smooth) / trials), true);
     }
 
-    /**
-     * Returns the chance of keeping the limits.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the chance of keeping the limits; in [0, 1]} */
     public double probability() {
         return 1.0 - outside;
     }
 
-    /**
-     * Returns the chance of breaking the limits, with its own digits where it is small.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the chance of breaking the limits, with its own digits where it is small; in [0, 1]} */
     public double chanceOutside() {
         return outside;
     }
 
-    /**
-     * Returns the standard uncertainty of the probability.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty of the probability; 0 or more} */
     public double standardUncertainty() {
         return uncertainty;
     }
 
-    /**
-     * Returns the limits.
-     *
-     * @return what is allowed
-     */
+    /** {@return the limits; what is allowed} */
     public Limits<Q> limits() {
         return limits;
     }

@@ -119,12 +119,11 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns a blank on a fence, its head end leading.
+     * {@return a blank on a fence, its head end leading}
      *
      * @param blank with its nut line laid out
      * @param channel to be cut
      * @param fence with the cutter at the middle of its length
-     * @return the blank on the fence
      * @throws IllegalArgumentException if the channel does not lie in the blank
      */
     public static BlankOnFence of(Blank blank, Channel channel, Fence fence) {
@@ -134,20 +133,15 @@ public final class BlankOnFence implements Answer {
         return new BlankOnFence(blank, channel, fence, true, 0, null, null, DEFAULT_TRIAL_PIECE_MM, true);
     }
 
-    /**
-     * Returns the same with the heel end leading.
-     *
-     * @return the blank on the fence
-     */
+    /** {@return the same with the heel end leading; the blank on the fence} */
     public BlankOnFence heelLeading() {
         return new BlankOnFence(blank, channel, fence, false, crown, strip, head, trialPiece, mayBePlaned);
     }
 
     /**
-     * Returns the same with an edge that is not straight.
+     * {@return the same with an edge that is not straight; the blank on the fence}
      *
      * @param proudInTheMiddle how far the edge on the fence is proud of the chord through its ends, below 0 for a hollow edge
-     * @return the blank on the fence
      */
     public BlankOnFence edgeCrowned(Quantity<Length> proudInTheMiddle) {
         double mm = HouseUnits.mm(proudInTheMiddle, "crown of the edge");
@@ -155,11 +149,10 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns the same with a parallel strip (spacer) between shaft and fence, from the nut to the heel end, at the trial cut
-     * too: only its uncertainty is left in the slot's place.
+     * {@return the same with a parallel strip (spacer) between shaft and fence, from the nut to the heel end, at the
+     * trial cut too: only its uncertainty is left in the slot's place; the blank on the fence}
      *
      * @param thickness with its standard uncertainty, more than 0
-     * @return the blank on the fence
      */
     public BlankOnFence strip(Estimate<Length> thickness) {
         double t = stripMm(thickness);
@@ -167,11 +160,11 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns the same with a strip that is thicker at one end, from the nut to the heel end, at the trial cut too.
+     * {@return the same with a strip that is thicker at one end, from the nut to the heel end, at the trial cut too;
+     * the blank on the fence}
      *
      * @param atNut thickness at the nut with its standard uncertainty, more than 0
      * @param atHeelEnd thickness at the heel end, more than 0
-     * @return the blank on the fence
      */
     public BlankOnFence strip(Estimate<Length> atNut, Quantity<Length> atHeelEnd) {
         double end = HouseUnits.mmPositive(atHeelEnd, "strip thickness at the heel end");
@@ -187,9 +180,9 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns the same with the strip missing at the trial cut: its thickness moves the slot by all of itself.
+     * {@return the same with the strip missing at the trial cut: its thickness moves the slot by all of itself; the
+     * blank on the fence}
      *
-     * @return the blank on the fence
      * @throws IllegalArgumentException if there is no strip
      */
     public BlankOnFence trialWithoutStrip() {
@@ -214,10 +207,10 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns the same with a head that is on already and rides on the fence: no strip keeps it clear.
+     * {@return the same with a head that is on already and rides on the fence: no strip keeps it clear; the blank on
+     * the fence}
      *
      * @param itsHead wings and all; a swing counts as toward the fence
-     * @return the blank on the fence
      */
     public BlankOnFence headOn(Head itsHead) {
         Objects.requireNonNull(itsHead, "head");
@@ -225,48 +218,32 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns the same with another length of the trial piece, read at its middle. It counts on a split fence only.
+     * {@return the same with another length of the trial piece, read at its middle; the blank on the fence} It counts
+     * on a split fence only.
      *
      * @param length more than 0
-     * @return the blank on the fence
      */
     public BlankOnFence trialPiece(Quantity<Length> length) {
         double mm = HouseUnits.mmPositive(length, "trial piece length");
         return new BlankOnFence(blank, channel, fence, headLeads, crown, strip, head, mm, mayBePlaned);
     }
 
-    /**
-     * Returns the same with edges that may not be planed any more.
-     *
-     * @return the blank on the fence
-     */
+    /** {@return the same with edges that may not be planed any more; the blank on the fence} */
     public BlankOnFence edgesStay() {
         return new BlankOnFence(blank, channel, fence, headLeads, crown, strip, head, trialPiece, false);
     }
 
-    /**
-     * Returns the blank.
-     *
-     * @return the blank
-     */
+    /** {@return the blank} */
     public Blank blank() {
         return blank;
     }
 
-    /**
-     * Returns the channel.
-     *
-     * @return the channel
-     */
+    /** {@return the channel} */
     public Channel channel() {
         return channel;
     }
 
-    /**
-     * Returns the fence.
-     *
-     * @return the fence
-     */
+    /** {@return the fence} */
     public Fence fence() {
         return fence;
     }
@@ -399,10 +376,8 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * Returns where the slot runs when the fence centres it best: the middle of the band of its offsets in the middle of the
-     * blank, nothing uncertain.
-     *
-     * @return the place
+     * {@return where the slot runs when the fence centres it best: the middle of the band of its offsets in the middle
+     * of the blank, nothing uncertain}
      */
     public SlotPlace centred() {
         return SlotPlace.centred(this);

@@ -148,11 +148,7 @@ public final class Cautions implements Iterable<Caution>, Answer {
         return new Cautions(list);
     }
 
-    /**
-     * Returns the cautions as a list.
-     *
-     * @return at least one, the most pressing first
-     */
+    /** {@return the cautions as a list; at least one, the most pressing first} */
     public List<Caution> list() {
         return list;
     }

@@ -51,10 +51,9 @@ public final class Centring implements Answer {
     }
 
     /**
-     * Returns the centring that a trial cut shows.
+     * {@return the centring that a trial cut shows; the centring of the trial piece itself}
      *
      * @param trial the readings
-     * @return the centring of the trial piece itself
      */
     public static Centring of(TrialCut trial) {
         Estimate<Length> a = Objects.requireNonNull(trial, "trial").fenceWall();
@@ -79,30 +78,21 @@ public final class Centring implements Answer {
         return u * u * u * u;
     }
 
-    /**
-     * Returns how far off the middle the slot is.
-     *
-     * @return the offset with its uncertainty
-     */
+    /** {@return how far off the middle the slot is; the offset with its uncertainty} */
     public Offset offset() {
         return new Offset(offsetMm, uncertaintyMm, background);
     }
 
-    /**
-     * Returns the fence move that would centre the slot; without advice when the readings contradict each other.
-     *
-     * @return the move
-     */
+    /** {@return the fence move that would centre the slot; without advice when the readings contradict each other} */
     public FenceMove move() {
         Closure closure = closure();
         return closure.closes() ? FenceMove.of(offset()) : FenceMove.refused(offset(), closure);
     }
 
     /**
-     * Returns whether the slot is within its limits, with a guard band of twice the standard uncertainty.
+     * {@return whether the slot is within its limits, with a guard band of twice the standard uncertainty}
      *
      * @param limits for the offset
-     * @return the verdict
      * @throws IllegalArgumentException if the limits are so close together that no reading of this uncertainty could
      *     ever be called within them; the message says how often to read instead
      * @throws ArithmeticException if the readings contradict each other
@@ -131,20 +121,15 @@ public final class Centring implements Answer {
         return verdict;
     }
 
-    /**
-     * Returns the check of the readings against each other.
-     *
-     * @return the check
-     */
+    /** {@return the check of the readings against each other} */
     public Closure closure() {
         return Closure.of(trial, background.style());
     }
 
     /**
-     * Returns what the same fence does to a piece of another width: {@code e + (W_t - W)/2}.
+     * {@return what the same fence does to a piece of another width: {@code e + (W_t - W)/2}}
      *
      * @param width of that piece, read with the same instrument; more than the slot's distance from the fence
-     * @return its centring
      * @throws IllegalArgumentException if the slot would not lie in the piece
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */
@@ -155,10 +140,9 @@ public final class Centring implements Answer {
     }
 
     /**
-     * Returns what the same fence does to a piece of another width: {@code e + (W_t - W)/2}.
+     * {@return what the same fence does to a piece of another width: {@code e + (W_t - W)/2}}
      *
      * @param width of that piece with its uncertainty; more than the slot's distance from the fence
-     * @return its centring
      * @throws IllegalArgumentException if the slot would not lie in the piece
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */
@@ -179,11 +163,11 @@ public final class Centring implements Answer {
     }
 
     /**
-     * Returns what the fence does to a neck when the trial piece is a copy of it, ripped at the same setting and neither
-     * of them measured: the same offset, with half of two rips' scatter added to its uncertainty.
+     * {@return what the fence does to a neck when the trial piece is a copy of it, ripped at the same setting and
+     * neither of them measured: the same offset, with half of two rips' scatter added to its uncertainty; the neck's
+     * centring}
      *
      * @param piece a copied test piece
-     * @return the neck's centring
      * @throws IllegalArgumentException if the piece was measured: give the neck's width too
      */
     public Centring onNeckCopiedBy(TestPiece piece) {
@@ -195,11 +179,11 @@ public final class Centring implements Answer {
     }
 
     /**
-     * Returns what the fence does to a neck when the trial piece and the neck were measured beforehand.
+     * {@return what the fence does to a neck when the trial piece and the neck were measured beforehand; the neck's
+     * centring}
      *
      * @param neckWidth the neck's width
      * @param piece the test piece
-     * @return the neck's centring
      */
     public Centring onNeck(Estimate<Length> neckWidth, TestPiece piece) {
         return shifted(Objects.requireNonNull(piece, "piece").widerThan(neckWidth));
@@ -219,13 +203,12 @@ public final class Centring implements Answer {
     }
 
     /**
-     * Returns where the slot runs in a blank whose edges are out of parallel: the offset at any station,
-     * {@code e(x) = e_ref + (W_ref - W(x))/2}.
+     * {@return where the slot runs in a blank whose edges are out of parallel: the offset at any station, {@code e(x) =
+     * e_ref + (W_ref - W(x))/2}; the slot's line against the blank's own middle}
      *
      * @param widthAtNut width at x = 0, more than 0
      * @param widthAtEnd width at the far station, more than 0
      * @param distance from the nut to that station, more than 0
-     * @return the slot's line against the blank's own middle
      * @throws IllegalArgumentException if a length is out of its range
      * @throws ArithmeticException if neither the trial piece nor its slot was read
      */

@@ -87,10 +87,9 @@ public final class CentringRound extends Noun<CentringRound> {
     }
 
     /**
-     * Returns the rounds that steps make: a move and the cut after it are one round.
+     * {@return the rounds that steps make: a move and the cut after it are one round; whose steps are these}
      *
      * @param steps at the machine, in their order
-     * @return the rounds, whose steps are these
      */
     public static List<CentringRound> of(List<CentringStep> steps) {
         List<CentringRound> rounds = new ArrayList<>();
@@ -126,11 +125,7 @@ public final class CentringRound extends Noun<CentringRound> {
         return u == 0 ? values : values.with(SETTING, move.style().amount(u));
     }
 
-    /**
-     * Returns what was done, step by step.
-     *
-     * @return the move if there was one, then the cut if there was one
-     */
+    /** {@return what was done, step by step; the move if there was one, then the cut if there was one} */
     public List<CentringStep> steps() {
         return Stream.concat(move().map(CentringStep::moved).stream(), cut().map(this::read).stream())
                 .toList();

@@ -86,10 +86,9 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the same rounds judged in a neck blank, along its whole channel.
+     * {@return the same rounds judged in a neck blank, along its whole channel}
      *
      * @param blank how the blank runs along the fence
-     * @return the rounds
      */
     public CentringRounds inBlank(BlankOnFence blank) {
         Objects.requireNonNull(blank, "blank on the fence");
@@ -97,10 +96,10 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the same rounds with the uncertainties of their bench. A trial cut's own repeatability goes before the bench's.
+     * {@return the same rounds with the uncertainties of their bench} A trial cut's own repeatability goes before the
+     * bench's.
      *
      * @param uncertainty of readings, cuts and moves
-     * @return the rounds
      */
     public CentringRounds bench(BenchUncertainty uncertainty) {
         Objects.requireNonNull(uncertainty, "bench uncertainty");
@@ -108,10 +107,9 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the same rounds with another rule for when the neck may be cut.
+     * {@return the same rounds with another rule for when the neck may be cut}
      *
      * @param decision the wanted chance and the costs
-     * @return the rounds
      */
     public CentringRounds decision(DecisionRule decision) {
         Objects.requireNonNull(decision, "decision rule");
@@ -119,30 +117,27 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the same rounds with feeler gauges at hand: the moves advised are then those that the gauges make.
+     * {@return the same rounds with feeler gauges at hand: the moves advised are then those that the gauges make}
      *
      * @param set of gauges
-     * @return the rounds
      */
     public CentringRounds leaves(FeelerSet set) {
         return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style);
     }
 
     /**
-     * Returns the rounds with one more trial cut.
+     * {@return the rounds with one more trial cut}
      *
      * @param cut its readings
-     * @return the rounds
      */
     public CentringRounds trialCut(TrialCut cut) {
         return then(CentringStep.read(cut));
     }
 
     /**
-     * Returns the rounds with the last trial cut read once more.
+     * {@return the rounds with the last trial cut read once more}
      *
      * @param cut the new readings of the same slot
-     * @return the rounds
      * @throws IllegalArgumentException if there is no cut to read again, or the fence was moved since
      */
     public CentringRounds readAgain(TrialCut cut) {
@@ -150,11 +145,10 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the rounds with the fence moved.
+     * {@return the rounds with the fence moved}
      *
      * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}; a move made at a stop block of a
      *     pivoting fence by {@code stack.atCutter()}
-     * @return the rounds
      * @throws IllegalArgumentException if no trial cut came before
      */
     public CentringRounds fenceMoved(FenceMove move) {
@@ -162,10 +156,9 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the rounds with one more step.
+     * {@return the rounds with one more step}
      *
      * @param step a cut, a cut read again or a fence move
-     * @return the rounds
      * @throws IllegalArgumentException if the step cannot follow the steps so far
      */
     public CentringRounds then(CentringStep step) {
@@ -187,20 +180,15 @@ public final class CentringRounds implements Answer {
                 Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
     }
 
-    /**
-     * Returns the steps so far.
-     *
-     * @return in order
-     */
+    /** {@return the steps so far; in order} */
     public List<CentringStep> steps() {
         return steps;
     }
 
     /**
-     * Returns the offset that a fence move can take away: of the setting now, from all cuts and moves together. In a blank that
-     * is the middle of the band of offsets along the channel.
+     * {@return the offset that a fence move can take away: of the setting now, from all cuts and moves together} In a
+     * blank that is the middle of the band of offsets along the channel.
      *
-     * @return the estimate
      * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public Offset estimate() {
@@ -226,9 +214,8 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the move that the estimate asks for.
+     * {@return the move that the estimate asks for; the move at the cutter}
      *
-     * @return the move at the cutter
      * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public FenceMove move() {
@@ -236,10 +223,9 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns where the neck's slot would run if it were cut now: the scatter of its own cut counted. Before the first cut: where
-     * a fence set by one cut would put it.
-     *
-     * @return the place; without a blank, in a piece as wide as the trial pieces
+     * {@return where the neck's slot would run if it were cut now: the scatter of its own cut counted; the place;
+     * without a blank, in a piece as wide as the trial pieces} Before the first cut: where a fence set by one cut would
+     * put it.
      */
     public SlotPlace place() {
         SettingState state = evidence.state() != null ? evidence.state() : expected();
@@ -286,10 +272,9 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns what to do next for a limit on the offset.
+     * {@return what to do next for a limit on the offset}
      *
      * @param limit either side of the middle, more than 0
-     * @return the one decision
      * @throws IllegalArgumentException if the limit is not more than 0
      */
     public SlotVerdict next(Quantity<Length> limit) {
@@ -380,18 +365,16 @@ public final class CentringRounds implements Answer {
     }
 
     /**
-     * Returns the check of each cut's readings, with the bench's calliper and the number of cuts that were checked.
-     *
-     * @return one for each trial cut and each reading again, in the order of the steps
+     * {@return the check of each cut's readings, with the bench's calliper and the number of cuts that were checked;
+     * one for each trial cut and each reading again, in the order of the steps}
      */
     public List<Closure> closures() {
         return evidence.closures();
     }
 
     /**
-     * Returns the closure check of the last cut whose readings contradict each other.
-     *
-     * @return nothing where the last cut's readings close
+     * {@return the closure check of the last cut whose readings contradict each other; nothing where the last cut's
+     * readings close}
      */
     public Optional<Closure> misread() {
         return evidence.contradiction() == SlotVerdict.Contradiction.READINGS

@@ -41,30 +41,27 @@ public final class CentringStep implements Answer {
     }
 
     /**
-     * Returns a trial cut that was read.
+     * {@return a trial cut that was read}
      *
      * @param cut the readings
-     * @return the step
      */
     public static CentringStep read(TrialCut cut) {
         return new CentringStep(Objects.requireNonNull(cut, "trial cut"), false, null);
     }
 
     /**
-     * Returns the last trial cut read once more: the same slot, measured anew.
+     * {@return the last trial cut read once more: the same slot, measured anew}
      *
      * @param cut the new readings
-     * @return the step
      */
     public static CentringStep readAgain(TrialCut cut) {
         return new CentringStep(Objects.requireNonNull(cut, "trial cut"), true, null);
     }
 
     /**
-     * Returns a fence move.
+     * {@return a fence move}
      *
      * @param move at the cutter
-     * @return the step
      * @throws ArithmeticException if it is a move that was not advised
      */
     public static CentringStep moved(FenceMove move) {
@@ -72,29 +69,17 @@ public final class CentringStep implements Answer {
         return new CentringStep(null, false, move);
     }
 
-    /**
-     * Returns the trial cut.
-     *
-     * @return the readings, or nothing for a move
-     */
+    /** {@return the trial cut; the readings, or nothing for a move} */
     public Optional<TrialCut> cut() {
         return Optional.ofNullable(cut);
     }
 
-    /**
-     * Returns whether the readings are of a cut that was read before.
-     *
-     * @return false for a new cut and for a move
-     */
+    /** {@return whether the readings are of a cut that was read before; false for a new cut and for a move} */
     public boolean isReadAgain() {
         return again;
     }
 
-    /**
-     * Returns the fence move.
-     *
-     * @return the move at the cutter, or nothing for a cut
-     */
+    /** {@return the fence move; the move at the cutter, or nothing for a cut} */
     public Optional<FenceMove> move() {
         return Optional.ofNullable(move);
     }

@@ -52,19 +52,15 @@ public final class ChannelFloor implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns whether the floor is flat.
-     *
-     * @return true for a floor without sagitta
-     */
+    /** {@return whether the floor is flat; true for a floor without sagitta} */
     public boolean isFlat() {
         return channel.archMm() == 0;
     }
 
     /**
-     * Returns the radius of an arched floor.
+     * {@return the radius of an arched floor, positive when the middle is deeper than the ends, negative when it is
+     * shallower}
      *
-     * @return positive when the middle is deeper than the ends, negative when it is shallower
      * @throws ArithmeticException if the floor is flat
      */
     public Amount<Length> radius() {

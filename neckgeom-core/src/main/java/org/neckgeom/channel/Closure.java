@@ -58,11 +58,7 @@ public final class Closure implements Answer {
             this.code = code;
         }
 
-        /**
-         * Returns the outcome's code.
-         *
-         * @return lower case with hyphens
-         */
+        /** {@return the outcome's code; lower case with hyphens} */
         public String code() {
             return code;
         }
@@ -170,10 +166,9 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns the check of a trial cut's readings.
+     * {@return the check of a trial cut's readings}
      *
      * @param trial the readings
-     * @return the check
      */
     public static Closure of(TrialCut trial) {
         return of(Objects.requireNonNull(trial, "trial"), trial.style());
@@ -184,11 +179,10 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns the check with the bench's calliper: its zero, the same in all outside readings, as uncertain a one of its inside jaws,
-     * and its resolution. Unless given, readings have no such zeros.
+     * {@return the check with the bench's calliper: its zero, the same in all outside readings, as uncertain a one of
+     * its inside jaws, and its resolution} Unless given, readings have no such zeros.
      *
      * @param bench its uncertainties
-     * @return the check
      */
     public Closure bench(BenchUncertainty bench) {
         Objects.requireNonNull(bench, "bench uncertainty");
@@ -197,20 +191,18 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns the check with a slot that was read with the same zero as walls and piece, as with an electronic calliper that was
-     * set to zero once; unless given, its inside jaws have a zero of their own.
-     *
-     * @return the check
+     * {@return the check with a slot that was read with the same zero as walls and piece, as with an electronic
+     * calliper that was set to zero once; unless given, its inside jaws have a zero of their own}
      */
     public Closure slotBySameZero() {
         return new Closure(trial, expected, new Zeros(zeros.zeroMm, zeros.stepMm, true), cuts, style);
     }
 
     /**
-     * Returns the check among those of a session: the more cuts are checked, the rarer may each of them fail by chance.
+     * {@return the check among those of a session: the more cuts are checked, the rarer may each of them fail by
+     * chance}
      *
      * @param checkedCuts m, 1 or more; 1 unless given
-     * @return the check
      */
     public Closure inSession(int checkedCuts) {
         if (!(checkedCuts >= 1)) {
@@ -220,11 +212,10 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns the check with what the slot's width should be.
+     * {@return the check with what the slot's width should be}
      *
      * @param width expected, more than 0
      * @param within its standard uncertainty, more than 0
-     * @return the check
      * @throws IllegalArgumentException if a length is out of its range
      */
     public Closure slotShouldBe(Quantity<Length> width, Quantity<Length> within) {
@@ -234,10 +225,9 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns the check with the cutter that made the slot: its diameter and runout, within 0.1 mm.
+     * {@return the check with the cutter that made the slot: its diameter and runout, within 0.1 mm}
      *
      * @param cutter that made the slot
-     * @return the check
      */
     public Closure cutBy(Cutter cutter) {
         return slotShouldBe(
@@ -250,11 +240,10 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns the check with what the piece's width should be.
+     * {@return the check with what the piece's width should be}
      *
      * @param width expected, more than 0
      * @param within its standard uncertainty, more than 0
-     * @return the check
      * @throws IllegalArgumentException if a length is out of its range
      */
     public Closure pieceShouldBe(Quantity<Length> width, Quantity<Length> within) {
@@ -267,9 +256,8 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns whether slot and piece were read, so that the readings can close or not.
-     *
-     * @return true when all four widths were read
+     * {@return whether slot and piece were read, so that the readings can close or not; true when all four widths were
+     * read}
      */
     public boolean isComplete() {
         return trial.slot().isPresent() && trial.piece().isPresent();
@@ -281,10 +269,8 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns what the readings show of themselves: whether the four widths close, if all were read, and whether what was read
-     * several times agrees.
-     *
-     * @return the outcome
+     * {@return what the readings show of themselves: whether the four widths close, if all were read, and whether what
+     * was read several times agrees}
      */
     public Outcome outcome() {
         if (wallsExceedPiece || isRarer(REFUSED)) {
@@ -314,82 +300,61 @@ public final class Closure implements Answer {
     }
 
     /**
-     * Returns whether the readings count.
-     *
-     * @return false when they are refused; true when they close, with a warning or without
+     * {@return whether the readings count; false when they are refused; true when they close, with a warning or
+     * without}
      */
     public boolean closes() {
         return outcome() != Outcome.REFUSED;
     }
 
     /**
-     * Returns whether the readings count, but not enough to cut a neck on them.
-     *
-     * @return false when they close without a warning, and when they are refused
+     * {@return whether the readings count, but not enough to cut a neck on them; false when they close without a
+     * warning, and when they are refused}
      */
     public boolean warns() {
         return outcome() == Outcome.WARNS;
     }
 
     /**
-     * Returns by how much the walls and the slot together exceed the piece.
-     *
-     * @return positive when they are too long, negative when short; 0 when not all were read
+     * {@return by how much the walls and the slot together exceed the piece, positive when they are too long, negative
+     * when short; 0 when not all were read}
      */
     public Amount<Length> misfit() {
         return style.amount(misfitMm);
     }
 
     /**
-     * Returns by how much the walls and the slot together exceed the piece, in mm.
-     *
-     * @return mm, positive when they are too long, negative when short; 0 when not all were read
+     * {@return by how much the walls and the slot together exceed the piece, in mm, positive when they are too long,
+     * negative when short; 0 when not all were read}
      */
     public double misfitMm() {
         return misfitMm;
     }
 
-    /**
-     * Returns the standard uncertainty of the misfit, in mm.
-     *
-     * @return mm; 0 when not all were read
-     */
+    /** {@return the standard uncertainty of the misfit, in mm; mm; 0 when not all were read} */
     public double uncertaintyMm() {
         return uncertaintyMm;
     }
 
-    /**
-     * Returns how large the misfit may be without a warning.
-     *
-     * @return more than 0; 0 when not all were read
-     */
+    /** {@return how large the misfit may be without a warning; more than 0; 0 when not all were read} */
     public Amount<Length> allowed() {
         return style.amount(allowedMm());
     }
 
-    /**
-     * Returns how large the misfit may be without a warning, in mm.
-     *
-     * @return mm, more than 0; 0 when not all were read
-     */
+    /** {@return how large the misfit may be without a warning, in mm; more than 0; 0 when not all were read} */
     public double allowedMm() {
         return limitMm(WARNED);
     }
 
     /**
-     * Returns the misfit above which the readings are refused, in mm.
-     *
-     * @return mm, more than {@link #allowedMm()}; 0 when not all were read
+     * {@return the misfit above which the readings are refused, in mm; more than {@link #allowedMm()}; 0 when not all
+     * were read}
      */
     public double refusedAboveMm() {
         return limitMm(REFUSED);
     }
 
-    /**
-     * Returns the readings that may be wrong.
-     *
-     * @return most likely first; empty unless the readings are refused
-     */
+    /** {@return the readings that may be wrong; most likely first; empty unless the readings are refused} */
     public List<TrialReading> suspects() {
         if (closes()) {
             return List.of();

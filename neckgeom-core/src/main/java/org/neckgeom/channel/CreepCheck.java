@@ -70,10 +70,9 @@ public final class CreepCheck implements Answer {
     }
 
     /**
-     * Returns the check with the depth read after the next pass.
+     * {@return the check with the depth read after the next pass}
      *
      * @param depth of the slot as it is now, more than 0
-     * @return the check
      * @throws IllegalArgumentException if the depth is not more than 0, or all passes have been read
      */
     public CreepCheck read(Quantity<Length> depth) {
@@ -92,11 +91,7 @@ public final class CreepCheck implements Answer {
         return new CreepCheck(plan, uncertaintyMm, all, style);
     }
 
-    /**
-     * Returns what the readings say.
-     *
-     * @return the call; HOLDS before the first reading
-     */
+    /** {@return what the readings say; the call; HOLDS before the first reading} */
     public Call call() {
         if (excessesMm.isEmpty()) {
             return Call.HOLDS;
@@ -110,9 +105,8 @@ public final class CreepCheck implements Answer {
     }
 
     /**
-     * Returns how much deeper than set the slot is after the last pass read, in mm; 0 before the first.
-     *
-     * @return mm, below 0 when shallower
+     * {@return how much deeper than set the slot is after the last pass read, in mm; 0 before the first; below 0 when
+     * shallower}
      */
     public double excessMm() {
         return excessesMm.isEmpty() ? 0 : excessesMm.get(excessesMm.size() - 1);

@@ -120,10 +120,9 @@ public final class CutterLoad implements Answer {
         }
 
         /**
-         * Returns the same with a specific cutting force of one's own.
+         * {@return the same with a specific cutting force of one's own}
          *
          * @param force for each area of chip section, more than 0
-         * @return this step again
          * @throws IllegalArgumentException if it is not more than 0
          */
         public Cutting cuttingForce(Quantity<Pressure> force) {
@@ -131,11 +130,10 @@ public final class CutterLoad implements Answer {
         }
 
         /**
-         * Returns the cutter fed at a speed.
+         * {@return the cutter fed at a speed; the next step: tell the depth}
          *
          * @param speed of the feed, more than 0
          * @param turning of the cutter, more than 0
-         * @return the next step: tell the depth
          * @throws IllegalArgumentException if one is not more than 0
          */
         public Feeding feed(Quantity<Speed> speed, Quantity<Frequency> turning) {
@@ -181,10 +179,9 @@ public final class CutterLoad implements Answer {
         }
 
         /**
-         * Returns the load of a pass.
+         * {@return the load of a pass}
          *
          * @param depth of the pass, more than 0, no more than the cutter stands out
-         * @return the load
          * @throws IllegalArgumentException if the depth is out of its range
          */
         public CutterLoad pass(Quantity<Length> depth) {
@@ -218,9 +215,7 @@ public final class CutterLoad implements Answer {
     }
 
     /**
-     * Returns the speed of the cutter's rim, {@code pi D n}. Exact.
-     *
-     * @return in m/s
+     * {@return the speed of the cutter's rim, {@code pi D n}; in m/s} Exact.
      */
     public Amount<Speed> rimSpeed() {
         return Amount.ofHouse(rimMmPerSecond(), ShopUnit.METRE_PER_SECOND);
@@ -231,9 +226,7 @@ public final class CutterLoad implements Answer {
     }
 
     /**
-     * Returns what one edge takes a turn, {@code f/(n z)}. Exact.
-     *
-     * @return more than 0
+     * {@return what one edge takes a turn, {@code f/(n z)}; more than 0} Exact.
      */
     public Amount<Length> chipLoad() {
         return style.amount(chipMm());
@@ -244,9 +237,7 @@ public final class CutterLoad implements Answer {
     }
 
     /**
-     * Returns the power at the cutter, {@code k_c a D f}. Estimate.
-     *
-     * @return in W, half to twice
+     * {@return the power at the cutter, {@code k_c a D f}; in W, half to twice} Estimate.
      */
     public Amount<Power> power() {
         return Amount.ofHouse(powerNmmPerSecond() / 1000, ShopUnit.WATT);
@@ -257,9 +248,7 @@ public final class CutterLoad implements Answer {
     }
 
     /**
-     * Returns the mean tangential force, power over rim speed. Estimate.
-     *
-     * @return in N, half to twice
+     * {@return the mean tangential force, power over rim speed; in N, half to twice} Estimate.
      */
     public Amount<Force> force() {
         return Amount.ofHouse(forceNewton(), ShopUnit.NEWTON);
@@ -270,18 +259,15 @@ public final class CutterLoad implements Answer {
     }
 
     /**
-     * Returns how far that force at the tip bends the cutter. Estimate; the collet and the spindle give way as well.
-     *
-     * @return half to twice
+     * {@return how far that force at the tip bends the cutter; half to twice} Estimate; the collet and the spindle give
+     * way as well.
      */
     public Amount<Length> bend() {
         return style.amount(bendMm());
     }
 
     /**
-     * Returns how far that force at the tip bends the cutter, in mm. Estimate.
-     *
-     * @return mm, half to twice
+     * {@return how far that force at the tip bends the cutter, in mm; half to twice} Estimate.
      */
     public double bendMm() {
         double fluted = Math.min(cutter.fluteLengthMm(), cutter.standOutMm());
@@ -296,19 +282,16 @@ public final class CutterLoad implements Answer {
     }
 
     /**
-     * Returns the width of the slot: cutter and runout. Runout widens a slot and does not move its middle.
-     *
-     * @return more than 0
+     * {@return the width of the slot: cutter and runout; more than 0} Runout widens a slot and does not move its
+     * middle.
      */
     public Amount<Length> slotWidth() {
         return style.amount(cutter.diameterMm() + cutter.runoutMm());
     }
 
     /**
-     * Returns the fastest a cutter of this diameter is usually run: 24,000 rpm to 25 mm, 18,000 to 50, 12,000 to 64,
-     * 10,000 above. Common practice; the figure on the cutter and the machine's instructions come first.
-     *
-     * @return in rpm
+     * {@return the fastest a cutter of this diameter is usually run: 24,000 rpm to 25 mm, 18,000 to 50, 12,000 to 64,
+     * 10,000 above} Common practice; the figure on the cutter and the machine's instructions come first.
      */
     public Amount<Frequency> usualFastest() {
         return ShopUnit.RPM.of(fastestRpm());
@@ -322,11 +305,7 @@ public final class CutterLoad implements Answer {
         return LIMIT_RPM[i];
     }
 
-    /**
-     * Returns what to beware of at this load.
-     *
-     * @return the cautions, the machine's own instructions first
-     */
+    /** {@return what to beware of at this load; the machine's own instructions first} */
     public Cautions cautions() {
         List<Caution> all = new ArrayList<>();
         all.add(Cautions.INSTRUCTIONS);

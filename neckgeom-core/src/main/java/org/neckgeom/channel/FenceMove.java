@@ -48,10 +48,9 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns the move that takes an offset away.
+     * {@return the move that takes an offset away; the move, as uncertain as the offset}
      *
      * @param offset of the slot
-     * @return the move, as uncertain as the offset
      */
     public static FenceMove of(Offset offset) {
         return new FenceMove(
@@ -63,10 +62,9 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns a move toward the cutter, as it was made or is to be made.
+     * {@return a move toward the cutter, as it was made or is to be made}
      *
      * @param size of the move at the cutter, 0 or more
-     * @return the move
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove toward(Quantity<Length> size) {
@@ -74,10 +72,9 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns a move away from the cutter, as it was made or is to be made.
+     * {@return a move away from the cutter, as it was made or is to be made}
      *
      * @param size of the move at the cutter, 0 or more
-     * @return the move
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove away(Quantity<Length> size) {
@@ -89,11 +86,10 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns this move with what it was set by, such as feeler gauges, known only so well. How well a fence repeats by hand is
-     * the bench's, and is not counted here.
+     * {@return this move with what it was set by, such as feeler gauges, known only so well} How well a fence repeats
+     * by hand is the bench's, and is not counted here.
      *
      * @param atTheCutter standard uncertainty of the move at the cutter, 0 or more
-     * @return the move
      */
     public FenceMove settingUncertainty(Quantity<Length> atTheCutter) {
         double u = HouseUnits.mmNotNegative(atTheCutter, "setting uncertainty");
@@ -101,9 +97,8 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns how far the fence goes toward the cutter, in mm.
+     * {@return how far the fence goes toward the cutter, in mm, positive toward the cutter, negative away from it}
      *
-     * @return mm, positive toward the cutter, negative away from it
      * @throws ArithmeticException if no move is advised
      */
     public double towardMm() {
@@ -111,28 +106,19 @@ public final class FenceMove implements Answer {
         return offsetMm;
     }
 
-    /**
-     * Returns the standard uncertainty of what the move was set by, in mm at the cutter.
-     *
-     * @return mm, 0 where none was given
-     */
+    /** {@return the standard uncertainty of what the move was set by, in mm at the cutter; 0 where none was given} */
     public double settingUncertaintyMm() {
         return settingUncertaintyMm;
     }
 
-    /**
-     * Returns whether a move is advised at all.
-     *
-     * @return false when the readings contradict each other
-     */
+    /** {@return whether a move is advised at all; false when the readings contradict each other} */
     public boolean isAdvised() {
         return contradiction == null;
     }
 
     /**
-     * Returns the size of the move.
+     * {@return the size of the move; 0 or more}
      *
-     * @return 0 or more
      * @throws ArithmeticException if no move is advised
      */
     public Amount<Length> amount() {
@@ -140,9 +126,8 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns the size of the move in mm.
+     * {@return the size of the move in mm; 0 or more}
      *
-     * @return mm, 0 or more
      * @throws ArithmeticException if no move is advised
      */
     public double amountMm() {
@@ -150,19 +135,14 @@ public final class FenceMove implements Answer {
         return Math.abs(offsetMm);
     }
 
-    /**
-     * Returns the standard uncertainty of the move that is needed.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty of the move that is needed; 0 or more} */
     public Amount<Length> uncertainty() {
         return style.amount(uncertaintyMm);
     }
 
     /**
-     * Returns which way the fence goes.
+     * {@return which way the fence goes; true toward the cutter, false away from it}
      *
-     * @return true toward the cutter, false away from it
      * @throws ArithmeticException if no move is advised
      */
     public boolean isTowardTheCutter() {
@@ -171,10 +151,9 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns the leaves for the move, at most {@link #USUAL_LEAVES} of them.
+     * {@return the leaves for the move, at most {@link #USUAL_LEAVES} of them}
      *
      * @param set the leaves at hand
-     * @return the nearest stack
      * @throws ArithmeticException if no move is advised
      */
     public LeafStack leaves(FeelerSet set) {
@@ -182,11 +161,10 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns the leaves for the move.
+     * {@return the leaves for the move}
      *
      * @param set the leaves at hand
      * @param most the most leaves in the stack, 1 to 6
-     * @return the nearest stack
      * @throws ArithmeticException if no move is advised
      * @throws IllegalArgumentException if most is out of its range
      */
@@ -209,9 +187,8 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns how leaves and a stop block behind the fence make the move. Common practice.
+     * {@return how leaves and a stop block behind the fence make the move} Common practice.
      *
-     * @return a sentence
      * @throws ArithmeticException if no move is advised
      */
     public String handling() {
@@ -223,11 +200,10 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * Returns the gap to set at the fence's stop block: the move itself for a fence that slides, the block's share of
-     * it for one that pivots at one end.
+     * {@return the gap to set at the fence's stop block: the move itself for a fence that slides, the block's share of
+     * it for one that pivots at one end}
      *
      * @param fence the fence
-     * @return the gap
      * @throws ArithmeticException if no move is advised
      */
     public StopGap at(Fence fence) {

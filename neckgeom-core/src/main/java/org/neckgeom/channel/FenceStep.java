@@ -53,11 +53,10 @@ public final class FenceStep implements Answer {
     }
 
     /**
-     * Returns what a fence's step does to a piece.
+     * {@return what a fence's step does to a piece; the shifts along the piece}
      *
      * @param fence with the cutter at the middle of its length
      * @param pieceLength length of the piece, more than the gap between the fence's halves
-     * @return the shifts along the piece
      * @throws IllegalArgumentException if a length is out of its range
      */
     public static FenceStep of(Fence fence, Quantity<Length> pieceLength) {
@@ -73,10 +72,9 @@ public final class FenceStep implements Answer {
     }
 
     /**
-     * Returns how far the slot is shifted at a place of the piece.
+     * {@return how far the slot is shifted at a place of the piece, positive away from the fence}
      *
      * @param fromLeadingEnd distance from the leading end, 0 to the piece's length
-     * @return the shift, positive away from the fence
      * @throws IllegalArgumentException if the place is not on the piece
      */
     public Offset at(Quantity<Length> fromLeadingEnd) {

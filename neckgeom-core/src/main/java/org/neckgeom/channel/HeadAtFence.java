@@ -51,12 +51,11 @@ public final class HeadAtFence implements Answer {
     }
 
     /**
-     * Returns a neck at the fence.
+     * {@return a neck at the fence}
      *
      * @param head the head, ears and all
      * @param blank the shaft, from the nut line to its heel end
      * @param fence with the cutter at the middle of its length
-     * @return the neck at the fence
      */
     public static HeadAtFence of(Head head, Blank blank, Fence fence) {
         return new HeadAtFence(
@@ -69,11 +68,11 @@ public final class HeadAtFence implements Answer {
     }
 
     /**
-     * Returns the same with the head's own outline, straight from its width at the nut line to that at its tip.
+     * {@return the same with the head's own outline, straight from its width at the nut line to that at its tip; the
+     * neck at the fence}
      *
      * @param atNutLine width there, more than 0
      * @param atTip width there, more than 0
-     * @return the neck at the fence
      */
     public HeadAtFence outline(Quantity<Length> atNutLine, Quantity<Length> atTip) {
         double nut = HouseUnits.mmPositive(atNutLine, "head width at the nut line");
@@ -81,20 +80,12 @@ public final class HeadAtFence implements Answer {
         return new HeadAtFence(head.width(head.style().amount(tip)), nut, blank, fence, otherSide, style);
     }
 
-    /**
-     * Returns the same with the fence on the side the head is swung away from.
-     *
-     * @return the neck at the fence
-     */
+    /** {@return the same with the fence on the side the head is swung away from; the neck at the fence} */
     public HeadAtFence fenceOnTheOtherSide() {
         return new HeadAtFence(head, atNut, blank, fence, !otherSide, style);
     }
 
-    /**
-     * Returns how far the head stands proud of the shaft's edge on the fence side.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far the head stands proud of the shaft's edge on the fence side; 0 or more} */
     public Amount<Length> proud() {
         return style.amount(Math.max(0, proudMm()));
     }
@@ -118,10 +109,9 @@ public final class HeadAtFence implements Answer {
     }
 
     /**
-     * Returns the parallel spacer that keeps the head off the fence.
+     * {@return the parallel spacer that keeps the head off the fence}
      *
      * @param clearance between head and fence, more than 0
-     * @return the spacer
      * @throws IllegalArgumentException if the clearance is not more than 0
      */
     public Spacer spacer(Quantity<Length> clearance) {
@@ -131,29 +121,23 @@ public final class HeadAtFence implements Answer {
     }
 
     /**
-     * Returns what happens without a spacer: the neck rides on one of the head's corners and on its shaft.
-     *
-     * @return the slot's skew and offset along the neck
+     * {@return what happens without a spacer: the neck rides on one of the head's corners and on its shaft; the slot's
+     * skew and offset along the neck}
      */
     public HeadSkew skew() {
         return new HeadSkew(side(), shaftLength(), fence, style);
     }
 
-    /**
-     * Returns what the head's own veneer does to the depth of the slot.
-     *
-     * @return how the neck rocks
-     */
+    /** {@return what the head's own veneer does to the depth of the slot; how the neck rocks} */
     public Rocking rocking() {
         return rocking(head.veneerMm(), head.veneerShortOfNutMm());
     }
 
     /**
-     * Returns what a veneer on the head would do to the depth of the slot.
+     * {@return what a veneer on the head would do to the depth of the slot; how the neck rocks}
      *
      * @param thickness of the veneer, 0 or more
      * @param shortOfNut how far before the nut line it stops, along the head's face, 0 or more
-     * @return how the neck rocks
      * @throws IllegalArgumentException if a length is below 0
      */
     public Rocking rocking(Quantity<Length> thickness, Quantity<Length> shortOfNut) {

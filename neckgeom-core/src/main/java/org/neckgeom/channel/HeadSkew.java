@@ -81,20 +81,16 @@ public final class HeadSkew implements Answer {
         return new Riding(0, shaftMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null, proud);
     }
 
-    /**
-     * Returns how far the head stands proud at its prouder corner.
-     *
-     * @return 0 when it stays inside
-     */
+    /** {@return how far the head stands proud at its prouder corner; 0 when it stays inside} */
     public Amount<Length> proud() {
         return style.amount(proudMm());
     }
 
     /**
-     * Returns the angle between shaft and fence while a station is at the cutter.
+     * {@return the angle between shaft and fence while a station is at the cutter, positive where the head end is held
+     * off the fence}
      *
      * @param station from the nut, positive toward the body
-     * @return positive where the head end is held off the fence
      */
     public Amount<Angle> angleAt(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
@@ -102,10 +98,9 @@ public final class HeadSkew implements Answer {
     }
 
     /**
-     * Returns the slot's offset at a station.
+     * {@return the slot's offset at a station; negative: nearer the fence}
      *
      * @param station from the nut, positive toward the body, no farther than the shaft's end
-     * @return the offset, negative: nearer the fence
      * @throws IllegalArgumentException if the station lies beyond the shaft
      */
     public Offset at(Quantity<Length> station) {

@@ -137,10 +137,8 @@ public final class LeafStack implements Answer {
     }
 
     /**
-     * Returns the move at the cutter that this stack makes: its height for a fence that slides, the cutter's share of it where the
-     * stack is set at the stop block of a pivoting fence.
-     *
-     * @return the move, with the gauges' uncertainty
+     * {@return the move at the cutter that this stack makes: its height for a fence that slides, the cutter's share of
+     * it where the stack is set at the stop block of a pivoting fence; with the gauges' uncertainty}
      */
     public FenceMove atCutter() {
         double move = heightMm() / ratio;
@@ -246,11 +244,7 @@ public final class LeafStack implements Answer {
         return picked;
     }
 
-    /**
-     * Returns the leaves of the stack.
-     *
-     * @return thinnest first; empty when no leaf at all is nearest
-     */
+    /** {@return the leaves of the stack; thinnest first; empty when no leaf at all is nearest} */
     public List<Amount<Length>> leaves() {
         List<Amount<Length>> leaves = new ArrayList<>();
         for (double leaf : leavesMm) {
@@ -259,74 +253,45 @@ public final class LeafStack implements Answer {
         return List.copyOf(leaves);
     }
 
-    /**
-     * Returns what was wanted.
-     *
-     * @return the gap, 0 or more
-     */
+    /** {@return what was wanted; 0 or more} */
     public Amount<Length> wanted() {
         return style.amount(wantedMm);
     }
 
-    /**
-     * Returns the height of the stack.
-     *
-     * @return 0 or more
-     */
+    /** {@return the height of the stack; 0 or more} */
     public Amount<Length> height() {
         return style.amount(heightMm());
     }
 
-    /**
-     * Returns the height of the stack in mm.
-     *
-     * @return mm, 0 or more
-     */
+    /** {@return the height of the stack in mm; 0 or more} */
     public double heightMm() {
         return Arrays.stream(leavesMm).sum();
     }
 
-    /**
-     * Returns what the stack leaves undone.
-     *
-     * @return wanted less height: positive when the stack is short
-     */
+    /** {@return what the stack leaves undone; wanted less height: positive when the stack is short} */
     public Amount<Length> residual() {
         return style.amount(residualMm());
     }
 
-    /**
-     * Returns what the stack leaves undone, in mm.
-     *
-     * @return mm, wanted less height: positive when the stack is short
-     */
+    /** {@return what the stack leaves undone, in mm; wanted less height: positive when the stack is short} */
     public double residualMm() {
         return wantedMm - heightMm();
     }
 
-    /**
-     * Returns the standard uncertainty of the stack's height, from the leaves' tolerances.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty of the stack's height, from the leaves' tolerances; 0 or more} */
     public Amount<Length> uncertainty() {
         return style.amount(uncertaintyMm);
     }
 
-    /**
-     * Returns the standard uncertainty of the stack's height in mm.
-     *
-     * @return mm, 0 or more
-     */
+    /** {@return the standard uncertainty of the stack's height in mm; 0 or more} */
     public double uncertaintyMm() {
         return uncertaintyMm;
     }
 
     /**
-     * Returns whether the stack comes close: its residual is no more than twice the standard uncertainty of the wanted
-     * move and the stack together, or than 0.02 mm, finer than which no fence is set by hand (common practice).
-     *
-     * @return true when nothing more needs doing
+     * {@return whether the stack comes close: its residual is no more than twice the standard uncertainty of the wanted
+     * move and the stack together, or than 0.02 mm, finer than which no fence is set by hand (common practice); true
+     * when nothing more needs doing}
      */
     public boolean isClose() {
         double u = StrictMath.hypot(wantedUncertaintyMm, uncertaintyMm);
@@ -334,9 +299,8 @@ public final class LeafStack implements Answer {
     }
 
     /**
-     * Returns what to do when no stack comes close: several moves, two stacks one after the other, or paper.
-     *
-     * @return a sentence, empty when the stack is close
+     * {@return what to do when no stack comes close: several moves, two stacks one after the other, or paper; empty
+     * when the stack is close}
      */
     public String remedy() {
         return farther().map(remedy -> REMEDY.text(remedy, style)).orElse("");

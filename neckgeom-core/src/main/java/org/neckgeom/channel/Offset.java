@@ -51,11 +51,10 @@ public final class Offset implements Answer {
     }
 
     /**
-     * Returns an offset.
+     * {@return an offset, printed in the unit of the first length}
      *
      * @param offset signed, positive when the slot lies too far from the fence; finite
      * @param uncertainty its standard uncertainty, 0 or more; 0 when none is stated
-     * @return the offset, printed in the unit of the first length
      * @throws IllegalArgumentException if a length is out of its range or not finite
      */
     public static Offset of(Quantity<Length> offset, Quantity<Length> uncertainty) {
@@ -66,13 +65,13 @@ public final class Offset implements Answer {
     }
 
     /**
-     * Returns the offset that two walls show: {@code e = (a - b)/2}, {@code u = u_r/sqrt(2)}. Exact. The shortest way where
-     * nothing else was read; {@link Centring} checks the readings as well.
+     * {@return the offset that two walls show: {@code e = (a - b)/2}, {@code u = u_r/sqrt(2)}; printed in the unit of
+     * the first length} Exact. The shortest way where nothing else was read; {@link Centring} checks the readings as
+     * well.
      *
      * @param fenceWall a, wood left on the fence side, more than 0
      * @param farWall b, wood left on the far side, more than 0
      * @param readWithin u_r, standard uncertainty of one reading, 0 or more
-     * @return the offset, printed in the unit of the first length
      * @throws IllegalArgumentException if a length is out of its range or not finite
      */
     public static Offset fromWalls(Quantity<Length> fenceWall, Quantity<Length> farWall, Quantity<Length> readWithin) {
@@ -90,11 +89,7 @@ public final class Offset implements Answer {
         return new Offset(mm + 0.0, uncertaintyMm + 0.0, Background.of(degreesOfFreedom, style));
     }
 
-    /**
-     * Returns the offset as an estimate: its value, standard uncertainty and degrees of freedom.
-     *
-     * @return the estimate
-     */
+    /** {@return the offset as an estimate: its value, standard uncertainty and degrees of freedom} */
     public Estimate<Length> estimate() {
         return Estimate.ofHouse(mm, uncertaintyMm, degreesOfFreedom(), style().unit());
     }
@@ -103,56 +98,32 @@ public final class Offset implements Answer {
         return background.degreesOfFreedom();
     }
 
-    /**
-     * Returns the offset, positive when the slot lies too far from the fence.
-     *
-     * @return the signed offset
-     */
+    /** {@return the offset, positive when the slot lies too far from the fence} */
     public Amount<Length> amount() {
         return style().amount(mm);
     }
 
-    /**
-     * Returns the offset in mm, positive when the slot lies too far from the fence.
-     *
-     * @return mm
-     */
+    /** {@return the offset in mm, positive when the slot lies too far from the fence} */
     public double amountMm() {
         return mm;
     }
 
-    /**
-     * Returns how far off the slot is, whichever way.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far off the slot is, whichever way; 0 or more} */
     public Amount<Length> size() {
         return style().amount(Math.abs(mm));
     }
 
-    /**
-     * Returns the standard uncertainty of the offset; 0 when none was stated.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty of the offset; 0 when none was stated; 0 or more} */
     public Amount<Length> uncertainty() {
         return style().amount(uncertaintyMm);
     }
 
-    /**
-     * Returns the standard uncertainty of the offset in mm; 0 when none was stated.
-     *
-     * @return mm, 0 or more
-     */
+    /** {@return the standard uncertainty of the offset in mm; 0 when none was stated; 0 or more} */
     public double uncertaintyMm() {
         return uncertaintyMm;
     }
 
-    /**
-     * Returns whether the slot lies too near the fence.
-     *
-     * @return true for a negative offset
-     */
+    /** {@return whether the slot lies too near the fence; true for a negative offset} */
     public boolean isNearerTheFence() {
         return mm < 0;
     }

@@ -32,47 +32,30 @@ public final class Pass implements Answer {
         this.style = Objects.requireNonNull(style, "style");
     }
 
-    /**
-     * Returns which pass this is, counted from 1.
-     *
-     * @return 1 or more
-     */
+    /** {@return which pass this is, counted from 1; 1 or more} */
     public int number() {
         return number;
     }
 
-    /**
-     * Returns what this pass takes off.
-     *
-     * @return more than 0
-     */
+    /** {@return what this pass takes off; more than 0} */
     public Amount<Length> step() {
         return style.amount(stepMm);
     }
 
-    /**
-     * Returns what this pass takes off, in mm.
-     *
-     * @return mm, more than 0
-     */
+    /** {@return what this pass takes off, in mm; more than 0} */
     public double stepMm() {
         return stepMm;
     }
 
     /**
-     * Returns the height of the cutter over the table for this pass: the step of the gauge block to set it by.
-     *
-     * @return the depth reached after this pass
+     * {@return the height of the cutter over the table for this pass: the step of the gauge block to set it by; the
+     * depth reached after this pass}
      */
     public Amount<Length> height() {
         return style.amount(heightMm);
     }
 
-    /**
-     * Returns the height of the cutter over the table for this pass, in mm.
-     *
-     * @return mm, the depth reached after this pass
-     */
+    /** {@return the height of the cutter over the table for this pass, in mm; the depth reached after this pass} */
     public double heightMm() {
         return heightMm;
     }

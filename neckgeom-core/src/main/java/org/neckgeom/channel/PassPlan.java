@@ -64,11 +64,10 @@ public final class PassPlan implements Answer {
     }
 
     /**
-     * Returns this plan with the uncertainty of setting the cutter's height to the block. Each pass is set anew, so the
-     * errors do not add up from pass to pass.
+     * {@return this plan with the uncertainty of setting the cutter's height to the block} Each pass is set anew, so
+     * the errors do not add up from pass to pass.
      *
      * @param standardUncertainty of one setting, 0 or more
-     * @return the plan
      */
     public PassPlan setWithin(Quantity<Length> standardUncertainty) {
         double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
@@ -76,37 +75,24 @@ public final class PassPlan implements Answer {
     }
 
     /**
-     * Returns the depth of the finished slot with the uncertainty of its last setting.
-     *
-     * @return the depth; u is 0 where none was told
+     * {@return the depth of the finished slot with the uncertainty of its last setting; the depth; u is 0 where none
+     * was told}
      */
     public Estimate<Length> depthAsSet() {
         return Estimate.of(depth(), style.amount(settingMm));
     }
 
-    /**
-     * Returns the passes in the order they are run.
-     *
-     * @return at least one
-     */
+    /** {@return the passes in the order they are run; at least one} */
     public List<Pass> passes() {
         return passes;
     }
 
-    /**
-     * Returns the heights of a stepped gauge block that sets all the passes.
-     *
-     * @return rising, the last is the slot's depth
-     */
+    /** {@return the heights of a stepped gauge block that sets all the passes; rising, the last is the slot's depth} */
     public List<Amount<Length>> gaugeBlockSteps() {
         return passes.stream().map(Pass::height).toList();
     }
 
-    /**
-     * Returns the depth of the finished slot.
-     *
-     * @return the last pass's height
-     */
+    /** {@return the depth of the finished slot; the last pass's height} */
     public Amount<Length> depth() {
         return passes.get(passes.size() - 1).height();
     }
@@ -158,11 +144,7 @@ public final class PassPlan implements Answer {
         return text(style);
     }
 
-    /**
-     * Returns the same with every pass, however many.
-     *
-     * @return the text; may be longer than 1,000 characters
-     */
+    /** {@return the same with every pass, however many; the text; may be longer than 1,000 characters} */
     public String table() {
         return FORM.whole(this, style);
     }

@@ -36,10 +36,9 @@ public final class Passes implements Answer {
     }
 
     /**
-     * Returns the rule that no pass may be deeper than so much.
+     * {@return the rule that no pass may be deeper than so much; without a light last pass}
      *
      * @param most deepest pass, more than 0
-     * @return the rule, without a light last pass
      * @throws IllegalArgumentException if it is not more than 0
      */
     public static Passes noDeeperThan(Quantity<Length> most) {
@@ -47,21 +46,19 @@ public final class Passes implements Answer {
     }
 
     /**
-     * Returns the rule of thumb for a cutter in hardwood: a quarter of its diameter, 1.5 mm for a 6 mm cutter. Common
-     * practice; in soft wood half the diameter, which is the most in any wood.
+     * {@return the rule of thumb for a cutter in hardwood: a quarter of its diameter, 1.5 mm for a 6 mm cutter; without
+     * a light last pass} Common practice; in soft wood half the diameter, which is the most in any wood.
      *
      * @param cutter the cutter
-     * @return the rule, without a light last pass
      */
     public static Passes usualFor(Cutter cutter) {
         return new Passes(Objects.requireNonNull(cutter, "cutter").diameterMm() / 4, 0, cutter.style());
     }
 
     /**
-     * Returns the same rule with a light last pass, which leaves the floor clean and shows a cutter that has crept.
+     * {@return the same rule with a light last pass, which leaves the floor clean and shows a cutter that has crept}
      *
      * @param last what the last pass takes off, more than 0 and no more than the deepest pass
-     * @return the rule
      * @throws IllegalArgumentException if it is out of its range
      */
     public Passes lastPass(Quantity<Length> last) {
@@ -73,11 +70,10 @@ public final class Passes implements Answer {
     }
 
     /**
-     * Returns the passes for a depth: the fewest equal ones within the rule, then the light one if there is to be one.
+     * {@return the passes for a depth: the fewest equal ones within the rule, then the light one if there is to be one}
      * Exact.
      *
      * @param depth of the finished slot, more than the last pass
-     * @return the plan
      * @throws IllegalArgumentException if the depth is not more than the last pass
      */
     public PassPlan to(Quantity<Length> depth) {
@@ -111,11 +107,7 @@ public final class Passes implements Answer {
         return new PassPlan(passes, lastMm > 0, shown);
     }
 
-    /**
-     * Returns the deepest pass the rule allows, in mm.
-     *
-     * @return mm, more than 0
-     */
+    /** {@return the deepest pass the rule allows, in mm; more than 0} */
     public double deepestMm() {
         return mostMm;
     }

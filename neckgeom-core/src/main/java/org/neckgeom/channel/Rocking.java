@@ -54,29 +54,22 @@ public final class Rocking implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns whether the neck rocks at all.
-     *
-     * @return false when the veneer stays under the glue face's plane
-     */
+    /** {@return whether the neck rocks at all; false when the veneer stays under the glue face's plane} */
     public boolean isRocking() {
         return heightMm > 0;
     }
 
     /**
-     * Returns how far the veneer stands proud of the glue face: what a shim under the shaft makes up for.
-     *
-     * @return 0 or more
+     * {@return how far the veneer stands proud of the glue face: what a shim under the shaft makes up for; 0 or more}
      */
     public Amount<Length> height() {
         return style.amount(heightMm);
     }
 
     /**
-     * Returns how much too shallow the slot comes out at a station.
+     * {@return how much too shallow the slot comes out at a station; 0 or more}
      *
      * @param station from the nut, positive toward the body
-     * @return 0 or more
      */
     public Amount<Length> shallowAt(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");

@@ -44,49 +44,39 @@ public final class RodSlot implements Answer {
     }
 
     /**
-     * Returns the job of cutting a channel.
+     * {@return the job of cutting a channel}
      *
      * @param channel the channel
-     * @return the job
      */
     public static RodSlot of(Channel channel) {
         return new RodSlot(Objects.requireNonNull(channel, "channel"), channel.style());
     }
 
-    /**
-     * Returns how deep the slot is and of what that is made.
-     *
-     * @return the depth
-     */
+    /** {@return how deep the slot is and of what that is made} */
     public SlotDepth depth() {
         return new SlotDepth(channel, style);
     }
 
     /**
-     * Returns the depth of the floor at a station, the pocket counted. An arched floor is the circle through both ends
-     * and the middle. Exact.
+     * {@return the depth of the floor at a station, the pocket counted; 0 outside the channel} An arched floor is the
+     * circle through both ends and the middle. Exact.
      *
      * @param station from the nut, positive toward the body
-     * @return 0 outside the channel
      */
     public Amount<Length> depthAt(Quantity<Length> station) {
         return style.amount(channel.depthAtMm(HouseUnits.mm(station, "station")));
     }
 
-    /**
-     * Returns the floor along its length, as a template for an arched channel is laid out.
-     *
-     * @return the floor
-     */
+    /** {@return the floor along its length, as a template for an arched channel is laid out} */
     public ChannelFloor floor() {
         return new ChannelFloor(channel, style);
     }
 
     /**
-     * Returns the passes to the deepest place of the floor. An arched floor takes the same passes, along its own curve.
+     * {@return the passes to the deepest place of the floor} An arched floor takes the same passes, along its own
+     * curve.
      *
      * @param rule how deep a pass may be
-     * @return the plan
      * @throws IllegalArgumentException if the slot is no deeper than the rule's last pass
      */
     public PassPlan passes(Passes rule) {
@@ -94,10 +84,9 @@ public final class RodSlot implements Answer {
     }
 
     /**
-     * Returns the passes of the pocket for the adjuster, from the glue face.
+     * {@return the passes of the pocket for the adjuster, from the glue face}
      *
      * @param rule how deep a pass may be
-     * @return the plan
      * @throws ArithmeticException if the channel has no pocket
      * @throws IllegalArgumentException if the pocket is no deeper than the rule's last pass
      */
@@ -107,11 +96,11 @@ public final class RodSlot implements Answer {
     }
 
     /**
-     * Returns where the stops sit, with the blank's head end leading.
+     * {@return where the stops sit, with the blank's head end leading; the stops; for the other end leading see {@link
+     * SlotStops#turned}}
      *
      * @param cutter no wider than the blank, nor than the channel is long
      * @param blank that holds the channel
-     * @return the stops; for the other end leading see {@link SlotStops#turned}
      * @throws IllegalArgumentException if channel, cutter and blank do not go together
      */
     public SlotStops stops(Cutter cutter, Blank blank) {
@@ -120,11 +109,10 @@ public final class RodSlot implements Answer {
     }
 
     /**
-     * Returns where the stops sit for the adjuster's pocket, with the blank's head end leading.
+     * {@return where the stops sit for the adjuster's pocket, with the blank's head end leading}
      *
      * @param cutter for the pocket, no wider than the pocket, nor than the pocket is long
      * @param blank that holds the channel
-     * @return the stops
      * @throws ArithmeticException if the channel has no pocket
      * @throws IllegalArgumentException if channel, cutter and blank do not go together
      */
@@ -152,11 +140,11 @@ public final class RodSlot implements Answer {
     }
 
     /**
-     * Returns how much wider than the rod the slot comes out of one run of a cutter: cutter and runout less rod. A cutter
-     * that does not run true widens the slot by its runout and does not move its middle.
+     * {@return how much wider than the rod the slot comes out of one run of a cutter: cutter and runout less rod; below
+     * 0 when one run is too narrow for the rod} A cutter that does not run true widens the slot by its runout and does
+     * not move its middle.
      *
      * @param cutter the cutter
-     * @return below 0 when one run is too narrow for the rod
      */
     public Amount<Length> sidePlay(Cutter cutter) {
         return style.amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
@@ -165,21 +153,19 @@ public final class RodSlot implements Answer {
     }
 
     /**
-     * Returns what to beware of with this slot and a cutter.
+     * {@return what to beware of with this slot and a cutter; the machine's own instructions first}
      *
      * @param cutter the cutter
-     * @return the cautions, the machine's own instructions first
      */
     public Cautions cautions(Cutter cutter) {
         return Cautions.forSlot(channel, cutter);
     }
 
     /**
-     * Returns what to beware of with this slot, a cutter and a blank.
+     * {@return what to beware of with this slot, a cutter and a blank; the machine's own instructions first}
      *
      * @param cutter the cutter
      * @param blank the blank
-     * @return the cautions, the machine's own instructions first
      */
     public Cautions cautions(Cutter cutter, Blank blank) {
         requireFits(cutter, blank);
@@ -240,11 +226,7 @@ public final class RodSlot implements Answer {
         }
     }
 
-    /**
-     * Returns the channel.
-     *
-     * @return the channel
-     */
+    /** {@return the channel} */
     public Channel channel() {
         return channel;
     }

@@ -26,10 +26,10 @@ public enum SecondPass {
     }
 
     /**
-     * Returns the pass with the work turned end for end and the fence as it is.
+     * {@return the pass with the work turned end for end and the fence as it is; too near for a slot nearer the fence
+     * than the middle, else too far}
      *
      * @param offset of the slot that is there
-     * @return too near for a slot nearer the fence than the middle, else too far
      */
     public static SecondPass turned(Offset offset) {
         return Objects.requireNonNull(offset, "offset").amountMm() < 0 ? TURNED_TOO_NEAR : TURNED_TOO_FAR;

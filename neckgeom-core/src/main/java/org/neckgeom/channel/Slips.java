@@ -21,12 +21,12 @@ final class Slips {
     private Slips() {}
 
     /**
-     * Returns the reading with two neighbouring digits changed that takes an error away.
+     * {@return the reading with two neighbouring digits changed that takes an error away; the other reading; nothing
+     * when no swap does it}
      *
      * @param written the reading as it was written
      * @param error of the reading, positive when it is too large
      * @param tolerance error left that counts as none
-     * @return the other reading; nothing when no swap does it
      */
     static Optional<String> swapped(String written, double error, double tolerance) {
         if (written.length() > MOST_WRITTEN || written.indexOf('E') >= 0) {
@@ -49,12 +49,11 @@ final class Slips {
     }
 
     /**
-     * Returns the whole division that an error is about.
+     * {@return the whole division that an error is about; the division; nothing when none is near}
      *
      * @param error of the reading
      * @param tolerance error left that counts as none
      * @param isInches whether it was read in inches, else in mm
-     * @return the division; nothing when none is near
      */
     static Optional<Double> division(double error, double tolerance, boolean isInches) {
         for (double division : isInches ? INCH_DIVISIONS : MM_DIVISIONS) {

@@ -40,38 +40,22 @@ public final class SlotDepth implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns the depth at the ends: everywhere, where the floor is flat.
-     *
-     * @return more than 0
-     */
+    /** {@return the depth at the ends: everywhere, where the floor is flat; more than 0} */
     public Amount<Length> atEnds() {
         return style.amount(channel.depthMm());
     }
 
-    /**
-     * Returns the depth in the middle.
-     *
-     * @return more than 0
-     */
+    /** {@return the depth in the middle; more than 0} */
     public Amount<Length> inTheMiddle() {
         return style.amount(middleMm());
     }
 
-    /**
-     * Returns the greatest depth of the slot's floor, the pocket not counted.
-     *
-     * @return more than 0
-     */
+    /** {@return the greatest depth of the slot's floor, the pocket not counted; more than 0} */
     public Amount<Length> deepest() {
         return style.amount(deepestMm());
     }
 
-    /**
-     * Returns the greatest depth of the slot's floor in mm, the pocket not counted.
-     *
-     * @return mm, more than 0
-     */
+    /** {@return the greatest depth of the slot's floor in mm, the pocket not counted; more than 0} */
     public double deepestMm() {
         return Math.max(channel.depthMm(), middleMm());
     }

@@ -68,13 +68,13 @@ public final class SlotLine implements Answer {
     }
 
     /**
-     * Returns a line from the offsets at two stations, such as a slot read at both ends.
+     * {@return a line from the offsets at two stations, such as a slot read at both ends; the line, as uncertain as the
+     * less certain of its ends}
      *
      * @param startOffset offset at the first station
      * @param start first station from the nut
      * @param endOffset offset at the second station
      * @param end second station, more than the first
-     * @return the line, as uncertain as the less certain of its ends
      * @throws IllegalArgumentException if the second station is not beyond the first
      */
     public static SlotLine of(Offset startOffset, Quantity<Length> start, Offset endOffset, Quantity<Length> end) {
@@ -94,48 +94,37 @@ public final class SlotLine implements Answer {
     }
 
     /**
-     * Returns the offset at a station; beyond the ends the line goes on straight.
+     * {@return the offset at a station; beyond the ends the line goes on straight}
      *
      * @param station from the nut, positive toward the body
-     * @return the offset there
      */
     public Offset at(Quantity<Length> station) {
         return Offset.ofMm(offsetMmAt(HouseUnits.mm(station, "station")), uncertaintyMm, style);
     }
 
     /**
-     * Returns the offset at a station in mm.
+     * {@return the offset at a station in mm, positive where the slot lies too far from the fence}
      *
      * @param stationMm from the nut in mm
-     * @return mm, positive where the slot lies too far from the fence
      */
     public double offsetMmAt(double stationMm) {
         return startOffsetMm + slope() * (HouseUnits.stationMm(stationMm) - startMm);
     }
 
     /**
-     * Returns the angle between the slot and the middle.
-     *
-     * @return positive where the slot draws away from the fence toward the body
+     * {@return the angle between the slot and the middle, positive where the slot draws away from the fence toward the
+     * body}
      */
     public Amount<Angle> skew() {
         return Amount.ofHouse(StrictMath.atan(slope()), ShopUnit.DEGREE);
     }
 
-    /**
-     * Returns by how much the offset changes from the line's start to its end.
-     *
-     * @return end less start
-     */
+    /** {@return by how much the offset changes from the line's start to its end; end less start} */
     public Amount<Length> endToEnd() {
         return style.amount(endToEndMm());
     }
 
-    /**
-     * Returns by how much the offset changes from the line's start to its end, in mm.
-     *
-     * @return mm, end less start
-     */
+    /** {@return by how much the offset changes from the line's start to its end, in mm; end less start} */
     public double endToEndMm() {
         return endOffsetMm - startOffsetMm;
     }

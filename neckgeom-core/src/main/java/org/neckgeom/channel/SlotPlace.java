@@ -96,13 +96,13 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * Returns the place of a slot read on the neck itself at both of its ends.
+     * {@return the place of a slot read on the neck itself at both of its ends; the place; the two readings share
+     * nothing}
      *
      * @param atStart offset at the channel's head end
      * @param start its station from the nut
      * @param atEnd offset at the channel's heel end
      * @param end its station, more than the first
-     * @return the place; the two readings share nothing
      * @throws IllegalArgumentException if the second station is not beyond the first
      */
     public static SlotPlace read(
@@ -128,10 +128,10 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * Returns this place moved so that its head end lies where it was read on the neck itself; the way it runs stays.
+     * {@return this place moved so that its head end lies where it was read on the neck itself; the way it runs stays;
+     * the place, as uncertain as the reading}
      *
      * @param atStart offset at the channel's head end
-     * @return the place, as uncertain as the reading
      */
     public SlotPlace readAtStart(Estimate<Length> atStart) {
         double by = Objects.requireNonNull(atStart, "offset").valueHouse() - offsets[0];
@@ -148,10 +148,10 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * Returns the offset at a station; beyond the channel's ends its line goes on straight.
+     * {@return the offset at a station; beyond the channel's ends its line goes on straight; the offset with its
+     * uncertainty}
      *
      * @param station from the nut, positive toward the body
-     * @return the offset with its uncertainty
      */
     public Offset at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
@@ -159,10 +159,9 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * Returns the offset at a station in mm.
+     * {@return the offset at a station in mm, positive when the slot lies too far from the fence}
      *
      * @param stationMm from the nut in mm
-     * @return mm, positive when the slot lies too far from the fence
      */
     public double offsetMmAt(double stationMm) {
         double x = HouseUnits.stationMm(stationMm);
@@ -176,11 +175,11 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * Returns where the slot's middle lies across the blank at a station, in mm.
+     * {@return where the slot's middle lies across the blank at a station, in mm; y in mm, positive toward the treble
+     * side}
      *
      * @param stationMm from the nut in mm
      * @param trebleEdgeOnTheFence whether the treble edge rides on the fence, else the bass edge
-     * @return y in mm, positive toward the treble side
      */
     public double acrossMmAt(double stationMm, boolean trebleEdgeOnTheFence) {
         return (trebleEdgeOnTheFence ? -1 : 1) * offsetMmAt(stationMm) + 0.0;
@@ -194,38 +193,22 @@ public final class SlotPlace implements Answer {
         return Math.sqrt(variance + one * one + other * other);
     }
 
-    /**
-     * Returns the offset at the channel's head end.
-     *
-     * @return with its uncertainty
-     */
+    /** {@return the offset at the channel's head end, with its uncertainty} */
     public Offset start() {
         return at(style.amount(stations[0]));
     }
 
-    /**
-     * Returns the offset at the channel's heel end.
-     *
-     * @return with its uncertainty
-     */
+    /** {@return the offset at the channel's heel end, with its uncertainty} */
     public Offset end() {
         return at(style.amount(endStationMm()));
     }
 
-    /**
-     * Returns the offset where it is largest.
-     *
-     * @return with its uncertainty
-     */
+    /** {@return the offset where it is largest, with its uncertainty} */
     public Offset worst() {
         return at(style.amount(worstStationMm()));
     }
 
-    /**
-     * Returns the station at which the offset is largest, in mm.
-     *
-     * @return mm from the nut
-     */
+    /** {@return the station at which the offset is largest, in mm; mm from the nut} */
     public double worstStationMm() {
         int worst = 0;
         for (int i = 1; i < offsets.length; i++) {
@@ -250,9 +233,8 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * Returns the angle between the slot and the blank's middle, from one end of the channel to the other.
-     *
-     * @return positive where the slot draws away from the fence toward the body
+     * {@return the angle between the slot and the blank's middle, from one end of the channel to the other, positive
+     * where the slot draws away from the fence toward the body}
      */
     public Amount<Angle> skew() {
         int last = offsets.length - 1;
@@ -260,20 +242,15 @@ public final class SlotPlace implements Answer {
         return Amount.ofHouse(StrictMath.atan(slope), ShopUnit.DEGREE);
     }
 
-    /**
-     * Returns whether the slot runs parallel to the blank's middle.
-     *
-     * @return true where every station has the same offset
-     */
+    /** {@return whether the slot runs parallel to the blank's middle; true where every station has the same offset} */
     public boolean isParallel() {
         return Arrays.stream(offsets).allMatch(e -> e == offsets[0]);
     }
 
     /**
-     * Returns the chance that the offset is within a limit along the whole channel.
+     * {@return the chance that the offset is within a limit along the whole channel; a ratio in [0, 1]}
      *
      * @param limit either side of the middle, more than 0
-     * @return a ratio in [0, 1]
      * @throws IllegalArgumentException if the limit is not more than 0
      */
     public double chanceWithin(Quantity<Length> limit) {

@@ -131,10 +131,8 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns the stops for the other end leading. The two distances change places, and so do the edges: the other one
+     * {@return the stops for the other end leading} The two distances change places, and so do the edges: the other one
      * rides the fence, and an offset changes its side in the blank.
-     *
-     * @return the stops
      */
     public SlotStops turned() {
         End other = leading == End.HEAD ? End.HEEL : End.HEAD;
@@ -142,12 +140,11 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns these stops with the head on already: the stop at the head end meets the head's tip, at
-     * {@code x_tip = L cos(pitch) cos(swing) + (W/2) sin|swing|} before the nut. Exact. With the glue face down the tip is
-     * {@code L sin(pitch)} above the table, and a lower block lifts the head.
+     * {@return these stops with the head on already: the stop at the head end meets the head's tip, at {@code x_tip = L
+     * cos(pitch) cos(swing) + (W/2) sin|swing|} before the nut} Exact. With the glue face down the tip is {@code L
+     * sin(pitch)} above the table, and a lower block lifts the head.
      *
      * @param itsHead as it is now, its width that of its tip
-     * @return the stops
      * @throws IllegalArgumentException if the slot begins beyond the tip
      */
     public SlotStops headOn(Head itsHead) {
@@ -156,10 +153,9 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns these stops with another head end of the work, where some of the blank is sawn off.
+     * {@return these stops with another head end of the work, where some of the blank is sawn off}
      *
      * @param station from the nut, negative before it, no farther than the slot's start
-     * @return the stops
      * @throws IllegalArgumentException if the slot begins beyond it
      */
     public SlotStops headEndAt(Quantity<Length> station) {
@@ -175,10 +171,9 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns these stops with another heel end of the work, where some of the blank is sawn off.
+     * {@return these stops with another heel end of the work, where some of the blank is sawn off}
      *
      * @param station from the nut, no nearer than the slot's end
-     * @return the stops
      * @throws IllegalArgumentException if the slot ends beyond it
      */
     public SlotStops heelEndAt(Quantity<Length> station) {
@@ -189,11 +184,7 @@ public final class SlotStops implements Answer {
         return new SlotStops(leading, startMm, endMm, headEndMm, mm, radiusMm, runApartMm, settingMm, head, style);
     }
 
-    /**
-     * Returns how high the tip of a head that is on is above the table, the glue face down.
-     *
-     * @return 0 where no head is on
-     */
+    /** {@return how high the tip of a head that is on is above the table, the glue face down; 0 where no head is on} */
     public Amount<Length> tipHeight() {
         return style.amount(tipHeightMm());
     }
@@ -220,20 +211,17 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns how high the block at the head end must be, the glue face down: 3 mm over the tip of a head that is on (common
-     * practice), so that it meets the tip and not the sloping face.
-     *
-     * @return 3 mm where no head is on
+     * {@return how high the block at the head end must be, the glue face down: 3 mm over the tip of a head that is on
+     * (common practice), so that it meets the tip and not the sloping face; 3 mm where no head is on}
      */
     public Amount<Length> leastBlock() {
         return style.amount(leastBlockMm());
     }
 
     /**
-     * Returns these stops, checked against the block that is at the head end.
+     * {@return these stops, checked against the block that is at the head end}
      *
      * @param height of the block over the table, {@link #leastBlock} or more
-     * @return these stops
      * @throws IllegalArgumentException if it is lower: the head's face rides up on it
      */
     public SlotStops block(Quantity<Length> height) {
@@ -254,10 +242,9 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns these stops with the uncertainty of setting one. The channel's end is off by what its stop is off.
+     * {@return these stops with the uncertainty of setting one} The channel's end is off by what its stop is off.
      *
      * @param standardUncertainty of one stop, 0 or more
-     * @return the stops
      */
     public SlotStops setWithin(Quantity<Length> standardUncertainty) {
         double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
@@ -281,46 +268,32 @@ public final class SlotStops implements Answer {
     }
 
     /**
-     * Returns where the channel begins, seen from the nut, with the uncertainty of its stop.
-     *
-     * @return x of the end cut first; u is 0 where none was told
+     * {@return where the channel begins, seen from the nut, with the uncertainty of its stop; x of the end cut first; u
+     * is 0 where none was told}
      */
     public Estimate<Length> start() {
         return Estimate.of(style.amount(firstMarkMm()), style.amount(settingMm));
     }
 
     /**
-     * Returns where the channel ends, seen from the nut, with the uncertainty of its stop.
-     *
-     * @return x of the end cut last; u is 0 where none was told
+     * {@return where the channel ends, seen from the nut, with the uncertainty of its stop; x of the end cut last; u is
+     * 0 where none was told}
      */
     public Estimate<Length> end() {
         return Estimate.of(style.amount(lastMarkMm()), style.amount(settingMm));
     }
 
-    /**
-     * Returns which end of the blank meets the cutter first.
-     *
-     * @return the leading end
-     */
+    /** {@return which end of the blank meets the cutter first} */
     public End leading() {
         return leading;
     }
 
-    /**
-     * Returns the stop behind, which the trailing end lies against when the cut begins.
-     *
-     * @return its place
-     */
+    /** {@return the stop behind, which the trailing end lies against when the cut begins} */
     public StopPlace rear() {
         return leading == End.HEAD ? atHeelEnd() : atHeadEnd();
     }
 
-    /**
-     * Returns the stop in front, which ends the cut.
-     *
-     * @return its place
-     */
+    /** {@return the stop in front, which ends the cut} */
     public StopPlace front() {
         return leading == End.HEAD ? atHeadEnd() : atHeelEnd();
     }

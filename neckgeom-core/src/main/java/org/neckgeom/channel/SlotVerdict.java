@@ -47,11 +47,7 @@ public final class SlotVerdict implements Answer {
             this.code = code;
         }
 
-        /**
-         * Returns the step's code.
-         *
-         * @return lower case with hyphens
-         */
+        /** {@return the step's code; lower case with hyphens} */
         public String code() {
             return code;
         }
@@ -136,28 +132,19 @@ public final class SlotVerdict implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns what to do next.
-     *
-     * @return the step
-     */
+    /** {@return what to do next} */
     public Step step() {
         return chosen.step();
     }
 
-    /**
-     * Returns whether the neck may be cut now.
-     *
-     * @return true for {@link Step#CUT} alone
-     */
+    /** {@return whether the neck may be cut now; true for {@link Step#CUT} alone} */
     public boolean mayCut() {
         return step() == Step.CUT;
     }
 
     /**
-     * Returns whether work stops here: no setting of the fence puts it right, or what was read contradicts itself.
-     *
-     * @return false for a cut and for steps on the way to it
+     * {@return whether work stops here: no setting of the fence puts it right, or what was read contradicts itself;
+     * false for a cut and for steps on the way to it}
      */
     public boolean isStop() {
         return contradiction != null
@@ -166,19 +153,14 @@ public final class SlotVerdict implements Answer {
                 || step() == Step.CANNOT;
     }
 
-    /**
-     * Returns what contradicts what.
-     *
-     * @return nothing where readings and moves agree
-     */
+    /** {@return what contradicts what; nothing where readings and moves agree} */
     public Optional<Contradiction> contradiction() {
         return Optional.ofNullable(contradiction);
     }
 
     /**
-     * Returns the chance that the neck's slot is within the limit along the whole channel if it were cut now.
-     *
-     * @return a ratio in [0, 1]; nothing before the first cut and where a contradiction leaves nothing to compute it from
+     * {@return the chance that the neck's slot is within the limit along the whole channel if it were cut now; a ratio
+     * in [0, 1]; nothing before the first cut and where a contradiction leaves nothing to compute it from}
      */
     public OptionalDouble chance() {
         return known(chosen.chance());
@@ -189,55 +171,43 @@ public final class SlotVerdict implements Answer {
     }
 
     /**
-     * Returns the best fence move, whether or not it is the step to take.
-     *
-     * @return the move at the cutter; it refuses its number where nothing is known of the fence
+     * {@return the best fence move, whether or not it is the step to take; the move at the cutter; it refuses its
+     * number where nothing is known of the fence}
      */
     public FenceMove move() {
         return move;
     }
 
-    /**
-     * Returns the gap to set at the stop block for the move.
-     *
-     * @return nothing where no fence is known
-     */
+    /** {@return the gap to set at the stop block for the move; nothing where no fence is known} */
     public Optional<StopGap> gap() {
         return Optional.ofNullable(gap);
     }
 
-    /**
-     * Returns the feeler gauges for the move, at the stop block.
-     *
-     * @return nothing where none are at hand
-     */
+    /** {@return the feeler gauges for the move, at the stop block; nothing where none are at hand} */
     public Optional<LeafStack> leaves() {
         return Optional.ofNullable(leaves);
     }
 
     /**
-     * Returns the chance after the move, by the feeler gauges where there are any, without another cut.
-     *
-     * @return a ratio in [0, 1]; nothing where there is no chance now
+     * {@return the chance after the move, by the feeler gauges where there are any, without another cut; a ratio in [0,
+     * 1]; nothing where there is no chance now}
      */
     public OptionalDouble chanceAfterMove() {
         return known(chosen.afterMove());
     }
 
     /**
-     * Returns the chance that this bench reaches at best: best placed, after six further trial cuts.
-     *
-     * @return a ratio in [0, 1]
+     * {@return the chance that this bench reaches at best: best placed, after six further trial cuts; a ratio in [0,
+     * 1]}
      */
     public double reach() {
         return chosen.reach();
     }
 
     /**
-     * Returns the expected cost of a step, a spoiled neck being 1.
+     * {@return the expected cost of a step, a spoiled neck being 1; more than 0; nothing where the step is not offered}
      *
      * @param of one of CUT, READ_AGAIN, MOVE, TRIAL_CUT
-     * @return more than 0; nothing where the step is not offered
      */
     public OptionalDouble expectedCost(Step of) {
         int place = SlotChoice.COSTED.indexOf(Objects.requireNonNull(of, "step"));
@@ -245,9 +215,7 @@ public final class SlotVerdict implements Answer {
     }
 
     /**
-     * Returns the step after this one if its result is as expected.
-     *
-     * @return nothing where the next result cannot be foreseen
+     * {@return the step after this one if its result is as expected; nothing where the next result cannot be foreseen}
      */
     public Optional<Step> then() {
         return choice == null || contradiction != null ? Optional.empty() : choice.after(step());
@@ -369,9 +337,8 @@ public final class SlotVerdict implements Answer {
     }
 
     /**
-     * Returns the step and its reason as a sentence.
-     *
-     * @return one line, such as {@code Cut the neck: 99.2 % chance of being within 0.1 mm.}
+     * {@return the step and its reason as a sentence; one line, such as {@code Cut the neck: 99.2 % chance of being
+     * within 0.1 mm.}}
      */
     public String sentence() {
         return Names.capital(Sentences.FORM.render(this, style).finding()) + ".";

@@ -48,48 +48,36 @@ public final class Spacer implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns whether a spacer is needed at all.
-     *
-     * @return false when the head stays inside the shaft's edge
-     */
+    /** {@return whether a spacer is needed at all; false when the head stays inside the shaft's edge} */
     public boolean isNeeded() {
         return proudMm > 0;
     }
 
-    /**
-     * Returns the least thickness: what stands proud and the clearance.
-     *
-     * @return 0 when no spacer is needed
-     */
+    /** {@return the least thickness: what stands proud and the clearance; 0 when no spacer is needed} */
     public Amount<Length> leastThickness() {
         return style.amount(leastThicknessMm());
     }
 
-    /**
-     * Returns the least thickness in mm.
-     *
-     * @return mm, 0 when no spacer is needed
-     */
+    /** {@return the least thickness in mm; 0 when no spacer is needed} */
     public double leastThicknessMm() {
         return isNeeded() ? proudMm + clearanceMm : 0;
     }
 
     /**
-     * Returns the offset that a thickness error makes: all of it, to the fence's side when the spacer is too thick.
+     * {@return the offset that a thickness error makes: all of it, to the fence's side when the spacer is too thick;
+     * negative for a spacer that is too thick}
      *
      * @param error thickness less what the fence was set for
-     * @return the offset, negative for a spacer that is too thick
      */
     public Offset offsetFrom(Quantity<Length> error) {
         return Offset.ofMm(-HouseUnits.mm(error, "thickness error"), 0, LengthStyle.of(error));
     }
 
     /**
-     * Returns the offset of a spacer whose thickness is known within an uncertainty, which goes into the offset whole too.
+     * {@return the offset of a spacer whose thickness is known within an uncertainty, which goes into the offset whole
+     * too; negative for a spacer that is too thick}
      *
      * @param error thickness less what the fence was set for
-     * @return the offset with its uncertainty, negative for a spacer that is too thick
      */
     public Offset offsetFrom(Estimate<Length> error) {
         return Offset.ofMm(
@@ -99,10 +87,10 @@ public final class Spacer implements Answer {
     }
 
     /**
-     * Returns the slot's line with a spacer that is not parallel.
+     * {@return the slot's line with a spacer that is not parallel; the line from the nut to the far end, against the
+     * line with both as at the far end}
      *
      * @param thickerAtTheNut thickness at the nut less thickness at the far end of the shaft
-     * @return the line from the nut to the far end, against the line with both as at the far end
      */
     public SlotLine skewFrom(Quantity<Length> thickerAtTheNut) {
         double delta = HouseUnits.mm(thickerAtTheNut, "lack of parallelism");

@@ -40,29 +40,17 @@ public final class StopGap implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns the gap.
-     *
-     * @return 0 or more
-     */
+    /** {@return the gap; 0 or more} */
     public Amount<Length> gap() {
         return style.amount(gapMm());
     }
 
-    /**
-     * Returns the gap in mm.
-     *
-     * @return mm, 0 or more
-     */
+    /** {@return the gap in mm; 0 or more} */
     public double gapMm() {
         return moveMm * ratio;
     }
 
-    /**
-     * Returns the standard uncertainty of the gap: that of the move, times the ratio.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty of the gap: that of the move, times the ratio; 0 or more} */
     public Amount<Length> uncertainty() {
         return style.amount(moveUncertaintyMm * ratio);
     }
@@ -71,20 +59,16 @@ public final class StopGap implements Answer {
         return Estimate.of(style.amount(moveMm * times), style.amount(moveUncertaintyMm * times));
     }
 
-    /**
-     * Returns how far the block moves for each mm at the cutter.
-     *
-     * @return a ratio, 1 for a fence that slides
-     */
+    /** {@return how far the block moves for each mm at the cutter; 1 for a fence that slides} */
     public double ratio() {
         return ratio;
     }
 
     /**
-     * Returns the leaves for the gap, at most {@link FenceMove#USUAL_LEAVES} of them.
+     * {@return the leaves for the gap, at most {@link FenceMove#USUAL_LEAVES} of them; at the block; {@link
+     * LeafStack#atCutter} is the move that it makes}
      *
      * @param set the leaves at hand
-     * @return the nearest stack, at the block; {@link LeafStack#atCutter} is the move that it makes
      */
     public LeafStack leaves(FeelerSet set) {
         return LeafStack.nearest(

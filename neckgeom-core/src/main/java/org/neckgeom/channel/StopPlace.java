@@ -34,46 +34,32 @@ public final class StopPlace implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns whether there is no stop to set, because the slot runs out of the blank there.
-     *
-     * @return true for an open end
-     */
+    /** {@return whether there is no stop to set, because the slot runs out of the blank there; true for an open end} */
     public boolean isOpen() {
         return open;
     }
 
-    /**
-     * Returns the distance from the cutter's centre to the face of the stop.
-     *
-     * @return more than 0
-     */
+    /** {@return the distance from the cutter's centre to the face of the stop; more than 0} */
     public Amount<Length> fromCentre() {
         return style.amount(fromCentreMm);
     }
 
-    /**
-     * Returns the distance from the cutter's centre to the face of the stop, in mm.
-     *
-     * @return mm, more than 0
-     */
+    /** {@return the distance from the cutter's centre to the face of the stop, in mm; more than 0} */
     public double fromCentreMm() {
         return fromCentreMm;
     }
 
     /**
-     * Returns the distance from the cutter's edge on the stop's side: a radius less.
-     *
-     * @return the distance to measure with a rule laid against that edge
+     * {@return the distance from the cutter's edge on the stop's side: a radius less; the distance to measure with a
+     * rule laid against that edge}
      */
     public Amount<Length> fromNearEdge() {
         return style.amount(fromCentreMm - radiusMm);
     }
 
     /**
-     * Returns the distance from the cutter's edge on the other side: a radius more.
-     *
-     * @return the distance to measure with a rule laid against that edge
+     * {@return the distance from the cutter's edge on the other side: a radius more; the distance to measure with a
+     * rule laid against that edge}
      */
     public Amount<Length> fromFarEdge() {
         return style.amount(fromCentreMm + radiusMm);

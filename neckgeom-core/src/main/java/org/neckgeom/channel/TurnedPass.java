@@ -46,11 +46,11 @@ public final class TurnedPass implements Answer {
     }
 
     /**
-     * Returns a turned pass from the slot's width after each run.
+     * {@return a turned pass from the slot's width after each run; read within {@link TrialCut#USUAL_REPEATABILITY_MM}
+     * until {@link #readWithin} says otherwise}
      *
      * @param first width after the first run, more than 0
      * @param second width after the turned run, at most twice the first: beyond that the two runs leave two slots
-     * @return the pass, read within {@link TrialCut#USUAL_REPEATABILITY_MM} until {@link #readWithin} says otherwise
      * @throws IllegalArgumentException if a width is out of its range or not finite
      */
     public static TurnedPass widened(Quantity<Length> first, Quantity<Length> second) {
@@ -68,10 +68,9 @@ public final class TurnedPass implements Answer {
     }
 
     /**
-     * Returns the same pass with the repeatability of its readings.
+     * {@return the same pass with the repeatability of its readings}
      *
      * @param uncertainty standard uncertainty of one reading, more than 0
-     * @return the pass
      * @throws IllegalArgumentException if it is not more than 0
      */
     public TurnedPass readWithin(Quantity<Length> uncertainty) {
@@ -79,10 +78,10 @@ public final class TurnedPass implements Answer {
     }
 
     /**
-     * Returns how far off the slot of the first run was. {@code (second - first)/2} with standard uncertainty
-     * {@code u/sqrt(2)}; a second width smaller by no more than the readings' own error counts as no offset.
+     * {@return how far off the slot of the first run was; the offset without its side} {@code (second - first)/2} with
+     * standard uncertainty {@code u/sqrt(2)}; a second width smaller by no more than the readings' own error counts as
+     * no offset.
      *
-     * @return the offset without its side
      * @throws ArithmeticException if the slot is said to have narrowed by more than the readings' own error
      */
     public UnsidedOffset offset() {

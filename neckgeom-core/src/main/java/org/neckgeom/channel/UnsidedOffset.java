@@ -45,56 +45,32 @@ public final class UnsidedOffset implements Answer {
         this.style = style;
     }
 
-    /**
-     * Returns how far off the slot is.
-     *
-     * @return 0 or more
-     */
+    /** {@return how far off the slot is; 0 or more} */
     public Amount<Length> size() {
         return style.amount(sizeMm);
     }
 
-    /**
-     * Returns how far off the slot is, in mm.
-     *
-     * @return mm, 0 or more
-     */
+    /** {@return how far off the slot is, in mm; 0 or more} */
     public double sizeMm() {
         return sizeMm;
     }
 
-    /**
-     * Returns the standard uncertainty; 0 when none was stated.
-     *
-     * @return 0 or more
-     */
+    /** {@return the standard uncertainty; 0 when none was stated; 0 or more} */
     public Amount<Length> uncertainty() {
         return style.amount(uncertaintyMm);
     }
 
-    /**
-     * Returns the standard uncertainty in mm; 0 when none was stated.
-     *
-     * @return mm, 0 or more
-     */
+    /** {@return the standard uncertainty in mm; 0 when none was stated; 0 or more} */
     public double uncertaintyMm() {
         return uncertaintyMm;
     }
 
-    /**
-     * Returns the offset with its side, once that is known.
-     *
-     * @return the slot too near the fence by this size
-     */
+    /** {@return the offset with its side, once that is known; the slot too near the fence by this size} */
     public Offset nearerTheFence() {
         return Offset.ofMm(-sizeMm, uncertaintyMm, style);
     }
 
-    /**
-     * Returns the offset with its side, once that is known.
-     *
-     * @return the slot too far from the fence by this size
-     */
+    /** {@return the offset with its side, once that is known; the slot too far from the fence by this size} */
     public Offset fartherFromTheFence() {
         return Offset.ofMm(sizeMm, uncertaintyMm, style);
     }

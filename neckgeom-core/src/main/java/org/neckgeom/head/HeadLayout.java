@@ -51,32 +51,26 @@ public final class HeadLayout implements Answer {
     }
 
     /**
-     * Returns the layout of a head behind a square nut.
+     * {@return the layout of a head behind a square nut}
      *
      * @param head the head, with its outline and its posts as far as they were given
-     * @return the layout
      */
     public static HeadLayout of(Head head) {
         return new HeadLayout(Objects.requireNonNull(head, "head"), 0);
     }
 
     /**
-     * Returns a copy behind a slanted nut, as fanned frets have it: the head turns back about the slanted line, its pitch
-     * being that along the centreline, and each string's slot lies on that line. The posts stay where they are.
+     * {@return a copy behind a slanted nut, as fanned frets have it: the head turns back about the slanted line, its
+     * pitch being that along the centreline, and each string's slot lies on that line} The posts stay where they are.
      *
      * @param fromSquare under 30 deg either way; positive when the nut's treble end lies nearer the body
-     * @return the layout
      */
     public HeadLayout nutSlanted(Quantity<Angle> fromSquare) {
         double rad = HouseUnits.radBetween(fromSquare, -30, 30, "nut slant");
         return new HeadLayout(head, rad);
     }
 
-    /**
-     * Returns the posts.
-     *
-     * @return in the order of the strings, from bass to treble; empty when they have not been given
-     */
+    /** {@return the posts; in the order of the strings, from bass to treble; empty when they have not been given} */
     public List<HeadPost> posts() {
         return posts;
     }
@@ -100,38 +94,25 @@ public final class HeadLayout implements Answer {
         return !posts.isEmpty();
     }
 
-    /**
-     * Returns the head that is laid out.
-     *
-     * @return the head
-     */
+    /** {@return the head that is laid out} */
     public Head head() {
         return head;
     }
 
-    /**
-     * Returns the width of the outline at the break line.
-     *
-     * @return more than 0
-     */
+    /** {@return the width of the outline at the break line; more than 0} */
     public Amount<Length> widthAtBreakLine() {
         return style().amount(head.widthAtBreakLineMm());
     }
 
-    /**
-     * Returns the width of the outline at the tip.
-     *
-     * @return more than 0
-     */
+    /** {@return the width of the outline at the tip; more than 0} */
     public Amount<Length> widthAtTip() {
         return style().amount(head.widthAtTipMm());
     }
 
     /**
-     * Returns the width of the outline.
+     * {@return the width of the outline; more than 0}
      *
      * @param along distance from the break line along the face, 0 to the head's length
-     * @return more than 0
      */
     public Amount<Length> width(Quantity<Length> along) {
         double d = HouseUnits.mmNotNegative(along, "distance along the head");
@@ -147,10 +128,10 @@ public final class HeadLayout implements Answer {
     }
 
     /**
-     * Returns the width of each ear, alike on both sides, that widens a shaft's stock to the outline's widest place.
+     * {@return the width of each ear, alike on both sides, that widens a shaft's stock to the outline's widest place; 0
+     * when the stock is wide enough}
      *
      * @param stock width of the shaft's stock at the head, more than 0
-     * @return 0 when the stock is wide enough
      */
     public Amount<Length> ears(Quantity<Length> stock) {
         double w = HouseUnits.mmPositive(stock, "width of the stock");
@@ -158,11 +139,7 @@ public final class HeadLayout implements Answer {
         return style().amount(Math.max(0, (widest - w) / 2));
     }
 
-    /**
-     * Returns the head's thickness with both veneers, what the tuners must fit.
-     *
-     * @return more than 0
-     */
+    /** {@return the head's thickness with both veneers, what the tuners must fit; more than 0} */
     public Amount<Length> thickness() {
         return style().amount(thicknessMm());
     }
@@ -176,10 +153,9 @@ public final class HeadLayout implements Answer {
     }
 
     /**
-     * Returns how thick the head's wood may be so that the tuners fit with both veneers on.
+     * {@return how thick the head's wood may be so that the tuners fit with both veneers on; the limits of the wood}
      *
      * @param tuners least and greatest thickness the tuners take, veneers included
-     * @return the limits of the wood
      */
     public Limits<Length> woodFor(Limits<Length> tuners) {
         double veneers = head.veneerMm() + head.backVeneerMm();
@@ -195,11 +171,10 @@ public final class HeadLayout implements Answer {
     }
 
     /**
-     * Returns how each string runs over the nut to its own post.
+     * {@return how each string runs over the nut to its own post; one to a string, from bass to treble}
      *
      * @param nut the strings' places at the nut, as many as there are posts
      * @param slot height of the slots' floor over the glue face, 0 or more
-     * @return one to a string, from bass to treble
      */
     public List<StringBreak> breaks(StringPlaces nut, Quantity<Length> slot) {
         double height = HouseUnits.mmNotNegative(slot, "nut slot's height");
@@ -252,13 +227,12 @@ public final class HeadLayout implements Answer {
     }
 
     /**
-     * Returns the force of each string on the nut, square to the glue face. Estimate: no friction in the slots, the
+     * {@return the force of each string on the nut, square to the glue face} Estimate: no friction in the slots, the
      * speaking side level.
      *
      * @param nut the strings' places at the nut
      * @param slot height of the slots' floor over the glue face, 0 or more
      * @param tensions of each single string, one for all or one to a string from bass to treble, each 0 or more
-     * @return the forces
      */
     @SafeVarargs
     @SuppressWarnings("varargs") // only read

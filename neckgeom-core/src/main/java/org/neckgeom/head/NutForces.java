@@ -39,11 +39,7 @@ public final class NutForces implements Answer {
         return new NutForces(newtons.clone());
     }
 
-    /**
-     * Returns the force of each string.
-     *
-     * @return from bass to treble, positive down on the nut
-     */
+    /** {@return the force of each string, from bass to treble, positive down on the nut} */
     public List<Amount<Force>> each() {
         List<Amount<Force>> all = new ArrayList<>();
         for (double one : newtons) {
@@ -52,11 +48,7 @@ public final class NutForces implements Answer {
         return List.copyOf(all);
     }
 
-    /**
-     * Returns the force of all strings together.
-     *
-     * @return positive down on the nut
-     */
+    /** {@return the force of all strings together, positive down on the nut} */
     public Amount<Force> total() {
         return Amount.ofHouse(Arrays.stream(newtons).sum(), ShopUnit.NEWTON);
     }

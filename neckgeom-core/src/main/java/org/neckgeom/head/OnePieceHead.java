@@ -67,56 +67,41 @@ public final class OnePieceHead implements Answer {
     }
 
     /**
-     * Returns a head to be sawn from the blank.
+     * {@return a head to be sawn from the blank}
      *
      * @param head pitched or flat
-     * @return the head
      */
     public static OnePieceHead of(Head head) {
         return new OnePieceHead(Objects.requireNonNull(head, "head"));
     }
 
     /**
-     * Returns how thick the blank must be for the head: {@code L sin a + t cos a}.
-     *
-     * @return the depth of the back at the tip; a flat head's own thickness
+     * {@return how thick the blank must be for the head: {@code L sin a + t cos a}; the depth of the back at the tip; a
+     * flat head's own thickness}
      */
     public Amount<Length> thickness() {
         return style().amount(thicknessMm());
     }
 
-    /**
-     * Returns the same as {@link #thickness} in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the same as {@link #thickness} in mm; more than 0} */
     public double thicknessMm() {
         return faceDropMm() + head.thicknessMm() * StrictMath.cos(head.pitchRad());
     }
 
     /**
-     * Returns how far before the nut line the head reaches along the blank: {@code L cos a}.
-     *
-     * @return the length; a flat head's own
+     * {@return how far before the nut line the head reaches along the blank: {@code L cos a}; the length; a flat head's
+     * own}
      */
     public Amount<Length> length() {
         return style().amount(lengthMm());
     }
 
-    /**
-     * Returns the same as {@link #length} in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the same as {@link #length} in mm; more than 0} */
     public double lengthMm() {
         return head.lengthMm() * StrictMath.cos(head.pitchRad());
     }
 
-    /**
-     * Returns how deep the head's face lies at its tip: {@code L sin a}.
-     *
-     * @return 0 for a flat head
-     */
+    /** {@return how deep the head's face lies at its tip: {@code L sin a}; 0 for a flat head} */
     public Amount<Length> faceDrop() {
         return style().amount(faceDropMm());
     }
@@ -134,10 +119,10 @@ public final class OnePieceHead implements Answer {
     }
 
     /**
-     * Returns where the head's back, carried on straight, is as deep as the shaft: {@code (t / cos a - d) / tan a}.
+     * {@return where the head's back, carried on straight, is as deep as the shaft: {@code (t / cos a - d) / tan a};
+     * station from the nut line, negative in the head}
      *
      * @param shaft depth d of the shaft's back at the nut, more than 0
-     * @return station from the nut line, negative in the head
      * @throws ArithmeticException for a flat head, whose back runs level with the shaft's
      */
     public Amount<Length> backMeets(Quantity<Length> shaft) {

@@ -64,11 +64,10 @@ public final class Scarf implements Answer {
     }
 
     /**
-     * Returns the scarf of a head.
+     * {@return the scarf of a head, with no saw kerf; veneers are given to its joints}
      *
      * @param head pitched from 1 to 45 deg; its wood's thickness is the head piece's
      * @param shaft thickness of the shaft's wood at the head end, more than 0
-     * @return the scarf, with no saw kerf; veneers are given to its joints
      */
     public static Scarf of(Head head, Quantity<Length> shaft) {
         return at(Objects.requireNonNull(head, "head").pitch())
@@ -151,20 +150,18 @@ public final class Scarf implements Answer {
     }
 
     /**
-     * Returns a copy with the width of the saw cut.
+     * {@return a copy with the width of the saw cut}
      *
      * @param kerf 0 or more, measured square to the cut
-     * @return the scarf
      */
     public Scarf kerf(Quantity<Length> kerf) {
         return new Scarf(pitch, shaft, head, HouseUnits.mmNotNegative(kerf, "saw kerf"), cleaning, ledge, style);
     }
 
     /**
-     * Returns a copy with what is planed off each of the two slopes after sawing.
+     * {@return a copy with what is planed off each of the two slopes after sawing}
      *
      * @param perSlope 0 or more, measured square to the slope
-     * @return the scarf
      */
     public Scarf cleaning(Quantity<Length> perSlope) {
         return new Scarf(
@@ -172,10 +169,9 @@ public final class Scarf implements Answer {
     }
 
     /**
-     * Returns a copy whose nut stands on a flat between the fingerboard and the break line.
+     * {@return a copy whose nut stands on a flat between the fingerboard and the break line}
      *
      * @param ledge length of that flat along the neck, 0 or more: the break line lies at {@code x = -ledge}
-     * @return the scarf
      */
     public Scarf nutLedge(Quantity<Length> ledge) {
         return new Scarf(pitch, shaft, head, kerf, cleaning, HouseUnits.mmNotNegative(ledge, "nut ledge"), style);
@@ -207,70 +203,53 @@ public final class Scarf implements Answer {
         return Sentences.FORM;
     }
 
-    /**
-     * Returns the joint whose glued face lies under the head.
-     *
-     * @return the joint before any planing or veneer
-     */
+    /** {@return the joint whose glued face lies under the head; the joint before any planing or veneer} */
     public ScarfJoint inTheHead() {
         return ScarfJoint.asGlued(this, JointPlace.IN_THE_HEAD);
     }
 
-    /**
-     * Returns the joint whose glued face runs through the shaft.
-     *
-     * @return the joint before any planing or veneer
-     */
+    /** {@return the joint whose glued face runs through the shaft; the joint before any planing or veneer} */
     public ScarfJoint inTheShaft() {
         return ScarfJoint.asGlued(this, JointPlace.IN_THE_SHAFT);
     }
 
     /**
-     * Returns what a saw line out of square in plan does to the head.
+     * {@return what a saw line out of square in plan does to the head; the roll and the mismatch of the two slopes}
      *
      * @param outOfSquare angle of the saw line on the face from square, under 20 deg either way; positive when its
      *     treble end lies nearer the body
-     * @return the roll and the mismatch of the two slopes
      */
     public ScarfRoll rollFrom(Quantity<Angle> outOfSquare) {
         return ScarfRoll.of(pitch(), outOfSquare);
     }
 
     /**
-     * Returns how far a slip along the slope in the glue-up lifts one piece's face over the other's:
-     * {@code slip sin(pitch)}. Exact, and the same for both joints.
+     * {@return how far a slip along the slope in the glue-up lifts one piece's face over the other's: {@code slip
+     * sin(pitch)}; with the slip's sign} Exact, and the same for both joints.
      *
      * @param slip along the slope, either way
-     * @return the step, with the slip's sign
      */
     public Amount<Length> stepFromSlip(Quantity<Length> slip) {
         return LengthStyle.of(slip).amount(HouseUnits.mm(slip, "slip") * StrictMath.sin(pitch));
     }
 
     /**
-     * Returns the two saw settings for a nut that does not stand square to the centreline.
+     * {@return the two saw settings for a nut that does not stand square to the centreline}
      *
      * @param slant angle of the nut line in plan from square, under 30 deg either way; positive when its treble end
      *     lies nearer the body
-     * @return the compound scarf
      */
     public SlantedScarf slanted(Quantity<Angle> slant) {
         return SlantedScarf.of(pitch(), slant);
     }
 
-    /**
-     * Returns the pitch.
-     *
-     * @return angle between the faces
-     */
+    /** {@return the pitch; angle between the faces} */
     public Amount<Angle> pitch() {
         return Amount.ofHouse(pitch, ShopUnit.DEGREE);
     }
 
     /**
-     * Returns the run of the shaft's slope along the blank: {@code shaft / tan(pitch)}. Exact.
-     *
-     * @return the run
+     * {@return the run of the shaft's slope along the blank: {@code shaft / tan(pitch)}} Exact.
      */
     public Amount<Length> run() {
         return style.amount(runMm());
@@ -284,46 +263,29 @@ public final class Scarf implements Answer {
         return pitch;
     }
 
-    /**
-     * Returns the thickness of the shaft's wood at the head end in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness of the shaft's wood at the head end in mm; more than 0} */
     public double shaftMm() {
         return shaft;
     }
 
-    /**
-     * Returns the thickness of the head piece's wood when it is glued, in mm.
-     *
-     * @return more than 0
-     */
+    /** {@return the thickness of the head piece's wood when it is glued, in mm; more than 0} */
     public double headMm() {
         return head;
     }
 
-    /**
-     * Returns the width of the saw cut in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the width of the saw cut in mm; 0 or more} */
     public double kerfMm() {
         return kerf;
     }
 
-    /**
-     * Returns what is planed off each slope after sawing, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return what is planed off each slope after sawing, in mm; 0 or more} */
     public double cleaningMm() {
         return cleaning;
     }
 
     /**
-     * Returns the length of the flat the nut stands on, in mm.
-     *
-     * @return 0 or more; 0 where the break line is at the fingerboard side of the nut
+     * {@return the length of the flat the nut stands on, in mm; 0 or more; 0 where the break line is at the fingerboard
+     * side of the nut}
      */
     public double ledgeMm() {
         return ledge;

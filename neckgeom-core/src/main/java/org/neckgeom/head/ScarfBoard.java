@@ -105,65 +105,40 @@ public final class ScarfBoard implements Answer {
                 headFrom + longFace);
     }
 
-    /**
-     * Returns the least length of the board, without anything to spare at its ends.
-     *
-     * @return the length, more than 0
-     */
+    /** {@return the least length of the board, without anything to spare at its ends; more than 0} */
     public Amount<Length> length() {
         return style().amount(least);
     }
 
-    /**
-     * Returns the same as {@link #length} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #length} in mm} */
     public double lengthMm() {
         return least;
     }
 
-    /**
-     * Returns the saw mark on the face, from the shaft's end; the saw takes the far side of it.
-     *
-     * @return the distance
-     */
+    /** {@return the saw mark on the face, from the shaft's end; the saw takes the far side of it} */
     public Amount<Length> faceMark() {
         return style().amount(faceMark);
     }
 
     /**
-     * Returns the saw mark on the back, from the shaft's end; the saw takes the far side of it.
-     *
-     * @return the distance, the run of the cut more than on the face
+     * {@return the saw mark on the back, from the shaft's end; the saw takes the far side of it; the run of the cut
+     * more than on the face}
      */
     public Amount<Length> backMark() {
         return style().amount(backMark);
     }
 
-    /**
-     * Returns where the head piece begins on the board's face once its slope is clean, from the shaft's end.
-     *
-     * @return the distance
-     */
+    /** {@return where the head piece begins on the board's face once its slope is clean, from the shaft's end} */
     public Amount<Length> headFrom() {
         return style().amount(headFrom);
     }
 
-    /**
-     * Returns the side on which the head piece is thinned before gluing.
-     *
-     * @return face or back
-     */
+    /** {@return the side on which the head piece is thinned before gluing; face or back} */
     public HeadSide thinned() {
         return thinned;
     }
 
-    /**
-     * Returns the board's thickness: the larger of shaft and head.
-     *
-     * @return the thickness
-     */
+    /** {@return the board's thickness: the larger of shaft and head} */
     public Amount<Length> thickness() {
         return style().amount(thicknessMm());
     }

@@ -77,13 +77,12 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the joint of a head scarfed onto a blank, its veneers glued on: the shaft is as thick as the blank, the head
-     * piece as the head's wood. A face veneer that ends before its own face would meet the glue face leaves the break line
-     * where it was.
+     * {@return the joint of a head scarfed onto a blank, its veneers glued on: the shaft is as thick as the blank, the
+     * head piece as the head's wood} A face veneer that ends before its own face would meet the glue face leaves the
+     * break line where it was.
      *
      * @param head with its scarf
      * @param blank the piece the shaft is made from
-     * @return the joint
      * @throws IllegalArgumentException if the head is in one piece with the shaft
      */
     public static ScarfJoint of(Head head, Blank blank) {
@@ -106,10 +105,10 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the joint after planing the head's face.
+     * {@return the joint after planing the head's face; the joint; its break line lies {@code depth / sin(pitch)}
+     * nearer the body}
      *
      * @param depth planed off, 0 or more, on top of what was planed before
-     * @return the joint; its break line lies {@code depth / sin(pitch)} nearer the body
      */
     public ScarfJoint planingHeadFace(Quantity<Length> depth) {
         double more = HouseUnits.mmNotNegative(depth, "planed off the head's face");
@@ -117,10 +116,10 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the joint after planing the shaft's face, where the fingerboard goes.
+     * {@return the joint after planing the shaft's face, where the fingerboard goes; the joint; its break line lies
+     * {@code depth / tan(pitch)} nearer the head's tip}
      *
      * @param depth planed off, 0 or more, on top of what was planed before
-     * @return the joint; its break line lies {@code depth / tan(pitch)} nearer the head's tip
      */
     public ScarfJoint planingShaftFace(Quantity<Length> depth) {
         double more = HouseUnits.mmNotNegative(depth, "planed off the shaft's face");
@@ -128,10 +127,9 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the joint after planing the head's back.
+     * {@return the joint after planing the head's back; the joint; its break line stays}
      *
      * @param depth planed off, 0 or more, on top of what was planed before
-     * @return the joint; its break line stays
      */
     public ScarfJoint planingHeadBack(Quantity<Length> depth) {
         double more = HouseUnits.mmNotNegative(depth, "planed off the head's back");
@@ -139,11 +137,11 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the joint with veneer on the head.
+     * {@return the joint with veneer on the head; the joint; veneer on the face moves the visible break line {@code
+     * thickness / sin(pitch)} toward the tip}
      *
      * @param side the head's face or its back
      * @param thickness 0 or more, on top of veneers glued before
-     * @return the joint; veneer on the face moves the visible break line {@code thickness / sin(pitch)} toward the tip
      */
     public ScarfJoint veneered(HeadSide side, Quantity<Length> thickness) {
         double more = HouseUnits.mmNotNegative(thickness, "head veneer");
@@ -159,71 +157,49 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the board that one saw cut makes both pieces of, the head piece thinned in the usual way: on its back for
-     * the joint in the head, on its face for the joint in the shaft.
+     * {@return the board that one saw cut makes both pieces of, the head piece thinned in the usual way: on its back
+     * for the joint in the head, on its face for the joint in the shaft; the board and its marks}
      *
      * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0
      * @param headLength of the finished head along its face from the break line, longer than the joint's line there
-     * @return the board and its marks
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength) {
         return board(shaftEnd, headLength, isInTheHead() ? HeadSide.BACK : HeadSide.FACE);
     }
 
     /**
-     * Returns the board that one saw cut makes both pieces of.
+     * {@return the board that one saw cut makes both pieces of; the board and its marks}
      *
      * @param shaftEnd x of the shaft's end, from the fingerboard side of the nut, more than 0
      * @param headLength of the finished head along its face from the break line, longer than the joint's line there
      * @param thinned the side on which the head piece is brought from the board's thickness to its own before gluing;
      *     which one it is changes the length wanted by {@code (shaft - head) / tan(pitch)}
-     * @return the board and its marks
      */
     public ScarfBoard board(Quantity<Length> shaftEnd, Quantity<Length> headLength, HeadSide thinned) {
         return ScarfBoard.of(this, shaftEnd, headLength, thinned);
     }
 
-    /**
-     * Returns the joint's place.
-     *
-     * @return in the head or in the shaft
-     */
+    /** {@return the joint's place; in the head or in the shaft} */
     public JointPlace place() {
         return place;
     }
 
-    /**
-     * Returns the scarf as it was laid out.
-     *
-     * @return the scarf
-     */
+    /** {@return the scarf as it was laid out} */
     public Scarf scarf() {
         return scarf;
     }
 
-    /**
-     * Returns the length of the glued face along the slope, as much as is left of it.
-     *
-     * @return the length, more than 0
-     */
+    /** {@return the length of the glued face along the slope, as much as is left of it; more than 0} */
     public Amount<Length> glueFace() {
         return style().amount(glueFaceMm());
     }
 
-    /**
-     * Returns the same as {@link #glueFace} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #glueFace} in mm} */
     public double glueFaceMm() {
         return ScarfKernel.slope(isInTheHead() ? headWoodMm() : shaftWoodMm(), scarf.pitchRad());
     }
 
-    /**
-     * Returns the run of the glued face along its piece: {@code glue face cos(pitch)}.
-     *
-     * @return the run, more than 0
-     */
+    /** {@return the run of the glued face along its piece: {@code glue face cos(pitch)}; more than 0} */
     public Amount<Length> run() {
         return style().amount(runMm());
     }
@@ -233,20 +209,14 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns the distance of the joint's line on the front from the break line: along the head's face for the joint in
-     * the head, under the fingerboard behind the break line for the joint in the shaft.
-     *
-     * @return the distance
+     * {@return the distance of the joint's line on the front from the break line: along the head's face for the joint
+     * in the head, under the fingerboard behind the break line for the joint in the shaft}
      */
     public Amount<Length> frontLine() {
         return style().amount(frontLineMm());
     }
 
-    /**
-     * Returns the same as {@link #frontLine} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #frontLine} in mm} */
     public double frontLineMm() {
         if (isInTheHead()) {
             return (shaftWoodMm() - veneer * StrictMath.cos(scarf.pitchRad())) / StrictMath.sin(scarf.pitchRad());
@@ -255,46 +225,29 @@ public final class ScarfJoint implements Answer {
     }
 
     /**
-     * Returns where the joint shows on the back, measured along x from the break line: positive toward the body.
-     *
-     * @return the distance, either sign
+     * {@return where the joint shows on the back, measured along x from the break line: positive toward the body;
+     * either sign}
      */
     public Amount<Length> backLine() {
         return style().amount(backLineMm());
     }
 
-    /**
-     * Returns the same as {@link #backLine} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #backLine} in mm} */
     public double backLineMm() {
         return ScarfKernel.backLineX(shaftWoodMm(), headWoodMm() + veneer, scarf.pitchRad());
     }
 
-    /**
-     * Returns how far the break line has moved from where it was laid out, positive toward the body.
-     *
-     * @return the shift, either sign
-     */
+    /** {@return how far the break line has moved from where it was laid out, positive toward the body; either sign} */
     public Amount<Length> breakLineShift() {
         return style().amount(breakLineShiftMm());
     }
 
-    /**
-     * Returns the same as {@link #breakLineShift} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #breakLineShift} in mm} */
     public double breakLineShiftMm() {
         return ScarfKernel.breakLineShift(offHeadFace - veneer, offShaftFace, scarf.pitchRad()) + 0.0;
     }
 
-    /**
-     * Returns the head's thickness with its veneers.
-     *
-     * @return the thickness, more than 0
-     */
+    /** {@return the head's thickness with its veneers; more than 0} */
     public Amount<Length> headThickness() {
         return style().amount(headThicknessMm());
     }
@@ -303,56 +256,32 @@ public final class ScarfJoint implements Answer {
         return headWoodMm() + veneer + backVeneer;
     }
 
-    /**
-     * Returns the shaft's thickness at the joint, less what has been planed off its face.
-     *
-     * @return the thickness, more than 0
-     */
+    /** {@return the shaft's thickness at the joint, less what has been planed off its face; more than 0} */
     public Amount<Length> shaftThickness() {
         return style().amount(shaftWoodMm());
     }
 
-    /**
-     * Returns how much has been planed off the head's face, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return how much has been planed off the head's face, in mm; 0 or more} */
     public double offHeadFaceMm() {
         return offHeadFace;
     }
 
-    /**
-     * Returns how much has been planed off the shaft's face, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return how much has been planed off the shaft's face, in mm; 0 or more} */
     public double offShaftFaceMm() {
         return offShaftFace;
     }
 
-    /**
-     * Returns how much has been planed off the head's back, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return how much has been planed off the head's back, in mm; 0 or more} */
     public double offHeadBackMm() {
         return offHeadBack;
     }
 
-    /**
-     * Returns the thickness of the veneer on the head's face, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the thickness of the veneer on the head's face, in mm; 0 or more} */
     public double veneerMm() {
         return veneer;
     }
 
-    /**
-     * Returns the thickness of the veneer on the head's back, in mm.
-     *
-     * @return 0 or more
-     */
+    /** {@return the thickness of the veneer on the head's back, in mm; 0 or more} */
     public double backVeneerMm() {
         return backVeneer;
     }

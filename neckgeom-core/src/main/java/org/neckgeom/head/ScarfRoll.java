@@ -47,12 +47,11 @@ public final class ScarfRoll implements Answer {
     }
 
     /**
-     * Returns the roll of a scarf sawn out of square.
+     * {@return the roll of a scarf sawn out of square}
      *
      * @param pitch of the head, [1, 45] deg
      * @param outOfSquare angle of the saw line on the face from square, under 20 deg either way; positive when its
      *     treble end lies nearer the body
-     * @return the roll
      */
     public static ScarfRoll of(Quantity<Angle> pitch, Quantity<Angle> outOfSquare) {
         return new ScarfRoll(
@@ -60,39 +59,31 @@ public final class ScarfRoll implements Answer {
                 HouseUnits.radBetween(outOfSquare, -MOST_DEGREES, MOST_DEGREES, "saw line out of square"));
     }
 
-    /**
-     * Returns the slope of the shaft's sawn face across the neck, positive when its treble side is low.
-     *
-     * @return the roll
-     */
+    /** {@return the slope of the shaft's sawn face across the neck, positive when its treble side is low} */
     public Amount<Angle> roll() {
         return Amount.ofHouse(rollRad(), ShopUnit.DEGREE);
     }
 
     /**
-     * Returns the angle between the two faces that should lie in one plane, when both slopes come from one cut and are
-     * not trued.
-     *
-     * @return twice the roll
+     * {@return the angle between the two faces that should lie in one plane, when both slopes come from one cut and are
+     * not trued; twice the roll}
      */
     public Amount<Angle> mismatch() {
         return Amount.ofHouse(2 * rollRad(), ShopUnit.DEGREE);
     }
 
     /**
-     * Returns the pitch the cut has along the centreline: {@code atan(tan(pitch) cos(out of square))}. Exact.
-     *
-     * @return the pitch, a little less than intended
+     * {@return the pitch the cut has along the centreline: {@code atan(tan(pitch) cos(out of square))}; a little less
+     * than intended} Exact.
      */
     public Amount<Angle> pitchAlong() {
         return Amount.ofHouse(ScarfKernel.pitchAlong(pitch, outOfSquare), ShopUnit.DEGREE);
     }
 
     /**
-     * Returns how much one edge of the head lies over the other: {@code width tan(roll)}.
+     * {@return how much one edge of the head lies over the other: {@code width tan(roll)}; with the roll's sign}
      *
      * @param width across the head, more than 0
-     * @return the difference, with the roll's sign
      */
     public Amount<Length> across(Quantity<Length> width) {
         return LengthStyle.of(width).amount(HouseUnits.mmPositive(width, "width") * StrictMath.tan(rollRad()));

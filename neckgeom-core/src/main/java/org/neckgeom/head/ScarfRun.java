@@ -39,11 +39,10 @@ public final class ScarfRun implements Answer {
     }
 
     /**
-     * Returns a layout.
+     * {@return a layout}
      *
      * @param thickness of the blank, more than 0
      * @param run of the slope along the blank's face, more than 0
-     * @return the layout
      */
     public static ScarfRun of(Quantity<Length> thickness, Quantity<Length> run) {
         return new ScarfRun(
@@ -52,20 +51,15 @@ public final class ScarfRun implements Answer {
                 LengthStyle.of(thickness));
     }
 
-    /**
-     * Returns the angle this layout really has.
-     *
-     * @return the pitch
-     */
+    /** {@return the angle this layout really has} */
     public Amount<Angle> pitch() {
         return Amount.ofHouse(pitchRad(), ShopUnit.DEGREE);
     }
 
     /**
-     * Returns the run the claimed angle would need.
+     * {@return the run the claimed angle would need}
      *
      * @param claimed the angle the layout is said to have, [1, 45] deg
-     * @return the run
      */
     public Amount<Length> runFor(Quantity<Angle> claimed) {
         return style.amount(ScarfKernel.run(thickness, Scarf.pitchRad(claimed)));

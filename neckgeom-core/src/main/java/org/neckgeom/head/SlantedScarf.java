@@ -62,12 +62,11 @@ public final class SlantedScarf implements Answer {
     }
 
     /**
-     * Returns the compound scarf.
+     * {@return the compound scarf}
      *
      * @param pitch of the head along the centreline, [1, 45] deg
      * @param slant of the nut line in plan from square, under 30 deg either way; positive when its treble end lies
      *     nearer the body
-     * @return the scarf
      */
     public static SlantedScarf of(Quantity<Angle> pitch, Quantity<Angle> slant) {
         return new SlantedScarf(
@@ -75,57 +74,42 @@ public final class SlantedScarf implements Answer {
     }
 
     /**
-     * Returns the blade's angle from the board's face for a board that lies flat, measured square to the saw line.
-     *
-     * @return the angle between the two faces
+     * {@return the blade's angle from the board's face for a board that lies flat, measured square to the saw line; the
+     * angle between the two faces}
      */
     public Amount<Angle> bladeFromFace() {
         return degrees(dihedral());
     }
 
-    /**
-     * Returns the saw line's angle from square on the shaft's face.
-     *
-     * @return the slant, with its sign
-     */
+    /** {@return the saw line's angle from square on the shaft's face, with its sign} */
     public Amount<Angle> shaftMitre() {
         return degrees(slant);
     }
 
     /**
-     * Returns the saw line's angle from square on the head piece's face; it leans the other way from the shaft's when
-     * both pieces lie face up with their slopes toward each other's place.
-     *
-     * @return the angle, with the slant's sign, a little smaller
+     * {@return the saw line's angle from square on the head piece's face; it leans the other way from the shaft's when
+     * both pieces lie face up with their slopes toward each other's place, with the slant's sign, a little smaller}
      */
     public Amount<Angle> headMitre() {
         return degrees(ScarfKernel.headMitre(pitch, slant));
     }
 
     /**
-     * Returns the blade's lean from square to the table for a board that stands on its edge, with the pitch set as the
-     * mitre.
-     *
-     * @return the lean, with the slant's sign
+     * {@return the blade's lean from square to the table for a board that stands on its edge, with the pitch set as the
+     * mitre, with the slant's sign}
      */
     public Amount<Angle> bladeOnEdge() {
         return degrees(StrictMath.asin(StrictMath.sin(dihedral()) * StrictMath.sin(slant)));
     }
 
-    /**
-     * Returns how far the head is rolled about its own centreline, positive when its treble side is low.
-     *
-     * @return the roll
-     */
+    /** {@return how far the head is rolled about its own centreline, positive when its treble side is low} */
     public Amount<Angle> roll() {
         return degrees(ScarfKernel.slantRoll(pitch, slant));
     }
 
     /**
-     * Returns how far the head would swing sideways in plan if its piece were cut at the shaft's mitre: positive when
-     * the tip swings to the treble side.
-     *
-     * @return the swing
+     * {@return how far the head would swing sideways in plan if its piece were cut at the shaft's mitre: positive when
+     * the tip swings to the treble side}
      */
     public Amount<Angle> swingIfCutAlike() {
         return degrees(ScarfKernel.foldYaw(dihedral(), slant) * -1);

@@ -185,20 +185,18 @@ public final class StringBreak implements Answer {
     }
 
     /**
-     * Returns a copy whose post stands to one side of the slot.
+     * {@return a copy whose post stands to one side of the slot; the string's way}
      *
      * @param offset of the string at the post from its slot at the nut, positive toward the treble side
-     * @return the string's way
      */
     public StringBreak sideways(Quantity<Length> offset) {
         return new StringBreak(pitch, along, above, slot, HouseUnits.mm(offset, "side offset"), rise, style);
     }
 
     /**
-     * Returns a copy whose speaking side rises from the nut toward the saddle.
+     * {@return a copy whose speaking side rises from the nut toward the saddle; the string's way}
      *
      * @param angle of the string over the glue face, under 10 deg either way, positive when it rises toward the body
-     * @return the string's way
      */
     public StringBreak speakingSide(Quantity<Angle> angle) {
         return new StringBreak(
@@ -212,19 +210,14 @@ public final class StringBreak implements Answer {
     }
 
     /**
-     * Returns how steeply the string falls from the nut to its post, below the plane of the glue face.
-     *
-     * @return the angle; negative when the string would lift off the nut
+     * {@return how steeply the string falls from the nut to its post, below the plane of the glue face; the angle;
+     * negative when the string would lift off the nut}
      */
     public Amount<Angle> angle() {
         return Amount.ofHouse(angleRad(), ShopUnit.DEGREE);
     }
 
-    /**
-     * Returns how far the string is turned aside in plan.
-     *
-     * @return the angle, positive toward the treble side
-     */
+    /** {@return how far the string is turned aside in plan, positive toward the treble side} */
     public Amount<Angle> side() {
         return Amount.ofHouse(sideRad(), ShopUnit.DEGREE);
     }
@@ -233,21 +226,16 @@ public final class StringBreak implements Answer {
         return StrictMath.atan2(sideways, runMm()) + 0.0;
     }
 
-    /**
-     * Returns the whole bend between the speaking side and the side toward the post, in space.
-     *
-     * @return the angle, 0 or more
-     */
+    /** {@return the whole bend between the speaking side and the side toward the post, in space; 0 or more} */
     public Amount<Angle> turn() {
         return Amount.ofHouse(turnRad(), ShopUnit.DEGREE);
     }
 
     /**
-     * Returns the force that presses the string down on the nut, square to the glue face:
-     * {@code tension (sin(angle) - sin(rise))}. Estimate: no friction in the slot.
+     * {@return the force that presses the string down on the nut, square to the glue face: {@code tension (sin(angle) -
+     * sin(rise))}; negative when the string lifts off} Estimate: no friction in the slot.
      *
      * @param tension of the string, 0 or more
-     * @return the force, negative when the string lifts off
      */
     public Amount<Force> nutForce(Quantity<Force> tension) {
         double pull = HouseUnits.notNegative(tension, ShopUnit.NEWTON, "string tension");
@@ -255,11 +243,10 @@ public final class StringBreak implements Answer {
     }
 
     /**
-     * Returns the force that pushes the string against the side of its slot: {@code tension cos(angle) sin(side)}.
-     * Estimate: no friction in the slot.
+     * {@return the force that pushes the string against the side of its slot: {@code tension cos(angle) sin(side)};
+     * positive toward the treble side} Estimate: no friction in the slot.
      *
      * @param tension of the string, 0 or more
-     * @return the force, positive toward the treble side
      */
     public Amount<Force> sideForce(Quantity<Force> tension) {
         double pull = HouseUnits.notNegative(tension, ShopUnit.NEWTON, "string tension");

@@ -55,11 +55,10 @@ public final class ActionChange implements Answer {
     }
 
     /**
-     * Returns a change with its cause.
+     * {@return a change with its cause}
      *
      * @param cause in words, such as {@code for 0.1 deg more head back}
      * @param change of the action, positive upward
-     * @return the change
      */
     public static ActionChange of(String cause, Quantity<Length> change) {
         return new ActionChange(
@@ -70,20 +69,12 @@ public final class ActionChange implements Answer {
                 LengthStyle.of(change));
     }
 
-    /**
-     * Returns the change.
-     *
-     * @return positive when the action grows
-     */
+    /** {@return the change, positive when the action grows} */
     public Amount<Length> change() {
         return style.amount(mm);
     }
 
-    /**
-     * Returns the same as {@link #change} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #change} in mm} */
     public double changeMm() {
         return mm;
     }

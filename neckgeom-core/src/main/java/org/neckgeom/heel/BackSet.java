@@ -92,10 +92,9 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns how a design's neck stands to the body: scale, joint and board are the design's own.
+     * {@return how a design's neck stands to the body: scale, joint and board are the design's own}
      *
      * @param design with scale, fingerboard and neck set
-     * @return the neck set
      * @throws IllegalArgumentException if the design has no neck set, if neither fret plane nor fret height is known, or if
      *     the fret plane lies lower than board and fret are high
      * @throws ArithmeticException if no angle brings the strings to the saddle
@@ -121,11 +120,10 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns how high the glue face of a design stands over the body's top at the joint: as given, or what is left of the
-     * fret plane's height under board and fret.
+     * {@return how high the glue face of a design stands over the body's top at the joint: as given, or what is left of
+     * the fret plane's height under board and fret; 0 or more}
      *
      * @param design with scale, fingerboard and neck set
-     * @return 0 or more
      * @throws IllegalArgumentException if the design has no neck set, or the fret plane lies lower than board and fret are
      *     high
      */
@@ -212,10 +210,9 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns a copy whose saddle stands back from the scale's end.
+     * {@return a copy whose saddle stands back from the scale's end}
      *
      * @param compensation added to the scale at the saddle, more than minus the joint's distance from the scale's end
-     * @return the neck set
      */
     public BackSet compensation(Quantity<Length> compensation) {
         double mm = HouseUnits.mm(compensation, "compensation");
@@ -227,14 +224,13 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns a copy over a domed top. The saddle's height is then counted from the top under the bridge, and the
+     * {@return a copy over a domed top} The saddle's height is then counted from the top under the bridge, and the
      * reference plane lies square to the dome's axis through the top at the joint. The dome's rise between the two,
      * {@code drop(joint) - drop(bridge)} with {@code drop(r) = R - sqrt(R^2 - r^2)}, is added.
      *
      * @param radius R of the dome, more than both distances
      * @param poleToJoint distance from the dome's highest point to the joint, 0 or more
      * @param poleToBridge distance from the dome's highest point to the saddle, 0 or more
-     * @return the neck set
      */
     public BackSet overDome(Quantity<Length> radius, Quantity<Length> poleToJoint, Quantity<Length> poleToBridge) {
         double toJoint = HouseUnits.mmNotNegative(poleToJoint, "distance from pole to joint");
@@ -252,42 +248,37 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns a copy with another action.
+     * {@return a copy with another action}
      *
      * @param height over the fret plane at half the scale, 0 or more
-     * @return the neck set
      */
     public BackSet withAction(Quantity<Length> height) {
         double mm = HouseUnits.mmNotNegative(height, "action");
         return with(parts -> parts.action = mm);
     }
 
-    /**
-     * Returns the neck's angle and how it reads at the bridge.
-     *
-     * @return the angle, positive with the head tilted back
-     */
+    /** {@return the neck's angle and how it reads at the bridge, positive with the head tilted back} */
     public NeckAngle angle() {
         return NeckAngle.of(this);
     }
 
     /**
-     * Returns how the angle spreads when the measured rise, saddle less fret plane, is off by a spread.
+     * {@return how the angle spreads when the measured rise, saddle less fret plane, is off by a spread; the angle's
+     * spread}
      *
      * @param rise spread of the difference of the two heights, positive higher at the saddle
-     * @return the angle's spread
      */
     public NeckAngleSpread angleWith(Spread<Length> rise) {
         return NeckAngleSpread.of(this, rise);
     }
 
     /**
-     * Returns what a turn of the neck about the joint does to the action, saddle and nut left as they are.
+     * {@return what a turn of the neck about the joint does to the action, saddle and nut left as they are; the change
+     * in action}
      *
      * <p>{@code a_s = (H - S sin t) / cos t}; the twelfth fret has its share of it. Exact.
      *
      * @param turn of the neck, positive with the head further back
-     * @return the change in action
      */
     public ActionChange actionPer(Quantity<Angle> turn) {
         double rad = HouseUnits.radBetween(turn, -10, 10, "turn of the neck");
@@ -298,11 +289,10 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns what a change of the saddle's height does to the action, the neck left as it is:
-     * {@code change (scale / 2) / ((scale + compensation) cos t)}. Exact.
+     * {@return what a change of the saddle's height does to the action, the neck left as it is: {@code change (scale /
+     * 2) / ((scale + compensation) cos t)}} Exact.
      *
      * @param change of the strings' top at the saddle, positive upward
-     * @return the change in action
      */
     public ActionChange actionPerSaddle(Quantity<Length> change) {
         double mm = HouseUnits.mm(change, "change of the saddle");
@@ -310,11 +300,10 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns what a thicker fingerboard, fret or stand-off does to the action, angle and saddle left as they are.
-     * Exact, and the opposite of the same change at the saddle.
+     * {@return what a thicker fingerboard, fret or stand-off does to the action, angle and saddle left as they are; the
+     * change in action} Exact, and the opposite of the same change at the saddle.
      *
      * @param change of the fret plane's height at the joint, positive upward
-     * @return the change in action
      */
     public ActionChange actionPerThickness(Quantity<Length> change) {
         double mm = HouseUnits.mm(change, "change of the fret plane");
@@ -322,92 +311,72 @@ public final class BackSet implements Answer {
     }
 
     /**
-     * Returns the angle of the heel's wood between its shaft and the face that meets the body, for a body end square to
-     * the reference plane: {@code 90 deg - angle}.
-     *
-     * @return the face
+     * {@return the angle of the heel's wood between its shaft and the face that meets the body, for a body end square
+     * to the reference plane: {@code 90 deg - angle}}
      */
     public HeelFace heelFace() {
         return HeelFace.of(angleRad(), Math.PI / 2, topSlopeAtJointRad());
     }
 
     /**
-     * Returns what comes off the heel so that the fret plane's projection at the bridge moves by a height.
+     * {@return what comes off the heel so that the fret plane's projection at the bridge moves by a height; the wedge
+     * and where it comes off}
      *
      * @param heelHeight height of the heel's mating face, from its top edge to the cap, more than 0
      * @param change wanted at the bridge, positive upward
-     * @return the wedge and where it comes off
      */
     public HeelWedge wedge(Quantity<Length> heelHeight, Quantity<Length> change) {
         return HeelWedge.of(this, heelHeight, change);
     }
 
     /**
-     * Returns what comes off one cheek so that the centreline comes back to the middle of the bridge.
+     * {@return what comes off one cheek so that the centreline comes back to the middle of the bridge; the cut and its
+     * cheek}
      *
      * @param heelWidth width of the mating face, cheek to cheek, more than 0
      * @param offset of the neck's centreline at the bridge as it is now, positive toward the treble side
-     * @return the cut and its cheek
      */
     public HeelCheek cheek(Quantity<Length> heelWidth, Quantity<Length> offset) {
         return HeelCheek.of(this, heelWidth, offset);
     }
 
     /**
-     * Returns both corrections together, as what comes off at the four corners of the mating face.
+     * {@return both corrections together, as what comes off at the four corners of the mating face}
      *
      * @param face size of the mating face
      * @param change wanted in the projection at the bridge, positive upward
      * @param offset of the neck's centreline at the bridge as it is now, positive toward the treble side
-     * @return the four cuts
      */
     public HeelCorners correction(MatingFace face, Quantity<Length> change, Quantity<Length> offset) {
         return HeelCorners.of(this, face, change, offset);
     }
 
     /**
-     * Returns the shim for a neck that lies in a pocket.
+     * {@return the shim for a neck that lies in a pocket; the shim and the end it goes under}
      *
      * @param pocketLength length over which the neck lies in its pocket, more than 0
      * @param change wanted in the projection at the bridge, positive upward
-     * @return the shim and the end it goes under
      */
     public PocketShim shim(Quantity<Length> pocketLength, Quantity<Length> change) {
         return PocketShim.of(this, pocketLength, change);
     }
 
-    /**
-     * Returns the distance from the joint to the saddle along the fret plane, S.
-     *
-     * @return more than 0
-     */
+    /** {@return the distance from the joint to the saddle along the fret plane, S; more than 0} */
     public Amount<Length> reach() {
         return style.amount(reachMm());
     }
 
-    /**
-     * Returns the string's height over the fret plane at the nut, a_0.
-     *
-     * @return the height
-     */
+    /** {@return the string's height over the fret plane at the nut, a_0} */
     public Amount<Length> atNut() {
         return style.amount(atNut);
     }
 
-    /**
-     * Returns the string's height over the fret plane at the twelfth fret, a_12.
-     *
-     * @return the height
-     */
+    /** {@return the string's height over the fret plane at the twelfth fret, a_12} */
     public Amount<Length> action() {
         return style.amount(action);
     }
 
-    /**
-     * Returns the string's height over the fret plane at the saddle, a_s.
-     *
-     * @return the height
-     */
+    /** {@return the string's height over the fret plane at the saddle, a_s} */
     public Amount<Length> stringAtSaddle() {
         return style.amount(stringAtSaddleMm());
     }

@@ -45,18 +45,15 @@ public final class BridgeReadings implements Answer {
     }
 
     /**
-     * Returns the air between a straightedge on the frets and the bridge's top.
-     *
-     * @return negative when it strikes the bridge
+     * {@return the air between a straightedge on the frets and the bridge's top; negative when it strikes the bridge}
      */
     public Amount<Length> airOverBridge() {
         return style.amount(air);
     }
 
     /**
-     * Returns the height of a straightedge on the bare glue face over the body's top.
-     *
-     * @return negative when the neck's face runs into the top
+     * {@return the height of a straightedge on the bare glue face over the body's top; negative when the neck's face
+     * runs into the top}
      */
     public Amount<Length> bareFaceOverTop() {
         return style.amount(bareFace);

@@ -69,12 +69,11 @@ public final class HeelBlocks implements Answer {
     }
 
     /**
-     * Returns the heel for a body end square to its top, in line with the neck, its blocks as thick as the shaft.
+     * {@return the heel for a body end square to its top, in line with the neck, its blocks as thick as the shaft}
      *
      * @param bodyDepth at the joint, top to back, more than 0
      * @param overstand height of the glue face over the top at the joint, 0 or more
      * @param shaft thickness of the shaft's wood over the blocks, more than 0
-     * @return the heel
      */
     public static HeelBlocks of(Quantity<Length> bodyDepth, Quantity<Length> overstand, Quantity<Length> shaft) {
         double t = HouseUnits.mmPositive(shaft, "shaft thickness");
@@ -89,10 +88,9 @@ public final class HeelBlocks implements Answer {
     }
 
     /**
-     * Returns a copy at a neck angle.
+     * {@return a copy at a neck angle}
      *
      * @param neckAngle positive with the head back, under 20 deg either way
-     * @return the heel
      */
     public HeelBlocks at(Quantity<Angle> neckAngle) {
         double rad = HouseUnits.radBetween(neckAngle, -20, 20, "neck angle");
@@ -100,10 +98,9 @@ public final class HeelBlocks implements Answer {
     }
 
     /**
-     * Returns a copy for a body end that leans.
+     * {@return a copy for a body end that leans}
      *
      * @param fromSquare under 20 deg either way; positive when the end runs in toward the bridge as it goes down
-     * @return the heel
      */
     public HeelBlocks leaning(Quantity<Angle> fromSquare) {
         double rad = HouseUnits.radBetween(fromSquare, -20, 20, "lean of the body's end");
@@ -111,30 +108,21 @@ public final class HeelBlocks implements Answer {
     }
 
     /**
-     * Returns a copy with blocks of their own thickness, as they are planed for gluing.
+     * {@return a copy with blocks of their own thickness, as they are planed for gluing}
      *
      * @param thickness more than 0
-     * @return the heel
      */
     public HeelBlocks blocks(Quantity<Length> thickness) {
         return new HeelBlocks(
                 depth, overstand, angle, lean, shaft, HouseUnits.mmPositive(thickness, "block thickness"), style);
     }
 
-    /**
-     * Returns the heel's height square to the glue face.
-     *
-     * @return more than 0
-     */
+    /** {@return the heel's height square to the glue face; more than 0} */
     public Amount<Length> height() {
         return style.amount(heightMm());
     }
 
-    /**
-     * Returns the length of the mating face from the glue face to the cap.
-     *
-     * @return more than 0
-     */
+    /** {@return the length of the mating face from the glue face to the cap; more than 0} */
     public Amount<Length> matingFace() {
         return style.amount(matingFaceMm());
     }
@@ -143,20 +131,12 @@ public final class HeelBlocks implements Answer {
         return (depth + overstand) / StrictMath.cos(lean);
     }
 
-    /**
-     * Returns how many blocks are stacked under the shaft.
-     *
-     * @return 0 or more
-     */
+    /** {@return how many blocks are stacked under the shaft; 0 or more} */
     public int count() {
         return (int) Math.max(0, Math.ceil((heightMm() - shaft) / block - HAIR));
     }
 
-    /**
-     * Returns what is trimmed off the last block.
-     *
-     * @return 0 or more
-     */
+    /** {@return what is trimmed off the last block; 0 or more} */
     public Amount<Length> trim() {
         return style.amount(trimMm());
     }

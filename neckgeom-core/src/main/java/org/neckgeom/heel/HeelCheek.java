@@ -54,20 +54,12 @@ public final class HeelCheek implements Answer {
                 set.style());
     }
 
-    /**
-     * Returns the cut at the cheek.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cut at the cheek; 0 or more} */
     public Amount<Length> cut() {
         return style.amount(cutMm());
     }
 
-    /**
-     * Returns the same as {@link #cut} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #cut} in mm} */
     public double cutMm() {
         return width * Math.abs(offset) / reach;
     }

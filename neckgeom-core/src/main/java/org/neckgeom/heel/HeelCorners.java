@@ -70,46 +70,29 @@ public final class HeelCorners implements Answer {
                 set.style());
     }
 
-    /**
-     * Returns the cut at the top edge on the bass side.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cut at the top edge on the bass side; 0 or more} */
     public Amount<Length> topBass() {
         return style.amount(topBass);
     }
 
-    /**
-     * Returns the cut at the top edge on the treble side.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cut at the top edge on the treble side; 0 or more} */
     public Amount<Length> topTreble() {
         return style.amount(topTreble);
     }
 
-    /**
-     * Returns the cut at the cap on the bass side.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cut at the cap on the bass side; 0 or more} */
     public Amount<Length> capBass() {
         return style.amount(capBass);
     }
 
-    /**
-     * Returns the cut at the cap on the treble side.
-     *
-     * @return 0 or more
-     */
+    /** {@return the cut at the cap on the treble side; 0 or more} */
     public Amount<Length> capTreble() {
         return style.amount(capTreble);
     }
 
     /**
-     * Returns how much nearer the bridge the frets come on the centreline.
-     *
-     * @return positive when the string's speaking length shrinks
+     * {@return how much nearer the bridge the frets come on the centreline, positive when the string's speaking length
+     * shrinks}
      */
     public Amount<Length> shortening() {
         return style.amount(shortening);

@@ -42,40 +42,32 @@ public final class HeelFace implements Answer {
     }
 
     /**
-     * Returns the face for a neck angle and a body end square to the reference plane.
+     * {@return the face for a neck angle and a body end square to the reference plane}
      *
      * @param neckAngle positive with the head back, under 20 deg either way
-     * @return the face
      */
     public static HeelFace at(Quantity<Angle> neckAngle) {
         return new HeelFace(HouseUnits.radBetween(neckAngle, -20, 20, "neck angle"), Math.PI / 2, 0);
     }
 
     /**
-     * Returns the face for a body end that is not square to the reference plane.
+     * {@return the face for a body end that is not square to the reference plane}
      *
      * @param bodyEnd the body's wood angle between reference plane and end, between 45 and 135 deg
-     * @return the face
      */
     public HeelFace bodyEnd(Quantity<Angle> bodyEnd) {
         return new HeelFace(angle, HouseUnits.radBetween(bodyEnd, 45, 135, "body end"), topSlope);
     }
 
     /**
-     * Returns the face for a body end square to the domed top where it meets the neck: the end then leans by the top's
-     * slope there, {@code asin(distance from the pole / radius)}. On a flat top the same face.
-     *
-     * @return the face
+     * {@return the face for a body end square to the domed top where it meets the neck: the end then leans by the top's
+     * slope there, {@code asin(distance from the pole / radius)}} On a flat top the same face.
      */
     public HeelFace squareToTheTop() {
         return new HeelFace(angle, Math.PI / 2 - topSlope, topSlope);
     }
 
-    /**
-     * Returns the angle of the heel's wood.
-     *
-     * @return the angle
-     */
+    /** {@return the angle of the heel's wood} */
     public Amount<Angle> angle() {
         return Amount.ofHouse(rad(), ShopUnit.DEGREE);
     }

@@ -62,20 +62,12 @@ public final class HeelWedge implements Answer {
                 set.style());
     }
 
-    /**
-     * Returns the greatest thickness of the wedge.
-     *
-     * @return 0 or more
-     */
+    /** {@return the greatest thickness of the wedge; 0 or more} */
     public Amount<Length> cut() {
         return style.amount(cutMm());
     }
 
-    /**
-     * Returns the same as {@link #cut} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #cut} in mm} */
     public double cutMm() {
         return heel * Math.abs(change) / reach;
     }
@@ -90,10 +82,9 @@ public final class HeelWedge implements Answer {
     }
 
     /**
-     * Returns how much nearer the bridge the frets come: {@code (heel + fret plane) turn} when the neck tips about the
-     * cap, {@code -fret plane turn} when it tips about the top edge. Move the bridge, or reckon it into the saddle.
-     *
-     * @return positive when the string's speaking length shrinks
+     * {@return how much nearer the bridge the frets come: {@code (heel + fret plane) turn} when the neck tips about the
+     * cap, {@code -fret plane turn} when it tips about the top edge; positive when the string's speaking length
+     * shrinks} Move the bridge, or reckon it into the saddle.
      */
     public Amount<Length> shortening() {
         return style.amount(shorteningMm());

@@ -36,11 +36,10 @@ public final class MatingFace implements Answer {
     }
 
     /**
-     * Returns a face as wide at the cap as at its top edge.
+     * {@return a face as wide at the cap as at its top edge}
      *
      * @param height from the top edge to the cap, more than 0
      * @param width cheek to cheek, more than 0
-     * @return the face
      */
     public static MatingFace of(Quantity<Length> height, Quantity<Length> width) {
         double w = HouseUnits.mmPositive(width, "heel width");
@@ -48,10 +47,9 @@ public final class MatingFace implements Answer {
     }
 
     /**
-     * Returns a copy with another width at the cap.
+     * {@return a copy with another width at the cap}
      *
      * @param width cheek to cheek at the cap, more than 0
-     * @return the face
      */
     public MatingFace atCap(Quantity<Length> width) {
         return new MatingFace(height, top, HouseUnits.mmPositive(width, "heel width at the cap"), style);

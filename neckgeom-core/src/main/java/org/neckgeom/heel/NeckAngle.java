@@ -29,10 +29,9 @@ public final class NeckAngle implements Answer {
     }
 
     /**
-     * Returns the angle of a neck set.
+     * {@return the angle of a neck set}
      *
      * @param set the neck set
-     * @return its angle
      */
     public static NeckAngle of(BackSet set) {
         return new NeckAngle(Objects.requireNonNull(set, "set"));
@@ -42,29 +41,19 @@ public final class NeckAngle implements Answer {
         return Math.toDegrees(Math.abs(rad)) < 0.005;
     }
 
-    /**
-     * Returns the angle against the reference plane, the one the heel is cut by.
-     *
-     * @return positive with the head back
-     */
+    /** {@return the angle against the reference plane, the one the heel is cut by, positive with the head back} */
     public Amount<Angle> angle() {
         return Amount.ofHouse(set.angleRad(), ShopUnit.DEGREE);
     }
 
-    /**
-     * Returns the angle in degrees.
-     *
-     * @return degrees, positive with the head back
-     */
+    /** {@return the angle in degrees, positive with the head back} */
     public double degrees() {
         return Math.toDegrees(set.angleRad());
     }
 
     /**
-     * Returns the angle against the straight line from the top at the joint to the top under the saddle, as a
-     * straightedge on the top shows it. On a flat top the same as {@link #angle}.
-     *
-     * @return positive with the head back
+     * {@return the angle against the straight line from the top at the joint to the top under the saddle, as a
+     * straightedge on the top shows it, positive with the head back} On a flat top the same as {@link #angle}.
      */
     public Amount<Angle> againstTop() {
         return Amount.ofHouse(againstTopRad(), ShopUnit.DEGREE);
@@ -75,30 +64,28 @@ public final class NeckAngle implements Answer {
     }
 
     /**
-     * Returns the height of the fret plane over the top at the saddle: what a straightedge on the frets reads there.
-     *
-     * @return the height
+     * {@return the height of the fret plane over the top at the saddle: what a straightedge on the frets reads there}
      */
     public Amount<Length> overFrets() {
         return style().amount(overFretsMm());
     }
 
     /**
-     * Returns the air between a straightedge on the frets and the bridge's top, without its saddle.
+     * {@return the air between a straightedge on the frets and the bridge's top, without its saddle; negative when the
+     * straightedge strikes the bridge}
      *
      * @param bridge height of the bridge over the top, 0 or more
-     * @return the air, negative when the straightedge strikes the bridge
      */
     public Amount<Length> airOverBridge(Quantity<Length> bridge) {
         return style().amount(overFretsMm() - HouseUnits.mmNotNegative(bridge, "bridge height"));
     }
 
     /**
-     * Returns the height of the bare glue face over the top at the saddle: what a straightedge on the neck's face reads
-     * there before the fingerboard is glued. {@code over frets - (fingerboard + fret) / cos(angle)}.
+     * {@return the height of the bare glue face over the top at the saddle: what a straightedge on the neck's face
+     * reads there before the fingerboard is glued; negative when the neck's face runs into the top} {@code over frets -
+     * (fingerboard + fret) / cos(angle)}.
      *
      * @param boardAndFret thickness of the fingerboard with its fret, 0 or more
-     * @return the height, negative when the neck's face runs into the top
      */
     public Amount<Length> overBareFace(Quantity<Length> boardAndFret) {
         double thickness = HouseUnits.mmNotNegative(boardAndFret, "fingerboard and fret");
@@ -106,11 +93,10 @@ public final class NeckAngle implements Answer {
     }
 
     /**
-     * Returns both readings small shops take at the bridge instead of an angle.
+     * {@return both readings small shops take at the bridge instead of an angle}
      *
      * @param bridge height of the bridge over the top, without its saddle, 0 or more
      * @param boardAndFret thickness of the fingerboard with its fret, 0 or more
-     * @return the readings
      */
     public BridgeReadings atBridge(Quantity<Length> bridge, Quantity<Length> boardAndFret) {
         return BridgeReadings.ofMm(

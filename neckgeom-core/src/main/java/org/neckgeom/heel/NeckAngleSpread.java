@@ -40,11 +40,10 @@ public final class NeckAngleSpread implements Answer {
     }
 
     /**
-     * Returns the spread of a neck set's angle.
+     * {@return the spread of a neck set's angle; the angle's spread}
      *
      * @param set the neck set
      * @param rise spread of saddle less fret plane, positive higher at the saddle
-     * @return the angle's spread
      */
     public static NeckAngleSpread of(BackSet set, Spread<Length> rise) {
         return new NeckAngleSpread(
@@ -53,10 +52,10 @@ public final class NeckAngleSpread implements Answer {
     }
 
     /**
-     * Returns the interval that holds the angle with a probability, as much left out on either side.
+     * {@return the interval that holds the angle with a probability, as much left out on either side, positive with the
+     * head back}
      *
      * @param coverage more than 0 and less than 100 percent
-     * @return the interval, positive with the head back
      */
     public Interval<Angle> interval(Quantity<Dimensionless> coverage) {
         double left = (1 - HouseUnits.probability(coverage, "coverage")) / 2;
@@ -66,10 +65,8 @@ public final class NeckAngleSpread implements Answer {
     }
 
     /**
-     * Returns the angle's standard uncertainty from the slope: {@code u / (S cos t - a_s sin t)}. Estimate: first
-     * order.
-     *
-     * @return the uncertainty, 0 or more
+     * {@return the angle's standard uncertainty from the slope: {@code u / (S cos t - a_s sin t)}; 0 or more} Estimate:
+     * first order.
      */
     public Amount<Angle> standardUncertainty() {
         return Amount.ofHouse(uncertaintyRad(), ShopUnit.DEGREE);

@@ -59,20 +59,12 @@ public final class PocketShim implements Answer {
         return new PocketShim(pocket, HouseUnits.mm(change, "change at the bridge"), set.reachMm(), set.style());
     }
 
-    /**
-     * Returns the shim's thickness.
-     *
-     * @return 0 or more
-     */
+    /** {@return the shim's thickness; 0 or more} */
     public Amount<Length> thickness() {
         return style.amount(thicknessMm());
     }
 
-    /**
-     * Returns the same as {@link #thickness} in mm.
-     *
-     * @return mm
-     */
+    /** {@return the same as {@link #thickness} in mm} */
     public double thicknessMm() {
         return pocket * Math.abs(change) / (change > 0 ? reach : reach - pocket);
     }

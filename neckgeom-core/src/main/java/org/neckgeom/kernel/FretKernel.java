@@ -8,13 +8,12 @@ public final class FretKernel {
     private FretKernel() {}
 
     /**
-     * Returns the share of the scale that lies between nut and fret.
+     * {@return the share of the scale that lies between nut and fret; share in [0, 1)}
      *
      * <p>{@code 1 - 2^(-fret / divisions)}, by expm1, so that the first frets lose no digits to the subtraction.
      *
      * @param fret number of the fret, 0 or more; need not be whole
      * @param divisions steps to the octave, more than 0
-     * @return share in [0, 1)
      */
     public static double share(double fret, double divisions) {
         return 0.0 - StrictMath.expm1(-fret / divisions * LN2);

@@ -61,10 +61,9 @@ public record AddedError(String name, Way way, String operation, Spread<Length> 
     }
 
     /**
-     * Returns the error as one line of a budget: named with its operation, so that the same remedy at two operations counts
-     * twice, with sensitivity 1 on the cut that takes it up.
-     *
-     * @return such as {@code spacer's thickness (cut rod channel)}
+     * {@return the error as one line of a budget: named with its operation, so that the same remedy at two operations
+     * counts twice, with sensitivity 1 on the cut that takes it up; such as {@code spacer's thickness (cut rod
+     * channel)}}
      */
     public Contributor contributor() {
         return new Contributor(name + " (" + operation + ")", operation, 1, spread);

@@ -132,7 +132,7 @@ public final class Clash implements Answer {
     }
 
     /**
-     * Returns a clash of an operation with a condition.
+     * {@return a clash of an operation with a condition}
      *
      * @param kind any but {@link Kind#CYCLE}
      * @param operation the operation that cannot be done as it should
@@ -141,7 +141,6 @@ public final class Clash implements Answer {
      * @param reason why that matters, empty if not known
      * @param kept the kept orders that force it
      * @param remedies ways out, the one to take first
-     * @return the clash
      */
     public static Clash of(
             Kind kind,
@@ -169,12 +168,11 @@ public final class Clash implements Answer {
     }
 
     /**
-     * Returns a clash of operations that must each come before the next, and the last before the first.
+     * {@return a clash of operations that must each come before the next, and the last before the first}
      *
      * @param operations two or more, in the order of the cycle
      * @param reasons why each must come before the next
      * @param kept the kept orders among the reasons
-     * @return the clash
      */
     public static Clash ofCycle(List<String> operations, List<String> reasons, List<KeptOrder> kept) {
         if (Objects.requireNonNull(operations, "operations").size() < 2) {
@@ -183,75 +181,50 @@ public final class Clash implements Answer {
         return new Clash(Kind.CYCLE, operations, null, reasons, kept, List.of());
     }
 
-    /**
-     * Returns how things clash.
-     *
-     * @return the kind
-     */
+    /** {@return how things clash} */
     public Kind kind() {
         return kind;
     }
 
     /**
-     * Returns the operations that clash: the one that cannot be done as it should, then the one to blame; or those of the
-     * cycle in order.
-     *
-     * @return one or more
+     * {@return the operations that clash: the one that cannot be done as it should, then the one to blame; or those of
+     * the cycle in order; one or more}
      */
     public List<String> operations() {
         return operations;
     }
 
-    /**
-     * Returns the condition that is missing or in the way.
-     *
-     * @return the condition, or nothing for a cycle
-     */
+    /** {@return the condition that is missing or in the way; the condition, or nothing for a cycle} */
     public Optional<Condition> condition() {
         return Optional.ofNullable(condition);
     }
 
-    /**
-     * Returns why: one sentence, or one for each turn of a cycle.
-     *
-     * @return the reasons, may be empty
-     */
+    /** {@return why: one sentence, or one for each turn of a cycle; may be empty} */
     public List<String> reasons() {
         return reasons;
     }
 
     /**
-     * Returns the kept orders that force the clash together: as few as suffice, none of them idle. Give one up and these no
-     * longer force it; others that were kept may.
-     *
-     * @return the orders, empty if the operations clash by themselves
+     * {@return the kept orders that force the clash together: as few as suffice, none of them idle; empty if the
+     * operations clash by themselves} Give one up and these no longer force it; others that were kept may.
      */
     public List<KeptOrder> keptOrders() {
         return kept;
     }
 
-    /**
-     * Returns the ways out, the one to take first.
-     *
-     * @return the remedies, empty if there is none
-     */
+    /** {@return the ways out, the one to take first; empty if there is none} */
     public List<Remedy> remedies() {
         return remedies;
     }
 
-    /**
-     * Returns the remedy to take.
-     *
-     * @return the remedy, or nothing if there is none
-     */
+    /** {@return the remedy to take; the remedy, or nothing if there is none} */
     public Optional<Remedy> remedy() {
         return remedies.stream().findFirst();
     }
 
     /**
-     * Returns what the remedy adds to the budget of the operation.
-     *
-     * @return the error, or nothing if there is no remedy or it adds none
+     * {@return what the remedy adds to the budget of the operation; the error, or nothing if there is no remedy or it
+     * adds none}
      */
     public Optional<AddedError> adds() {
         return remedy().flatMap(remedy -> remedy.addsTo(operations.get(0)));

@@ -35,20 +35,15 @@ public final class Clashes implements Iterable<Clash>, Answer {
     }
 
     /**
-     * Returns clashes.
+     * {@return clashes}
      *
      * @param clashes in the order in which they are met
-     * @return the clashes
      */
     public static Clashes of(List<Clash> clashes) {
         return new Clashes(clashes);
     }
 
-    /**
-     * Returns all of them.
-     *
-     * @return in the order in which they are met
-     */
+    /** {@return all of them; in the order in which they are met} */
     public List<Clash> list() {
         return clashes;
     }
@@ -76,11 +71,7 @@ public final class Clashes implements Iterable<Clash>, Answer {
         return clashes.iterator();
     }
 
-    /**
-     * Returns all clashes as text, numbered, however long.
-     *
-     * @return the text
-     */
+    /** {@return all clashes as text, numbered, however long} */
     public String table() {
         return text(style(), Integer.MAX_VALUE);
     }

@@ -81,28 +81,22 @@ public final class Condition implements Answer {
     }
 
     /**
-     * Returns a condition of the maker's own.
+     * {@return a condition of the maker's own}
      *
      * @param name a noun phrase of 1 to 50 characters, such as {@code inlay in the head}
-     * @return the condition
      */
     public static Condition named(String name) {
         return new Condition(Names.checked(name, "a condition's name"));
     }
 
-    /**
-     * Returns the name.
-     *
-     * @return a noun phrase
-     */
+    /** {@return the name} */
     public String name() {
         return name;
     }
 
     /**
-     * Returns the name as a code, such as {@code head-veneer}: that of the usual neck's is stable.
-     *
-     * @return the name in lower case, with hyphens
+     * {@return the name as a code, such as {@code head-veneer}: that of the usual neck's is stable; the name in lower
+     * case, with hyphens}
      */
     public String code() {
         return Names.code(name);

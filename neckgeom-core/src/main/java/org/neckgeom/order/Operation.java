@@ -198,68 +198,62 @@ public final class Operation implements Answer {
     }
 
     /**
-     * Returns an operation that needs nothing and changes nothing until told.
+     * {@return an operation that needs nothing and changes nothing until told}
      *
      * @param name 1 to 50 characters, such as {@code inlay the head}
-     * @return the operation
      */
     public static Operation named(String name) {
         return new Operation(new Parts(Names.checked(name, "an operation's name")));
     }
 
     /**
-     * Returns a cut made face down on the table with an edge along the fence, as for rod channel and stiffening bars: it
-     * needs a flat face, marked lines and straight, parallel, square edges; ears, head veneer, heel block and a rounded
-     * back are in its way, each with its usual remedies; a fingerboard covers the face, and nothing helps.
+     * {@return a cut made face down on the table with an edge along the fence, as for rod channel and stiffening bars:
+     * it needs a flat face, marked lines and straight, parallel, square edges; ears, head veneer, heel block and a
+     * rounded back are in its way, each with its usual remedies; a fingerboard covers the face, and nothing helps}
      *
      * <p>Common practice. A head pitched back rises from the table, face down, and is not in the way itself; its ears are.
      *
      * @param name 1 to 50 characters
-     * @return the operation
      */
     public static Operation alongFence(String name) {
         return UsualNeck.alongFence(name);
     }
 
     /**
-     * Returns this operation with more that must hold when it begins.
+     * {@return this operation with more that must hold when it begins}
      *
      * @param first a condition
      * @param more others
-     * @return the operation
      */
     public Operation needs(Condition first, Condition... more) {
         return changed(parts -> addAll(parts.needs, first, more));
     }
 
     /**
-     * Returns this operation with more that must not be there when it begins.
+     * {@return this operation with more that must not be there when it begins}
      *
      * @param first a condition
      * @param more others
-     * @return the operation
      */
     public Operation blockedBy(Condition first, Condition... more) {
         return changed(parts -> addAll(parts.blockers, first, more));
     }
 
     /**
-     * Returns this operation with more that no longer holds after it.
+     * {@return this operation with more that no longer holds after it}
      *
      * @param first a condition
      * @param more others
-     * @return the operation
      */
     public Operation takesAway(Condition first, Condition... more) {
         return changed(parts -> addAll(parts.takes, first, more));
     }
 
     /**
-     * Returns this operation with more that holds after it.
+     * {@return this operation with more that holds after it}
      *
      * @param first a condition
      * @param more others
-     * @return the operation
      */
     public Operation puts(Condition first, Condition... more) {
         return changed(parts -> addAll(parts.puts, first, more));
@@ -271,11 +265,10 @@ public final class Operation implements Answer {
     }
 
     /**
-     * Returns this operation with the reason why a condition matters to it.
+     * {@return this operation with the reason why a condition matters to it}
      *
      * @param condition one that it needs or that is in its way
      * @param reason a sentence of 1 to 100 characters without full stop
-     * @return the operation
      */
     public Operation because(Condition condition, String reason) {
         refuseStranger(condition);
@@ -284,12 +277,11 @@ public final class Operation implements Answer {
     }
 
     /**
-     * Returns this operation with ways to do it although a need is not met or something is in the way.
+     * {@return this operation with ways to do it although a need is not met or something is in the way}
      *
      * @param condition one that it needs or that is in its way
      * @param best the remedy to take
      * @param others further remedies, the better first
-     * @return the operation
      */
     public Operation despite(Condition condition, Remedy best, Remedy... others) {
         refuseStranger(condition);
@@ -310,95 +302,67 @@ public final class Operation implements Answer {
     }
 
     /**
-     * Returns this operation with a caution.
+     * {@return this operation with a caution}
      *
      * @param words what to mind, 1 to 300 characters on one line
-     * @return the operation
      */
     public Operation caution(String words) {
         String line = Words.line(words, "a caution", LONGEST_CAUTION);
         return changed(parts -> parts.cautions.add(line));
     }
 
-    /**
-     * Returns the name.
-     *
-     * @return not blank
-     */
+    /** {@return the name; not blank} */
     public String name() {
         return name;
     }
 
     /**
-     * Returns the name as a code, such as {@code cut-rod-channel}: that of the usual neck's is stable.
-     *
-     * @return the name in lower case, with hyphens
+     * {@return the name as a code, such as {@code cut-rod-channel}: that of the usual neck's is stable; the name in
+     * lower case, with hyphens}
      */
     public String code() {
         return Names.code(name);
     }
 
-    /**
-     * Returns what must hold when it begins.
-     *
-     * @return the conditions in the order told
-     */
+    /** {@return what must hold when it begins; the conditions in the order told} */
     public List<Condition> needs() {
         return List.copyOf(needs);
     }
 
-    /**
-     * Returns what must not be there when it begins.
-     *
-     * @return the conditions in the order told
-     */
+    /** {@return what must not be there when it begins; the conditions in the order told} */
     public List<Condition> blockers() {
         return List.copyOf(blockers);
     }
 
-    /**
-     * Returns what no longer holds after it.
-     *
-     * @return the conditions in the order told
-     */
+    /** {@return what no longer holds after it; the conditions in the order told} */
     public List<Condition> takesAway() {
         return List.copyOf(takes);
     }
 
-    /**
-     * Returns what holds after it.
-     *
-     * @return the conditions in the order told
-     */
+    /** {@return what holds after it; the conditions in the order told} */
     public List<Condition> puts() {
         return List.copyOf(puts);
     }
 
     /**
-     * Returns why a condition matters to it.
+     * {@return why a condition matters to it; empty if none was told}
      *
      * @param condition the condition
-     * @return the reason, empty if none was told
      */
     public String reason(Condition condition) {
         return reasons.getOrDefault(condition, "");
     }
 
     /**
-     * Returns the ways to do it despite a condition, the one to take first.
+     * {@return the ways to do it despite a condition, the one to take first; empty if there is none}
      *
      * @param condition the condition
-     * @return the remedies, empty if there is none
      */
     public List<Remedy> remedies(Condition condition) {
         return remedies.getOrDefault(condition, List.of());
     }
 
-    /**
-     * Returns what to mind.
-     *
-     * @return the cautions in the order told
-     */
+    /** {@return what to mind; the cautions in the order told} */
     public List<String> cautions() {
         return List.copyOf(cautions);
     }

@@ -67,20 +67,15 @@ public final class OrderChanges extends Noun<OrderChanges> {
         super(values);
     }
 
-    /**
-     * Returns no changes.
-     *
-     * @return the usual order
-     */
+    /** {@return no changes} */
     public static OrderChanges none() {
         return new OrderChanges(TABLE.values());
     }
 
     /**
-     * Returns what makes an order of work, even against the usual one.
+     * {@return what makes an order of work, even against the usual one; what gives it back}
      *
      * @param whole the order
-     * @return what gives it back
      */
     public static OrderChanges to(OrderOfWork whole) {
         List<Operation> all =
@@ -105,10 +100,9 @@ public final class OrderChanges extends Noun<OrderChanges> {
     }
 
     /**
-     * Returns an order of work with these changes.
+     * {@return an order of work with these changes}
      *
      * @param usual what holds without them
-     * @return the order
      * @throws IllegalArgumentException if an operation is named that there is not, or orders contradict each other
      */
     public OrderOfWork changed(OrderOfWork usual) {

@@ -68,22 +68,17 @@ public final class OrderOfWork implements Answer {
         this.kept = List.copyOf(kept);
     }
 
-    /**
-     * Returns the usual neck's operations (common practice).
-     *
-     * @return the order of work
-     */
+    /** {@return the usual neck's operations (common practice); the order of work} */
     public static OrderOfWork forNeck() {
         return new OrderOfWork(UsualNeck.operations(), List.of(), List.of(), Set.of(), List.of());
     }
 
     /**
-     * Returns the usual neck's operations without those that a design has no use for: rod and channel where it has no
-     * channel, scarf and head piece where its head is not pitched, veneer and back strap where its head has none. A head
-     * that has not been told is taken as usual.
+     * {@return the usual neck's operations without those that a design has no use for: rod and channel where it has no
+     * channel, scarf and head piece where its head is not pitched, veneer and back strap where its head has none; the
+     * order of work} A head that has not been told is taken as usual.
      *
      * @param design the neck
-     * @return the order of work
      */
     public static OrderOfWork forNeck(NeckDesign design) {
         OrderOfWork work = forNeck();
@@ -105,10 +100,9 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns an order of work of the maker's own operations only.
+     * {@return an order of work of the maker's own operations only}
      *
      * @param operations in their usual order, names all different
-     * @return the order of work
      */
     public static OrderOfWork of(Operation... operations) {
         OrderOfWork work = new OrderOfWork(List.of(), List.of(), List.of(), Set.of(), List.of());
@@ -119,10 +113,9 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns this order of work with one more operation. Where nothing asks for it earlier it comes last.
+     * {@return this order of work with one more operation} Where nothing asks for it earlier it comes last.
      *
      * @param operation its name not yet taken
-     * @return the order of work
      */
     public OrderOfWork with(Operation operation) {
         if (find(Objects.requireNonNull(operation, "operation").name()).isPresent()
@@ -143,10 +136,9 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns this order of work with another operation in the place of the one of the same name.
+     * {@return this order of work with another operation in the place of the one of the same name}
      *
      * @param operation its name one of this order of work
-     * @return the order of work
      */
     public OrderOfWork replacing(Operation operation) {
         List<Operation> changed = new ArrayList<>(operations);
@@ -158,12 +150,11 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns this order of work without an operation that this neck does not have. What only that operation would have
-     * left behind is then no longer asked for by the others. For work that has been done before, see {@link #done}. What
-     * is left out already stays left out.
+     * {@return this order of work without an operation that this neck does not have} What only that operation would
+     * have left behind is then no longer asked for by the others. For work that has been done before, see {@link
+     * #done}. What is left out already stays left out.
      *
      * @param name one of this order of work, in no kept order
-     * @return the order of work
      */
     public OrderOfWork without(String name) {
         if (isLeftOut(name)) {
@@ -187,12 +178,11 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns this order of work with an operation done already: it leaves the plan, and what it takes away and leaves
-     * behind is so from the start. Several are told in the order in which they were done. Kept orders are met by it or
+     * {@return this order of work with an operation done already: it leaves the plan, and what it takes away and leaves
+     * behind is so from the start} Several are told in the order in which they were done. Kept orders are met by it or
      * refused.
      *
      * @param name one of this order of work
-     * @return the order of work
      */
     public OrderOfWork done(String name) {
         Operation finished = operation(name);
@@ -221,11 +211,10 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns this order of work with conditions that hold from the start, as of a blank bought flat.
+     * {@return this order of work with conditions that hold from the start, as of a blank bought flat}
      *
      * @param first a condition
      * @param more others
-     * @return the order of work
      */
     public OrderOfWork startingWith(Condition first, Condition... more) {
         Set<Condition> now = new LinkedHashSet<>(start);
@@ -254,20 +243,18 @@ public final class OrderOfWork implements Answer {
         }
 
         /**
-         * Returns the order of work with this operation kept before another.
+         * {@return the order of work with this operation kept before another}
          *
          * @param other one of the order of work
-         * @return the order of work
          */
         public OrderOfWork before(String other) {
             return keeping(new KeptOrder(name, operation(other).name()));
         }
 
         /**
-         * Returns the order of work with this operation kept after another.
+         * {@return the order of work with this operation kept after another}
          *
          * @param other one of the order of work
-         * @return the order of work
          */
         public OrderOfWork after(String other) {
             return keeping(new KeptOrder(operation(other).name(), name));
@@ -289,13 +276,12 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns an order that breaks nothing, or what clashes.
+     * {@return an order that breaks nothing, or what clashes}
      *
      * <p>Exact: of all orders that keep what must be kept it is the one with the fewest clashes without a remedy, then the
      * fewest with one, then the fewest pairs of operations turned round against the usual order, then the first by the
      * usual order. So it depends on nothing but what was told, and an order kept that it already keeps changes nothing.
      *
-     * @return the plan
      * @throws ArithmeticException if the operations leave so many orders open that the search would not end
      */
     public OrderPlan plan() {
@@ -336,20 +322,15 @@ public final class OrderOfWork implements Answer {
         return Planner.judged(this, told.stream().mapToInt(operations::indexOf).toArray());
     }
 
-    /**
-     * Returns the operations that are left to do, in their usual order.
-     *
-     * @return the operations
-     */
+    /** {@return the operations that are left to do, in their usual order} */
     public List<Operation> operations() {
         return operations;
     }
 
     /**
-     * Returns one of the operations left to do.
+     * {@return one of the operations left to do}
      *
      * @param name its name
-     * @return the operation
      * @throws IllegalArgumentException if there is none of that name
      */
     public Operation operation(String name) {
@@ -370,21 +351,18 @@ public final class OrderOfWork implements Answer {
     }
 
     /**
-     * Returns the order of work without one of the usual neck's operations, which the neck turns out not to have, nor the
-     * orders kept about it. Changes nothing where that operation is not left to do or is the maker's own.
+     * {@return the order of work without one of the usual neck's operations, which the neck turns out not to have, nor
+     * the orders kept about it} Changes nothing where that operation is not left to do or is the maker's own.
      *
      * @param usual the name of one of the usual neck's operations
-     * @return the order of work
      */
     public OrderOfWork lacking(String usual) {
         return usual(usual).map(this::lacking).orElse(this);
     }
 
     /**
-     * Returns the order of work with the head sawn out of a blank thick enough for it, in the place of gluing it on.
+     * {@return the order of work with the head sawn out of a blank thick enough for it, in the place of gluing it on}
      * Changes nothing where the usual gluing is not left to do.
-     *
-     * @return the order of work
      */
     public OrderOfWork headSawnOut() {
         return usual(Operation.GLUE_HEAD)
@@ -417,46 +395,28 @@ public final class OrderOfWork implements Answer {
         return new OrderOfWork(changed, dropped, done, start, kept).lacking(gone);
     }
 
-    /**
-     * Returns the orders that must be kept, in the order told.
-     *
-     * @return the orders
-     */
+    /** {@return the orders that must be kept, in the order told} */
     public List<KeptOrder> keptOrders() {
         return kept;
     }
 
-    /**
-     * Returns what holds before the first operation left to do.
-     *
-     * @return the conditions, by name
-     */
+    /** {@return what holds before the first operation left to do; by name} */
     public List<Condition> start() {
         return List.copyOf(start);
     }
 
-    /**
-     * Returns the operations that this neck does not have.
-     *
-     * @return in the order in which they were left out
-     */
+    /** {@return the operations that this neck does not have; in the order in which they were left out} */
     public List<Operation> leftOut() {
         return dropped;
     }
 
-    /**
-     * Returns the operations that are done.
-     *
-     * @return in the order in which they were done
-     */
+    /** {@return the operations that are done; in the order in which they were done} */
     public List<Operation> finished() {
         return done;
     }
 
     /**
-     * Returns the conditions nobody asks for any more, since only operations that this neck does not have put them.
-     *
-     * @return the conditions
+     * {@return the conditions nobody asks for any more, since only operations that this neck does not have put them}
      */
     Set<Condition> notAskedFor() {
         Set<Condition> gone = new LinkedHashSet<>();

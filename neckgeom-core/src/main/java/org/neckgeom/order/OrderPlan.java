@@ -128,29 +128,20 @@ public final class OrderPlan implements Answer {
         return clashes.haveRemedies();
     }
 
-    /**
-     * Returns the steps.
-     *
-     * @return in order; empty if it does not work
-     */
+    /** {@return the steps; in order; empty if it does not work} */
     public List<Step> steps() {
         return steps;
     }
 
-    /**
-     * Returns the names of the operations in the order of the steps.
-     *
-     * @return the names; empty if it does not work
-     */
+    /** {@return the names of the operations in the order of the steps; the names; empty if it does not work} */
     public List<String> names() {
         return steps.stream().map(step -> step.operation().name()).toList();
     }
 
     /**
-     * Returns one step.
+     * {@return one step}
      *
      * @param operation the operation's name
-     * @return its step
      * @throws IllegalArgumentException if there is none of that name
      */
     public Step step(String operation) {
@@ -162,19 +153,14 @@ public final class OrderPlan implements Answer {
                 .orElseThrow(() -> Names.unknown(operation, "operation", names()));
     }
 
-    /**
-     * Returns what clashes.
-     *
-     * @return the clashes, empty if nothing does
-     */
+    /** {@return what clashes; empty if nothing does} */
     public Clashes clashes() {
         return clashes;
     }
 
     /**
-     * Returns what the remedies add to the budget, each once for an operation, to be combined with what is there.
-     *
-     * @return the errors, in the order of the steps
+     * {@return what the remedies add to the budget, each once for an operation, to be combined with what is there; in
+     * the order of the steps}
      */
     public List<AddedError> addedErrors() {
         Set<AddedError> errors = new LinkedHashSet<>();
@@ -182,11 +168,7 @@ public final class OrderPlan implements Answer {
         return List.copyOf(errors);
     }
 
-    /**
-     * Returns what to mind: the machine's instructions first, then what the operations say, in order.
-     *
-     * @return the cautions
-     */
+    /** {@return what to mind: the machine's instructions first, then what the operations say, in order} */
     public List<String> cautions() {
         List<String> all = new ArrayList<>();
         all.add(MACHINE_FIRST);
@@ -202,11 +184,7 @@ public final class OrderPlan implements Answer {
         return List.copyOf(all);
     }
 
-    /**
-     * Returns the whole plan as text, every step with its why, then the clashes, however long.
-     *
-     * @return the text
-     */
+    /** {@return the whole plan as text, every step with its why, then the clashes, however long} */
     public String table() {
         return text(style(), true, true) + (clashes.isEmpty() ? "" : "\n" + clashes.table()) + "\n" + MACHINE_FIRST;
     }

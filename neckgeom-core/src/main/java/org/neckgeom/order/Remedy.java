@@ -59,23 +59,20 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns a remedy of the maker's own that adds no error until told.
+     * {@return a remedy of the maker's own that adds no error until told}
      *
      * @param name 1 to 50 characters, such as {@code clamping caul with a notch}
-     * @return the remedy
      */
     public static Remedy named(String name) {
         return new Remedy(Names.checked(name, "a remedy's name"), "", null);
     }
 
     /**
-     * Returns the parallel spacer: ears or a wide head meet the fence before the shaft does, so a strip thicker than they
-     * stand proud goes between shaft and fence.
+     * {@return the parallel spacer: ears or a wide head meet the fence before the shaft does, so a strip thicker than
+     * they stand proud goes between shaft and fence}
      *
      * <p>Its thickness error goes into the offset whole. Estimate: within 0.05 mm, as an edge is planed parallel (common
      * practice).
-     *
-     * @return the remedy
      */
     public static Remedy parallelSpacer() {
         return usual(
@@ -87,11 +84,10 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns the shim: a veneer under the head tips the blank, so a strip of the same height goes under the other end.
+     * {@return the shim: a veneer under the head tips the blank, so a strip of the same height goes under the other
+     * end}
      *
      * <p>Estimate: its height within 0.05 mm, as a strip is planed (common practice).
-     *
-     * @return the remedy
      */
     public static Remedy shim() {
         return usual(
@@ -103,12 +99,10 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns the raised table: a flat board under the shaft only, thicker than what stands proud, with the head past its
-     * end.
+     * {@return the raised table: a flat board under the shaft only, thicker than what stands proud, with the head past
+     * its end}
      *
      * <p>Estimate: flat and of one thickness within 0.10 mm (common practice).
-     *
-     * @return the remedy
      */
     public static Remedy raisedTable() {
         return usual(
@@ -120,13 +114,11 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns the carrier board: the neck is fixed to a straight board, its centreline laid to the board's own, and the
-     * board's edge rides the fence.
+     * {@return the carrier board: the neck is fixed to a straight board, its centreline laid to the board's own, and
+     * the board's edge rides the fence}
      *
      * <p>Estimate: two lines laid on each other by eye within 0.25 mm (common practice: the margin to which a fingerboard
      * is centred).
-     *
-     * @return the remedy
      */
     public static Remedy carrierBoard() {
         return usual(
@@ -138,12 +130,10 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns the plunge router between rails: the neck stays where it is, heel hanging free, and two rails laid to the
-     * centreline guide the router.
+     * {@return the plunge router between rails: the neck stays where it is, heel hanging free, and two rails laid to
+     * the centreline guide the router}
      *
      * <p>Estimate: rails laid by eye within 0.25 mm, as for {@link #carrierBoard}.
-     *
-     * @return the remedy
      */
     public static Remedy plungeRouterBetweenRails() {
         return usual(
@@ -155,11 +145,9 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns the cradle: a block hollowed to the back holds a neck that can no longer lie on it.
+     * {@return the cradle: a block hollowed to the back holds a neck that can no longer lie on it}
      *
      * <p>Estimate: laid in by rule and eye within 0.5 mm (common practice).
-     *
-     * @return the remedy
      */
     public static Remedy cradle() {
         return usual(
@@ -176,22 +164,20 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns this remedy with how it is done.
+     * {@return this remedy with how it is done}
      *
      * @param words one short sentence of 1 to 100 characters
-     * @return the remedy
      */
     public Remedy how(String words) {
         return new Remedy(name, Names.sentence(words, "how a remedy is done"), adds);
     }
 
     /**
-     * Returns this remedy with the error it adds.
+     * {@return this remedy with the error it adds}
      *
      * @param name what the error is of, 1 to 50 characters
      * @param direction the direction it works in
      * @param size how it spreads
-     * @return the remedy
      */
     public Remedy adding(String name, Way direction, Spread<Length> size) {
         Objects.requireNonNull(direction, "way");
@@ -200,10 +186,9 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns this remedy with another size of the error it adds, as the shop has measured it.
+     * {@return this remedy with another size of the error it adds, as the shop has measured it}
      *
      * @param size how it spreads
-     * @return the remedy
      * @throws IllegalArgumentException if the remedy adds no error yet: then name it
      */
     public Remedy adding(Spread<Length> size) {
@@ -217,20 +202,12 @@ public final class Remedy implements Answer {
         return adding(adds.errorName(), adds.way(), size);
     }
 
-    /**
-     * Returns the name.
-     *
-     * @return a noun phrase
-     */
+    /** {@return the name} */
     public String name() {
         return name;
     }
 
-    /**
-     * Returns how it is done.
-     *
-     * @return a short sentence, empty if not told
-     */
+    /** {@return how it is done; empty if not told} */
     public String how() {
         return how;
     }
@@ -240,10 +217,9 @@ public final class Remedy implements Answer {
     }
 
     /**
-     * Returns what the remedy adds to the budget of an operation.
+     * {@return what the remedy adds to the budget of an operation; the error, or nothing if the remedy adds none}
      *
      * @param operation the operation's name
-     * @return the error, or nothing if the remedy adds none
      */
     public Optional<AddedError> addsTo(String operation) {
         return adds(error -> new AddedError(error.errorName(), error.way(), operation, error.spread()));

@@ -36,22 +36,21 @@ public final class BudgetData {
     }
 
     /**
-     * Returns the data of a budget.
+     * {@return the data of a budget}
      *
      * @param budget the budget
-     * @return its data
      */
     public static BudgetData of(Budget<?> budget) {
         return new BudgetData(Objects.requireNonNull(budget, "budget"));
     }
 
     /**
-     * Returns the budget that a JSON text written by {@link #toJson} holds.
+     * {@return the budget that a JSON text written by {@link #toJson} holds; a budget equal to the one it was written
+     * from, whose JSON is the same text}
      *
      * @param <Q> the kind of the result
      * @param json the text
      * @param kind the kind of the result, such as {@code Length.class}
-     * @return a budget equal to the one it was written from, whose JSON is the same text
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON, not of this format, or of a
      *     result of another kind
      */
@@ -59,11 +58,7 @@ public final class BudgetData {
         return DOCUMENT.read(json).ofKind(kind);
     }
 
-    /**
-     * Returns the budget as JSON.
-     *
-     * @return the text in UTF-8, ending in a line feed
-     */
+    /** {@return the budget as JSON; the text in UTF-8, ending in a line feed} */
     public String toJson() {
         return DOCUMENT.json(budget, answers(budget));
     }

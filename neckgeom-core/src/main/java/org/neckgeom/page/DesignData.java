@@ -22,31 +22,26 @@ public final class DesignData {
     }
 
     /**
-     * Returns the data of a design.
+     * {@return the data of a design}
      *
      * @param design the design
-     * @return its data
      */
     public static DesignData of(NeckDesign design) {
         return new DesignData(Objects.requireNonNull(design, "design"));
     }
 
     /**
-     * Returns the design that a JSON text written by {@link #toJson} holds.
+     * {@return the design that a JSON text written by {@link #toJson} holds; a design equal to the one it was written
+     * from, whose JSON is the same text}
      *
      * @param json the text
-     * @return a design equal to the one it was written from, whose JSON is the same text
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckDesign designFrom(String json) {
         return DOCUMENT.read(json);
     }
 
-    /**
-     * Returns the design as JSON.
-     *
-     * @return the text in UTF-8, ending in a line feed
-     */
+    /** {@return the design as JSON; the text in UTF-8, ending in a line feed} */
     public String toJson() {
         return Json.of(DOCUMENT.of(design));
     }

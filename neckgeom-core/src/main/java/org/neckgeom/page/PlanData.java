@@ -53,29 +53,27 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
-     * Returns the data of a plan.
+     * {@return the data of a plan}
      *
      * @param plan the plan
-     * @return its data
      */
     public static PlanData of(NeckPlan plan) {
         return new PlanData(Objects.requireNonNull(plan, "plan"));
     }
 
     /**
-     * Returns the JSON Schema (draft 2020-12) of the documents that plans, designs and budgets are written as.
-     *
-     * @return the schema as JSON, ending in a line feed
+     * {@return the JSON Schema (draft 2020-12) of the documents that plans, designs and budgets are written as; ending
+     * in a line feed}
      */
     public static String schema() {
         return DataSchema.text(List.of(DOCUMENT, DesignData.DOCUMENT, BudgetData.DOCUMENT));
     }
 
     /**
-     * Returns the plan that a JSON text written by {@link #toJson} holds.
+     * {@return the plan that a JSON text written by {@link #toJson} holds; a plan equal to the one it was written from,
+     * whose JSON is the same text}
      *
      * @param json the text
-     * @return a plan equal to the one it was written from, whose JSON is the same text
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckPlan planFrom(String json) {
@@ -83,10 +81,10 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
-     * Returns the design alone of the plan that a JSON text holds.
+     * {@return the design alone of the plan that a JSON text holds; a design equal to that of the plan it was written
+     * from}
      *
      * @param json a text as {@link #planFrom} reads it
-     * @return a design equal to that of the plan it was written from
      * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
      */
     public static NeckDesign designFrom(String json) {
@@ -94,10 +92,8 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
-     * Returns the SHA-256 of the plan as JSON without its answers, in millimetres: by it two plans are known to be told the
-     * same.
-     *
-     * @return 64 lower-case hexadecimal digits
+     * {@return the SHA-256 of the plan as JSON without its answers, in millimetres: by it two plans are known to be
+     * told the same; 64 lower-case hexadecimal digits}
      */
     public String hash() {
         Map<String, Object> given = DOCUMENT.of(plan, LengthStyle.MILLIMETRES);
@@ -112,28 +108,21 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
-     * Returns the plan's mark, which page and templates have on them, so that paper can be matched with paper.
-     *
-     * @return the first eight digits of its {@link #hash}
+     * {@return the plan's mark, which page and templates have on them, so that paper can be matched with paper; the
+     * first eight digits of its {@link #hash}}
      */
     public String mark() {
         return hash().substring(0, MARK_DIGITS);
     }
 
-    /**
-     * Returns the whole plan as JSON.
-     *
-     * @return the text in UTF-8, ending in a line feed
-     */
+    /** {@return the whole plan as JSON; the text in UTF-8, ending in a line feed} */
     public String toJson() {
         return DOCUMENT.json(plan, AnswerMap.of(plan));
     }
 
     /**
-     * Returns the frets as comma-separated values (RFC 4180): a head with units, then a line a fret from the nut on.
-     * Figures to twelve digits, decimal point.
-     *
-     * @return the table, lines parted by line feeds
+     * {@return the frets as comma-separated values (RFC 4180): a head with units, then a line a fret from the nut on;
+     * lines parted by line feeds} Figures to twelve digits, decimal point.
      */
     public String fretCsv() {
         String unit = plan.style().unit().symbol();
@@ -149,11 +138,9 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
-     * Returns the stations as comma-separated values (RFC 4180): a head with units, then a line a station from the nut on;
-     * channel depth and wood left are empty where the channel does not reach; at a station in the head the wood is that deep
-     * or deeper.
-     *
-     * @return the table, lines parted by line feeds
+     * {@return the stations as comma-separated values (RFC 4180): a head with units, then a line a station from the nut
+     * on; channel depth and wood left are empty where the channel does not reach; at a station in the head the wood is
+     * that deep or deeper; lines parted by line feeds}
      */
     public String stationCsv() {
         String unit = " " + plan.style().unit().symbol();

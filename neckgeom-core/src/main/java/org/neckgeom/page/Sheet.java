@@ -25,31 +25,28 @@ public final class Sheet implements SaysLengths<Sheet> {
     }
 
     /**
-     * Returns the sheet of a plan.
+     * {@return the sheet of a plan}
      *
      * @param plan the plan
-     * @return the sheet
      */
     public static Sheet of(NeckPlan plan) {
         return new Sheet(Objects.requireNonNull(plan, "plan"));
     }
 
     /**
-     * Returns the whole plan as plain text, without drawings: lines of at most 80 characters, parted by line feeds.
-     *
-     * @return the text, ending in a line feed
+     * {@return the whole plan as plain text, without drawings: lines of at most 80 characters, parted by line feeds;
+     * ending in a line feed}
      */
     public String toText() {
         return PlainText.of(contents);
     }
 
     /**
-     * Returns the whole plan as one page: HTML that is well-formed XML too, complete in itself, without script. It reads
-     * on a phone 360 pixels wide and prints on A4 and Letter; it is light or dark as the device asks.
+     * {@return the whole plan as one page: HTML that is well-formed XML too, complete in itself, without script; the
+     * page in UTF-8, ending in a line feed} It reads on a phone 360 pixels wide and prints on A4 and Letter; it is
+     * light or dark as the device asks.
      *
      * <p>Lengths in drawings and tables are rounded to 0.01 mm or 0.001 in; settings print as the plan has them.
-     *
-     * @return the page in UTF-8, ending in a line feed
      */
     public String toHtml() {
         return Page.of(contents);

@@ -52,11 +52,7 @@ public enum NeckFeature {
         return about;
     }
 
-    /**
-     * Returns the operation of the usual neck that must have been done before this can be read.
-     *
-     * @return its name
-     */
+    /** {@return the operation of the usual neck that must have been done before this can be read} */
     public String operation() {
         return operation;
     }
@@ -72,11 +68,7 @@ public enum NeckFeature {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    /**
-     * Returns its key in data.
-     *
-     * @return such as {@code channelDepth}
-     */
+    /** {@return its key in data, such as {@code channelDepth}} */
     public String key() {
         StringBuilder key = new StringBuilder();
         for (String word : toString().split(" ", -1)) {

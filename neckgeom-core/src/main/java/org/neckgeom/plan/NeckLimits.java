@@ -36,40 +36,33 @@ public final class NeckLimits extends Noun<NeckLimits> {
         super(values);
     }
 
-    /**
-     * Returns the limits of common practice.
-     *
-     * @return none given
-     */
+    /** {@return the limits of common practice; none given} */
     public static NeckLimits withDefaults() {
         return new NeckLimits(TABLE.values());
     }
 
     /**
-     * Returns these limits with another of the slot's offset.
+     * {@return these limits with another of the slot's offset}
      *
      * @param eitherWay how far off the middle, more than 0
-     * @return the limits
      */
     public NeckLimits slotOffset(Quantity<Length> eitherWay) {
         return new NeckLimits(values().amount(SLOT_OFFSET, eitherWay));
     }
 
     /**
-     * Returns these limits with another of the wood under the channel.
+     * {@return these limits with another of the wood under the channel}
      *
      * @param least between channel and back, more than 0
-     * @return the limits
      */
     public NeckLimits woodLeft(Quantity<Length> least) {
         return new NeckLimits(values().amount(WOOD_LEFT, least));
     }
 
     /**
-     * Returns these limits with another of the strings at the bridge.
+     * {@return these limits with another of the strings at the bridge}
      *
      * @param eitherWay how far off its middle, more than 0
-     * @return the limits
      */
     public NeckLimits stringsAtBridge(Quantity<Length> eitherWay) {
         return new NeckLimits(values().amount(AT_BRIDGE, eitherWay));

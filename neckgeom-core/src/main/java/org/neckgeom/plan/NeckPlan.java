@@ -172,12 +172,11 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns the plan of a neck of which nothing has been cut yet.
+     * {@return the plan of a neck of which nothing has been cut yet}
      *
      * @param design the neck; it must have its scale, fingerboard, back and channel
      * @param blank the piece it is made from
      * @param shop what it is made with
-     * @return the plan
      * @throws IllegalArgumentException if the channel does not fit the blank, the cutter the channel, or the head is too
      *     short for its scarf
      */
@@ -187,20 +186,18 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with a trial cut read, after the cuts and moves so far.
+     * {@return this plan with a trial cut read, after the cuts and moves so far}
      *
      * @param cut the trial cut
-     * @return the plan
      */
     public NeckPlan trialCut(TrialCut cut) {
         return then(CentringStep.read(cut));
     }
 
     /**
-     * Returns this plan with the last trial cut read once more.
+     * {@return this plan with the last trial cut read once more}
      *
      * @param cut the new readings of the same slot
-     * @return the plan
      * @throws IllegalArgumentException if no trial cut came just before
      */
     public NeckPlan readAgain(TrialCut cut) {
@@ -208,10 +205,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with the fence moved, after the cuts and moves so far.
+     * {@return this plan with the fence moved, after the cuts and moves so far}
      *
      * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}
-     * @return the plan
      * @throws IllegalArgumentException if no trial cut came before
      */
     public NeckPlan fenceMoved(FenceMove move) {
@@ -219,10 +215,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with one more step at the machine, after the steps so far.
+     * {@return this plan with one more step at the machine, after the steps so far}
      *
      * @param step a trial cut, the last one read again, or a fence move
-     * @return the plan
      * @throws IllegalArgumentException if the step cannot follow the steps so far
      */
     public NeckPlan then(CentringStep step) {
@@ -233,125 +228,92 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns this plan with the limits to keep.
+     * {@return this plan with the limits to keep}
      *
      * @param keep slot offset, wood left, strings at the bridge
-     * @return the plan
      */
     public NeckPlan limits(NeckLimits keep) {
         return with(LIMITS, keep);
     }
 
-    /**
-     * Returns the limits as given.
-     *
-     * @return with defaults where they were not
-     */
+    /** {@return the limits as given, with defaults where they were not} */
     public NeckLimits limits() {
         return given.at(LIMITS);
     }
 
     /**
-     * Returns this plan with another relief wanted.
+     * {@return this plan with another relief wanted}
      *
      * @param wanted under the strings, 0 or more
-     * @return the plan
      */
     public NeckPlan relief(Quantity<Length> wanted) {
         return new NeckPlan(given.amount(RELIEF, wanted));
     }
 
     /**
-     * Returns this plan with another change of weather to be ready for.
+     * {@return this plan with another change of weather to be ready for}
      *
      * @param change from the shop's air to the worst the neck shall meet
-     * @return the plan
      */
     public NeckPlan weather(Weather change) {
         return with(WEATHER, change);
     }
 
     /**
-     * Returns this plan with another order of work.
+     * {@return this plan with another order of work}
      *
      * @param work the operations and what must be kept
-     * @return the plan
      */
     public NeckPlan order(OrderOfWork work) {
         return with(ORDER, OrderChanges.to(work));
     }
 
     /**
-     * Returns this plan with how well each kind of step is done in this shop, instead of common practice.
+     * {@return this plan with how well each kind of step is done in this shop, instead of common practice}
      *
      * @param work the workmanship, without centring, which trial cuts and readings give
-     * @return the plan
      */
     public NeckPlan workmanship(Workmanship work) {
         return with(WORKMANSHIP, work);
     }
 
     /**
-     * Returns this plan with what has been read on the neck itself: what was read is done, and the rest is judged on it.
+     * {@return this plan with what has been read on the neck itself: what was read is done, and the rest is judged on
+     * it}
      *
      * @param asMade the readings, all of them so far
-     * @return the plan
      * @throws IllegalArgumentException if they are of a part that the design lacks, or of a station off the neck
      */
     public NeckPlan readings(NeckReadings asMade) {
         return with(AS_MADE, asMade);
     }
 
-    /**
-     * Returns the design.
-     *
-     * @return the design
-     */
+    /** {@return the design} */
     public NeckDesign design() {
         return shown.at(DESIGN);
     }
 
-    /**
-     * Returns the design as it was given, each length in its own unit.
-     *
-     * @return a design equal to {@link #design}
-     */
+    /** {@return the design as it was given, each length in its own unit; a design equal to {@link #design}} */
     public NeckDesign designAsGiven() {
         return given.at(DESIGN);
     }
 
-    /**
-     * Returns the blank.
-     *
-     * @return the blank
-     */
+    /** {@return the blank} */
     public Blank blank() {
         return shown.at(BLANK);
     }
 
-    /**
-     * Returns the shop.
-     *
-     * @return the shop
-     */
+    /** {@return the shop} */
     public Shop shop() {
         return shown.at(SHOP);
     }
 
-    /**
-     * Returns the scarf joint, if the head is scarfed on.
-     *
-     * @return the joint, or nothing
-     */
+    /** {@return the scarf joint, if the head is scarfed on; the joint, or nothing} */
     public Optional<ScarfJoint> scarf() {
         return design().head().filter(head -> head.scarf().isPresent()).map(head -> ScarfJoint.of(head, blank()));
     }
 
-    /**
-     * Returns whether head and shaft are one piece.
-     *
-     * @return true unless the head is scarfed on
-     */
+    /** {@return whether head and shaft are one piece; true unless the head is scarfed on} */
     public boolean isHeadInOnePiece() {
         return design().head().flatMap(Head::scarf).isEmpty();
     }
@@ -363,9 +325,9 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns how the neck stands to the body, if the design has a neck set.
+     * {@return how the neck stands to the body, if the design has a neck set; the neck's angle with all that it comes
+     * from, or nothing}
      *
-     * @return the neck's angle with all that it comes from, or nothing
      * @throws IllegalArgumentException if the fret plane is neither given nor known, or lies too low for board and fret
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
@@ -387,62 +349,41 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         return style().amount(design().fingerboard().nutThicknessMm() + frets + atNut);
     }
 
-    /**
-     * Returns the limit on the channel's offset.
-     *
-     * @return more than 0
-     */
+    /** {@return the limit on the channel's offset; more than 0} */
     public Amount<Length> centredWithin() {
         return limits().slotOffset(designed).in(style());
     }
 
-    /**
-     * Returns the least wood wanted under the channel.
-     *
-     * @return more than 0
-     */
+    /** {@return the least wood wanted under the channel; more than 0} */
     public Amount<Length> woodLeftAtLeast() {
         return limits().woodLeft(designed).in(style());
     }
 
-    /**
-     * Returns the limit on the string line at the bridge.
-     *
-     * @return more than 0
-     */
+    /** {@return the limit on the string line at the bridge; more than 0} */
     public Amount<Length> bridgeWithin() {
         return limits().stringsAtBridge(designed).in(style());
     }
 
-    /**
-     * Returns the relief wanted under the strings.
-     *
-     * @return 0 or more
-     */
+    /** {@return the relief wanted under the strings; 0 or more} */
     public Amount<Length> relief() {
         return given.find(RELIEF)
                 .orElse(designed == LengthStyle.MILLIMETRES ? USUAL_RELIEF : USUAL_RELIEF_IN)
                 .in(style);
     }
 
-    /**
-     * Returns the change of weather to be ready for.
-     *
-     * @return from the shop's air to the worst the neck shall meet
-     */
+    /** {@return the change of weather to be ready for; from the shop's air to the worst the neck shall meet} */
     public Weather weather() {
         return given.at(WEATHER);
     }
 
     /**
-     * Returns the operations and the orders to keep; {@code order().plan()} puts them in order.
+     * {@return the operations and the orders to keep; {@code order().plan()} puts them in order; what is left to do, of
+     * the usual neck's work by default}
      *
      * <p>What this neck lacks is no step of it: scarf and gluing of a head in one piece with the shaft, which is sawn out
      * instead, ears of a head no wider than the blank, blocks of a heel that the blank is deep enough for. Where a joint in
      * the shaft would saw the channel off, gluing the head is kept before cutting the channel. What has
      * been read on the neck is done, and what stands before it in the order is taken as done.
-     *
-     * @return what is left to do, of the usual neck's work by default
      */
     public OrderOfWork order() {
         return DoneWork.of(wholeOrder(), readings()).left();
@@ -480,60 +421,45 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns how well each kind of step is done: as given, else common practice, and the channel's centring as it is
-     * known now.
-     *
-     * @return the workmanship
+     * {@return how well each kind of step is done: as given, else common practice, and the channel's centring as it is
+     * known now}
      */
     public Workmanship workmanship() {
         return given.at(WORKMANSHIP).centring(Spread.of(slotPlace().start().estimate()));
     }
 
-    /**
-     * Returns what has been read on the neck so far.
-     *
-     * @return nothing by default
-     */
+    /** {@return what has been read on the neck so far; nothing by default} */
     public NeckReadings readings() {
         return shown.at(AS_MADE).readBy(shop().repeatability());
     }
 
     /**
-     * Returns what comes off at the corners of the heel's mating face, where height or centreline have been read at the
-     * bridge.
-     *
-     * @return the four cuts, or nothing without such a reading, without heel or neck set
+     * {@return what comes off at the corners of the heel's mating face, where height or centreline have been read at
+     * the bridge; the four cuts, or nothing without such a reading, without heel or neck set}
      */
     public Optional<HeelCorners> heelCorners() {
         return AsMade.of(this).heelCorners();
     }
 
     /**
-     * Returns the wood left under the channel as the neck stands now: its back with volute and heel, carved as far as read,
-     * the channel as cut, as far off the middle as it is known to lie; of an uneven back the thinner way.
-     *
-     * @return the wood left, ahead of the nut at least
+     * {@return the wood left under the channel as the neck stands now: its back with volute and heel, carved as far as
+     * read, the channel as cut, as far off the middle as it is known to lie; of an uneven back the thinner way; ahead
+     * of the nut at least}
      */
     public WoodLeft woodLeft() {
         return BackParts.wood(this);
     }
 
     /**
-     * Returns the budgets of this neck made from its channel: string line at the bridge, board on the neck, wood on each
-     * side of the channel, projection height at the bridge. A step that was read is no longer a guess in them, and what was
-     * read at the bridge leaves only its own uncertainty.
-     *
-     * @return four, in this order
+     * {@return the budgets of this neck made from its channel: string line at the bridge, board on the neck, wood on
+     * each side of the channel, projection height at the bridge; four, in this order} A step that was read is no longer
+     * a guess in them, and what was read at the bridge leaves only its own uncertainty.
      */
     public List<Budget<Length>> budgets() {
         return AsMade.of(this).budgets();
     }
 
-    /**
-     * Returns the trial cuts and fence moves in the order in which they were made.
-     *
-     * @return the steps, none before the first cut
-     */
+    /** {@return the trial cuts and fence moves in the order in which they were made; none before the first cut} */
     public List<CentringStep> steps() {
         return steps(shown);
     }
@@ -545,9 +471,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns the trial cuts and fence moves with all that they are judged by: blank, fence, bench, gauges, rule.
-     *
-     * @return the rounds, none before the first cut
+     * {@return the trial cuts and fence moves with all that they are judged by: blank, fence, bench, gauges, rule; none
+     * before the first cut}
      */
     public CentringRounds rounds() {
         CentringRounds rounds = CentringRounds.on(SetUpParts.atTheFence(this))
@@ -561,85 +486,59 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns the one decision on the channel: may the neck be cut, and else what comes next.
-     *
-     * @return the decision for this plan's limit on the offset
+     * {@return the one decision on the channel: may the neck be cut, and else what comes next; the decision for this
+     * plan's limit on the offset}
      */
     public SlotVerdict slot() {
         return rounds().next(centredWithin());
     }
 
-    /**
-     * Returns the fence move that comes next.
-     *
-     * @return the move at the cutter; nothing unless {@link #slot} asks for one
-     */
+    /** {@return the fence move that comes next; the move at the cutter; nothing unless {@link #slot} asks for one} */
     public Optional<FenceMove> move() {
         SlotVerdict verdict = slot();
         return verdict.step() == SlotVerdict.Step.MOVE ? Optional.of(verdict.move()) : Optional.empty();
     }
 
-    /**
-     * Returns the passes in which the channel is cut.
-     *
-     * @return the passes, by the shop's rule
-     */
+    /** {@return the passes in which the channel is cut; by the shop's rule} */
     public PassPlan passes() {
         return SetUpParts.passes(this);
     }
 
-    /**
-     * Returns where the stops are clamped for the channel, at the ends that are there when it is cut.
-     *
-     * @return the stops
-     */
+    /** {@return where the stops are clamped for the channel, at the ends that are there when it is cut} */
     public SlotStops stops() {
         return SetUpParts.stops(this);
     }
 
-    /**
-     * Returns the frets.
-     *
-     * @return every fret from the nut
-     */
+    /** {@return the frets; every fret from the nut} */
     public FretTable frets() {
         return FretTable.of(design());
     }
 
     /**
-     * Returns what strings and rod do to the neck.
-     *
-     * @return the relief under the strings and what the rod can do about it; nothing where wood or strings are not known, or
-     *     the channel is through the back
+     * {@return what strings and rod do to the neck; the relief under the strings and what the rod can do about it;
+     * nothing where wood or strings are not known, or the channel is through the back}
      */
     public Optional<Relief> bending() {
         return StrengthParts.bending(this);
     }
 
     /**
-     * Returns where the channel runs in the neck: as read on the neck itself, else as trial cuts and moves put it, else as a
-     * fence set by one cut would.
-     *
-     * @return the place, against the blank's own middle
+     * {@return where the channel runs in the neck: as read on the neck itself, else as trial cuts and moves put it,
+     * else as a fence set by one cut would; against the blank's own middle}
      */
     public SlotPlace slotPlace() {
         return AsMade.of(this).slotPlace();
     }
 
-    /**
-     * Returns the style the plan is printed in: that of the design.
-     *
-     * @return the style
-     */
+    /** {@return the style the plan is printed in: that of the design} */
     public LengthStyle style() {
         return style;
     }
 
     /**
-     * Returns this plan once all of its checks, settings and steps have answered. Whoever takes a plan from outside
+     * {@return this plan once all of its checks, settings and steps have answered} Whoever takes a plan from outside
      * asks this at the door, so that nothing is refused later.
      *
-     * @return this plan
      * @throws org.neckgeom.fault.Refusal if its parts don't go together, with the part to change as its path: {@code back.first depth},
      *     {@code back.second depth}, {@code fingerboard}, {@code neck set}, {@code wood} or the whole {@code plan}
      */
@@ -654,39 +553,29 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         }
     }
 
-    /**
-     * Returns everything that is held against a limit, in the order of work.
-     *
-     * @return one or more
-     */
+    /** {@return everything that is held against a limit, in the order of work; one or more} */
     public List<PlanCheck> checks() {
         return parts.get().stream().flatMap(part -> part.checks().stream()).toList();
     }
 
     /**
-     * Returns a check by its code.
+     * {@return a check by its code; the first check of this code; nothing where this neck has none}
      *
      * @param code such as {@code channel-centred}
-     * @return the first check of this code; nothing where this neck has none
      */
     public Optional<PlanCheck> check(String code) {
         Objects.requireNonNull(code, "code");
         return checks().stream().filter(check -> check.code().equals(code)).findFirst();
     }
 
-    /**
-     * Returns the parts of the plan, in the order of work.
-     *
-     * @return one or more
-     */
+    /** {@return the parts of the plan, in the order of work; one or more} */
     public List<PlanSection> sections() {
         return parts.get().stream().map(PlanPart::section).toList();
     }
 
     /**
-     * Returns the cautions that apply to this neck in this shop. The machine's instructions and local rules come first.
-     *
-     * @return one or more
+     * {@return the cautions that apply to this neck in this shop; one or more} The machine's instructions and local
+     * rules come first.
      */
     public List<Caution> cautions() {
         return RodSlot.of(design().channel().orElseThrow())
@@ -706,9 +595,8 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     }
 
     /**
-     * Returns in one line how the plan stands.
-     *
-     * @return such as {@code Plan of Octave mandolin, walnut: 6 of 7 checks good, 1 open}
+     * {@return in one line how the plan stands, such as {@code Plan of Octave mandolin, walnut: 6 of 7 checks good, 1
+     * open}}
      */
     public String standing() {
         List<PlanCheck> checks = checks();

@@ -163,21 +163,16 @@ public final class NeckReadings extends Noun<NeckReadings> {
         return values.with(BACK, List.copyOf(byStation.values()));
     }
 
-    /**
-     * Returns a start of which nothing has been read.
-     *
-     * @return no reading
-     */
+    /** {@return a start of which nothing has been read; no reading} */
     public static NeckReadings none() {
         return NONE;
     }
 
     /**
-     * Returns these readings with a length read; an earlier reading of it is forgotten.
+     * {@return these readings with a length read; an earlier reading of it is forgotten}
      *
      * @param feature what was read
      * @param reading its value with its uncertainty
-     * @return the readings
      * @throws IllegalArgumentException if a size is not more than 0, the channel would end before it begins, or the slot's
      *     offset is read at its heel end before its head end
      */
@@ -191,21 +186,19 @@ public final class NeckReadings extends Noun<NeckReadings> {
     }
 
     /**
-     * Returns these readings with the angle of the scarf, between the head's face and the glue face.
+     * {@return these readings with the angle of the scarf, between the head's face and the glue face}
      *
      * @param reading from 1 to 45 deg, with its uncertainty
-     * @return the readings
      */
     public NeckReadings scarfAngle(Estimate<Angle> reading) {
         return new NeckReadings(values().with(SCARF_ANGLE, Reading.of(Objects.requireNonNull(reading, "scarf angle"))));
     }
 
     /**
-     * Returns these readings with the depth of the carved back at a station; an earlier reading there is forgotten.
+     * {@return these readings with the depth of the carved back at a station; an earlier reading there is forgotten}
      *
      * @param station from the nut
      * @param depth from the glue face to the back, more than 0, with its uncertainty
-     * @return the readings
      */
     public NeckReadings backDepth(Quantity<Length> station, Estimate<Length> depth) {
         List<BackDepth> more = new ArrayList<>(values().find(BACK).orElse(List.of()));
@@ -217,38 +210,31 @@ public final class NeckReadings extends Noun<NeckReadings> {
     }
 
     /**
-     * Returns these readings with the repeatability of what was read by indications, where none was given.
+     * {@return these readings with the repeatability of what was read by indications, where none was given}
      *
      * @param ofTheShop one standard deviation of one indication
-     * @return the readings
      */
     NeckReadings readBy(Amount<Length> ofTheShop) {
         return values().has(REPEATABILITY) ? this : new NeckReadings(values().with(REPEATABILITY, ofTheShop));
     }
 
     /**
-     * Returns a length that was read.
+     * {@return a length that was read; its value with its uncertainty, or nothing}
      *
      * @param feature which
-     * @return its value with its uncertainty, or nothing
      */
     public Optional<Estimate<Length>> of(NeckFeature feature) {
         return values().find(key(feature)).map(reading -> reading.estimate(values().at(REPEATABILITY)));
     }
 
-    /**
-     * Returns the angle of the scarf, if it was read.
-     *
-     * @return its value with its uncertainty, or nothing
-     */
+    /** {@return the angle of the scarf, if it was read; its value with its uncertainty, or nothing} */
     public Optional<Estimate<Angle>> scarfAngle() {
         return values().find(SCARF_ANGLE).map(reading -> reading.estimate(values().at(ANGLE_REPEATABILITY)));
     }
 
     /**
-     * Returns the depths of the carved back that were read.
-     *
-     * @return an unmodifiable map of depths by station in mm from the nut, ascending; empty where none was read
+     * {@return the depths of the carved back that were read; an unmodifiable map of depths by station in mm from the
+     * nut, ascending; empty where none was read}
      */
     public SortedMap<Double, Estimate<Length>> backDepths() {
         SortedMap<Double, Estimate<Length>> depths = new TreeMap<>();

@@ -61,38 +61,22 @@ public record PlanCheck(String code, Statement named, Outcome outcome, Answer fi
         return new PlanCheck(code, Statement.of(code, name, next.style()), outcome, finding, limit, next);
     }
 
-    /**
-     * Returns what is checked, in words.
-     *
-     * @return such as {@code channel centred}
-     */
+    /** {@return what is checked, in words, such as {@code channel centred}} */
     public String name() {
         return named.toString();
     }
 
-    /**
-     * Returns what was found, in words.
-     *
-     * @return with unit
-     */
+    /** {@return what was found, in words, with unit} */
     public String found() {
         return finding.text(style());
     }
 
-    /**
-     * Returns what is allowed, in words.
-     *
-     * @return with unit
-     */
+    /** {@return what is allowed, in words, with unit} */
     public String allowed() {
         return limit.text(style());
     }
 
-    /**
-     * Returns what to do next, in words.
-     *
-     * @return one or more sentences
-     */
+    /** {@return what to do next, in words; one or more sentences} */
     public String todo() {
         return next.toString();
     }

@@ -41,14 +41,13 @@ public final class PlanSection implements Answer {
     }
 
     /**
-     * Returns a section.
+     * {@return a section}
      *
      * @param code lower case with hyphens; stable
      * @param title the heading, in words
      * @param rows what is to be set, cut or known
      * @param notes sentences that belong to it
      * @param style how lengths are printed
-     * @return the section
      */
     public static PlanSection of(String code, String title, List<Row> rows, List<Statement> notes, LengthStyle style) {
         PlanSection section = new PlanSection(code, title, rows, notes, style);
@@ -79,20 +78,12 @@ public final class PlanSection implements Answer {
             Objects.requireNonNull(answer, "answer");
         }
 
-        /**
-         * Returns what it is, in words.
-         *
-         * @return such as {@code passes}; may be empty
-         */
+        /** {@return what it is, in words, such as {@code passes}; may be empty} */
         public String label() {
             return named.toString();
         }
 
-        /**
-         * Returns the answer in words.
-         *
-         * @return its value with unit, one line or several
-         */
+        /** {@return the answer in words; its value with unit, one line or several} */
         public String value() {
             return answer.text(named.style());
         }
@@ -104,47 +95,30 @@ public final class PlanSection implements Answer {
         }
     }
 
-    /**
-     * Returns what the section is about.
-     *
-     * @return lower case with hyphens; stable
-     */
+    /** {@return what the section is about; lower case with hyphens; stable} */
     public String code() {
         return code;
     }
 
-    /**
-     * Returns the heading.
-     *
-     * @return in words
-     */
+    /** {@return the heading; in words} */
     public String title() {
         return title;
     }
 
-    /**
-     * Returns what is to be set, cut or known.
-     *
-     * @return the rows
-     */
+    /** {@return what is to be set, cut or known} */
     public List<Row> rows() {
         return rows;
     }
 
-    /**
-     * Returns sentences that belong to it.
-     *
-     * @return the notes
-     */
+    /** {@return sentences that belong to it} */
     public List<Statement> notes() {
         return notes;
     }
 
     /**
-     * Returns this section without rows of some kinds.
+     * {@return this section without rows of some kinds}
      *
      * @param codes of the statements to leave out, such as {@code fret}
-     * @return the section
      */
     public PlanSection without(Set<String> codes) {
         Objects.requireNonNull(codes, "codes");

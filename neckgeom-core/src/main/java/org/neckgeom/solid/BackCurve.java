@@ -52,11 +52,10 @@ public final class BackCurve implements Answer {
     }
 
     /**
-     * Returns a rounded curve by its width and depth, at station 0.
+     * {@return a rounded curve by its width and depth, at station 0; half an ellipse}
      *
      * @param width of the glue face, more than 0
      * @param depth on the centreline, more than 0
-     * @return the curve, half an ellipse
      */
     public static BackCurve of(Quantity<Length> width, Quantity<Length> depth) {
         SuperellipseArc half = new SuperellipseArc(BackProfile.ROUNDED);
@@ -70,11 +69,10 @@ public final class BackCurve implements Answer {
     }
 
     /**
-     * Returns a copy with other exponents.
+     * {@return a copy with other exponents}
      *
      * @param bassPower on the bass side, in [1, 20]
      * @param treblePower on the treble side, in [1, 20]
-     * @return the curve
      */
     public BackCurve powers(double bassPower, double treblePower) {
         return new BackCurve(
@@ -94,10 +92,9 @@ public final class BackCurve implements Answer {
     }
 
     /**
-     * Returns the flats to carve one side by.
+     * {@return the flats to carve one side by}
      *
      * @param onTreble true for the treble side
-     * @return the flats
      */
     public Facets facets(boolean onTreble) {
         return Facets.ofMm(onTreble ? treble : bass, a, b, style);
@@ -108,69 +105,54 @@ public final class BackCurve implements Answer {
         return new BackCurve(station, bass, treble, a, b, style);
     }
 
-    /**
-     * Returns the station.
-     *
-     * @return x from the nut
-     */
+    /** {@return the station; x from the nut} */
     public Amount<Length> station() {
         return style.amount(station);
     }
 
-    /**
-     * Returns the width of the glue face.
-     *
-     * @return more than 0
-     */
+    /** {@return the width of the glue face; more than 0} */
     public Amount<Length> width() {
         return style.amount(2 * a);
     }
 
-    /**
-     * Returns the depth on the centreline.
-     *
-     * @return more than 0
-     */
+    /** {@return the depth on the centreline; more than 0} */
     public Amount<Length> depth() {
         return style.amount(b);
     }
 
     /**
-     * Returns the depth of the back off the centreline.
+     * {@return the depth of the back off the centreline; 0 at the edges and beyond}
      *
      * @param y from the centreline, positive toward the treble side
-     * @return 0 at the edges and beyond
      */
     public Amount<Length> depthAt(Quantity<Length> y) {
         return style.amount(depthMm(HouseUnits.mm(y, "distance from the centreline")));
     }
 
     /**
-     * Returns how far the back reaches to the treble side at a depth.
+     * {@return how far the back reaches to the treble side at a depth; 0 at the full depth and below}
      *
      * @param depth below the glue face, 0 or more
-     * @return 0 at the full depth and below
      */
     public Amount<Length> trebleAt(Quantity<Length> depth) {
         return style.amount(treble.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
     }
 
     /**
-     * Returns how far the back reaches to the bass side at a depth, as a positive length.
+     * {@return how far the back reaches to the bass side at a depth, as a positive length; 0 at the full depth and
+     * below}
      *
      * @param depth below the glue face, 0 or more
-     * @return 0 at the full depth and below
      */
     public Amount<Length> bassAt(Quantity<Length> depth) {
         return style.amount(bass.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
     }
 
     /**
-     * Returns points of the curve for a template, from the bass edge over the middle to the treble edge: closer
-     * together where it bends.
+     * {@return points of the curve for a template, from the bass edge over the middle to the treble edge: closer
+     * together where it bends; fresh pairs of y and depth in mm, {@code 2 toASide + 1} of them}
      *
      * @param toASide points to each side of the middle, 2 to 100,000
-     * @return fresh pairs of y and depth in mm, {@code 2 toASide + 1} of them
      */
     public double[][] templateMm(int toASide) {
         if (toASide < 2 || toASide > MOST_POINTS) {

@@ -71,10 +71,9 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns the back of a design, with its volute and its turn into the heel.
+     * {@return the back of a design, with its volute and its turn into the heel}
      *
      * @param neck with scale, fingerboard and back told; its head is used when told
-     * @return the back
      * @throws IllegalArgumentException if a part that is needed has not been told
      */
     public static BackShape of(NeckDesign neck) {
@@ -91,12 +90,11 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns a back without a whole design and without its head.
+     * {@return a back without a whole design and without its head}
      *
      * @param back the back
      * @param scale the scale its frets belong to
      * @param halfWidthMm half the neck's width in mm at a station in mm from the nut
-     * @return the back
      */
     public static BackShape of(BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
         return new BackShape(
@@ -110,12 +108,11 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns a copy as it was carved: at a station the depth that was read there. Between two stations read the
+     * {@return a copy as it was carved: at a station the depth that was read there} Between two stations read the
      * difference from the drawing runs straight, beyond the first and the last it stays.
      *
      * @param station from the nut, in no reading before
      * @param depth from the glue face to the back, more than 0
-     * @return the back
      */
     public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
         double x = HouseUnits.mm(station, "station");
@@ -124,57 +121,45 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns the back of another design, carved as much deeper or shallower than drawn as this.
+     * {@return the back of another design, carved as much deeper or shallower than drawn as this}
      *
      * @param neck with scale, fingerboard and back given
-     * @return the back
      */
     public BackShape on(NeckDesign neck) {
         return new BackShape(of(neck), transitions.on(neck.back()));
     }
 
-    /**
-     * Returns how much deeper the volute is at the nut, in mm.
-     *
-     * @return 0 without a volute
-     */
+    /** {@return how much deeper the volute is at the nut, in mm; 0 without a volute} */
     public double voluteMm() {
         return transitions.voluteMm();
     }
 
     /**
-     * Returns how far from the nut the volute has run out, in mm.
-     *
-     * @return more than 0; without meaning where there is no volute
+     * {@return how far from the nut the volute has run out, in mm; more than 0; without meaning where there is no
+     * volute}
      */
     public double voluteLengthMm() {
         return transitions.voluteLengthMm();
     }
 
     /**
-     * Returns the station from which the back turns down into the heel, in mm.
-     *
-     * @return the station, or nothing where it does not
+     * {@return the station from which the back turns down into the heel, in mm; the station, or nothing where it does
+     * not}
      */
     public OptionalDouble heelStartMm() {
         double start = transitions.heelStartMm();
         return Double.isInfinite(start) ? OptionalDouble.empty() : OptionalDouble.of(start);
     }
 
-    /**
-     * Returns the radius of the turn into the heel, in mm.
-     *
-     * @return more than 0; without meaning where there is no turn
-     */
+    /** {@return the radius of the turn into the heel, in mm; more than 0; without meaning where there is no turn} */
     public double heelRadiusMm() {
         return transitions.heelRadiusMm();
     }
 
     /**
-     * Returns the curve across at a station.
+     * {@return the curve across at a station}
      *
      * @param station from the nut, negative in the head
-     * @return the curve
      * @throws ArithmeticException where width or depth come out as 0 or less
      */
     public BackCurve at(Quantity<Length> station) {
@@ -198,10 +183,10 @@ public final class BackShape implements Answer {
     }
 
     /**
-     * Returns the depth of the wood on the centreline at a station, with volute, heel and carving.
+     * {@return the depth of the wood on the centreline at a station, with volute, heel and carving; depth in mm; may be
+     * 0 or less far outside the two frets}
      *
      * @param xMm station in mm from the nut
-     * @return depth in mm; may be 0 or less far outside the two frets
      */
     public double depthAtMm(double xMm) {
         return depthMm(HouseUnits.stationMm(xMm));

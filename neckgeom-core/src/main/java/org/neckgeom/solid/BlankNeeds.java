@@ -56,11 +56,10 @@ public final class BlankNeeds implements Answer {
     }
 
     /**
-     * Returns the needs of a scarfed neck, both pieces from one board.
+     * {@return the needs of a scarfed neck, both pieces from one board; without any spare}
      *
      * @param board length and thickness for the one saw cut
      * @param widest width of the widest part that is cut from the board; the head counts only without ears
-     * @return the needs, without any spare
      */
     public static BlankNeeds of(ScarfBoard board, Quantity<Length> widest) {
         return new BlankNeeds(
@@ -76,12 +75,11 @@ public final class BlankNeeds implements Answer {
     }
 
     /**
-     * Returns the needs of a neck from one piece, finished sizes told.
+     * {@return the needs of a neck from one piece, finished sizes told; without any spare}
      *
      * @param length from the head's tip to the shaft's end along the blank, more than 0
      * @param widest width of the widest part cut from it, more than 0
      * @param thickness of the deepest part cut from it, more than 0
-     * @return the needs, without any spare
      */
     public static BlankNeeds onePiece(Quantity<Length> length, Quantity<Length> widest, Quantity<Length> thickness) {
         return new BlankNeeds(
@@ -97,12 +95,11 @@ public final class BlankNeeds implements Answer {
     }
 
     /**
-     * Returns a copy with something to spare.
+     * {@return a copy with something to spare}
      *
      * @param eachEnd 0 or more
      * @param eachEdge 0 or more
      * @param eachFace planed off each face, 0 or more
-     * @return the needs
      */
     public BlankNeeds spare(Quantity<Length> eachEnd, Quantity<Length> eachEdge, Quantity<Length> eachFace) {
         return new BlankNeeds(
@@ -117,11 +114,7 @@ public final class BlankNeeds implements Answer {
                 style);
     }
 
-    /**
-     * Returns the least length.
-     *
-     * @return with the spares
-     */
+    /** {@return the least length, with the spares} */
     public Amount<Length> length() {
         return style.amount(lengthMm());
     }
@@ -130,11 +123,7 @@ public final class BlankNeeds implements Answer {
         return length + 2 * endSpare;
     }
 
-    /**
-     * Returns the least width.
-     *
-     * @return with the spares
-     */
+    /** {@return the least width, with the spares} */
     public Amount<Length> width() {
         return style.amount(widthMm());
     }
@@ -143,11 +132,7 @@ public final class BlankNeeds implements Answer {
         return width + 2 * edgeSpare;
     }
 
-    /**
-     * Returns the least thickness.
-     *
-     * @return with the planing
-     */
+    /** {@return the least thickness, with the planing} */
     public Amount<Length> thickness() {
         return style.amount(thicknessMm());
     }

@@ -62,53 +62,48 @@ public final class CuttingList implements Answer {
     private record Place(Piece piece, double start) {}
 
     /**
-     * Returns a list without pieces, kerf or trim.
+     * {@return a list without pieces, kerf or trim}
      *
      * @param board the board
-     * @return the list
      */
     public static CuttingList from(Blank board) {
         return new CuttingList(Objects.requireNonNull(board, "board"), 0, 0, List.of());
     }
 
     /**
-     * Returns a copy with the width of the saw cut.
+     * {@return a copy with the width of the saw cut}
      *
      * @param kerf 0 or more
-     * @return the list
      */
     public CuttingList kerf(Quantity<Length> kerf) {
         return new CuttingList(board, HouseUnits.mmNotNegative(kerf, "saw kerf"), trim, pieces);
     }
 
     /**
-     * Returns a copy whose board is trimmed at its first end before anything is measured.
+     * {@return a copy whose board is trimmed at its first end before anything is measured}
      *
      * @param length cut away, kerf included, 0 or more
-     * @return the list
      */
     public CuttingList trimmed(Quantity<Length> length) {
         return new CuttingList(board, kerf, HouseUnits.mmNotNegative(length, "trim"), pieces);
     }
 
     /**
-     * Returns a copy with one more piece.
+     * {@return a copy with one more piece}
      *
      * @param name what it is
      * @param length along the board, more than 0
-     * @return the list
      */
     public CuttingList piece(String name, Quantity<Length> length) {
         return pieces(1, name, length);
     }
 
     /**
-     * Returns a copy with several more pieces alike.
+     * {@return a copy with several more pieces alike}
      *
      * @param count 1 to 1,000
      * @param name what they are
      * @param length of each along the board, more than 0
-     * @return the list
      */
     public CuttingList pieces(int count, String name, Quantity<Length> length) {
         if (count < 1 || count > MOST_PIECES) {
@@ -131,20 +126,12 @@ public final class CuttingList implements Answer {
         return missingMm() == 0;
     }
 
-    /**
-     * Returns how much longer the board would have to be.
-     *
-     * @return 0 when it is long enough
-     */
+    /** {@return how much longer the board would have to be; 0 when it is long enough} */
     public Amount<Length> missing() {
         return style().amount(missingMm());
     }
 
-    /**
-     * Returns what is left of the board after the last cut.
-     *
-     * @return 0 when nothing is
-     */
+    /** {@return what is left of the board after the last cut; 0 when nothing is} */
     public Amount<Length> leftOver() {
         return style().amount(leftOverMm());
     }
@@ -153,11 +140,7 @@ public final class CuttingList implements Answer {
         return Math.max(0, board.lengthMm() - netMm() - kerf);
     }
 
-    /**
-     * Returns where each piece begins, from the board's first end.
-     *
-     * @return one to a piece, in order
-     */
+    /** {@return where each piece begins, from the board's first end; one to a piece, in order} */
     public List<Amount<Length>> starts() {
         return places().stream().map(place -> style().amount(place.start)).toList();
     }

@@ -64,47 +64,27 @@ public final class FacetLine implements Answer {
         return new FacetLine(slope, inner[0], inner[1], outer[0], outer[1], style);
     }
 
-    /**
-     * Returns the flat's angle from the plane of the glue face.
-     *
-     * @return between 0 and 90 deg
-     */
+    /** {@return the flat's angle from the plane of the glue face; between 0 and 90 deg} */
     public Amount<Angle> slope() {
         return Amount.ofHouse(slope, ShopUnit.DEGREE);
     }
 
-    /**
-     * Returns how far from the middle the flat's inner line lies.
-     *
-     * @return y outward
-     */
+    /** {@return how far from the middle the flat's inner line lies; y outward} */
     public Amount<Length> innerFromMiddle() {
         return style.amount(innerY);
     }
 
-    /**
-     * Returns how far below the glue face the flat's inner line lies.
-     *
-     * @return depth
-     */
+    /** {@return how far below the glue face the flat's inner line lies; depth} */
     public Amount<Length> innerBelowFace() {
         return style.amount(innerZ);
     }
 
-    /**
-     * Returns how far from the middle the flat's outer line lies.
-     *
-     * @return y outward
-     */
+    /** {@return how far from the middle the flat's outer line lies; y outward} */
     public Amount<Length> outerFromMiddle() {
         return style.amount(outerY);
     }
 
-    /**
-     * Returns how far below the glue face the flat's outer line lies.
-     *
-     * @return depth
-     */
+    /** {@return how far below the glue face the flat's outer line lies; depth} */
     public Amount<Length> outerBelowFace() {
         return style.amount(outerZ);
     }

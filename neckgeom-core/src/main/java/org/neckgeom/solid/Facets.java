@@ -63,12 +63,11 @@ public final class Facets implements Answer {
     }
 
     /**
-     * Returns the flats of one side of a design's back at a station.
+     * {@return the flats of one side of a design's back at a station}
      *
      * @param neck with scale, fingerboard and back told
      * @param station from the nut, 0 or more
      * @param onTreble true for the treble side; the same as the bass side unless the back is uneven
-     * @return the flats
      */
     public static Facets at(NeckDesign neck, Quantity<Length> station, boolean onTreble) {
         HouseUnits.mmNotNegative(station, "station");
@@ -76,30 +75,23 @@ public final class Facets implements Answer {
     }
 
     /**
-     * Returns a copy whose first flat has a slope of its own.
+     * {@return a copy whose first flat has a slope of its own}
      *
      * @param slope from the plane of the glue face, between 5 and 85 deg
-     * @return the flats
      */
     public Facets firstAt(Quantity<Angle> slope) {
         // The slope from the glue face and the normal's angle from the side add up to a right angle.
         return new Facets(arc, a, b, HALF_TURN - HouseUnits.radBetween(slope, 5, 85, "first flat's slope"), style);
     }
 
-    /**
-     * Returns the first flat, planed from back to side of the blank.
-     *
-     * @return the flat
-     */
+    /** {@return the first flat, planed from back to side of the blank} */
     public FacetLine first() {
         return line(HALF_TURN, first, 0);
     }
 
     /**
-     * Returns the second set: the flat between back and first flat, and the one between first flat and side. Their
-     * normals halve the angles.
-     *
-     * @return two flats, the inner one first
+     * {@return the second set: the flat between back and first flat, and the one between first flat and side; two
+     * flats, the inner one first} Their normals halve the angles.
      */
     public List<FacetLine> second() {
         return List.of(line(HALF_TURN, (HALF_TURN + first) / 2, first), line(first, first / 2, 0));

@@ -51,13 +51,13 @@ final class SuperellipseArc {
     }
 
     /**
-     * Returns the signed distance from a point to this quarter: positive inside the curve, negative beyond it.
+     * {@return the signed distance from a point to this quarter: positive inside the curve, negative beyond it; in the
+     * unit of the arguments}
      *
      * @param u the point's distance from the middle plane, in the arc's own direction; negative on the other side
      * @param v the point's depth, 0 or more
      * @param a half-width, more than 0
      * @param b depth, more than 0
-     * @return distance, in the unit of the arguments
      */
     double distance(double u, double v, double a, double b) {
         double best = Double.POSITIVE_INFINITY;

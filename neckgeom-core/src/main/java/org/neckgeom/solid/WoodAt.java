@@ -36,11 +36,11 @@ public final class WoodAt implements Answer {
     }
 
     /**
-     * Returns the wood left at a station as it was measured or reckoned elsewhere, thinnest straight down.
+     * {@return the wood left at a station as it was measured or reckoned elsewhere, thinnest straight down; the wood
+     * left there}
      *
      * @param station from the nut
      * @param wood least distance from channel to back, negative where the channel is through
-     * @return the wood left there
      */
     public static WoodAt of(Quantity<Length> station, Quantity<Length> wood) {
         double mm = HouseUnits.mm(wood, "wood left");
@@ -51,47 +51,29 @@ public final class WoodAt implements Answer {
         return new WoodAt(station, wood, straightDown, leanRad, style);
     }
 
-    /**
-     * Returns the station.
-     *
-     * @return x from the nut, positive toward the body
-     */
+    /** {@return the station; x from the nut, positive toward the body} */
     public Amount<Length> station() {
         return style.amount(station);
     }
 
-    /**
-     * Returns the station in mm.
-     *
-     * @return x in mm
-     */
+    /** {@return the station in mm; x in mm} */
     public double stationMm() {
         return station;
     }
 
-    /**
-     * Returns the wood left.
-     *
-     * @return the least distance, negative where the channel is through
-     */
+    /** {@return the wood left; negative where the channel is through} */
     public Amount<Length> wood() {
         return style.amount(wood);
     }
 
-    /**
-     * Returns the wood left in mm.
-     *
-     * @return mm
-     */
+    /** {@return the wood left in mm} */
     public double woodMm() {
         return wood;
     }
 
     /**
-     * Returns the wood straight under the middle of the channel's floor, what a depth gauge would show: never less than
-     * {@link #wood}.
-     *
-     * @return the distance along z
+     * {@return the wood straight under the middle of the channel's floor, what a depth gauge would show: never less
+     * than {@link #wood}; the distance along z}
      */
     public Amount<Length> straightDown() {
         return style.amount(straightDown);

@@ -38,37 +38,24 @@ public final class WoodChance implements Answer {
         return new WoodChance(probability, limit, least, style);
     }
 
-    /**
-     * Returns the chance as a number.
-     *
-     * @return in [0, 1]
-     */
+    /** {@return the chance as a number; in [0, 1]} */
     public double probability() {
         return probability;
     }
 
-    /**
-     * Returns the limit asked about.
-     *
-     * @return the limit
-     */
+    /** {@return the limit asked about} */
     public Amount<Length> limit() {
         return style.amount(limit);
     }
 
-    /**
-     * Returns the thinnest place as designed.
-     *
-     * @return where and how much
-     */
+    /** {@return the thinnest place as designed; where and how much} */
     public WoodAt least() {
         return least;
     }
 
     /**
-     * Returns how much more wood the thinnest place has, as designed, than the limit.
-     *
-     * @return the margin, negative when the design itself is under the limit
+     * {@return how much more wood the thinnest place has, as designed, than the limit; negative when the design itself
+     * is under the limit}
      */
     public Amount<Length> margin() {
         return style.amount(least.woodMm() - limit);

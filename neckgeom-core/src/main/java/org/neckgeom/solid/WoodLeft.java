@@ -62,10 +62,9 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns the question for a whole design.
+     * {@return the question for a whole design; the wood left under its channel, the channel in the middle}
      *
      * @param neck with scale, fingerboard, back and rod told; its head is used when told
-     * @return the wood left under its channel, the channel in the middle
      * @throws IllegalArgumentException if a part that is needed has not been told
      */
     public static WoodLeft under(NeckDesign neck) {
@@ -79,55 +78,50 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns the question for a channel and a back with its transitions.
+     * {@return the question for a channel and a back with its transitions; the channel in the middle}
      *
      * @param channel the channel
      * @param back the back
-     * @return the wood left, the channel in the middle
      */
     public static WoodLeft under(Channel channel, BackShape back) {
         return new WoodLeft(channel, back, 0, 0, 0);
     }
 
     /**
-     * Returns the question for a channel and a back without a whole design.
+     * {@return the question for a channel and a back without a whole design; the channel in the middle}
      *
      * @param channel the channel
      * @param back the back
      * @param scale the scale the back's frets belong to
      * @param halfWidthMm half the neck's width in mm at a station in mm from the nut, more than 0 along the channel
-     * @return the wood left, the channel in the middle
      */
     public static WoodLeft under(Channel channel, BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
         return under(channel, BackShape.of(back, scale, halfWidthMm));
     }
 
     /**
-     * Returns a copy with the channel off the middle.
+     * {@return a copy with the channel off the middle}
      *
      * @param atHeadEnd offset of the channel at its head end, positive toward the treble side
-     * @return the same neck
      */
     public WoodLeft offCentre(Quantity<Length> atHeadEnd) {
         return new WoodLeft(channel, back, HouseUnits.mm(atHeadEnd, "channel offset"), skew, rounding);
     }
 
     /**
-     * Returns a copy with the channel askew, turned about its head end.
+     * {@return a copy with the channel askew, turned about its head end}
      *
      * @param angle to the centreline, under 10 deg either way; positive when it runs to the treble side toward the body
-     * @return the same neck
      */
     public WoodLeft skewed(Quantity<Angle> angle) {
         return new WoodLeft(channel, back, offset, HouseUnits.radBetween(angle, -10, 10, "channel skew"), rounding);
     }
 
     /**
-     * Returns a copy whose channel has a floor with rounded corners, as a ball-nosed cutter leaves it; the pocket's
-     * stay square. The wood left is then the distance from a rounding's centre less its radius.
+     * {@return a copy whose channel has a floor with rounded corners, as a ball-nosed cutter leaves it; the pocket's
+     * stay square} The wood left is then the distance from a rounding's centre less its radius.
      *
      * @param radius 0 for square corners, up to half the channel's width and its depth
-     * @return the same neck
      */
     public WoodLeft roundedFloor(Quantity<Length> radius) {
         double r = HouseUnits.mmNotNegative(radius, "floor's rounding");
@@ -139,38 +133,25 @@ public final class WoodLeft implements Answer {
         return new WoodLeft(channel, back, offset, skew, r);
     }
 
-    /**
-     * Returns the channel.
-     *
-     * @return the channel, as it would lie in the middle
-     */
+    /** {@return the channel; the channel, as it would lie in the middle} */
     public Channel channel() {
         return channel;
     }
 
-    /**
-     * Returns the back.
-     *
-     * @return the back with its volute and its turn into the heel
-     */
+    /** {@return the back; the back with its volute and its turn into the heel} */
     public BackShape back() {
         return back;
     }
 
-    /**
-     * Returns the thinnest place along the channel and its pocket, between stations too.
-     *
-     * @return where and how much
-     */
+    /** {@return the thinnest place along the channel and its pocket, between stations too; where and how much} */
     public WoodAt least() {
         return atMm(leastStation(0, 0));
     }
 
     /**
-     * Returns the wood left at a station.
+     * {@return the wood left at a station; where and how much}
      *
      * @param station from the nut, within the channel
-     * @return where and how much
      */
     public WoodAt at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
@@ -186,10 +167,10 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns the wood left in mm at evenly spread stations, both ends of the channel among them.
+     * {@return the wood left in mm at evenly spread stations, both ends of the channel among them; from the head end
+     * on}
      *
      * @param stations 2 to 100,000
-     * @return a fresh array, from the head end on
      */
     public double[] alongMm(int stations) {
         double[] wood = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
@@ -200,10 +181,9 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns the wood left at evenly spread stations, both ends of the channel among them.
+     * {@return the wood left at evenly spread stations, both ends of the channel among them; from the head end on}
      *
      * @param stations 2 to 100,000
-     * @return from the head end on
      */
     public List<WoodAt> along(int stations) {
         double[] x = WoodScan.evenly(channel.startMm(), channel.endMm(), stations);
@@ -211,12 +191,11 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns the chance that less wood is left at the thinnest place than a limit, when one spread says how far the
-     * wood left there may be off. Exact for that spread.
+     * {@return the chance that less wood is left at the thinnest place than a limit, when one spread says how far the
+     * wood left there may be off} Exact for that spread.
      *
      * @param limit 0 or more
      * @param spread of the wood left, positive more wood
-     * @return the chance
      */
     public WoodChance chanceBelow(Quantity<Length> limit, Spread<Length> spread) {
         double least = HouseUnits.mmNotNegative(limit, "limit");
@@ -226,14 +205,13 @@ public final class WoodLeft implements Answer {
     }
 
     /**
-     * Returns the chance that less wood is left anywhere than a limit, when depth, offset and carving each have a
-     * spread. The real distance is taken at each pair of errors, not its slope: a centred channel loses wood whichever
+     * {@return the chance that less wood is left anywhere than a limit, when depth, offset and carving each have a
+     * spread} The real distance is taken at each pair of errors, not its slope: a centred channel loses wood whichever
      * way it wanders. Estimate: integrated at the stations thinnest as designed and at the ends of the spreads, to
      * about 1e-3 of the chance.
      *
      * @param limit 0 or more
      * @param spreads of depth, offset and carving
-     * @return the chance
      */
     public WoodChance chanceBelow(Quantity<Length> limit, WoodSpreads spreads) {
         double least = HouseUnits.mmNotNegative(limit, "limit");

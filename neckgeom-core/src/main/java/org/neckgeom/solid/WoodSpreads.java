@@ -53,40 +53,36 @@ public final class WoodSpreads implements Answer {
     }
 
     /**
-     * Returns spreads of which the channel's depth is told.
+     * {@return spreads of which the channel's depth is told}
      *
      * @param spread of the depth, positive deeper
-     * @return the spreads
      */
     public static WoodSpreads ofDepth(Spread<Length> spread) {
         return EXACT.depth(spread);
     }
 
     /**
-     * Returns a copy with the spread of the channel's depth.
+     * {@return a copy with the spread of the channel's depth}
      *
      * @param spread positive deeper
-     * @return the spreads
      */
     public WoodSpreads depth(Spread<Length> spread) {
         return new WoodSpreads(Objects.requireNonNull(spread, "depth spread"), offset, carving);
     }
 
     /**
-     * Returns a copy with the spread of the channel's offset.
+     * {@return a copy with the spread of the channel's offset}
      *
      * @param spread positive toward the treble side
-     * @return the spreads
      */
     public WoodSpreads offset(Spread<Length> spread) {
         return new WoodSpreads(depth, Objects.requireNonNull(spread, "offset spread"), carving);
     }
 
     /**
-     * Returns a copy with the spread of the carving.
+     * {@return a copy with the spread of the carving}
      *
      * @param spread positive where more is taken off
-     * @return the spreads
      */
     public WoodSpreads carving(Spread<Length> spread) {
         return new WoodSpreads(depth, offset, Objects.requireNonNull(spread, "carving spread"));

@@ -69,65 +69,43 @@ public final class BarsAdded implements Answer {
     }
 
     /**
-     * Returns how many times as stiff the neck is with the bars, where the relief is greatest.
-     *
-     * @return EI with the bars over EI without, a ratio of 1 or more
+     * {@return how many times as stiff the neck is with the bars, where the relief is greatest; EI with the bars over
+     * EI without, a ratio of 1 or more}
      */
     public double stifferRatio() {
         return stiffer[0];
     }
 
-    /**
-     * Returns the relief under the strings without the bars.
-     *
-     * @return the bow, the rod slack
-     */
+    /** {@return the relief under the strings without the bars; the rod slack} */
     public Bow before() {
         return before;
     }
 
-    /**
-     * Returns the relief under the strings with the bars.
-     *
-     * @return the bow, the rod slack
-     */
+    /** {@return the relief under the strings with the bars; the rod slack} */
     public Bow after() {
         return after;
     }
 
-    /**
-     * Returns the interval of the relief with the bars.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the relief with the bars; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> interval() {
         return after.interval();
     }
 
     /**
-     * Returns the rod force for a relief with the bars in, which says whether that relief can still be had.
+     * {@return the rod force for a relief with the bars in, which says whether that relief can still be had}
      *
      * @param wanted relief, positive forward
-     * @return the force
      */
     public RodForce rodForceFor(Quantity<Length> wanted) {
         return with.rodForceFor(wanted);
     }
 
-    /**
-     * Returns the questions about the neck with the bars.
-     *
-     * @return the questions
-     */
+    /** {@return the questions about the neck with the bars} */
     public Relief relief() {
         return with;
     }
 
-    /**
-     * Returns how much relief the bars take away, the rod slack.
-     *
-     * @return relief without less relief with them
-     */
+    /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */
     public Amount<Length> difference() {
         return without.style().amount(before.reliefMm() - after.reliefMm());
     }

@@ -63,29 +63,19 @@ public final class Bow implements Answer {
     }
 
     /**
-     * Returns the bow: relief where the neck hangs, minus the hump where it is humped, and what is left of the two where
-     * it is an S.
-     *
-     * @return positive forward
+     * {@return the bow: relief where the neck hangs, minus the hump where it is humped, and what is left of the two
+     * where it is an S; positive forward}
      */
     public Amount<Length> relief() {
         return relief.amount();
     }
 
-    /**
-     * Returns the bow in mm.
-     *
-     * @return positive forward
-     */
+    /** {@return the bow in mm, positive forward} */
     public double reliefMm() {
         return relief.value();
     }
 
-    /**
-     * Returns the interval of the bow.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the bow; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> interval() {
         return relief.interval();
     }
@@ -94,29 +84,23 @@ public final class Bow implements Answer {
         return relief;
     }
 
-    /**
-     * Returns where the gap is greatest.
-     *
-     * @return distance from the nut
-     */
+    /** {@return where the gap is greatest; distance from the nut} */
     public Amount<Length> place() {
         return question.style().amount(edge.reliefAt(force));
     }
 
     /**
-     * Returns the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along.
-     *
-     * @return 0 or more
+     * {@return the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along; 0
+     * or more}
      */
     public Amount<Length> hump() {
         return question.style().amount(edge.hump(force));
     }
 
     /**
-     * Returns the gap under the straightedge at a fret, for a feeler.
+     * {@return the gap under the straightedge at a fret, for a feeler; negative where the neck rises over the line}
      *
      * @param fret between the straightedge's two
-     * @return the gap, negative where the neck rises over the line
      */
     public Amount<Length> gapAtFret(int fret) {
         if (fret < question.fromFret() || fret > question.toFret()) {
@@ -130,20 +114,12 @@ public final class Bow implements Answer {
         return question.style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));
     }
 
-    /**
-     * Returns how far the nut is lifted, the neck held at the body joint.
-     *
-     * @return positive toward the strings
-     */
+    /** {@return how far the nut is lifted, the neck held at the body joint, positive toward the strings} */
     public Amount<Length> lift() {
         return likelyLift().amount();
     }
 
-    /**
-     * Returns the interval of the nut's lift.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the nut's lift; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> liftInterval() {
         return likelyLift().interval();
     }

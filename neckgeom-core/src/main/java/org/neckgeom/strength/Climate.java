@@ -41,11 +41,10 @@ public final class Climate extends Noun<Climate> {
     }
 
     /**
-     * Returns a climate.
+     * {@return a climate}
      *
      * @param humidity relative humidity, 0 % or more and less than 100 %
      * @param temperature between -20 and 100 degrees Celsius
-     * @return the climate
      * @throws IllegalArgumentException if one is out of its range
      */
     public static Climate of(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
@@ -53,51 +52,37 @@ public final class Climate extends Noun<Climate> {
     }
 
     /**
-     * Returns the weather that turns this climate into another.
+     * {@return the weather that turns this climate into another}
      *
      * @param humidity relative humidity afterwards, 0 % or more and less than 100 %
      * @param temperature afterwards, between -20 and 100 degrees Celsius
-     * @return the change
      */
     public Weather to(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
         return Weather.between(this, of(humidity, temperature));
     }
 
-    /**
-     * Returns the relative humidity.
-     *
-     * @return humidity in percent
-     */
+    /** {@return the relative humidity; humidity in percent} */
     public Amount<Dimensionless> humidity() {
         return values().at(HUMIDITY);
     }
 
-    /**
-     * Returns the temperature.
-     *
-     * @return temperature in degrees Celsius
-     */
+    /** {@return the temperature; temperature in degrees Celsius} */
     public Amount<Temperature> temperature() {
         return values().at(TEMPERATURE);
     }
 
     /**
-     * Returns the moisture content that wood comes to here after long enough, of its ovendry mass.
+     * {@return the moisture content that wood comes to here after long enough, of its ovendry mass; moisture in
+     * percent}
      *
      * <p>Estimate: Wood Handbook (FPL-GTR-190, 2010) Eq. 4-5, a fit over many woods; one wood can differ by a percent of
      * moisture, and what it was before by another.
-     *
-     * @return moisture in percent
      */
     public Amount<Dimensionless> moisture() {
         return Amount.of(moisturePercent(), ShopUnit.PERCENT);
     }
 
-    /**
-     * Returns the moisture content that wood comes to here.
-     *
-     * @return moisture in percent of the ovendry mass
-     */
+    /** {@return the moisture content that wood comes to here; moisture in percent of the ovendry mass} */
     public double moisturePercent() {
         return EquilibriumMoisture.percent(values().house(HUMIDITY), values().house(TEMPERATURE));
     }

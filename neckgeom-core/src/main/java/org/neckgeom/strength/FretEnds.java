@@ -41,56 +41,38 @@ public final class FretEnds implements Answer {
         return new FretEnds(board);
     }
 
-    /**
-     * Returns the same for a quartersawn fingerboard.
-     *
-     * @return with the rings known
-     */
+    /** {@return the same for a quartersawn fingerboard, with the rings known} */
     public FretEnds quartersawn() {
         return new FretEnds(board.quartersawn());
     }
 
-    /**
-     * Returns the same for a flatsawn fingerboard.
-     *
-     * @return with the rings known
-     */
+    /** {@return the same for a flatsawn fingerboard, with the rings known} */
     public FretEnds flatsawn() {
         return new FretEnds(board.flatsawn());
     }
 
-    /**
-     * Returns the change of the board's width.
-     *
-     * @return the change
-     */
+    /** {@return the change of the board's width} */
     public SizeChange board() {
         return board;
     }
 
     /**
-     * Returns how far the fret ends stand proud of each edge.
-     *
-     * @return positive when they stand out, negative when they sink in
+     * {@return how far the fret ends stand proud of each edge, positive when they stand out, negative when they sink
+     * in}
      */
     public Amount<Length> proud() {
         return board.style().amount(proudMm());
     }
 
     /**
-     * Returns how far the fret ends stand proud of each edge.
-     *
-     * @return in mm, positive when they stand out, negative when they sink in
+     * {@return how far the fret ends stand proud of each edge, in mm, positive when they stand out, negative when they
+     * sink in}
      */
     public double proudMm() {
         return -board.changeMm() / 2 + 0.0;
     }
 
-    /**
-     * Returns the interval of how far the fret ends stand proud.
-     *
-     * @return where it lies in 95 of 100 boards
-     */
+    /** {@return the interval of how far the fret ends stand proud; where it lies in 95 of 100 boards} */
     public Interval<Length> interval() {
         return likely().interval();
     }

@@ -59,39 +59,23 @@ public final class NeckWeather implements Answer {
         return weather.across(style().amount(mm), wood);
     }
 
-    /**
-     * Returns the fret ends at the nut.
-     *
-     * @return against the fingerboard's edges there
-     */
+    /** {@return the fret ends at the nut; against the fingerboard's edges there} */
     public FretEnds fretEndsAtNut() {
         return FretEnds.of(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
     }
 
-    /**
-     * Returns the fret ends at the last fret.
-     *
-     * @return against the fingerboard's edges there
-     */
+    /** {@return the fret ends at the last fret; against the fingerboard's edges there} */
     public FretEnds fretEndsAtLastFret() {
         double x = neck.scale().fretMm(neck.frets());
         return FretEnds.of(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
     }
 
-    /**
-     * Returns the change of the neck's width at the body joint, under the fingerboard.
-     *
-     * @return the change
-     */
+    /** {@return the change of the neck's width at the body joint, under the fingerboard} */
     public SizeChange neckAtBody() {
         return across(2 * neck.halfWidthAtMm(neck.bodyJointMm()), neck.wood());
     }
 
-    /**
-     * Returns how the rod fits its channel, if there is one.
-     *
-     * @return the play before and after, or nothing
-     */
+    /** {@return how the rod fits its channel, if there is one; the play before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
                 .map(channel -> SlotFit.of(

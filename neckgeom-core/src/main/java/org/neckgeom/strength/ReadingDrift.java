@@ -35,56 +35,32 @@ public final class ReadingDrift implements Answer {
         return new ReadingDrift(width);
     }
 
-    /**
-     * Returns the same for a quartersawn piece and blank.
-     *
-     * @return with the rings known
-     */
+    /** {@return the same for a quartersawn piece and blank, with the rings known} */
     public ReadingDrift quartersawn() {
         return new ReadingDrift(width.quartersawn());
     }
 
-    /**
-     * Returns the same for a flatsawn piece and blank.
-     *
-     * @return with the rings known
-     */
+    /** {@return the same for a flatsawn piece and blank, with the rings known} */
     public ReadingDrift flatsawn() {
         return new ReadingDrift(width.flatsawn());
     }
 
-    /**
-     * Returns the change of width between the days.
-     *
-     * @return the change
-     */
+    /** {@return the change of width between the days} */
     public SizeChange width() {
         return width;
     }
 
-    /**
-     * Returns where the slot comes to lie.
-     *
-     * @return its offset from the middle, positive too far from the fence
-     */
+    /** {@return where the slot comes to lie; its offset from the middle, positive too far from the fence} */
     public Amount<Length> offset() {
         return width.style().amount(offsetMm());
     }
 
-    /**
-     * Returns where the slot comes to lie.
-     *
-     * @return its offset from the middle in mm, positive too far from the fence
-     */
+    /** {@return where the slot comes to lie; its offset from the middle in mm, positive too far from the fence} */
     public double offsetMm() {
         return -width.changeMm() / 2 + 0.0;
     }
 
-    /**
-     * Returns the interval of where the slot comes to lie.
-     *
-     * @return where it lies in 95 of 100 pieces
-     */
+    /** {@return the interval of where the slot comes to lie; where it lies in 95 of 100 pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }

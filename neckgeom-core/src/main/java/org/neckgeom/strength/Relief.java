@@ -104,10 +104,10 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns the questions about a neck.
+     * {@return the questions about a neck; straightedge from the 1st fret to the body joint, strings at the usual
+     * heights}
      *
      * @param neck with scale, fingerboard and its wood, back, wood and strings
-     * @return the questions, straightedge from the 1st fret to the body joint, strings at the usual heights
      */
     public static Relief of(NeckDesign neck) {
         return new Relief(
@@ -132,10 +132,9 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns these questions with the strings at other heights.
+     * {@return these questions with the strings at other heights}
      *
      * @param other the heights
-     * @return the questions
      */
     public Relief heights(StringHeights other) {
         Objects.requireNonNull(other, "heights");
@@ -143,11 +142,10 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns these questions with the straightedge on two frets.
+     * {@return these questions with the straightedge on two frets}
      *
      * @param from 0 (the nut) or more
      * @param to more than from, at most the fret at the body
-     * @return the questions
      */
     public Relief between(int from, int to) {
         if (from < 0 || to <= from || to > neck.bodyAtFret()) {
@@ -162,11 +160,10 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns these questions with the distance between the axes of a two-way rod's bars; unless told half the rod's
-     * height.
+     * {@return these questions with the distance between the axes of a two-way rod's bars; unless told half the rod's
+     * height}
      *
      * @param distance more than 0
-     * @return the questions
      */
     public Relief rodArm(Quantity<Length> distance) {
         double mm = HouseUnits.mmPositive(distance, "rod arm");
@@ -174,11 +171,10 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns these questions with the force the rod stands; unless told 300 MPa on the core of its thread, which is from
-     * memory for mild steel. The maker's figure is better.
+     * {@return these questions with the force the rod stands; unless told 300 MPa on the core of its thread, which is
+     * from memory for mild steel} The maker's figure is better.
      *
      * @param force more than 0
-     * @return the questions
      */
     public Relief rodStands(Quantity<Force> force) {
         double newton = HouseUnits.positive(force, ShopUnit.NEWTON, "force the rod stands");
@@ -186,12 +182,11 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns these questions with a bonded bar on each side of the rod, from the nut toward the body, flush with the glue
-     * face.
+     * {@return these questions with a bonded bar on each side of the rod, from the nut toward the body, flush with the
+     * glue face}
      *
      * @param pairOf a steel bar or a carbon bar
      * @param offCentre from the centreline to the middle of each bar, more than half its width
-     * @return the questions
      */
     public Relief withBars(Rod pairOf, Quantity<Length> offCentre) {
         double mm = HouseUnits.mmPositive(offCentre, "distance of the bars from the centreline");
@@ -208,30 +203,24 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns what bonded bars beside the rod change.
+     * {@return what bonded bars beside the rod change; the neck without and with them}
      *
      * @param pairOf a steel bar or a carbon bar, one on each side
      * @param offCentre from the centreline to the middle of each bar
-     * @return the neck without and with them
      */
     public BarsAdded addingBars(Rod pairOf, Quantity<Length> offCentre) {
         return BarsAdded.of(this, withBars(pairOf, offCentre));
     }
 
-    /**
-     * Returns the bow under the strings, the rod slack.
-     *
-     * @return the bow
-     */
+    /** {@return the bow under the strings, the rod slack} */
     public Bow underStrings() {
         return Bow.of(this, 0);
     }
 
     /**
-     * Returns the bow under the strings with a force in the rod.
+     * {@return the bow under the strings with a force in the rod}
      *
      * @param force positive straightens the neck, negative bows a neck with a two-way rod forward
-     * @return the bow
      * @throws IllegalArgumentException if the neck has no adjustable rod, or a single-action rod would have to push
      */
     public Bow withRodAt(Quantity<Force> force) {
@@ -249,20 +238,15 @@ public final class Relief implements Answer {
         return newton;
     }
 
-    /**
-     * Returns the stress under the strings, the rod slack: whether the neck stands.
-     *
-     * @return the stress
-     */
+    /** {@return the stress under the strings, the rod slack: whether the neck stands} */
     public Stress stress() {
         return Stress.of(this, 0);
     }
 
     /**
-     * Returns the stress under the strings with a force in the rod.
+     * {@return the stress under the strings with a force in the rod}
      *
      * @param inRod positive straightens the neck, negative bows a neck with a two-way rod forward
-     * @return the stress
      * @throws IllegalArgumentException if the neck has no adjustable rod, or a single-action rod would have to push
      */
     public Stress stressWithRodAt(Quantity<Force> inRod) {
@@ -270,19 +254,17 @@ public final class Relief implements Answer {
     }
 
     /**
-     * Returns the force in the rod that leaves the wanted relief under the strings, and whether the rod can do it.
+     * {@return the force in the rod that leaves the wanted relief under the strings, and whether the rod can do it}
      *
      * @param wanted relief, positive forward, 0 for as straight as it gets, negative for a hump
-     * @return the force
      */
     public RodForce rodForceFor(Quantity<Length> wanted) {
         return RodForce.of(this, HouseUnits.mm(wanted, "relief wanted"), LengthStyle.of(wanted));
     }
 
     /**
-     * Returns how far the rod can take the relief under the strings.
+     * {@return how far the rod can take the relief under the strings; the relief at both ends of what the rod stands}
      *
-     * @return the relief at both ends of what the rod stands
      * @throws IllegalArgumentException if the neck has no adjustable rod
      */
     public RodTravel rodTravel() {

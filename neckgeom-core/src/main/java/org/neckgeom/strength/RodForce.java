@@ -109,11 +109,7 @@ public final class RodForce implements Answer {
         return new RodForce(question, wanted, style);
     }
 
-    /**
-     * Returns whether the rod can do it.
-     *
-     * @return can, may, or cannot
-     */
+    /** {@return whether the rod can do it; may, or cannot} */
     public Reach reach() {
         if (!force.isWhole()) {
             return Double.isNaN(force.value()) ? Reach.CANNOT : Reach.MAY;
@@ -126,11 +122,7 @@ public final class RodForce implements Answer {
         return force.high() < least || force.low() > most ? Reach.CANNOT : Reach.MAY;
     }
 
-    /**
-     * Returns why the rod cannot do it, or not on every neck.
-     *
-     * @return the reason in words, nothing if it can
-     */
+    /** {@return why the rod cannot do it, or not on every neck; the reason in words, nothing if it can} */
     public Optional<String> obstacle() {
         return obstructed().map(force -> OBSTACLE.text(force, style));
     }
@@ -140,18 +132,16 @@ public final class RodForce implements Answer {
     }
 
     /**
-     * Returns the force, positive when it straightens the neck; nothing where no force leaves that relief.
-     *
-     * @return the force that is needed, whether or not the rod stands it
+     * {@return the force, positive when it straightens the neck; nothing where no force leaves that relief; the force
+     * that is needed, whether or not the rod stands it}
      */
     public Optional<Amount<Force>> force() {
         return Double.isNaN(force.value()) ? Optional.empty() : Optional.of(force.amount());
     }
 
     /**
-     * Returns the force in N.
+     * {@return the force in N}
      *
-     * @return the force
      * @throws ArithmeticException where no force leaves that relief; {@link #force} is empty then
      */
     public double forceNewton() {
@@ -165,28 +155,19 @@ public final class RodForce implements Answer {
     }
 
     /**
-     * Returns the interval of the force.
-     *
-     * @return where it lies for 95 of 100 pairs of woods, nothing where part of them have no answer
+     * {@return the interval of the force; where it lies for 95 of 100 pairs of woods, nothing where part of them have
+     * no answer}
      */
     public Optional<Interval<Force>> interval() {
         return force.isWhole() ? Optional.of(force.interval()) : Optional.empty();
     }
 
-    /**
-     * Returns the relief with the rod slack.
-     *
-     * @return the relief under the strings alone
-     */
+    /** {@return the relief with the rod slack; the relief under the strings alone} */
     public Amount<Length> slackRelief() {
         return slack.amount();
     }
 
-    /**
-     * Returns the hump that is left beside the relief: rod and strings never undo each other exactly.
-     *
-     * @return 0 or more
-     */
+    /** {@return the hump that is left beside the relief: rod and strings never undo each other exactly; 0 or more} */
     public Amount<Length> hump() {
         return style.amount(hump);
     }

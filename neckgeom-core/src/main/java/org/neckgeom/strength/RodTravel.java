@@ -50,38 +50,22 @@ public final class RodTravel implements Answer {
         return new RodTravel(question);
     }
 
-    /**
-     * Returns the relief with the rod slack, or a two-way rod turned all the way forward.
-     *
-     * @return the most relief
-     */
+    /** {@return the relief with the rod slack, or a two-way rod turned all the way forward} */
     public Amount<Length> most() {
         return most.amount();
     }
 
-    /**
-     * Returns the interval of the most relief.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the most relief; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> mostInterval() {
         return most.interval();
     }
 
-    /**
-     * Returns the relief with the rod as tight as it stands; negative where it humps the neck.
-     *
-     * @return the least relief
-     */
+    /** {@return the relief with the rod as tight as it stands; negative where it humps the neck} */
     public Amount<Length> least() {
         return least.amount();
     }
 
-    /**
-     * Returns the interval of the least relief.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the least relief; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> leastInterval() {
         return least.interval();
     }

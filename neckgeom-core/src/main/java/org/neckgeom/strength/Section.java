@@ -77,56 +77,35 @@ public final class Section implements Answer {
                 .section(x, into);
     }
 
-    /**
-     * Returns the station.
-     *
-     * @return distance from the nut
-     */
+    /** {@return the station; distance from the nut} */
     public Amount<Length> station() {
         return style.amount(x);
     }
 
     /**
-     * Returns the height of the neutral axis over the glue face.
-     *
-     * @return positive in the fingerboard, negative in the neck's wood
+     * {@return the height of the neutral axis over the glue face, positive in the fingerboard, negative in the neck's
+     * wood}
      */
     public Amount<Length> neutralAxis() {
         return axis.amount();
     }
 
-    /**
-     * Returns the interval of the neutral axis.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the neutral axis; where it lies for 95 of 100 pairs of woods} */
     public Interval<Length> neutralAxisInterval() {
         return axis.interval();
     }
 
-    /**
-     * Returns the bending stiffness EI.
-     *
-     * @return EI in N m2, more than 0
-     */
+    /** {@return the bending stiffness EI; EI in N m2, more than 0} */
     public double stiffnessNm2() {
         return stiffness[0] / NMM2_PER_NM2;
     }
 
-    /**
-     * Returns the lower end of the 95 % interval of the bending stiffness.
-     *
-     * @return EI in N m2
-     */
+    /** {@return the lower end of the 95 % interval of the bending stiffness; EI in N m2} */
     public double leastStiffnessNm2() {
         return stiffness[1] / NMM2_PER_NM2;
     }
 
-    /**
-     * Returns the upper end of the 95 % interval of the bending stiffness.
-     *
-     * @return EI in N m2
-     */
+    /** {@return the upper end of the 95 % interval of the bending stiffness; EI in N m2} */
     public double mostStiffnessNm2() {
         return stiffness[2] / NMM2_PER_NM2;
     }

@@ -49,10 +49,9 @@ public final class Sections implements Answer {
     }
 
     /**
-     * Returns the sections of a neck.
+     * {@return the sections of a neck}
      *
      * @param neck with scale, fingerboard and its wood, back and wood
-     * @return the sections
      * @throws IllegalArgumentException if a part has not been told
      */
     public static Sections of(NeckDesign neck) {
@@ -60,10 +59,9 @@ public final class Sections implements Answer {
     }
 
     /**
-     * Returns the section at a station.
+     * {@return the section at a station}
      *
      * @param station from the nut, between 0 and the body joint
-     * @return the section
      * @throws ArithmeticException if the channel breaks through the back there
      */
     public Section at(Quantity<Length> station) {
@@ -79,10 +77,9 @@ public final class Sections implements Answer {
     }
 
     /**
-     * Returns the section at a fret.
+     * {@return the section at a fret}
      *
      * @param fret 0 (the nut) to the fret at the body
-     * @return the section
      */
     public Section atFret(int fret) {
         if (fret < 0 || fret > neck.bodyAtFret()) {
@@ -95,11 +92,7 @@ public final class Sections implements Answer {
         return Section.of(x, beam, Relief.spread(neck), neck.style());
     }
 
-    /**
-     * Returns the sections at 241 even stations from the nut to the body joint.
-     *
-     * @return the sections, in order
-     */
+    /** {@return the sections at 241 even stations from the nut to the body joint; in order} */
     public List<Section> all() {
         List<Section> sections = new ArrayList<>(STATIONS);
         for (int i = 0; i < STATIONS; i++) {
@@ -108,11 +101,7 @@ public final class Sections implements Answer {
         return List.copyOf(sections);
     }
 
-    /**
-     * Returns the softest of {@link #all()}.
-     *
-     * @return the section with the least stiffness
-     */
+    /** {@return the softest of {@link #all()}; the section with the least stiffness} */
     public Section softest() {
         double least = Double.POSITIVE_INFINITY;
         double at = 0;
@@ -128,11 +117,7 @@ public final class Sections implements Answer {
         return section(at);
     }
 
-    /**
-     * Returns all sections, a line each.
-     *
-     * @return station, stiffness and neutral axis
-     */
+    /** {@return all sections, a line each; station, stiffness and neutral axis} */
     public String table() {
         return all().stream()
                 .map(s -> neck.style().text(s.station().house()) + "  EI " + s.stiffnessText() + "  axis "

@@ -90,29 +90,23 @@ public final class SizeChange implements Answer {
     }
 
     /**
-     * Returns the change for a quartersawn piece: rings upright, across the size, so that it moves as along the rays.
-     *
-     * @return the change with the rings known
+     * {@return the change for a quartersawn piece: rings upright, across the size, so that it moves as along the rays;
+     * the change with the rings known}
      */
     public SizeChange quartersawn() {
         return withRings(Math.PI / 2);
     }
 
-    /**
-     * Returns the change for a flatsawn piece: rings along the size.
-     *
-     * @return the change with the rings known
-     */
+    /** {@return the change for a flatsawn piece: rings along the size; the change with the rings known} */
     public SizeChange flatsawn() {
         return withRings(0);
     }
 
     /**
-     * Returns the change for rings at an angle.
+     * {@return the change for rings at an angle; the change with the rings known}
      *
      * @param angle from the direction of the size to the rings, from 0 deg (flatsawn) to 90 deg (quartersawn), both
      *     belong
-     * @return the change with the rings known
      * @throws IllegalArgumentException if the angle is out of its range
      */
     public SizeChange ringsAt(Quantity<Angle> angle) {
@@ -137,50 +131,32 @@ public final class SizeChange implements Answer {
         return size * share + 0.0;
     }
 
-    /**
-     * Returns the weather that does it.
-     *
-     * @return the weather
-     */
+    /** {@return the weather that does it} */
     public Weather weather() {
         return weather;
     }
 
-    /**
-     * Returns the size before.
-     *
-     * @return the size, more than 0
-     */
+    /** {@return the size before; more than 0} */
     public Amount<Length> before() {
         return style.amount(size);
     }
 
     /**
-     * Returns the change, negative when the size shrinks. As long as the rings are not known, half way between radial and
-     * tangential.
-     *
-     * @return the change
+     * {@return the change, negative when the size shrinks} As long as the rings are not known, half way between radial
+     * and tangential.
      */
     public Amount<Length> change() {
         return style.amount(changeMm());
     }
 
-    /**
-     * Returns the change, negative when the size shrinks.
-     *
-     * @return the change in mm
-     */
+    /** {@return the change, negative when the size shrinks; the change in mm} */
     public double changeMm() {
         double shrinkage =
                 ringsKnown() ? Movement.shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
         return changeFor(shrinkage);
     }
 
-    /**
-     * Returns the interval of the change.
-     *
-     * @return where it lies in 95 of 100 pieces
-     */
+    /** {@return the interval of the change; where it lies in 95 of 100 pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }
@@ -196,11 +172,7 @@ public final class SizeChange implements Answer {
         return new Likely<>(changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style.unit());
     }
 
-    /**
-     * Returns the size after.
-     *
-     * @return the size before plus the change
-     */
+    /** {@return the size after; the size before plus the change} */
     public Amount<Length> after() {
         return style.amount(size + changeMm());
     }

@@ -57,38 +57,22 @@ public final class SlotFit implements Answer {
         return new SlotFit(slot, rod);
     }
 
-    /**
-     * Returns the change of the channel's width.
-     *
-     * @return the change
-     */
+    /** {@return the change of the channel's width} */
     public SizeChange slot() {
         return slot;
     }
 
-    /**
-     * Returns the play before: width of the channel less width of the rod.
-     *
-     * @return the play, negative where the rod is too wide
-     */
+    /** {@return the play before: width of the channel less width of the rod; negative where the rod is too wide} */
     public Amount<Length> playBefore() {
         return slot.style().amount(slot.before().house() - rod);
     }
 
-    /**
-     * Returns the play after.
-     *
-     * @return the play, negative where the rod is too wide
-     */
+    /** {@return the play after; negative where the rod is too wide} */
     public Amount<Length> playAfter() {
         return slot.style().amount(slot.after().house() - rod);
     }
 
-    /**
-     * Returns the interval of the play after.
-     *
-     * @return where it lies in 95 of 100 pieces
-     */
+    /** {@return the interval of the play after; where it lies in 95 of 100 pieces} */
     public Interval<Length> interval() {
         return likely().interval();
     }
@@ -97,11 +81,7 @@ public final class SlotFit implements Answer {
         return slot.likely().plus(slot.before().house() - rod);
     }
 
-    /**
-     * Returns how the rod fits afterwards.
-     *
-     * @return free, may bind, or binds
-     */
+    /** {@return how the rod fits afterwards; free, may bind, or binds} */
     public Fit fit() {
         Likely<Length> play = likely();
         if (play.low() > 0) {

@@ -141,55 +141,34 @@ public final class Stress implements Answer {
         return peak;
     }
 
-    /**
-     * Returns the greatest stress in the neck's wood, without its sign.
-     *
-     * @return the stress
-     */
+    /** {@return the greatest stress in the neck's wood, without its sign} */
     public Amount<Pressure> inNeck() {
         return neck.amount();
     }
 
-    /**
-     * Returns the interval of the greatest stress in the neck's wood.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the greatest stress in the neck's wood; where it lies for 95 of 100 pairs of woods} */
     public Interval<Pressure> inNeckInterval() {
         return neck.interval();
     }
 
-    /**
-     * Returns where the neck's wood is stressed most.
-     *
-     * @return distance from the nut
-     */
+    /** {@return where the neck's wood is stressed most; distance from the nut} */
     public Amount<Length> place() {
         return question.style().amount(neckAt);
     }
 
-    /**
-     * Returns the greatest stress in the fingerboard, without its sign.
-     *
-     * @return the stress
-     */
+    /** {@return the greatest stress in the fingerboard, without its sign} */
     public Amount<Pressure> inFingerboard() {
         return board.amount();
     }
 
-    /**
-     * Returns the interval of the greatest stress in the fingerboard.
-     *
-     * @return where it lies for 95 of 100 pairs of woods
-     */
+    /** {@return the interval of the greatest stress in the fingerboard; where it lies for 95 of 100 pairs of woods} */
     public Interval<Pressure> inFingerboardInterval() {
         return board.interval();
     }
 
     /**
-     * Returns what part of its bending strength the neck's wood bears, nothing if the strength is not known.
-     *
-     * @return greatest stress over bending strength, a ratio; the neck stands while it is well below 1
+     * {@return what part of its bending strength the neck's wood bears, nothing if the strength is not known; greatest
+     * stress over bending strength, a ratio; the neck stands while it is well below 1}
      */
     public Optional<Double> shareOfStrength() {
         double share = Share.of(neck, wood()).value();

@@ -41,19 +41,17 @@ public final class StringHeights implements Answer {
     }
 
     /**
-     * Returns the usual heights, common practice.
-     *
-     * @return frets 1.1 mm, strings 0.4 mm over them at the nut and 2 mm at the 12th fret
+     * {@return the usual heights, common practice; frets 1.1 mm, strings 0.4 mm over them at the nut and 2 mm at the
+     * 12th fret}
      */
     public static StringHeights usual() {
         return USUAL;
     }
 
     /**
-     * Returns these heights with frets of another height.
+     * {@return these heights with frets of another height}
      *
      * @param height of the fret tops over the fingerboard, 0 or more
-     * @return the heights
      */
     public StringHeights frets(Quantity<Length> height) {
         double mm = HouseUnits.mmNotNegative(height, "fret height");
@@ -61,10 +59,9 @@ public final class StringHeights implements Answer {
     }
 
     /**
-     * Returns these heights with another height at the nut.
+     * {@return these heights with another height at the nut}
      *
      * @param height of the strings over the fret tops at the nut, 0 or more
-     * @return the heights
      */
     public StringHeights atNut(Quantity<Length> height) {
         double mm = HouseUnits.mmNotNegative(height, "string height at the nut");
@@ -72,39 +69,26 @@ public final class StringHeights implements Answer {
     }
 
     /**
-     * Returns these heights with another action.
+     * {@return these heights with another action}
      *
      * @param height of the strings over the fret tops at the middle of the scale (the 12th fret), 0 or more
-     * @return the heights
      */
     public StringHeights action(Quantity<Length> height) {
         double mm = HouseUnits.mmNotNegative(height, "action");
         return new StringHeights(frets, atNut, mm, LengthStyle.of(height));
     }
 
-    /**
-     * Returns the height of the frets.
-     *
-     * @return over the fingerboard
-     */
+    /** {@return the height of the frets; over the fingerboard} */
     public Amount<Length> frets() {
         return style.amount(frets);
     }
 
-    /**
-     * Returns the height of the strings over the fret tops at the nut.
-     *
-     * @return over the fret tops
-     */
+    /** {@return the height of the strings over the fret tops at the nut} */
     public Amount<Length> atNut() {
         return style.amount(atNut);
     }
 
-    /**
-     * Returns the height of the strings over the fret tops at the middle of the scale.
-     *
-     * @return over the fret tops
-     */
+    /** {@return the height of the strings over the fret tops at the middle of the scale} */
     public Amount<Length> action() {
         return style.amount(action);
     }

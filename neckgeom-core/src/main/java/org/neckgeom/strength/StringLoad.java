@@ -76,10 +76,9 @@ public final class StringLoad implements Answer {
     }
 
     /**
-     * Returns the load on a neck, its strings at the usual heights.
+     * {@return the load on a neck, its strings at the usual heights}
      *
      * @param neck with scale, fingerboard and strings, whose pull is told or follows from mass per length or diameter
-     * @return the load
      * @throws IllegalArgumentException if a part has not been told
      */
     public static StringLoad of(NeckDesign neck) {
@@ -87,38 +86,25 @@ public final class StringLoad implements Answer {
     }
 
     /**
-     * Returns the load with the strings at other heights.
+     * {@return the load with the strings at other heights}
      *
      * @param other the heights
-     * @return the load
      */
     public StringLoad heights(StringHeights other) {
         return new StringLoad(neck, Objects.requireNonNull(other, "heights"));
     }
 
-    /**
-     * Returns the pull of a single string of each course, from bass to treble.
-     *
-     * @return one to a course
-     */
+    /** {@return the pull of a single string of each course, from bass to treble; one to a course} */
     public List<Amount<Force>> tensions() {
         return Arrays.stream(tensions).mapToObj(StringLoad::force).toList();
     }
 
-    /**
-     * Returns the pull of all strings together, along the neck.
-     *
-     * @return the sum
-     */
+    /** {@return the pull of all strings together, along the neck} */
     public Amount<Force> total() {
         return force(totalNewton());
     }
 
-    /**
-     * Returns the pull of all strings together in N.
-     *
-     * @return the sum, along each string
-     */
+    /** {@return the pull of all strings together in N; along each string} */
     public double totalNewton() {
         double sum = 0;
         for (double tension : tensions) {
@@ -128,21 +114,19 @@ public final class StringLoad implements Answer {
     }
 
     /**
-     * Returns the moment the strings make about the neutral axis of the section at a fret, positive: it bows the neck
-     * forward.
+     * {@return the moment the strings make about the neutral axis of the section at a fret, positive: it bows the neck
+     * forward}
      *
      * @param fret 0 (the nut) to the fret at the body
-     * @return the moment
      */
     public Amount<Torque> momentAtFret(int fret) {
         return likelyAtFret(fret).amount();
     }
 
     /**
-     * Returns the interval of the moment at a fret.
+     * {@return the interval of the moment at a fret; where the moment lies for 95 of 100 pairs of woods}
      *
      * @param fret 0 (the nut) to the fret at the body
-     * @return where the moment lies for 95 of 100 pairs of woods
      */
     public Interval<Torque> momentIntervalAtFret(int fret) {
         return likelyAtFret(fret).interval();

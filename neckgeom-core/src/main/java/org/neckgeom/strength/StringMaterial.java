@@ -37,20 +37,15 @@ public enum StringMaterial {
         this.kgPerM3 = kgPerM3;
     }
 
-    /**
-     * Returns the density.
-     *
-     * @return the density
-     */
+    /** {@return the density} */
     public Amount<MassDensity> density() {
         return Amount.ofHouse(kgPerM3, ShopUnit.KG_PER_M3);
     }
 
     /**
-     * Returns the mass per length of a plain round string: {@code rho pi d^2/4}. Exact for the density.
+     * {@return the mass per length of a plain round string: {@code rho pi d^2/4}} Exact for the density.
      *
      * @param diameter d, more than 0
-     * @return mass per length
      */
     public Amount<LinearDensity> plain(Quantity<Length> diameter) {
         double kgPerM = StringTension.plainKgPerM(kgPerM3, HouseUnits.mmPositive(diameter, "string diameter"));
@@ -58,13 +53,12 @@ public enum StringMaterial {
     }
 
     /**
-     * Returns the mass per length of a string of this core with one close layer of round wire around it:
-     * {@code rho_c pi d^2/4 + rho_w pi^2 w (d + w)/4}. Estimate: turns touch, the wire keeps its round section.
+     * {@return the mass per length of a string of this core with one close layer of round wire around it: {@code rho_c
+     * pi d^2/4 + rho_w pi^2 w (d + w)/4}} Estimate: turns touch, the wire keeps its round section.
      *
      * @param core d, diameter of the core, more than 0
      * @param wrap what the wire is made of
      * @param wire w, diameter of the wire, more than 0
-     * @return mass per length
      */
     public Amount<LinearDensity> wrapped(Quantity<Length> core, StringMaterial wrap, Quantity<Length> wire) {
         double d = HouseUnits.mmPositive(core, "core diameter");

@@ -66,49 +66,38 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * Returns the climate that the change starts from; {@link Climate#to} makes it a change.
+     * {@return the climate that the change starts from; {@link Climate#to} makes it a change}
      *
      * @param humidity relative humidity, 0 % or more and less than 100 %
      * @param temperature between -20 and 100 degrees Celsius
-     * @return the climate before
      */
     public static Climate from(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
         return Climate.of(humidity, temperature);
     }
 
     /**
-     * Returns the change from one climate to another.
+     * {@return the change from one climate to another}
      *
      * @param before the climate before
      * @param after the climate after
-     * @return the change
      */
     public static Weather between(Climate before, Climate after) {
         return new Weather(TABLE.values().with(BEFORE, before).with(AFTER, after));
     }
 
-    /**
-     * Returns the climate before.
-     *
-     * @return the climate before
-     */
+    /** {@return the climate before} */
     public Climate before() {
         return values().at(BEFORE);
     }
 
-    /**
-     * Returns the climate after.
-     *
-     * @return the climate after
-     */
+    /** {@return the climate after} */
     public Climate after() {
         return values().at(AFTER);
     }
 
     /**
-     * Returns the change of moisture content, negative when wood dries.
-     *
-     * @return moisture after less moisture before, in percent of the ovendry mass
+     * {@return the change of moisture content, negative when wood dries; moisture after less moisture before, in
+     * percent of the ovendry mass}
      */
     public Amount<Dimensionless> moistureChange() {
         return Amount.of(changePercent(), ShopUnit.PERCENT);
@@ -119,12 +108,12 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * Returns what happens to a size across the grain. How the growth rings lie is not known until the answer is told:
-     * {@link SizeChange#quartersawn()}, {@link SizeChange#flatsawn()}, {@link SizeChange#ringsAt(Quantity)}.
+     * {@return what happens to a size across the grain; the change of size} How the growth rings lie is not known until
+     * the answer is told: {@link SizeChange#quartersawn()}, {@link SizeChange#flatsawn()}, {@link
+     * SizeChange#ringsAt(Quantity)}.
      *
      * @param size before, more than 0
      * @param wood a wood with shrinkage, or coefficients of change
-     * @return the change of size
      * @throws IllegalArgumentException if the wood has neither
      */
     public SizeChange across(Quantity<Length> size, Wood wood) {
@@ -132,11 +121,11 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * Returns how far the ends of the frets, which keep their length, come out of the edges of a fingerboard, or sink in.
+     * {@return how far the ends of the frets, which keep their length, come out of the edges of a fingerboard, or sink
+     * in; the fret ends against the edges}
      *
      * @param boardWidth width when the fret ends were dressed flush, more than 0
      * @param wood of the fingerboard
-     * @return the fret ends against the edges
      */
     public FretEnds fretEnds(Quantity<Length> boardWidth, Wood wood) {
         HouseUnits.mmPositive(boardWidth, "board width");
@@ -144,12 +133,11 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * Returns how the rod fits its channel before and after.
+     * {@return how the rod fits its channel before and after}
      *
      * @param slot width of the channel before, more than 0
      * @param rod width of the rod, more than 0
      * @param wood of the neck
-     * @return the play
      */
     public SlotFit slotFit(Quantity<Length> slot, Quantity<Length> rod, Wood wood) {
         HouseUnits.mmPositive(slot, "slot width");
@@ -157,11 +145,11 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * Returns what it does to a centred slot when the test piece was read before and the blank is cut after.
+     * {@return what it does to a centred slot when the test piece was read before and the blank is cut after; how far
+     * the slot comes to lie off the middle}
      *
      * @param width of test piece and blank before, more than 0
      * @param wood of both
-     * @return how far the slot comes to lie off the middle
      */
     public ReadingDrift readOnDifferentDays(Quantity<Length> width, Wood wood) {
         HouseUnits.mmPositive(width, "width");
@@ -169,10 +157,9 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * Returns what it does to a neck: fret ends, width, rod in its channel.
+     * {@return what it does to a neck: fret ends, width, rod in its channel; the neck in this weather}
      *
      * @param neck with scale, fingerboard and its wood, and wood
-     * @return the neck in this weather
      */
     public NeckWeather on(NeckDesign neck) {
         return NeckWeather.of(this, Objects.requireNonNull(neck, "neck"));

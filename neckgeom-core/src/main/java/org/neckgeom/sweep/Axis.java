@@ -53,13 +53,12 @@ public final class Axis<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns evenly spaced values.
+     * {@return evenly spaced values}
      *
      * @param <Q> the kind of quantity
      * @param from the first value; its unit is that of all
      * @param to where they end, not less than from; itself a value only when a whole number of steps leads there
      * @param step from one to the next, more than 0
-     * @return the axis
      */
     public static <Q extends Quantity<Q>> Axis<Q> steps(Quantity<Q> from, Quantity<Q> to, Quantity<Q> step) {
         Amount<Q> first = Amount.from(from, "from");
@@ -89,11 +88,10 @@ public final class Axis<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Returns values named one by one.
+     * {@return values named one by one}
      *
      * @param <Q> the kind of quantity
      * @param values one or more, in the order they shall be tried; the unit of the first is that of all
-     * @return the axis
      */
     public static <Q extends Quantity<Q>> Axis<Q> of(List<? extends Quantity<Q>> values) {
         if (Objects.requireNonNull(values, "values").isEmpty()) {
@@ -106,20 +104,15 @@ public final class Axis<Q extends Quantity<Q>> implements Answer {
         return new Axis<>(0, 0, listed, listed.length, unit);
     }
 
-    /**
-     * Returns how many values there are.
-     *
-     * @return 1 or more
-     */
+    /** {@return how many values there are; 1 or more} */
     public int size() {
         return size;
     }
 
     /**
-     * Returns a value.
+     * {@return a value}
      *
      * @param index 0 for the first
-     * @return the value
      */
     public Amount<Q> value(int index) {
         if (index < 0 || index >= size) {

@@ -19,13 +19,12 @@ public final class Best {
     private Best() {}
 
     /**
-     * Returns a collector of the results with the smallest figures.
+     * {@return a collector of the results with the smallest figures; gives an unmodifiable list, the smallest first}
      *
      * @param <D> the kind of design
      * @param <R> the kind of answer
      * @param count how many to keep, 1 or more
      * @param figure of an answer
-     * @return gives an unmodifiable list, the smallest first
      */
     public static <D, R> Collector<SweepResult<D, R>, ?, List<SweepResult<D, R>>> smallest(
             int count, ToDoubleFunction<? super R> figure) {
@@ -33,13 +32,12 @@ public final class Best {
     }
 
     /**
-     * Returns a collector of the results with the greatest figures.
+     * {@return a collector of the results with the greatest figures; gives an unmodifiable list, the greatest first}
      *
      * @param <D> the kind of design
      * @param <R> the kind of answer
      * @param count how many to keep, 1 or more
      * @param figure of an answer
-     * @return gives an unmodifiable list, the greatest first
      */
     public static <D, R> Collector<SweepResult<D, R>, ?, List<SweepResult<D, R>>> greatest(
             int count, ToDoubleFunction<? super R> figure) {

@@ -64,22 +64,20 @@ public final class Sweep<D> implements Answer {
     }
 
     /**
-     * Returns a sweep over a single design, until axes are added.
+     * {@return a sweep over a single design, until axes are added}
      *
      * @param <D> the kind of design
      * @param design the design
-     * @return the sweep
      */
     public static <D> Sweep<D> of(D design) {
         return new Sweep<>(List.of(Objects.requireNonNull(design, "design")), List.of());
     }
 
     /**
-     * Returns a sweep over a list of designs.
+     * {@return a sweep over a list of designs}
      *
      * @param <D> the kind of design
      * @param designs one or more
-     * @return the sweep
      */
     public static <D> Sweep<D> ofEach(List<? extends D> designs) {
         if (Objects.requireNonNull(designs, "designs").isEmpty()) {
@@ -90,13 +88,12 @@ public final class Sweep<D> implements Answer {
     }
 
     /**
-     * Returns this sweep with each design so far taken with each value of a quantity.
+     * {@return this sweep with each design so far taken with each value of a quantity}
      *
      * @param <Q> the kind of quantity
      * @param name a name not yet taken, such as {@code nut width}, of 1 to 100 characters on one line
      * @param axis the values
      * @param change the design with a value; a pure function that does not give null
-     * @return the sweep
      */
     public <Q extends Quantity<Q>> Sweep<D> over(String name, Axis<Q> axis, BiFunction<D, Amount<Q>, D> change) {
         Objects.requireNonNull(axis, "axis");
@@ -104,13 +101,12 @@ public final class Sweep<D> implements Answer {
     }
 
     /**
-     * Returns this sweep with each design so far taken with each of some choices, such as woods.
+     * {@return this sweep with each design so far taken with each of some choices, such as woods}
      *
      * @param <T> the kind of choice
      * @param name a name not yet taken, such as {@code wood}, of 1 to 100 characters on one line
      * @param choices one or more
      * @param change the design with a choice; a pure function that does not give null
-     * @return the sweep
      */
     public <T> Sweep<D> overEach(String name, List<? extends T> choices, BiFunction<D, T, D> change) {
         String called = checked(name);
@@ -136,33 +132,29 @@ public final class Sweep<D> implements Answer {
         return name;
     }
 
-    /**
-     * Returns how many designs there are.
-     *
-     * @return 1 or more
-     */
+    /** {@return how many designs there are; 1 or more} */
     public long size() {
         return size;
     }
 
     /**
-     * Returns the results, in the order of the grid; nothing is done before the stream is read.
+     * {@return the results, in the order of the grid; nothing is done before the stream is read; a stream of known
+     * size, in one thread until {@code parallel()} is said}
      *
      * @param <R> the kind of answer
      * @param question a pure function that does not give null
-     * @return a stream of known size, in one thread until {@code parallel()} is said
      */
     public <R> Stream<SweepResult<D, R>> results(Function<? super D, ? extends R> question) {
         return StreamSupport.stream(new SweepSpliterator<>(this, Objects.requireNonNull(question, "question")), false);
     }
 
     /**
-     * Returns the results, told how far they are.
+     * {@return the results, told how far they are; a stream as of {@link #results(Function)}, which ends in a {@code
+     * CancellationException} when cancelled}
      *
      * @param <R> the kind of answer
      * @param question a pure function that does not give null
      * @param progress called after each result, and asked whether to go on
-     * @return a stream as of {@link #results(Function)}, which ends in a {@code CancellationException} when cancelled
      */
     public <R> Stream<SweepResult<D, R>> results(Function<? super D, ? extends R> question, SweepProgress progress) {
         Countdown countdown = new Countdown(size, Objects.requireNonNull(progress, "progress"));
@@ -171,12 +163,12 @@ public final class Sweep<D> implements Answer {
     }
 
     /**
-     * Returns a single result: what the stream gives at that place. By this a service hands out places instead of designs.
+     * {@return a single result: what the stream gives at that place} By this a service hands out places instead of
+     * designs.
      *
      * @param <R> the kind of answer
      * @param index 0 for the first
      * @param question a pure function that does not give null
-     * @return the result
      */
     public <R> SweepResult<D, R> result(long index, Function<? super D, ? extends R> question) {
         Objects.requireNonNull(question, "question");

@@ -64,47 +64,30 @@ public final class SweepResult<D, R> implements Answer {
         }
     }
 
-    /**
-     * Returns the place in the sweep, by which {@link Sweep#result} makes the same result again.
-     *
-     * @return 0 for the first
-     */
+    /** {@return the place in the sweep, by which {@link Sweep#result} makes the same result again; 0 for the first} */
     public long index() {
         return index;
     }
 
     /**
-     * Returns the value of each axis by its name, in the order of the axes.
-     *
-     * @return an unmodifiable map; an axis of quantities gives an {@link org.neckgeom.units.Amount}
+     * {@return the value of each axis by its name, in the order of the axes; an unmodifiable map; an axis of quantities
+     * gives an {@link org.neckgeom.units.Amount}}
      */
     public Map<String, Object> settings() {
         return settings;
     }
 
-    /**
-     * Returns the design.
-     *
-     * @return the design, or nothing when it could not be made
-     */
+    /** {@return the design; the design, or nothing when it could not be made} */
     public Optional<D> design() {
         return Optional.ofNullable(design);
     }
 
-    /**
-     * Returns the answer.
-     *
-     * @return the answer, or nothing when design or question were refused
-     */
+    /** {@return the answer; the answer, or nothing when design or question were refused} */
     public Optional<R> answer() {
         return Optional.ofNullable(answer);
     }
 
-    /**
-     * Returns why there is no answer.
-     *
-     * @return a sentence, empty when there is one
-     */
+    /** {@return why there is no answer; empty when there is one} */
     public String refusal() {
         return refusal;
     }

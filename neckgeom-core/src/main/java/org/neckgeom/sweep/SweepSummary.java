@@ -152,38 +152,22 @@ public final class SweepSummary<D> implements Answer {
         return Collector.of(Tally<D>::new, Tally::add, Tally::with, SweepSummary::new);
     }
 
-    /**
-     * Returns how many designs were asked.
-     *
-     * @return 1 or more
-     */
+    /** {@return how many designs were asked; 1 or more} */
     public long asked() {
         return asked;
     }
 
-    /**
-     * Returns how many will do.
-     *
-     * @return 0 or more
-     */
+    /** {@return how many will do; 0 or more} */
     public long kept() {
         return kept;
     }
 
-    /**
-     * Returns how many could not be made or asked.
-     *
-     * @return 0 or more
-     */
+    /** {@return how many could not be made or asked; 0 or more} */
     public long refused() {
         return refused;
     }
 
-    /**
-     * Returns the first design that will do.
-     *
-     * @return its result, or nothing when none will
-     */
+    /** {@return the first design that will do; its result, or nothing when none will} */
     public Optional<SweepResult<D, Boolean>> first() {
         return Optional.ofNullable(first);
     }

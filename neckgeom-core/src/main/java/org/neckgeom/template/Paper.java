@@ -17,20 +17,12 @@ public enum Paper {
         this.css = css;
     }
 
-    /**
-     * Returns the long side, across, in mm.
-     *
-     * @return mm
-     */
+    /** {@return the long side, across, in mm} */
     public double acrossMm() {
         return across;
     }
 
-    /**
-     * Returns the short side, down, in mm.
-     *
-     * @return mm
-     */
+    /** {@return the short side, down, in mm} */
     public double downMm() {
         return down;
     }

@@ -73,11 +73,10 @@ public final class Template implements Answer {
     }
 
     /**
-     * Returns the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
-     * angle of its neck set.
+     * {@return the templates of a plan, with its scarf, strings, posts, fanned frets and ears, and its heel face at the
+     * angle of its neck set; all parts the neck has}
      *
      * @param plan the plan
-     * @return all parts the neck has
      */
     public static Template of(NeckPlan plan) {
         double face = Objects.requireNonNull(plan, "plan")
@@ -95,10 +94,10 @@ public final class Template implements Answer {
     }
 
     /**
-     * Returns the templates of a design, without scarf line, its heel face square to the glue face.
+     * {@return the templates of a design, without scarf line, its heel face square to the glue face; all parts the neck
+     * has}
      *
      * @param design the neck; it must have its scale, fingerboard and back told
-     * @return all parts the neck has
      */
     public static Template of(NeckDesign design) {
         return new Template(design, Settled.nothing(), null, StrictMath.PI / 2, partsOf(design), "");
@@ -120,10 +119,9 @@ public final class Template implements Answer {
     }
 
     /**
-     * Returns these templates with some parts only, in the order given.
+     * {@return these templates with some parts only, in the order given}
      *
      * @param wanted one or more
-     * @return the templates
      * @throws IllegalArgumentException if there is none, or a head or joint is wanted of a neck that has none told
      */
     public Template only(TemplatePart... wanted) {
@@ -138,19 +136,14 @@ public final class Template implements Answer {
         return some;
     }
 
-    /**
-     * Returns the parts drawn.
-     *
-     * @return one or more
-     */
+    /** {@return the parts drawn; one or more} */
     public List<TemplatePart> parts() {
         return parts;
     }
 
     /**
-     * Returns the templates as a drawing of its own size in millimetres, for printing at 100 %.
-     *
-     * @return SVG 1.1 in UTF-8, ending in a line feed
+     * {@return the templates as a drawing of its own size in millimetres, for printing at 100 %; SVG 1.1 in UTF-8,
+     * ending in a line feed}
      */
     public String toSvg() {
         Laid sheet = sheet();
@@ -163,10 +156,8 @@ public final class Template implements Answer {
     }
 
     /**
-     * Returns the templates for CAD: a drawing exchange file of release 12 in ASCII, LINE, ARC and TEXT on named layers,
-     * one unit a millimetre.
-     *
-     * @return the file, lines parted by line feeds
+     * {@return the templates for CAD: a drawing exchange file of release 12 in ASCII, LINE, ARC and TEXT on named
+     * layers, one unit a millimetre; lines parted by line feeds}
      */
     public String toDxf() {
         Laid sheet = sheet();
@@ -174,21 +165,21 @@ public final class Template implements Answer {
     }
 
     /**
-     * Returns the templates cut into pages, to print from any browser at 100 % and join at their crosses.
+     * {@return the templates cut into pages, to print from any browser at 100 % and join at their crosses; the {@link
+     * #pages} as one page of HTML that is well-formed XML too, complete in itself, in UTF-8}
      *
      * @param paper the paper in the printer
-     * @return the {@link #pages} as one page of HTML that is well-formed XML too, complete in itself, in UTF-8
      */
     public String toPages(Paper paper) {
         return TemplatePages.html(design.name(), pages(paper), paper);
     }
 
     /**
-     * Returns the templates cut into pages, to be drawn on anything that prints. The first is a map of the others; each
-     * part begins a page of its own, with its own bars; pages overlap by 10 mm; empty ones are left out.
+     * {@return the templates cut into pages, to be drawn on anything that prints; two or more} The first is a map of
+     * the others; each part begins a page of its own, with its own bars; pages overlap by 10 mm; empty ones are left
+     * out.
      *
      * @param paper the paper in the printer
-     * @return two or more
      */
     public List<TemplatePage> pages(Paper paper) {
         Objects.requireNonNull(paper, "paper");

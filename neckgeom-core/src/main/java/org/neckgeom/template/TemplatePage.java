@@ -45,20 +45,12 @@ public final class TemplatePage {
         this.bottom = bottom;
     }
 
-    /**
-     * Returns the paper.
-     *
-     * @return its long side lies across
-     */
+    /** {@return the paper; its long side lies across} */
     public Paper paper() {
         return paper;
     }
 
-    /**
-     * Returns what stands over the page.
-     *
-     * @return such as {@code Octave mandolin: plan, page A2 of 4}
-     */
+    /** {@return what stands over the page, such as {@code Octave mandolin: plan, page A2 of 4}} */
     public String heading() {
         return heading;
     }

@@ -25,10 +25,9 @@ public final class NeckFile {
     }
 
     /**
-     * Returns the text of a neck file on disk, or of a shipped neck where there is no such file.
+     * {@return the text of a neck file on disk, or of a shipped neck where there is no such file}
      *
      * @param file a path, or the file name of a shipped neck
-     * @return its text
      * @throws FileRefused if it can't be had
      */
     public static String text(String file) {
@@ -62,19 +61,14 @@ public final class NeckFile {
     }
 
     /**
-     * Returns what may stand in a neck file as a JSON Schema (draft 2020-12), for editors that complete and check.
-     *
-     * @return the schema as JSON, keys in their order
+     * {@return what may stand in a neck file as a JSON Schema (draft 2020-12), for editors that complete and check;
+     * keys in their order}
      */
     public static String schema() {
         return NeckPlan.TABLE.schema("Neck file", Spelling.WORDS);
     }
 
-    /**
-     * Returns every key that may stand in a neck file, a line each, indented as in the file, with what it means.
-     *
-     * @return the lines
-     */
+    /** {@return every key that may stand in a neck file, a line each, indented as in the file, with what it means} */
     public static String keys() {
         return NeckPlan.TABLE.help();
     }

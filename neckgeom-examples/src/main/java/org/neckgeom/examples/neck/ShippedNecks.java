@@ -16,20 +16,15 @@ public final class ShippedNecks {
 
     private ShippedNecks() {}
 
-    /**
-     * Returns the file names of the shipped necks.
-     *
-     * @return the names, the default first
-     */
+    /** {@return the file names of the shipped necks; the default first} */
     public static List<String> names() {
         return NAMES;
     }
 
     /**
-     * Returns the text of a shipped neck.
+     * {@return the text of a shipped neck}
      *
      * @param name one of {@link #names}
-     * @return its text
      * @throws IllegalArgumentException if there is no such neck
      */
     public static String text(String name) {

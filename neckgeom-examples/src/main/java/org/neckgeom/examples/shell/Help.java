@@ -40,20 +40,12 @@ public final class Help {
 
     private Help() {}
 
-    /**
-     * Returns the topics.
-     *
-     * @return their names, in the order of work
-     */
+    /** {@return the topics; their names, in the order of work} */
     public static List<String> topics() {
         return TOPICS;
     }
 
-    /**
-     * Returns all sentences on one screen.
-     *
-     * @return a line a topic
-     */
+    /** {@return all sentences on one screen; a line a topic} */
     public static String screen() {
         String lines = TOPICS.stream().map(Help::line).collect(Collectors.joining("\n"));
         return "What can be said, in the order of work; help(\"centring\") shows one with its answer, /exit ends.\n\n"
@@ -67,10 +59,9 @@ public final class Help {
     }
 
     /**
-     * Returns one topic.
+     * {@return one topic; the sentence in short, and an example with its answers}
      *
      * @param name its name
-     * @return the question, the sentence in short, and an example with its answers
      */
     public static String topic(String name) {
         String known = name.strip().toLowerCase(Locale.ROOT);

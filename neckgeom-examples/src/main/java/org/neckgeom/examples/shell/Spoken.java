@@ -12,11 +12,10 @@ public final class Spoken {
     private Spoken() {}
 
     /**
-     * Returns an answer in a style; several, one by one.
+     * {@return an answer in a style; several, one by one; in the style where it says lengths}
      *
      * @param answer anything
      * @param style how its lengths are printed; null for the answer's own
-     * @return the same, in the style where it says lengths
      */
     public static Object in(LengthStyle style, Object answer) {
         if (style == null) {
