@@ -1,8 +1,8 @@
 // How much wood is left under the rod once the back is carved?
 var neck = NeckDesign.named("Octave mandolin, walnut")
-    .scale(mm(560)).frets(20).bodyAtFret(14)
+    .scale(mm(560))
     .fingerboard(Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
-    .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
+    .back(BackProfile.between(mm(14.5), mm(16.5)).rounded()).frets(20).bodyAtFret(14)
     .wood(Wood.BLACK_WALNUT)
     .rod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
     .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4")).doubled().tensions(newton(95)));

@@ -84,14 +84,18 @@ class BadInputTest {
                 .tensions(newton(95), newton(95), newton(90), newton(90));
         NeckDesign neck = NeckDesign.named("bench")
                 .scale(mm(560))
-                .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
-                .wood(Wood.BLACK_WALNUT)
                 .back(BackProfile.between(mm(14.5), mm(16.5)))
+                .bodyAtFret(14)
+                .wood(Wood.BLACK_WALNUT)
                 .channel(Channel.forRod(rod).startingAt(mm(3)))
                 .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
                 .heel(Heel.of(mm(78), mm(54)))
                 .strings(strings);
+        NeckDesign bare = NeckDesign.named("bare")
+                .scale(mm(560))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)));
         Sweep<NeckDesign> depths = Sweep.of(neck)
                 .over(
                         "depth",
@@ -112,9 +116,9 @@ class BadInputTest {
                                 newton(95)),
                 depths,
                 depths.result(1, design -> design.back().toString()),
-                Sweep.of(NeckDesign.named("bare")).result(0, NeckDesign::back),
+                Sweep.of(bare).result(0, NeckDesign::back),
                 depths.keeping(design -> design.back().depthAtMm(0, design.scale()) > 14),
-                NeckDesign.named("bare"),
+                bare,
                 OrderOfWork.forNeck().keep("glue ears"),
                 neck.head(Head.flat()),
                 strings,

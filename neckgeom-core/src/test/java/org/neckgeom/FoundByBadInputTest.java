@@ -13,7 +13,6 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Correlation;
-import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Propagation;
 import org.neckgeom.budget.Registration;
 import org.neckgeom.channel.Centring;
@@ -163,17 +162,19 @@ class FoundByBadInputTest {
 
     @Test
     void textsOfWhatDoesNotGoTogether_sayWhy() {
-        assertThat(Relief.of(NeckDesign.named("bare")))
-                .hasToString("Relief of bare cannot be told: \"bare\" needs its scale for this, but has none: add"
-                        + " .scale(...)");
+        NeckDesign bare = NeckDesign.named("bare")
+                .scale(mm(560))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14.5), mm(16.5)));
+        assertThat(Relief.of(bare))
+                .hasToString(
+                        "Relief of bare cannot be told: \"bare\" needs its fingerboard's wood for this, but has none:"
+                                + " add .wood(...) to the fingerboard");
         assertThat(Propagation.to("sum", ShopUnit.MILLIMETRE)
                         .input("one", mm(1), Spread.normal(mm(0.1)))
                         .through(x -> Double.NaN)
                         .toString())
                 .contains("first order  none: sum must be a finite number, but was NaN mm");
-        refused(
-                () -> NeckTree.fromTheChannel(NeckDesign.named("bare")),
-                "\"bare\" needs its scale for this, but has none: add .scale(...)");
     }
 
     @Test

@@ -108,10 +108,10 @@ class SameBitsTest {
     private static NeckDesign neck() {
         return NeckDesign.named("bench")
                 .scale(mm(560))
-                .bodyAtFret(14)
-                .wood(Wood.BLACK_WALNUT)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)).radius(mm(400)).wood(Wood.INDIAN_ROSEWOOD))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2.2, 1.9))
+                .bodyAtFret(14)
+                .wood(Wood.BLACK_WALNUT)
                 .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3)))
                 .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))

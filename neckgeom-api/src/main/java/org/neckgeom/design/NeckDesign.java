@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -21,10 +20,10 @@ import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
 /**
- * A neck as designed: scale, frets, body joint, and the parts that have been decided so far. Immutable.
+ * A neck as designed: scale, fingerboard and back, and the parts that have been decided so far. Immutable.
  *
- * <p>Parts may be given in any order. A question that needs a part which was not given refuses with one sentence that
- * names it. Unless given there are 20 frets, and the body joint is at the 12th.
+ * <p>Scale, fingerboard and back come first, in this order; all other parts may be given in any order, and are {@link
+ * Optional} when asked for. Unless given there are 20 frets, and the body joint is at the 12th.
  */
 public final class NeckDesign extends Noun<NeckDesign> {
 
@@ -38,7 +37,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
             "name",
             Types.named(name -> Words.name(name, "a neck's name"), name -> name),
             "what the maker calls this neck");
-    private static final Key<NeckDesign, Amount<Length>> SCALE = TABLE.optionalLike(Scale.LENGTH);
+    private static final Key<NeckDesign, Amount<Length>> SCALE = TABLE.neededLike(Scale.LENGTH);
     private static final Key<NeckDesign, Integer> DIVISIONS = TABLE.optionalLike(Scale.DIVISIONS);
     private static final Key<NeckDesign, Integer> FRETS =
             TABLE.usual("frets", Types.whole(1, MOST_FRETS), 20, "how many frets there are");
@@ -50,9 +49,9 @@ public final class NeckDesign extends Noun<NeckDesign> {
             TABLE.usual("body at fret", Types.whole(1, MOST_FRETS), 12, "the fret at which the body begins");
     private static final Key<NeckDesign, Wood> WOOD = TABLE.optional("wood", Wood.TYPE, "the wood of the neck");
     private static final Key<NeckDesign, Fingerboard> FINGERBOARD =
-            TABLE.optional("fingerboard", Types.group(Fingerboard.TABLE), "the fingerboard");
+            TABLE.needed("fingerboard", Types.group(Fingerboard.TABLE), "the fingerboard");
     private static final Key<NeckDesign, BackProfile> BACK =
-            TABLE.optional("back", Types.group(BackProfile.TABLE), "the back of the neck");
+            TABLE.needed("back", Types.group(BackProfile.TABLE), "the back of the neck");
     private static final Key<NeckDesign, Channel> CHANNEL = TABLE.inlineOptional(Channel.TABLE);
     private static final Key<NeckDesign, Head> HEAD =
             TABLE.optional("head", Types.group(Head.TABLE), "the head; not planned when left out");
@@ -67,68 +66,156 @@ public final class NeckDesign extends Noun<NeckDesign> {
         TABLE.unless(SCALE, FAN);
     }
 
-    /** The keys that a neck must have before it can be planned; a fan takes the place of the scale. */
-    public static final List<Key<NeckDesign, ?>> OF_A_WHOLE_NECK =
-            List.of(SCALE, FRETS, BODY_AT_FRET, FINGERBOARD, BACK, CHANNEL);
+    /** The keys that must be given of a neck before it can be planned, besides those that every neck has. */
+    public static final List<Key<NeckDesign, ?>> OF_A_WHOLE_NECK = List.of(FRETS, BODY_AT_FRET, CHANNEL);
 
-    /** The scale, given or that on the centreline of a fan; nothing until it can be known. */
-    private final @Nullable Scale scale;
+    /** The scale, given or that on the centreline of a fan. */
+    private final Scale scale;
 
     private NeckDesign(Values<NeckDesign> values) {
         super(withoutScaleOfFan(values));
         this.scale = scaleOf(values);
     }
 
-    private static @Nullable Scale scaleOf(Values<NeckDesign> values) {
-        Optional<Amount<Length>> length = values.has(FAN) ? centreline(values) : values.find(SCALE);
-        return length.isEmpty() ? null : Scale.of(length.get()).divisions(values.at(DIVISIONS));
+    private static Scale scaleOf(Values<NeckDesign> values) {
+        Amount<Length> length = values.has(FAN) ? centreline(values) : values.at(SCALE);
+        return Scale.of(length).divisions(values.at(DIVISIONS));
     }
 
-    /** The scale on the centreline between fanned frets; nothing until fan, board and strings across are given. */
-    private static Optional<Amount<Length>> centreline(Values<NeckDesign> values) {
-        Optional<Across> across = values.find(STRINGS).flatMap(StringSet::across);
-        if (!values.has(FAN) || !values.has(FINGERBOARD) || across.isEmpty()) {
-            return Optional.empty();
-        }
+    /** The scale on the centreline between fanned frets. */
+    private static Amount<Length> centreline(Values<NeckDesign> values) {
+        Across across = values.find(STRINGS)
+                .flatMap(StringSet::across)
+                .orElseThrow(() -> Refusal.because(
+                        FAN.name(),
+                        "missing",
+                        "fanned frets are given, but not how the strings are spread: give across of the strings"));
         StringSet strings = values.at(STRINGS);
-        double atNut = values.at(FINGERBOARD).nutWidthMm()
-                - 2 * across.get().edgeAtNut().house();
+        double atNut =
+                values.at(FINGERBOARD).nutWidthMm() - 2 * across.edgeAtNut().house();
         double mm = values.at(FAN)
                 .centrelineScaleMm(
                         strings.spreadMm(atNut),
-                        strings.spreadMm(across.get().spanAtSaddle().house()));
-        return Optional.of(values.at(FAN).style().amount(mm));
+                        strings.spreadMm(across.spanAtSaddle().house()));
+        return values.at(FAN).style().amount(mm);
     }
 
     /** A scale beside a fan is held to the fan's own and then dropped: it follows from the fan. */
     private static Values<NeckDesign> withoutScaleOfFan(Values<NeckDesign> values) {
-        Optional<Amount<Length>> follows = values.has(SCALE) ? centreline(values) : Optional.empty();
-        if (follows.isEmpty()) {
+        values.complete();
+        if (!values.has(FAN) || !values.has(SCALE)) {
             return values;
         }
+        double follows = centreline(values).house();
         Amount<Length> given = values.at(SCALE);
-        if (!(Math.abs(given.house() - follows.get().house()) <= SCALE_TOLERANCE_MM)) {
+        if (!(Math.abs(given.house() - follows) <= SCALE_TOLERANCE_MM)) {
             throw values.refused(
                     SCALE,
                     "same-scale",
-                    "be " + LengthStyle.of(given).brief(follows.get().house())
-                            + ", that of the fanned frets on the centreline",
+                    "be " + LengthStyle.of(given).brief(follows) + ", that of the fanned frets on the centreline",
                     given);
         }
         return values.without(SCALE);
     }
 
     /**
-     * {@return a design of which only the name is known}
+     * Begins a neck.
      *
      * @param name what the maker calls it, not blank, up to 100 characters
+     * @return what needs a scale or a fan, then a fingerboard, then a back to be a neck
      */
-    public static NeckDesign named(String name) {
-        return new NeckDesign(TABLE.values().with(NAME, Words.name(name, "a neck's name")));
+    public static Named named(String name) {
+        return new Begun(TABLE.values().with(NAME, Words.name(name, "a neck's name")));
+    }
+
+    /** A neck of which only the name is known. */
+    public sealed interface Named {
+
+        /**
+         * {@return the neck with a scale divided in twelve}
+         *
+         * @param length more than 0; its unit is the one answers are given in
+         */
+        default NeedsFingerboard scale(Quantity<Length> length) {
+            return scale(Scale.of(length));
+        }
+
+        /**
+         * {@return the neck with a scale}
+         *
+         * @param scale the scale
+         */
+        NeedsFingerboard scale(Scale scale);
+
+        /**
+         * {@return the neck with frets fanned between two scales} Its own scale is the one on their centreline, which
+         * follows from the fan, the fingerboard's width and how the strings are spread.
+         *
+         * @param fan the fan
+         * @param strings the strings, with how they are spread across
+         */
+        NeedsFingerboard fannedFrets(Fan fan, StringSet strings);
+    }
+
+    /** A neck that needs a fingerboard and a back. */
+    public sealed interface NeedsFingerboard {
+
+        /**
+         * {@return the neck with its fingerboard}
+         *
+         * @param board the fingerboard
+         */
+        NeedsBack fingerboard(Fingerboard board);
+    }
+
+    /** A neck that needs a back. */
+    public sealed interface NeedsBack {
+
+        /**
+         * {@return the neck}
+         *
+         * @param profile the shape of its back
+         * @throws IllegalArgumentException if frets are fanned and the strings are not spread across
+         */
+        NeckDesign back(BackProfile profile);
+    }
+
+    private record Begun(Values<NeckDesign> values) implements Named, NeedsFingerboard, NeedsBack {
+
+        @Override
+        public NeedsFingerboard scale(Scale scale) {
+            return new Begun(withScale(values, scale));
+        }
+
+        @Override
+        public NeedsFingerboard fannedFrets(Fan fan, StringSet strings) {
+            return new Begun(values.with(FAN, fan).with(STRINGS, strings));
+        }
+
+        @Override
+        public NeedsBack fingerboard(Fingerboard board) {
+            return new Begun(values.with(FINGERBOARD, board));
+        }
+
+        @Override
+        public NeckDesign back(BackProfile profile) {
+            return new NeckDesign(values.with(BACK, profile));
+        }
+
+        /** Returns such as {@code neck "bench neck", not all of it given yet}. */
+        @Override
+        public String toString() {
+            return "neck \"" + values.at(NAME) + "\", not all of it given yet";
+        }
+    }
+
+    private static Values<NeckDesign> withScale(Values<NeckDesign> values, Scale scale) {
+        return values.with(SCALE, Objects.requireNonNull(scale, "scale").length())
+                .with(DIVISIONS, scale.divisions());
     }
 
     /**
-     * {@return this design with a scale divided in twelve}
+     * {@return this design with a scale divided in twelve; with fanned frets only that on their centreline}
      *
      * @param length more than 0
      */
@@ -137,20 +224,19 @@ public final class NeckDesign extends Noun<NeckDesign> {
     }
 
     /**
-     * {@return this design with a scale}
+     * {@return this design with a scale; with fanned frets only that on their centreline}
      *
      * @param newScale the scale
      */
     public NeckDesign scale(Scale newScale) {
-        Objects.requireNonNull(newScale, "scale");
-        return new NeckDesign(values().with(SCALE, newScale.length()).with(DIVISIONS, newScale.divisions()));
+        return new NeckDesign(withScale(values(), newScale));
     }
 
     /**
-     * {@return this design with frets fanned between two scales} Its scale is then the one on their centreline, which
-     * follows from the fan, the fingerboard's width and how the strings are spread.
+     * {@return this design with frets fanned between two scales, which give its scale}
      *
      * @param newFan the fan
+     * @throws IllegalArgumentException if the strings are not spread across, or the scale given is not the fan's
      */
     public NeckDesign fannedFrets(Fan newFan) {
         return with(FAN, newFan);
@@ -273,19 +359,9 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return values().at(NAME);
     }
 
-    /**
-     * {@return the scale: with fanned frets that on their centreline}
-     *
-     * @throws IllegalArgumentException if it has not been given, or does not follow yet
-     */
+    /** {@return the scale: with fanned frets that on their centreline} */
     public Scale scale() {
-        if (scale == null && values().has(FAN)) {
-            throw Refusal.because(
-                    "fanned frets",
-                    "missing",
-                    "fanned frets are given, but not how the strings are spread: give across of the strings");
-        }
-        return needed(Optional.ofNullable(scale), "scale");
+        return scale;
     }
 
     /** {@return the fan of the frets; the fan, or nothing where all frets are square to the centreline} */
@@ -308,35 +384,18 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return values().at(BODY_AT_FRET);
     }
 
-    /**
-     * {@return the fingerboard}
-     *
-     * @throws IllegalArgumentException if it was not given
-     */
+    /** {@return the fingerboard} */
     public Fingerboard fingerboard() {
-        return needed(values().find(FINGERBOARD), "fingerboard");
+        return values().at(FINGERBOARD);
     }
 
-    /**
-     * {@return the back}
-     *
-     * @throws IllegalArgumentException if it was not given
-     */
+    /** {@return the back} */
     public BackProfile back() {
-        return needed(values().find(BACK), "back");
+        return values().at(BACK);
     }
 
-    /**
-     * {@return the wood}
-     *
-     * @throws IllegalArgumentException if it was not given
-     */
-    public Wood wood() {
-        return needed(values().find(WOOD), "wood");
-    }
-
-    /** {@return the wood, if it was given; the wood, or nothing} */
-    public Optional<Wood> woodIfGiven() {
+    /** {@return the wood; nothing when not given} */
+    public Optional<Wood> wood() {
         return values().find(WOOD);
     }
 
@@ -350,18 +409,9 @@ public final class NeckDesign extends Noun<NeckDesign> {
         return values().find(CHANNEL);
     }
 
-    /**
-     * {@return the strings}
-     *
-     * @throws IllegalArgumentException if they were not given
-     */
-    public StringSet strings() {
-        return needed(values().find(STRINGS), "strings");
-    }
-
-    /** {@return whether the strings were given; true when {@link #strings} has an answer} */
-    public boolean hasStrings() {
-        return values().has(STRINGS);
+    /** {@return the strings; nothing when not given} */
+    public Optional<StringSet> strings() {
+        return values().find(STRINGS);
     }
 
     /** {@return the head, if it was given; the head, or nothing} */
@@ -379,16 +429,9 @@ public final class NeckDesign extends Noun<NeckDesign> {
      * be asked for}
      */
     public boolean isReadyForLoad() {
-        boolean woods = values().has(WOOD)
-                && values().find(FINGERBOARD).flatMap(Fingerboard::wood).isPresent();
-        return woods && hasStrings();
-    }
-
-    private <T> T needed(Optional<T> part, String what) {
-        return part.orElseThrow(() -> Refusal.because(
-                what,
-                "missing",
-                "\"" + name() + "\" needs its " + what + " for this, but has none: add ." + what + "(...)"));
+        return wood().isPresent()
+                && fingerboard().wood().isPresent()
+                && strings().isPresent();
     }
 
     /** {@return the station of the body joint in mm; x of the fret at which the body begins} */
@@ -448,11 +491,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
     private static final class Sentences {
         private static final Form<NeckDesign> FORM = Form.<NeckDesign>of("neck-design")
                 .fact("name", Kind.NAME, "what the maker calls it", n -> n.name())
-                .factIfAny(
-                        "scale",
-                        Kind.answer(Scale.Sentences.IN_NECK),
-                        "of the frets",
-                        n -> Optional.ofNullable(n.scale))
+                .fact("scale", Kind.answer(Scale.Sentences.IN_NECK), "of the frets", n -> n.scale)
                 .fact("frets", Kind.WHOLE, "how many", n -> n.frets())
                 .factIfAny("fannedFrets", Kind.ANSWER, "between two scales", NeckDesign::fannedFrets)
                 .fact("bodyAtFret", Kind.WHOLE, "where the body begins", n -> n.bodyAtFret())
@@ -467,10 +506,7 @@ public final class NeckDesign extends Noun<NeckDesign> {
                         "its shape",
                         n -> n.values().find(BACK))
                 .factIfAny(
-                        "wood",
-                        Kind.NAME,
-                        "of the neck, by name",
-                        n -> n.woodIfGiven().map(Wood::name))
+                        "wood", Kind.NAME, "of the neck, by name", n -> n.wood().map(Wood::name))
                 .factIfAny(
                         "rod",
                         Kind.answer(Rod.Sentences.FORM),

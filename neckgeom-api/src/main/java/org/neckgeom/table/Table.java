@@ -37,7 +37,7 @@ public final class Table<T> {
     private final List<List<Key<T, ?>>> rivals = new ArrayList<>();
     private final List<List<Key<T, ?>>> together = new ArrayList<>();
     private final Map<Integer, Set<Key<?, ?>>> here = new HashMap<>();
-    private final Map<Key<?, ?>, Key<?, ?>> instead = new HashMap<>();
+    private final Map<Key<T, ?>, Key<T, ?>> instead = new HashMap<>();
     private Moves moves = Moves.none();
     private boolean isUsed;
 
@@ -98,6 +98,17 @@ public final class Table<T> {
      */
     public <V> Key<T, V> optional(String key, Type<V> type, String meaning) {
         return add(key, type, null, false, false, meaning);
+    }
+
+    /**
+     * Adds a key of another table as one that must be given.
+     *
+     * @param <V> the type of its value
+     * @param like the other key, whose name, type and meaning it has
+     * @return the key
+     */
+    public <V> Key<T, V> neededLike(Key<?, V> like) {
+        return add(Objects.requireNonNull(like, "like").name(), like.type, null, true, false, like.about());
     }
 
     /**
@@ -224,9 +235,9 @@ public final class Table<T> {
     }
 
     /**
-     * States that a key which a larger document asks for is not missed where another is given.
+     * States that a needed key is not missed where another is given.
      *
-     * @param key of this table
+     * @param key of this table, needed
      * @param other of this table
      */
     public void unless(Key<T, ?> key, Key<T, ?> other) {
@@ -361,7 +372,7 @@ public final class Table<T> {
     void refuseLacking(Values<T> values) {
         boolean isWhole = here.isEmpty();
         for (int i = 0; i < keys.size(); i++) {
-            isWhole &= !keys.get(i).isNeeded || values.has(keys.get(i));
+            isWhole &= !isMissed(keys.get(i), values);
         }
         List<Fault> lacking = isWhole ? List.of() : lacking(values);
         if (!lacking.isEmpty()) {
@@ -369,10 +380,14 @@ public final class Table<T> {
         }
     }
 
+    private boolean isMissed(Key<T, ?> key, Values<T> values) {
+        return key.isNeeded && !values.has(key) && !(instead.containsKey(key) && values.has(instead.get(key)));
+    }
+
     private List<Fault> lacking(Values<T> values) {
         List<Fault> lacking = new ArrayList<>();
         for (Key<T, ?> key : keys) {
-            if (key.isNeeded && !values.has(key)) {
+            if (isMissed(key, values)) {
                 lacking.add(new Fault(key.name(), "missing", missing(key.label(), key), ""));
             } else if (here.containsKey(key.index)) {
                 lackingIn(key, values, lacking);
@@ -385,8 +400,7 @@ public final class Table<T> {
         Table<V> inner = ((GroupType<V>) key.type).table();
         Values<V> given = inner.split(values.at(key));
         for (Key<V, ?> each : inner.keys) {
-            boolean hasOther = inner.instead.containsKey(each) && !given.isLacking(inner.instead.get(each));
-            if (whole(key).contains(each) && given.isLacking(each) && !hasOther) {
+            if (whole(key).contains(each) && given.isLacking(each)) {
                 lacking.addAll(missing(each));
             }
         }

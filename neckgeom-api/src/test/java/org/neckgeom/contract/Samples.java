@@ -459,10 +459,7 @@ public final class Samples {
                 group(() -> Channel.Cut.TABLE.read(Tree.of(Map.of("clearance", "2 mm")))));
         groups(
                 NeckDesign.class,
-                group(
-                        () -> NeckDesign.named("bench"),
-                        () -> NeckDesign.named("bench").frets(20)),
-                group(Samples::neck, () -> neck().bodyAtFret(12)),
+                group(Samples::neck, () -> neck().bodyAtFret(12), () -> neck().frets(20)),
                 group(() -> neck().frets(18)),
                 group(() -> neck().bodyAtFret(14)),
                 group(() -> neck().wood(Wood.SAPELE)));

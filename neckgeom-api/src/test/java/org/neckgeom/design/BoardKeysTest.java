@@ -200,9 +200,11 @@ class BoardKeysTest {
     @Test
     void scaleOfFannedFrets_followsFromTheFan() {
         NeckDesign fanned = NeckDesign.named("fan")
-                .fannedFrets(Fan.between(mm(699), mm(673)).squareAt(7))
+                .fannedFrets(
+                        Fan.between(mm(699), mm(673)).squareAt(7),
+                        STRINGS.diameters(mm(1)).across(Across.of(mm(4), mm(56))))
                 .fingerboard(Fingerboard.tapered(mm(44), mm(58)))
-                .strings(STRINGS.diameters(mm(1)).across(Across.of(mm(4), mm(56))));
+                .back(BackProfile.between(mm(14), mm(16)));
 
         assertThat(fanned.scale().lengthMm()).isCloseTo(685.927084, within(1e-6));
         assertThat(fanned.scale().divisions()).isEqualTo(12);
@@ -213,12 +215,12 @@ class BoardKeysTest {
     }
 
     @Test
-    void scaleOfFannedFrets_isRefusedUntilTheStringsAreSpread() {
-        NeckDesign fanned = NeckDesign.named("fan")
-                .fannedFrets(Fan.between(mm(699), mm(673)).squareAt(7));
+    void fannedFrets_areRefusedWhereTheStringsAreNotSpread() {
+        NeckDesign.NeedsBack fanned = NeckDesign.named("fan")
+                .fannedFrets(Fan.between(mm(699), mm(673)).squareAt(7), STRINGS)
+                .fingerboard(Fingerboard.tapered(mm(44), mm(58)));
 
-        assertThatThrownBy(fanned::scale)
+        assertThatThrownBy(() -> fanned.back(BackProfile.between(mm(14), mm(16))))
                 .hasMessage("fanned frets are given, but not how the strings are spread: give across of the strings");
-        assertThat(fanned.scale(mm(1)).fannedFrets()).isPresent();
     }
 }

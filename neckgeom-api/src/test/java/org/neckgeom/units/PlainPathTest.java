@@ -14,6 +14,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
@@ -32,7 +34,10 @@ class PlainPathTest {
             Estimate<Length> offset = Estimate.of(ShopUnits.mm(0.14), ShopUnits.thou(0.8));
             System.out.println(Verdict.of(offset, Limits.within(ShopUnits.length("0.15 mm"))));
             System.out.println(TrialCut.walls(ShopUnits.inch("1 3/16"), ShopUnits.inch(1.2)));
-            System.out.println(NeckDesign.named("plain").scale(ShopUnits.mm(560)));
+            System.out.println(NeckDesign.named("plain")
+                    .scale(ShopUnits.mm(560))
+                    .fingerboard(Fingerboard.tapered(ShopUnits.mm(34), ShopUnits.mm(46)))
+                    .back(BackProfile.between(ShopUnits.mm(14), ShopUnits.mm(16))));
             System.out.println(ShopUnits.pitch("A3").plus(ShopUnits.rpm(60)));
             System.out.println(offset.expanded(ShopUnits.percent(95)).in(ShopUnit.INCH));
             try {

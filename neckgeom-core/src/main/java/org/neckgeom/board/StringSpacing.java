@@ -71,18 +71,17 @@ public final class StringSpacing implements Answer {
 
     private static Optional<StringPlaces> ofNeck(
             NeckDesign neck, BiFunction<StringSpacing.Wanted, Across, StringSpacing> span) {
-        if (!Objects.requireNonNull(neck, "neck").hasStrings()) {
-            return Optional.empty();
-        }
-        return neck.strings().across().map(across -> {
-            Amount<Length> pair = across.inPair().orElse(neck.style().amount(0));
-            StringSpacing spacing = span.apply(of(neck.strings(), pair), across);
-            return switch (across.spacing()) {
-                case EQUAL_CENTRES -> spacing.equalCentres();
-                case EQUAL_GAPS -> spacing.equalGaps();
-                case GRADUATED -> spacing.graduated(across.growth().orElseThrow());
-            };
-        });
+        return Objects.requireNonNull(neck, "neck")
+                .strings()
+                .flatMap(strings -> strings.across().map(across -> {
+                    Amount<Length> pair = across.inPair().orElse(neck.style().amount(0));
+                    StringSpacing spacing = span.apply(of(strings, pair), across);
+                    return switch (across.spacing()) {
+                        case EQUAL_CENTRES -> spacing.equalCentres();
+                        case EQUAL_GAPS -> spacing.equalGaps();
+                        case GRADUATED -> spacing.graduated(across.growth().orElseThrow());
+                    };
+                }));
     }
 
     /**

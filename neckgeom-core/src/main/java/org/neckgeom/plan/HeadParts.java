@@ -123,7 +123,7 @@ final class HeadParts {
     /** The pull of every single string, those of a course one after the other. */
     @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type can't be made otherwise; it is only read
     private static Quantity<Force>[] pulls(NeckDesign design) {
-        int inCourse = design.strings().inCourse();
+        int inCourse = design.strings().orElseThrow().inCourse();
         return StringLoad.of(design).tensions().stream()
                 .flatMap(one -> Collections.nCopies(inCourse, one).stream())
                 .toArray(Quantity[]::new);

@@ -32,6 +32,7 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.shop.Shop;
+import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -295,7 +296,7 @@ final class SetUpParts {
         double deepest = deepest(passes);
         double half = plan.shop().cutter().diameterMm() / 2;
         boolean soft = plan.design()
-                .woodIfGiven()
+                .wood()
                 .filter(wood -> wood.has(WoodFigure.Kind.DENSITY))
                 .map(wood -> wood.densityKgPerM3() < SOFT_KG_PER_M3)
                 .orElse(false);
@@ -325,9 +326,8 @@ final class SetUpParts {
     /** What the cutter goes through in the deepest pass, where feed and speed are told. */
     private static Optional<PlanPart> cutterLoad(NeckPlan plan) {
         Shop shop = plan.shop();
-        if (shop.feed().isEmpty()
-                || shop.turning().isEmpty()
-                || plan.design().woodIfGiven().isEmpty()) {
+        Optional<Wood> wood = plan.design().wood();
+        if (shop.feed().isEmpty() || shop.turning().isEmpty() || wood.isEmpty()) {
             return Optional.empty();
         }
         Channel channel = plan.design().channel().orElseThrow();
@@ -335,7 +335,7 @@ final class SetUpParts {
         Passes rule = passes(shop);
         double deepest =
                 Math.max(deepest(slot.passes(rule)), channel.hasPocket() ? deepest(slot.pocketPasses(rule)) : 0);
-        CutterLoad load = CutterLoad.of(shop.cutter(), plan.design().wood())
+        CutterLoad load = CutterLoad.of(shop.cutter(), wood.get())
                 .feed(shop.feed().get(), shop.turning().get())
                 .pass(plan.style().amount(deepest));
         return Optional.of(PlanPart.of(PlanSection.titled("cutter-load", "Cutter under load, estimated", plan.style())

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.StringSpacing;
@@ -33,14 +34,20 @@ final class NeckModel {
     private NeckModel() {}
 
     static Wood boardWood(NeckDesign neck) {
-        return neck.fingerboard()
-                .wood()
-                .orElseThrow(() -> Refusal.because(
-                        "fingerboard's wood",
-                        "missing",
-                        "\"" + neck.name()
-                                + "\" needs its fingerboard's wood for this, but has none: add .wood(...) to the"
-                                + " fingerboard"));
+        return needed(neck.fingerboard().wood(), neck, "fingerboard's wood", "add .wood(...) to the fingerboard");
+    }
+
+    static Wood wood(NeckDesign neck) {
+        return needed(neck.wood(), neck, "wood", "add .wood(...)");
+    }
+
+    static StringSet strings(NeckDesign neck) {
+        return needed(neck.strings(), neck, "strings", "add .strings(...)");
+    }
+
+    private static <T> T needed(Optional<T> part, NeckDesign neck, String what, String remedy) {
+        return part.orElseThrow(() -> Refusal.because(
+                what, "missing", "\"" + neck.name() + "\" needs its " + what + " for this, but has none: " + remedy));
     }
 
     static NeckBeam beam(NeckDesign neck) {
@@ -70,7 +77,7 @@ final class NeckModel {
                         thickness,
                         radius,
                         boardWood(neck).modulusMPa()),
-                new NeckBeam.Back(halfWidth, depth, bass, treble, neck.wood().modulusMPa()),
+                new NeckBeam.Back(halfWidth, depth, bass, treble, wood(neck).modulusMPa()),
                 channel,
                 channel == null ? 0 : modulus(channel.rod()),
                 List.of());
@@ -114,7 +121,7 @@ final class NeckModel {
 
     /** Pull of a single string of each course, N: as given, from mass per length, or as plain steel of its diameter. */
     static double[] tensions(NeckDesign neck) {
-        StringSet strings = neck.strings();
+        StringSet strings = strings(neck);
         double[] told = strings.tensionsN();
         if (told.length > 0) {
             return told;
@@ -142,13 +149,13 @@ final class NeckModel {
 
     /** Scale of each course, mm: its own where the frets are fanned, that of the middle of the two strings of a pair. */
     private static double[] scales(NeckDesign neck) {
-        double[] scales = new double[neck.strings().courses()];
+        double[] scales = new double[strings(neck).courses()];
         Arrays.fill(scales, neck.scale().lengthMm());
         FannedFrets.of(neck).ifPresent(fan -> {
             List<Amount<Length>> each = fan.scales(
                     StringSpacing.atNut(neck).orElseThrow(),
                     StringSpacing.atSaddle(neck).orElseThrow());
-            int inCourse = neck.strings().inCourse();
+            int inCourse = strings(neck).inCourse();
             for (int i = 0; i < scales.length; i++) {
                 int first = inCourse * i;
                 int last = first + inCourse - 1;
@@ -165,7 +172,7 @@ final class NeckModel {
     static StringPull pull(NeckDesign neck, StringHeights heights) {
         double[] tensions = tensions(neck);
         double scale = neck.scale().lengthMm();
-        int inCourse = neck.strings().inCourse();
+        int inCourse = strings(neck).inCourse();
         StringPull pull = StringPull.NONE;
         for (int i = 0; i < tensions.length; i++) {
             double place = tensions.length == 1 ? 0 : 2.0 * i / (tensions.length - 1) - 1;

@@ -72,14 +72,15 @@ public final class NeckWeather implements Answer {
 
     /** {@return the change of the neck's width at the body joint, under the fingerboard} */
     public SizeChange neckAtBody() {
-        return across(2 * neck.halfWidthAtMm(neck.bodyJointMm()), neck.wood());
+        return across(2 * neck.halfWidthAtMm(neck.bodyJointMm()), NeckModel.wood(neck));
     }
 
     /** {@return how the rod fits its channel, if there is one; the play before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
                 .map(channel -> SlotFit.of(
-                        across(channel.widthMm(), neck.wood()), channel.rod().widthMm()));
+                        across(channel.widthMm(), NeckModel.wood(neck)),
+                        channel.rod().widthMm()));
     }
 
     @Override

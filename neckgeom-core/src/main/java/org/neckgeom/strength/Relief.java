@@ -288,7 +288,7 @@ public final class Relief implements Answer {
     }
 
     List<Wood> pair() {
-        return List.of(neck.wood(), NeckModel.boardWood(neck));
+        return List.of(NeckModel.wood(neck), NeckModel.boardWood(neck));
     }
 
     int fromFret() {
@@ -368,7 +368,8 @@ public final class Relief implements Answer {
 
     static ModulusSpread spread(NeckDesign neck) {
         return ModulusSpread.of(
-                neck.wood().modulusVariation(), NeckModel.boardWood(neck).modulusVariation());
+                NeckModel.wood(neck).modulusVariation(),
+                NeckModel.boardWood(neck).modulusVariation());
     }
 
     /** Both, or nothing of a neck with a part missing. */

@@ -176,7 +176,7 @@ public final class Stress implements Answer {
     }
 
     private Wood wood() {
-        return question.neck().wood();
+        return NeckModel.wood(question.neck());
     }
 
     private Wood boardWood() {

@@ -42,8 +42,8 @@ public final class StringLoad implements Answer {
                     "inCourse",
                     Kind.WHOLE,
                     "strings in a course",
-                    load -> load.neck.strings().inCourse())
-            .phrase("course", load -> load.neck.strings().inCourse() > 1, ", {inCourse} to a course")
+                    load -> NeckModel.strings(load.neck).inCourse())
+            .phrase("course", load -> NeckModel.strings(load.neck).inCourse() > 1, ", {inCourse} to a course")
             .line(
                     "pulls",
                     "each string",
@@ -108,7 +108,7 @@ public final class StringLoad implements Answer {
     public double totalNewton() {
         double sum = 0;
         for (double tension : tensions) {
-            sum += tension * neck.strings().inCourse();
+            sum += tension * NeckModel.strings(neck).inCourse();
         }
         return sum;
     }

@@ -6,6 +6,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.hipparchus.dfp.Dfp;
+import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
@@ -83,12 +84,13 @@ public final class BoardChecks {
         }
         NeckDesign compound = NeckDesign.named("compound")
                 .scale(mm(648))
-                .frets(22)
-                .bodyAtFret(16)
                 .fingerboard(Fingerboard.tapered(mm(43), mm(57))
                         .secondAtFret(22)
                         .thickness(mm(6))
-                        .radius(inch(10), inch(16)));
+                        .radius(inch(10), inch(16)))
+                .back(BackProfile.between(mm(14), mm(16)))
+                .frets(22)
+                .bodyAtFret(16);
         checks.check("10 in at the nut, 16 at fret 22: at the bridge", Source.TRADE, "", Status.PRACTICE, "in")
                 .figure(18.3, BoardShape.of(compound).radiusAtSaddle(mm(648)).house() / 25.4, 0.1)
                 .of("BoardShape.radiusAtSaddle");

@@ -7,6 +7,7 @@ import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 
@@ -112,6 +113,11 @@ class BoardShapeTest {
     }
 
     private static NeckDesign neck(Fingerboard board) {
-        return NeckDesign.named("test").scale(mm(648)).bodyAtFret(14).frets(20).fingerboard(board);
+        return NeckDesign.named("test")
+                .scale(mm(648))
+                .fingerboard(board)
+                .back(BackProfile.between(mm(14), mm(16)))
+                .bodyAtFret(14)
+                .frets(20);
     }
 }

@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.mm;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
+import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
@@ -68,7 +69,8 @@ class FannedFretsTest {
     void onEdges_isWhereTheLineMeetsTheBoardByJts() {
         NeckDesign neck = NeckDesign.named("fan")
                 .scale(FRETS.centrelineScale())
-                .fingerboard(Fingerboard.tapered(mm(45), mm(57)).secondAtFret(12));
+                .fingerboard(Fingerboard.tapered(mm(45), mm(57)).secondAtFret(12))
+                .back(BackProfile.between(mm(14), mm(16)));
         double half = FRETS.centrelineScale().house() / 2;
         for (int n : new int[] {0, 3, 7, 12, 20}) {
             double share = 1 - Math.pow(2, -n / 12.0);

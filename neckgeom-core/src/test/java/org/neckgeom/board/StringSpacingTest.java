@@ -9,6 +9,7 @@ import static org.neckgeom.units.ShopUnits.pitch;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
@@ -97,9 +98,10 @@ class StringSpacingTest {
     void overhang_isTheBoardsEdgeLessTheStringsEdgeOnTwoTapers() {
         NeckDesign neck = NeckDesign.named("test")
                 .scale(mm(648))
+                .fingerboard(Fingerboard.tapered(mm(44.5), mm(56)))
+                .back(BackProfile.between(mm(14), mm(16)))
                 .bodyAtFret(14)
-                .frets(20)
-                .fingerboard(Fingerboard.tapered(mm(44.5), mm(56)));
+                .frets(20);
         StringPlaces nut = SIX.inside(mm(44.5), mm(3)).equalGaps();
         StringPlaces saddle = SIX.across(mm(56)).equalCentres();
 
@@ -121,9 +123,10 @@ class StringSpacingTest {
     void overhang_betweenASlantedNutAndSaddle_isMeasuredWhereTheFretMeetsTheEdge() {
         NeckDesign neck = NeckDesign.named("test")
                 .scale(mm(685.94))
+                .fingerboard(Fingerboard.tapered(mm(46), mm(58.5)))
+                .back(BackProfile.between(mm(14), mm(16)))
                 .bodyAtFret(14)
-                .frets(21)
-                .fingerboard(Fingerboard.tapered(mm(46), mm(58.5)));
+                .frets(21);
         StringPlaces nut = SIX.inside(mm(46), mm(3)).equalCentres();
         StringPlaces saddle = SIX.across(mm(58)).equalCentres();
         FannedFrets fan =

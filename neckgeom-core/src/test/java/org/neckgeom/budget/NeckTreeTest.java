@@ -6,13 +6,18 @@ import static org.neckgeom.units.ShopUnits.mm;
 
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.measure.Spread;
 
 class NeckTreeTest {
 
-    private static final NeckDesign DESIGN =
-            NeckDesign.named("steel-string").scale(mm(648)).bodyAtFret(14);
+    private static final NeckDesign DESIGN = NeckDesign.named("steel-string")
+            .scale(mm(648))
+            .fingerboard(Fingerboard.tapered(mm(43), mm(57)))
+            .back(BackProfile.between(mm(14), mm(16)))
+            .bodyAtFret(14);
 
     @Test
     void stringLine_doesNotFeelTheCentringFromTheChannel() {

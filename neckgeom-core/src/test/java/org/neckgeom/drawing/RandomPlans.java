@@ -140,10 +140,10 @@ public final class RandomPlans {
         back = lot() ? back.heelTurn(HeelTurn.from(length(290, 310), length(20, 30))) : back;
         NeckDesign design = NeckDesign.named("No. " + random.nextInt(1000) + " \"\u00e9\" <&>")
                 .scale(Scale.of(length(600, 620)).divisions(random.nextInt(12, 20)))
-                .frets(20)
-                .bodyAtFret(14)
                 .fingerboard(board)
                 .back(back)
+                .frets(20)
+                .bodyAtFret(14)
                 .channel(channel)
                 .head(head());
         design = lot() ? design.wood(wood()) : design;
@@ -271,8 +271,8 @@ public final class RandomPlans {
     }
 
     private static int count(NeckDesign design) {
-        return design.hasStrings()
-                ? design.strings().courses() * design.strings().inCourse()
+        return design.strings().isPresent()
+                ? design.strings().get().courses() * design.strings().get().inCourse()
                 : 2;
     }
 

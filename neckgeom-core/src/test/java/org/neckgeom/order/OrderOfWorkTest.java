@@ -6,6 +6,8 @@ import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
+import org.neckgeom.design.BackProfile;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
@@ -344,10 +346,12 @@ class OrderOfWorkTest {
 
     @Test
     void forNeck_leavesOutWhatTheDesignHasNoUseFor() {
-        NeckDesign bare = NeckDesign.named("plain").head(Head.flat());
-        NeckDesign full = NeckDesign.named("full")
+        NeckDesign bare = NeckDesign.named("plain")
                 .scale(mm(560))
-                .rod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
+                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                .back(BackProfile.between(mm(14), mm(16)))
+                .head(Head.flat());
+        NeckDesign full = bare.rod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                 .head(Head.pitched(deg(13)).veneer(mm(2), mm(0)).backVeneer(mm(1)));
 
         OrderPlan plain = OrderOfWork.forNeck(bare).plan();

@@ -48,10 +48,10 @@ public final class Necks {
     public static NeckDesign bass() {
         return NeckDesign.named("Bass <four> & \"flat\" head")
                 .scale(inch(34))
-                .frets(24)
-                .bodyAtFret(17)
                 .fingerboard(Fingerboard.tapered(inch(1.5), inch(2.3)).thickness(inch(0.25)))
                 .back(BackProfile.between(inch(0.65), inch(0.72)).asymmetric(2, 2.5))
+                .frets(24)
+                .bodyAtFret(17)
                 .wood(Wood.SUGAR_MAPLE)
                 .channel(Channel.forRod(Rod.singleAction(inch(24), inch(0.25)).adjustedAt(End.HEEL))
                         .coveredBy(inch(0.125))

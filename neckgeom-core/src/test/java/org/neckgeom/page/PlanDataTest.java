@@ -49,8 +49,6 @@ class PlanDataTest {
     private static NeckDesign rich() {
         return NeckDesign.named("\u00e9\u2033 \"all\" \\ parts <told>")
                 .scale(Scale.of(inch(25.5)).divisions(19))
-                .frets(31)
-                .bodyAtFret(22)
                 .fingerboard(Fingerboard.tapered(mm(43.1), inch(2.25))
                         .secondAtFret(19)
                         .thickness(mm(5.9), mm(6.3))
@@ -61,6 +59,8 @@ class PlanDataTest {
                                 .modulusVariation(percent(17.3))
                                 .shrinkage(percent(4.4), percent(8.8))))
                 .back(BackProfile.between(mm(20.1), mm(22.7)).atFrets(2, 17).asymmetric(1.9, 2.6))
+                .frets(31)
+                .bodyAtFret(22)
                 .wood(Wood.SUGAR_MAPLE)
                 .channel(Channel.forRod(Rod.carbonBar(mm(381.7)).section(mm(6.4), mm(9.53)))
                         .startingAt(mm(-7.3))

@@ -248,16 +248,16 @@ class PlanRoundTripTest {
         Fan fan = Fan.between(mm(570), mm(548.3)).squareAt(6);
         StringSet strings = OCTAVE.design()
                 .strings()
+                .orElseThrow()
                 .diameters(mm(1))
                 .across(Across.of(mm(2.5), mm(45)).inPair(mm(3)));
         NeckDesign design = NeckDesign.named("fan")
-                .fannedFrets(fan)
-                .fretsToTheOctave(19)
-                .bodyAtFret(20)
+                .fannedFrets(fan, strings)
                 .fingerboard(OCTAVE.design().fingerboard())
                 .back(OCTAVE.design().back())
-                .channel(OCTAVE.design().channel().orElseThrow())
-                .strings(strings);
+                .fretsToTheOctave(19)
+                .bodyAtFret(20)
+                .channel(OCTAVE.design().channel().orElseThrow());
         NeckPlan plan = NeckPlan.of(design, OCTAVE.blank(), OCTAVE.shop());
         String json = PlanData.of(plan).toJson();
 

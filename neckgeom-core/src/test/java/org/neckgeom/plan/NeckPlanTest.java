@@ -20,6 +20,7 @@ import org.neckgeom.budget.Workmanship;
 import org.neckgeom.channel.FenceMove;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
+import org.neckgeom.design.Fingerboard;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fixture.SampleBench;
@@ -235,9 +236,12 @@ class NeckPlanTest {
                 "shop.cutter.diameter must be 6 mm or less, the channel's width: a thinner cutter, or a channel with 0.1 mm of"
                         + " side play, but was 6.1 mm");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> of(NeckDesign.named("bare").scale(mm(560)), SampleBench.octaveBlank()))
-                .withMessageContaining("fingerboard is missing; give ")
-                .withMessageContaining("back is missing; give ")
+                .isThrownBy(() -> of(
+                        NeckDesign.named("bare")
+                                .scale(mm(560))
+                                .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
+                                .back(BackProfile.between(mm(14), mm(16))),
+                        SampleBench.octaveBlank()))
                 .withMessageContaining("rod is missing; give ");
         refused(
                 () -> PLAIN.fenceMoved(FenceMove.toward(mm(1))),

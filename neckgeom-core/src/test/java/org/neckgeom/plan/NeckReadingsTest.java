@@ -65,10 +65,10 @@ class NeckReadingsTest {
 
     private static final NeckDesign NECK = NeckDesign.named("Read on")
             .scale(mm(600))
-            .frets(20)
-            .bodyAtFret(12)
             .fingerboard(Fingerboard.tapered(mm(42), mm(52)).thickness(mm(6)))
             .back(BackProfile.between(mm(16), mm(18)).rounded())
+            .frets(20)
+            .bodyAtFret(12)
             .channel(Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(9)))
                     .startingAt(mm(5))
                     .clearance(mm(0.3)))

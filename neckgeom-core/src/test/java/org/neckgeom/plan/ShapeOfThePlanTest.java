@@ -39,10 +39,10 @@ class ShapeOfThePlanTest {
 
     private static final NeckDesign NECK = NeckDesign.named("Two strings")
             .scale(mm(600))
-            .frets(20)
-            .bodyAtFret(14)
             .fingerboard(Fingerboard.tapered(mm(40), mm(50)).thickness(mm(6)))
             .back(BackProfile.between(mm(15), mm(17)).rounded())
+            .frets(20)
+            .bodyAtFret(14)
             .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(8))).startingAt(mm(5)))
             .strings(StringSet.of(pitch("D3"), pitch("A3")).tensions(newton(80)))
             .wood(Wood.BLACK_WALNUT)
@@ -62,7 +62,8 @@ class ShapeOfThePlanTest {
 
     /** Two strings of 1 mm, 30 mm apart at the nut on a board of 40 mm there. */
     private static NeckDesign across(NeckDesign neck, double apartAtSaddle) {
-        return neck.strings(neck.strings().diameters(mm(1)).across(Across.of(mm(4.5), mm(apartAtSaddle + 1))));
+        return neck.strings(
+                neck.strings().orElseThrow().diameters(mm(1)).across(Across.of(mm(4.5), mm(apartAtSaddle + 1))));
     }
 
     private static Head posts(double along) {

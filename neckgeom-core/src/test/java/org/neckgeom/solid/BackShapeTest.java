@@ -122,9 +122,9 @@ class BackShapeTest {
     private static NeckDesign neck() {
         return NeckDesign.named("octave mandolin")
                 .scale(SCALE)
-                .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
-                .back(BackProfile.between(mm(14.5), mm(16.5)));
+                .back(BackProfile.between(mm(14.5), mm(16.5)))
+                .bodyAtFret(14);
     }
 
     private static NeckDesign turned(double volute, double radius) {

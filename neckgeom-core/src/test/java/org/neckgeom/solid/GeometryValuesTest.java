@@ -194,9 +194,9 @@ class GeometryValuesTest {
     private static NeckDesign neck(double d) {
         return NeckDesign.named("octave mandolin")
                 .scale(mm(560))
-                .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34 + d), mm(46)).radius(mm(400)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).asymmetric(2.2, 2))
+                .bodyAtFret(14)
                 .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))));
     }
 }

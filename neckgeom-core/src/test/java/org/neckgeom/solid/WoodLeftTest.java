@@ -354,11 +354,11 @@ class WoodLeftTest {
     private static NeckDesign neck() {
         return NeckDesign.named("octave mandolin")
                 .scale(mm(560))
-                .frets(20)
-                .bodyAtFret(14)
                 .fingerboard(
                         Fingerboard.tapered(mm(34), mm(46)).thickness(mm(6)).radius(mm(400)))
-                .back(BackProfile.between(mm(14.5), mm(16.5)).rounded());
+                .back(BackProfile.between(mm(14.5), mm(16.5)).rounded())
+                .frets(20)
+                .bodyAtFret(14);
     }
 
     @Test

@@ -39,7 +39,7 @@ final class FiniteDifferenceNeck {
         for (int i = 0; i < tensions.length; i++) {
             atNut[i] = overGlueFace(neck, 0, i, 1.5);
             slope[i] = (overGlueFace(neck, scale / 2, i, 3.1) - atNut[i]) / (scale / 2);
-            along += neck.strings().inCourse() * tensions[i] * Math.cos(Math.atan(slope[i]));
+            along += neck.strings().orElseThrow().inCourse() * tensions[i] * Math.cos(Math.atan(slope[i]));
         }
         for (int i = 1; i <= STEPS; i++) {
             double x = i * h;
@@ -54,7 +54,7 @@ final class FiniteDifferenceNeck {
             matrix.addToEntry(i - 1, 0, -f * along * (1 - x / scale));
             double moment = 0;
             for (int s = 0; s < tensions.length; s++) {
-                double pull = neck.strings().inCourse() * tensions[s] * Math.cos(Math.atan(slope[s]));
+                double pull = neck.strings().orElseThrow().inCourse() * tensions[s] * Math.cos(Math.atan(slope[s]));
                 moment += pull * (atNut[s] + slope[s] * x - layers[0]);
             }
             loads.setEntry(i - 1, 0, f * moment);
@@ -67,20 +67,23 @@ final class FiniteDifferenceNeck {
     }
 
     private static double[] tensions(NeckDesign neck) {
-        double[] told = neck.strings().tensionsN();
+        double[] told = neck.strings().orElseThrow().tensionsN();
         if (told.length > 0) {
             return told;
         }
-        double[] pull = new double[neck.strings().courses()];
+        double[] pull = new double[neck.strings().orElseThrow().courses()];
         for (int i = 0; i < pull.length; i++) {
-            double speed = 2 * neck.scale().lengthMm() / 1000 * neck.strings().pitchesHz()[i];
-            pull[i] = neck.strings().massesGramPerMetre()[i] / 1000 * speed * speed;
+            double speed = 2
+                    * neck.scale().lengthMm()
+                    / 1000
+                    * neck.strings().orElseThrow().pitchesHz()[i];
+            pull[i] = neck.strings().orElseThrow().massesGramPerMetre()[i] / 1000 * speed * speed;
         }
         return pull;
     }
 
     private static double overGlueFace(NeckDesign neck, double x, int course, double overBoard) {
-        int n = neck.strings().courses();
+        int n = neck.strings().orElseThrow().courses();
         double edge = neck.halfWidthAtMm(x) - 3;
         double y = -edge + 2 * edge * course / (n - 1);
         double r = neck.crownRadiusAtMm(x);
@@ -105,7 +108,7 @@ final class FiniteDifferenceNeck {
         double r = neck.crownRadiusAtMm(x);
         double bass = neck.back().bassPower();
         double treble = neck.back().treblePower();
-        double back = neck.wood().modulusMPa();
+        double back = neck.wood().orElseThrow().modulusMPa();
         double board = neck.fingerboard().wood().orElseThrow().modulusMPa();
         Optional<Channel> channel = neck.channel();
         DoubleUnaryOperator slot = below -> channel.filter(c -> below < c.depthAtMm(x)
@@ -153,7 +156,7 @@ final class FiniteDifferenceNeck {
             double lifted = atNut + strings[0];
             double height = lifted + (atSaddle - lifted) * x / scale;
             double along = Math.cos(Math.atan((atSaddle - atNut) / scale));
-            sum += neck.strings().inCourse() * tensions[i] * along * (height - axis - rise(x, 0));
+            sum += neck.strings().orElseThrow().inCourse() * tensions[i] * along * (height - axis - rise(x, 0));
         }
         return sum;
     }

@@ -40,13 +40,13 @@ class StrengthPropertiesTest {
     private static NeckDesign neck(double k, double depth, double gigapascal, double t, double slot, boolean inches) {
         return NeckDesign.named("random")
                 .scale(told(k * 620, inches))
-                .frets(20)
-                .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(told(k * 42, inches), told(k * 54, inches))
                         .thickness(told(k * 6, inches))
                         .radius(told(k * 300, inches))
                         .wood(Wood.named("board").modulus(gigapascal(gigapascal * 1.2))))
                 .back(BackProfile.between(told(k * depth, inches), told(k * (depth + 2), inches)))
+                .frets(20)
+                .bodyAtFret(14)
                 .wood(Wood.named("neck").modulus(gigapascal(gigapascal)))
                 .rod(Rod.twoWay(told(k * 300, inches)).section(told(k * 6, inches), told(k * slot, inches)))
                 .strings(StringSet.of(pitch("D3"), pitch("A3"), pitch("E4")).tensions(newton(t)));

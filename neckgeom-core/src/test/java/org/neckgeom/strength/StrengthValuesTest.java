@@ -42,10 +42,10 @@ class StrengthValuesTest {
                 () -> Sections.of(neck),
                 () -> Sections.of(neck).atFret(5),
                 () -> StringLoad.of(neck),
-                () -> dry.across(mm(46), neck.wood()),
-                () -> dry.fretEnds(mm(46), neck.wood()),
-                () -> dry.slotFit(mm(6.3), mm(6), neck.wood()),
-                () -> dry.readOnDifferentDays(mm(60), neck.wood()),
+                () -> dry.across(mm(46), neck.wood().orElseThrow()),
+                () -> dry.fretEnds(mm(46), neck.wood().orElseThrow()),
+                () -> dry.slotFit(mm(6.3), mm(6), neck.wood().orElseThrow()),
+                () -> dry.readOnDifferentDays(mm(60), neck.wood().orElseThrow()),
                 () -> dry.on(neck));
     }
 

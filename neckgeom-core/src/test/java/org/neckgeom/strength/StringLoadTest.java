@@ -120,13 +120,14 @@ class StringLoadTest {
     @Test
     void tensions_ofFannedFretsAreThoseOfEachStringsOwnScale() {
         NeckDesign fanned = NeckDesign.named("fan")
-                .fannedFrets(Fan.between(mm(700), mm(650)).squareAt(7))
+                .fannedFrets(
+                        Fan.between(mm(700), mm(650)).squareAt(7),
+                        StringSet.of(hertz(100), hertz(100), hertz(100))
+                                .massesPerLength(gramPerMetre(5))
+                                .diameters(mm(1))
+                                .across(Across.of(mm(4), mm(54))))
                 .fingerboard(Fingerboard.tapered(mm(44), mm(58)))
-                .back(BackProfile.between(mm(15), mm(16)))
-                .strings(StringSet.of(hertz(100), hertz(100), hertz(100))
-                        .massesPerLength(gramPerMetre(5))
-                        .diameters(mm(1))
-                        .across(Across.of(mm(4), mm(54))));
+                .back(BackProfile.between(mm(15), mm(16)));
 
         List<Amount<Force>> tensions = StringLoad.of(fanned).tensions();
 

@@ -431,18 +431,6 @@ class TemplateTest {
     }
 
     @Test
-    void of_refusesADesignWithoutABack() {
-        NeckDesign bare = NeckDesign.named("bare")
-                .scale(mm(500))
-                .fingerboard(SampleNecks.octaveMandolin().fingerboard());
-
-        assertEquals(
-                "\"bare\" needs its back for this, but has none: add .back(...)",
-                assertThrows(IllegalArgumentException.class, () -> Template.of(bare))
-                        .getMessage());
-    }
-
-    @Test
     void names_areNotMarkup() {
         Document svg = Xml.parsed(BASS.toSvg());
 

@@ -65,9 +65,9 @@ public class GeometryBenchmark {
         kerfMm = 1.8;
         wood = WoodLeft.under(NeckDesign.named("bench")
                 .scale(scale)
-                .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)).power(power))
+                .bodyAtFret(14)
                 .channel(Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))
                         .startingAt(mm(3))
                         .clearance(mm(0.2))));

@@ -165,9 +165,9 @@ final class Growth {
     private static WoodLeft wood() {
         return WoodLeft.under(NeckDesign.named("growth")
                 .scale(Scale.of(mm(560)))
-                .bodyAtFret(14)
                 .fingerboard(Fingerboard.tapered(mm(34), mm(46)))
                 .back(BackProfile.between(mm(14.5), mm(16.5)))
+                .bodyAtFret(14)
                 .channel(channel()));
     }
 }

@@ -51,12 +51,12 @@ public class StrengthBenchmark {
     private final ReliefScan scan = new ReliefScan(channel, 2.4);
     private final NeckDesign neck = NeckDesign.named("bench")
             .scale(mm(560))
-            .bodyAtFret(14)
             .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                     .thickness(mm(6))
                     .radius(mm(400))
                     .wood(Wood.INDIAN_ROSEWOOD))
             .back(BackProfile.between(mm(14.5), mm(16.5)).power(2.4))
+            .bodyAtFret(14)
             .wood(Wood.BLACK_WALNUT)
             .channel(channel)
             .strings(StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))

@@ -64,9 +64,6 @@ class NeckFileTest {
         assertThat(file.design())
                 .isEqualTo(NeckDesign.named("Octave mandolin, walnut")
                         .scale(mm(560))
-                        .frets(20)
-                        .bodyAtFret(14)
-                        .wood(Wood.BLACK_WALNUT)
                         .fingerboard(Fingerboard.tapered(mm(34), mm(46))
                                 .secondAtFret(14)
                                 .thickness(mm(6))
@@ -76,6 +73,9 @@ class NeckFileTest {
                         .back(BackProfile.between(mm(14.5), mm(16.5))
                                 .atFrets(1, 12)
                                 .rounded())
+                        .frets(20)
+                        .bodyAtFret(14)
+                        .wood(Wood.BLACK_WALNUT)
                         .channel(Channel.forRod(Rod.twoWay(mm(300))
                                         .section(mm(6), mm(9))
                                         .adjustedAt(End.HEAD))
@@ -173,9 +173,9 @@ class NeckFileTest {
 
         NeckDesign neck = file.design();
         assertThat(neck.scale().lengthMm()).isEqualTo(762);
-        assertThat(neck.wood().name()).isEqualTo("our own maple");
-        assertThat(neck.wood().densityKgPerM3()).isEqualTo(680);
-        assertThat(neck.wood().modulusMPa()).isCloseTo(12_100, within(1e-9));
+        assertThat(neck.wood().orElseThrow().name()).isEqualTo("our own maple");
+        assertThat(neck.wood().orElseThrow().densityKgPerM3()).isEqualTo(680);
+        assertThat(neck.wood().orElseThrow().modulusMPa()).isCloseTo(12_100, within(1e-9));
         assertThat(neck.fingerboard().nutWidthMm()).isEqualTo(44.45);
         assertThat(neck.fingerboard().secondWidthMm()).isCloseTo(66.675, within(1e-12));
         assertThat(neck.fingerboard().secondRadiusMm()).isCloseTo(406.4, within(1e-12));
@@ -190,8 +190,9 @@ class NeckFileTest {
         assertThat(head.veneerMm()).isCloseTo(1.5875, within(1e-12));
         assertThat(head.veneerShortOfNutMm()).isEqualTo(6.35);
         assertThat(head.backVeneerMm()).isCloseTo(0.79375, within(1e-12));
-        assertThat(neck.strings().pitchesHz()[2]).isEqualTo(hertz(55).house());
-        assertThat(neck.strings().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
+        assertThat(neck.strings().orElseThrow().pitchesHz()[2])
+                .isEqualTo(hertz(55).house());
+        assertThat(neck.strings().orElseThrow().massesGramPerMetre()).containsExactly(77, 44, 27, 15.5, 8.6);
         assertThat(file.blank().outOfParallelMm()).isCloseTo(-0.0762, within(1e-12));
         assertThat(file.blank().nutFromHeadEndMm()).isCloseTo(228.6, within(1e-12));
         assertThat(file.shop().fence()).isEqualTo(Fence.pivoting(inch(30)).fromPivot(inch(15), inch(27)));
