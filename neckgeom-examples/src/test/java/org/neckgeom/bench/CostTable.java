@@ -2,7 +2,7 @@ package org.neckgeom.bench;
 
 import java.util.Locale;
 
-/** What things cost, each beside what it is measured against, as the README quotes it. */
+/** What things cost, each beside what it is measured against, as BENCHMARKS.md quotes it. */
 final class CostTable {
 
     private static final double MILLION = 1e6;

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the README says that the shell prints is what it prints. */
 class ReadmeTest {
@@ -13,9 +15,10 @@ class ReadmeTest {
     private static final Pattern EXAMPLE =
             Pattern.compile("```java\n(.*?)```\\s+prints\\s+```text\n(.*?)```", Pattern.DOTALL);
 
-    @Test
-    void examples_printWhatTheReadmeStates() throws Exception {
-        Matcher example = EXAMPLE.matcher(TestShell.read(Path.of("../README.md")));
+    @ParameterizedTest
+    @CsvSource({"../README.md, 2", "../neckgeom-core/README.md, 1"})
+    void examples_printWhatTheReadmeStates(Path readme, int count) throws Exception {
+        Matcher example = EXAMPLE.matcher(TestShell.read(readme));
         int examples = 0;
         while (example.find()) {
             examples++;
@@ -28,7 +31,7 @@ class ReadmeTest {
 
             assertThat(printed).isEqualTo(example.group(2));
         }
-        assertThat(examples).as("examples with their output in the README").isEqualTo(3);
+        assertThat(examples).as("examples with their output in %s", readme).isEqualTo(count);
     }
 
     @Test
