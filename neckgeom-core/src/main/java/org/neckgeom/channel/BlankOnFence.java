@@ -11,14 +11,13 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How a neck blank runs along the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.
@@ -32,7 +31,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Defaults: the head end leads, no strip, the head not on, edges straight, a trial piece of 200 mm read at its middle, the
  * edges may be planed. Every station is from the nut, positive toward the body.
  */
-public final class BlankOnFence implements Answer {
+public final class BlankOnFence extends ValueAnswer {
 
     private static final Form<BlankOnFence> FORM = Form.<BlankOnFence>of("blank-on-fence")
             .finds("head-end-leads", run -> run.headLeads, "Blank on the fence, head end leading")
@@ -107,6 +106,7 @@ public final class BlankOnFence implements Answer {
             @Nullable Head head,
             double trialPiece,
             boolean mayBePlaned) {
+        super(blank.style());
         this.blank = blank;
         this.channel = channel;
         this.fence = fence;
@@ -394,32 +394,7 @@ public final class BlankOnFence implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return blank.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof BlankOnFence other
-                && blank.equals(other.blank)
-                && channel.equals(other.channel)
-                && fence.equals(other.fence)
-                && headLeads == other.headLeads
-                && Double.compare(crown, other.crown) == 0
-                && Objects.equals(strip, other.strip)
-                && Objects.equals(head, other.head)
-                && Double.compare(trialPiece, other.trialPiece) == 0
-                && mayBePlaned == other.mayBePlaned;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(blank, channel, fence, headLeads, crown, strip, head, trialPiece, mayBePlaned);
-    }
-
-    /** Returns the blank, the fence and what is between them. */
-    @Override
-    public String toString() {
-        return text(blank.style());
+    protected @Nullable Object[] parts() {
+        return new Object[] {blank, channel, fence, headLeads, crown, strip, head, trialPiece, mayBePlaned};
     }
 }

@@ -10,9 +10,9 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
@@ -31,7 +31,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
  * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
  */
-public final class CentringRounds implements Answer {
+public final class CentringRounds extends ValueAnswer {
 
     /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */
     private static final double STRIP_MM = 0.02;
@@ -41,7 +41,6 @@ public final class CentringRounds implements Answer {
     private final DecisionRule rule;
     private final @Nullable BlankOnFence run;
     private final @Nullable FeelerSet leaves;
-    private final LengthStyle style;
     final Evidence evidence;
 
     private CentringRounds(
@@ -51,12 +50,12 @@ public final class CentringRounds implements Answer {
             @Nullable BlankOnFence run,
             @Nullable FeelerSet leaves,
             LengthStyle style) {
+        super(style);
         this.steps = steps;
         this.bench = bench;
         this.rule = rule;
         this.run = run;
         this.leaves = leaves;
-        this.style = style;
         this.evidence = Session.of(steps, bench, run);
     }
 
@@ -92,7 +91,7 @@ public final class CentringRounds implements Answer {
      */
     public CentringRounds inBlank(BlankOnFence blank) {
         Objects.requireNonNull(blank, "blank on the fence");
-        return new CentringRounds(steps, bench, rule, blank, leaves, style);
+        return new CentringRounds(steps, bench, rule, blank, leaves, style());
     }
 
     /**
@@ -103,7 +102,7 @@ public final class CentringRounds implements Answer {
      */
     public CentringRounds bench(BenchUncertainty uncertainty) {
         Objects.requireNonNull(uncertainty, "bench uncertainty");
-        return new CentringRounds(steps, uncertainty, rule, run, leaves, style);
+        return new CentringRounds(steps, uncertainty, rule, run, leaves, style());
     }
 
     /**
@@ -113,7 +112,7 @@ public final class CentringRounds implements Answer {
      */
     public CentringRounds decision(DecisionRule decision) {
         Objects.requireNonNull(decision, "decision rule");
-        return new CentringRounds(steps, bench, decision, run, leaves, style);
+        return new CentringRounds(steps, bench, decision, run, leaves, style());
     }
 
     /**
@@ -122,7 +121,7 @@ public final class CentringRounds implements Answer {
      * @param set of gauges
      */
     public CentringRounds leaves(FeelerSet set) {
-        return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style);
+        return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style());
     }
 
     /**
@@ -177,7 +176,7 @@ public final class CentringRounds implements Answer {
                     (isCutBefore ? "a fence move" : "nothing") + " came before it");
         }
         return new CentringRounds(
-                Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
+                Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style());
     }
 
     /** {@return the steps so far; in order} */
@@ -192,7 +191,7 @@ public final class CentringRounds implements Answer {
      * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public Offset estimate() {
-        return estimate(style);
+        return estimate(style());
     }
 
     private Offset estimate(LengthStyle shown) {
@@ -233,8 +232,8 @@ public final class CentringRounds implements Answer {
         double variance = state.variance() + cutVariance() + known;
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
-                ? SlotPlace.inPieces(state.mean(), variance, nu, style)
-                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu, style);
+                ? SlotPlace.inPieces(state.mean(), variance, nu, style())
+                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu, style());
     }
 
     /** The setting that one cut and the best move after it are expected to leave. */
@@ -421,28 +420,7 @@ public final class CentringRounds implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof CentringRounds other
-                && steps.equals(other.steps)
-                && bench.equals(other.bench)
-                && rule.equals(other.rule)
-                && Objects.equals(run, other.run)
-                && Objects.equals(leaves, other.leaves);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(steps, bench, rule, run, leaves);
-    }
-
-    /** Returns the estimate and how many rounds it rests on. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected @Nullable Object[] parts() {
+        return new Object[] {steps, bench, rule, run, leaves};
     }
 }

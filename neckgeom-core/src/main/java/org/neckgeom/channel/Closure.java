@@ -10,9 +10,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
@@ -41,7 +41,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Which reading is wrong cannot be found from four single readings: any one of them could be. Repeated readings show it,
  * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
  */
-public final class Closure implements Answer {
+public final class Closure extends ValueAnswer {
 
     /** What the readings of a cut show of themselves. */
     public enum Outcome {
@@ -87,7 +87,6 @@ public final class Closure implements Answer {
     private final double uncertaintyMm;
     private final double degreesOfFreedom;
     private final boolean wallsExceedPiece;
-    private final LengthStyle style;
 
     /** What slot and piece should be, in mm; an uncertainty of NaN where that is not known. */
     private record Expected(double slotMm, double slotWithinMm, double pieceMm, double pieceWithinMm) {
@@ -115,11 +114,11 @@ public final class Closure implements Answer {
     }
 
     private Closure(TrialCut trial, Expected expected, Zeros zeros, int cuts, LengthStyle style) {
+        super(style);
         this.trial = trial;
         this.expected = expected;
         this.zeros = zeros;
         this.cuts = cuts;
-        this.style = style;
         Estimate<Length> a = trial.fenceWall();
         Estimate<Length> b = trial.farWall();
         if (isComplete()) {
@@ -187,7 +186,7 @@ public final class Closure implements Answer {
     public Closure bench(BenchUncertainty bench) {
         Objects.requireNonNull(bench, "bench uncertainty");
         Zeros own = new Zeros(bench.calliperZeroMm(), bench.resolutionMm(), zeros.isSlotAlike);
-        return new Closure(trial, expected, own, cuts, style);
+        return new Closure(trial, expected, own, cuts, style());
     }
 
     /**
@@ -195,7 +194,7 @@ public final class Closure implements Answer {
      * calliper that was set to zero once; unless given, its inside jaws have a zero of their own}
      */
     public Closure slotBySameZero() {
-        return new Closure(trial, expected, new Zeros(zeros.zeroMm, zeros.stepMm, true), cuts, style);
+        return new Closure(trial, expected, new Zeros(zeros.zeroMm, zeros.stepMm, true), cuts, style());
     }
 
     /**
@@ -208,7 +207,7 @@ public final class Closure implements Answer {
         if (!(checkedCuts >= 1)) {
             throw Refusal.of("cuts of a session", "at-least", "be 1 or more", "were", checkedCuts);
         }
-        return new Closure(trial, expected, zeros, checkedCuts, style);
+        return new Closure(trial, expected, zeros, checkedCuts, style());
     }
 
     /**
@@ -236,7 +235,7 @@ public final class Closure implements Answer {
 
     private Closure slotShouldBe(double mm, double withinMm) {
         Expected both = new Expected(mm, withinMm, expected.pieceMm, expected.pieceWithinMm);
-        return new Closure(trial, both, zeros, cuts, style);
+        return new Closure(trial, both, zeros, cuts, style());
     }
 
     /**
@@ -252,7 +251,7 @@ public final class Closure implements Answer {
                 expected.slotWithinMm,
                 HouseUnits.mmPositive(width, "expected piece width"),
                 HouseUnits.mmPositive(within, "expected piece width's uncertainty"));
-        return new Closure(trial, both, zeros, cuts, style);
+        return new Closure(trial, both, zeros, cuts, style());
     }
 
     /**
@@ -320,7 +319,7 @@ public final class Closure implements Answer {
      * when short; 0 when not all were read}
      */
     public Amount<Length> misfit() {
-        return style.amount(misfitMm);
+        return style().amount(misfitMm);
     }
 
     /**
@@ -338,7 +337,7 @@ public final class Closure implements Answer {
 
     /** {@return how large the misfit may be without a warning; more than 0; 0 when not all were read} */
     public Amount<Length> allowed() {
-        return style.amount(allowedMm());
+        return style().amount(allowedMm());
     }
 
     /** {@return how large the misfit may be without a warning, in mm; more than 0; 0 when not all were read} */
@@ -434,7 +433,7 @@ public final class Closure implements Answer {
 
     private Optional<Estimate<Length>> estimate() {
         return isComplete()
-                ? Optional.of(Estimate.ofHouse(misfitMm, uncertaintyMm, degreesOfFreedom, style.unit()))
+                ? Optional.of(Estimate.ofHouse(misfitMm, uncertaintyMm, degreesOfFreedom, style().unit()))
                 : Optional.empty();
     }
 
@@ -621,30 +620,7 @@ public final class Closure implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Closure that
-                && trial.equals(that.trial)
-                && expected.equals(that.expected)
-                && zeros.equals(that.zeros)
-                && cuts == that.cuts;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(trial, expected, zeros, cuts);
-    }
-
-    /**
-     * Returns the finding, such as {@code readings close: 0.3 thou short, allowed 4.1}, what to read again, and how
-     * well the readings were taken to repeat where nothing was given.
-     */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {trial, expected, zeros, cuts};
     }
 }

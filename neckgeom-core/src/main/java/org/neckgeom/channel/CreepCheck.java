@@ -6,9 +6,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -21,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  * whose excess has grown, over all passes read, by more than 3 standard uncertainties of a difference. Three and not
  * two, because the check is made after every pass and must not cry wolf.
  */
-public final class CreepCheck implements Answer {
+public final class CreepCheck extends ValueAnswer {
 
     private static final Form<CreepCheck> FORM = Form.<CreepCheck>of("creep-check")
             .fact("pass", Kind.WHOLE, "the last pass read", check -> check.excessesMm.size())
@@ -56,13 +56,12 @@ public final class CreepCheck implements Answer {
     private final PassPlan plan;
     private final double uncertaintyMm;
     private final List<Double> excessesMm;
-    private final LengthStyle style;
 
     private CreepCheck(PassPlan plan, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
+        super(style);
         this.plan = plan;
         this.uncertaintyMm = uncertaintyMm;
         this.excessesMm = List.copyOf(excessesMm);
-        this.style = style;
     }
 
     static CreepCheck start(PassPlan plan, double uncertaintyMm, LengthStyle style) {
@@ -88,7 +87,7 @@ public final class CreepCheck implements Answer {
         }
         List<Double> all = new ArrayList<>(excessesMm);
         all.add(mm - plan.passes().get(next).heightMm());
-        return new CreepCheck(plan, uncertaintyMm, all, style);
+        return new CreepCheck(plan, uncertaintyMm, all, style());
     }
 
     /** {@return what the readings say; the call; HOLDS before the first reading} */
@@ -117,20 +116,14 @@ public final class CreepCheck implements Answer {
         return FORM;
     }
 
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
     private Optional<Estimate<Length>> excess() {
         return excessesMm.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Estimate.ofHouse(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style.unit()));
+                : Optional.of(Estimate.ofHouse(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style().unit()));
     }
 
-    /** Returns the call and what to do, such as {@code cutter creeps: pass 2 is 0.15 mm deeper than set; stop …}. */
     @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {plan, uncertaintyMm, excessesMm};
     }
 }

@@ -13,6 +13,7 @@ import javax.measure.quantity.Speed;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
@@ -32,7 +33,7 @@ import org.neckgeom.units.ShopUnit;
  * (Palubicki, Materials 14, 2021, 2208) over its usual density; solid wood spreads from half to twice that, and a dull
  * edge doubles it again.
  */
-public final class CutterLoad implements Answer {
+public final class CutterLoad extends ValueAnswer {
 
     private static final Form<CutterLoad> FORM = Form.<CutterLoad>of("cutter-load")
             .fact("cutterDiameter", Kind.MM, "of the cutter", load -> load.cutter.diameterMm())
@@ -75,16 +76,15 @@ public final class CutterLoad implements Answer {
     private final double feed;
     private final double turns;
     private final double depthMm;
-    private final LengthStyle style;
 
     private CutterLoad(
             Cutter cutter, double specificForce, double feed, double turns, double depthMm, LengthStyle style) {
+        super(style);
         this.cutter = cutter;
         this.specificForce = specificForce;
         this.feed = feed;
         this.turns = turns;
         this.depthMm = depthMm;
-        this.style = style;
     }
 
     /**
@@ -229,7 +229,7 @@ public final class CutterLoad implements Answer {
      * {@return what one edge takes a turn, {@code f/(n z)}; more than 0} Exact.
      */
     public Amount<Length> chipLoad() {
-        return style.amount(chipMm());
+        return style().amount(chipMm());
     }
 
     private double chipMm() {
@@ -263,7 +263,7 @@ public final class CutterLoad implements Answer {
      * way as well.
      */
     public Amount<Length> bend() {
-        return style.amount(bendMm());
+        return style().amount(bendMm());
     }
 
     /**
@@ -286,7 +286,7 @@ public final class CutterLoad implements Answer {
      * middle.
      */
     public Amount<Length> slotWidth() {
-        return style.amount(cutter.diameterMm() + cutter.runoutMm());
+        return style().amount(cutter.diameterMm() + cutter.runoutMm());
     }
 
     /**
@@ -309,7 +309,7 @@ public final class CutterLoad implements Answer {
     public Cautions cautions() {
         List<Caution> all = new ArrayList<>();
         all.add(Cautions.INSTRUCTIONS);
-        all.addAll(unusual(style));
+        all.addAll(unusual(style()));
         all.add(Cautions.CLIMB_FEED);
         all.add(Cautions.DUST);
         return Cautions.of(all);
@@ -350,28 +350,7 @@ public final class CutterLoad implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof CutterLoad that
-                && cutter.equals(that.cutter)
-                && Double.compare(specificForce, that.specificForce) == 0
-                && Double.compare(feed, that.feed) == 0
-                && Double.compare(turns, that.turns) == 0
-                && Double.compare(depthMm, that.depthMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(cutter, specificForce, feed, turns, depthMm);
-    }
-
-    /** Returns the load in rows, estimates marked, and what is out of the usual. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {cutter, specificForce, feed, turns, depthMm};
     }
 }

@@ -7,9 +7,9 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -23,7 +23,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
  * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
  */
-public final class FenceMove implements Answer {
+public final class FenceMove extends ValueAnswer {
 
     /** The most leaves in a stack unless told: more bind and spring. */
     public static final int USUAL_LEAVES = 4;
@@ -32,7 +32,6 @@ public final class FenceMove implements Answer {
     private final double uncertaintyMm;
     private final double settingUncertaintyMm;
     private final @Nullable Closure contradiction;
-    private final LengthStyle style;
 
     private FenceMove(
             double offsetMm,
@@ -40,11 +39,11 @@ public final class FenceMove implements Answer {
             double settingUncertaintyMm,
             @Nullable Closure contradiction,
             LengthStyle style) {
+        super(style);
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
         this.settingUncertaintyMm = settingUncertaintyMm;
         this.contradiction = contradiction;
-        this.style = style;
     }
 
     /**
@@ -93,7 +92,7 @@ public final class FenceMove implements Answer {
      */
     public FenceMove settingUncertainty(Quantity<Length> atTheCutter) {
         double u = HouseUnits.mmNotNegative(atTheCutter, "setting uncertainty");
-        return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style);
+        return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style());
     }
 
     /**
@@ -122,7 +121,7 @@ public final class FenceMove implements Answer {
      * @throws ArithmeticException if no move is advised
      */
     public Amount<Length> amount() {
-        return style.amount(amountMm());
+        return style().amount(amountMm());
     }
 
     /**
@@ -137,7 +136,7 @@ public final class FenceMove implements Answer {
 
     /** {@return the standard uncertainty of the move that is needed; 0 or more} */
     public Amount<Length> uncertainty() {
-        return style.amount(uncertaintyMm);
+        return style().amount(uncertaintyMm);
     }
 
     /**
@@ -176,7 +175,7 @@ public final class FenceMove implements Answer {
                 uncertaintyMm,
                 1,
                 offsetMm > 0,
-                style);
+                style());
     }
 
     static int checkedMost(int most) {
@@ -208,7 +207,7 @@ public final class FenceMove implements Answer {
      */
     public StopGap at(Fence fence) {
         return new StopGap(
-                amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style);
+                amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -232,40 +231,20 @@ public final class FenceMove implements Answer {
         return Sentences.FORM;
     }
 
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
     private Optional<Estimate<Length>> estimate() {
         return isAdvised()
-                ? Optional.of(Estimate.of(style.amount(offsetMm), style.amount(uncertaintyMm)))
+                ? Optional.of(Estimate.of(style().amount(offsetMm), style().amount(uncertaintyMm)))
                 : Optional.empty();
     }
 
     private void requireAdvice() {
         if (contradiction != null) {
-            throw NoAnswer.because("move", "not-advised", contradiction.objection(style));
+            throw NoAnswer.because("move", "not-advised", contradiction.objection(style()));
         }
     }
 
     @Override
-    public boolean equals(Object other) {
-        return other instanceof FenceMove that
-                && Double.compare(offsetMm, that.offsetMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
-                && Double.compare(settingUncertaintyMm, that.settingUncertaintyMm) == 0
-                && Objects.equals(contradiction, that.contradiction);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction);
-    }
-
-    /** Returns it in words, such as {@code fence away from the cutter by 0.710 mm}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected @Nullable Object[] parts() {
+        return new Object[] {offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction};
     }
 }

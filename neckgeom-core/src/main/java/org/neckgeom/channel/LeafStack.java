@@ -5,16 +5,15 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.text.Numbers;
@@ -30,7 +29,7 @@ import org.neckgeom.units.ShopUnit;
  * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
  * sqrt(3), as nothing is known of it but its limits.
  */
-public final class LeafStack implements Answer {
+public final class LeafStack extends ValueAnswer {
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
     static final double FINE_ENOUGH_MM = 0.02;
@@ -83,7 +82,6 @@ public final class LeafStack implements Answer {
     private final double uncertaintyMm;
     private final double ratio;
     private final boolean toward;
-    private final LengthStyle style;
 
     private LeafStack(
             FeelerSet set,
@@ -94,6 +92,7 @@ public final class LeafStack implements Answer {
             double ratio,
             boolean toward,
             LengthStyle style) {
+        super(style);
         this.set = set;
         this.most = most;
         this.leavesMm = leavesMm;
@@ -102,7 +101,6 @@ public final class LeafStack implements Answer {
         this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
         this.ratio = ratio;
         this.toward = toward;
-        this.style = style;
     }
 
     /**
@@ -142,7 +140,7 @@ public final class LeafStack implements Answer {
      */
     public FenceMove atCutter() {
         double move = heightMm() / ratio;
-        return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style);
+        return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style());
     }
 
     /** Leaves by what is stamped on them. */
@@ -255,12 +253,12 @@ public final class LeafStack implements Answer {
 
     /** {@return what was wanted; 0 or more} */
     public Amount<Length> wanted() {
-        return style.amount(wantedMm);
+        return style().amount(wantedMm);
     }
 
     /** {@return the height of the stack; 0 or more} */
     public Amount<Length> height() {
-        return style.amount(heightMm());
+        return style().amount(heightMm());
     }
 
     /** {@return the height of the stack in mm; 0 or more} */
@@ -270,7 +268,7 @@ public final class LeafStack implements Answer {
 
     /** {@return what the stack leaves undone; wanted less height: positive when the stack is short} */
     public Amount<Length> residual() {
-        return style.amount(residualMm());
+        return style().amount(residualMm());
     }
 
     /** {@return what the stack leaves undone, in mm; wanted less height: positive when the stack is short} */
@@ -280,7 +278,7 @@ public final class LeafStack implements Answer {
 
     /** {@return the standard uncertainty of the stack's height, from the leaves' tolerances; 0 or more} */
     public Amount<Length> uncertainty() {
-        return style.amount(uncertaintyMm);
+        return style().amount(uncertaintyMm);
     }
 
     /** {@return the standard uncertainty of the stack's height in mm; 0 or more} */
@@ -303,7 +301,7 @@ public final class LeafStack implements Answer {
      * when the stack is close}
      */
     public String remedy() {
-        return farther().map(remedy -> REMEDY.text(remedy, style)).orElse("");
+        return farther().map(remedy -> REMEDY.text(remedy, style())).orElse("");
     }
 
     @Override
@@ -312,29 +310,8 @@ public final class LeafStack implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof LeafStack that
-                && Arrays.equals(leavesMm, that.leavesMm)
-                && Double.compare(wantedMm, that.wantedMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
-                && Double.compare(ratio, that.ratio) == 0
-                && toward == that.toward;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(Arrays.hashCode(leavesMm), wantedMm, uncertaintyMm, ratio, toward);
-    }
-
-    /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {leavesMm, wantedMm, uncertaintyMm, ratio, toward};
     }
 
     /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */

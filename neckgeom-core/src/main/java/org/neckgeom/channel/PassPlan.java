@@ -1,13 +1,12 @@
 package org.neckgeom.channel;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -17,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
  * {@code 3 x 2.9, 0.5 mm}. Immutable.
  */
-public final class PassPlan implements Answer {
+public final class PassPlan extends ValueAnswer {
 
     /** More passes than this is a slip of the unit, not a plan. */
     static final int MOST_PASSES = 100;
@@ -50,17 +49,16 @@ public final class PassPlan implements Answer {
     private final List<Pass> passes;
     private final boolean lightLast;
     private final double settingMm;
-    private final LengthStyle style;
 
     PassPlan(List<Pass> passes, boolean lightLast, LengthStyle style) {
         this(passes, lightLast, 0, style);
     }
 
     private PassPlan(List<Pass> passes, boolean lightLast, double settingMm, LengthStyle style) {
+        super(style);
         this.passes = List.copyOf(passes);
         this.lightLast = lightLast;
         this.settingMm = settingMm;
-        this.style = style;
     }
 
     /**
@@ -71,7 +69,7 @@ public final class PassPlan implements Answer {
      */
     public PassPlan setWithin(Quantity<Length> standardUncertainty) {
         double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
-        return new PassPlan(passes, lightLast, u, style);
+        return new PassPlan(passes, lightLast, u, style());
     }
 
     /**
@@ -79,7 +77,7 @@ public final class PassPlan implements Answer {
      * was told}
      */
     public Estimate<Length> depthAsSet() {
-        return Estimate.of(depth(), style.amount(settingMm));
+        return Estimate.of(depth(), style().amount(settingMm));
     }
 
     /** {@return the passes in the order they are run; at least one} */
@@ -105,7 +103,7 @@ public final class PassPlan implements Answer {
      * @throws IllegalArgumentException if the uncertainty is not more than 0
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {
-        return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style);
+        return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style());
     }
 
     private int equal() {
@@ -122,30 +120,12 @@ public final class PassPlan implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof PassPlan that
-                && passes.equals(that.passes)
-                && Double.compare(settingMm, that.settingMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(passes, settingMm);
-    }
-
-    /** Returns the passes as {@code 3 x 2.9, 0.5 mm} and the height of the cutter for each. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {passes, settingMm};
     }
 
     /** {@return the same with every pass, however many; the text; may be longer than 1,000 characters} */
     public String table() {
-        return FORM.whole(this, style);
+        return FORM.whole(this, style());
     }
 }

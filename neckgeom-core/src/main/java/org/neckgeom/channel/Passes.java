@@ -6,9 +6,9 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -17,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
  * {@code no pass deeper than 3 mm, last pass 0.5 mm}. Immutable.
  */
-public final class Passes implements Answer {
+public final class Passes extends ValueAnswer {
 
     private static final Form<Passes> FORM = Form.<Passes>of("passes-rule")
             .fact("deepestPass", Kind.MM, "that the rule allows", Passes::deepestMm)
@@ -27,12 +27,11 @@ public final class Passes implements Answer {
 
     private final double mostMm;
     private final double lastMm;
-    private final LengthStyle style;
 
     private Passes(double mostMm, double lastMm, LengthStyle style) {
+        super(style);
         this.mostMm = mostMm;
         this.lastMm = lastMm;
-        this.style = style;
     }
 
     /**
@@ -64,9 +63,10 @@ public final class Passes implements Answer {
     public Passes lastPass(Quantity<Length> last) {
         double mm = HouseUnits.mmPositive(last, "last pass");
         if (!(mm <= mostMm)) {
-            throw HouseUnits.refused("last pass", "at-most", style.brief(mostMm) + " or less (the deepest pass)", last);
+            throw HouseUnits.refused(
+                    "last pass", "at-most", style().brief(mostMm) + " or less (the deepest pass)", last);
         }
-        return new Passes(mostMm, mm, style);
+        return new Passes(mostMm, mm, style());
     }
 
     /**
@@ -122,25 +122,7 @@ public final class Passes implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Passes that
-                && Double.compare(mostMm, that.mostMm) == 0
-                && Double.compare(lastMm, that.lastMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Double.hashCode(mostMm) * 31 + Double.hashCode(lastMm);
-    }
-
-    /** Returns the rule in words, such as {@code no pass deeper than 3 mm, last pass 0.5 mm}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {mostMm, lastMm};
     }
 }

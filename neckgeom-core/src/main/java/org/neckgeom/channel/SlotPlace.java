@@ -5,9 +5,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -22,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * straight. {@link #chanceWithin} is for the whole length of the channel at once, never the product of two ends' chances: they
  * share the setting of the fence.
  */
-public final class SlotPlace implements Answer {
+public final class SlotPlace extends ValueAnswer {
 
     private final double[] stations;
     private final double[] offsets;
@@ -31,7 +31,6 @@ public final class SlotPlace implements Answer {
     private final double startUncertainty;
     private final double endUncertainty;
     private final double degreesOfFreedom;
-    private final LengthStyle style;
 
     private SlotPlace(
             double[] stations,
@@ -42,6 +41,7 @@ public final class SlotPlace implements Answer {
             double endUncertainty,
             double degreesOfFreedom,
             LengthStyle style) {
+        super(style);
         this.stations = stations;
         this.offsets = offsets;
         this.shifts = shifts;
@@ -49,7 +49,6 @@ public final class SlotPlace implements Answer {
         this.startUncertainty = startUncertainty;
         this.endUncertainty = endUncertainty;
         this.degreesOfFreedom = degreesOfFreedom;
-        this.style = style;
     }
 
     /**
@@ -144,7 +143,7 @@ public final class SlotPlace implements Answer {
                 0,
                 0,
                 atStart.degreesOfFreedom(),
-                style);
+                style());
     }
 
     /**
@@ -155,7 +154,7 @@ public final class SlotPlace implements Answer {
      */
     public Offset at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
-        return Offset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style);
+        return Offset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style());
     }
 
     /**
@@ -195,17 +194,17 @@ public final class SlotPlace implements Answer {
 
     /** {@return the offset at the channel's head end, with its uncertainty} */
     public Offset start() {
-        return at(style.amount(stations[0]));
+        return at(style().amount(stations[0]));
     }
 
     /** {@return the offset at the channel's heel end, with its uncertainty} */
     public Offset end() {
-        return at(style.amount(endStationMm()));
+        return at(style().amount(endStationMm()));
     }
 
     /** {@return the offset where it is largest, with its uncertainty} */
     public Offset worst() {
-        return at(style.amount(worstStationMm()));
+        return at(style().amount(worstStationMm()));
     }
 
     /** {@return the station at which the offset is largest, in mm; mm from the nut} */
@@ -311,37 +310,7 @@ public final class SlotPlace implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SlotPlace other
-                && Arrays.equals(stations, other.stations)
-                && Arrays.equals(offsets, other.offsets)
-                && Arrays.equals(shifts, other.shifts)
-                && Double.compare(variance, other.variance) == 0
-                && Double.compare(startUncertainty, other.startUncertainty) == 0
-                && Double.compare(endUncertainty, other.endUncertainty) == 0
-                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(
-                Arrays.hashCode(stations),
-                Arrays.hashCode(offsets),
-                Arrays.hashCode(shifts),
-                variance,
-                startUncertainty,
-                endUncertainty,
-                degreesOfFreedom);
-    }
-
-    /** Returns the offset at both ends of the channel and where it is largest. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {stations, offsets, shifts, variance, startUncertainty, endUncertainty, degreesOfFreedom};
     }
 }

@@ -4,9 +4,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -18,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * and no step is expected to save more than it costs; else the step with the least expected cost comes next. Verdict, next
  * step and a plan's check all read this one value.
  */
-public final class SlotVerdict implements Answer {
+public final class SlotVerdict extends ValueAnswer {
 
     /** What to do next; the order of the first four breaks ties. */
     public enum Step {
@@ -99,7 +99,6 @@ public final class SlotVerdict implements Answer {
     private final double cutScatterMm;
     private final boolean isFirst;
     private final double limitMm;
-    private final LengthStyle style;
 
     SlotVerdict(
             SlotChoice.Chosen chosen,
@@ -116,6 +115,7 @@ public final class SlotVerdict implements Answer {
             boolean isFirst,
             double limitMm,
             LengthStyle style) {
+        super(style);
         this.chosen = chosen;
         this.choice = choice;
         this.contradiction = contradiction;
@@ -129,7 +129,6 @@ public final class SlotVerdict implements Answer {
         this.cutScatterMm = cutScatterMm;
         this.isFirst = isFirst;
         this.limitMm = limitMm;
-        this.style = style;
     }
 
     /** {@return what to do next} */
@@ -312,28 +311,10 @@ public final class SlotVerdict implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SlotVerdict other
-                && step() == other.step()
-                && contradiction == other.contradiction
-                && chance().equals(other.chance())
-                && chanceAfterMove().equals(other.chanceAfterMove())
-                && Double.compare(reach(), other.reach()) == 0
-                && cause == other.cause
-                && move.equals(other.move)
-                && Objects.equals(gap, other.gap)
-                && Objects.equals(leaves, other.leaves)
-                && Double.compare(limitMm, other.limitMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(step(), contradiction, chance(), reach(), cause, move, limitMm);
+    protected @Nullable Object[] parts() {
+        return new Object[] {
+            step(), contradiction, chance(), chanceAfterMove(), reach(), cause, move, gap, leaves, limitMm
+        };
     }
 
     /**
@@ -341,7 +322,7 @@ public final class SlotVerdict implements Answer {
      * within 0.1 mm.}}
      */
     public String sentence() {
-        return Names.capital(Sentences.FORM.render(this, style).finding()) + ".";
+        return Names.capital(Sentences.FORM.render(this, style()).finding()) + ".";
     }
 
     private boolean isOutOfReach() {
@@ -350,11 +331,5 @@ public final class SlotVerdict implements Answer {
 
     private Optional<Closure> doubted() {
         return Optional.ofNullable(closure).filter(last -> contradiction == Contradiction.READINGS || last.warns());
-    }
-
-    /** Returns the step and its reason, what makes the move, and what the chance rests on. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

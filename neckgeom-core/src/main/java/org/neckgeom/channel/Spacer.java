@@ -3,9 +3,9 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -19,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * t. Its lack of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the
  * same spacer takes both the thickness and its error out again.
  */
-public final class Spacer implements Answer {
+public final class Spacer extends ValueAnswer {
 
     private static final Form<Spacer> FORM = Form.<Spacer>of("spacer")
             .fact("leastThickness", Kind.MM, "proud and clearance; 0 where none is needed", Spacer::leastThicknessMm)
@@ -39,13 +39,12 @@ public final class Spacer implements Answer {
     private final double proudMm;
     private final double clearanceMm;
     private final double lengthMm;
-    private final LengthStyle style;
 
     Spacer(double proudMm, double clearanceMm, double lengthMm, LengthStyle style) {
+        super(style);
         this.proudMm = proudMm + 0.0;
         this.clearanceMm = clearanceMm;
         this.lengthMm = lengthMm;
-        this.style = style;
     }
 
     /** {@return whether a spacer is needed at all; false when the head stays inside the shaft's edge} */
@@ -55,7 +54,7 @@ public final class Spacer implements Answer {
 
     /** {@return the least thickness: what stands proud and the clearance; 0 when no spacer is needed} */
     public Amount<Length> leastThickness() {
-        return style.amount(leastThicknessMm());
+        return style().amount(leastThicknessMm());
     }
 
     /** {@return the least thickness in mm; 0 when no spacer is needed} */
@@ -103,26 +102,7 @@ public final class Spacer implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Spacer that
-                && Double.compare(proudMm, that.proudMm) == 0
-                && Double.compare(clearanceMm, that.clearanceMm) == 0
-                && Double.compare(lengthMm, that.lengthMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(proudMm, clearanceMm, lengthMm);
-    }
-
-    /** Returns what is needed, such as {@code parallel spacer of 8.5 mm or more on the fence side}, and what it does. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {proudMm, clearanceMm, lengthMm};
     }
 }

@@ -1,14 +1,12 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * What a pair of bonded bars does to a neck, such as {@code 1.9 times as stiff, relief 0.55 mm without and 0.29 mm with
@@ -17,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Estimate, with the assumptions of {@link Relief}; bars of carbon 130 GPa (110 to 180 occur, from memory), of steel
  * 200 GPa.
  */
-public final class BarsAdded implements Answer {
+public final class BarsAdded extends ValueAnswer {
 
     private static final Form<BarsAdded> FORM = Form.<BarsAdded>of("bars-added")
             .fact("neck", Kind.NAME, "its name", x -> x.without.neckName())
@@ -46,6 +44,7 @@ public final class BarsAdded implements Answer {
     private final Bow after;
 
     private BarsAdded(Relief without, Relief with) {
+        super(without.style());
         this.without = without;
         this.with = with;
         this.before = without.underStrings();
@@ -116,23 +115,7 @@ public final class BarsAdded implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return without.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof BarsAdded other && without.equals(other.without) && with.equals(other.with);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(without, with);
-    }
-
-    /** Returns how much stiffer, and the relief under the strings without and with the bars. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {without, with};
     }
 }

@@ -1,14 +1,12 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
  * Estimate, with the assumptions of {@link Relief}; its interval holds for 95 of 100 pairs of woods.
  */
-public final class Bow implements Answer {
+public final class Bow extends ValueAnswer {
 
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
             .fact("neck", Kind.NAME, "its name", bow -> bow.question.neckName())
@@ -48,6 +46,7 @@ public final class Bow implements Answer {
     private final Likely<Length> relief;
 
     private Bow(Relief question, double force) {
+        super(question.style());
         this.question = question;
         this.force = force;
         Relief.Bench bench = question.bench();
@@ -143,23 +142,7 @@ public final class Bow implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return question.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Bow other && question.equals(other.question) && Double.compare(force, other.force) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(question, force);
-    }
-
-    /** Returns the bow with its interval, where it is, and what it rests on. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {question, force};
     }
 }

@@ -1,12 +1,11 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud on each side}: positive when the
@@ -14,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>Half the change of the board's width, with the other sign; the metal keeps its length. Estimate, as the change is.
  */
-public final class FretEnds implements Answer {
+public final class FretEnds extends ValueAnswer {
 
     /** How far the ends stand out or sink in, with the word for it. */
     static final Kind<FretEnds> SIDE = Kind.answer(Form.<FretEnds>of("fret-end")
@@ -34,6 +33,7 @@ public final class FretEnds implements Answer {
     private final SizeChange board;
 
     private FretEnds(SizeChange board) {
+        super(board.style());
         this.board = board;
     }
 
@@ -87,23 +87,7 @@ public final class FretEnds implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return board.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof FretEnds other && board.equals(other.board);
-    }
-
-    @Override
-    public int hashCode() {
-        return board.hashCode();
-    }
-
-    /** Returns how far the ends stand out or sink in, then the change of the board. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {board};
     }
 }

@@ -1,20 +1,18 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * What a change of weather does to a neck: fret ends, neck against board, rod in its channel. Immutable.
  *
  * <p>Estimate, as {@link Weather}: parts are taken to move freely.
  */
-public final class NeckWeather implements Answer {
+public final class NeckWeather extends ValueAnswer {
 
     private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
             .fact("neck", Kind.NAME, "its name", x -> x.neck.name())
@@ -46,6 +44,7 @@ public final class NeckWeather implements Answer {
     private final NeckDesign neck;
 
     private NeckWeather(Weather weather, NeckDesign neck) {
+        super(neck.style());
         this.weather = weather;
         this.neck = neck;
     }
@@ -88,23 +87,7 @@ public final class NeckWeather implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof NeckWeather other && weather.equals(other.weather) && neck.equals(other.neck);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(weather, neck);
-    }
-
-    /** Returns the change of moisture, then what it does to board, neck and channel. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {weather, neck};
     }
 }

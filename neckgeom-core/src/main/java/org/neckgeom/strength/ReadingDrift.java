@@ -1,11 +1,10 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Test piece read on one day, blank cut on another: how far the slot comes to lie off the middle, such as
@@ -14,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A fence set to the middle of a piece of width Wt puts the slot of a blank of width W at {@code (Wt - W)/2}: positive
  * too far from the fence. So it is half the change of width, with the other sign. Estimate, as the change is.
  */
-public final class ReadingDrift implements Answer {
+public final class ReadingDrift extends ValueAnswer {
 
     private static final Form<ReadingDrift> FORM = Form.<ReadingDrift>of("reading-drift")
             .finds("too-far", drift -> drift.offsetMm() > 0, "Read one day, cut another: too far from the fence")
@@ -28,6 +27,7 @@ public final class ReadingDrift implements Answer {
     private final SizeChange width;
 
     private ReadingDrift(SizeChange width) {
+        super(width.style());
         this.width = width;
     }
 
@@ -75,23 +75,7 @@ public final class ReadingDrift implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return width.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof ReadingDrift other && width.equals(other.width);
-    }
-
-    @Override
-    public int hashCode() {
-        return width.hashCode();
-    }
-
-    /** Returns the offset, then the change of width behind it. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {width};
     }
 }

@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -28,7 +28,7 @@ import org.neckgeom.units.ShopUnit;
  * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
  * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
  */
-public final class Relief implements Answer {
+public final class Relief extends ValueAnswer {
 
     /** Between which frets the straightedge lies. */
     static final Kind<Relief> STRAIGHTEDGE = Kind.answer(Form.<Relief>of("straightedge")
@@ -93,6 +93,7 @@ public final class Relief implements Answer {
             double limit,
             @Nullable Rod bar,
             double barOffCentre) {
+        super(neck.style());
         this.neck = neck;
         this.heights = heights;
         this.fromFret = fromFret;
@@ -415,31 +416,7 @@ public final class Relief implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Relief other
-                && neck.equals(other.neck)
-                && heights.equals(other.heights)
-                && fromFret == other.fromFret
-                && toFret == other.toFret
-                && Double.compare(arm, other.arm) == 0
-                && Double.compare(limit, other.limit) == 0
-                && Objects.equals(bar, other.bar)
-                && Double.compare(barOffCentre, other.barOffCentre) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(neck, heights, fromFret, toFret, arm, limit, bar, barOffCentre);
-    }
-
-    /** Returns the relief under the strings and what it is asked with. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected @Nullable Object[] parts() {
+        return new Object[] {neck, heights, fromFret, toFret, arm, limit, bar, barOffCentre};
     }
 }

@@ -1,13 +1,12 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -21,7 +20,7 @@ import org.neckgeom.units.Torque;
  * <p>Estimate, with the assumptions of {@link Relief}. A two-way rod bends the neck by its force times the distance of its
  * bars; a single-action rod by its force times its distance from the neutral axis, station by station.
  */
-public final class RodForce implements Answer {
+public final class RodForce extends ValueAnswer {
 
     /** Whether the rod can leave the wanted relief. */
     public enum Reach {
@@ -85,15 +84,14 @@ public final class RodForce implements Answer {
 
     private final Relief question;
     private final double wanted;
-    private final LengthStyle style;
     private final Likely<Length> slack;
     private final Likely<Force> force;
     private final double hump;
 
     private RodForce(Relief question, double wanted, LengthStyle style) {
+        super(style);
         this.question = question;
         this.wanted = wanted;
-        this.style = style;
         Relief.Bench bench = question.bench();
         ModulusSpread spread = Relief.spread(question.neck());
         this.slack = Likely.of(
@@ -124,7 +122,7 @@ public final class RodForce implements Answer {
 
     /** {@return why the rod cannot do it, or not on every neck; the reason in words, nothing if it can} */
     public Optional<String> obstacle() {
-        return obstructed().map(force -> OBSTACLE.text(force, style));
+        return obstructed().map(force -> OBSTACLE.text(force, style()));
     }
 
     private Optional<RodForce> obstructed() {
@@ -169,7 +167,7 @@ public final class RodForce implements Answer {
 
     /** {@return the hump that is left beside the relief: rod and strings never undo each other exactly; 0 or more} */
     public Amount<Length> hump() {
-        return style.amount(hump);
+        return style().amount(hump);
     }
 
     /** A force that no rod of this kind can give is no answer to anyone. */
@@ -189,25 +187,7 @@ public final class RodForce implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof RodForce other
-                && question.equals(other.question)
-                && Double.compare(wanted, other.wanted) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(question, wanted);
-    }
-
-    /** Returns whether the rod can do it, then force, what it stands, and the relief without it. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {question, wanted};
     }
 }

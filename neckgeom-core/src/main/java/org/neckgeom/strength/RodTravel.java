@@ -1,12 +1,11 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How far a rod can take the relief under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
@@ -14,7 +13,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Estimate, with the assumptions of {@link Relief}, at the force the rod stands: both ways for a two-way rod, from slack
  * for a single-action rod.
  */
-public final class RodTravel implements Answer {
+public final class RodTravel extends ValueAnswer {
 
     private static final Form<RodTravel> FORM = Form.<RodTravel>of("rod-travel")
             .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
@@ -33,6 +32,7 @@ public final class RodTravel implements Answer {
     private final Likely<Length> least;
 
     private RodTravel(Relief question) {
+        super(question.style());
         this.question = question;
         Relief.Bench bench = question.bench();
         ModulusSpread spread = Relief.spread(question.neck());
@@ -76,23 +76,7 @@ public final class RodTravel implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return question.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof RodTravel other && question.equals(other.question);
-    }
-
-    @Override
-    public int hashCode() {
-        return question.hashCode();
-    }
-
-    /** Returns the relief at both ends of the travel. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {question};
     }
 }

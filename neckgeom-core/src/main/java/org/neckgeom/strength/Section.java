@@ -1,11 +1,9 @@
 package org.neckgeom.strength;
 
-import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -19,7 +17,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
  * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
  */
-public final class Section implements Answer {
+public final class Section extends ValueAnswer {
 
     private static final double NMM2_PER_NM2 = 1e6;
 
@@ -50,13 +48,12 @@ public final class Section implements Answer {
     private final double x;
     private final Likely<Length> axis;
     private final double[] stiffness;
-    private final LengthStyle style;
 
     private Section(double x, Likely<Length> axis, double[] stiffness, LengthStyle style) {
+        super(style);
         this.x = x;
         this.axis = axis;
         this.stiffness = stiffness;
-        this.style = style;
     }
 
     static Section of(double x, NeckBeam beam, ModulusSpread spread, LengthStyle style) {
@@ -79,7 +76,7 @@ public final class Section implements Answer {
 
     /** {@return the station; distance from the nut} */
     public Amount<Length> station() {
-        return style.amount(x);
+        return style().amount(x);
     }
 
     /**
@@ -121,26 +118,7 @@ public final class Section implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Section other
-                && Double.compare(x, other.x) == 0
-                && axis.in(ShopUnit.MILLIMETRE).equals(other.axis.in(ShopUnit.MILLIMETRE))
-                && Arrays.equals(stiffness, other.stiffness);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(x, axis.value(), Arrays.hashCode(stiffness));
-    }
-
-    /** Returns the stiffness and the neutral axis with their intervals. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {x, axis.in(ShopUnit.MILLIMETRE), stiffness};
     }
 }

@@ -4,9 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
@@ -22,7 +22,7 @@ import org.neckgeom.units.LengthStyle;
  * Estimate. Its interval takes pieces of a species to vary by 15 % in shrinkage (coefficient of variation, Wood Handbook
  * chapter 4, from memory), and as long as the rings are not known, any way they can lie.
  */
-public final class SizeChange implements Answer {
+public final class SizeChange extends ValueAnswer {
 
     /** Coefficient of variation of shrinkage between pieces of a species. */
     static final double SHRINKAGE_VARIATION = 0.15;
@@ -59,7 +59,6 @@ public final class SizeChange implements Answer {
     private final double radial;
     private final double tangential;
     private final double ringAngle;
-    private final LengthStyle style;
 
     private SizeChange(
             Weather weather,
@@ -69,13 +68,13 @@ public final class SizeChange implements Answer {
             double tangential,
             double ringAngle,
             LengthStyle style) {
+        super(style);
         this.weather = weather;
         this.size = size;
         this.wood = wood;
         this.radial = radial;
         this.tangential = tangential;
         this.ringAngle = ringAngle;
-        this.style = style;
     }
 
     static SizeChange of(Weather weather, double size, Wood wood, LengthStyle style) {
@@ -118,7 +117,7 @@ public final class SizeChange implements Answer {
     }
 
     private SizeChange withRings(double rad) {
-        return new SizeChange(weather, size, wood, radial, tangential, rad, style);
+        return new SizeChange(weather, size, wood, radial, tangential, rad, style());
     }
 
     private boolean ringsKnown() {
@@ -138,7 +137,7 @@ public final class SizeChange implements Answer {
 
     /** {@return the size before; more than 0} */
     public Amount<Length> before() {
-        return style.amount(size);
+        return style().amount(size);
     }
 
     /**
@@ -146,7 +145,7 @@ public final class SizeChange implements Answer {
      * and tangential.
      */
     public Amount<Length> change() {
-        return style.amount(changeMm());
+        return style().amount(changeMm());
     }
 
     /** {@return the change, negative when the size shrinks; the change in mm} */
@@ -169,12 +168,13 @@ public final class SizeChange implements Answer {
             most = least;
         }
         double spread = ModulusSpread.K95 * SHRINKAGE_VARIATION;
-        return new Likely<>(changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style.unit());
+        return new Likely<>(
+                changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style().unit());
     }
 
     /** {@return the size after; the size before plus the change} */
     public Amount<Length> after() {
-        return style.amount(size + changeMm());
+        return style().amount(size + changeMm());
     }
 
     @Override
@@ -182,32 +182,12 @@ public final class SizeChange implements Answer {
         return FORM;
     }
 
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
     Wood wood() {
         return wood;
     }
 
     @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SizeChange other
-                && weather.equals(other.weather)
-                && Double.compare(size, other.size) == 0
-                && wood.equals(other.wood)
-                && Double.compare(ringAngle, other.ringAngle) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(weather, size, wood, ringAngle);
-    }
-
-    /** Returns the change with its interval, then what it rests on. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {weather, size, wood, ringAngle};
     }
 }

@@ -1,17 +1,15 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * strings and of a single-action rod, M their moment on the bent neck. Estimate: clear straight-grained wood under a
  * steady load. Runout, knots, the short grain of a head sawn from the plank, and a fall are not in it.
  */
-public final class Stress implements Answer {
+public final class Stress extends ValueAnswer {
 
     /** Coefficient of variation of bending strength, Wood Handbook (2010) Table 5-6; from memory. */
     private static final double STRENGTH_VARIATION = 0.16;
@@ -80,6 +78,7 @@ public final class Stress implements Answer {
     private final double boardAt;
 
     private Stress(Relief question, double force) {
+        super(question.style());
         this.question = question;
         this.force = force;
         NeckBeam beam = question.beam();
@@ -189,25 +188,7 @@ public final class Stress implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return question.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Stress other
-                && question.equals(other.question)
-                && Double.compare(force, other.force) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(question, force);
-    }
-
-    /** Returns the greatest stresses, where they are, and what part of the woods' strength they are. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {question, force};
     }
 }

@@ -8,12 +8,11 @@ import java.util.Optional;
 import javax.measure.quantity.Force;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -25,7 +24,7 @@ import org.neckgeom.units.Torque;
  * {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral axis, on the
  * straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
  */
-public final class StringLoad implements Answer {
+public final class StringLoad extends ValueAnswer {
 
     private static final Kind<Double> NEWTON = Kind.house(ShopUnit.NEWTON);
 
@@ -69,6 +68,7 @@ public final class StringLoad implements Answer {
     private final StringPull pull;
 
     private StringLoad(NeckDesign neck, StringHeights heights) {
+        super(neck.style());
         this.neck = neck;
         this.heights = heights;
         this.tensions = NeckModel.tensions(neck);
@@ -180,23 +180,7 @@ public final class StringLoad implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof StringLoad other && neck.equals(other.neck) && heights.equals(other.heights);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(neck, heights);
-    }
-
-    /** Returns the total, the pull of each string, and the moment at nut, half way and body joint. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {neck, heights};
     }
 }
