@@ -31,6 +31,7 @@ import org.neckgeom.units.HouseUnits;
  * <p>Defaults: the head end leads, no strip, the head not on, edges straight, a trial piece of 200 mm read at its middle, the
  * edges may be planed. Every station is from the nut, positive toward the body.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class BlankOnFence extends ValueAnswer {
 
     private static final Form<BlankOnFence> FORM = Form.<BlankOnFence>of("blank-on-fence")

@@ -31,6 +31,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
  * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class CentringRounds extends ValueAnswer {
 
     /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */

@@ -23,6 +23,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
  * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class FenceMove extends ValueAnswer {
 
     /** The most leaves in a stack unless told: more bind and spring. */

@@ -27,6 +27,7 @@ import org.neckgeom.units.LengthStyle;
  * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} says which are really there. Where the
  * slot runs out of the work there is no stop.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class SlotStops extends ValueAnswer {
 
     /** Less than a tenth of a thou is not said. */

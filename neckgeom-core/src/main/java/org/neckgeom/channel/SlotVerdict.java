@@ -18,6 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * and no step is expected to save more than it costs; else the step with the least expected cost comes next. Verdict, next
  * step and a plan's check all read this one value.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class SlotVerdict extends ValueAnswer {
 
     /** What to do next; the order of the first four breaks ties. */

@@ -28,6 +28,7 @@ import org.neckgeom.units.ShopUnit;
  * stiffness left out. The strings pull on the bent neck. {@code EI w'' = M}, M from {@link StringLoad} and the rod. Wood
  * that is loaded for months creeps on beyond that. Answers carry the interval that the moduli of the two pieces leave.
  */
+@SuppressWarnings("exports") // JSpecify is for compilers only
 public final class Relief extends ValueAnswer {
 
     /** Between which frets the straightedge lies. */
