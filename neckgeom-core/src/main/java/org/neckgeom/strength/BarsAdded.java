@@ -5,7 +5,6 @@ import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 
 /**
@@ -18,7 +17,7 @@ import org.neckgeom.units.Amount;
 public final class BarsAdded extends ValueAnswer {
 
     private static final Form<BarsAdded> FORM = Form.<BarsAdded>of("bars-added")
-            .fact("neck", Kind.NAME, "its name", x -> x.without.neckName())
+            .fact("neck", Kind.NAME, "its name", x -> x.without.name())
             .fact("stiffer", Kind.RATIO, "EI with the bars over EI without, 1 or more", BarsAdded::stifferRatio)
             .fact("stifferLower", Kind.RATIO, "lower end of its interval", x -> x.stiffer[1])
             .fact("stifferUpper", Kind.RATIO, "upper end of its interval", x -> x.stiffer[2])
@@ -26,7 +25,7 @@ public final class BarsAdded extends ValueAnswer {
             .line("stiffer", "stiffer by", "{stifferLower:2} to {stifferUpper:2} times for 95 of 100 pairs of woods")
             .row("without", "relief without", Likely.KIND, "under the strings", x -> x.before.likely())
             .row("with", "relief with", Likely.KIND, "under the strings", x -> x.after.likely())
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.without)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.without)
             .note(
                     "rod-both-ways",
                     x -> x.without.isTwoWay(),
@@ -37,40 +36,31 @@ public final class BarsAdded extends ValueAnswer {
                     "More relief than that cannot be had: a single-action rod only takes it away.")
             .note("estimate", "Estimate: bars bonded all along, flush with the glue face.");
 
-    private final Relief without;
-    private final Relief with;
+    private final StrungNeck without;
+    private final StrungNeck with;
     private final double[] stiffer;
     private final Bow before;
     private final Bow after;
 
-    private BarsAdded(Relief without, Relief with) {
+    BarsAdded(StrungNeck without, StrungNeck with) {
         super(without.style());
         this.without = without;
         this.with = with;
-        this.before = without.underStrings();
-        this.after = with.underStrings();
+        this.before = new Bow(without, 0);
+        this.after = new Bow(with, 0);
         NeckBeam bare = without.beam();
         NeckBeam stiff = with.beam();
         double x = before.place().house();
         SectionMoments section = new SectionMoments();
-        this.stiffer = Relief.spread(without.neck()).interval((back, board) -> {
-            bare.withModuli(back * bare.back().modulus(), board * bare.board().modulus())
-                    .section(x, section);
+        this.stiffer = NeckModel.spread(without.neck()).interval((back, board) -> {
+            bare.stiffer(back, board).section(x, section);
             double soft = section.bendingStiffness();
-            stiff.withModuli(back * bare.back().modulus(), board * bare.board().modulus())
-                    .section(x, section);
+            stiff.stiffer(back, board).section(x, section);
             return section.bendingStiffness() / soft;
         });
     }
 
-    static BarsAdded of(Relief without, Relief with) {
-        return new BarsAdded(without, with);
-    }
-
-    /**
-     * {@return how many times as stiff the neck is with the bars, where the relief is greatest; EI with the bars over
-     * EI without, a ratio of 1 or more}
-     */
+    /** {@return how many times as stiff the bars make the neck where its relief is greatest; EI over EI, 1 or more} */
     public double stifferRatio() {
         return stiffer[0];
     }
@@ -85,23 +75,13 @@ public final class BarsAdded extends ValueAnswer {
         return after;
     }
 
-    /** {@return the interval of the relief with the bars; where it lies for 95 of 100 pairs of woods} */
-    public Interval<Length> interval() {
-        return after.interval();
-    }
-
     /**
      * {@return the rod force for a relief with the bars in, which says whether that relief can still be had}
      *
      * @param wanted relief, positive forward
      */
     public RodForce rodForceFor(Quantity<Length> wanted) {
-        return with.rodForceFor(wanted);
-    }
-
-    /** {@return the questions about the neck with the bars} */
-    public Relief relief() {
-        return with;
+        return RodForce.of(with, wanted);
     }
 
     /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */

@@ -19,7 +19,7 @@ import org.neckgeom.units.ShopUnit;
 public final class Bow extends ValueAnswer {
 
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
-            .fact("neck", Kind.NAME, "its name", bow -> bow.question.neckName())
+            .fact("neck", Kind.NAME, "its name", bow -> bow.question.name())
             .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
             .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings")
             .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack")
@@ -34,37 +34,27 @@ public final class Bow extends ValueAnswer {
                     "{greatestAt:0|1} from the nut, near fret {nearestFret}")
             .fact("hump", Kind.AMOUNT, "greatest rise over the straightedge's line, 0 or more", Bow::hump)
             .line("hump", "hump", bow -> bow.edge.hump(bow.force) > 0, "{hump:text}: the neck is an S")
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", bow -> bow.question)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", bow -> bow.question)
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", Bow::likelyLift)
-            .row("woods", "woods", Relief.WOODS, "of neck and fingerboard", bow -> bow.question.pair())
+            .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
             .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
             .note("estimate", "creep left out; interval for 95 of 100 pairs of woods.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final double force;
     private final Straightedge edge;
     private final Likely<Length> relief;
 
-    private Bow(Relief question, double force) {
+    Bow(StrungNeck question, double force) {
         super(question.style());
         this.question = question;
         this.force = force;
-        Relief.Bench bench = question.bench();
+        StrungNeck.Bench bench = question.bench();
         this.edge = bench.with(1, 1);
-        this.relief = Likely.of(
-                Relief.spread(question.neck())
-                        .interval((back, board) -> bench.with(back, board).bow(force)),
-                question.style().unit());
+        this.relief = Likely.of(bench.interval(x -> x.bow(force)), style().unit());
     }
 
-    static Bow of(Relief question, double force) {
-        return new Bow(question, force);
-    }
-
-    /**
-     * {@return the bow: relief where the neck hangs, minus the hump where it is humped, and what is left of the two
-     * where it is an S; positive forward}
-     */
+    /** {@return the bow: relief less hump, positive forward; what is left of the two where the neck is an S} */
     public Amount<Length> relief() {
         return relief.amount();
     }
@@ -85,15 +75,12 @@ public final class Bow extends ValueAnswer {
 
     /** {@return where the gap is greatest; distance from the nut} */
     public Amount<Length> place() {
-        return question.style().amount(edge.reliefAt(force));
+        return style().amount(edge.reliefAt(force));
     }
 
-    /**
-     * {@return the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along; 0
-     * or more}
-     */
+    /** {@return the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along} */
     public Amount<Length> hump() {
-        return question.style().amount(edge.hump(force));
+        return style().amount(edge.hump(force));
     }
 
     /**
@@ -110,7 +97,7 @@ public final class Bow extends ValueAnswer {
                     fret);
         }
         double x = question.neck().scale().fretMm(fret);
-        return question.style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));
+        return style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));
     }
 
     /** {@return how far the nut is lifted, the neck held at the body joint, positive toward the strings} */
@@ -124,11 +111,8 @@ public final class Bow extends ValueAnswer {
     }
 
     private Likely<Length> likelyLift() {
-        Relief.Bench bench = question.bench();
-        double[] found = Relief.spread(question.neck())
-                .interval((back, board) ->
-                        bench.with(back, board).under(force).clampedAtEnd().riseAt(0));
-        return Likely.of(found, question.style().unit());
+        return Likely.of(
+                question.bench().interval(x -> x.under(force).clampedAtEnd().riseAt(0)), style().unit());
     }
 
     private long nearestFret() {

@@ -32,13 +32,9 @@ public final class FretEnds extends ValueAnswer {
 
     private final SizeChange board;
 
-    private FretEnds(SizeChange board) {
+    FretEnds(SizeChange board) {
         super(board.style());
         this.board = board;
-    }
-
-    static FretEnds of(SizeChange board) {
-        return new FretEnds(board);
     }
 
     /** {@return the same for a quartersawn fingerboard, with the rings known} */
@@ -56,19 +52,12 @@ public final class FretEnds extends ValueAnswer {
         return board;
     }
 
-    /**
-     * {@return how far the fret ends stand proud of each edge, positive when they stand out, negative when they sink
-     * in}
-     */
+    /** {@return how far the fret ends stand proud of each edge, negative when they sink in} */
     public Amount<Length> proud() {
         return board.style().amount(proudMm());
     }
 
-    /**
-     * {@return how far the fret ends stand proud of each edge, in mm, positive when they stand out, negative when they
-     * sink in}
-     */
-    public double proudMm() {
+    private double proudMm() {
         return -board.changeMm() / 2 + 0.0;
     }
 

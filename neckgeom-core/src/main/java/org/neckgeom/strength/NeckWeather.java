@@ -16,7 +16,7 @@ public final class NeckWeather extends ValueAnswer {
 
     private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
             .fact("neck", Kind.NAME, "its name", x -> x.neck.name())
-            .fact("moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .fact("moisture", Moistures.KIND, "of the wood", x -> x.moistures)
             .fact("fretEndsAtNut", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtNut)
             .fact("fretEndsAtLastFret", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtLastFret)
             .fact(
@@ -40,33 +40,29 @@ public final class NeckWeather extends ValueAnswer {
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note("estimate", "parts free to move.");
 
-    private final Weather weather;
+    private final Moistures moistures;
     private final NeckDesign neck;
 
-    private NeckWeather(Weather weather, NeckDesign neck) {
+    NeckWeather(Moistures moistures, NeckDesign neck) {
         super(neck.style());
-        this.weather = weather;
+        NeckModel.boardWood(neck);
+        this.moistures = moistures;
         this.neck = neck;
     }
 
-    static NeckWeather of(Weather weather, NeckDesign neck) {
-        NeckModel.boardWood(neck);
-        return new NeckWeather(weather, neck);
-    }
-
     private SizeChange across(double mm, Wood wood) {
-        return weather.across(style().amount(mm), wood);
+        return SizeChange.of(moistures, mm, wood, style());
     }
 
     /** {@return the fret ends at the nut; against the fingerboard's edges there} */
     public FretEnds fretEndsAtNut() {
-        return FretEnds.of(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
+        return new FretEnds(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
     }
 
     /** {@return the fret ends at the last fret; against the fingerboard's edges there} */
     public FretEnds fretEndsAtLastFret() {
         double x = neck.scale().fretMm(neck.frets());
-        return FretEnds.of(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
+        return new FretEnds(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
     }
 
     /** {@return the change of the neck's width at the body joint, under the fingerboard} */
@@ -77,7 +73,7 @@ public final class NeckWeather extends ValueAnswer {
     /** {@return how the rod fits its channel, if there is one; the play before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
-                .map(channel -> SlotFit.of(
+                .map(channel -> new SlotFit(
                         across(channel.widthMm(), neck.wood()), channel.rod().widthMm()));
     }
 
@@ -88,6 +84,6 @@ public final class NeckWeather extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {weather, neck};
+        return new Object[] {moistures, neck};
     }
 }

@@ -26,13 +26,9 @@ public final class ReadingDrift extends ValueAnswer {
 
     private final SizeChange width;
 
-    private ReadingDrift(SizeChange width) {
+    ReadingDrift(SizeChange width) {
         super(width.style());
         this.width = width;
-    }
-
-    static ReadingDrift of(SizeChange width) {
-        return new ReadingDrift(width);
     }
 
     /** {@return the same for a quartersawn piece and blank, with the rings known} */
@@ -55,8 +51,7 @@ public final class ReadingDrift extends ValueAnswer {
         return width.style().amount(offsetMm());
     }
 
-    /** {@return where the slot comes to lie; its offset from the middle in mm, positive too far from the fence} */
-    public double offsetMm() {
+    private double offsetMm() {
         return -width.changeMm() / 2 + 0.0;
     }
 

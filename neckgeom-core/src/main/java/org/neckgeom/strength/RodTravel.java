@@ -16,38 +16,29 @@ import org.neckgeom.units.Amount;
 public final class RodTravel extends ValueAnswer {
 
     private static final Form<RodTravel> FORM = Form.<RodTravel>of("rod-travel")
-            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("neck", Kind.NAME, "its name", x -> x.question.name())
             .fact("reliefUpper", Likely.KIND, "relief, the rod slack or turned all the way forward", x -> x.most)
             .finds("rod-travel", "Rod travel of {neck}")
             .phrase("loose", x -> x.question.isTwoWay(), "rod forward")
             .phrase("loose", "rod slack")
             .line("reliefUpper", "{loose}", "{reliefUpper}")
             .row("reliefLower", "rod tight", Likely.KIND, "relief; negative where the neck is humped", x -> x.least)
-            .row("rodLimit", "rod stands", Relief.ROD_LIMIT, "at most", x -> x.question)
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
+            .row("rodLimit", "rod stands", StrungNeck.ROD_LIMIT, "at most", x -> x.question)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.question)
             .note("estimate", "Estimate, at the force the rod stands; wood and glue may give out before.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final Likely<Length> most;
     private final Likely<Length> least;
 
-    private RodTravel(Relief question) {
+    RodTravel(StrungNeck question) {
         super(question.style());
         this.question = question;
-        Relief.Bench bench = question.bench();
-        ModulusSpread spread = Relief.spread(question.neck());
-        double strongest = question.limitNewton();
+        StrungNeck.Bench bench = question.bench();
+        double strongest = question.limit();
         double weakest = question.isTwoWay() ? -strongest : 0;
-        this.most = Likely.of(
-                spread.interval((back, board) -> bench.with(back, board).bow(weakest)),
-                question.style().unit());
-        this.least = Likely.of(
-                spread.interval((back, board) -> bench.with(back, board).bow(strongest)),
-                question.style().unit());
-    }
-
-    static RodTravel of(Relief question) {
-        return new RodTravel(question);
+        this.most = Likely.of(bench.interval(x -> x.bow(weakest)), style().unit());
+        this.least = Likely.of(bench.interval(x -> x.bow(strongest)), style().unit());
     }
 
     /** {@return the relief with the rod slack, or a two-way rod turned all the way forward} */

@@ -59,19 +59,14 @@ public final class Section extends ValueAnswer {
     static Section of(double x, NeckBeam beam, ModulusSpread spread, LengthStyle style) {
         SectionMoments section = new SectionMoments();
         double[] axis = spread.interval((back, board) -> {
-            sum(beam, back, board, x, section);
+            beam.stiffer(back, board).section(x, section);
             return section.neutralAxis();
         });
         double[] stiffness = spread.interval((back, board) -> {
-            sum(beam, back, board, x, section);
+            beam.stiffer(back, board).section(x, section);
             return section.bendingStiffness();
         });
         return new Section(x, Likely.of(axis, style.unit()), stiffness, style);
-    }
-
-    private static void sum(NeckBeam beam, double back, double board, double x, SectionMoments into) {
-        beam.withModuli(back * beam.back().modulus(), board * beam.board().modulus())
-                .section(x, into);
     }
 
     /** {@return the station; distance from the nut} */
@@ -79,10 +74,7 @@ public final class Section extends ValueAnswer {
         return style().amount(x);
     }
 
-    /**
-     * {@return the height of the neutral axis over the glue face, positive in the fingerboard, negative in the neck's
-     * wood}
-     */
+    /** {@return the height of the neutral axis over the glue face, negative in the neck's wood} */
     public Amount<Length> neutralAxis() {
         return axis.amount();
     }

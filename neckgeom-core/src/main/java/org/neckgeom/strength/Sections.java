@@ -89,7 +89,7 @@ public final class Sections extends ValueAnswer {
     }
 
     private Section section(double x) {
-        return Section.of(x, beam, Relief.spread(neck), neck.style());
+        return Section.of(x, beam, NeckModel.spread(neck), neck.style());
     }
 
     /** {@return the sections at 241 even stations from the nut to the body joint; in order} */

@@ -24,6 +24,9 @@ import org.neckgeom.units.LengthStyle;
  */
 public final class SizeChange extends ValueAnswer {
 
+    /** Moisture, in percent, above which wood neither swells nor shrinks. */
+    private static final double FIBRE_SATURATION = 30;
+
     /** Coefficient of variation of shrinkage between pieces of a species. */
     static final double SHRINKAGE_VARIATION = 0.15;
 
@@ -48,12 +51,12 @@ public final class SizeChange extends ValueAnswer {
             .finds("larger", x -> x.changeMm() > 0, "{size}: larger")
             .finds("no-change", "{size}: no change")
             .row("change", "change", Likely.KIND, "negative when the size shrinks", SizeChange::likely)
-            .row("moisture", "moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .row("moisture", "moisture", Moistures.KIND, "of the wood", x -> x.moistures)
             .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note("estimate", "shrinkage of a piece within 29 % of its species' at 95 %.");
 
-    private final Weather weather;
+    private final Moistures moistures;
     private final double size;
     private final Wood wood;
     private final double radial;
@@ -61,7 +64,7 @@ public final class SizeChange extends ValueAnswer {
     private final double ringAngle;
 
     private SizeChange(
-            Weather weather,
+            Moistures moistures,
             double size,
             Wood wood,
             double radial,
@@ -69,7 +72,7 @@ public final class SizeChange extends ValueAnswer {
             double ringAngle,
             LengthStyle style) {
         super(style);
-        this.weather = weather;
+        this.moistures = moistures;
         this.size = size;
         this.wood = wood;
         this.radial = radial;
@@ -77,9 +80,9 @@ public final class SizeChange extends ValueAnswer {
         this.ringAngle = ringAngle;
     }
 
-    static SizeChange of(Weather weather, double size, Wood wood, LengthStyle style) {
+    static SizeChange of(Moistures moistures, double size, Wood wood, LengthStyle style) {
         return new SizeChange(
-                weather,
+                moistures,
                 size,
                 wood,
                 Objects.requireNonNull(wood, "wood").radialShrinkage(),
@@ -88,10 +91,7 @@ public final class SizeChange extends ValueAnswer {
                 style);
     }
 
-    /**
-     * {@return the change for a quartersawn piece: rings upright, across the size, so that it moves as along the rays;
-     * the change with the rings known}
-     */
+    /** {@return the change for a quartersawn piece: rings upright, across the size, so that it moves as the rays do} */
     public SizeChange quartersawn() {
         return withRings(Math.PI / 2);
     }
@@ -117,7 +117,7 @@ public final class SizeChange extends ValueAnswer {
     }
 
     private SizeChange withRings(double rad) {
-        return new SizeChange(weather, size, wood, radial, tangential, rad, style());
+        return new SizeChange(moistures, size, wood, radial, tangential, rad, style());
     }
 
     private boolean ringsKnown() {
@@ -125,14 +125,8 @@ public final class SizeChange extends ValueAnswer {
     }
 
     private double changeFor(double shrinkage) {
-        double share = Movement.change(
-                shrinkage, weather.before().moisturePercent(), weather.after().moisturePercent());
+        double share = changeOf(shrinkage, moistures.before(), moistures.after());
         return size * share + 0.0;
-    }
-
-    /** {@return the weather that does it} */
-    public Weather weather() {
-        return weather;
     }
 
     /** {@return the size before; more than 0} */
@@ -140,18 +134,14 @@ public final class SizeChange extends ValueAnswer {
         return style().amount(size);
     }
 
-    /**
-     * {@return the change, negative when the size shrinks} As long as the rings are not known, half way between radial
-     * and tangential.
-     */
+    /** {@return the change, negative when it shrinks; half way between radial and tangential for unknown rings} */
     public Amount<Length> change() {
         return style().amount(changeMm());
     }
 
     /** {@return the change, negative when the size shrinks; the change in mm} */
     public double changeMm() {
-        double shrinkage =
-                ringsKnown() ? Movement.shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
+        double shrinkage = ringsKnown() ? shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
         return changeFor(shrinkage);
     }
 
@@ -164,7 +154,7 @@ public final class SizeChange extends ValueAnswer {
         double least = Math.min(radial, tangential);
         double most = Math.max(radial, tangential);
         if (ringsKnown()) {
-            least = Movement.shrinkageAcross(radial, tangential, ringAngle);
+            least = shrinkageAcross(radial, tangential, ringAngle);
             most = least;
         }
         double spread = ModulusSpread.K95 * SHRINKAGE_VARIATION;
@@ -177,17 +167,44 @@ public final class SizeChange extends ValueAnswer {
         return style().amount(size + changeMm());
     }
 
+    /**
+     * Returns the change from one moisture to another as a share of the size at the first.
+     *
+     * <p>{@code S (M2 - M1)/30 / (1 - S (30 - M1)/30)}: Wood Handbook (2010) Eq. 13-3. Exactly undone by going back,
+     * which {@code C (M2 - M1)} is not. Estimate: straight line from 0 to 30 % moisture.
+     *
+     * @param shrinkage S, green to ovendry, a ratio of the green size
+     * @param fromPercent M1, moisture in percent
+     * @param toPercent M2, moisture in percent
+     */
+    static double changeOf(double shrinkage, double fromPercent, double toPercent) {
+        double from = Math.min(fromPercent, FIBRE_SATURATION);
+        double to = Math.min(toPercent, FIBRE_SATURATION);
+        // Not the ratio of two sizes less 1: a small change would lose its digits.
+        return shrinkage * (to - from) / (FIBRE_SATURATION - shrinkage * (FIBRE_SATURATION - from));
+    }
+
+    /**
+     * Returns the shrinkage in a direction across the grain: {@code ST cos^2 phi + SR sin^2 phi}. Estimate: the two are
+     * principal strains, rings flat over the piece.
+     *
+     * @param radial SR, a ratio
+     * @param tangential ST, a ratio
+     * @param ringAngle phi, from the direction measured to the growth rings, rad: 0 where the rings lie along it
+     */
+    static double shrinkageAcross(double radial, double tangential, double ringAngle) {
+        double c = StrictMath.cos(ringAngle);
+        double s = StrictMath.sin(ringAngle);
+        return tangential * c * c + radial * s * s;
+    }
+
     @Override
     public Form<SizeChange> form() {
         return FORM;
     }
 
-    Wood wood() {
-        return wood;
-    }
-
     @Override
     protected Object[] parts() {
-        return new Object[] {weather, size, wood, ringAngle};
+        return new Object[] {moistures, size, wood, ringAngle};
     }
 }

@@ -46,14 +46,10 @@ public final class SlotFit extends ValueAnswer {
     private final SizeChange slot;
     private final double rod;
 
-    private SlotFit(SizeChange slot, double rod) {
+    SlotFit(SizeChange slot, double rod) {
         super(slot.style());
         this.slot = slot;
         this.rod = rod;
-    }
-
-    static SlotFit of(SizeChange slot, double rod) {
-        return new SlotFit(slot, rod);
     }
 
     /** {@return the change of the channel's width} */

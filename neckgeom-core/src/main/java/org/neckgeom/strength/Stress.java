@@ -48,7 +48,7 @@ public final class Stress extends ValueAnswer {
     }
 
     private static final Form<Stress> FORM = Form.<Stress>of("stress")
-            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("neck", Kind.NAME, "its name", x -> x.question.name())
             .fact("stress", Kind.house(ShopUnit.MEGAPASCAL), "greatest in the neck", x -> x.neck.value())
             .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
             .finds("stress", "Stress in {neck}: {stress:1} in the neck")
@@ -70,28 +70,24 @@ public final class Stress extends ValueAnswer {
             .note("estimate", "Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
             .note("estimate", "the adjuster's pocket under pressure, and a fall are not in it.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final double force;
     private final Likely<Pressure> neck;
     private final Likely<Pressure> board;
     private final double neckAt;
     private final double boardAt;
 
-    private Stress(Relief question, double force) {
+    Stress(StrungNeck question, double force) {
         super(question.style());
         this.question = question;
         this.force = force;
         NeckBeam beam = question.beam();
-        ModulusSpread spread = Relief.spread(question.neck());
+        ModulusSpread spread = NeckModel.spread(question.neck());
         Peak middle = peak(beam, 1, 1);
         this.neckAt = middle.backAt;
         this.boardAt = middle.boardAt;
         this.neck = Likely.of(spread.interval((back, top) -> peak(beam, back, top).back), ShopUnit.MEGAPASCAL);
         this.board = Likely.of(spread.interval((back, top) -> peak(beam, back, top).board), ShopUnit.MEGAPASCAL);
-    }
-
-    static Stress of(Relief question, double force) {
-        return new Stress(question, force);
     }
 
     /** The greatest stresses of a neck, without their sign, and where they are. */
@@ -103,8 +99,7 @@ public final class Stress extends ValueAnswer {
     }
 
     private Peak peak(NeckBeam beam, double backFactor, double boardFactor) {
-        NeckBeam other = beam.withModuli(
-                backFactor * beam.back().modulus(), boardFactor * beam.board().modulus());
+        NeckBeam other = beam.stiffer(backFactor, boardFactor);
         StringPull pull = question.pull();
         RodPull rod = force == 0 ? null : question.rodPull();
         BeamScan scan = BeamScan.of(other, pull, rod, BeamScan.USUAL_PANELS);
@@ -152,7 +147,7 @@ public final class Stress extends ValueAnswer {
 
     /** {@return where the neck's wood is stressed most; distance from the nut} */
     public Amount<Length> place() {
-        return question.style().amount(neckAt);
+        return style().amount(neckAt);
     }
 
     /** {@return the greatest stress in the fingerboard, without its sign} */

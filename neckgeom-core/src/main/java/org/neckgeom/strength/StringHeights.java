@@ -38,10 +38,7 @@ public final class StringHeights extends ValueAnswer {
         this.action = action;
     }
 
-    /**
-     * {@return the usual heights, common practice; frets 1.1 mm, strings 0.4 mm over them at the nut and 2 mm at the
-     * 12th fret}
-     */
+    /** {@return the usual heights, common practice: frets 1.1 mm, strings 0.4 mm at the nut, 2 mm at the 12th fret} */
     public static StringHeights usual() {
         return USUAL;
     }

@@ -104,8 +104,7 @@ public final class StringLoad extends ValueAnswer {
         return force(totalNewton());
     }
 
-    /** {@return the pull of all strings together in N; along each string} */
-    public double totalNewton() {
+    private double totalNewton() {
         double sum = 0;
         for (double tension : tensions) {
             sum += tension * neck.strings().inCourse();
@@ -114,8 +113,7 @@ public final class StringLoad extends ValueAnswer {
     }
 
     /**
-     * {@return the moment the strings make about the neutral axis of the section at a fret, positive: it bows the neck
-     * forward}
+     * {@return the moment of the strings about the neutral axis at a fret, positive: bows the neck forward}
      *
      * @param fret 0 (the nut) to the fret at the body
      */
@@ -139,9 +137,8 @@ public final class StringLoad extends ValueAnswer {
         NeckBeam beam = NeckModel.beam(neck);
         double x = neck.scale().fretMm(fret);
         SectionMoments section = new SectionMoments();
-        double[] found = Relief.spread(neck).interval((back, board) -> {
-            beam.withModuli(back * beam.back().modulus(), board * beam.board().modulus())
-                    .section(x, section);
+        double[] found = NeckModel.spread(neck).interval((back, board) -> {
+            beam.stiffer(back, board).section(x, section);
             return pull.moment(x, section.neutralAxis());
         });
         return Likely.of(found, ShopUnit.NEWTON_METRE);
