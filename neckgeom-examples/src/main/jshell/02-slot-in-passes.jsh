@@ -11,7 +11,7 @@ println(slot.depth());
 println(passes);
 println(slot.stops(cutter, blank));
 println(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))).centred());
-println(CutterLoad.of(cutter, Wood.BLACK_WALNUT).feed(mmPerMinute(1800), rpm(16000)).pass(mm(2.9)));
+println(CutterLoad.of(cutter, Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2.9)));
 println(slot.cautions(cutter));
 
 // The depth is read after every pass: a cutter that creeps out of its collet is found before the neck is spoiled.

@@ -18,6 +18,7 @@ import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
 
 /**
  * How a neck blank runs along the fence: its edges, the fence, a strip between them, a head that is on already. Immutable.
@@ -161,8 +162,7 @@ public final class BlankOnFence extends ValueAnswer {
     }
 
     /**
-     * {@return the same with a strip that is thicker at one end, from the nut to the heel end, at the trial cut too;
-     * the blank on the fence}
+     * {@return the same with a strip that is thicker at one end, nut to heel end, at the trial cut too}
      *
      * @param atNut thickness at the nut with its standard uncertainty, more than 0
      * @param atHeelEnd thickness at the heel end, more than 0
@@ -181,8 +181,7 @@ public final class BlankOnFence extends ValueAnswer {
     }
 
     /**
-     * {@return the same with the strip missing at the trial cut: its thickness moves the slot by all of itself; the
-     * blank on the fence}
+     * {@return the same with the strip missing at the trial cut: its thickness moves the slot by all of itself}
      *
      * @throws IllegalArgumentException if there is no strip
      */
@@ -208,8 +207,7 @@ public final class BlankOnFence extends ValueAnswer {
     }
 
     /**
-     * {@return the same with a head that is on already and rides on the fence: no strip keeps it clear; the blank on
-     * the fence}
+     * {@return the same with a head that is on already and rides on the fence: no strip keeps it clear}
      *
      * @param itsHead wings and all; a swing counts as toward the fence
      */
@@ -219,8 +217,7 @@ public final class BlankOnFence extends ValueAnswer {
     }
 
     /**
-     * {@return the same with another length of the trial piece, read at its middle; the blank on the fence} It counts
-     * on a split fence only.
+     * {@return the same with another trial piece, read at its middle; it counts on a split fence only}
      *
      * @param length more than 0
      */
@@ -301,19 +298,13 @@ public final class BlankOnFence extends ValueAnswer {
     }
 
     private double trialShift() {
-        if (fence.outOfLineMm() == 0) {
-            return 0;
-        }
-        double half = fence.lengthMm() / 2;
-        return new Riding(0, trialPiece, true, half, half, fence.gapMm(), fence.outOfLineMm(), null).at(trialPiece / 2);
+        return new Riding(0, trialPiece, true, fence, null).at(trialPiece / 2);
     }
 
     private Riding riding() {
-        double half = fence.lengthMm() / 2;
         DoubleUnaryOperator edge = crown == 0 || strip != null ? null : this::crownMm;
         double from = strip != null || head != null ? 0 : headEndMm();
-        return new Riding(
-                from, heelEndMm(), headLeads, half, half, fence.gapMm(), fence.outOfLineMm(), edge, headSide());
+        return new Riding(from, heelEndMm(), headLeads, fence, edge, headSide());
     }
 
     /** The head's side from its corner by the nut to its tip, where they reach past the shaft's edge. */
@@ -376,17 +367,33 @@ public final class BlankOnFence extends ValueAnswer {
         }
     }
 
-    /**
-     * {@return where the slot runs when the fence centres it best: the middle of the band of its offsets in the middle
-     * of the blank, nothing uncertain}
-     */
+    /** {@return where the slot runs when the fence centres the band of its offsets best, nothing uncertain} */
     public SlotPlace centred() {
-        return SlotPlace.centred(this);
+        return place(centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY, style());
     }
 
     /** The setting of the fence that centres the slot best. */
     double centredSettingMm() {
-        return -SlotPlace.of(this, 0, 0, 0, Double.POSITIVE_INFINITY, style()).middleMm();
+        return -place(0, 0, 0, Double.POSITIVE_INFINITY, style()).middleMm();
+    }
+
+    /**
+     * The place for a setting.
+     *
+     * @param setting distance from the fence to the slot's middle
+     * @param variance that all stations share: of the setting and of the neck's own cut
+     * @param endUncertainty of each end's own part of the offset
+     */
+    SlotPlace place(
+            double setting, double variance, double endUncertainty, double degreesOfFreedom, LengthStyle shown) {
+        double[] stations = knots();
+        double[] shifts = Arrays.stream(stations).map(this::shiftMm).toArray();
+        double[] offsets = new double[stations.length];
+        for (int i = 0; i < offsets.length; i++) {
+            offsets[i] = setting - shifts[i] - widthMm(stations[i]) / 2;
+        }
+        return new SlotPlace(
+                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, shown);
     }
 
     @Override

@@ -57,7 +57,7 @@ public final class CentringRounds extends ValueAnswer {
         this.rule = rule;
         this.run = run;
         this.leaves = leaves;
-        this.evidence = Session.of(steps, bench, run);
+        this.evidence = Evidence.of(steps, bench, run);
     }
 
     /**
@@ -96,8 +96,7 @@ public final class CentringRounds extends ValueAnswer {
     }
 
     /**
-     * {@return the same rounds with the uncertainties of their bench} A trial cut's own repeatability goes before the
-     * bench's.
+     * {@return the same rounds with their bench's uncertainties; a trial cut's own repeatability goes before them}
      *
      * @param uncertainty of readings, cuts and moves
      */
@@ -148,7 +147,7 @@ public final class CentringRounds extends ValueAnswer {
      * {@return the rounds with the fence moved}
      *
      * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}; a move made at a stop block of a
-     *     pivoting fence by {@code stack.atCutter()}
+     *     pivoting fence by {@code FenceMove.by(stack)}
      * @throws IllegalArgumentException if no trial cut came before
      */
     public CentringRounds fenceMoved(FenceMove move) {
@@ -203,14 +202,14 @@ public final class CentringRounds extends ValueAnswer {
     }
 
     private SettingState state() {
-        if (evidence.state() == null) {
+        if (evidence.state == null) {
             throw NoAnswer.because(
                     "offset",
                     "no-cut",
                     "no trial cut yet shows where the slot lies"
-                            + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
+                            + (evidence.isPieceMissing ? ": measure the test piece too" : ""));
         }
-        return evidence.state();
+        return evidence.state;
     }
 
     /**
@@ -228,13 +227,13 @@ public final class CentringRounds extends ValueAnswer {
      * put it.
      */
     public SlotPlace place() {
-        SettingState state = evidence.state() != null ? evidence.state() : expected();
+        SettingState state = evidence.state != null ? evidence.state : expected();
         double known = knownVariance();
         double variance = state.variance() + cutVariance() + known;
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
                 ? SlotPlace.inPieces(state.mean(), variance, nu, style())
-                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu, style());
+                : run.place(state.mean(), variance, widthUncertainty(), nu, style());
     }
 
     /** The setting that one cut and the best move after it are expected to leave. */
@@ -244,7 +243,7 @@ public final class CentringRounds extends ValueAnswer {
     }
 
     private double knownVariance() {
-        return evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
+        return evidence.biasVariance + (run == null ? 0 : run.stripVariance());
     }
 
     private double cutVariance() {
@@ -261,14 +260,12 @@ public final class CentringRounds extends ValueAnswer {
 
     /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
     private double readingVariance() {
-        return evidence.state() != null
-                ? evidence.readingVariance()
-                : (run == null ? 0.5 : 0.75) * Session.single(bench);
+        return evidence.state != null ? evidence.readingVariance : (run == null ? 0.5 : 0.75) * Evidence.single(bench);
     }
 
     /** Each end's own part of the offset: half of what the blank's width is read to there. */
     private double widthUncertainty() {
-        return run == null ? 0 : Math.sqrt(Session.single(bench)) / 2;
+        return run == null ? 0 : Math.sqrt(Evidence.single(bench)) / 2;
     }
 
     /**
@@ -283,53 +280,47 @@ public final class CentringRounds extends ValueAnswer {
         SlotPlace place = place();
         SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
         SlotChoice.Chosen chosen = choice.choose();
-        SlotVerdict.Step step = evidence.step(chosen.step());
-        boolean isKnown = evidence.contradiction() == null && evidence.state() != null;
+        SlotStep step = evidence.step(chosen.step());
+        boolean isKnown = evidence.contradiction == null && evidence.state != null;
         if (!isKnown) {
             double nan = Double.NaN;
             chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach());
         }
-        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
+        FenceMove move = evidence.state == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
         StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
         LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
                 ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
                 : null;
-        Limiting limiting = limiting(place);
         return new SlotVerdict(
                 chosen,
                 isKnown ? choice : null,
-                evidence.contradiction(),
-                evidence.lastClosure(),
-                limiting.cause,
-                limiting.mm,
+                evidence.contradiction,
+                evidence.lastClosure,
+                limiting(place),
                 move,
                 gap,
                 stack,
-                bench.isCutScatterDefault(),
-                bench.cutScatterMm(),
-                evidence.cuts() == 0,
+                bench,
+                evidence.cuts == 0,
                 limitMm,
                 shown);
     }
 
     SlotChoice.Facts facts() {
-        double known = knownVariance();
-        double u = widthUncertainty();
         return new SlotChoice.Facts(
-                evidence.state(),
-                evidence.before(),
-                evidence.isRead(),
-                evidence.readingsOfLastCut(),
-                evidence.cuts(),
-                evidence.isWarned(),
+                evidence.state,
+                evidence.before,
+                evidence.isRead,
+                evidence.readingsOfLastCut,
+                evidence.cuts,
+                evidence.isWarned,
                 readingVariance(),
                 cutVariance(),
-                known,
+                knownVariance(),
                 moveVariance(),
                 run == null ? 0 : run.widthMm(run.channel().startMm()),
                 run == null ? 0 : run.widthMm(run.channel().endMm()),
-                u,
-                u,
+                widthUncertainty(),
                 run != null && run.mayBePlaned(),
                 STRIP_MM);
     }
@@ -344,11 +335,9 @@ public final class CentringRounds extends ValueAnswer {
         return Math.copySign(LeafStack.nearestMm(leaves, gap) / lever, wantedMm);
     }
 
-    private record Limiting(SlotVerdict.Cause cause, double mm) {}
-
-    private Limiting limiting(SlotPlace place) {
-        Limiting most = new Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
-        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance()));
+    private SlotVerdict.Limiting limiting(SlotPlace place) {
+        SlotVerdict.Limiting most = new SlotVerdict.Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
+        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance));
         most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
         most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
         if (run != null) {
@@ -360,8 +349,8 @@ public final class CentringRounds extends ValueAnswer {
         return most;
     }
 
-    private static Limiting most(Limiting so, SlotVerdict.Cause cause, double mm) {
-        return mm > so.mm ? new Limiting(cause, mm) : so;
+    private static SlotVerdict.Limiting most(SlotVerdict.Limiting so, SlotVerdict.Cause cause, double mm) {
+        return mm > so.mm() ? new SlotVerdict.Limiting(cause, mm) : so;
     }
 
     /**
@@ -369,17 +358,7 @@ public final class CentringRounds extends ValueAnswer {
      * one for each trial cut and each reading again, in the order of the steps}
      */
     public List<Closure> closures() {
-        return evidence.closures();
-    }
-
-    /**
-     * {@return the closure check of the last cut whose readings contradict each other; nothing where the last cut's
-     * readings close}
-     */
-    public Optional<Closure> misread() {
-        return evidence.contradiction() == SlotVerdict.Contradiction.READINGS
-                ? Optional.ofNullable(evidence.lastClosure())
-                : Optional.empty();
+        return List.copyOf(evidence.closures);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -392,7 +371,7 @@ public final class CentringRounds extends ValueAnswer {
                         "estimate",
                         Kind.answer(Offset.Sentences.FORM),
                         "of the setting now, from all cuts and moves",
-                        rounds -> Optional.ofNullable(rounds.evidence.state()).map(state -> rounds.estimate()))
+                        rounds -> Optional.ofNullable(rounds.evidence.state).map(state -> rounds.estimate()))
                 .finds("placed", "Centring rounds: {estimate}")
                 .finds("not-placed", "Centring rounds: nothing known of the slot yet")
                 .fact(
@@ -411,7 +390,7 @@ public final class CentringRounds extends ValueAnswer {
                 .line("cutScatter", "cut scatter", "{cutScatter:small}{default}")
                 .fact("moveScatter", Kind.MM, "standard deviation of one move", rounds -> rounds.bench.moveScatterMm())
                 .line("moveScatter", "move scatter", "{moveScatter:small}")
-                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut())
+                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut)
                 .noteEach("leftOut", "{why}");
     }
 

@@ -57,8 +57,7 @@ public final class ChannelFloor extends ValueAnswer {
     }
 
     /**
-     * {@return the radius of an arched floor, positive when the middle is deeper than the ends, negative when it is
-     * shallower}
+     * {@return the radius of an arched floor, negative when the middle is shallower than the ends}
      *
      * @throws ArithmeticException if the floor is flat
      */

@@ -18,6 +18,7 @@ import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -198,8 +199,7 @@ public final class Closure extends ValueAnswer {
     }
 
     /**
-     * {@return the check among those of a session: the more cuts are checked, the rarer may each of them fail by
-     * chance}
+     * {@return the check as one of a session: the more cuts are checked, the rarer may each fail by chance}
      *
      * @param checkedCuts m, 1 or more; 1 unless given
      */
@@ -254,10 +254,7 @@ public final class Closure extends ValueAnswer {
         return new Closure(trial, both, zeros, cuts, style());
     }
 
-    /**
-     * {@return whether slot and piece were read, so that the readings can close or not; true when all four widths were
-     * read}
-     */
+    /** {@return whether slot and piece were read as well, so that the readings can close or not} */
     public boolean isComplete() {
         return trial.slot().isPresent() && trial.piece().isPresent();
     }
@@ -267,10 +264,7 @@ public final class Closure extends ValueAnswer {
         return isComplete() || comparedReadings() > 0;
     }
 
-    /**
-     * {@return what the readings show of themselves: whether the four widths close, if all were read, and whether what
-     * was read several times agrees}
-     */
+    /** {@return whether the widths close, if all four were read, and what was read several times agrees} */
     public Outcome outcome() {
         if (wallsExceedPiece || isRarer(REFUSED)) {
             return Outcome.REFUSED;
@@ -298,34 +292,22 @@ public final class Closure extends ValueAnswer {
         return -StudentLaw.quantile(chance / 2, degreesOfFreedom);
     }
 
-    /**
-     * {@return whether the readings count; false when they are refused; true when they close, with a warning or
-     * without}
-     */
+    /** {@return whether the readings count; false when they are refused, true when they are warned of} */
     public boolean closes() {
         return outcome() != Outcome.REFUSED;
     }
 
-    /**
-     * {@return whether the readings count, but not enough to cut a neck on them; false when they close without a
-     * warning, and when they are refused}
-     */
+    /** {@return whether the readings count, but not enough to cut a neck on them; false when refused} */
     public boolean warns() {
         return outcome() == Outcome.WARNS;
     }
 
-    /**
-     * {@return by how much the walls and the slot together exceed the piece, positive when they are too long, negative
-     * when short; 0 when not all were read}
-     */
+    /** {@return by how much walls and slot exceed the piece, negative when short; 0 when not all were read} */
     public Amount<Length> misfit() {
         return style().amount(misfitMm);
     }
 
-    /**
-     * {@return by how much the walls and the slot together exceed the piece, in mm, positive when they are too long,
-     * negative when short; 0 when not all were read}
-     */
+    /** {@return by how much walls and slot exceed the piece in mm, negative when short; 0 when not all were read} */
     public double misfitMm() {
         return misfitMm;
     }
@@ -345,10 +327,7 @@ public final class Closure extends ValueAnswer {
         return limitMm(WARNED);
     }
 
-    /**
-     * {@return the misfit above which the readings are refused, in mm; more than {@link #allowedMm()}; 0 when not all
-     * were read}
-     */
+    /** {@return the misfit in mm above which the readings are refused; 0 when not all were read} */
     public double refusedAboveMm() {
         return limitMm(REFUSED);
     }
@@ -486,7 +465,7 @@ public final class Closure extends ValueAnswer {
         ShopUnit<Length> unit = trial.style().unit();
         double wrongBy = unit.fromHouse(error);
         double within = unit.fromHouse(EXPLAINED_WITHIN * uncertaintyMm);
-        String written = Slips.written(unit.fromHouse(value), mostDecimals(unit));
+        String written = Numbers.fixed(unit.fromHouse(value), mostDecimals(unit));
         Optional<Slip> swapped =
                 Slips.swapped(written, wrongBy, within).map(other -> new Slip(named, written, other, null));
         // Never both: what explains so much explains nothing.

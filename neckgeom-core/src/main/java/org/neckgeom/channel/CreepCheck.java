@@ -53,19 +53,15 @@ public final class CreepCheck extends ValueAnswer {
 
     private static final double K = 3;
 
-    private final PassPlan plan;
+    private final double[] setMm;
     private final double uncertaintyMm;
     private final List<Double> excessesMm;
 
-    private CreepCheck(PassPlan plan, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
+    CreepCheck(double[] setMm, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
         super(style);
-        this.plan = plan;
+        this.setMm = setMm;
         this.uncertaintyMm = uncertaintyMm;
         this.excessesMm = List.copyOf(excessesMm);
-    }
-
-    static CreepCheck start(PassPlan plan, double uncertaintyMm, LengthStyle style) {
-        return new CreepCheck(plan, uncertaintyMm, List.of(), style);
     }
 
     /**
@@ -77,17 +73,17 @@ public final class CreepCheck extends ValueAnswer {
     public CreepCheck read(Quantity<Length> depth) {
         double mm = HouseUnits.mmPositive(depth, "slot depth");
         int next = excessesMm.size();
-        if (next >= plan.passes().size()) {
+        if (next >= setMm.length) {
             throw Refusal.of(
                     "readings",
                     "at-most",
-                    "be no more than the " + Words.count(plan.passes().size(), "pass", "passes") + " planned",
+                    "be no more than the " + setMm.length + (setMm.length == 1 ? " pass" : " passes") + " planned",
                     "one more was given",
                     "");
         }
         List<Double> all = new ArrayList<>(excessesMm);
-        all.add(mm - plan.passes().get(next).heightMm());
-        return new CreepCheck(plan, uncertaintyMm, all, style());
+        all.add(mm - setMm[next]);
+        return new CreepCheck(setMm, uncertaintyMm, all, style());
     }
 
     /** {@return what the readings say; the call; HOLDS before the first reading} */
@@ -103,10 +99,7 @@ public final class CreepCheck extends ValueAnswer {
         return last < -K * uncertaintyMm ? Call.SHALLOW : Call.HOLDS;
     }
 
-    /**
-     * {@return how much deeper than set the slot is after the last pass read, in mm; 0 before the first; below 0 when
-     * shallower}
-     */
+    /** {@return how much deeper than set the slot is after the last pass read, in mm; 0 before the first} */
     public double excessMm() {
         return excessesMm.isEmpty() ? 0 : excessesMm.get(excessesMm.size() - 1);
     }
@@ -124,6 +117,6 @@ public final class CreepCheck extends ValueAnswer {
 
     @Override
     protected Object[] parts() {
-        return new Object[] {plan, uncertaintyMm, excessesMm};
+        return new Object[] {setMm, uncertaintyMm, excessesMm};
     }
 }

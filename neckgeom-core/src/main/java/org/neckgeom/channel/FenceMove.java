@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
@@ -25,9 +24,6 @@ import org.neckgeom.units.LengthStyle;
  */
 @SuppressWarnings("exports") // JSpecify is for compilers only
 public final class FenceMove extends ValueAnswer {
-
-    /** The most leaves in a stack unless told: more bind and spring. */
-    public static final int USUAL_LEAVES = 4;
 
     private final double offsetMm;
     private final double uncertaintyMm;
@@ -68,7 +64,7 @@ public final class FenceMove extends ValueAnswer {
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove toward(Quantity<Length> size) {
-        return made(HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
+        return made(HouseUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
     }
 
     /**
@@ -78,11 +74,26 @@ public final class FenceMove extends ValueAnswer {
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove away(Quantity<Length> size) {
-        return made(-HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
+        return made(-HouseUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
     }
 
-    static FenceMove made(double towardMm, double settingUncertaintyMm, LengthStyle style) {
-        return new FenceMove(towardMm + 0.0, 0, settingUncertaintyMm, null, style);
+    /**
+     * {@return the move at the cutter that a stack of leaves makes: its height for a fence that slides, the cutter's share
+     * of it where the stack is set at the stop block of a pivoting fence; with the gauges' uncertainty}
+     *
+     * @param stack as it is set
+     */
+    public static FenceMove by(LeafStack stack) {
+        return new FenceMove(
+                Objects.requireNonNull(stack, "stack").towardMm() + 0.0,
+                0,
+                stack.uncertaintyAtCutterMm(),
+                null,
+                stack.style());
+    }
+
+    private static FenceMove made(double towardMm, LengthStyle style) {
+        return new FenceMove(towardMm + 0.0, 0, 0, null, style);
     }
 
     /**
@@ -151,13 +162,13 @@ public final class FenceMove extends ValueAnswer {
     }
 
     /**
-     * {@return the leaves for the move, at most {@link #USUAL_LEAVES} of them}
+     * {@return the leaves for the move, at most {@link LeafStack#USUAL_LEAVES} of them}
      *
      * @param set the leaves at hand
      * @throws ArithmeticException if no move is advised
      */
     public LeafStack leaves(FeelerSet set) {
-        return leaves(set, USUAL_LEAVES);
+        return leaves(set, LeafStack.USUAL_LEAVES);
     }
 
     /**
@@ -170,20 +181,7 @@ public final class FenceMove extends ValueAnswer {
      */
     public LeafStack leaves(FeelerSet set, int most) {
         return LeafStack.nearest(
-                Objects.requireNonNull(set, "set"),
-                checkedMost(most),
-                amountMm(),
-                uncertaintyMm,
-                1,
-                offsetMm > 0,
-                style());
-    }
-
-    static int checkedMost(int most) {
-        if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
-            throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
-        }
-        return most;
+                Objects.requireNonNull(set, "set"), most, amountMm(), uncertaintyMm, 1, offsetMm > 0, style());
     }
 
     /**
@@ -200,8 +198,7 @@ public final class FenceMove extends ValueAnswer {
     }
 
     /**
-     * {@return the gap to set at the fence's stop block: the move itself for a fence that slides, the block's share of
-     * it for one that pivots at one end}
+     * {@return the gap at the stop block: the move itself, or its share where the fence pivots at one end}
      *
      * @param fence the fence
      * @throws ArithmeticException if no move is advised

@@ -93,9 +93,7 @@ public final class FenceStep extends ValueAnswer {
     }
 
     private Offset shift(double alongMm) {
-        double half = fence.lengthMm() / 2;
-        Riding riding = new Riding(0, lengthMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null);
-        return Offset.ofMm(-riding.at(alongMm), 0, style());
+        return Offset.ofMm(-new Riding(0, lengthMm, true, fence, null).at(alongMm), 0, style());
     }
 
     @Override

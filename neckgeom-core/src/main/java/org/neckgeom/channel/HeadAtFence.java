@@ -67,8 +67,7 @@ public final class HeadAtFence extends ValueAnswer {
     }
 
     /**
-     * {@return the same with the head's own outline, straight from its width at the nut line to that at its tip; the
-     * neck at the fence}
+     * {@return the same with the head's own outline, straight from its width at the nut line to that at its tip}
      *
      * @param atNutLine width there, more than 0
      * @param atTip width there, more than 0
@@ -119,10 +118,7 @@ public final class HeadAtFence extends ValueAnswer {
         return new Spacer(proud, mm, shaftLength(), style());
     }
 
-    /**
-     * {@return what happens without a spacer: the neck rides on one of the head's corners and on its shaft; the slot's
-     * skew and offset along the neck}
-     */
+    /** {@return the slot's skew and offsets without a spacer: the neck rides on the head's corner and its shaft} */
     public HeadSkew skew() {
         return new HeadSkew(side(), shaftLength(), fence, style());
     }

@@ -73,9 +73,8 @@ public final class HeadSkew extends ValueAnswer {
     }
 
     private Riding riding() {
-        double half = fence.lengthMm() / 2;
         double[] proud = proudMm() > 0 ? side : new double[0];
-        return new Riding(0, shaftMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null, proud);
+        return new Riding(0, shaftMm, true, fence, null, proud);
     }
 
     /** {@return how far the head stands proud at its prouder corner; 0 when it stays inside} */
@@ -84,8 +83,7 @@ public final class HeadSkew extends ValueAnswer {
     }
 
     /**
-     * {@return the angle between shaft and fence while a station is at the cutter, positive where the head end is held
-     * off the fence}
+     * {@return the angle of shaft and fence, a station at the cutter; positive: head end held off the fence}
      *
      * @param station from the nut, positive toward the body
      */

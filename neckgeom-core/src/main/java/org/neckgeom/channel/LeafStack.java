@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
@@ -30,6 +31,9 @@ import org.neckgeom.units.ShopUnit;
  * sqrt(3), as nothing is known of it but its limits.
  */
 public final class LeafStack extends ValueAnswer {
+
+    /** The most leaves in a stack unless told: more bind and spring. */
+    public static final int USUAL_LEAVES = 4;
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
     static final double FINE_ENOUGH_MM = 0.02;
@@ -122,6 +126,9 @@ public final class LeafStack extends ValueAnswer {
             double ratio,
             boolean toward,
             LengthStyle style) {
+        if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
+            throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
+        }
         double[] all = set.leavesMm();
         int[] places = LeafSearch.nearest(all, wantedMm, most);
         return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, ratio, toward, style);
@@ -130,17 +137,18 @@ public final class LeafStack extends ValueAnswer {
     /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
     static double nearestMm(FeelerSet set, double gapMm) {
         double[] all = set.leavesMm();
-        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, FenceMove.USUAL_LEAVES)))
+        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, USUAL_LEAVES)))
                 .sum();
     }
 
-    /**
-     * {@return the move at the cutter that this stack makes: its height for a fence that slides, the cutter's share of
-     * it where the stack is set at the stop block of a pivoting fence; with the gauges' uncertainty}
-     */
-    public FenceMove atCutter() {
+    /** The move at the cutter that it makes, positive toward it. */
+    double towardMm() {
         double move = heightMm() / ratio;
-        return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style());
+        return toward ? move : -move;
+    }
+
+    double uncertaintyAtCutterMm() {
+        return uncertaintyMm / ratio;
     }
 
     /** Leaves by what is stamped on them. */
@@ -219,8 +227,8 @@ public final class LeafStack extends ValueAnswer {
             return Optional.of(new Remedy(full, named(top), named(rest), left, true));
         }
         LeafSwap swap = LeafSwap.nearest(all, wanted);
-        double[] taken = pick(all, swap.taken());
-        double[] put = pick(all, swap.put());
+        double[] taken = pick(all, swap.taken);
+        double[] put = pick(all, swap.put);
         double left = wanted - Arrays.stream(taken).sum() + Arrays.stream(put).sum();
         boolean isNearer = Math.abs(left) < Math.abs(residual) - 1e-9;
         return Optional.of(
@@ -261,8 +269,7 @@ public final class LeafStack extends ValueAnswer {
         return style().amount(heightMm());
     }
 
-    /** {@return the height of the stack in mm; 0 or more} */
-    public double heightMm() {
+    private double heightMm() {
         return Arrays.stream(leavesMm).sum();
     }
 
@@ -271,19 +278,13 @@ public final class LeafStack extends ValueAnswer {
         return style().amount(residualMm());
     }
 
-    /** {@return what the stack leaves undone, in mm; wanted less height: positive when the stack is short} */
-    public double residualMm() {
+    private double residualMm() {
         return wantedMm - heightMm();
     }
 
     /** {@return the standard uncertainty of the stack's height, from the leaves' tolerances; 0 or more} */
     public Amount<Length> uncertainty() {
         return style().amount(uncertaintyMm);
-    }
-
-    /** {@return the standard uncertainty of the stack's height in mm; 0 or more} */
-    public double uncertaintyMm() {
-        return uncertaintyMm;
     }
 
     /**
@@ -296,10 +297,7 @@ public final class LeafStack extends ValueAnswer {
         return Math.abs(residualMm()) <= Math.max(FINE_ENOUGH_MM, 2 * u) + 1e-9;
     }
 
-    /**
-     * {@return what to do when no stack comes close: several moves, two stacks one after the other, or paper; empty
-     * when the stack is close}
-     */
+    /** {@return what to do instead where the stack is not close: several moves, two stacks, paper; else empty} */
     public String remedy() {
         return farther().map(remedy -> REMEDY.text(remedy, style())).orElse("");
     }

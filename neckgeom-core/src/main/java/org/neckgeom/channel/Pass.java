@@ -15,8 +15,8 @@ public final class Pass extends ValueAnswer {
 
     static final Form<Pass> FORM = Form.<Pass>of("pass")
             .fact("number", Kind.WHOLE, "which pass, from 1", Pass::number)
-            .fact("step", Kind.MM, "what it takes off", Pass::stepMm)
-            .fact("height", Kind.MM, "of the cutter over the table, the gauge block's step", Pass::heightMm)
+            .fact("step", Kind.MM, "what it takes off", pass -> pass.stepMm)
+            .fact("height", Kind.MM, "of the cutter over the table, the gauge block's step", pass -> pass.heightMm)
             .finds("pass", "pass {number}: {step:table brief}, cutter at {height:table brief}");
 
     private final int number;
@@ -40,22 +40,9 @@ public final class Pass extends ValueAnswer {
         return style().amount(stepMm);
     }
 
-    /** {@return what this pass takes off, in mm; more than 0} */
-    public double stepMm() {
-        return stepMm;
-    }
-
-    /**
-     * {@return the height of the cutter over the table for this pass: the step of the gauge block to set it by; the
-     * depth reached after this pass}
-     */
+    /** {@return the cutter's height over the table for this pass: the gauge block's step, the depth reached} */
     public Amount<Length> height() {
         return style().amount(heightMm);
-    }
-
-    /** {@return the height of the cutter over the table for this pass, in mm; the depth reached after this pass} */
-    public double heightMm() {
-        return heightMm;
     }
 
     @Override

@@ -29,7 +29,7 @@ public final class PassPlan extends ValueAnswer {
                     "equalStep",
                     Kind.MM,
                     "what each of them takes off",
-                    plan -> plan.passes.get(0).stepMm())
+                    plan -> plan.passes.get(0).step().house())
             .factIfAny("lightStep", Kind.MM, "what a light last pass takes off", PassPlan::lightStepMm)
             .fact("count", Kind.WHOLE, "how many passes", plan -> plan.passes.size())
             .fact("depth", Kind.ESTIMATE, "of the finished slot, by the last setting", PassPlan::depthAsSet)
@@ -72,10 +72,7 @@ public final class PassPlan extends ValueAnswer {
         return new PassPlan(passes, lightLast, u, style());
     }
 
-    /**
-     * {@return the depth of the finished slot with the uncertainty of its last setting; the depth; u is 0 where none
-     * was told}
-     */
+    /** {@return the depth of the finished slot; u is that of its last setting, 0 where none was given} */
     public Estimate<Length> depthAsSet() {
         return Estimate.of(depth(), style().amount(settingMm));
     }
@@ -103,7 +100,10 @@ public final class PassPlan extends ValueAnswer {
      * @throws IllegalArgumentException if the uncertainty is not more than 0
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {
-        return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style());
+        double u = HouseUnits.mmPositive(uncertainty, "depth gauge repeatability");
+        double[] set =
+                passes.stream().mapToDouble(pass -> pass.height().house()).toArray();
+        return new CreepCheck(set, u, List.of(), style());
     }
 
     private int equal() {
@@ -111,7 +111,7 @@ public final class PassPlan extends ValueAnswer {
     }
 
     private Optional<Double> lightStepMm() {
-        return lightLast ? Optional.of(passes.get(passes.size() - 1).stepMm()) : Optional.empty();
+        return lightLast ? Optional.of(passes.get(passes.size() - 1).step().house()) : Optional.empty();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.neckgeom.channel;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -20,10 +22,13 @@ import org.neckgeom.units.LengthStyle;
 public final class Passes extends ValueAnswer {
 
     private static final Form<Passes> FORM = Form.<Passes>of("passes-rule")
-            .fact("deepestPass", Kind.MM, "that the rule allows", Passes::deepestMm)
+            .fact("deepestPass", Kind.MM, "that the rule allows", rule -> rule.mostMm)
             .factIfAny("lastPass", Kind.MM, "a light one, if there is to be one", Passes::light)
             .finds("light-last", "no pass deeper than {deepestPass:brief}, last pass {lastPass:brief}")
             .finds("equal", "no pass deeper than {deepestPass:brief}");
+
+    /** A depth that is a whole number of steps on paper must not gain a pass from rounding noise. */
+    private static final double SLACK = 1e-9;
 
     private final double mostMm;
     private final double lastMm;
@@ -96,7 +101,7 @@ public final class Passes extends ValueAnswer {
                     shown.brief(depthMm / PassPlan.MOST_PASSES) + " or more (" + PassPlan.MOST_PASSES + " passes)",
                     shown.amount(mostMm));
         }
-        double[] steps = PassSteps.of(depthMm, mostMm, lastMm);
+        double[] steps = steps(depthMm, mostMm, lastMm);
         List<Pass> passes = new ArrayList<>();
         double height = 0;
         for (int i = 0; i < steps.length; i++) {
@@ -107,9 +112,28 @@ public final class Passes extends ValueAnswer {
         return new PassPlan(passes, lastMm > 0, shown);
     }
 
-    /** {@return the deepest pass the rule allows, in mm; more than 0} */
-    public double deepestMm() {
-        return mostMm;
+    /**
+     * Returns the depth of each pass in order: the fewest equal passes of at most {@code most}, then
+     * the last pass if it is more than 0.
+     *
+     * @param depth the whole depth in mm, more than 0
+     * @param most the deepest pass allowed in mm, more than 0
+     * @param last the light last pass in mm, 0 for none, below depth
+     */
+    static double[] steps(double depth, double most, double last) {
+        double rough = depth - last;
+        int equal = Math.max(1, (int) Math.ceil(rough / most * (1 - SLACK)));
+        double[] steps = new double[last > 0 ? equal + 1 : equal];
+        Arrays.fill(steps, 0, equal, rough / equal);
+        if (last > 0) {
+            steps[equal] = last;
+        }
+        return steps;
+    }
+
+    /** {@return the deepest pass the rule allows; more than 0} */
+    public Amount<Length> deepest() {
+        return style().amount(mostMm);
     }
 
     private Optional<Double> light() {

@@ -57,9 +57,7 @@ public final class Rocking extends ValueAnswer {
         return heightMm > 0;
     }
 
-    /**
-     * {@return how far the veneer stands proud of the glue face: what a shim under the shaft makes up for; 0 or more}
-     */
+    /** {@return how far the veneer is proud of the glue face, which a shim under the shaft makes up for; 0 or more} */
     public Amount<Length> height() {
         return style().amount(heightMm);
     }

@@ -72,8 +72,7 @@ public final class RodSlot extends ValueAnswer {
     }
 
     /**
-     * {@return the passes to the deepest place of the floor} An arched floor takes the same passes, along its own
-     * curve.
+     * {@return the passes to the deepest place of the floor; an arched one takes them along its own curve}
      *
      * @param rule how deep a pass may be
      * @throws IllegalArgumentException if the slot is no deeper than the rule's last pass
@@ -95,8 +94,7 @@ public final class RodSlot extends ValueAnswer {
     }
 
     /**
-     * {@return where the stops sit, with the blank's head end leading; the stops; for the other end leading see {@link
-     * SlotStops#turned}}
+     * {@return where the stops sit, the head end leading; the other way round see {@link SlotStops#turned}}
      *
      * @param cutter no wider than the blank, nor than the channel is long
      * @param blank that holds the channel

@@ -64,11 +64,6 @@ final class Slips {
         return Optional.empty();
     }
 
-    /** A reading as it was written, to as many decimals as the longest of the readings written with it. */
-    static String written(double value, int decimals) {
-        return Numbers.fixed(value, decimals);
-    }
-
     /** How many decimals a reading has. */
     static int decimals(double value) {
         String text = Numbers.plain(value);

@@ -54,8 +54,7 @@ public final class SlotDepth extends ValueAnswer {
         return style().amount(deepestMm());
     }
 
-    /** {@return the greatest depth of the slot's floor in mm, the pocket not counted; more than 0} */
-    public double deepestMm() {
+    double deepestMm() {
         return Math.max(channel.depthMm(), middleMm());
     }
 

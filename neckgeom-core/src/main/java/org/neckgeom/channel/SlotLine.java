@@ -67,8 +67,7 @@ public final class SlotLine extends ValueAnswer {
     }
 
     /**
-     * {@return a line from the offsets at two stations, such as a slot read at both ends; the line, as uncertain as the
-     * less certain of its ends}
+     * {@return a line from the offsets at two stations, as uncertain as the less certain of its ends}
      *
      * @param startOffset offset at the first station
      * @param start first station from the nut
@@ -110,10 +109,7 @@ public final class SlotLine extends ValueAnswer {
         return startOffsetMm + slope() * (HouseUnits.stationMm(stationMm) - startMm);
     }
 
-    /**
-     * {@return the angle between the slot and the middle, positive where the slot draws away from the fence toward the
-     * body}
-     */
+    /** {@return the angle of slot and middle, positive where the slot draws away from the fence toward the body} */
     public Amount<Angle> skew() {
         return Amount.ofHouse(StrictMath.atan(slope()), ShopUnit.DEGREE);
     }

@@ -32,7 +32,7 @@ public final class SlotPlace extends ValueAnswer {
     private final double endUncertainty;
     private final double degreesOfFreedom;
 
-    private SlotPlace(
+    SlotPlace(
             double[] stations,
             double[] offsets,
             double[] shifts,
@@ -51,36 +51,6 @@ public final class SlotPlace extends ValueAnswer {
         this.degreesOfFreedom = degreesOfFreedom;
     }
 
-    /**
-     * The place for a setting.
-     *
-     * @param run how the blank runs along the fence
-     * @param setting distance from the fence to the slot's middle
-     * @param variance that all stations share: of the setting and of the neck's own cut
-     * @param endUncertainty of each end's own part of the offset
-     */
-    static SlotPlace of(
-            BlankOnFence run,
-            double setting,
-            double variance,
-            double endUncertainty,
-            double degreesOfFreedom,
-            LengthStyle style) {
-        double[] stations = run.knots();
-        double[] shifts = Arrays.stream(stations).map(run::shiftMm).toArray();
-        double[] offsets = new double[stations.length];
-        for (int i = 0; i < offsets.length; i++) {
-            offsets[i] = setting - shifts[i] - run.widthMm(stations[i]) / 2;
-        }
-        return new SlotPlace(
-                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, style);
-    }
-
-    /** The place of a slot that the fence centres best, nothing uncertain. */
-    static SlotPlace centred(BlankOnFence run) {
-        return of(run, run.centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY, run.style());
-    }
-
     /** The place in a piece as wide as the trial pieces: the same offset everywhere. */
     static SlotPlace inPieces(double offset, double variance, double degreesOfFreedom, LengthStyle style) {
         return new SlotPlace(
@@ -95,8 +65,7 @@ public final class SlotPlace extends ValueAnswer {
     }
 
     /**
-     * {@return the place of a slot read on the neck itself at both of its ends; the place; the two readings share
-     * nothing}
+     * {@return the place of a slot read on the neck itself at both of its ends, which share nothing}
      *
      * @param atStart offset at the channel's head end
      * @param start its station from the nut
@@ -127,8 +96,7 @@ public final class SlotPlace extends ValueAnswer {
     }
 
     /**
-     * {@return this place moved so that its head end lies where it was read on the neck itself; the way it runs stays;
-     * the place, as uncertain as the reading}
+     * {@return this place with its head end where it was read on the neck itself, as uncertain as that reading}
      *
      * @param atStart offset at the channel's head end
      */
@@ -147,8 +115,7 @@ public final class SlotPlace extends ValueAnswer {
     }
 
     /**
-     * {@return the offset at a station; beyond the channel's ends its line goes on straight; the offset with its
-     * uncertainty}
+     * {@return the offset at a station with its uncertainty; beyond the channel's ends its line goes on straight}
      *
      * @param station from the nut, positive toward the body
      */
@@ -174,8 +141,7 @@ public final class SlotPlace extends ValueAnswer {
     }
 
     /**
-     * {@return where the slot's middle lies across the blank at a station, in mm; y in mm, positive toward the treble
-     * side}
+     * {@return where the slot's middle lies across the blank at a station, in mm, positive toward the treble side}
      *
      * @param stationMm from the nut in mm
      * @param trebleEdgeOnTheFence whether the treble edge rides on the fence, else the bass edge
@@ -231,10 +197,7 @@ public final class SlotPlace extends ValueAnswer {
                 / 2;
     }
 
-    /**
-     * {@return the angle between the slot and the blank's middle, from one end of the channel to the other, positive
-     * where the slot draws away from the fence toward the body}
-     */
+    /** {@return the angle between slot and blank's middle, positive: away from the fence toward the body} */
     public Amount<Angle> skew() {
         int last = offsets.length - 1;
         double slope = (offsets[last] - offsets[0]) / (stations[last] - stations[0]);
@@ -275,10 +238,6 @@ public final class SlotPlace extends ValueAnswer {
     double shiftRangeMm() {
         return Arrays.stream(shifts).max().orElseThrow()
                 - Arrays.stream(shifts).min().orElseThrow();
-    }
-
-    double degreesOfFreedom() {
-        return degreesOfFreedom;
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */

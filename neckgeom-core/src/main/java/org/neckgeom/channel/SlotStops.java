@@ -212,10 +212,7 @@ public final class SlotStops extends ValueAnswer {
         return head == null ? 0 : HeadContact.tipHeight(head);
     }
 
-    /**
-     * {@return how high the block at the head end must be, the glue face down: 3 mm over the tip of a head that is on
-     * (common practice), so that it meets the tip and not the sloping face; 3 mm where no head is on}
-     */
+    /** {@return the least block at the head end, face down: 3 mm over the tip of a head (common practice), or 3 mm} */
     public Amount<Length> leastBlock() {
         return style().amount(leastBlockMm());
     }
@@ -269,18 +266,12 @@ public final class SlotStops extends ValueAnswer {
         return new StopPlace(heelEndMm - startMm - radiusMm, radiusMm, startMm - headEndMm <= OPEN_MM, style());
     }
 
-    /**
-     * {@return where the channel begins, seen from the nut, with the uncertainty of its stop; x of the end cut first; u
-     * is 0 where none was told}
-     */
+    /** {@return where the channel begins, from the nut: the end cut first; u of its stop, 0 where none was given} */
     public Estimate<Length> start() {
         return Estimate.of(style().amount(firstMarkMm()), style().amount(settingMm));
     }
 
-    /**
-     * {@return where the channel ends, seen from the nut, with the uncertainty of its stop; x of the end cut last; u is
-     * 0 where none was told}
-     */
+    /** {@return where the channel ends, from the nut: the end cut last; u of its stop, 0 where none was given} */
     public Estimate<Length> end() {
         return Estimate.of(style().amount(lastMarkMm()), style().amount(settingMm));
     }

@@ -1,12 +1,10 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
 import org.neckgeom.form.ValueAnswer;
-import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -57,32 +55,8 @@ public final class Spacer extends ValueAnswer {
         return style().amount(leastThicknessMm());
     }
 
-    /** {@return the least thickness in mm; 0 when no spacer is needed} */
-    public double leastThicknessMm() {
+    private double leastThicknessMm() {
         return isNeeded() ? proudMm + clearanceMm : 0;
-    }
-
-    /**
-     * {@return the offset that a thickness error makes: all of it, to the fence's side when the spacer is too thick;
-     * negative for a spacer that is too thick}
-     *
-     * @param error thickness less what the fence was set for
-     */
-    public Offset offsetFrom(Quantity<Length> error) {
-        return Offset.ofMm(-HouseUnits.mm(error, "thickness error"), 0, LengthStyle.of(error));
-    }
-
-    /**
-     * {@return the offset of a spacer whose thickness is known within an uncertainty, which goes into the offset whole
-     * too; negative for a spacer that is too thick}
-     *
-     * @param error thickness less what the fence was set for
-     */
-    public Offset offsetFrom(Estimate<Length> error) {
-        return Offset.ofMm(
-                -Objects.requireNonNull(error, "error").valueHouse(),
-                error.uncertaintyHouse(),
-                LengthStyle.of(error.value()));
     }
 
     /**

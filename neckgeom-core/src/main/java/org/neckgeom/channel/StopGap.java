@@ -64,15 +64,14 @@ public final class StopGap extends ValueAnswer {
     }
 
     /**
-     * {@return the leaves for the gap, at most {@link FenceMove#USUAL_LEAVES} of them; at the block; {@link
-     * LeafStack#atCutter} is the move that it makes}
+     * {@return the leaves for the gap, at most four of them; {@link FenceMove#by} is the move that they make}
      *
      * @param set the leaves at hand
      */
     public LeafStack leaves(FeelerSet set) {
         return LeafStack.nearest(
                 Objects.requireNonNull(set, "set"),
-                FenceMove.USUAL_LEAVES,
+                LeafStack.USUAL_LEAVES,
                 gapMm(),
                 moveUncertaintyMm * ratio,
                 ratio,

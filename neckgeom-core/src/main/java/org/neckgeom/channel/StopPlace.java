@@ -47,18 +47,12 @@ public final class StopPlace extends ValueAnswer {
         return fromCentreMm;
     }
 
-    /**
-     * {@return the distance from the cutter's edge on the stop's side: a radius less; the distance to measure with a
-     * rule laid against that edge}
-     */
+    /** {@return the distance from the cutter's edge on the stop's side, for a rule laid against it: a radius less} */
     public Amount<Length> fromNearEdge() {
         return style().amount(fromCentreMm - radiusMm);
     }
 
-    /**
-     * {@return the distance from the cutter's edge on the other side: a radius more; the distance to measure with a
-     * rule laid against that edge}
-     */
+    /** {@return the distance from the cutter's edge on the other side: a radius more} */
     public Amount<Length> fromFarEdge() {
         return style().amount(fromCentreMm + radiusMm);
     }

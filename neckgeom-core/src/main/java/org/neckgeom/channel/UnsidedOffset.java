@@ -49,19 +49,9 @@ public final class UnsidedOffset extends ValueAnswer {
         return style().amount(sizeMm);
     }
 
-    /** {@return how far off the slot is, in mm; 0 or more} */
-    public double sizeMm() {
-        return sizeMm;
-    }
-
     /** {@return the standard uncertainty; 0 when none was stated; 0 or more} */
     public Amount<Length> uncertainty() {
         return style().amount(uncertaintyMm);
-    }
-
-    /** {@return the standard uncertainty in mm; 0 when none was stated; 0 or more} */
-    public double uncertaintyMm() {
-        return uncertaintyMm;
     }
 
     /** {@return the offset with its side, once that is known; the slot too near the fence by this size} */

@@ -1,9 +1,11 @@
 package org.neckgeom.contract;
 
 import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mmPerMinute;
 import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
+import static org.neckgeom.units.ShopUnits.rpm;
 
 import java.util.List;
 import java.util.Map;
@@ -142,7 +144,7 @@ final class CoreSamples {
                         .creepCheck(mm(0.05)),
                 () -> SlotLine.of(Offset.of(mm(0.1), mm(0.01)), mm(20), Offset.of(mm(0.2), mm(0.01)), mm(300)),
                 () -> TurnedPass.widened(mm(6.02), mm(6.31)),
-                () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT),
+                () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> Scarf.at(deg(13)),
