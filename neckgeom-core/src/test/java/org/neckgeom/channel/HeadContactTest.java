@@ -18,7 +18,6 @@ import org.neckgeom.shop.Fence;
 
 class HeadContactTest {
 
-    private static final double FAR = 1e4;
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private static Geometry polygon(double... xy) {
