@@ -26,4 +26,4 @@ println(arched.floor());
 var head = Head.pitched(deg(13)).length(mm(185)).width(mm(76));
 println(HeadAtFence.of(head, blank, fence).spacer(mm(1)));
 println(HeadAtFence.of(head.swung(deg(0.6)), blank, fence).skew());
-println(HeadAtFence.of(head, blank, fence).rocking(mm(2), mm(3)));
+println(HeadAtFence.of(head.veneer(mm(2), mm(3)), blank, fence).rocking());

@@ -1,7 +1,6 @@
 package org.neckgeom.channel;
 
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Objects;
 import org.neckgeom.design.Channel;
@@ -19,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Common practice, gathered from general trade guidance. The machine's own instructions come first, then local rules
  * and licensed practice.
  */
-public final class Cautions extends ValueAnswer implements Iterable<Caution> {
+public final class Cautions extends ValueAnswer {
 
     /**
      * The general rule of feed, seen from above: the leading point is where the cutter meets the oncoming work. Common
@@ -152,12 +151,6 @@ public final class Cautions extends ValueAnswer implements Iterable<Caution> {
     /** {@return the cautions as a list; at least one, the most pressing first} */
     public List<Caution> list() {
         return list;
-    }
-
-    /** Returns the cautions one by one, the most pressing first. */
-    @Override
-    public Iterator<Caution> iterator() {
-        return list.iterator();
     }
 
     @Override

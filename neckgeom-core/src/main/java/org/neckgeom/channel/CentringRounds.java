@@ -61,20 +61,18 @@ public final class CentringRounds extends ValueAnswer {
     }
 
     /**
-     * Starts with the first trial cut.
+     * {@return the rounds that begin with the first trial cut, printed in its unit}
      *
      * @param first its readings
-     * @return the rounds so far, printed in its unit
      */
     public static CentringRounds of(TrialCut first) {
         return none(Objects.requireNonNull(first, "trial cut").style()).trialCut(first);
     }
 
     /**
-     * Starts before the first trial cut, for a blank on a fence.
+     * {@return no rounds yet, for a blank on a fence, printed in the blank's unit}
      *
      * @param run how the blank runs along the fence
-     * @return no rounds yet, printed in the blank's unit
      */
     public static CentringRounds on(BlankOnFence run) {
         return none(Objects.requireNonNull(run, "blank on the fence").style()).inBlank(run);

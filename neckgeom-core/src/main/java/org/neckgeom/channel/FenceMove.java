@@ -180,7 +180,7 @@ public final class FenceMove extends ValueAnswer {
      * @throws IllegalArgumentException if most is out of its range
      */
     public LeafStack leaves(FeelerSet set, int most) {
-        return LeafStack.nearest(
+        return new LeafStack(
                 Objects.requireNonNull(set, "set"), most, amountMm(), uncertaintyMm, 1, offsetMm > 0, style());
     }
 

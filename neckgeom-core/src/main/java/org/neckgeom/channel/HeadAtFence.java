@@ -123,25 +123,10 @@ public final class HeadAtFence extends ValueAnswer {
         return new HeadSkew(side(), shaftLength(), fence, style());
     }
 
-    /** {@return what the head's own veneer does to the depth of the slot; how the neck rocks} */
+    /** {@return what the veneer on the head's face does to the depth of the slot: how the neck rocks} */
     public Rocking rocking() {
-        return rocking(head.veneerMm(), head.veneerShortOfNutMm());
-    }
-
-    /**
-     * {@return what a veneer on the head would do to the depth of the slot; how the neck rocks}
-     *
-     * @param thickness of the veneer, 0 or more
-     * @param shortOfNut how far before the nut line it stops, along the head's face, 0 or more
-     * @throws IllegalArgumentException if a length is below 0
-     */
-    public Rocking rocking(Quantity<Length> thickness, Quantity<Length> shortOfNut) {
-        return rocking(
-                HouseUnits.mmNotNegative(thickness, "head veneer"),
-                HouseUnits.mmNotNegative(shortOfNut, "veneer's distance from the nut line"));
-    }
-
-    private Rocking rocking(double thickness, double shortOfNut) {
+        double thickness = head.veneerMm();
+        double shortOfNut = head.veneerShortOfNutMm();
         return new Rocking(
                 HeadContact.veneerHeight(thickness, head.pitchRad(), shortOfNut),
                 HeadContact.veneerReach(thickness, head.pitchRad(), shortOfNut),

@@ -87,26 +87,6 @@ public final class LeafStack extends ValueAnswer {
     private final double ratio;
     private final boolean toward;
 
-    private LeafStack(
-            FeelerSet set,
-            int most,
-            double[] leavesMm,
-            double wantedMm,
-            double wantedUncertaintyMm,
-            double ratio,
-            boolean toward,
-            LengthStyle style) {
-        super(style);
-        this.set = set;
-        this.most = most;
-        this.leavesMm = leavesMm;
-        this.wantedMm = wantedMm;
-        this.wantedUncertaintyMm = wantedUncertaintyMm;
-        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
-        this.ratio = ratio;
-        this.toward = toward;
-    }
-
     /**
      * Finds the stack.
      *
@@ -118,7 +98,7 @@ public final class LeafStack extends ValueAnswer {
      * @param toward whether the fence goes toward the cutter, which decides the order of a swap
      * @param style how lengths are printed
      */
-    static LeafStack nearest(
+    LeafStack(
             FeelerSet set,
             int most,
             double wantedMm,
@@ -126,12 +106,19 @@ public final class LeafStack extends ValueAnswer {
             double ratio,
             boolean toward,
             LengthStyle style) {
+        super(style);
         if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
             throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
         }
         double[] all = set.leavesMm();
-        int[] places = LeafSearch.nearest(all, wantedMm, most);
-        return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, ratio, toward, style);
+        this.set = set;
+        this.most = most;
+        this.leavesMm = pick(all, LeafSearch.nearest(all, wantedMm, most));
+        this.wantedMm = wantedMm;
+        this.wantedUncertaintyMm = wantedUncertaintyMm;
+        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
+        this.ratio = ratio;
+        this.toward = toward;
     }
 
     /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */

@@ -93,10 +93,9 @@ public final class PassPlan extends ValueAnswer {
     }
 
     /**
-     * Starts the check that is made after each pass: has the cutter crept in its collet?
+     * {@return the check made after each pass, without readings yet: has the cutter crept in its collet?}
      *
      * @param uncertainty standard uncertainty of one reading of the slot's depth, more than 0
-     * @return the check, without readings yet
      * @throws IllegalArgumentException if the uncertainty is not more than 0
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {

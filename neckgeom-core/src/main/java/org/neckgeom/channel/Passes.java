@@ -82,11 +82,8 @@ public final class Passes extends ValueAnswer {
      * @throws IllegalArgumentException if the depth is not more than the last pass
      */
     public PassPlan to(Quantity<Length> depth) {
-        double mm = HouseUnits.mmPositive(depth, "slot depth");
-        return toMm(mm, LengthStyle.of(depth));
-    }
-
-    PassPlan toMm(double depthMm, LengthStyle shown) {
+        double depthMm = HouseUnits.mmPositive(depth, "slot depth");
+        LengthStyle shown = LengthStyle.of(depth);
         if (!(depthMm > lastMm)) {
             throw HouseUnits.refused(
                     "slot depth",

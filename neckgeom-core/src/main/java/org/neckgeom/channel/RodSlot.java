@@ -78,7 +78,7 @@ public final class RodSlot extends ValueAnswer {
      * @throws IllegalArgumentException if the slot is no deeper than the rule's last pass
      */
     public PassPlan passes(Passes rule) {
-        return Objects.requireNonNull(rule, "rule").toMm(depth().deepestMm(), style());
+        return Objects.requireNonNull(rule, "rule").to(depth().deepest());
     }
 
     /**
@@ -90,7 +90,7 @@ public final class RodSlot extends ValueAnswer {
      */
     public PassPlan pocketPasses(Passes rule) {
         requirePocket();
-        return rule.toMm(channel.pocketDepthMm(), style());
+        return rule.to(style().amount(channel.pocketDepthMm()));
     }
 
     /**

@@ -35,11 +35,7 @@ public enum SecondPass {
         return Objects.requireNonNull(offset, "offset").amountMm() < 0 ? TURNED_TOO_NEAR : TURNED_TOO_FAR;
     }
 
-    /**
-     * Says whether the cut climbs: the wall at the fence is cut, with the cutter's turn.
-     *
-     * @return true for a pass that is never made by hand
-     */
+    /** {@return whether it climbs: the wall at the fence is cut, with the cutter's turn, which is never done by hand} */
     public boolean isClimb() {
         return climb;
     }

@@ -51,14 +51,8 @@ final class SlotChoice {
     };
 
     /**
-     * What the decision rests on.
+     * What the decision rests on: first what {@link Evidence} shows, the number of readings that of the last cut.
      *
-     * @param state of the setting; null before the first cut
-     * @param before the state before the last cut; null where it was the first
-     * @param isRead whether the last step was a cut, so that it can be read again
-     * @param readings how many times the last cut has been read
-     * @param cuts since the start, or since the fence was lost
-     * @param isWarned whether the last cut closes with a warning
      * @param readingVariance of one more reading of a cut
      * @param cutVariance of one cut at one setting
      * @param biasVariance of what every reading shares and nothing cancels

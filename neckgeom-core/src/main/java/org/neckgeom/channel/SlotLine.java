@@ -119,8 +119,7 @@ public final class SlotLine extends ValueAnswer {
         return style().amount(endToEndMm());
     }
 
-    /** {@return by how much the offset changes from the line's start to its end, in mm; end less start} */
-    public double endToEndMm() {
+    private double endToEndMm() {
         return endOffsetMm - startOffsetMm;
     }
 

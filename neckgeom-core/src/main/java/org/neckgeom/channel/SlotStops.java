@@ -63,8 +63,16 @@ public final class SlotStops extends ValueAnswer {
                     "round-ends",
                     "the ends come out round, radius {cutterRadius:brief}: chisel them square, or run that much farther")
             .fact("tipBeforeNut", Kind.MM, "where the stop meets a head that is on", s -> s.ofHead(-s.headEndMm))
-            .fact("tipHeight", Kind.MM, "of a head that is on, glue face down", s -> s.ofHead(s.tipHeightMm()))
-            .fact("leastBlock", Kind.MM, "height, for a head that is on", s -> s.ofHead(s.leastBlockMm()))
+            .fact(
+                    "tipHeight",
+                    Kind.MM,
+                    "of a head that is on, glue face down",
+                    s -> s.ofHead(s.tipHeight().house()))
+            .fact(
+                    "leastBlock",
+                    Kind.MM,
+                    "height, for a head that is on",
+                    s -> s.ofHead(s.leastBlock().house()))
             .note(
                     "head-on",
                     "the head is on: its stop meets the tip, {tipBeforeNut:mark} before the nut and, glue face down,"
@@ -188,11 +196,7 @@ public final class SlotStops extends ValueAnswer {
 
     /** {@return how high the tip of a head that is on is above the table, the glue face down; 0 where no head is on} */
     public Amount<Length> tipHeight() {
-        return style().amount(tipHeightMm());
-    }
-
-    private double leastBlockMm() {
-        return tipHeightMm() + OVER_THE_TIP_MM;
+        return style().amount(head == null ? 0 : HeadContact.tipHeight(head));
     }
 
     /** Not there without a head, or where the head end is open. */
@@ -208,13 +212,9 @@ public final class SlotStops extends ValueAnswer {
         return place.isOpen() ? Optional.empty() : Optional.of(place);
     }
 
-    private double tipHeightMm() {
-        return head == null ? 0 : HeadContact.tipHeight(head);
-    }
-
     /** {@return the least block at the head end, face down: 3 mm over the tip of a head (common practice), or 3 mm} */
     public Amount<Length> leastBlock() {
-        return style().amount(leastBlockMm());
+        return style().amount(tipHeight().house() + OVER_THE_TIP_MM);
     }
 
     /**
@@ -225,18 +225,18 @@ public final class SlotStops extends ValueAnswer {
      */
     public SlotStops block(Quantity<Length> height) {
         double mm = HouseUnits.mmPositive(height, "stop block height");
-        if (mm >= leastBlockMm()) {
+        if (mm >= leastBlock().house()) {
             return this;
         }
-        String why = head == null || mm >= tipHeightMm()
+        String why = head == null || mm >= tipHeight().house()
                 ? ""
                 : "; a lower one meets the head's face " + style().brief(-HeadContact.meetsFaceX(head, mm))
                         + " before the nut and lifts it";
         throw HouseUnits.refused(
                 "stop block height",
                 "at-least",
-                leastBlock() + " or more (the head's tip is " + style().brief(tipHeightMm()) + " above the table" + why
-                        + ")",
+                leastBlock() + " or more (the head's tip is "
+                        + style().brief(tipHeight().house()) + " above the table" + why + ")",
                 height);
     }
 

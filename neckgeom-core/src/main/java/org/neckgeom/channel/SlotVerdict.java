@@ -239,7 +239,9 @@ public final class SlotVerdict extends ValueAnswer {
                 .line(
                         "gap",
                         "at the block",
-                        v -> v.step() == SlotStep.MOVE && v.gap != null && v.move.amountMm() != v.gap.gapMm(),
+                        v -> v.step() == SlotStep.MOVE
+                                && v.gap != null
+                                && v.move.amountMm() != v.gap.gap().house(),
                         "{gap}")
                 .factIfAny("leaves", Kind.answer(LeafStack.FORM), "feeler gauges for the move", SlotVerdict::leaves)
                 .line("leaves", "feeler gauges", v -> v.step() == SlotStep.MOVE, "{leaves}")

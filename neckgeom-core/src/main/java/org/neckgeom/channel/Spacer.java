@@ -20,7 +20,11 @@ import org.neckgeom.units.LengthStyle;
 public final class Spacer extends ValueAnswer {
 
     private static final Form<Spacer> FORM = Form.<Spacer>of("spacer")
-            .fact("leastThickness", Kind.MM, "proud and clearance; 0 where none is needed", Spacer::leastThicknessMm)
+            .fact(
+                    "leastThickness",
+                    Kind.MM,
+                    "proud and clearance; 0 where none is needed",
+                    x -> x.leastThickness().house())
             .fact("proud", Kind.MM, "how far the head is proud of the shaft's edge", spacer -> spacer.proudMm)
             .fact("clearance", Kind.MM, "between head and fence", spacer -> spacer.clearanceMm)
             .fact("shaftLength", Kind.MM, "from the nut to the shaft's far end", spacer -> spacer.lengthMm)
@@ -52,11 +56,7 @@ public final class Spacer extends ValueAnswer {
 
     /** {@return the least thickness: what stands proud and the clearance; 0 when no spacer is needed} */
     public Amount<Length> leastThickness() {
-        return style().amount(leastThicknessMm());
-    }
-
-    private double leastThicknessMm() {
-        return isNeeded() ? proudMm + clearanceMm : 0;
+        return style().amount(isNeeded() ? proudMm + clearanceMm : 0);
     }
 
     /**

@@ -41,12 +41,7 @@ public final class StopGap extends ValueAnswer {
 
     /** {@return the gap; 0 or more} */
     public Amount<Length> gap() {
-        return style().amount(gapMm());
-    }
-
-    /** {@return the gap in mm; 0 or more} */
-    public double gapMm() {
-        return moveMm * ratio;
+        return style().amount(moveMm * ratio);
     }
 
     /** {@return the standard uncertainty of the gap: that of the move, times the ratio; 0 or more} */
@@ -69,10 +64,10 @@ public final class StopGap extends ValueAnswer {
      * @param set the leaves at hand
      */
     public LeafStack leaves(FeelerSet set) {
-        return LeafStack.nearest(
+        return new LeafStack(
                 Objects.requireNonNull(set, "set"),
                 LeafStack.USUAL_LEAVES,
-                gapMm(),
+                moveMm * ratio,
                 moveUncertaintyMm * ratio,
                 ratio,
                 toward,

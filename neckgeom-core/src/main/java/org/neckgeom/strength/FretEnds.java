@@ -18,12 +18,12 @@ public final class FretEnds extends ValueAnswer {
     /** How far the ends stand out or sink in, with the word for it. */
     static final Kind<FretEnds> SIDE = Kind.answer(Form.<FretEnds>of("fret-end")
             .fact("proud", Likely.SIZE, "negative when the ends sink in", FretEnds::likely)
-            .finds("sunk-in", ends -> ends.proudMm() < 0, "{proud} sunk in")
+            .finds("sunk-in", ends -> ends.likely().value() < 0, "{proud} sunk in")
             .finds("proud", "{proud} proud"));
 
     private static final Form<FretEnds> FORM = Form.<FretEnds>of("fret-ends")
-            .finds("proud", ends -> ends.proudMm() > 0, "Fret ends: stand proud")
-            .finds("sunk-in", ends -> ends.proudMm() < 0, "Fret ends: sink in")
+            .finds("proud", ends -> ends.likely().value() > 0, "Fret ends: stand proud")
+            .finds("sunk-in", ends -> ends.likely().value() < 0, "Fret ends: sink in")
             .finds("flush", "Fret ends: stay flush")
             .row("eachSide", "on each side", SIDE, "ends against each edge", ends -> ends)
             .row("board", "board", SizeChange.IN_ROW, "change of its width", FretEnds::board)
@@ -54,11 +54,7 @@ public final class FretEnds extends ValueAnswer {
 
     /** {@return how far the fret ends stand proud of each edge, negative when they sink in} */
     public Amount<Length> proud() {
-        return board.style().amount(proudMm());
-    }
-
-    private double proudMm() {
-        return -board.changeMm() / 2 + 0.0;
+        return likely().amount();
     }
 
     /** {@return the interval of how far the fret ends stand proud; where it lies in 95 of 100 boards} */

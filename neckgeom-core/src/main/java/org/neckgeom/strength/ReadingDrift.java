@@ -16,8 +16,8 @@ import org.neckgeom.units.Amount;
 public final class ReadingDrift extends ValueAnswer {
 
     private static final Form<ReadingDrift> FORM = Form.<ReadingDrift>of("reading-drift")
-            .finds("too-far", drift -> drift.offsetMm() > 0, "Read one day, cut another: too far from the fence")
-            .finds("too-near", drift -> drift.offsetMm() < 0, "Read one day, cut another: too near the fence")
+            .finds("too-far", drift -> drift.likely().value() > 0, "Read one day, cut another: too far from the fence")
+            .finds("too-near", drift -> drift.likely().value() < 0, "Read one day, cut another: too near the fence")
             .finds("in-the-middle", "Read one day, cut another: in the middle")
             .row("offset", "offset", Likely.KIND, "positive: too far from the fence", ReadingDrift::likely)
             .row("width", "width", SizeChange.IN_ROW, "change between the days", ReadingDrift::width)
@@ -48,11 +48,7 @@ public final class ReadingDrift extends ValueAnswer {
 
     /** {@return where the slot comes to lie; its offset from the middle, positive too far from the fence} */
     public Amount<Length> offset() {
-        return width.style().amount(offsetMm());
-    }
-
-    private double offsetMm() {
-        return -width.changeMm() / 2 + 0.0;
+        return likely().amount();
     }
 
     /** {@return the interval of where the slot comes to lie; where it lies in 95 of 100 pieces} */

@@ -29,19 +29,15 @@ public final class Section extends ValueAnswer {
 
     /** In a row of another answer. */
     static final Kind<Section> IN_ROW = Kind.answer(Form.<Section>of("section-in-row")
-            .fact("station", Kind.MM, "from the nut", section -> section.x)
-            .fact("stiffness", STIFFNESS, "EI", section -> section)
+            .fact("station", Kind.MM, "from the nut", x -> x.x)
+            .fact("stiffness", STIFFNESS, "EI", x -> x)
             .finds("stiffness", "{stiffness} at {station:0|1} from the nut"));
 
     private static final Form<Section> FORM = Form.<Section>of("section")
-            .fact("station", Kind.MM, "from the nut", section -> section.x)
-            .fact(
-                    "neutralAxis",
-                    Likely.KIND,
-                    "over the glue face; negative in the neck's wood",
-                    section -> section.axis)
+            .fact("station", Kind.MM, "from the nut", x -> x.x)
+            .fact("neutralAxis", Likely.KIND, "over the glue face; negative in the neck's wood", x -> x.axis)
             .finds("section", "Section {station:0|1} from the nut")
-            .row("stiffness", "stiffness EI", STIFFNESS, "in bending", section -> section)
+            .row("stiffness", "stiffness EI", STIFFNESS, "in bending", x -> x)
             .line("neutralAxis", "neutral axis", "{neutralAxis} over the glue face")
             .note("estimate", "Estimate: transformed section; interval for 95 of 100 pairs of woods.");
 

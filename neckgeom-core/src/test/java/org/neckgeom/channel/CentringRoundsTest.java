@@ -99,7 +99,7 @@ class CentringRoundsTest {
 
         // 0.710 at the block is 0.355 at the cutter; three leaves of 0.003/sqrt(3) at the block, half of it at the
         // cutter.
-        assertThat(gap.gapMm()).isCloseTo(0.71, within(1e-12));
+        assertThat(gap.gap().house()).isCloseTo(0.71, within(1e-12));
         assertThat(after.amountMm()).isCloseTo(0, within(1e-12));
         assertThat(after.uncertaintyMm())
                 .isCloseTo(Math.sqrt(0.0006 + 0.0004 + 3 * 0.003 * 0.003 / 3 / 4), within(1e-12));
@@ -135,7 +135,7 @@ class CentringRoundsTest {
                 .leaves(FeelerSet.metric20());
         // By hand: c = -0.708 + 33, in the blank + 1.792; at the block twice that.
         assertThat(read.next(mm(0.1)).move().towardMm()).isCloseTo(1.792, within(1e-12));
-        assertThat(read.next(mm(0.1)).gap().orElseThrow().gapMm()).isCloseTo(3.584, within(1e-12));
+        assertThat(read.next(mm(0.1)).gap().orElseThrow().gap().house()).isCloseTo(3.584, within(1e-12));
     }
 
     @Test

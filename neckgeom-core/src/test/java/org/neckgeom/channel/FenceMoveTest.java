@@ -89,14 +89,14 @@ class FenceMoveTest {
         StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
 
         // m B/C = 0.71 * 450/300
-        assertThat(gap.gapMm()).isCloseTo(1.065, within(1e-12));
+        assertThat(gap.gap().house()).isCloseTo(1.065, within(1e-12));
         assertThat(gap).hasToString("1.065 mm at the stop block for 0.710 mm at the cutter (1.5 to 1)");
         assertThat(gap.leaves(FeelerSet.metric20()).height().house()).isCloseTo(1.05, within(1e-12));
     }
 
     @Test
     void at_aSlidingFenceIsTheMoveItself() {
-        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gapMm()).isCloseTo(0.71, within(1e-12));
+        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gap().house()).isCloseTo(0.71, within(1e-12));
     }
 
     @Test

@@ -92,22 +92,22 @@ class HeadAtFenceTest {
         double h = 2 * Math.cos(pitch) - 3 * Math.sin(pitch);
         double reach = 3 * Math.cos(pitch) + 2 * Math.sin(pitch);
 
-        Rocking rocking = HeadAtFence.of(HEAD, BLANK, LONG).rocking(mm(2), mm(3));
+        Rocking rocking = HeadAtFence.of(HEAD.veneer(mm(2), mm(3)), BLANK, LONG).rocking();
 
         assertThat(rocking.height().house()).isCloseTo(h, within(1e-12));
         assertThat(rocking.shallowAt(mm(0)).house()).isCloseTo(h * 640 / (640 + reach), within(1e-12));
         assertThat(rocking.shallowAt(mm(640)).house()).isZero();
-        assertThat(HeadAtFence.of(HEAD.veneer(mm(2), mm(3)), BLANK, LONG).rocking())
-                .isEqualTo(rocking);
     }
 
     @Test
     void rocking_isNoneForAVeneerThatStopsShort() {
-        assertThat(HeadAtFence.of(HEAD, BLANK, LONG).rocking(mm(2), mm(9)).isRocking())
+        assertThat(HeadAtFence.of(HEAD.veneer(mm(2), mm(9)), BLANK, LONG)
+                        .rocking()
+                        .isRocking())
                 .isFalse();
         // On a flat head nothing short of no veneer helps.
-        assertThat(HeadAtFence.of(Head.flat(), BLANK, LONG)
-                        .rocking(mm(2), mm(9))
+        assertThat(HeadAtFence.of(Head.flat().veneer(mm(2), mm(9)), BLANK, LONG)
+                        .rocking()
                         .height()
                         .house())
                 .isEqualTo(2);

@@ -132,7 +132,10 @@ class SetupValuesTest {
                 new Made(() -> head(76), head(77)),
                 new Made(() -> head(76).spacer(mm(1)), head(77).spacer(mm(1))),
                 new Made(() -> head(76).skew(), head(77).skew()),
-                new Made(() -> head(76).rocking(), head(76).rocking(mm(3), mm(1))),
+                new Made(
+                        () -> head(76).rocking(),
+                        HeadAtFence.of(Head.pitched(deg(13)).width(mm(76)).veneer(mm(3), mm(1)), BLANK, FENCE)
+                                .rocking()),
                 new Made(
                         () -> FenceStep.of(Fence.split(mm(600), mm(-0.2)).gap(mm(50)), mm(640)),
                         FenceStep.of(Fence.split(mm(600), mm(0.2)).gap(mm(50)), mm(640))));
@@ -185,7 +188,7 @@ class SetupValuesTest {
 
     @Test
     void cautions_haveEachACodeOfItsOwn() {
-        assertThat(slot(9).cautions(CUTTER)).extracting(Caution::code).doesNotHaveDuplicates();
+        assertThat(slot(9).cautions(CUTTER).list()).extracting(Caution::code).doesNotHaveDuplicates();
     }
 
     @Test

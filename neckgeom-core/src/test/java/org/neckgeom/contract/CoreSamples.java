@@ -137,7 +137,8 @@ final class CoreSamples {
                 () -> Offset.fromWalls(mm(29.84), mm(31.26), mm(0.02)),
                 () -> FenceStep.of(Fence.split(mm(600), mm(0.3)).gap(mm(40)), mm(560)),
                 () -> HeadAtFence.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
-                () -> HeadAtFence.of(head(), blank(), fence()).rocking(mm(6), mm(0)),
+                () -> HeadAtFence.of(head().veneer(mm(6), mm(0)), blank(), fence())
+                        .rocking(),
                 () -> RodSlot.of(channel()),
                 () -> RodSlot.of(Channel.forRod(rod()))
                         .passes(Passes.noDeeperThan(mm(2)))
