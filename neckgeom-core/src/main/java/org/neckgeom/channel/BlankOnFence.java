@@ -151,8 +151,7 @@ public final class BlankOnFence extends ValueAnswer {
     }
 
     /**
-     * {@return the same with a parallel strip (spacer) between shaft and fence, from the nut to the heel end, at the
-     * trial cut too: only its uncertainty is left in the slot's place; the blank on the fence}
+     * {@return the same with a parallel strip, nut to heel end, at the trial cut too: of it only its u stays}
      *
      * @param thickness with its standard uncertainty, more than 0
      */

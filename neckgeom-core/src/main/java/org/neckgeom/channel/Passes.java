@@ -75,8 +75,7 @@ public final class Passes extends ValueAnswer {
     }
 
     /**
-     * {@return the passes for a depth: the fewest equal ones within the rule, then the light one if there is to be one}
-     * Exact.
+     * {@return the passes for a depth: the fewest equal ones in the rule, then the light one, if any; exact}
      *
      * @param depth of the finished slot, more than the last pass
      * @throws IllegalArgumentException if the depth is not more than the last pass

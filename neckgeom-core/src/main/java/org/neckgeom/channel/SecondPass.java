@@ -26,8 +26,7 @@ public enum SecondPass {
     }
 
     /**
-     * {@return the pass with the work turned end for end and the fence as it is; too near for a slot nearer the fence
-     * than the middle, else too far}
+     * {@return the pass with the work turned end for end, the fence as it is; by which side the slot lies on}
      *
      * @param offset of the slot that is there
      */

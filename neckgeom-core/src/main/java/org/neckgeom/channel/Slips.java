@@ -21,8 +21,7 @@ final class Slips {
     private Slips() {}
 
     /**
-     * {@return the reading with two neighbouring digits changed that takes an error away; the other reading; nothing
-     * when no swap does it}
+     * {@return the reading with two neighbouring digits changed that takes an error away; nothing if none does}
      *
      * @param written the reading as it was written
      * @param error of the reading, positive when it is too large

@@ -60,8 +60,7 @@ public final class Spacer extends ValueAnswer {
     }
 
     /**
-     * {@return the slot's line with a spacer that is not parallel; the line from the nut to the far end, against the
-     * line with both as at the far end}
+     * {@return the slot's line with a spacer that is not parallel, against the line with both as at the far end}
      *
      * @param thickerAtTheNut thickness at the nut less thickness at the far end of the shaft
      */
