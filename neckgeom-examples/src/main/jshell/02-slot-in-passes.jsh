@@ -11,7 +11,7 @@ println(slot.depth());
 println(passes);
 println(slot.stops(cutter, blank));
 println(BlankOnFence.of(blank, channel, Fence.onePiece(mm(600))).centred());
-println(CutterLoad.of(cutter, Wood.BLACK_WALNUT).feed(mmPerMinute(1800), rpm(16000)).pass(mm(2.9)));
+println(CutterLoad.of(cutter, Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2.9)));
 println(slot.cautions(cutter));
 
 // The depth is read after every pass: a cutter that creeps out of its collet is found before the neck is spoiled.
@@ -26,4 +26,4 @@ println(arched.floor());
 var head = Head.pitched(deg(13)).length(mm(185)).width(mm(76));
 println(HeadAtFence.of(head, blank, fence).spacer(mm(1)));
 println(HeadAtFence.of(head.swung(deg(0.6)), blank, fence).skew());
-println(HeadAtFence.of(head, blank, fence).rocking(mm(2), mm(3)));
+println(HeadAtFence.of(head.veneer(mm(2), mm(3)), blank, fence).rocking());

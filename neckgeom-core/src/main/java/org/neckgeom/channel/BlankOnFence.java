@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Head;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
@@ -32,7 +32,8 @@ import org.neckgeom.units.LengthStyle;
  * <p>Defaults: the head end leads, no strip, the head not on, edges straight, a trial piece of 200 mm read at its middle, the
  * edges may be planed. Every station is from the nut, positive toward the body.
  */
-public final class BlankOnFence implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class BlankOnFence extends ValueAnswer {
 
     private static final Form<BlankOnFence> FORM = Form.<BlankOnFence>of("blank-on-fence")
             .finds("head-end-leads", run -> run.headLeads, "Blank on the fence, head end leading")
@@ -107,6 +108,7 @@ public final class BlankOnFence implements Answer {
             @Nullable Head head,
             double trialPiece,
             boolean mayBePlaned) {
+        super(blank.style());
         this.blank = blank;
         this.channel = channel;
         this.fence = fence;
@@ -149,8 +151,7 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * {@return the same with a parallel strip (spacer) between shaft and fence, from the nut to the heel end, at the
-     * trial cut too: only its uncertainty is left in the slot's place; the blank on the fence}
+     * {@return the same with a parallel strip, nut to heel end, at the trial cut too: of it only its u stays}
      *
      * @param thickness with its standard uncertainty, more than 0
      */
@@ -160,8 +161,7 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * {@return the same with a strip that is thicker at one end, from the nut to the heel end, at the trial cut too;
-     * the blank on the fence}
+     * {@return the same with a strip that is thicker at one end, nut to heel end, at the trial cut too}
      *
      * @param atNut thickness at the nut with its standard uncertainty, more than 0
      * @param atHeelEnd thickness at the heel end, more than 0
@@ -180,8 +180,7 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * {@return the same with the strip missing at the trial cut: its thickness moves the slot by all of itself; the
-     * blank on the fence}
+     * {@return the same with the strip missing at the trial cut: its thickness moves the slot by all of itself}
      *
      * @throws IllegalArgumentException if there is no strip
      */
@@ -207,8 +206,7 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * {@return the same with a head that is on already and rides on the fence: no strip keeps it clear; the blank on
-     * the fence}
+     * {@return the same with a head that is on already and rides on the fence: no strip keeps it clear}
      *
      * @param itsHead wings and all; a swing counts as toward the fence
      */
@@ -218,8 +216,7 @@ public final class BlankOnFence implements Answer {
     }
 
     /**
-     * {@return the same with another length of the trial piece, read at its middle; the blank on the fence} It counts
-     * on a split fence only.
+     * {@return the same with another trial piece, read at its middle; it counts on a split fence only}
      *
      * @param length more than 0
      */
@@ -300,19 +297,13 @@ public final class BlankOnFence implements Answer {
     }
 
     private double trialShift() {
-        if (fence.outOfLineMm() == 0) {
-            return 0;
-        }
-        double half = fence.lengthMm() / 2;
-        return new Riding(0, trialPiece, true, half, half, fence.gapMm(), fence.outOfLineMm(), null).at(trialPiece / 2);
+        return new Riding(0, trialPiece, true, fence, null).at(trialPiece / 2);
     }
 
     private Riding riding() {
-        double half = fence.lengthMm() / 2;
         DoubleUnaryOperator edge = crown == 0 || strip != null ? null : this::crownMm;
         double from = strip != null || head != null ? 0 : headEndMm();
-        return new Riding(
-                from, heelEndMm(), headLeads, half, half, fence.gapMm(), fence.outOfLineMm(), edge, headSide());
+        return new Riding(from, heelEndMm(), headLeads, fence, edge, headSide());
     }
 
     /** The head's side from its corner by the nut to its tip, where they reach past the shaft's edge. */
@@ -375,17 +366,33 @@ public final class BlankOnFence implements Answer {
         }
     }
 
-    /**
-     * {@return where the slot runs when the fence centres it best: the middle of the band of its offsets in the middle
-     * of the blank, nothing uncertain}
-     */
+    /** {@return where the slot runs when the fence centres the band of its offsets best, nothing uncertain} */
     public SlotPlace centred() {
-        return SlotPlace.centred(this);
+        return place(centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY, style());
     }
 
     /** The setting of the fence that centres the slot best. */
     double centredSettingMm() {
-        return -SlotPlace.of(this, 0, 0, 0, Double.POSITIVE_INFINITY, style()).middleMm();
+        return -place(0, 0, 0, Double.POSITIVE_INFINITY, style()).middleMm();
+    }
+
+    /**
+     * The place for a setting.
+     *
+     * @param setting distance from the fence to the slot's middle
+     * @param variance that all stations share: of the setting and of the neck's own cut
+     * @param endUncertainty of each end's own part of the offset
+     */
+    SlotPlace place(
+            double setting, double variance, double endUncertainty, double degreesOfFreedom, LengthStyle shown) {
+        double[] stations = knots();
+        double[] shifts = Arrays.stream(stations).map(this::shiftMm).toArray();
+        double[] offsets = new double[stations.length];
+        for (int i = 0; i < offsets.length; i++) {
+            offsets[i] = setting - shifts[i] - widthMm(stations[i]) / 2;
+        }
+        return new SlotPlace(
+                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, shown);
     }
 
     @Override
@@ -394,32 +401,7 @@ public final class BlankOnFence implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return blank.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof BlankOnFence other
-                && blank.equals(other.blank)
-                && channel.equals(other.channel)
-                && fence.equals(other.fence)
-                && headLeads == other.headLeads
-                && Double.compare(crown, other.crown) == 0
-                && Objects.equals(strip, other.strip)
-                && Objects.equals(head, other.head)
-                && Double.compare(trialPiece, other.trialPiece) == 0
-                && mayBePlaned == other.mayBePlaned;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(blank, channel, fence, headLeads, crown, strip, head, trialPiece, mayBePlaned);
-    }
-
-    /** Returns the blank, the fence and what is between them. */
-    @Override
-    public String toString() {
-        return text(blank.style());
+    protected @Nullable Object[] parts() {
+        return new Object[] {blank, channel, fence, headLeads, crown, strip, head, trialPiece, mayBePlaned};
     }
 }

@@ -1,14 +1,13 @@
 package org.neckgeom.channel;
 
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Objects;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Rod;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.LengthStyle;
@@ -19,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Common practice, gathered from general trade guidance. The machine's own instructions come first, then local rules
  * and licensed practice.
  */
-public final class Cautions implements Iterable<Caution>, Answer {
+public final class Cautions extends ValueAnswer {
 
     /**
      * The general rule of feed, seen from above: the leading point is where the cutter meets the oncoming work. Common
@@ -98,6 +97,7 @@ public final class Cautions implements Iterable<Caution>, Answer {
     private final List<Caution> list;
 
     private Cautions(List<Caution> list) {
+        super(LengthStyle.MILLIMETRES);
         this.list = List.copyOf(list);
     }
 
@@ -153,35 +153,13 @@ public final class Cautions implements Iterable<Caution>, Answer {
         return list;
     }
 
-    /** Returns the cautions one by one, the most pressing first. */
-    @Override
-    public Iterator<Caution> iterator() {
-        return list.iterator();
-    }
-
     @Override
     public Form<Cautions> form() {
         return FORM;
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Cautions that && list.equals(that.list);
-    }
-
-    @Override
-    public int hashCode() {
-        return list.hashCode();
-    }
-
-    /** Returns what to do, a line each; the reasons are in the cautions themselves. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {list};
     }
 }

@@ -179,8 +179,7 @@ public final class Centring implements Answer {
     }
 
     /**
-     * {@return what the fence does to a neck when the trial piece and the neck were measured beforehand; the neck's
-     * centring}
+     * {@return the neck's centring, where the trial piece and the neck were measured beforehand}
      *
      * @param neckWidth the neck's width
      * @param piece the test piece

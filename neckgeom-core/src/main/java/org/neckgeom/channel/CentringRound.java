@@ -51,17 +51,14 @@ public final class CentringRound extends Noun<CentringRound> {
                         "move",
                         Kind.MM,
                         "at the cutter, positive toward it",
-                        round -> round.move().map(FenceMove::towardMm))
+                        x -> x.move().map(FenceMove::towardMm))
                 .factIfAny("cut", Kind.ANSWER, "the readings", CentringRound::cut)
-                .phrase("way", round -> round.values().has(AWAY), "away from")
-                .phrase("way", round -> round.values().has(TOWARD), "toward")
+                .phrase("way", x -> x.values().has(AWAY), "away from")
+                .phrase("way", x -> x.values().has(TOWARD), "toward")
                 .phrase("moved", "fence moved {move:size brief} {way} the cutter")
-                .finds("cut-read-again", round -> round.values().at(AGAIN), "The same cut read again: {cut}")
-                .finds(
-                        "moved-and-cut",
-                        round -> isMoved(round.values()) && round.values().has(CUT),
-                        "{moved}, then {cut}")
-                .finds("moved", round -> !round.values().has(CUT), "{moved}")
+                .finds("cut-read-again", x -> x.values().at(AGAIN), "The same cut read again: {cut}")
+                .finds("moved-and-cut", x -> isMoved(x.values()) && x.values().has(CUT), "{moved}, then {cut}")
+                .finds("moved", x -> !x.values().has(CUT), "{moved}")
                 .finds("cut-read", "{cut}");
     }
 

@@ -10,9 +10,9 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.DecisionRule;
 import org.neckgeom.shop.FeelerSet;
@@ -31,7 +31,8 @@ import org.neckgeom.units.LengthStyle;
  * <p>Without {@link #on} the answers are for a piece as wide as the trial pieces. With it they are for the blank, along the
  * whole channel; the width of each trial piece, or its slot, must then be read, or the piece be ripped with the blank.
  */
-public final class CentringRounds implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class CentringRounds extends ValueAnswer {
 
     /** A strip planed to a taper on the bench, standard uncertainty in mm; common practice. */
     private static final double STRIP_MM = 0.02;
@@ -41,7 +42,6 @@ public final class CentringRounds implements Answer {
     private final DecisionRule rule;
     private final @Nullable BlankOnFence run;
     private final @Nullable FeelerSet leaves;
-    private final LengthStyle style;
     final Evidence evidence;
 
     private CentringRounds(
@@ -51,30 +51,28 @@ public final class CentringRounds implements Answer {
             @Nullable BlankOnFence run,
             @Nullable FeelerSet leaves,
             LengthStyle style) {
+        super(style);
         this.steps = steps;
         this.bench = bench;
         this.rule = rule;
         this.run = run;
         this.leaves = leaves;
-        this.style = style;
-        this.evidence = Session.of(steps, bench, run);
+        this.evidence = Evidence.of(steps, bench, run);
     }
 
     /**
-     * Starts with the first trial cut.
+     * {@return the rounds that begin with the first trial cut, printed in its unit}
      *
      * @param first its readings
-     * @return the rounds so far, printed in its unit
      */
     public static CentringRounds of(TrialCut first) {
         return none(Objects.requireNonNull(first, "trial cut").style()).trialCut(first);
     }
 
     /**
-     * Starts before the first trial cut, for a blank on a fence.
+     * {@return no rounds yet, for a blank on a fence, printed in the blank's unit}
      *
      * @param run how the blank runs along the fence
-     * @return no rounds yet, printed in the blank's unit
      */
     public static CentringRounds on(BlankOnFence run) {
         return none(Objects.requireNonNull(run, "blank on the fence").style()).inBlank(run);
@@ -92,18 +90,17 @@ public final class CentringRounds implements Answer {
      */
     public CentringRounds inBlank(BlankOnFence blank) {
         Objects.requireNonNull(blank, "blank on the fence");
-        return new CentringRounds(steps, bench, rule, blank, leaves, style);
+        return new CentringRounds(steps, bench, rule, blank, leaves, style());
     }
 
     /**
-     * {@return the same rounds with the uncertainties of their bench} A trial cut's own repeatability goes before the
-     * bench's.
+     * {@return the same rounds with their bench's uncertainties; a trial cut's own repeatability goes before them}
      *
      * @param uncertainty of readings, cuts and moves
      */
     public CentringRounds bench(BenchUncertainty uncertainty) {
         Objects.requireNonNull(uncertainty, "bench uncertainty");
-        return new CentringRounds(steps, uncertainty, rule, run, leaves, style);
+        return new CentringRounds(steps, uncertainty, rule, run, leaves, style());
     }
 
     /**
@@ -113,7 +110,7 @@ public final class CentringRounds implements Answer {
      */
     public CentringRounds decision(DecisionRule decision) {
         Objects.requireNonNull(decision, "decision rule");
-        return new CentringRounds(steps, bench, decision, run, leaves, style);
+        return new CentringRounds(steps, bench, decision, run, leaves, style());
     }
 
     /**
@@ -122,7 +119,7 @@ public final class CentringRounds implements Answer {
      * @param set of gauges
      */
     public CentringRounds leaves(FeelerSet set) {
-        return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style);
+        return new CentringRounds(steps, bench, rule, run, Objects.requireNonNull(set, "leaves"), style());
     }
 
     /**
@@ -148,7 +145,7 @@ public final class CentringRounds implements Answer {
      * {@return the rounds with the fence moved}
      *
      * @param move as it was made, at the cutter, such as {@code FenceMove.away(mm(0.7))}; a move made at a stop block of a
-     *     pivoting fence by {@code stack.atCutter()}
+     *     pivoting fence by {@code FenceMove.by(stack)}
      * @throws IllegalArgumentException if no trial cut came before
      */
     public CentringRounds fenceMoved(FenceMove move) {
@@ -177,7 +174,7 @@ public final class CentringRounds implements Answer {
                     (isCutBefore ? "a fence move" : "nothing") + " came before it");
         }
         return new CentringRounds(
-                Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style);
+                Stream.concat(steps.stream(), Stream.of(step)).toList(), bench, rule, run, leaves, style());
     }
 
     /** {@return the steps so far; in order} */
@@ -192,7 +189,7 @@ public final class CentringRounds implements Answer {
      * @throws ArithmeticException if no cut yet shows where the slot lies
      */
     public Offset estimate() {
-        return estimate(style);
+        return estimate(style());
     }
 
     private Offset estimate(LengthStyle shown) {
@@ -203,14 +200,14 @@ public final class CentringRounds implements Answer {
     }
 
     private SettingState state() {
-        if (evidence.state() == null) {
+        if (evidence.state == null) {
             throw NoAnswer.because(
                     "offset",
                     "no-cut",
                     "no trial cut yet shows where the slot lies"
-                            + (evidence.isPieceMissing() ? ": measure the test piece too" : ""));
+                            + (evidence.isPieceMissing ? ": measure the test piece too" : ""));
         }
-        return evidence.state();
+        return evidence.state;
     }
 
     /**
@@ -228,13 +225,13 @@ public final class CentringRounds implements Answer {
      * put it.
      */
     public SlotPlace place() {
-        SettingState state = evidence.state() != null ? evidence.state() : expected();
+        SettingState state = evidence.state != null ? evidence.state : expected();
         double known = knownVariance();
         double variance = state.variance() + cutVariance() + known;
         double nu = state.degreesOfFreedom(cutVariance(), known, bench.cutScatterDegreesOfFreedom());
         return run == null
-                ? SlotPlace.inPieces(state.mean(), variance, nu, style)
-                : SlotPlace.of(run, state.mean(), variance, widthUncertainty(), nu, style);
+                ? SlotPlace.inPieces(state.mean(), variance, nu, style())
+                : run.place(state.mean(), variance, widthUncertainty(), nu, style());
     }
 
     /** The setting that one cut and the best move after it are expected to leave. */
@@ -244,7 +241,7 @@ public final class CentringRounds implements Answer {
     }
 
     private double knownVariance() {
-        return evidence.biasVariance() + (run == null ? 0 : run.stripVariance());
+        return evidence.biasVariance + (run == null ? 0 : run.stripVariance());
     }
 
     private double cutVariance() {
@@ -261,14 +258,12 @@ public final class CentringRounds implements Answer {
 
     /** Of the last cut, or of one to come: both walls, and in a blank the piece too, read once. */
     private double readingVariance() {
-        return evidence.state() != null
-                ? evidence.readingVariance()
-                : (run == null ? 0.5 : 0.75) * Session.single(bench);
+        return evidence.state != null ? evidence.readingVariance : (run == null ? 0.5 : 0.75) * Evidence.single(bench);
     }
 
     /** Each end's own part of the offset: half of what the blank's width is read to there. */
     private double widthUncertainty() {
-        return run == null ? 0 : Math.sqrt(Session.single(bench)) / 2;
+        return run == null ? 0 : Math.sqrt(Evidence.single(bench)) / 2;
     }
 
     /**
@@ -283,53 +278,47 @@ public final class CentringRounds implements Answer {
         SlotPlace place = place();
         SlotChoice choice = new SlotChoice(facts(), place.law(limitMm), rule, this::nearestMm);
         SlotChoice.Chosen chosen = choice.choose();
-        SlotVerdict.Step step = evidence.step(chosen.step());
-        boolean isKnown = evidence.contradiction() == null && evidence.state() != null;
+        SlotStep step = evidence.step(chosen.step());
+        boolean isKnown = evidence.contradiction == null && evidence.state != null;
         if (!isKnown) {
             double nan = Double.NaN;
             chosen = new SlotChoice.Chosen(step, nan, nan, nan, chosen.reach());
         }
-        FenceMove move = evidence.state() == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
+        FenceMove move = evidence.state == null ? FenceMove.toward(shown.amount(0)) : FenceMove.of(estimate(shown));
         StopGap gap = isKnown && run != null ? move.at(run.fence()) : null;
         LeafStack stack = isKnown && leaves != null && move.amountMm() > 0
                 ? (gap == null ? move.leaves(leaves) : gap.leaves(leaves))
                 : null;
-        Limiting limiting = limiting(place);
         return new SlotVerdict(
                 chosen,
                 isKnown ? choice : null,
-                evidence.contradiction(),
-                evidence.lastClosure(),
-                limiting.cause,
-                limiting.mm,
+                evidence.contradiction,
+                evidence.lastClosure,
+                limiting(place),
                 move,
                 gap,
                 stack,
-                bench.isCutScatterDefault(),
-                bench.cutScatterMm(),
-                evidence.cuts() == 0,
+                bench,
+                evidence.cuts == 0,
                 limitMm,
                 shown);
     }
 
     SlotChoice.Facts facts() {
-        double known = knownVariance();
-        double u = widthUncertainty();
         return new SlotChoice.Facts(
-                evidence.state(),
-                evidence.before(),
-                evidence.isRead(),
-                evidence.readingsOfLastCut(),
-                evidence.cuts(),
-                evidence.isWarned(),
+                evidence.state,
+                evidence.before,
+                evidence.isRead,
+                evidence.readingsOfLastCut,
+                evidence.cuts,
+                evidence.isWarned,
                 readingVariance(),
                 cutVariance(),
-                known,
+                knownVariance(),
                 moveVariance(),
                 run == null ? 0 : run.widthMm(run.channel().startMm()),
                 run == null ? 0 : run.widthMm(run.channel().endMm()),
-                u,
-                u,
+                widthUncertainty(),
                 run != null && run.mayBePlaned(),
                 STRIP_MM);
     }
@@ -344,11 +333,9 @@ public final class CentringRounds implements Answer {
         return Math.copySign(LeafStack.nearestMm(leaves, gap) / lever, wantedMm);
     }
 
-    private record Limiting(SlotVerdict.Cause cause, double mm) {}
-
-    private Limiting limiting(SlotPlace place) {
-        Limiting most = new Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
-        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance()));
+    private SlotVerdict.Limiting limiting(SlotPlace place) {
+        SlotVerdict.Limiting most = new SlotVerdict.Limiting(SlotVerdict.Cause.CUT_SCATTER, bench.cutScatterMm());
+        most = most(most, SlotVerdict.Cause.CALLIPER_ZERO, Math.sqrt(evidence.biasVariance));
         most = most(most, SlotVerdict.Cause.WIDTH, widthUncertainty());
         most = most(most, SlotVerdict.Cause.READING, Math.sqrt(readingVariance() / SlotChoice.MOST_CUTS));
         if (run != null) {
@@ -360,8 +347,8 @@ public final class CentringRounds implements Answer {
         return most;
     }
 
-    private static Limiting most(Limiting so, SlotVerdict.Cause cause, double mm) {
-        return mm > so.mm ? new Limiting(cause, mm) : so;
+    private static SlotVerdict.Limiting most(SlotVerdict.Limiting so, SlotVerdict.Cause cause, double mm) {
+        return mm > so.mm() ? new SlotVerdict.Limiting(cause, mm) : so;
     }
 
     /**
@@ -369,17 +356,7 @@ public final class CentringRounds implements Answer {
      * one for each trial cut and each reading again, in the order of the steps}
      */
     public List<Closure> closures() {
-        return evidence.closures();
-    }
-
-    /**
-     * {@return the closure check of the last cut whose readings contradict each other; nothing where the last cut's
-     * readings close}
-     */
-    public Optional<Closure> misread() {
-        return evidence.contradiction() == SlotVerdict.Contradiction.READINGS
-                ? Optional.ofNullable(evidence.lastClosure())
-                : Optional.empty();
+        return List.copyOf(evidence.closures);
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -392,7 +369,7 @@ public final class CentringRounds implements Answer {
                         "estimate",
                         Kind.answer(Offset.Sentences.FORM),
                         "of the setting now, from all cuts and moves",
-                        rounds -> Optional.ofNullable(rounds.evidence.state()).map(state -> rounds.estimate()))
+                        rounds -> Optional.ofNullable(rounds.evidence.state).map(state -> rounds.estimate()))
                 .finds("placed", "Centring rounds: {estimate}")
                 .finds("not-placed", "Centring rounds: nothing known of the slot yet")
                 .fact(
@@ -411,7 +388,7 @@ public final class CentringRounds implements Answer {
                 .line("cutScatter", "cut scatter", "{cutScatter:small}{default}")
                 .fact("moveScatter", Kind.MM, "standard deviation of one move", rounds -> rounds.bench.moveScatterMm())
                 .line("moveScatter", "move scatter", "{moveScatter:small}")
-                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut())
+                .fact("leftOut", Kind.table(LEFT_OUT), "cuts that do not count", rounds -> rounds.evidence.leftOut)
                 .noteEach("leftOut", "{why}");
     }
 
@@ -421,28 +398,7 @@ public final class CentringRounds implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof CentringRounds other
-                && steps.equals(other.steps)
-                && bench.equals(other.bench)
-                && rule.equals(other.rule)
-                && Objects.equals(run, other.run)
-                && Objects.equals(leaves, other.leaves);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(steps, bench, rule, run, leaves);
-    }
-
-    /** Returns the estimate and how many rounds it rests on. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected @Nullable Object[] parts() {
+        return new Object[] {steps, bench, rule, run, leaves};
     }
 }

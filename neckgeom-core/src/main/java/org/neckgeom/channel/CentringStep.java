@@ -3,17 +3,17 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.TrialCut;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * One step at the machine: a trial cut that was read, the same cut read once more, or a fence move, such as
  * {@code fence moved 0.7 mm toward the cutter}. Immutable.
  */
-public final class CentringStep implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class CentringStep extends ValueAnswer {
 
     private static final Form<CentringStep> FORM = Form.<CentringStep>of("centring-step")
             .factIfAny("cut", Kind.ANSWER, "the readings", CentringStep::cut)
@@ -35,6 +35,7 @@ public final class CentringStep implements Answer {
     private final @Nullable FenceMove move;
 
     private CentringStep(@Nullable TrialCut cut, boolean again, @Nullable FenceMove move) {
+        super(cut != null ? cut.style() : Objects.requireNonNull(move).style());
         this.cut = cut;
         this.again = again;
         this.move = move;
@@ -90,26 +91,7 @@ public final class CentringStep implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return cut != null ? cut.style() : Objects.requireNonNull(move).style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof CentringStep other
-                && Objects.equals(cut, other.cut)
-                && again == other.again
-                && Objects.equals(move, other.move);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(cut, again, move);
-    }
-
-    /** Returns the readings, or how far the fence was moved which way. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected @Nullable Object[] parts() {
+        return new Object[] {cut, again, move};
     }
 }

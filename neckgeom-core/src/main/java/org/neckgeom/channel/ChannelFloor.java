@@ -5,9 +5,9 @@ import java.util.List;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -18,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>An arched floor is the circle through both ends and the middle: with length L and sagitta s its radius is
  * {@code R = (L^2/4 + s^2)/(2 s)}. Exact. The pocket is not counted.
  */
-public final class ChannelFloor implements Answer {
+public final class ChannelFloor extends ValueAnswer {
 
     /** The depth at a place. */
     private record Station(double mm, double depthMm) {
@@ -45,11 +45,10 @@ public final class ChannelFloor implements Answer {
     private static final int PARTS = 8;
 
     private final Channel channel;
-    private final LengthStyle style;
 
     ChannelFloor(Channel channel, LengthStyle style) {
+        super(style);
         this.channel = channel;
-        this.style = style;
     }
 
     /** {@return whether the floor is flat; true for a floor without sagitta} */
@@ -58,8 +57,7 @@ public final class ChannelFloor implements Answer {
     }
 
     /**
-     * {@return the radius of an arched floor, positive when the middle is deeper than the ends, negative when it is
-     * shallower}
+     * {@return the radius of an arched floor, negative when the middle is shallower than the ends}
      *
      * @throws ArithmeticException if the floor is flat
      */
@@ -67,7 +65,7 @@ public final class ChannelFloor implements Answer {
         if (isFlat()) {
             throw NoAnswer.because("radius", "flat", "a flat floor has no radius");
         }
-        return style.amount(radiusMm());
+        return style().amount(radiusMm());
     }
 
     private List<Station> stations() {
@@ -93,23 +91,7 @@ public final class ChannelFloor implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof ChannelFloor that && channel.equals(that.channel);
-    }
-
-    @Override
-    public int hashCode() {
-        return channel.hashCode();
-    }
-
-    /** Returns the radius and the depths at nine stations, end to end. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {channel};
     }
 }

@@ -10,14 +10,15 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.numeric.StudentLaw;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.shop.TrialCut;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -41,7 +42,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Which reading is wrong cannot be found from four single readings: any one of them could be. Repeated readings show it,
  * and so does what the slot and the piece should be: {@link #cutBy}, {@link #slotShouldBe}, {@link #pieceShouldBe}.
  */
-public final class Closure implements Answer {
+public final class Closure extends ValueAnswer {
 
     /** What the readings of a cut show of themselves. */
     public enum Outcome {
@@ -87,7 +88,6 @@ public final class Closure implements Answer {
     private final double uncertaintyMm;
     private final double degreesOfFreedom;
     private final boolean wallsExceedPiece;
-    private final LengthStyle style;
 
     /** What slot and piece should be, in mm; an uncertainty of NaN where that is not known. */
     private record Expected(double slotMm, double slotWithinMm, double pieceMm, double pieceWithinMm) {
@@ -115,11 +115,11 @@ public final class Closure implements Answer {
     }
 
     private Closure(TrialCut trial, Expected expected, Zeros zeros, int cuts, LengthStyle style) {
+        super(style);
         this.trial = trial;
         this.expected = expected;
         this.zeros = zeros;
         this.cuts = cuts;
-        this.style = style;
         Estimate<Length> a = trial.fenceWall();
         Estimate<Length> b = trial.farWall();
         if (isComplete()) {
@@ -187,7 +187,7 @@ public final class Closure implements Answer {
     public Closure bench(BenchUncertainty bench) {
         Objects.requireNonNull(bench, "bench uncertainty");
         Zeros own = new Zeros(bench.calliperZeroMm(), bench.resolutionMm(), zeros.isSlotAlike);
-        return new Closure(trial, expected, own, cuts, style);
+        return new Closure(trial, expected, own, cuts, style());
     }
 
     /**
@@ -195,12 +195,11 @@ public final class Closure implements Answer {
      * calliper that was set to zero once; unless given, its inside jaws have a zero of their own}
      */
     public Closure slotBySameZero() {
-        return new Closure(trial, expected, new Zeros(zeros.zeroMm, zeros.stepMm, true), cuts, style);
+        return new Closure(trial, expected, new Zeros(zeros.zeroMm, zeros.stepMm, true), cuts, style());
     }
 
     /**
-     * {@return the check among those of a session: the more cuts are checked, the rarer may each of them fail by
-     * chance}
+     * {@return the check as one of a session: the more cuts are checked, the rarer may each fail by chance}
      *
      * @param checkedCuts m, 1 or more; 1 unless given
      */
@@ -208,7 +207,7 @@ public final class Closure implements Answer {
         if (!(checkedCuts >= 1)) {
             throw Refusal.of("cuts of a session", "at-least", "be 1 or more", "were", checkedCuts);
         }
-        return new Closure(trial, expected, zeros, checkedCuts, style);
+        return new Closure(trial, expected, zeros, checkedCuts, style());
     }
 
     /**
@@ -236,7 +235,7 @@ public final class Closure implements Answer {
 
     private Closure slotShouldBe(double mm, double withinMm) {
         Expected both = new Expected(mm, withinMm, expected.pieceMm, expected.pieceWithinMm);
-        return new Closure(trial, both, zeros, cuts, style);
+        return new Closure(trial, both, zeros, cuts, style());
     }
 
     /**
@@ -252,13 +251,10 @@ public final class Closure implements Answer {
                 expected.slotWithinMm,
                 HouseUnits.mmPositive(width, "expected piece width"),
                 HouseUnits.mmPositive(within, "expected piece width's uncertainty"));
-        return new Closure(trial, both, zeros, cuts, style);
+        return new Closure(trial, both, zeros, cuts, style());
     }
 
-    /**
-     * {@return whether slot and piece were read, so that the readings can close or not; true when all four widths were
-     * read}
-     */
+    /** {@return whether slot and piece were read as well, so that the readings can close or not} */
     public boolean isComplete() {
         return trial.slot().isPresent() && trial.piece().isPresent();
     }
@@ -268,10 +264,7 @@ public final class Closure implements Answer {
         return isComplete() || comparedReadings() > 0;
     }
 
-    /**
-     * {@return what the readings show of themselves: whether the four widths close, if all were read, and whether what
-     * was read several times agrees}
-     */
+    /** {@return whether the widths close, if all four were read, and what was read several times agrees} */
     public Outcome outcome() {
         if (wallsExceedPiece || isRarer(REFUSED)) {
             return Outcome.REFUSED;
@@ -299,34 +292,22 @@ public final class Closure implements Answer {
         return -StudentLaw.quantile(chance / 2, degreesOfFreedom);
     }
 
-    /**
-     * {@return whether the readings count; false when they are refused; true when they close, with a warning or
-     * without}
-     */
+    /** {@return whether the readings count; false when they are refused, true when they are warned of} */
     public boolean closes() {
         return outcome() != Outcome.REFUSED;
     }
 
-    /**
-     * {@return whether the readings count, but not enough to cut a neck on them; false when they close without a
-     * warning, and when they are refused}
-     */
+    /** {@return whether the readings count, but not enough to cut a neck on them; false when refused} */
     public boolean warns() {
         return outcome() == Outcome.WARNS;
     }
 
-    /**
-     * {@return by how much the walls and the slot together exceed the piece, positive when they are too long, negative
-     * when short; 0 when not all were read}
-     */
+    /** {@return by how much walls and slot exceed the piece, negative when short; 0 when not all were read} */
     public Amount<Length> misfit() {
-        return style.amount(misfitMm);
+        return style().amount(misfitMm);
     }
 
-    /**
-     * {@return by how much the walls and the slot together exceed the piece, in mm, positive when they are too long,
-     * negative when short; 0 when not all were read}
-     */
+    /** {@return by how much walls and slot exceed the piece in mm, negative when short; 0 when not all were read} */
     public double misfitMm() {
         return misfitMm;
     }
@@ -338,7 +319,7 @@ public final class Closure implements Answer {
 
     /** {@return how large the misfit may be without a warning; more than 0; 0 when not all were read} */
     public Amount<Length> allowed() {
-        return style.amount(allowedMm());
+        return style().amount(allowedMm());
     }
 
     /** {@return how large the misfit may be without a warning, in mm; more than 0; 0 when not all were read} */
@@ -346,10 +327,7 @@ public final class Closure implements Answer {
         return limitMm(WARNED);
     }
 
-    /**
-     * {@return the misfit above which the readings are refused, in mm; more than {@link #allowedMm()}; 0 when not all
-     * were read}
-     */
+    /** {@return the misfit in mm above which the readings are refused; 0 when not all were read} */
     public double refusedAboveMm() {
         return limitMm(REFUSED);
     }
@@ -434,7 +412,7 @@ public final class Closure implements Answer {
 
     private Optional<Estimate<Length>> estimate() {
         return isComplete()
-                ? Optional.of(Estimate.ofHouse(misfitMm, uncertaintyMm, degreesOfFreedom, style.unit()))
+                ? Optional.of(Estimate.ofHouse(misfitMm, uncertaintyMm, degreesOfFreedom, style().unit()))
                 : Optional.empty();
     }
 
@@ -487,7 +465,7 @@ public final class Closure implements Answer {
         ShopUnit<Length> unit = trial.style().unit();
         double wrongBy = unit.fromHouse(error);
         double within = unit.fromHouse(EXPLAINED_WITHIN * uncertaintyMm);
-        String written = Slips.written(unit.fromHouse(value), mostDecimals(unit));
+        String written = Numbers.fixed(unit.fromHouse(value), mostDecimals(unit));
         Optional<Slip> swapped =
                 Slips.swapped(written, wrongBy, within).map(other -> new Slip(named, written, other, null));
         // Never both: what explains so much explains nothing.
@@ -621,30 +599,7 @@ public final class Closure implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Closure that
-                && trial.equals(that.trial)
-                && expected.equals(that.expected)
-                && zeros.equals(that.zeros)
-                && cuts == that.cuts;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(trial, expected, zeros, cuts);
-    }
-
-    /**
-     * Returns the finding, such as {@code readings close: 0.3 thou short, allowed 4.1}, what to read again, and how
-     * well the readings were taken to repeat where nothing was given.
-     */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {trial, expected, zeros, cuts};
     }
 }

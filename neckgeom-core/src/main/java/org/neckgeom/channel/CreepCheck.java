@@ -6,9 +6,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -21,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  * whose excess has grown, over all passes read, by more than 3 standard uncertainties of a difference. Three and not
  * two, because the check is made after every pass and must not cry wolf.
  */
-public final class CreepCheck implements Answer {
+public final class CreepCheck extends ValueAnswer {
 
     private static final Form<CreepCheck> FORM = Form.<CreepCheck>of("creep-check")
             .fact("pass", Kind.WHOLE, "the last pass read", check -> check.excessesMm.size())
@@ -53,20 +53,15 @@ public final class CreepCheck implements Answer {
 
     private static final double K = 3;
 
-    private final PassPlan plan;
+    private final double[] setMm;
     private final double uncertaintyMm;
     private final List<Double> excessesMm;
-    private final LengthStyle style;
 
-    private CreepCheck(PassPlan plan, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
-        this.plan = plan;
+    CreepCheck(double[] setMm, double uncertaintyMm, List<Double> excessesMm, LengthStyle style) {
+        super(style);
+        this.setMm = setMm;
         this.uncertaintyMm = uncertaintyMm;
         this.excessesMm = List.copyOf(excessesMm);
-        this.style = style;
-    }
-
-    static CreepCheck start(PassPlan plan, double uncertaintyMm, LengthStyle style) {
-        return new CreepCheck(plan, uncertaintyMm, List.of(), style);
     }
 
     /**
@@ -78,17 +73,17 @@ public final class CreepCheck implements Answer {
     public CreepCheck read(Quantity<Length> depth) {
         double mm = HouseUnits.mmPositive(depth, "slot depth");
         int next = excessesMm.size();
-        if (next >= plan.passes().size()) {
+        if (next >= setMm.length) {
             throw Refusal.of(
                     "readings",
                     "at-most",
-                    "be no more than the " + Words.count(plan.passes().size(), "pass", "passes") + " planned",
+                    "be no more than the " + setMm.length + (setMm.length == 1 ? " pass" : " passes") + " planned",
                     "one more was given",
                     "");
         }
         List<Double> all = new ArrayList<>(excessesMm);
-        all.add(mm - plan.passes().get(next).heightMm());
-        return new CreepCheck(plan, uncertaintyMm, all, style);
+        all.add(mm - setMm[next]);
+        return new CreepCheck(setMm, uncertaintyMm, all, style());
     }
 
     /** {@return what the readings say; the call; HOLDS before the first reading} */
@@ -104,10 +99,7 @@ public final class CreepCheck implements Answer {
         return last < -K * uncertaintyMm ? Call.SHALLOW : Call.HOLDS;
     }
 
-    /**
-     * {@return how much deeper than set the slot is after the last pass read, in mm; 0 before the first; below 0 when
-     * shallower}
-     */
+    /** {@return how much deeper than set the slot is after the last pass read, in mm; 0 before the first} */
     public double excessMm() {
         return excessesMm.isEmpty() ? 0 : excessesMm.get(excessesMm.size() - 1);
     }
@@ -117,20 +109,14 @@ public final class CreepCheck implements Answer {
         return FORM;
     }
 
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
     private Optional<Estimate<Length>> excess() {
         return excessesMm.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Estimate.ofHouse(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style.unit()));
+                : Optional.of(Estimate.ofHouse(excessMm(), uncertaintyMm, Double.POSITIVE_INFINITY, style().unit()));
     }
 
-    /** Returns the call and what to do, such as {@code cutter creeps: pass 2 is 0.15 mm deeper than set; stop …}. */
     @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {setMm, uncertaintyMm, excessesMm};
     }
 }

@@ -10,9 +10,9 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.text.Numbers;
@@ -22,35 +22,46 @@ import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
- * What a cutter bears while it cuts a slot as wide as itself: rim speed, chip load, force, bend. Immutable; told step by
- * step: {@code CutterLoad.of(cutter, wood).feed(speed, turns).pass(depth)}.
+ * What a cutter bears while it cuts a slot as wide as itself: rim speed, chip load, force, bend. Immutable.
  *
  * <p>Rim speed {@code pi D n} and chip load {@code f/(n z)} are exact. The rest is an estimate: power {@code k_c a D f},
  * mean tangential force power over rim speed, and that force at the tip of a stepped cantilever, fluted part with 0.8 of
  * the diameter (common practice 0.7 to 0.85), shank to the collet. The specific cutting force k_c is 0.055 N/mm2 for
- * each kg/m3 of density unless {@link Cutting#cuttingForce} tells it: the 32.0 to 37.6 N/mm2 measured on particleboard
+ * each kg/m3 of density unless {@link #cuttingForce} is given: the 32.0 to 37.6 N/mm2 measured on particleboard
  * (Palubicki, Materials 14, 2021, 2208) over its usual density; solid wood spreads from half to twice that, and a dull
  * edge doubles it again.
  */
-public final class CutterLoad implements Answer {
+public final class CutterLoad extends ValueAnswer {
 
     private static final Form<CutterLoad> FORM = Form.<CutterLoad>of("cutter-load")
             .fact("cutterDiameter", Kind.MM, "of the cutter", load -> load.cutter.diameterMm())
             .fact("passDepth", Kind.MM, "of the pass", load -> load.depthMm)
-            .fact("rimSpeed", Kind.house(ShopUnit.METRE_PER_SECOND), "of the cutter's rim", CutterLoad::rimMmPerSecond)
-            .fact("chipLoad", Kind.MM, "what each edge takes", CutterLoad::chipMm)
+            .fact(
+                    "rimSpeed",
+                    Kind.house(ShopUnit.METRE_PER_SECOND),
+                    "of the cutter's rim",
+                    x -> x.rimSpeed().house())
+            .fact("chipLoad", Kind.MM, "what each edge takes", x -> x.chipLoad().house())
             .fact(
                     "slotWidth",
                     Kind.MM,
                     "cutter and runout",
                     load -> load.slotWidth().house())
-            .fact("force", Kind.house(ShopUnit.NEWTON), "estimate, half to twice", CutterLoad::forceNewton)
+            .fact(
+                    "force",
+                    Kind.house(ShopUnit.NEWTON),
+                    "estimate, half to twice",
+                    x -> x.force().house())
             .fact(
                     "power",
                     Kind.house(ShopUnit.WATT),
                     "estimate, half to twice",
                     load -> load.power().house())
-            .fact("bend", Kind.MM, "at the tip; estimate, half to twice", CutterLoad::bendMm)
+            .fact(
+                    "bend",
+                    Kind.MM,
+                    "at the tip; estimate, half to twice",
+                    x -> x.bend().house())
             .fact("cautions", Kind.table(Caution.FORM), "what is out of the usual", CutterLoad::unusual)
             .finds("cutter-load", "Cutter load, {cutterDiameter:brief} cutter, pass {passDepth:table brief}")
             .line("rimSpeed", "rim speed", "{rimSpeed:1}")
@@ -75,218 +86,114 @@ public final class CutterLoad implements Answer {
     private final double feed;
     private final double turns;
     private final double depthMm;
-    private final LengthStyle style;
 
     private CutterLoad(
             Cutter cutter, double specificForce, double feed, double turns, double depthMm, LengthStyle style) {
+        super(style);
         this.cutter = cutter;
         this.specificForce = specificForce;
         this.feed = feed;
         this.turns = turns;
         this.depthMm = depthMm;
-        this.style = style;
     }
 
     /**
-     * Starts with a cutter and the wood it cuts.
+     * {@return the load of a pass}
      *
      * @param cutter the cutter
-     * @param wood the wood
-     * @return the next step: tell the feed
+     * @param wood the wood it cuts
+     * @param speed of the feed, more than 0
+     * @param turning of the cutter, more than 0
+     * @param depth of the pass, more than 0, no more than the cutter stands out
+     * @throws IllegalArgumentException if one is out of its range
      */
-    public static Cutting of(Cutter cutter, Wood wood) {
-        return new Cutting(
-                Objects.requireNonNull(cutter, "cutter"),
-                FORCE_PER_DENSITY * Objects.requireNonNull(wood, "wood").densityKgPerM3());
-    }
-
-    /** A cutter in a wood, not yet fed. */
-    public static final class Cutting implements Answer {
-        private static final Form<Cutting> FORM = Form.<Cutting>of("cutting")
-                .fact("cutter", Kind.ANSWER, "what is cut with", cutting -> cutting.cutter)
-                .fact(
-                        "specificForce",
-                        Kind.house(ShopUnit.MEGAPASCAL),
-                        "for each area of chip section",
-                        cutting -> cutting.specificForce)
-                .finds("not-fed", "{cutter}, specific cutting force about {specificForce:0}; tell the feed");
-
-        private final Cutter cutter;
-        private final double specificForce;
-
-        private Cutting(Cutter cutter, double specificForce) {
-            this.cutter = cutter;
-            this.specificForce = specificForce;
+    public static CutterLoad of(
+            Cutter cutter, Wood wood, Quantity<Speed> speed, Quantity<Frequency> turning, Quantity<Length> depth) {
+        Objects.requireNonNull(cutter, "cutter");
+        double density = Objects.requireNonNull(wood, "wood").densityKgPerM3();
+        double feed = HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed");
+        double turns = HouseUnits.positive(turning, ShopUnit.HERTZ, "cutter speed");
+        double mm = HouseUnits.mmPositive(depth, "pass depth");
+        if (!(mm <= cutter.standOutMm())) {
+            throw HouseUnits.refused(
+                    "pass depth",
+                    "at-most",
+                    "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
+                    depth);
         }
-
-        /**
-         * {@return the same with a specific cutting force of one's own}
-         *
-         * @param force for each area of chip section, more than 0
-         * @throws IllegalArgumentException if it is not more than 0
-         */
-        public Cutting cuttingForce(Quantity<Pressure> force) {
-            return new Cutting(cutter, HouseUnits.positive(force, ShopUnit.MEGAPASCAL, "specific cutting force"));
-        }
-
-        /**
-         * {@return the cutter fed at a speed; the next step: tell the depth}
-         *
-         * @param speed of the feed, more than 0
-         * @param turning of the cutter, more than 0
-         * @throws IllegalArgumentException if one is not more than 0
-         */
-        public Feeding feed(Quantity<Speed> speed, Quantity<Frequency> turning) {
-            return new Feeding(
-                    this,
-                    HouseUnits.positive(speed, ShopUnit.MM_PER_SECOND, "feed"),
-                    HouseUnits.positive(turning, ShopUnit.HERTZ, "cutter speed"));
-        }
-
-        @Override
-        public Form<Cutting> form() {
-            return FORM;
-        }
-
-        @Override
-        public LengthStyle style() {
-            return cutter.style();
-        }
-
-        /** Returns what is cut with. */
-        @Override
-        public String toString() {
-            return text(style());
-        }
-    }
-
-    /** A cutter fed at a speed, its depth not yet told. */
-    public static final class Feeding implements Answer {
-        private static final Form<Feeding> FORM = Form.<Feeding>of("feeding")
-                .fact("cutter", Kind.ANSWER, "what is cut with", feeding -> feeding.cutting.cutter)
-                .fact("turning", Kind.house(ShopUnit.RPM), "of the cutter", feeding -> feeding.turns)
-                .fact("feed", Kind.house(ShopUnit.MM_PER_MINUTE), "of the work", feeding -> feeding.feed)
-                .finds("no-depth", "{cutter}, {turning:0}, feed {feed}; tell the depth of the pass");
-
-        private final Cutting cutting;
-        private final double feed;
-        private final double turns;
-
-        private Feeding(Cutting cutting, double feed, double turns) {
-            this.cutting = cutting;
-            this.feed = feed;
-            this.turns = turns;
-        }
-
-        /**
-         * {@return the load of a pass}
-         *
-         * @param depth of the pass, more than 0, no more than the cutter stands out
-         * @throws IllegalArgumentException if the depth is out of its range
-         */
-        public CutterLoad pass(Quantity<Length> depth) {
-            double mm = HouseUnits.mmPositive(depth, "pass depth");
-            Cutter cutter = cutting.cutter;
-            if (!(mm <= cutter.standOutMm())) {
-                throw HouseUnits.refused(
-                        "pass depth",
-                        "at-most",
-                        "no more than the cutter stands out, " + cutter.style().brief(cutter.standOutMm()),
-                        depth);
-            }
-            return new CutterLoad(cutter, cutting.specificForce, feed, turns, mm, LengthStyle.of(depth));
-        }
-
-        @Override
-        public Form<Feeding> form() {
-            return FORM;
-        }
-
-        @Override
-        public LengthStyle style() {
-            return cutting.style();
-        }
-
-        /** Returns what is cut with and how fast. */
-        @Override
-        public String toString() {
-            return text(style());
-        }
+        return new CutterLoad(cutter, FORCE_PER_DENSITY * density, feed, turns, mm, LengthStyle.of(depth));
     }
 
     /**
-     * {@return the speed of the cutter's rim, {@code pi D n}; in m/s} Exact.
+     * {@return the same with a specific cutting force of one's own}
+     *
+     * @param force for each area of chip section, more than 0
+     * @throws IllegalArgumentException if it is not more than 0
      */
+    public CutterLoad cuttingForce(Quantity<Pressure> force) {
+        double mpa = HouseUnits.positive(force, ShopUnit.MEGAPASCAL, "specific cutting force");
+        return new CutterLoad(cutter, mpa, feed, turns, depthMm, style());
+    }
+
+    /** {@return the speed of the cutter's rim, {@code pi D n}; exact} */
     public Amount<Speed> rimSpeed() {
-        return Amount.ofHouse(rimMmPerSecond(), ShopUnit.METRE_PER_SECOND);
+        return Amount.ofHouse(Math.PI * cutter.diameterMm() * turns, ShopUnit.METRE_PER_SECOND);
     }
 
-    private double rimMmPerSecond() {
-        return CutterForces.rimSpeed(cutter.diameterMm(), turns);
-    }
-
-    /**
-     * {@return what one edge takes a turn, {@code f/(n z)}; more than 0} Exact.
-     */
+    /** {@return what one edge takes a turn, {@code f/(n z)}, more than 0; exact} */
     public Amount<Length> chipLoad() {
-        return style.amount(chipMm());
+        return style().amount(feed / (turns * cutter.flutes()));
     }
 
-    private double chipMm() {
-        return CutterForces.chipLoad(feed, turns, cutter.flutes());
-    }
-
-    /**
-     * {@return the power at the cutter, {@code k_c a D f}; in W, half to twice} Estimate.
-     */
+    /** {@return the power at the cutter, {@code k_c a D f}; estimate, half to twice} */
     public Amount<Power> power() {
         return Amount.ofHouse(powerNmmPerSecond() / 1000, ShopUnit.WATT);
     }
 
     private double powerNmmPerSecond() {
-        return CutterForces.power(specificForce, depthMm, cutter.diameterMm(), feed);
+        return specificForce * depthMm * cutter.diameterMm() * feed;
     }
 
-    /**
-     * {@return the mean tangential force, power over rim speed; in N, half to twice} Estimate.
-     */
+    /** {@return the mean tangential force, power over rim speed; estimate, half to twice} */
     public Amount<Force> force() {
-        return Amount.ofHouse(forceNewton(), ShopUnit.NEWTON);
+        return Amount.ofHouse(powerNmmPerSecond() / rimSpeed().house(), ShopUnit.NEWTON);
     }
 
-    private double forceNewton() {
-        return powerNmmPerSecond() / rimMmPerSecond();
-    }
-
-    /**
-     * {@return how far that force at the tip bends the cutter; half to twice} Estimate; the collet and the spindle give
-     * way as well.
-     */
+    /** {@return how far that force at the tip bends the cutter; estimate, collet and spindle give way as well} */
     public Amount<Length> bend() {
-        return style.amount(bendMm());
-    }
-
-    /**
-     * {@return how far that force at the tip bends the cutter, in mm; half to twice} Estimate.
-     */
-    public double bendMm() {
         double fluted = Math.min(cutter.fluteLengthMm(), cutter.standOutMm());
         double shank = cutter.standOutMm() - fluted;
-        return CutterForces.bend(
-                forceNewton(),
+        return style().amount(bend(
+                force().house(),
                 cutter.material().modulusMPa(),
                 fluted,
-                CutterForces.roundSecondMoment(FLUTED_RATIO * cutter.diameterMm()),
+                roundSecondMoment(FLUTED_RATIO * cutter.diameterMm()),
                 shank,
-                CutterForces.roundSecondMoment(cutter.shankMm()));
+                roundSecondMoment(cutter.shankMm())));
+    }
+
+    /** Second moment of a round section in mm^4. */
+    static double roundSecondMoment(double diameter) {
+        return Math.PI * diameter * diameter * diameter * diameter / 64;
     }
 
     /**
-     * {@return the width of the slot: cutter and runout; more than 0} Runout widens a slot and does not move its
-     * middle.
+     * Bend at the tip of a stepped cantilever under a load at the tip, in mm.
+     *
+     * @param force in N
+     * @param modulus in MPa
+     * @param free length of the free part, with second moment {@code freeI}
+     * @param root length of the part next to the collet, with second moment {@code rootI}
      */
+    static double bend(double force, double modulus, double free, double freeI, double root, double rootI) {
+        double all = free + root;
+        double cube = free * free * free;
+        return force / (3 * modulus) * (cube / freeI + (all * all * all - cube) / rootI);
+    }
+
+    /** {@return the width of the slot: cutter and runout, which does not move its middle; more than 0} */
     public Amount<Length> slotWidth() {
-        return style.amount(cutter.diameterMm() + cutter.runoutMm());
+        return style().amount(cutter.diameterMm() + cutter.runoutMm());
     }
 
     /**
@@ -294,22 +201,18 @@ public final class CutterLoad implements Answer {
      * 10,000 above} Common practice; the figure on the cutter and the machine's instructions come first.
      */
     public Amount<Frequency> usualFastest() {
-        return ShopUnit.RPM.of(fastestRpm());
-    }
-
-    private double fastestRpm() {
         int i = 0;
         while (i < LIMIT_DIAMETERS_MM.length && cutter.diameterMm() > LIMIT_DIAMETERS_MM[i]) {
             i++;
         }
-        return LIMIT_RPM[i];
+        return ShopUnit.RPM.of(LIMIT_RPM[i]);
     }
 
     /** {@return what to beware of at this load; the machine's own instructions first} */
     public Cautions cautions() {
         List<Caution> all = new ArrayList<>();
         all.add(Cautions.INSTRUCTIONS);
-        all.addAll(unusual(style));
+        all.addAll(unusual(style()));
         all.add(Cautions.CLIMB_FEED);
         all.add(Cautions.DUST);
         return Cautions.of(all);
@@ -317,10 +220,12 @@ public final class CutterLoad implements Answer {
 
     private List<Caution> unusual(LengthStyle shown) {
         List<Caution> all = new ArrayList<>();
-        if (turns * 60 > fastestRpm() * (1 + 1e-9)) {
+        double fastest = usualFastest().valueIn(ShopUnit.RPM);
+        double chip = chipLoad().house();
+        if (turns * 60 > fastest * (1 + 1e-9)) {
             all.add(new Caution(
                     "TOO_FAST",
-                    "Slower than " + Numbers.fixed(fastestRpm(), 0) + " rpm with a cutter of "
+                    "Slower than " + Numbers.fixed(fastest, 0) + " rpm with a cutter of "
                             + cutter.diameter().in(shown),
                     "its edges fly off, or it burns; the figure on the cutter comes first"));
         }
@@ -330,15 +235,15 @@ public final class CutterLoad implements Answer {
                     "This pass is deeper than half the cutter's diameter: take more passes",
                     Cautions.DEPTH_PER_PASS.why()));
         }
-        if (chipMm() < LEAST_CHIP_MM) {
+        if (chip < LEAST_CHIP_MM) {
             all.add(new Caution(
                     "RUBS",
-                    "Feed faster or turn slower: each edge takes " + shown.small(chipMm()),
+                    "Feed faster or turn slower: each edge takes " + shown.small(chip),
                     "an edge that takes under 0.05 mm (2 thou) rubs and burns"));
-        } else if (chipMm() > GREATEST_CHIP_MM) {
+        } else if (chip > GREATEST_CHIP_MM) {
             all.add(new Caution(
                     "BITES",
-                    "Feed slower: each edge takes " + shown.small(chipMm()),
+                    "Feed slower: each edge takes " + shown.small(chip),
                     "more than about 0.25 mm (10 thou) an edge snatches and tears with a small cutter"));
         }
         return all;
@@ -350,28 +255,7 @@ public final class CutterLoad implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof CutterLoad that
-                && cutter.equals(that.cutter)
-                && Double.compare(specificForce, that.specificForce) == 0
-                && Double.compare(feed, that.feed) == 0
-                && Double.compare(turns, that.turns) == 0
-                && Double.compare(depthMm, that.depthMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(cutter, specificForce, feed, turns, depthMm);
-    }
-
-    /** Returns the load in rows, estimates marked, and what is out of the usual. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {cutter, specificForce, feed, turns, depthMm};
     }
 }

@@ -6,10 +6,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.shop.Fence;
@@ -23,16 +22,13 @@ import org.neckgeom.units.LengthStyle;
  * <p>A slot too far from the fence (positive offset) wants the fence toward the cutter, by the offset itself. When the
  * readings contradict each other there is no advice: the move prints why, and asking it for a number throws.
  */
-public final class FenceMove implements Answer {
-
-    /** The most leaves in a stack unless told: more bind and spring. */
-    public static final int USUAL_LEAVES = 4;
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class FenceMove extends ValueAnswer {
 
     private final double offsetMm;
     private final double uncertaintyMm;
     private final double settingUncertaintyMm;
     private final @Nullable Closure contradiction;
-    private final LengthStyle style;
 
     private FenceMove(
             double offsetMm,
@@ -40,11 +36,11 @@ public final class FenceMove implements Answer {
             double settingUncertaintyMm,
             @Nullable Closure contradiction,
             LengthStyle style) {
+        super(style);
         this.offsetMm = offsetMm;
         this.uncertaintyMm = uncertaintyMm;
         this.settingUncertaintyMm = settingUncertaintyMm;
         this.contradiction = contradiction;
-        this.style = style;
     }
 
     /**
@@ -68,7 +64,7 @@ public final class FenceMove implements Answer {
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove toward(Quantity<Length> size) {
-        return made(HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
+        return made(HouseUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
     }
 
     /**
@@ -78,11 +74,26 @@ public final class FenceMove implements Answer {
      * @throws IllegalArgumentException if the size is below 0
      */
     public static FenceMove away(Quantity<Length> size) {
-        return made(-HouseUnits.mmNotNegative(size, "fence move"), 0, LengthStyle.of(size));
+        return made(-HouseUnits.mmNotNegative(size, "fence move"), LengthStyle.of(size));
     }
 
-    static FenceMove made(double towardMm, double settingUncertaintyMm, LengthStyle style) {
-        return new FenceMove(towardMm + 0.0, 0, settingUncertaintyMm, null, style);
+    /**
+     * {@return the move at the cutter that a stack of leaves makes: its height for a fence that slides, the cutter's share
+     * of it where the stack is set at the stop block of a pivoting fence; with the gauges' uncertainty}
+     *
+     * @param stack as it is set
+     */
+    public static FenceMove by(LeafStack stack) {
+        return new FenceMove(
+                Objects.requireNonNull(stack, "stack").towardMm() + 0.0,
+                0,
+                stack.uncertaintyAtCutterMm(),
+                null,
+                stack.style());
+    }
+
+    private static FenceMove made(double towardMm, LengthStyle style) {
+        return new FenceMove(towardMm + 0.0, 0, 0, null, style);
     }
 
     /**
@@ -93,7 +104,7 @@ public final class FenceMove implements Answer {
      */
     public FenceMove settingUncertainty(Quantity<Length> atTheCutter) {
         double u = HouseUnits.mmNotNegative(atTheCutter, "setting uncertainty");
-        return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style);
+        return new FenceMove(offsetMm, uncertaintyMm, u, contradiction, style());
     }
 
     /**
@@ -122,7 +133,7 @@ public final class FenceMove implements Answer {
      * @throws ArithmeticException if no move is advised
      */
     public Amount<Length> amount() {
-        return style.amount(amountMm());
+        return style().amount(amountMm());
     }
 
     /**
@@ -137,7 +148,7 @@ public final class FenceMove implements Answer {
 
     /** {@return the standard uncertainty of the move that is needed; 0 or more} */
     public Amount<Length> uncertainty() {
-        return style.amount(uncertaintyMm);
+        return style().amount(uncertaintyMm);
     }
 
     /**
@@ -151,13 +162,13 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * {@return the leaves for the move, at most {@link #USUAL_LEAVES} of them}
+     * {@return the leaves for the move, at most {@link LeafStack#USUAL_LEAVES} of them}
      *
      * @param set the leaves at hand
      * @throws ArithmeticException if no move is advised
      */
     public LeafStack leaves(FeelerSet set) {
-        return leaves(set, USUAL_LEAVES);
+        return leaves(set, LeafStack.USUAL_LEAVES);
     }
 
     /**
@@ -169,21 +180,8 @@ public final class FenceMove implements Answer {
      * @throws IllegalArgumentException if most is out of its range
      */
     public LeafStack leaves(FeelerSet set, int most) {
-        return LeafStack.nearest(
-                Objects.requireNonNull(set, "set"),
-                checkedMost(most),
-                amountMm(),
-                uncertaintyMm,
-                1,
-                offsetMm > 0,
-                style);
-    }
-
-    static int checkedMost(int most) {
-        if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
-            throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
-        }
-        return most;
+        return new LeafStack(
+                Objects.requireNonNull(set, "set"), most, amountMm(), uncertaintyMm, 1, offsetMm > 0, style());
     }
 
     /**
@@ -200,15 +198,14 @@ public final class FenceMove implements Answer {
     }
 
     /**
-     * {@return the gap to set at the fence's stop block: the move itself for a fence that slides, the block's share of
-     * it for one that pivots at one end}
+     * {@return the gap at the stop block: the move itself, or its share where the fence pivots at one end}
      *
      * @param fence the fence
      * @throws ArithmeticException if no move is advised
      */
     public StopGap at(Fence fence) {
         return new StopGap(
-                amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style);
+                amountMm(), Objects.requireNonNull(fence, "fence").leverage(), uncertaintyMm, offsetMm > 0, style());
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -232,40 +229,20 @@ public final class FenceMove implements Answer {
         return Sentences.FORM;
     }
 
-    @Override
-    public LengthStyle style() {
-        return style;
-    }
-
     private Optional<Estimate<Length>> estimate() {
         return isAdvised()
-                ? Optional.of(Estimate.of(style.amount(offsetMm), style.amount(uncertaintyMm)))
+                ? Optional.of(Estimate.of(style().amount(offsetMm), style().amount(uncertaintyMm)))
                 : Optional.empty();
     }
 
     private void requireAdvice() {
         if (contradiction != null) {
-            throw NoAnswer.because("move", "not-advised", contradiction.objection(style));
+            throw NoAnswer.because("move", "not-advised", contradiction.objection(style()));
         }
     }
 
     @Override
-    public boolean equals(Object other) {
-        return other instanceof FenceMove that
-                && Double.compare(offsetMm, that.offsetMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
-                && Double.compare(settingUncertaintyMm, that.settingUncertaintyMm) == 0
-                && Objects.equals(contradiction, that.contradiction);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction);
-    }
-
-    /** Returns it in words, such as {@code fence away from the cutter by 0.710 mm}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected @Nullable Object[] parts() {
+        return new Object[] {offsetMm, uncertaintyMm, settingUncertaintyMm, contradiction};
     }
 }

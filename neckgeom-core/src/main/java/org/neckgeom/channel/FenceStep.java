@@ -3,9 +3,9 @@ package org.neckgeom.channel;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * reach. The first h has no shift, the last h the whole step. Exact for a straight edge. A one-piece fence has no step, and
  * its angle has no say for one round cutter.
  */
-public final class FenceStep implements Answer {
+public final class FenceStep extends ValueAnswer {
 
     private static final Kind<Offset> SHIFT = Kind.answer(Offset.Sentences.FORM);
 
@@ -44,12 +44,11 @@ public final class FenceStep implements Answer {
 
     private final Fence fence;
     private final double lengthMm;
-    private final LengthStyle style;
 
     private FenceStep(Fence fence, double lengthMm, LengthStyle style) {
+        super(style);
         this.fence = fence;
         this.lengthMm = lengthMm;
-        this.style = style;
     }
 
     /**
@@ -83,7 +82,7 @@ public final class FenceStep implements Answer {
             throw HouseUnits.refused(
                     "distance from the leading end",
                     "at-most",
-                    "no more than the piece's " + style.brief(lengthMm),
+                    "no more than the piece's " + style().brief(lengthMm),
                     fromLeadingEnd);
         }
         return shift(mm);
@@ -94,9 +93,7 @@ public final class FenceStep implements Answer {
     }
 
     private Offset shift(double alongMm) {
-        double half = fence.lengthMm() / 2;
-        Riding riding = new Riding(0, lengthMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null);
-        return Offset.ofMm(-riding.at(alongMm), 0, style);
+        return Offset.ofMm(-new Riding(0, lengthMm, true, fence, null).at(alongMm), 0, style());
     }
 
     @Override
@@ -105,25 +102,7 @@ public final class FenceStep implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof FenceStep that
-                && fence.equals(that.fence)
-                && Double.compare(lengthMm, that.lengthMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(fence, lengthMm);
-    }
-
-    /** Returns the shifts at the ends and in the middle, and where to read a trial cut. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {fence, lengthMm};
     }
 }

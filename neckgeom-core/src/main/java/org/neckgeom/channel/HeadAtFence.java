@@ -4,9 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Head;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
@@ -24,7 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * that is straight between its corners. The fence is taken to be on the side the head is swung to until
  * {@link #fenceOnTheOtherSide}.
  */
-public final class HeadAtFence implements Answer {
+public final class HeadAtFence extends ValueAnswer {
 
     private static final Form<HeadAtFence> FORM = Form.<HeadAtFence>of("head-at-fence")
             .fact("proud", Kind.AMOUNT, "of the shaft's edge; 0 where the head stays inside", HeadAtFence::proud)
@@ -39,15 +39,14 @@ public final class HeadAtFence implements Answer {
     private final Blank blank;
     private final Fence fence;
     private final boolean otherSide;
-    private final LengthStyle style;
 
     private HeadAtFence(Head head, double atNut, Blank blank, Fence fence, boolean otherSide, LengthStyle style) {
+        super(style);
         this.head = head;
         this.atNut = atNut;
         this.blank = blank;
         this.fence = fence;
         this.otherSide = otherSide;
-        this.style = style;
     }
 
     /**
@@ -68,8 +67,7 @@ public final class HeadAtFence implements Answer {
     }
 
     /**
-     * {@return the same with the head's own outline, straight from its width at the nut line to that at its tip; the
-     * neck at the fence}
+     * {@return the same with the head's own outline, straight from its width at the nut line to that at its tip}
      *
      * @param atNutLine width there, more than 0
      * @param atTip width there, more than 0
@@ -77,17 +75,17 @@ public final class HeadAtFence implements Answer {
     public HeadAtFence outline(Quantity<Length> atNutLine, Quantity<Length> atTip) {
         double nut = HouseUnits.mmPositive(atNutLine, "head width at the nut line");
         double tip = HouseUnits.mmPositive(atTip, "head width at the tip");
-        return new HeadAtFence(head.width(head.style().amount(tip)), nut, blank, fence, otherSide, style);
+        return new HeadAtFence(head.width(head.style().amount(tip)), nut, blank, fence, otherSide, style());
     }
 
     /** {@return the same with the fence on the side the head is swung away from; the neck at the fence} */
     public HeadAtFence fenceOnTheOtherSide() {
-        return new HeadAtFence(head, atNut, blank, fence, !otherSide, style);
+        return new HeadAtFence(head, atNut, blank, fence, !otherSide, style());
     }
 
     /** {@return how far the head stands proud of the shaft's edge on the fence side; 0 or more} */
     public Amount<Length> proud() {
-        return style.amount(Math.max(0, proudMm()));
+        return style().amount(Math.max(0, proudMm()));
     }
 
     private double proudMm() {
@@ -117,41 +115,23 @@ public final class HeadAtFence implements Answer {
     public Spacer spacer(Quantity<Length> clearance) {
         double mm = HouseUnits.mmPositive(clearance, "clearance");
         double proud = Math.max(0, proudMm());
-        return new Spacer(proud, mm, shaftLength(), style);
+        return new Spacer(proud, mm, shaftLength(), style());
     }
 
-    /**
-     * {@return what happens without a spacer: the neck rides on one of the head's corners and on its shaft; the slot's
-     * skew and offset along the neck}
-     */
+    /** {@return the slot's skew and offsets without a spacer: the neck rides on the head's corner and its shaft} */
     public HeadSkew skew() {
-        return new HeadSkew(side(), shaftLength(), fence, style);
+        return new HeadSkew(side(), shaftLength(), fence, style());
     }
 
-    /** {@return what the head's own veneer does to the depth of the slot; how the neck rocks} */
+    /** {@return what the veneer on the head's face does to the depth of the slot: how the neck rocks} */
     public Rocking rocking() {
-        return rocking(head.veneerMm(), head.veneerShortOfNutMm());
-    }
-
-    /**
-     * {@return what a veneer on the head would do to the depth of the slot; how the neck rocks}
-     *
-     * @param thickness of the veneer, 0 or more
-     * @param shortOfNut how far before the nut line it stops, along the head's face, 0 or more
-     * @throws IllegalArgumentException if a length is below 0
-     */
-    public Rocking rocking(Quantity<Length> thickness, Quantity<Length> shortOfNut) {
-        return rocking(
-                HouseUnits.mmNotNegative(thickness, "head veneer"),
-                HouseUnits.mmNotNegative(shortOfNut, "veneer's distance from the nut line"));
-    }
-
-    private Rocking rocking(double thickness, double shortOfNut) {
+        double thickness = head.veneerMm();
+        double shortOfNut = head.veneerShortOfNutMm();
         return new Rocking(
                 HeadContact.veneerHeight(thickness, head.pitchRad(), shortOfNut),
                 HeadContact.veneerReach(thickness, head.pitchRad(), shortOfNut),
                 shaftLength(),
-                style);
+                style());
     }
 
     @Override
@@ -160,28 +140,7 @@ public final class HeadAtFence implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeadAtFence that
-                && head.equals(that.head)
-                && Double.compare(atNut, that.atNut) == 0
-                && blank.equals(that.blank)
-                && fence.equals(that.fence)
-                && otherSide == that.otherSide;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(head, atNut, blank, fence, otherSide);
-    }
-
-    /** Returns what is in the way. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {head, atNut, blank, fence, otherSide};
     }
 }

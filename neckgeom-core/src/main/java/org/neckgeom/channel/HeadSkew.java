@@ -1,15 +1,13 @@
 package org.neckgeom.channel;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Fence;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -25,7 +23,7 @@ import org.neckgeom.units.ShopUnit;
  * fence-side edge by {@code (L_s - x) tan phi} at station x. Where the fence is shorter, its ends are the contacts, and the
  * slot bends: the least concave majorant of all that touches. A split fence's own step is in it. Exact.
  */
-public final class HeadSkew implements Answer {
+public final class HeadSkew extends ValueAnswer {
 
     private static final Form<Place> PLACE = Form.<Place>of("offset-at-station")
             .fact("station", Kind.MM, "from the nut", Place::station)
@@ -56,7 +54,6 @@ public final class HeadSkew implements Answer {
     private final double[] side;
     private final double shaftMm;
     private final Fence fence;
-    private final LengthStyle style;
 
     /**
      * The skew of a shaft with a head's side before it.
@@ -65,10 +62,10 @@ public final class HeadSkew implements Answer {
      * @param shaftMm the shaft's far end, from the nut
      */
     HeadSkew(double[] side, double shaftMm, Fence fence, LengthStyle style) {
+        super(style);
         this.side = side.clone();
         this.shaftMm = shaftMm;
         this.fence = fence;
-        this.style = style;
     }
 
     private double proudMm() {
@@ -76,19 +73,17 @@ public final class HeadSkew implements Answer {
     }
 
     private Riding riding() {
-        double half = fence.lengthMm() / 2;
         double[] proud = proudMm() > 0 ? side : new double[0];
-        return new Riding(0, shaftMm, true, half, half, fence.gapMm(), fence.outOfLineMm(), null, proud);
+        return new Riding(0, shaftMm, true, fence, null, proud);
     }
 
     /** {@return how far the head stands proud at its prouder corner; 0 when it stays inside} */
     public Amount<Length> proud() {
-        return style.amount(proudMm());
+        return style().amount(proudMm());
     }
 
     /**
-     * {@return the angle between shaft and fence while a station is at the cutter, positive where the head end is held
-     * off the fence}
+     * {@return the angle of shaft and fence, a station at the cutter; positive: head end held off the fence}
      *
      * @param station from the nut, positive toward the body
      */
@@ -107,7 +102,7 @@ public final class HeadSkew implements Answer {
         double x = HouseUnits.mm(station, "station");
         if (!(x <= shaftMm)) {
             throw HouseUnits.refused(
-                    "station", "at-most", "no farther than the shaft's end at " + style.brief(shaftMm), station);
+                    "station", "at-most", "no farther than the shaft's end at " + style().brief(shaftMm), station);
         }
         return offset(x);
     }
@@ -120,7 +115,7 @@ public final class HeadSkew implements Answer {
     }
 
     private Offset offset(double x) {
-        return Offset.ofMm(-riding().at(x), 0, style);
+        return Offset.ofMm(-riding().at(x), 0, style());
     }
 
     @Override
@@ -129,26 +124,7 @@ public final class HeadSkew implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof HeadSkew that
-                && Arrays.equals(side, that.side)
-                && Double.compare(shaftMm, that.shaftMm) == 0
-                && fence.equals(that.fence);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(Arrays.hashCode(side), shaftMm, fence);
-    }
-
-    /** Returns the skew at the nut and the offsets along the shaft. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {side, shaftMm, fence};
     }
 }

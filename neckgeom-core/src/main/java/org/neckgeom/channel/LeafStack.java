@@ -5,16 +5,16 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.text.Numbers;
@@ -30,7 +30,10 @@ import org.neckgeom.units.ShopUnit;
  * tolerances add as the root of the sum of their squares; the standard uncertainty of a leaf is its tolerance over
  * sqrt(3), as nothing is known of it but its limits.
  */
-public final class LeafStack implements Answer {
+public final class LeafStack extends ValueAnswer {
+
+    /** The most leaves in a stack unless told: more bind and spring. */
+    public static final int USUAL_LEAVES = 4;
 
     /** What no fence is set finer than by hand on leaves, common practice: a smaller residual is left alone. */
     static final double FINE_ENOUGH_MM = 0.02;
@@ -83,27 +86,6 @@ public final class LeafStack implements Answer {
     private final double uncertaintyMm;
     private final double ratio;
     private final boolean toward;
-    private final LengthStyle style;
-
-    private LeafStack(
-            FeelerSet set,
-            int most,
-            double[] leavesMm,
-            double wantedMm,
-            double wantedUncertaintyMm,
-            double ratio,
-            boolean toward,
-            LengthStyle style) {
-        this.set = set;
-        this.most = most;
-        this.leavesMm = leavesMm;
-        this.wantedMm = wantedMm;
-        this.wantedUncertaintyMm = wantedUncertaintyMm;
-        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
-        this.ratio = ratio;
-        this.toward = toward;
-        this.style = style;
-    }
 
     /**
      * Finds the stack.
@@ -116,7 +98,7 @@ public final class LeafStack implements Answer {
      * @param toward whether the fence goes toward the cutter, which decides the order of a swap
      * @param style how lengths are printed
      */
-    static LeafStack nearest(
+    LeafStack(
             FeelerSet set,
             int most,
             double wantedMm,
@@ -124,25 +106,36 @@ public final class LeafStack implements Answer {
             double ratio,
             boolean toward,
             LengthStyle style) {
+        super(style);
+        if (!(most >= 1 && most <= LeafSearch.MOST_LEAVES)) {
+            throw Refusal.of("leaves in a stack", "range", "be 1 to " + LeafSearch.MOST_LEAVES, "were", most);
+        }
         double[] all = set.leavesMm();
-        int[] places = LeafSearch.nearest(all, wantedMm, most);
-        return new LeafStack(set, most, pick(all, places), wantedMm, wantedUncertaintyMm, ratio, toward, style);
+        this.set = set;
+        this.most = most;
+        this.leavesMm = pick(all, LeafSearch.nearest(all, wantedMm, most));
+        this.wantedMm = wantedMm;
+        this.wantedUncertaintyMm = wantedUncertaintyMm;
+        this.uncertaintyMm = set.leafHalfWidthMm() * Math.sqrt(leavesMm.length / 3.0);
+        this.ratio = ratio;
+        this.toward = toward;
     }
 
     /** The height in mm of the stack of at most the usual number of leaves that comes nearest a gap. */
     static double nearestMm(FeelerSet set, double gapMm) {
         double[] all = set.leavesMm();
-        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, FenceMove.USUAL_LEAVES)))
+        return Arrays.stream(pick(all, LeafSearch.nearest(all, gapMm, USUAL_LEAVES)))
                 .sum();
     }
 
-    /**
-     * {@return the move at the cutter that this stack makes: its height for a fence that slides, the cutter's share of
-     * it where the stack is set at the stop block of a pivoting fence; with the gauges' uncertainty}
-     */
-    public FenceMove atCutter() {
+    /** The move at the cutter that it makes, positive toward it. */
+    double towardMm() {
         double move = heightMm() / ratio;
-        return FenceMove.made(toward ? move : -move, uncertaintyMm / ratio, style);
+        return toward ? move : -move;
+    }
+
+    double uncertaintyAtCutterMm() {
+        return uncertaintyMm / ratio;
     }
 
     /** Leaves by what is stamped on them. */
@@ -221,8 +214,8 @@ public final class LeafStack implements Answer {
             return Optional.of(new Remedy(full, named(top), named(rest), left, true));
         }
         LeafSwap swap = LeafSwap.nearest(all, wanted);
-        double[] taken = pick(all, swap.taken());
-        double[] put = pick(all, swap.put());
+        double[] taken = pick(all, swap.taken);
+        double[] put = pick(all, swap.put);
         double left = wanted - Arrays.stream(taken).sum() + Arrays.stream(put).sum();
         boolean isNearer = Math.abs(left) < Math.abs(residual) - 1e-9;
         return Optional.of(
@@ -255,37 +248,30 @@ public final class LeafStack implements Answer {
 
     /** {@return what was wanted; 0 or more} */
     public Amount<Length> wanted() {
-        return style.amount(wantedMm);
+        return style().amount(wantedMm);
     }
 
     /** {@return the height of the stack; 0 or more} */
     public Amount<Length> height() {
-        return style.amount(heightMm());
+        return style().amount(heightMm());
     }
 
-    /** {@return the height of the stack in mm; 0 or more} */
-    public double heightMm() {
+    private double heightMm() {
         return Arrays.stream(leavesMm).sum();
     }
 
     /** {@return what the stack leaves undone; wanted less height: positive when the stack is short} */
     public Amount<Length> residual() {
-        return style.amount(residualMm());
+        return style().amount(residualMm());
     }
 
-    /** {@return what the stack leaves undone, in mm; wanted less height: positive when the stack is short} */
-    public double residualMm() {
+    private double residualMm() {
         return wantedMm - heightMm();
     }
 
     /** {@return the standard uncertainty of the stack's height, from the leaves' tolerances; 0 or more} */
     public Amount<Length> uncertainty() {
-        return style.amount(uncertaintyMm);
-    }
-
-    /** {@return the standard uncertainty of the stack's height in mm; 0 or more} */
-    public double uncertaintyMm() {
-        return uncertaintyMm;
+        return style().amount(uncertaintyMm);
     }
 
     /**
@@ -298,12 +284,9 @@ public final class LeafStack implements Answer {
         return Math.abs(residualMm()) <= Math.max(FINE_ENOUGH_MM, 2 * u) + 1e-9;
     }
 
-    /**
-     * {@return what to do when no stack comes close: several moves, two stacks one after the other, or paper; empty
-     * when the stack is close}
-     */
+    /** {@return what to do instead where the stack is not close: several moves, two stacks, paper; else empty} */
     public String remedy() {
-        return farther().map(remedy -> REMEDY.text(remedy, style)).orElse("");
+        return farther().map(remedy -> REMEDY.text(remedy, style())).orElse("");
     }
 
     @Override
@@ -312,29 +295,8 @@ public final class LeafStack implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof LeafStack that
-                && Arrays.equals(leavesMm, that.leavesMm)
-                && Double.compare(wantedMm, that.wantedMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0
-                && Double.compare(ratio, that.ratio) == 0
-                && toward == that.toward;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(Arrays.hashCode(leavesMm), wantedMm, uncertaintyMm, ratio, toward);
-    }
-
-    /** Returns the leaves and the residual, such as {@code 0.70 leaf, 0.010 mm short}, and what to do if it is large. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {leavesMm, wantedMm, uncertaintyMm, ratio, toward};
     }
 
     /** As stamped on the leaf: 0.70 mm, 0.025 in, more places only where the leaf has them. */

@@ -19,22 +19,15 @@ final class LeafSwap {
 
     private static final double PER_MM = 1e9;
 
-    private final int[] taken;
-    private final int[] put;
+    /** Places of the leaves that stand in the gap first and are taken out. */
+    final int[] taken;
+
+    /** Places of the leaves put in instead. */
+    final int[] put;
 
     private LeafSwap(int[] taken, int[] put) {
         this.taken = taken;
         this.put = put;
-    }
-
-    /** Places of the leaves that stand in the gap first and are taken out. */
-    int[] taken() {
-        return taken.clone();
-    }
-
-    /** Places of the leaves put in instead. */
-    int[] put() {
-        return put.clone();
     }
 
     /**

@@ -1,10 +1,9 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -12,24 +11,23 @@ import org.neckgeom.units.LengthStyle;
  * One pass of a slot: what it takes off and the cutter's height for it, such as {@code pass 2: 2.9 mm, cutter at
  * 5.8 mm}. Immutable.
  */
-public final class Pass implements Answer {
+public final class Pass extends ValueAnswer {
 
     static final Form<Pass> FORM = Form.<Pass>of("pass")
             .fact("number", Kind.WHOLE, "which pass, from 1", Pass::number)
-            .fact("step", Kind.MM, "what it takes off", Pass::stepMm)
-            .fact("height", Kind.MM, "of the cutter over the table, the gauge block's step", Pass::heightMm)
+            .fact("step", Kind.MM, "what it takes off", pass -> pass.stepMm)
+            .fact("height", Kind.MM, "of the cutter over the table, the gauge block's step", pass -> pass.heightMm)
             .finds("pass", "pass {number}: {step:table brief}, cutter at {height:table brief}");
 
     private final int number;
     private final double stepMm;
     private final double heightMm;
-    private final LengthStyle style;
 
     Pass(int number, double stepMm, double heightMm, LengthStyle style) {
+        super(style);
         this.number = number;
         this.stepMm = stepMm;
         this.heightMm = heightMm;
-        this.style = Objects.requireNonNull(style, "style");
     }
 
     /** {@return which pass this is, counted from 1; 1 or more} */
@@ -39,25 +37,12 @@ public final class Pass implements Answer {
 
     /** {@return what this pass takes off; more than 0} */
     public Amount<Length> step() {
-        return style.amount(stepMm);
+        return style().amount(stepMm);
     }
 
-    /** {@return what this pass takes off, in mm; more than 0} */
-    public double stepMm() {
-        return stepMm;
-    }
-
-    /**
-     * {@return the height of the cutter over the table for this pass: the step of the gauge block to set it by; the
-     * depth reached after this pass}
-     */
+    /** {@return the cutter's height over the table for this pass: the gauge block's step, the depth reached} */
     public Amount<Length> height() {
-        return style.amount(heightMm);
-    }
-
-    /** {@return the height of the cutter over the table for this pass, in mm; the depth reached after this pass} */
-    public double heightMm() {
-        return heightMm;
+        return style().amount(heightMm);
     }
 
     @Override
@@ -66,26 +51,7 @@ public final class Pass implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Pass that
-                && number == that.number
-                && Double.compare(stepMm, that.stepMm) == 0
-                && Double.compare(heightMm, that.heightMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(number, stepMm, heightMm);
-    }
-
-    /** Returns it in words, such as {@code pass 2: 2.9 mm, cutter at 5.8 mm}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {number, stepMm, heightMm};
     }
 }

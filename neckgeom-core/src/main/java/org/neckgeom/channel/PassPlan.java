@@ -1,13 +1,12 @@
 package org.neckgeom.channel;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -17,7 +16,7 @@ import org.neckgeom.units.LengthStyle;
  * The passes of a slot in order, each with the gauge-block step that sets the cutter for it, such as
  * {@code 3 x 2.9, 0.5 mm}. Immutable.
  */
-public final class PassPlan implements Answer {
+public final class PassPlan extends ValueAnswer {
 
     /** More passes than this is a slip of the unit, not a plan. */
     static final int MOST_PASSES = 100;
@@ -30,7 +29,7 @@ public final class PassPlan implements Answer {
                     "equalStep",
                     Kind.MM,
                     "what each of them takes off",
-                    plan -> plan.passes.get(0).stepMm())
+                    plan -> plan.passes.get(0).step().house())
             .factIfAny("lightStep", Kind.MM, "what a light last pass takes off", PassPlan::lightStepMm)
             .fact("count", Kind.WHOLE, "how many passes", plan -> plan.passes.size())
             .fact("depth", Kind.ESTIMATE, "of the finished slot, by the last setting", PassPlan::depthAsSet)
@@ -50,17 +49,16 @@ public final class PassPlan implements Answer {
     private final List<Pass> passes;
     private final boolean lightLast;
     private final double settingMm;
-    private final LengthStyle style;
 
     PassPlan(List<Pass> passes, boolean lightLast, LengthStyle style) {
         this(passes, lightLast, 0, style);
     }
 
     private PassPlan(List<Pass> passes, boolean lightLast, double settingMm, LengthStyle style) {
+        super(style);
         this.passes = List.copyOf(passes);
         this.lightLast = lightLast;
         this.settingMm = settingMm;
-        this.style = style;
     }
 
     /**
@@ -71,15 +69,12 @@ public final class PassPlan implements Answer {
      */
     public PassPlan setWithin(Quantity<Length> standardUncertainty) {
         double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
-        return new PassPlan(passes, lightLast, u, style);
+        return new PassPlan(passes, lightLast, u, style());
     }
 
-    /**
-     * {@return the depth of the finished slot with the uncertainty of its last setting; the depth; u is 0 where none
-     * was told}
-     */
+    /** {@return the depth of the finished slot; u is that of its last setting, 0 where none was given} */
     public Estimate<Length> depthAsSet() {
-        return Estimate.of(depth(), style.amount(settingMm));
+        return Estimate.of(depth(), style().amount(settingMm));
     }
 
     /** {@return the passes in the order they are run; at least one} */
@@ -98,14 +93,16 @@ public final class PassPlan implements Answer {
     }
 
     /**
-     * Starts the check that is made after each pass: has the cutter crept in its collet?
+     * {@return the check made after each pass, without readings yet: has the cutter crept in its collet?}
      *
      * @param uncertainty standard uncertainty of one reading of the slot's depth, more than 0
-     * @return the check, without readings yet
      * @throws IllegalArgumentException if the uncertainty is not more than 0
      */
     public CreepCheck creepCheck(Quantity<Length> uncertainty) {
-        return CreepCheck.start(this, HouseUnits.mmPositive(uncertainty, "depth gauge repeatability"), style);
+        double u = HouseUnits.mmPositive(uncertainty, "depth gauge repeatability");
+        double[] set =
+                passes.stream().mapToDouble(pass -> pass.height().house()).toArray();
+        return new CreepCheck(set, u, List.of(), style());
     }
 
     private int equal() {
@@ -113,7 +110,7 @@ public final class PassPlan implements Answer {
     }
 
     private Optional<Double> lightStepMm() {
-        return lightLast ? Optional.of(passes.get(passes.size() - 1).stepMm()) : Optional.empty();
+        return lightLast ? Optional.of(passes.get(passes.size() - 1).step().house()) : Optional.empty();
     }
 
     @Override
@@ -122,30 +119,12 @@ public final class PassPlan implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof PassPlan that
-                && passes.equals(that.passes)
-                && Double.compare(settingMm, that.settingMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(passes, settingMm);
-    }
-
-    /** Returns the passes as {@code 3 x 2.9, 0.5 mm} and the height of the cutter for each. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {passes, settingMm};
     }
 
     /** {@return the same with every pass, however many; the text; may be longer than 1,000 characters} */
     public String table() {
-        return FORM.whole(this, style);
+        return FORM.whole(this, style());
     }
 }

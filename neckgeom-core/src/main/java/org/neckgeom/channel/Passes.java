@@ -1,15 +1,17 @@
 package org.neckgeom.channel;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -17,22 +19,24 @@ import org.neckgeom.units.LengthStyle;
  * The rule a slot's passes follow: none deeper than so much, and maybe a light last one, such as
  * {@code no pass deeper than 3 mm, last pass 0.5 mm}. Immutable.
  */
-public final class Passes implements Answer {
+public final class Passes extends ValueAnswer {
 
     private static final Form<Passes> FORM = Form.<Passes>of("passes-rule")
-            .fact("deepestPass", Kind.MM, "that the rule allows", Passes::deepestMm)
+            .fact("deepestPass", Kind.MM, "that the rule allows", rule -> rule.mostMm)
             .factIfAny("lastPass", Kind.MM, "a light one, if there is to be one", Passes::light)
             .finds("light-last", "no pass deeper than {deepestPass:brief}, last pass {lastPass:brief}")
             .finds("equal", "no pass deeper than {deepestPass:brief}");
 
+    /** A depth that is a whole number of steps on paper must not gain a pass from rounding noise. */
+    private static final double SLACK = 1e-9;
+
     private final double mostMm;
     private final double lastMm;
-    private final LengthStyle style;
 
     private Passes(double mostMm, double lastMm, LengthStyle style) {
+        super(style);
         this.mostMm = mostMm;
         this.lastMm = lastMm;
-        this.style = style;
     }
 
     /**
@@ -64,24 +68,21 @@ public final class Passes implements Answer {
     public Passes lastPass(Quantity<Length> last) {
         double mm = HouseUnits.mmPositive(last, "last pass");
         if (!(mm <= mostMm)) {
-            throw HouseUnits.refused("last pass", "at-most", style.brief(mostMm) + " or less (the deepest pass)", last);
+            throw HouseUnits.refused(
+                    "last pass", "at-most", style().brief(mostMm) + " or less (the deepest pass)", last);
         }
-        return new Passes(mostMm, mm, style);
+        return new Passes(mostMm, mm, style());
     }
 
     /**
-     * {@return the passes for a depth: the fewest equal ones within the rule, then the light one if there is to be one}
-     * Exact.
+     * {@return the passes for a depth: the fewest equal ones in the rule, then the light one, if any; exact}
      *
      * @param depth of the finished slot, more than the last pass
      * @throws IllegalArgumentException if the depth is not more than the last pass
      */
     public PassPlan to(Quantity<Length> depth) {
-        double mm = HouseUnits.mmPositive(depth, "slot depth");
-        return toMm(mm, LengthStyle.of(depth));
-    }
-
-    PassPlan toMm(double depthMm, LengthStyle shown) {
+        double depthMm = HouseUnits.mmPositive(depth, "slot depth");
+        LengthStyle shown = LengthStyle.of(depth);
         if (!(depthMm > lastMm)) {
             throw HouseUnits.refused(
                     "slot depth",
@@ -96,7 +97,7 @@ public final class Passes implements Answer {
                     shown.brief(depthMm / PassPlan.MOST_PASSES) + " or more (" + PassPlan.MOST_PASSES + " passes)",
                     shown.amount(mostMm));
         }
-        double[] steps = PassSteps.of(depthMm, mostMm, lastMm);
+        double[] steps = steps(depthMm, mostMm, lastMm);
         List<Pass> passes = new ArrayList<>();
         double height = 0;
         for (int i = 0; i < steps.length; i++) {
@@ -107,9 +108,28 @@ public final class Passes implements Answer {
         return new PassPlan(passes, lastMm > 0, shown);
     }
 
-    /** {@return the deepest pass the rule allows, in mm; more than 0} */
-    public double deepestMm() {
-        return mostMm;
+    /**
+     * Returns the depth of each pass in order: the fewest equal passes of at most {@code most}, then
+     * the last pass if it is more than 0.
+     *
+     * @param depth the whole depth in mm, more than 0
+     * @param most the deepest pass allowed in mm, more than 0
+     * @param last the light last pass in mm, 0 for none, below depth
+     */
+    static double[] steps(double depth, double most, double last) {
+        double rough = depth - last;
+        int equal = Math.max(1, (int) Math.ceil(rough / most * (1 - SLACK)));
+        double[] steps = new double[last > 0 ? equal + 1 : equal];
+        Arrays.fill(steps, 0, equal, rough / equal);
+        if (last > 0) {
+            steps[equal] = last;
+        }
+        return steps;
+    }
+
+    /** {@return the deepest pass the rule allows; more than 0} */
+    public Amount<Length> deepest() {
+        return style().amount(mostMm);
     }
 
     private Optional<Double> light() {
@@ -122,25 +142,7 @@ public final class Passes implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Passes that
-                && Double.compare(mostMm, that.mostMm) == 0
-                && Double.compare(lastMm, that.lastMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Double.hashCode(mostMm) * 31 + Double.hashCode(lastMm);
-    }
-
-    /** Returns the rule in words, such as {@code no pass deeper than 3 mm, last pass 0.5 mm}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {mostMm, lastMm};
     }
 }

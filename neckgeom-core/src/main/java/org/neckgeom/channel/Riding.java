@@ -3,6 +3,7 @@ package org.neckgeom.channel;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.shop.Fence;
 
 /**
  * How far the fence holds a blank's edge off the line of its infeed half, the cutter at any station: r(x). Lengths in mm.
@@ -20,8 +21,7 @@ final class Riding {
 
     private final double leadEnd;
     private final double trailEnd;
-    private final double infeed;
-    private final double outfeed;
+    private final double half;
     private final double halfGap;
     private final double step;
     private final double direction;
@@ -34,29 +34,16 @@ final class Riding {
      * @param from first station of what rides on the fence: the blank's head end, or a strip's
      * @param to its last station
      * @param headLeads whether the head end goes past the cutter first
-     * @param infeed length of the fence before the cutter
-     * @param outfeed length of it past the cutter
-     * @param gap between its halves; 0 for one piece
-     * @param step how far the outfeed half is proud of the infeed half, toward the work positive
+     * @param fence with the cutter at the middle of its length; its step is how far the outfeed half is proud of the infeed half
      * @param edge how far the edge is proud of its line at a station, toward the fence positive; null for a straight one
      * @param side of a head that reaches past the edge: its corners, each a station and how far it is proud, straight between
      */
-    Riding(
-            double from,
-            double to,
-            boolean headLeads,
-            double infeed,
-            double outfeed,
-            double gap,
-            double step,
-            @Nullable DoubleUnaryOperator edge,
-            double... side) {
+    Riding(double from, double to, boolean headLeads, Fence fence, @Nullable DoubleUnaryOperator edge, double... side) {
         this.leadEnd = headLeads ? from : to;
         this.trailEnd = headLeads ? to : from;
-        this.infeed = infeed;
-        this.outfeed = outfeed;
-        this.halfGap = gap / 2;
-        this.step = step;
+        this.half = fence.lengthMm() / 2;
+        this.halfGap = fence.gapMm() / 2;
+        this.step = fence.outOfLineMm();
         this.direction = headLeads ? -1 : 1;
         this.edge = edge;
         this.side = side;
@@ -81,13 +68,13 @@ final class Riding {
         double past = direction * (leadEnd - x);
         double still = direction * (trailEnd - x);
         Points points = new Points();
-        half(points, x, Math.max(-infeed, still), Math.min(-halfGap, past), 0);
-        half(points, x, Math.max(halfGap, still), Math.min(outfeed, past), step);
+        half(points, x, Math.max(-half, still), Math.min(-halfGap, past), 0);
+        half(points, x, Math.max(halfGap, still), Math.min(half, past), step);
         for (int i = 0; i + 3 < side.length; i += 2) {
             double one = direction * (side[i] - x);
             double other = direction * (side[i + 2] - x);
-            clipped(points, one, side[i + 1], other, side[i + 3], -infeed, -halfGap, 0);
-            clipped(points, one, side[i + 1], other, side[i + 3], halfGap, outfeed, step);
+            clipped(points, one, side[i + 1], other, side[i + 3], -half, -halfGap, 0);
+            clipped(points, one, side[i + 1], other, side[i + 3], halfGap, half, step);
         }
         return points;
     }

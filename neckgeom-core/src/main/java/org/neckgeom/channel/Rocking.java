@@ -1,13 +1,12 @@
 package org.neckgeom.channel;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * {@code h = max(0, t cos alpha - q sin alpha)}, at {@code x_v = q cos alpha + t sin alpha} in front of the nut. The slot
  * is shallow by {@code h (L_c - x)/(L_c + x_v)} at station x, L_c the far contact. Exact but for the cosine of the tilt.
  */
-public final class Rocking implements Answer {
+public final class Rocking extends ValueAnswer {
 
     /** How much too shallow the slot is at a place. */
     private record Station(double mm, double shallowMm) {
@@ -45,13 +44,12 @@ public final class Rocking implements Answer {
     private final double heightMm;
     private final double reachMm;
     private final double farMm;
-    private final LengthStyle style;
 
     Rocking(double heightMm, double reachMm, double farMm, LengthStyle style) {
+        super(style);
         this.heightMm = heightMm + 0.0;
         this.reachMm = reachMm + 0.0;
         this.farMm = farMm;
-        this.style = style;
     }
 
     /** {@return whether the neck rocks at all; false when the veneer stays under the glue face's plane} */
@@ -59,11 +57,9 @@ public final class Rocking implements Answer {
         return heightMm > 0;
     }
 
-    /**
-     * {@return how far the veneer stands proud of the glue face: what a shim under the shaft makes up for; 0 or more}
-     */
+    /** {@return how far the veneer is proud of the glue face, which a shim under the shaft makes up for; 0 or more} */
     public Amount<Length> height() {
-        return style.amount(heightMm);
+        return style().amount(heightMm);
     }
 
     /**
@@ -73,7 +69,7 @@ public final class Rocking implements Answer {
      */
     public Amount<Length> shallowAt(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
-        return style.amount(HeadContact.shallow(x, heightMm, reachMm, farMm));
+        return style().amount(HeadContact.shallow(x, heightMm, reachMm, farMm));
     }
 
     private List<Station> stations() {
@@ -89,26 +85,7 @@ public final class Rocking implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Rocking that
-                && Double.compare(heightMm, that.heightMm) == 0
-                && Double.compare(reachMm, that.reachMm) == 0
-                && Double.compare(farMm, that.farMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(heightMm, reachMm, farMm);
-    }
-
-    /** Returns how much too shallow the slot is and where, and the remedy. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {heightMm, reachMm, farMm};
     }
 }

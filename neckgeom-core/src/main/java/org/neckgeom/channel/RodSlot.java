@@ -5,9 +5,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
@@ -20,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The slot is cut from the glue face, a fence against one edge of the blank. Stations are in x from the nut, positive
  * toward the body.
  */
-public final class RodSlot implements Answer {
+public final class RodSlot extends ValueAnswer {
 
     private static final Form<RodSlot> FORM = Form.<RodSlot>of("rod-slot")
             .fact("depth", Kind.answer(SlotDepth.FORM), "how deep the slot is", RodSlot::depth)
@@ -36,11 +36,10 @@ public final class RodSlot implements Answer {
     private static final double LENGTH_SLACK_MM = 1e-9;
 
     private final Channel channel;
-    private final LengthStyle style;
 
     private RodSlot(Channel channel, LengthStyle style) {
+        super(style);
         this.channel = channel;
-        this.style = style;
     }
 
     /**
@@ -54,7 +53,7 @@ public final class RodSlot implements Answer {
 
     /** {@return how deep the slot is and of what that is made} */
     public SlotDepth depth() {
-        return new SlotDepth(channel, style);
+        return new SlotDepth(channel, style());
     }
 
     /**
@@ -64,23 +63,22 @@ public final class RodSlot implements Answer {
      * @param station from the nut, positive toward the body
      */
     public Amount<Length> depthAt(Quantity<Length> station) {
-        return style.amount(channel.depthAtMm(HouseUnits.mm(station, "station")));
+        return style().amount(channel.depthAtMm(HouseUnits.mm(station, "station")));
     }
 
     /** {@return the floor along its length, as a template for an arched channel is laid out} */
     public ChannelFloor floor() {
-        return new ChannelFloor(channel, style);
+        return new ChannelFloor(channel, style());
     }
 
     /**
-     * {@return the passes to the deepest place of the floor} An arched floor takes the same passes, along its own
-     * curve.
+     * {@return the passes to the deepest place of the floor; an arched one takes them along its own curve}
      *
      * @param rule how deep a pass may be
      * @throws IllegalArgumentException if the slot is no deeper than the rule's last pass
      */
     public PassPlan passes(Passes rule) {
-        return Objects.requireNonNull(rule, "rule").toMm(depth().deepestMm(), style);
+        return Objects.requireNonNull(rule, "rule").to(depth().deepest());
     }
 
     /**
@@ -92,12 +90,11 @@ public final class RodSlot implements Answer {
      */
     public PassPlan pocketPasses(Passes rule) {
         requirePocket();
-        return rule.toMm(channel.pocketDepthMm(), style);
+        return rule.to(style().amount(channel.pocketDepthMm()));
     }
 
     /**
-     * {@return where the stops sit, with the blank's head end leading; the stops; for the other end leading see {@link
-     * SlotStops#turned}}
+     * {@return where the stops sit, the head end leading; the other way round see {@link SlotStops#turned}}
      *
      * @param cutter no wider than the blank, nor than the channel is long
      * @param blank that holds the channel
@@ -105,7 +102,7 @@ public final class RodSlot implements Answer {
      */
     public SlotStops stops(Cutter cutter, Blank blank) {
         requireFits(cutter, blank);
-        return SlotStops.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style);
+        return SlotStops.headLeading(channel.startMm(), channel.endMm(), channel.widthMm(), cutter, blank, style());
     }
 
     /**
@@ -123,13 +120,13 @@ public final class RodSlot implements Answer {
             throw HouseUnits.refused(
                     "cutter diameter",
                     "at-most",
-                    style.brief(narrowest) + " or less (the pocket's width and length)",
+                    style().brief(narrowest) + " or less (the pocket's width and length)",
                     cutter.diameter());
         }
         requireFits(blank);
         double start = channel.pocketStartMm();
         double end = start + channel.pocketLengthMm();
-        return SlotStops.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style);
+        return SlotStops.headLeading(start, end, channel.pocketWidthMm(), cutter, blank, style());
     }
 
     private void requirePocket() {
@@ -147,7 +144,7 @@ public final class RodSlot implements Answer {
      * @param cutter the cutter
      */
     public Amount<Length> sidePlay(Cutter cutter) {
-        return style.amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
+        return style().amount(Objects.requireNonNull(cutter, "cutter").diameterMm()
                 + cutter.runoutMm()
                 - channel.rod().widthMm());
     }
@@ -185,7 +182,7 @@ public final class RodSlot implements Answer {
             throw HouseUnits.refused(
                     "cutter diameter",
                     "at-most",
-                    "no more than the channel's length of " + style.brief(channel.lengthMm()),
+                    "no more than the channel's length of " + style().brief(channel.lengthMm()),
                     cutter.diameter());
         }
         requireFits(blank);
@@ -198,7 +195,7 @@ public final class RodSlot implements Answer {
                     "channel depth",
                     "less-than",
                     "less than the blank's thickness of " + blank.thickness(),
-                    style.amount(deepest));
+                    style().amount(deepest));
         }
         double widest = Math.max(channel.widthMm(), channel.pocketWidthMm());
         if (!(widest < blank.widthMm())) {
@@ -206,7 +203,7 @@ public final class RodSlot implements Answer {
                     "channel width",
                     "less-than",
                     "less than the blank's width of " + blank.width(),
-                    style.amount(widest));
+                    style().amount(widest));
         }
         double head = -blank.nutFromHeadEndMm();
         double heel = blank.lengthMm() - blank.nutFromHeadEndMm();
@@ -214,15 +211,15 @@ public final class RodSlot implements Answer {
             throw HouseUnits.refused(
                     "channel start",
                     "at-least",
-                    style.brief(head) + " or more (the blank's head end, from the nut)",
-                    style.amount(channel.startMm()));
+                    style().brief(head) + " or more (the blank's head end, from the nut)",
+                    style().amount(channel.startMm()));
         }
         if (!(channel.endMm() <= heel + LENGTH_SLACK_MM)) {
             throw HouseUnits.refused(
                     "channel end",
                     "at-most",
-                    style.brief(heel) + " or less (the blank's heel end, from the nut)",
-                    style.amount(channel.endMm()));
+                    style().brief(heel) + " or less (the blank's heel end, from the nut)",
+                    style().amount(channel.endMm()));
         }
     }
 
@@ -237,23 +234,7 @@ public final class RodSlot implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof RodSlot that && channel.equals(that.channel);
-    }
-
-    @Override
-    public int hashCode() {
-        return channel.hashCode();
-    }
-
-    /** Returns the slot in rows: rod, depth, where it runs. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {channel};
     }
 }

@@ -26,8 +26,7 @@ public enum SecondPass {
     }
 
     /**
-     * {@return the pass with the work turned end for end and the fence as it is; too near for a slot nearer the fence
-     * than the middle, else too far}
+     * {@return the pass with the work turned end for end, the fence as it is; by which side the slot lies on}
      *
      * @param offset of the slot that is there
      */
@@ -35,11 +34,7 @@ public enum SecondPass {
         return Objects.requireNonNull(offset, "offset").amountMm() < 0 ? TURNED_TOO_NEAR : TURNED_TOO_FAR;
     }
 
-    /**
-     * Says whether the cut climbs: the wall at the fence is cut, with the cutter's turn.
-     *
-     * @return true for a pass that is never made by hand
-     */
+    /** {@return whether it climbs: the wall at the fence is cut, with the cutter's turn, which is never done by hand} */
     public boolean isClimb() {
         return climb;
     }

@@ -21,8 +21,7 @@ final class Slips {
     private Slips() {}
 
     /**
-     * {@return the reading with two neighbouring digits changed that takes an error away; the other reading; nothing
-     * when no swap does it}
+     * {@return the reading with two neighbouring digits changed that takes an error away; nothing if none does}
      *
      * @param written the reading as it was written
      * @param error of the reading, positive when it is too large
@@ -62,11 +61,6 @@ final class Slips {
             }
         }
         return Optional.empty();
-    }
-
-    /** A reading as it was written, to as many decimals as the longest of the readings written with it. */
-    static String written(double value, int decimals) {
-        return Numbers.fixed(value, decimals);
     }
 
     /** How many decimals a reading has. */

@@ -2,6 +2,7 @@ package org.neckgeom.channel;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.shop.DecisionRule;
 
@@ -13,8 +14,7 @@ import org.neckgeom.shop.DecisionRule;
 final class SlotChoice {
 
     /** The steps that have a cost; of equal costs the earlier step is taken. */
-    static final List<SlotVerdict.Step> COSTED = List.of(
-            SlotVerdict.Step.CUT, SlotVerdict.Step.READ_AGAIN, SlotVerdict.Step.MOVE, SlotVerdict.Step.TRIAL_CUT);
+    static final List<SlotStep> COSTED = List.of(SlotStep.CUT, SlotStep.READ_AGAIN, SlotStep.MOVE, SlotStep.TRIAL_CUT);
 
     /** After so many cuts since the start, or since the fence was lost, only cutting or moving is left. */
     static final int MOST_CUTS = 6;
@@ -50,28 +50,16 @@ final class SlotChoice {
         5.9232023176863475e-06
     };
 
-    /** How a length at hand comes nearest to a wanted one: the leaves of the shop. */
-    interface Nearest {
-        double toMm(double wantedMm);
-    }
-
     /**
-     * What the decision rests on.
+     * What the decision rests on: first what {@link Evidence} shows, the number of readings that of the last cut.
      *
-     * @param state of the setting; null before the first cut
-     * @param before the state before the last cut; null where it was the first
-     * @param isRead whether the last step was a cut, so that it can be read again
-     * @param readings how many times the last cut has been read
-     * @param cuts since the start, or since the fence was lost
-     * @param isWarned whether the last cut closes with a warning
      * @param readingVariance of one more reading of a cut
      * @param cutVariance of one cut at one setting
      * @param biasVariance of what every reading shares and nothing cancels
      * @param moveVariance of one move at the cutter
      * @param w1 the blank's width at the channel's head end
      * @param w2 at its heel end
-     * @param u1 standard uncertainty of the first end's own part of the offset
-     * @param u2 of the second's
+     * @param u standard uncertainty of each end's own part of the offset
      * @param mayBePlaned whether the blank's edges may be planed parallel
      * @param stripUncertainty of a tapered strip
      */
@@ -88,8 +76,7 @@ final class SlotChoice {
             double moveVariance,
             double w1,
             double w2,
-            double u1,
-            double u2,
+            double u,
             boolean mayBePlaned,
             double stripUncertainty) {}
 
@@ -102,18 +89,20 @@ final class SlotChoice {
      * @param afterMove the chance after it
      * @param reach the chance best placed, after six further trial cuts
      */
-    record Chosen(SlotVerdict.Step step, double chance, double move, double afterMove, double reach) {}
+    record Chosen(SlotStep step, double chance, double move, double afterMove, double reach) {}
 
     private final Facts facts;
     private final SlotChance law;
     private final DecisionRule rule;
-    private final Nearest nearest;
+    /** How a length at hand comes nearest to a wanted one: the leaves of the shop. */
+    private final DoubleUnaryOperator nearest;
+
     private final double middle;
     private final double readCost;
     private final double trialCost;
     private final double moveCost;
 
-    SlotChoice(Facts facts, SlotChance law, DecisionRule rule, Nearest nearest) {
+    SlotChoice(Facts facts, SlotChance law, DecisionRule rule, DoubleUnaryOperator nearest) {
         this.facts = facts;
         this.law = law;
         this.rule = rule;
@@ -133,8 +122,8 @@ final class SlotChoice {
                 mean - w1 / 2,
                 mean - w2 / 2,
                 variance + facts.cutVariance + facts.biasVariance + more,
-                facts.u1,
-                facts.u2);
+                facts.u,
+                facts.u);
     }
 
     /** The best placing after six further cuts: what no amount of setting goes beyond. */
@@ -151,13 +140,13 @@ final class SlotChoice {
         double reach = chance(-middle, farVariance());
         SettingState state = facts.state;
         if (state == null) {
-            SlotVerdict.Step step = reach < rule.wantedChance() ? outOfReach() : SlotVerdict.Step.TRIAL_CUT;
+            SlotStep step = reach < rule.wantedChance() ? outOfReach() : SlotStep.TRIAL_CUT;
             return new Chosen(step, Double.NaN, Double.NaN, Double.NaN, reach);
         }
         double m = state.mean();
         double p = state.variance();
         double now = chance(m, p);
-        double move = nearest.toMm(m + middle);
+        double move = nearest.applyAsDouble(m + middle);
         double afterMove = chance(m - move, p + facts.moveVariance);
         boolean spent = facts.cuts >= MOST_CUTS;
         if (reach < rule.wantedChance() || spent && now < rule.wantedChance() && afterMove < rule.wantedChance()) {
@@ -166,7 +155,7 @@ final class SlotChoice {
         return new Chosen(least(costs(state, now, move, afterMove, reach, spent, true)), now, move, afterMove, reach);
     }
 
-    private static SlotVerdict.Step least(double... costs) {
+    private static SlotStep least(double... costs) {
         int least = 0;
         for (int i = 1; i < costs.length; i++) {
             if (Double.isNaN(costs[least]) || rounded(costs[i]) < rounded(costs[least])) {
@@ -185,7 +174,7 @@ final class SlotChoice {
     }
 
     /** The step that follows where a step's result is as expected; nothing where it cannot be foreseen. */
-    Optional<SlotVerdict.Step> after(SlotVerdict.Step step) {
+    Optional<SlotStep> after(SlotStep step) {
         SettingState state = facts.state;
         if (state == null) {
             return Optional.empty();
@@ -194,7 +183,7 @@ final class SlotChoice {
         double p = state.variance();
         return switch (step) {
             case MOVE -> {
-                double by = nearest.toMm(state.mean() + middle);
+                double by = nearest.applyAsDouble(state.mean() + middle);
                 yield Optional.of(next(
                         state.movedTowardCutter(by, facts.moveVariance),
                         state,
@@ -214,7 +203,7 @@ final class SlotChoice {
         };
     }
 
-    private SlotVerdict.Step next(
+    private SlotStep next(
             SettingState state, @Nullable SettingState before, boolean isRead, int cuts, double readingVariance) {
         Facts expected = new Facts(
                 state,
@@ -229,8 +218,7 @@ final class SlotChoice {
                 facts.moveVariance,
                 facts.w1,
                 facts.w2,
-                facts.u1,
-                facts.u2,
+                facts.u,
                 facts.mayBePlaned,
                 facts.stripUncertainty);
         return new SlotChoice(expected, law, rule, nearest).choose().step();
@@ -272,7 +260,7 @@ final class SlotChoice {
         double wanted = rule.wantedChance();
         double m = state.mean();
         double p = state.variance();
-        double lost = law.isBestInTheMiddle(facts.u1, facts.u2) ? 1 - best : 0;
+        double lost = law.isBestInTheMiddle(facts.u, facts.u) ? 1 - best : 0;
         double least = Double.POSITIVE_INFINITY;
         if (now >= wanted && !facts.isWarned) {
             costs[0] = 1 - now;
@@ -313,7 +301,7 @@ final class SlotChoice {
      * {@code enough} where it is more than that.
      */
     private double look(double mean, double before, double after, double enough) {
-        boolean isMiddleBest = law.isBestInTheMiddle(facts.u1, facts.u2);
+        boolean isMiddleBest = law.isBestInTheMiddle(facts.u, facts.u);
         double moving = Math.min(1, moveCost + breaks(-middle, after + facts.moveVariance, 1));
         double least = isMiddleBest ? breaks(-middle, after, moving) : 0;
         if (least >= enough) {
@@ -341,22 +329,22 @@ final class SlotChoice {
                 mean - facts.w1 / 2,
                 mean - facts.w2 / 2,
                 variance + facts.cutVariance + facts.biasVariance,
-                facts.u1,
-                facts.u2,
+                facts.u,
+                facts.u,
                 most);
     }
 
     /** No setting of the fence is good enough: would parallel edges be, or a strip that tapers as the blank does? */
-    private SlotVerdict.Step outOfReach() {
+    private SlotStep outOfReach() {
         if (facts.w1 == facts.w2) {
-            return SlotVerdict.Step.CANNOT;
+            return SlotStep.CANNOT;
         }
         if (facts.mayBePlaned && squared(0) >= rule.wantedChance()) {
-            return SlotVerdict.Step.SQUARE_EDGES;
+            return SlotStep.SQUARE_EDGES;
         }
         return squared(facts.stripUncertainty * facts.stripUncertainty) >= rule.wantedChance()
-                ? SlotVerdict.Step.TAPERED_STRIP
-                : SlotVerdict.Step.CANNOT;
+                ? SlotStep.TAPERED_STRIP
+                : SlotStep.CANNOT;
     }
 
     private double squared(double more) {

@@ -3,9 +3,9 @@ package org.neckgeom.channel;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Channel;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -15,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Depth is rod height + cover strip + clearance, at the ends; an arched floor adds its sagitta in the middle. Exact:
  * the uncertainty comes with the gauge block and the reading, see {@link CreepCheck}.
  */
-public final class SlotDepth implements Answer {
+public final class SlotDepth extends ValueAnswer {
 
     static final Form<SlotDepth> FORM = Form.<SlotDepth>of("slot-depth")
             .fact("atEnds", Kind.MM, "depth at the ends, everywhere where the floor is flat", d -> d.channel.depthMm())
@@ -33,30 +33,28 @@ public final class SlotDepth implements Answer {
                             + " {clearance:..4 bare}{pocket}");
 
     private final Channel channel;
-    private final LengthStyle style;
 
     SlotDepth(Channel channel, LengthStyle style) {
+        super(style);
         this.channel = channel;
-        this.style = style;
     }
 
     /** {@return the depth at the ends: everywhere, where the floor is flat; more than 0} */
     public Amount<Length> atEnds() {
-        return style.amount(channel.depthMm());
+        return style().amount(channel.depthMm());
     }
 
     /** {@return the depth in the middle; more than 0} */
     public Amount<Length> inTheMiddle() {
-        return style.amount(middleMm());
+        return style().amount(middleMm());
     }
 
     /** {@return the greatest depth of the slot's floor, the pocket not counted; more than 0} */
     public Amount<Length> deepest() {
-        return style.amount(deepestMm());
+        return style().amount(deepestMm());
     }
 
-    /** {@return the greatest depth of the slot's floor in mm, the pocket not counted; more than 0} */
-    public double deepestMm() {
+    double deepestMm() {
         return Math.max(channel.depthMm(), middleMm());
     }
 
@@ -74,23 +72,7 @@ public final class SlotDepth implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof SlotDepth that && channel.equals(that.channel);
-    }
-
-    @Override
-    public int hashCode() {
-        return channel.hashCode();
-    }
-
-    /** Returns the depth and its parts, such as {@code 9.2 mm deep: rod 9, cover strip 0, clearance 0.2}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {channel};
     }
 }

@@ -4,9 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -20,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Offsets are positive where the slot lies too far from the fence. Stations are in mm from the nut, positive toward
  * the body.
  */
-public final class SlotLine implements Answer {
+public final class SlotLine extends ValueAnswer {
 
     private static final Form<SlotLine> FORM = Form.<SlotLine>of("slot-line")
             .fact("skew", Kind.AMOUNT, "positive: the slot draws away from the fence toward the body", SlotLine::skew)
@@ -50,7 +50,6 @@ public final class SlotLine implements Answer {
     private final double startMm;
     private final double endMm;
     private final double uncertaintyMm;
-    private final LengthStyle style;
 
     SlotLine(
             double startOffsetMm,
@@ -59,17 +58,16 @@ public final class SlotLine implements Answer {
             double endMm,
             double uncertaintyMm,
             LengthStyle style) {
+        super(style);
         this.startOffsetMm = startOffsetMm + 0.0;
         this.endOffsetMm = endOffsetMm + 0.0;
         this.startMm = startMm + 0.0;
         this.endMm = endMm + 0.0;
         this.uncertaintyMm = uncertaintyMm + 0.0;
-        this.style = style;
     }
 
     /**
-     * {@return a line from the offsets at two stations, such as a slot read at both ends; the line, as uncertain as the
-     * less certain of its ends}
+     * {@return a line from the offsets at two stations, as uncertain as the less certain of its ends}
      *
      * @param startOffset offset at the first station
      * @param start first station from the nut
@@ -99,7 +97,7 @@ public final class SlotLine implements Answer {
      * @param station from the nut, positive toward the body
      */
     public Offset at(Quantity<Length> station) {
-        return Offset.ofMm(offsetMmAt(HouseUnits.mm(station, "station")), uncertaintyMm, style);
+        return Offset.ofMm(offsetMmAt(HouseUnits.mm(station, "station")), uncertaintyMm, style());
     }
 
     /**
@@ -111,26 +109,22 @@ public final class SlotLine implements Answer {
         return startOffsetMm + slope() * (HouseUnits.stationMm(stationMm) - startMm);
     }
 
-    /**
-     * {@return the angle between the slot and the middle, positive where the slot draws away from the fence toward the
-     * body}
-     */
+    /** {@return the angle of slot and middle, positive where the slot draws away from the fence toward the body} */
     public Amount<Angle> skew() {
         return Amount.ofHouse(StrictMath.atan(slope()), ShopUnit.DEGREE);
     }
 
     /** {@return by how much the offset changes from the line's start to its end; end less start} */
     public Amount<Length> endToEnd() {
-        return style.amount(endToEndMm());
+        return style().amount(endToEndMm());
     }
 
-    /** {@return by how much the offset changes from the line's start to its end, in mm; end less start} */
-    public double endToEndMm() {
+    private double endToEndMm() {
         return endOffsetMm - startOffsetMm;
     }
 
     private Estimate<Length> estimate(double offsetMm) {
-        return Estimate.of(style.amount(offsetMm), style.amount(uncertaintyMm));
+        return Estimate.of(style().amount(offsetMm), style().amount(uncertaintyMm));
     }
 
     private double slope() {
@@ -143,28 +137,7 @@ public final class SlotLine implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof SlotLine that
-                && Double.compare(startOffsetMm, that.startOffsetMm) == 0
-                && Double.compare(endOffsetMm, that.endOffsetMm) == 0
-                && Double.compare(startMm, that.startMm) == 0
-                && Double.compare(endMm, that.endMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm);
-    }
-
-    /** Returns the skew and what it comes to, such as {@code skew 0.0027 deg, 0.014 mm from end to end, …}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {startOffsetMm, endOffsetMm, startMm, endMm, uncertaintyMm};
     }
 }

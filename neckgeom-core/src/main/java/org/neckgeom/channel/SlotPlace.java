@@ -5,9 +5,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -22,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  * straight. {@link #chanceWithin} is for the whole length of the channel at once, never the product of two ends' chances: they
  * share the setting of the fence.
  */
-public final class SlotPlace implements Answer {
+public final class SlotPlace extends ValueAnswer {
 
     private final double[] stations;
     private final double[] offsets;
@@ -31,9 +31,8 @@ public final class SlotPlace implements Answer {
     private final double startUncertainty;
     private final double endUncertainty;
     private final double degreesOfFreedom;
-    private final LengthStyle style;
 
-    private SlotPlace(
+    SlotPlace(
             double[] stations,
             double[] offsets,
             double[] shifts,
@@ -42,6 +41,7 @@ public final class SlotPlace implements Answer {
             double endUncertainty,
             double degreesOfFreedom,
             LengthStyle style) {
+        super(style);
         this.stations = stations;
         this.offsets = offsets;
         this.shifts = shifts;
@@ -49,37 +49,6 @@ public final class SlotPlace implements Answer {
         this.startUncertainty = startUncertainty;
         this.endUncertainty = endUncertainty;
         this.degreesOfFreedom = degreesOfFreedom;
-        this.style = style;
-    }
-
-    /**
-     * The place for a setting.
-     *
-     * @param run how the blank runs along the fence
-     * @param setting distance from the fence to the slot's middle
-     * @param variance that all stations share: of the setting and of the neck's own cut
-     * @param endUncertainty of each end's own part of the offset
-     */
-    static SlotPlace of(
-            BlankOnFence run,
-            double setting,
-            double variance,
-            double endUncertainty,
-            double degreesOfFreedom,
-            LengthStyle style) {
-        double[] stations = run.knots();
-        double[] shifts = Arrays.stream(stations).map(run::shiftMm).toArray();
-        double[] offsets = new double[stations.length];
-        for (int i = 0; i < offsets.length; i++) {
-            offsets[i] = setting - shifts[i] - run.widthMm(stations[i]) / 2;
-        }
-        return new SlotPlace(
-                stations, offsets, shifts, variance, endUncertainty, endUncertainty, degreesOfFreedom, style);
-    }
-
-    /** The place of a slot that the fence centres best, nothing uncertain. */
-    static SlotPlace centred(BlankOnFence run) {
-        return of(run, run.centredSettingMm(), 0, 0, Double.POSITIVE_INFINITY, run.style());
     }
 
     /** The place in a piece as wide as the trial pieces: the same offset everywhere. */
@@ -96,8 +65,7 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * {@return the place of a slot read on the neck itself at both of its ends; the place; the two readings share
-     * nothing}
+     * {@return the place of a slot read on the neck itself at both of its ends, which share nothing}
      *
      * @param atStart offset at the channel's head end
      * @param start its station from the nut
@@ -128,8 +96,7 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * {@return this place moved so that its head end lies where it was read on the neck itself; the way it runs stays;
-     * the place, as uncertain as the reading}
+     * {@return this place with its head end where it was read on the neck itself, as uncertain as that reading}
      *
      * @param atStart offset at the channel's head end
      */
@@ -144,18 +111,17 @@ public final class SlotPlace implements Answer {
                 0,
                 0,
                 atStart.degreesOfFreedom(),
-                style);
+                style());
     }
 
     /**
-     * {@return the offset at a station; beyond the channel's ends its line goes on straight; the offset with its
-     * uncertainty}
+     * {@return the offset at a station with its uncertainty; beyond the channel's ends its line goes on straight}
      *
      * @param station from the nut, positive toward the body
      */
     public Offset at(Quantity<Length> station) {
         double x = HouseUnits.mm(station, "station");
-        return Offset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style);
+        return Offset.ofMm(offsetMmAt(x), uncertaintyMmAt(x), degreesOfFreedom, style());
     }
 
     /**
@@ -175,8 +141,7 @@ public final class SlotPlace implements Answer {
     }
 
     /**
-     * {@return where the slot's middle lies across the blank at a station, in mm; y in mm, positive toward the treble
-     * side}
+     * {@return where the slot's middle lies across the blank at a station, in mm, positive toward the treble side}
      *
      * @param stationMm from the nut in mm
      * @param trebleEdgeOnTheFence whether the treble edge rides on the fence, else the bass edge
@@ -195,17 +160,17 @@ public final class SlotPlace implements Answer {
 
     /** {@return the offset at the channel's head end, with its uncertainty} */
     public Offset start() {
-        return at(style.amount(stations[0]));
+        return at(style().amount(stations[0]));
     }
 
     /** {@return the offset at the channel's heel end, with its uncertainty} */
     public Offset end() {
-        return at(style.amount(endStationMm()));
+        return at(style().amount(endStationMm()));
     }
 
     /** {@return the offset where it is largest, with its uncertainty} */
     public Offset worst() {
-        return at(style.amount(worstStationMm()));
+        return at(style().amount(worstStationMm()));
     }
 
     /** {@return the station at which the offset is largest, in mm; mm from the nut} */
@@ -232,10 +197,7 @@ public final class SlotPlace implements Answer {
                 / 2;
     }
 
-    /**
-     * {@return the angle between the slot and the blank's middle, from one end of the channel to the other, positive
-     * where the slot draws away from the fence toward the body}
-     */
+    /** {@return the angle between slot and blank's middle, positive: away from the fence toward the body} */
     public Amount<Angle> skew() {
         int last = offsets.length - 1;
         double slope = (offsets[last] - offsets[0]) / (stations[last] - stations[0]);
@@ -278,10 +240,6 @@ public final class SlotPlace implements Answer {
                 - Arrays.stream(shifts).min().orElseThrow();
     }
 
-    double degreesOfFreedom() {
-        return degreesOfFreedom;
-    }
-
     /** Its sentences, in a class of their own: who only computes does not load them. */
     private static final class Sentences {
         private static final Form<SlotPlace> FORM = Form.<SlotPlace>of("slot-place")
@@ -311,37 +269,7 @@ public final class SlotPlace implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SlotPlace other
-                && Arrays.equals(stations, other.stations)
-                && Arrays.equals(offsets, other.offsets)
-                && Arrays.equals(shifts, other.shifts)
-                && Double.compare(variance, other.variance) == 0
-                && Double.compare(startUncertainty, other.startUncertainty) == 0
-                && Double.compare(endUncertainty, other.endUncertainty) == 0
-                && Double.compare(degreesOfFreedom, other.degreesOfFreedom) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(
-                Arrays.hashCode(stations),
-                Arrays.hashCode(offsets),
-                Arrays.hashCode(shifts),
-                variance,
-                startUncertainty,
-                endUncertainty,
-                degreesOfFreedom);
-    }
-
-    /** Returns the offset at both ends of the channel and where it is largest. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {stations, offsets, shifts, variance, startUncertainty, endUncertainty, degreesOfFreedom};
     }
 }

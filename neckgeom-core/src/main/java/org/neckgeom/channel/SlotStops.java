@@ -7,9 +7,9 @@ import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.design.End;
 import org.neckgeom.design.Head;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Cutter;
 import org.neckgeom.stock.Blank;
@@ -27,7 +27,8 @@ import org.neckgeom.units.LengthStyle;
  * ends are the blank's until {@link #headOn}, {@link #headEndAt} or {@link #heelEndAt} says which are really there. Where the
  * slot runs out of the work there is no stop.
  */
-public final class SlotStops implements Answer {
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class SlotStops extends ValueAnswer {
 
     /** Less than a tenth of a thou is not said. */
     private static final double SEEN_MM = 0.00254;
@@ -62,8 +63,16 @@ public final class SlotStops implements Answer {
                     "round-ends",
                     "the ends come out round, radius {cutterRadius:brief}: chisel them square, or run that much farther")
             .fact("tipBeforeNut", Kind.MM, "where the stop meets a head that is on", s -> s.ofHead(-s.headEndMm))
-            .fact("tipHeight", Kind.MM, "of a head that is on, glue face down", s -> s.ofHead(s.tipHeightMm()))
-            .fact("leastBlock", Kind.MM, "height, for a head that is on", s -> s.ofHead(s.leastBlockMm()))
+            .fact(
+                    "tipHeight",
+                    Kind.MM,
+                    "of a head that is on, glue face down",
+                    s -> s.ofHead(s.tipHeight().house()))
+            .fact(
+                    "leastBlock",
+                    Kind.MM,
+                    "height, for a head that is on",
+                    s -> s.ofHead(s.leastBlock().house()))
             .note(
                     "head-on",
                     "the head is on: its stop meets the tip, {tipBeforeNut:mark} before the nut and, glue face down,"
@@ -90,7 +99,6 @@ public final class SlotStops implements Answer {
     private final double runApartMm;
     private final double settingMm;
     private final @Nullable Head head;
-    private final LengthStyle style;
 
     private SlotStops(
             End leading,
@@ -103,6 +111,7 @@ public final class SlotStops implements Answer {
             double settingMm,
             @Nullable Head head,
             LengthStyle style) {
+        super(style);
         this.leading = leading;
         this.startMm = startMm;
         this.endMm = endMm;
@@ -112,7 +121,6 @@ public final class SlotStops implements Answer {
         this.runApartMm = runApartMm;
         this.settingMm = settingMm;
         this.head = head;
-        this.style = style;
     }
 
     /**
@@ -136,7 +144,8 @@ public final class SlotStops implements Answer {
      */
     public SlotStops turned() {
         End other = leading == End.HEAD ? End.HEEL : End.HEAD;
-        return new SlotStops(other, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head, style);
+        return new SlotStops(
+                other, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head, style());
     }
 
     /**
@@ -149,7 +158,7 @@ public final class SlotStops implements Answer {
      */
     public SlotStops headOn(Head itsHead) {
         double tip = HeadContact.tipX(Objects.requireNonNull(itsHead, "head"));
-        return headEnd(tip, style.amount(tip), itsHead);
+        return headEnd(tip, style().amount(tip), itsHead);
     }
 
     /**
@@ -165,9 +174,9 @@ public final class SlotStops implements Answer {
     private SlotStops headEnd(double mm, Quantity<Length> station, @Nullable Head on) {
         if (!(mm <= startMm + OPEN_MM)) {
             throw HouseUnits.refused(
-                    "head end", "at-most", style.brief(startMm) + " or less (the slot's start)", station);
+                    "head end", "at-most", style().brief(startMm) + " or less (the slot's start)", station);
         }
-        return new SlotStops(leading, startMm, endMm, mm, heelEndMm, radiusMm, runApartMm, settingMm, on, style);
+        return new SlotStops(leading, startMm, endMm, mm, heelEndMm, radiusMm, runApartMm, settingMm, on, style());
     }
 
     /**
@@ -179,18 +188,15 @@ public final class SlotStops implements Answer {
     public SlotStops heelEndAt(Quantity<Length> station) {
         double mm = HouseUnits.mm(station, "heel end");
         if (!(mm >= endMm - OPEN_MM)) {
-            throw HouseUnits.refused("heel end", "at-least", style.brief(endMm) + " or more (the slot's end)", station);
+            throw HouseUnits.refused(
+                    "heel end", "at-least", style().brief(endMm) + " or more (the slot's end)", station);
         }
-        return new SlotStops(leading, startMm, endMm, headEndMm, mm, radiusMm, runApartMm, settingMm, head, style);
+        return new SlotStops(leading, startMm, endMm, headEndMm, mm, radiusMm, runApartMm, settingMm, head, style());
     }
 
     /** {@return how high the tip of a head that is on is above the table, the glue face down; 0 where no head is on} */
     public Amount<Length> tipHeight() {
-        return style.amount(tipHeightMm());
-    }
-
-    private double leastBlockMm() {
-        return tipHeightMm() + OVER_THE_TIP_MM;
+        return style().amount(head == null ? 0 : HeadContact.tipHeight(head));
     }
 
     /** Not there without a head, or where the head end is open. */
@@ -206,16 +212,9 @@ public final class SlotStops implements Answer {
         return place.isOpen() ? Optional.empty() : Optional.of(place);
     }
 
-    private double tipHeightMm() {
-        return head == null ? 0 : HeadContact.tipHeight(head);
-    }
-
-    /**
-     * {@return how high the block at the head end must be, the glue face down: 3 mm over the tip of a head that is on
-     * (common practice), so that it meets the tip and not the sloping face; 3 mm where no head is on}
-     */
+    /** {@return the least block at the head end, face down: 3 mm over the tip of a head (common practice), or 3 mm} */
     public Amount<Length> leastBlock() {
-        return style.amount(leastBlockMm());
+        return style().amount(tipHeight().house() + OVER_THE_TIP_MM);
     }
 
     /**
@@ -226,18 +225,18 @@ public final class SlotStops implements Answer {
      */
     public SlotStops block(Quantity<Length> height) {
         double mm = HouseUnits.mmPositive(height, "stop block height");
-        if (mm >= leastBlockMm()) {
+        if (mm >= leastBlock().house()) {
             return this;
         }
-        String why = head == null || mm >= tipHeightMm()
+        String why = head == null || mm >= tipHeight().house()
                 ? ""
-                : "; a lower one meets the head's face " + style.brief(-HeadContact.meetsFaceX(head, mm))
+                : "; a lower one meets the head's face " + style().brief(-HeadContact.meetsFaceX(head, mm))
                         + " before the nut and lifts it";
         throw HouseUnits.refused(
                 "stop block height",
                 "at-least",
-                leastBlock() + " or more (the head's tip is " + style.brief(tipHeightMm()) + " above the table" + why
-                        + ")",
+                leastBlock() + " or more (the head's tip is "
+                        + style().brief(tipHeight().house()) + " above the table" + why + ")",
                 height);
     }
 
@@ -248,7 +247,7 @@ public final class SlotStops implements Answer {
      */
     public SlotStops setWithin(Quantity<Length> standardUncertainty) {
         double u = HouseUnits.mmNotNegative(standardUncertainty, "uncertainty of setting");
-        return new SlotStops(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, u, head, style);
+        return new SlotStops(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, u, head, style());
     }
 
     private double firstMarkMm() {
@@ -260,27 +259,21 @@ public final class SlotStops implements Answer {
     }
 
     private StopPlace atHeadEnd() {
-        return new StopPlace(endMm - radiusMm - headEndMm, radiusMm, heelEndMm - endMm <= OPEN_MM, style);
+        return new StopPlace(endMm - radiusMm - headEndMm, radiusMm, heelEndMm - endMm <= OPEN_MM, style());
     }
 
     private StopPlace atHeelEnd() {
-        return new StopPlace(heelEndMm - startMm - radiusMm, radiusMm, startMm - headEndMm <= OPEN_MM, style);
+        return new StopPlace(heelEndMm - startMm - radiusMm, radiusMm, startMm - headEndMm <= OPEN_MM, style());
     }
 
-    /**
-     * {@return where the channel begins, seen from the nut, with the uncertainty of its stop; x of the end cut first; u
-     * is 0 where none was told}
-     */
+    /** {@return where the channel begins, from the nut: the end cut first; u of its stop, 0 where none was given} */
     public Estimate<Length> start() {
-        return Estimate.of(style.amount(firstMarkMm()), style.amount(settingMm));
+        return Estimate.of(style().amount(firstMarkMm()), style().amount(settingMm));
     }
 
-    /**
-     * {@return where the channel ends, seen from the nut, with the uncertainty of its stop; x of the end cut last; u is
-     * 0 where none was told}
-     */
+    /** {@return where the channel ends, from the nut: the end cut last; u of its stop, 0 where none was given} */
     public Estimate<Length> end() {
-        return Estimate.of(style.amount(lastMarkMm()), style.amount(settingMm));
+        return Estimate.of(style().amount(lastMarkMm()), style().amount(settingMm));
     }
 
     /** {@return which end of the blank meets the cutter first} */
@@ -304,27 +297,8 @@ public final class SlotStops implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof SlotStops that
-                && leading == that.leading
-                && Double.compare(startMm, that.startMm) == 0
-                && Double.compare(endMm, that.endMm) == 0
-                && Double.compare(headEndMm, that.headEndMm) == 0
-                && Double.compare(heelEndMm, that.heelEndMm) == 0
-                && Double.compare(radiusMm, that.radiusMm) == 0
-                && Double.compare(runApartMm, that.runApartMm) == 0
-                && Double.compare(settingMm, that.settingMm) == 0
-                && Objects.equals(head, that.head);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head);
+    protected @Nullable Object[] parts() {
+        return new Object[] {leading, startMm, endMm, headEndMm, heelEndMm, radiusMm, runApartMm, settingMm, head};
     }
 
     private double offMarkMm(LengthStyle shown) {
@@ -333,11 +307,5 @@ public final class SlotStops implements Answer {
         StopPlace front = front();
         double ends = Math.max(rear.isOpen() ? 0 : rear.offMarkMm(shown), front.isOpen() ? 0 : front.offMarkMm(shown));
         return Math.max(Math.abs(shown.offMarkMm(radiusMm)), Math.max(marks, ends));
-    }
-
-    /** Returns both stops, the marks that do instead of them, and what the round cutter leaves at the ends. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

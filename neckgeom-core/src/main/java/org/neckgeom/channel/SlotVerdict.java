@@ -4,9 +4,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
+import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -18,40 +19,8 @@ import org.neckgeom.units.LengthStyle;
  * and no step is expected to save more than it costs; else the step with the least expected cost comes next. Verdict, next
  * step and a plan's check all read this one value.
  */
-public final class SlotVerdict implements Answer {
-
-    /** What to do next; the order of the first four breaks ties. */
-    public enum Step {
-        /** Stop setting and cut the neck. */
-        CUT("cut"),
-        /** Read the same cut once more. */
-        READ_AGAIN("read-again"),
-        /** Move the fence. */
-        MOVE("move-fence"),
-        /** Make a trial cut, or another one with the fence untouched. */
-        TRIAL_CUT("trial-cut"),
-        /** Measure the trial piece: walls alone do not place the slot in the blank. */
-        MEASURE_PIECE("measure-piece"),
-        /** Ask which way the fence went: the cut lies where it would after the opposite move. */
-        CHECK_MOVE("check-move"),
-        /** Plane the blank's edges parallel. */
-        SQUARE_EDGES("square-edges"),
-        /** Make a strip that tapers as the blank does. */
-        TAPERED_STRIP("tapered-strip"),
-        /** No step of this bench leads to the wanted chance. */
-        CANNOT("cannot");
-
-        private final String code;
-
-        Step(String code) {
-            this.code = code;
-        }
-
-        /** {@return the step's code; lower case with hyphens} */
-        public String code() {
-            return code;
-        }
-    }
+@SuppressWarnings("exports") // JSpecify is for compilers only
+public final class SlotVerdict extends ValueAnswer {
 
     /** What contradicts what, where anything does. */
     public enum Contradiction {
@@ -86,71 +55,64 @@ public final class SlotVerdict implements Answer {
         }
     }
 
+    /** The largest part of what keeps the limit out of reach, in mm. */
+    record Limiting(Cause cause, double mm) {}
+
     private final SlotChoice.Chosen chosen;
     private final @Nullable SlotChoice choice;
     private final @Nullable Contradiction contradiction;
     private final @Nullable Closure closure;
-    private final Cause cause;
-    private final double causeMm;
+    private final Limiting limiting;
     private final FenceMove move;
     private final @Nullable StopGap gap;
     private final @Nullable LeafStack leaves;
-    private final boolean isCutScatterDefault;
-    private final double cutScatterMm;
+    private final BenchUncertainty bench;
     private final boolean isFirst;
     private final double limitMm;
-    private final LengthStyle style;
 
     SlotVerdict(
             SlotChoice.Chosen chosen,
             @Nullable SlotChoice choice,
             @Nullable Contradiction contradiction,
             @Nullable Closure closure,
-            Cause cause,
-            double causeMm,
+            Limiting limiting,
             FenceMove move,
             @Nullable StopGap gap,
             @Nullable LeafStack leaves,
-            boolean isCutScatterDefault,
-            double cutScatterMm,
+            BenchUncertainty bench,
             boolean isFirst,
             double limitMm,
             LengthStyle style) {
+        super(style);
         this.chosen = chosen;
         this.choice = choice;
         this.contradiction = contradiction;
         this.closure = closure;
-        this.cause = cause;
-        this.causeMm = causeMm;
+        this.limiting = limiting;
         this.move = move;
         this.gap = gap;
         this.leaves = leaves;
-        this.isCutScatterDefault = isCutScatterDefault;
-        this.cutScatterMm = cutScatterMm;
+        this.bench = bench;
         this.isFirst = isFirst;
         this.limitMm = limitMm;
-        this.style = style;
     }
 
     /** {@return what to do next} */
-    public Step step() {
+    public SlotStep step() {
         return chosen.step();
     }
 
-    /** {@return whether the neck may be cut now; true for {@link Step#CUT} alone} */
+    /** {@return whether the neck may be cut now; true for {@link SlotStep#CUT} alone} */
     public boolean mayCut() {
-        return step() == Step.CUT;
+        return step() == SlotStep.CUT;
     }
 
-    /**
-     * {@return whether work stops here: no setting of the fence puts it right, or what was read contradicts itself;
-     * false for a cut and for steps on the way to it}
-     */
+    /** {@return whether work stops here: no setting puts it right, or what was read contradicts itself} */
     public boolean isStop() {
         return contradiction != null
-                || step() == Step.SQUARE_EDGES
-                || step() == Step.TAPERED_STRIP
-                || step() == Step.CANNOT;
+                || step() == SlotStep.SQUARE_EDGES
+                || step() == SlotStep.TAPERED_STRIP
+                || step() == SlotStep.CANNOT;
     }
 
     /** {@return what contradicts what; nothing where readings and moves agree} */
@@ -170,10 +132,7 @@ public final class SlotVerdict implements Answer {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    /**
-     * {@return the best fence move, whether or not it is the step to take; the move at the cutter; it refuses its
-     * number where nothing is known of the fence}
-     */
+    /** {@return the best move at the cutter, next or not; it refuses its number where nothing is known} */
     public FenceMove move() {
         return move;
     }
@@ -188,18 +147,12 @@ public final class SlotVerdict implements Answer {
         return Optional.ofNullable(leaves);
     }
 
-    /**
-     * {@return the chance after the move, by the feeler gauges where there are any, without another cut; a ratio in [0,
-     * 1]; nothing where there is no chance now}
-     */
+    /** {@return the chance after the move, by the gauges if any, without a cut; nothing where there is none now} */
     public OptionalDouble chanceAfterMove() {
         return known(chosen.afterMove());
     }
 
-    /**
-     * {@return the chance that this bench reaches at best: best placed, after six further trial cuts; a ratio in [0,
-     * 1]}
-     */
+    /** {@return the chance that this bench reaches, best placed after six further trial cuts; a ratio in [0, 1]} */
     public double reach() {
         return chosen.reach();
     }
@@ -209,15 +162,13 @@ public final class SlotVerdict implements Answer {
      *
      * @param of one of CUT, READ_AGAIN, MOVE, TRIAL_CUT
      */
-    public OptionalDouble expectedCost(Step of) {
+    public OptionalDouble expectedCost(SlotStep of) {
         int place = SlotChoice.COSTED.indexOf(Objects.requireNonNull(of, "step"));
         return choice == null || place < 0 ? OptionalDouble.empty() : known(choice.costs(chosen)[place]);
     }
 
-    /**
-     * {@return the step after this one if its result is as expected; nothing where the next result cannot be foreseen}
-     */
-    public Optional<Step> then() {
+    /** {@return the step after this one if its result is as expected; nothing where it cannot be foreseen} */
+    public Optional<SlotStep> then() {
         return choice == null || contradiction != null ? Optional.empty() : choice.after(step());
     }
 
@@ -245,37 +196,37 @@ public final class SlotVerdict implements Answer {
                         "why",
                         v -> v.contradiction != null,
                         "it does not lie where the cuts and moves before it put it")
-                .phrase("why", v -> v.step() == Step.READ_AGAIN, "{readings}")
+                .phrase("why", v -> v.step() == SlotStep.READ_AGAIN, "{readings}")
                 .phrase("why", "{now}")
-                .finds("cut", v -> v.step() == Step.CUT, "cut the neck: {now}")
+                .finds("cut", v -> v.step() == SlotStep.CUT, "cut the neck: {now}")
                 .finds(
                         "move-fence",
-                        v -> v.step() == Step.MOVE,
+                        v -> v.step() == SlotStep.MOVE,
                         "move the {move}: {conformanceProbabilityAfterMove} chance of being within {limit:brief} then, {conformanceProbability} now")
-                .finds("read-again", v -> v.step() == Step.READ_AGAIN, "read the same cut again: {why}")
+                .finds("read-again", v -> v.step() == SlotStep.READ_AGAIN, "read the same cut again: {why}")
                 .finds(
                         "first-trial-cut",
-                        v -> v.step() == Step.TRIAL_CUT && v.contradiction == null && v.isFirst,
+                        v -> v.step() == SlotStep.TRIAL_CUT && v.contradiction == null && v.isFirst,
                         "make a trial cut in a test piece, and read both walls, the piece and the slot")
                 .finds(
                         "trial-cut",
-                        v -> v.step() == Step.TRIAL_CUT,
+                        v -> v.step() == SlotStep.TRIAL_CUT,
                         "make another trial cut, the fence untouched: {why}")
                 .finds(
                         "measure-piece",
-                        v -> v.step() == Step.MEASURE_PIECE,
+                        v -> v.step() == SlotStep.MEASURE_PIECE,
                         "measure the test piece: walls alone do not place the slot in a blank of another width")
                 .finds(
                         "check-move",
-                        v -> v.step() == Step.CHECK_MOVE,
+                        v -> v.step() == SlotStep.CHECK_MOVE,
                         "check which way the fence was moved: the cut lies where it would after the opposite move")
                 .finds(
                         "square-edges",
-                        v -> v.step() == Step.SQUARE_EDGES,
+                        v -> v.step() == SlotStep.SQUARE_EDGES,
                         "plane the blank's edges parallel: no setting of the fence keeps within {limit:brief} along the channel, {bestConformanceProbability} chance at best")
                 .finds(
                         "tapered-strip",
-                        v -> v.step() == Step.TAPERED_STRIP,
+                        v -> v.step() == SlotStep.TAPERED_STRIP,
                         "run the blank on a strip that tapers as the blank does: no setting of the fence keeps within {limit:brief} along the channel, {bestConformanceProbability} chance at best")
                 .finds(
                         "fence-lost",
@@ -288,21 +239,23 @@ public final class SlotVerdict implements Answer {
                 .line(
                         "gap",
                         "at the block",
-                        v -> v.step() == Step.MOVE && v.gap != null && v.move.amountMm() != v.gap.gapMm(),
+                        v -> v.step() == SlotStep.MOVE
+                                && v.gap != null
+                                && v.move.amountMm() != v.gap.gap().house(),
                         "{gap}")
                 .factIfAny("leaves", Kind.answer(LeafStack.FORM), "feeler gauges for the move", SlotVerdict::leaves)
-                .line("leaves", "feeler gauges", v -> v.step() == Step.MOVE, "{leaves}")
-                .fact("cause", Kind.code(Cause.class), "that most keeps the limit out of reach", v -> v.cause)
-                .fact("causeSize", Kind.MM, "its part", v -> v.causeMm)
+                .line("leaves", "feeler gauges", v -> v.step() == SlotStep.MOVE, "{leaves}")
+                .fact("cause", Kind.code(Cause.class), "that most keeps the limit out of reach", v -> v.limiting.cause)
+                .fact("causeSize", Kind.MM, "its part", v -> v.limiting.mm)
                 .line("cause", "largest part", SlotVerdict::isOutOfReach, "{cause}, {causeSize:small}")
                 .note(
                         "ten-cuts",
-                        v -> v.isOutOfReach() && v.cause == Cause.CUT_SCATTER,
+                        v -> v.isOutOfReach() && v.limiting.cause == Cause.CUT_SCATTER,
                         "make ten trial cuts at one setting and give their standard deviation, or widen the limit")
-                .fact("cutScatter", Kind.MM, "standard deviation of one cut", v -> v.cutScatterMm)
+                .fact("cutScatter", Kind.MM, "standard deviation of one cut", v -> v.bench.cutScatterMm())
                 .note(
                         "cut-scatter-default",
-                        v -> v.isCutScatterDefault && v.chance().isPresent(),
+                        v -> v.bench.isCutScatterDefault() && v.chance().isPresent(),
                         "scatter of cuts taken as {cutScatter:small} (common practice): ten cuts at one setting would show it");
     }
 
@@ -312,49 +265,22 @@ public final class SlotVerdict implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
+    protected @Nullable Object[] parts() {
+        return new Object[] {
+            step(), contradiction, chance(), chanceAfterMove(), reach(), limiting.cause, move, gap, leaves, limitMm
+        };
     }
 
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SlotVerdict other
-                && step() == other.step()
-                && contradiction == other.contradiction
-                && chance().equals(other.chance())
-                && chanceAfterMove().equals(other.chanceAfterMove())
-                && Double.compare(reach(), other.reach()) == 0
-                && cause == other.cause
-                && move.equals(other.move)
-                && Objects.equals(gap, other.gap)
-                && Objects.equals(leaves, other.leaves)
-                && Double.compare(limitMm, other.limitMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(step(), contradiction, chance(), reach(), cause, move, limitMm);
-    }
-
-    /**
-     * {@return the step and its reason as a sentence; one line, such as {@code Cut the neck: 99.2 % chance of being
-     * within 0.1 mm.}}
-     */
+    /** {@return step and reason in a line, such as {@code Cut the neck: 99.2 % chance of being within 0.1 mm.}} */
     public String sentence() {
-        return Names.capital(Sentences.FORM.render(this, style).finding()) + ".";
+        return Names.capital(Sentences.FORM.render(this, style()).finding()) + ".";
     }
 
     private boolean isOutOfReach() {
-        return step() == Step.CANNOT && contradiction == null;
+        return step() == SlotStep.CANNOT && contradiction == null;
     }
 
     private Optional<Closure> doubted() {
         return Optional.ofNullable(closure).filter(last -> contradiction == Contradiction.READINGS || last.warns());
-    }
-
-    /** Returns the step and its reason, what makes the move, and what the chance rests on. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

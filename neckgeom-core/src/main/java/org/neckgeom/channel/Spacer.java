@@ -1,12 +1,10 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.measure.Estimate;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -19,10 +17,14 @@ import org.neckgeom.units.LengthStyle;
  * t. Its lack of parallelism delta over a length l skews the slot by {@code atan(delta/l)}. A trial piece run with the
  * same spacer takes both the thickness and its error out again.
  */
-public final class Spacer implements Answer {
+public final class Spacer extends ValueAnswer {
 
     private static final Form<Spacer> FORM = Form.<Spacer>of("spacer")
-            .fact("leastThickness", Kind.MM, "proud and clearance; 0 where none is needed", Spacer::leastThicknessMm)
+            .fact(
+                    "leastThickness",
+                    Kind.MM,
+                    "proud and clearance; 0 where none is needed",
+                    x -> x.leastThickness().house())
             .fact("proud", Kind.MM, "how far the head is proud of the shaft's edge", spacer -> spacer.proudMm)
             .fact("clearance", Kind.MM, "between head and fence", spacer -> spacer.clearanceMm)
             .fact("shaftLength", Kind.MM, "from the nut to the shaft's far end", spacer -> spacer.lengthMm)
@@ -39,13 +41,12 @@ public final class Spacer implements Answer {
     private final double proudMm;
     private final double clearanceMm;
     private final double lengthMm;
-    private final LengthStyle style;
 
     Spacer(double proudMm, double clearanceMm, double lengthMm, LengthStyle style) {
+        super(style);
         this.proudMm = proudMm + 0.0;
         this.clearanceMm = clearanceMm;
         this.lengthMm = lengthMm;
-        this.style = style;
     }
 
     /** {@return whether a spacer is needed at all; false when the head stays inside the shaft's edge} */
@@ -55,40 +56,11 @@ public final class Spacer implements Answer {
 
     /** {@return the least thickness: what stands proud and the clearance; 0 when no spacer is needed} */
     public Amount<Length> leastThickness() {
-        return style.amount(leastThicknessMm());
-    }
-
-    /** {@return the least thickness in mm; 0 when no spacer is needed} */
-    public double leastThicknessMm() {
-        return isNeeded() ? proudMm + clearanceMm : 0;
+        return style().amount(isNeeded() ? proudMm + clearanceMm : 0);
     }
 
     /**
-     * {@return the offset that a thickness error makes: all of it, to the fence's side when the spacer is too thick;
-     * negative for a spacer that is too thick}
-     *
-     * @param error thickness less what the fence was set for
-     */
-    public Offset offsetFrom(Quantity<Length> error) {
-        return Offset.ofMm(-HouseUnits.mm(error, "thickness error"), 0, LengthStyle.of(error));
-    }
-
-    /**
-     * {@return the offset of a spacer whose thickness is known within an uncertainty, which goes into the offset whole
-     * too; negative for a spacer that is too thick}
-     *
-     * @param error thickness less what the fence was set for
-     */
-    public Offset offsetFrom(Estimate<Length> error) {
-        return Offset.ofMm(
-                -Objects.requireNonNull(error, "error").valueHouse(),
-                error.uncertaintyHouse(),
-                LengthStyle.of(error.value()));
-    }
-
-    /**
-     * {@return the slot's line with a spacer that is not parallel; the line from the nut to the far end, against the
-     * line with both as at the far end}
+     * {@return the slot's line with a spacer that is not parallel, against the line with both as at the far end}
      *
      * @param thickerAtTheNut thickness at the nut less thickness at the far end of the shaft
      */
@@ -103,26 +75,7 @@ public final class Spacer implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Spacer that
-                && Double.compare(proudMm, that.proudMm) == 0
-                && Double.compare(clearanceMm, that.clearanceMm) == 0
-                && Double.compare(lengthMm, that.lengthMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(proudMm, clearanceMm, lengthMm);
-    }
-
-    /** Returns what is needed, such as {@code parallel spacer of 8.5 mm or more on the fence side}, and what it does. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {proudMm, clearanceMm, lengthMm};
     }
 }

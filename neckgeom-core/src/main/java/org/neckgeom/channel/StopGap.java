@@ -2,9 +2,9 @@ package org.neckgeom.channel;
 
 import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.FeelerSet;
 import org.neckgeom.units.Amount;
@@ -17,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A fence that pivots at one end moves by {@code m} at the cutter, a distance C from the pivot, and by
  * {@code m B / C} at a block a distance B from it. Exact for distances measured square to the fence as it stood.
  */
-public final class StopGap implements Answer {
+public final class StopGap extends ValueAnswer {
 
     static final Form<StopGap> FORM = Form.<StopGap>of("stop-gap")
             .fact("gap", Kind.ESTIMATE, "between fence and stop block", stop -> stop.estimate(stop.ratio))
@@ -30,33 +30,27 @@ public final class StopGap implements Answer {
     private final double ratio;
     private final double moveUncertaintyMm;
     private final boolean toward;
-    private final LengthStyle style;
 
     StopGap(double moveMm, double ratio, double moveUncertaintyMm, boolean toward, LengthStyle style) {
+        super(style);
         this.moveMm = moveMm;
         this.ratio = ratio;
         this.moveUncertaintyMm = moveUncertaintyMm;
         this.toward = toward;
-        this.style = style;
     }
 
     /** {@return the gap; 0 or more} */
     public Amount<Length> gap() {
-        return style.amount(gapMm());
-    }
-
-    /** {@return the gap in mm; 0 or more} */
-    public double gapMm() {
-        return moveMm * ratio;
+        return style().amount(moveMm * ratio);
     }
 
     /** {@return the standard uncertainty of the gap: that of the move, times the ratio; 0 or more} */
     public Amount<Length> uncertainty() {
-        return style.amount(moveUncertaintyMm * ratio);
+        return style().amount(moveUncertaintyMm * ratio);
     }
 
     private Estimate<Length> estimate(double times) {
-        return Estimate.of(style.amount(moveMm * times), style.amount(moveUncertaintyMm * times));
+        return Estimate.of(style().amount(moveMm * times), style().amount(moveUncertaintyMm * times));
     }
 
     /** {@return how far the block moves for each mm at the cutter; 1 for a fence that slides} */
@@ -65,20 +59,19 @@ public final class StopGap implements Answer {
     }
 
     /**
-     * {@return the leaves for the gap, at most {@link FenceMove#USUAL_LEAVES} of them; at the block; {@link
-     * LeafStack#atCutter} is the move that it makes}
+     * {@return the leaves for the gap, at most four of them; {@link FenceMove#by} is the move that they make}
      *
      * @param set the leaves at hand
      */
     public LeafStack leaves(FeelerSet set) {
-        return LeafStack.nearest(
+        return new LeafStack(
                 Objects.requireNonNull(set, "set"),
-                FenceMove.USUAL_LEAVES,
-                gapMm(),
+                LeafStack.USUAL_LEAVES,
+                moveMm * ratio,
                 moveUncertaintyMm * ratio,
                 ratio,
                 toward,
-                style);
+                style());
     }
 
     @Override
@@ -87,27 +80,7 @@ public final class StopGap implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof StopGap that
-                && Double.compare(moveMm, that.moveMm) == 0
-                && Double.compare(ratio, that.ratio) == 0
-                && Double.compare(moveUncertaintyMm, that.moveUncertaintyMm) == 0
-                && toward == that.toward;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(moveMm, ratio, moveUncertaintyMm, toward);
-    }
-
-    /** Returns it in words, such as {@code 1.065 mm at the stop block for 0.710 mm at the cutter (1.5 to 1)}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {moveMm, ratio, moveUncertaintyMm, toward};
     }
 }

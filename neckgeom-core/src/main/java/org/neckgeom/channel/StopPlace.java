@@ -1,10 +1,9 @@
 package org.neckgeom.channel;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
@@ -12,7 +11,7 @@ import org.neckgeom.units.LengthStyle;
  * Where one stop block sits along the fence, such as {@code 300 mm from the cutter's centre, 297 from its near edge, 303
  * from its far edge}. Immutable.
  */
-public final class StopPlace implements Answer {
+public final class StopPlace extends ValueAnswer {
 
     static final Form<StopPlace> FORM = Form.<StopPlace>of("stop-place")
             .fact("fromCentre", Kind.MM, "from the cutter's centre to the stop's face", StopPlace::fromCentreMm)
@@ -25,13 +24,12 @@ public final class StopPlace implements Answer {
     private final double fromCentreMm;
     private final double radiusMm;
     private final boolean open;
-    private final LengthStyle style;
 
     StopPlace(double fromCentreMm, double radiusMm, boolean open, LengthStyle style) {
+        super(style);
         this.fromCentreMm = fromCentreMm;
         this.radiusMm = radiusMm;
         this.open = open;
-        this.style = style;
     }
 
     /** {@return whether there is no stop to set, because the slot runs out of the blank there; true for an open end} */
@@ -41,7 +39,7 @@ public final class StopPlace implements Answer {
 
     /** {@return the distance from the cutter's centre to the face of the stop; more than 0} */
     public Amount<Length> fromCentre() {
-        return style.amount(fromCentreMm);
+        return style().amount(fromCentreMm);
     }
 
     /** {@return the distance from the cutter's centre to the face of the stop, in mm; more than 0} */
@@ -49,20 +47,14 @@ public final class StopPlace implements Answer {
         return fromCentreMm;
     }
 
-    /**
-     * {@return the distance from the cutter's edge on the stop's side: a radius less; the distance to measure with a
-     * rule laid against that edge}
-     */
+    /** {@return the distance from the cutter's edge on the stop's side, for a rule laid against it: a radius less} */
     public Amount<Length> fromNearEdge() {
-        return style.amount(fromCentreMm - radiusMm);
+        return style().amount(fromCentreMm - radiusMm);
     }
 
-    /**
-     * {@return the distance from the cutter's edge on the other side: a radius more; the distance to measure with a
-     * rule laid against that edge}
-     */
+    /** {@return the distance from the cutter's edge on the other side: a radius more} */
     public Amount<Length> fromFarEdge() {
-        return style.amount(fromCentreMm + radiusMm);
+        return style().amount(fromCentreMm + radiusMm);
     }
 
     @Override
@@ -71,21 +63,8 @@ public final class StopPlace implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof StopPlace that
-                && Double.compare(fromCentreMm, that.fromCentreMm) == 0
-                && Double.compare(radiusMm, that.radiusMm) == 0
-                && open == that.open;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(fromCentreMm, radiusMm, open);
+    protected Object[] parts() {
+        return new Object[] {fromCentreMm, radiusMm, open};
     }
 
     /** How far the distances in words lie off, in mm. */
@@ -95,11 +74,5 @@ public final class StopPlace implements Answer {
                 Math.max(
                         Math.abs(shown.offMarkMm(fromCentreMm - radiusMm)),
                         Math.abs(shown.offMarkMm(fromCentreMm + radiusMm))));
-    }
-
-    /** Returns the three distances in words, as a rule reads them. */
-    @Override
-    public String toString() {
-        return text(style);
     }
 }

@@ -3,9 +3,9 @@ package org.neckgeom.channel;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.shop.TrialCut;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -18,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * two runs overlap, that is while {@code 2 |e| <= d}. It leaves a widened slot and is a climb cut where the slot was too
  * near the fence, so it is for scrap only: light, in a carrier.
  */
-public final class TurnedPass implements Answer {
+public final class TurnedPass extends ValueAnswer {
 
     private static final Form<TurnedPass> FORM = Form.<TurnedPass>of("turned-pass")
             .fact("firstWidth", Kind.MM, "of the slot after the first run", p -> p.firstMm)
@@ -36,13 +36,12 @@ public final class TurnedPass implements Answer {
     private final double firstMm;
     private final double secondMm;
     private final double readWithinMm;
-    private final LengthStyle style;
 
     private TurnedPass(double firstMm, double secondMm, double readWithinMm, LengthStyle style) {
+        super(style);
         this.firstMm = firstMm;
         this.secondMm = secondMm;
         this.readWithinMm = readWithinMm;
-        this.style = style;
     }
 
     /**
@@ -74,7 +73,7 @@ public final class TurnedPass implements Answer {
      * @throws IllegalArgumentException if it is not more than 0
      */
     public TurnedPass readWithin(Quantity<Length> uncertainty) {
-        return new TurnedPass(firstMm, secondMm, HouseUnits.mmPositive(uncertainty, "repeatability"), style);
+        return new TurnedPass(firstMm, secondMm, HouseUnits.mmPositive(uncertainty, "repeatability"), style());
     }
 
     /**
@@ -91,10 +90,10 @@ public final class TurnedPass implements Answer {
             throw NoAnswer.because(
                     "turned pass",
                     "narrower",
-                    "a turned pass can only widen a slot, but " + style.text(firstMm) + " became "
-                            + style.text(secondMm) + ": read both again");
+                    "a turned pass can only widen a slot, but " + style().text(firstMm) + " became "
+                            + style().text(secondMm) + ": read both again");
         }
-        return new UnsidedOffset(Math.max(0, size), u, style);
+        return new UnsidedOffset(Math.max(0, size), u, style());
     }
 
     @Override
@@ -103,13 +102,7 @@ public final class TurnedPass implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** Returns the widths, which wall the turned run cut, and how to make one. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {firstMm, secondMm, readWithinMm};
     }
 }

@@ -1,9 +1,9 @@
 package org.neckgeom.channel;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -15,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>A slot that is begun is widened about the middle by a cut at its far wall, never by a climb cut: too far from the fence,
  * the work is turned end for end; too near, the same edge stays on the fence and the fence moves away by twice the offset.
  */
-public final class UnsidedOffset implements Answer {
+public final class UnsidedOffset extends ValueAnswer {
 
     private static final Form<UnsidedOffset> FORM = Form.<UnsidedOffset>of("unsided-offset")
             .fact("size", Kind.ESTIMATE, "of the offset", o -> Estimate.of(o.size(), o.uncertainty()))
@@ -37,42 +37,31 @@ public final class UnsidedOffset implements Answer {
 
     private final double sizeMm;
     private final double uncertaintyMm;
-    private final LengthStyle style;
 
     UnsidedOffset(double sizeMm, double uncertaintyMm, LengthStyle style) {
+        super(style);
         this.sizeMm = sizeMm + 0.0;
         this.uncertaintyMm = uncertaintyMm + 0.0;
-        this.style = style;
     }
 
     /** {@return how far off the slot is; 0 or more} */
     public Amount<Length> size() {
-        return style.amount(sizeMm);
-    }
-
-    /** {@return how far off the slot is, in mm; 0 or more} */
-    public double sizeMm() {
-        return sizeMm;
+        return style().amount(sizeMm);
     }
 
     /** {@return the standard uncertainty; 0 when none was stated; 0 or more} */
     public Amount<Length> uncertainty() {
-        return style.amount(uncertaintyMm);
-    }
-
-    /** {@return the standard uncertainty in mm; 0 when none was stated; 0 or more} */
-    public double uncertaintyMm() {
-        return uncertaintyMm;
+        return style().amount(uncertaintyMm);
     }
 
     /** {@return the offset with its side, once that is known; the slot too near the fence by this size} */
     public Offset nearerTheFence() {
-        return Offset.ofMm(-sizeMm, uncertaintyMm, style);
+        return Offset.ofMm(-sizeMm, uncertaintyMm, style());
     }
 
     /** {@return the offset with its side, once that is known; the slot too far from the fence by this size} */
     public Offset fartherFromTheFence() {
-        return Offset.ofMm(sizeMm, uncertaintyMm, style);
+        return Offset.ofMm(sizeMm, uncertaintyMm, style());
     }
 
     @Override
@@ -81,25 +70,7 @@ public final class UnsidedOffset implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof UnsidedOffset that
-                && Double.compare(sizeMm, that.sizeMm) == 0
-                && Double.compare(uncertaintyMm, that.uncertaintyMm) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Double.hashCode(sizeMm) * 31 + Double.hashCode(uncertaintyMm);
-    }
-
-    /** Returns it in words, such as {@code 0.145 mm one way or the other, u 0.014 mm}, and how a begun slot is widened. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {sizeMm, uncertaintyMm};
     }
 }

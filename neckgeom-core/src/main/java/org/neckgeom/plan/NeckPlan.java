@@ -19,6 +19,7 @@ import org.neckgeom.channel.FenceMove;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.RodSlot;
 import org.neckgeom.channel.SlotPlace;
+import org.neckgeom.channel.SlotStep;
 import org.neckgeom.channel.SlotStops;
 import org.neckgeom.channel.SlotVerdict;
 import org.neckgeom.design.Head;
@@ -496,7 +497,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     /** {@return the fence move that comes next; the move at the cutter; nothing unless {@link #slot} asks for one} */
     public Optional<FenceMove> move() {
         SlotVerdict verdict = slot();
-        return verdict.step() == SlotVerdict.Step.MOVE ? Optional.of(verdict.move()) : Optional.empty();
+        return verdict.step() == SlotStep.MOVE ? Optional.of(verdict.move()) : Optional.empty();
     }
 
     /** {@return the passes in which the channel is cut; by the shop's rule} */

@@ -11,7 +11,6 @@ import org.neckgeom.channel.CentringStep;
 import org.neckgeom.channel.Closure;
 import org.neckgeom.channel.CutterLoad;
 import org.neckgeom.channel.HeadAtFence;
-import org.neckgeom.channel.Pass;
 import org.neckgeom.channel.PassPlan;
 import org.neckgeom.channel.Passes;
 import org.neckgeom.channel.RodSlot;
@@ -335,15 +334,21 @@ final class SetUpParts {
         Passes rule = passes(shop);
         double deepest =
                 Math.max(deepest(slot.passes(rule)), channel.hasPocket() ? deepest(slot.pocketPasses(rule)) : 0);
-        CutterLoad load = CutterLoad.of(shop.cutter(), wood.get())
-                .feed(shop.feed().get(), shop.turning().get())
-                .pass(plan.style().amount(deepest));
+        CutterLoad load = CutterLoad.of(
+                shop.cutter(),
+                wood.get(),
+                shop.feed().get(),
+                shop.turning().get(),
+                plan.style().amount(deepest));
         return Optional.of(PlanPart.of(PlanSection.titled("cutter-load", "Cutter under load, estimated", plan.style())
                 .row("deepestPass", "deepest pass", load)));
     }
 
     private static double deepest(PassPlan passes) {
-        return passes.passes().stream().mapToDouble(Pass::stepMm).max().orElseThrow();
+        return passes.passes().stream()
+                .mapToDouble(pass -> pass.step().house())
+                .max()
+                .orElseThrow();
     }
 
     private static HeadAtFence headBesideIt(NeckPlan plan, Head head) {

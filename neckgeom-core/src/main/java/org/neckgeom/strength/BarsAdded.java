@@ -1,14 +1,11 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.measure.Interval;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * What a pair of bonded bars does to a neck, such as {@code 1.9 times as stiff, relief 0.55 mm without and 0.29 mm with
@@ -17,10 +14,10 @@ import org.neckgeom.units.LengthStyle;
  * <p>Estimate, with the assumptions of {@link Relief}; bars of carbon 130 GPa (110 to 180 occur, from memory), of steel
  * 200 GPa.
  */
-public final class BarsAdded implements Answer {
+public final class BarsAdded extends ValueAnswer {
 
     private static final Form<BarsAdded> FORM = Form.<BarsAdded>of("bars-added")
-            .fact("neck", Kind.NAME, "its name", x -> x.without.neckName())
+            .fact("neck", Kind.NAME, "its name", x -> x.without.name())
             .fact("stiffer", Kind.RATIO, "EI with the bars over EI without, 1 or more", BarsAdded::stifferRatio)
             .fact("stifferLower", Kind.RATIO, "lower end of its interval", x -> x.stiffer[1])
             .fact("stifferUpper", Kind.RATIO, "upper end of its interval", x -> x.stiffer[2])
@@ -28,7 +25,7 @@ public final class BarsAdded implements Answer {
             .line("stiffer", "stiffer by", "{stifferLower:2} to {stifferUpper:2} times for 95 of 100 pairs of woods")
             .row("without", "relief without", Likely.KIND, "under the strings", x -> x.before.likely())
             .row("with", "relief with", Likely.KIND, "under the strings", x -> x.after.likely())
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.without)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.without)
             .note(
                     "rod-both-ways",
                     x -> x.without.isTwoWay(),
@@ -39,39 +36,31 @@ public final class BarsAdded implements Answer {
                     "More relief than that cannot be had: a single-action rod only takes it away.")
             .note("estimate", "Estimate: bars bonded all along, flush with the glue face.");
 
-    private final Relief without;
-    private final Relief with;
+    private final StrungNeck without;
+    private final StrungNeck with;
     private final double[] stiffer;
     private final Bow before;
     private final Bow after;
 
-    private BarsAdded(Relief without, Relief with) {
+    BarsAdded(StrungNeck without, StrungNeck with) {
+        super(without.style());
         this.without = without;
         this.with = with;
-        this.before = without.underStrings();
-        this.after = with.underStrings();
+        this.before = new Bow(without, 0);
+        this.after = new Bow(with, 0);
         NeckBeam bare = without.beam();
         NeckBeam stiff = with.beam();
         double x = before.place().house();
         SectionMoments section = new SectionMoments();
-        this.stiffer = Relief.spread(without.neck()).interval((back, board) -> {
-            bare.withModuli(back * bare.back().modulus(), board * bare.board().modulus())
-                    .section(x, section);
+        this.stiffer = NeckModel.spread(without.neck()).interval((back, board) -> {
+            bare.stiffer(back, board).section(x, section);
             double soft = section.bendingStiffness();
-            stiff.withModuli(back * bare.back().modulus(), board * bare.board().modulus())
-                    .section(x, section);
+            stiff.stiffer(back, board).section(x, section);
             return section.bendingStiffness() / soft;
         });
     }
 
-    static BarsAdded of(Relief without, Relief with) {
-        return new BarsAdded(without, with);
-    }
-
-    /**
-     * {@return how many times as stiff the neck is with the bars, where the relief is greatest; EI with the bars over
-     * EI without, a ratio of 1 or more}
-     */
+    /** {@return how many times as stiff the bars make the neck where its relief is greatest; EI over EI, 1 or more} */
     public double stifferRatio() {
         return stiffer[0];
     }
@@ -86,23 +75,13 @@ public final class BarsAdded implements Answer {
         return after;
     }
 
-    /** {@return the interval of the relief with the bars; where it lies for 95 of 100 pairs of woods} */
-    public Interval<Length> interval() {
-        return after.interval();
-    }
-
     /**
      * {@return the rod force for a relief with the bars in, which says whether that relief can still be had}
      *
      * @param wanted relief, positive forward
      */
     public RodForce rodForceFor(Quantity<Length> wanted) {
-        return with.rodForceFor(wanted);
-    }
-
-    /** {@return the questions about the neck with the bars} */
-    public Relief relief() {
-        return with;
+        return RodForce.of(with, wanted);
     }
 
     /** {@return how much relief the bars take away, the rod slack; relief without less relief with them} */
@@ -116,23 +95,7 @@ public final class BarsAdded implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return without.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof BarsAdded other && without.equals(other.without) && with.equals(other.with);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(without, with);
-    }
-
-    /** Returns how much stiffer, and the relief under the strings without and with the bars. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {without, with};
     }
 }

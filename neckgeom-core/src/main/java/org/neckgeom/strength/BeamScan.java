@@ -13,8 +13,11 @@ import org.neckgeom.fault.NoAnswer;
  *
  * <p>Panels end wherever section or moment jumps. In each the two-stage Gauss-Legendre rule, whose two unknown curvatures
  * come from two linear equations; error of fourth order in the panel length.
+ *
+ * @param strings the line under the strings, the rod slack; rise and slope 0 at the nut
+ * @param rod the line for one newton in the rod while the strings pull, or null if there is no rod
  */
-final class BeamScan {
+record BeamScan(Bend strings, @Nullable Bend rod) {
 
     /** Panels for a neck unless told: 240 stations. */
     static final int USUAL_PANELS = 120;
@@ -25,14 +28,6 @@ final class BeamScan {
     private static final double A11 = 1 / 24.0;
     private static final double A12 = 1 / 8.0 - ROOT / 12;
     private static final double A21 = 1 / 8.0 + ROOT / 12;
-
-    private final Bend strings;
-    private final @Nullable Bend rod;
-
-    private BeamScan(Bend strings, @Nullable Bend rod) {
-        this.strings = strings;
-        this.rod = rod;
-    }
 
     /**
      * Scans a neck.
@@ -158,16 +153,5 @@ final class BeamScan {
         }
         x[i] = breaks[breaks.length - 1];
         return x;
-    }
-
-    /** The line under the strings, the rod slack; rise and slope 0 at the nut. */
-    Bend strings() {
-        return strings;
-    }
-
-    /** The line for one newton in the rod while the strings pull, or null if there is no rod. */
-    @Nullable
-    Bend rod() {
-        return rod;
     }
 }

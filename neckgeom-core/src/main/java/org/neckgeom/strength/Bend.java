@@ -40,10 +40,6 @@ final class Bend {
         return new Bend(x, s, r);
     }
 
-    double end() {
-        return x[x.length - 1];
-    }
-
     double riseAt(double at) {
         int i = panel(at);
         double h = x[i + 1] - x[i];

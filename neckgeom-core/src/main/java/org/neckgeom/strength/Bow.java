@@ -1,14 +1,12 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -18,10 +16,10 @@ import org.neckgeom.units.ShopUnit;
  * <p>Relief is the greatest gap under the straightedge; a hump is the greatest rise over the line between its two frets.
  * Estimate, with the assumptions of {@link Relief}; its interval holds for 95 of 100 pairs of woods.
  */
-public final class Bow implements Answer {
+public final class Bow extends ValueAnswer {
 
     private static final Form<Bow> FORM = Form.<Bow>of("bow")
-            .fact("neck", Kind.NAME, "its name", bow -> bow.question.neckName())
+            .fact("neck", Kind.NAME, "its name", bow -> bow.question.name())
             .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", bow -> bow.force)
             .finds("strings", bow -> !bow.question.hasRod(), "{neck} under strings")
             .finds("rod-slack", bow -> bow.force == 0, "{neck} under strings, rod slack")
@@ -36,36 +34,27 @@ public final class Bow implements Answer {
                     "{greatestAt:0|1} from the nut, near fret {nearestFret}")
             .fact("hump", Kind.AMOUNT, "greatest rise over the straightedge's line, 0 or more", Bow::hump)
             .line("hump", "hump", bow -> bow.edge.hump(bow.force) > 0, "{hump:text}: the neck is an S")
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", bow -> bow.question)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", bow -> bow.question)
             .row("lift", "nut lifted", Likely.KIND, "of the nut, the neck held at the body", Bow::likelyLift)
-            .row("woods", "woods", Relief.WOODS, "of neck and fingerboard", bow -> bow.question.pair())
+            .row("woods", "woods", StrungNeck.WOODS, "of neck and fingerboard", bow -> bow.question.woods())
             .note("estimate", "Estimate: elastic beam clamped at the body joint, fingerboard bonded, frets, heel and")
             .note("estimate", "creep left out; interval for 95 of 100 pairs of woods.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final double force;
     private final Straightedge edge;
     private final Likely<Length> relief;
 
-    private Bow(Relief question, double force) {
+    Bow(StrungNeck question, double force) {
+        super(question.style());
         this.question = question;
         this.force = force;
-        Relief.Bench bench = question.bench();
+        StrungNeck.Bench bench = question.bench();
         this.edge = bench.with(1, 1);
-        this.relief = Likely.of(
-                Relief.spread(question.neck())
-                        .interval((back, board) -> bench.with(back, board).bow(force)),
-                question.style().unit());
+        this.relief = Likely.of(bench.interval(x -> x.bow(force)), style().unit());
     }
 
-    static Bow of(Relief question, double force) {
-        return new Bow(question, force);
-    }
-
-    /**
-     * {@return the bow: relief where the neck hangs, minus the hump where it is humped, and what is left of the two
-     * where it is an S; positive forward}
-     */
+    /** {@return the bow: relief less hump, positive forward; what is left of the two where the neck is an S} */
     public Amount<Length> relief() {
         return relief.amount();
     }
@@ -86,15 +75,12 @@ public final class Bow implements Answer {
 
     /** {@return where the gap is greatest; distance from the nut} */
     public Amount<Length> place() {
-        return question.style().amount(edge.reliefAt(force));
+        return style().amount(edge.reliefAt(force));
     }
 
-    /**
-     * {@return the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along; 0
-     * or more}
-     */
+    /** {@return the greatest rise over the line between the straightedge's frets; 0 for a neck that hangs all along} */
     public Amount<Length> hump() {
-        return question.style().amount(edge.hump(force));
+        return style().amount(edge.hump(force));
     }
 
     /**
@@ -111,7 +97,7 @@ public final class Bow implements Answer {
                     fret);
         }
         double x = question.neck().scale().fretMm(fret);
-        return question.style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));
+        return style().amount(edge.under(force).gapAt(x, edge.from(), edge.to()));
     }
 
     /** {@return how far the nut is lifted, the neck held at the body joint, positive toward the strings} */
@@ -125,11 +111,8 @@ public final class Bow implements Answer {
     }
 
     private Likely<Length> likelyLift() {
-        Relief.Bench bench = question.bench();
-        double[] found = Relief.spread(question.neck())
-                .interval((back, board) ->
-                        bench.with(back, board).under(force).clampedAtEnd().riseAt(0));
-        return Likely.of(found, question.style().unit());
+        return Likely.of(
+                question.bench().interval(x -> x.under(force).clampedAtEnd().riseAt(0)), style().unit());
     }
 
     private long nearestFret() {
@@ -143,23 +126,7 @@ public final class Bow implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return question.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Bow other && question.equals(other.question) && Double.compare(force, other.force) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(question, force);
-    }
-
-    /** Returns the bow with its interval, where it is, and what it rests on. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {question, force};
     }
 }

@@ -51,16 +51,6 @@ public final class Climate extends Noun<Climate> {
         return new Climate(TABLE.values().amount(HUMIDITY, humidity).amount(TEMPERATURE, temperature));
     }
 
-    /**
-     * {@return the weather that turns this climate into another}
-     *
-     * @param humidity relative humidity afterwards, 0 % or more and less than 100 %
-     * @param temperature afterwards, between -20 and 100 degrees Celsius
-     */
-    public Weather to(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
-        return Weather.between(this, of(humidity, temperature));
-    }
-
     /** {@return the relative humidity; humidity in percent} */
     public Amount<Dimensionless> humidity() {
         return values().at(HUMIDITY);
@@ -84,7 +74,27 @@ public final class Climate extends Noun<Climate> {
 
     /** {@return the moisture content that wood comes to here; moisture in percent of the ovendry mass} */
     public double moisturePercent() {
-        return EquilibriumMoisture.percent(values().house(HUMIDITY), values().house(TEMPERATURE));
+        return moisturePercent(values().house(HUMIDITY), values().house(TEMPERATURE));
+    }
+
+    /**
+     * Moisture in percent of the ovendry mass:
+     * {@code M = 1800/W (K h/(1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2)/(1 + K1 K h + K1 K2 K^2 h^2))}.
+     *
+     * @param humidity relative humidity, a ratio in [0, 1)
+     * @param celsius temperature in degrees Celsius
+     */
+    static double moisturePercent(double humidity, double celsius) {
+        double t = celsius;
+        double w = 349 + 1.29 * t + 0.0135 * t * t;
+        double k = 0.805 + 0.000736 * t - 0.00000273 * t * t;
+        double k1 = 6.27 - 0.00938 * t - 0.000303 * t * t;
+        double k2 = 1.91 + 0.0407 * t - 0.000293 * t * t;
+        double kh = k * humidity;
+        double dissolved = kh / (1 - kh);
+        double second = k1 * k2 * kh * kh;
+        double hydrated = (k1 * kh + 2 * second) / (1 + k1 * kh + second);
+        return 1800 / w * (dissolved + hydrated);
     }
 
     @Override

@@ -1,12 +1,11 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Fret ends against the edges of a fingerboard that moved, such as {@code 0.27 mm proud on each side}: positive when the
@@ -14,17 +13,17 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>Half the change of the board's width, with the other sign; the metal keeps its length. Estimate, as the change is.
  */
-public final class FretEnds implements Answer {
+public final class FretEnds extends ValueAnswer {
 
     /** How far the ends stand out or sink in, with the word for it. */
     static final Kind<FretEnds> SIDE = Kind.answer(Form.<FretEnds>of("fret-end")
             .fact("proud", Likely.SIZE, "negative when the ends sink in", FretEnds::likely)
-            .finds("sunk-in", ends -> ends.proudMm() < 0, "{proud} sunk in")
+            .finds("sunk-in", ends -> ends.likely().value() < 0, "{proud} sunk in")
             .finds("proud", "{proud} proud"));
 
     private static final Form<FretEnds> FORM = Form.<FretEnds>of("fret-ends")
-            .finds("proud", ends -> ends.proudMm() > 0, "Fret ends: stand proud")
-            .finds("sunk-in", ends -> ends.proudMm() < 0, "Fret ends: sink in")
+            .finds("proud", ends -> ends.likely().value() > 0, "Fret ends: stand proud")
+            .finds("sunk-in", ends -> ends.likely().value() < 0, "Fret ends: sink in")
             .finds("flush", "Fret ends: stay flush")
             .row("eachSide", "on each side", SIDE, "ends against each edge", ends -> ends)
             .row("board", "board", SizeChange.IN_ROW, "change of its width", FretEnds::board)
@@ -33,12 +32,9 @@ public final class FretEnds implements Answer {
 
     private final SizeChange board;
 
-    private FretEnds(SizeChange board) {
+    FretEnds(SizeChange board) {
+        super(board.style());
         this.board = board;
-    }
-
-    static FretEnds of(SizeChange board) {
-        return new FretEnds(board);
     }
 
     /** {@return the same for a quartersawn fingerboard, with the rings known} */
@@ -56,20 +52,9 @@ public final class FretEnds implements Answer {
         return board;
     }
 
-    /**
-     * {@return how far the fret ends stand proud of each edge, positive when they stand out, negative when they sink
-     * in}
-     */
+    /** {@return how far the fret ends stand proud of each edge, negative when they sink in} */
     public Amount<Length> proud() {
-        return board.style().amount(proudMm());
-    }
-
-    /**
-     * {@return how far the fret ends stand proud of each edge, in mm, positive when they stand out, negative when they
-     * sink in}
-     */
-    public double proudMm() {
-        return -board.changeMm() / 2 + 0.0;
+        return likely().amount();
     }
 
     /** {@return the interval of how far the fret ends stand proud; where it lies in 95 of 100 boards} */
@@ -87,23 +72,7 @@ public final class FretEnds implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return board.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof FretEnds other && board.equals(other.board);
-    }
-
-    @Override
-    public int hashCode() {
-        return board.hashCode();
-    }
-
-    /** Returns how far the ends stand out or sink in, then the change of the board. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {board};
     }
 }

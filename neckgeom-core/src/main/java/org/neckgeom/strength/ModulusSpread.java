@@ -1,5 +1,7 @@
 package org.neckgeom.strength;
 
+import java.util.function.DoubleBinaryOperator;
+
 /**
  * The interval of an answer that rests on the moduli of two pieces of wood.
  *
@@ -7,24 +9,14 @@ package org.neckgeom.strength;
  * answer at the two points that lie k standard deviations of ln E to either side in the direction in which the answer
  * changes fastest: exact where the answer depends on one product of powers of the moduli, as stiffness nearly does.
  * Estimate; checked against simulation.
+ *
+ * @param back standard deviation of ln E of the neck's wood
+ * @param board of the fingerboard's
  */
-final class ModulusSpread {
+record ModulusSpread(double back, double board) {
 
     /** Two-sided 95 % of a normal law. */
     static final double K95 = 1.959963984540054;
-
-    /** An answer for moduli that are multiples of the species' means. */
-    interface Answer {
-        double of(double backFactor, double boardFactor);
-    }
-
-    private final double back;
-    private final double board;
-
-    private ModulusSpread(double back, double board) {
-        this.back = back;
-        this.board = board;
-    }
 
     /** From the coefficients of variation of the two moduli, ratios. */
     static ModulusSpread of(double backVariation, double boardVariation) {
@@ -36,11 +28,11 @@ final class ModulusSpread {
     }
 
     /**
-     * Returns the answer at the means, then the lower and upper end of its 95 % interval. An answer that is NaN at an end
+     * Returns the answer at the means, for multiples of the species' moduli, then the lower and upper end of its 95 % interval. An answer that is NaN at an end
      * leaves that end NaN.
      */
-    double[] interval(Answer answer) {
-        double value = answer.of(1, 1);
+    double[] interval(DoubleBinaryOperator answer) {
+        double value = answer.applyAsDouble(1, 1);
         double half = 0.5;
         double alongBack = at(answer, half, 0) - at(answer, -half, 0);
         double alongBoard = at(answer, 0, half) - at(answer, 0, -half);
@@ -57,8 +49,8 @@ final class ModulusSpread {
     }
 
     /** The answer some standard deviations of ln E away from the medians. */
-    private double at(Answer answer, double backDeviations, double boardDeviations) {
-        return answer.of(factor(back, backDeviations), factor(board, boardDeviations));
+    private double at(DoubleBinaryOperator answer, double backDeviations, double boardDeviations) {
+        return answer.applyAsDouble(factor(back, backDeviations), factor(board, boardDeviations));
     }
 
     private static double factor(double logSpread, double deviations) {

@@ -61,11 +61,12 @@ record NeckBeam(
         bars = List.copyOf(bars);
     }
 
-    NeckBeam withModuli(double backModulus, double boardModulus) {
+    /** With multiples of the two moduli. */
+    NeckBeam stiffer(double backFactor, double boardFactor) {
         return new NeckBeam(
                 length,
-                new Board(board.width, board.thickness, board.radius, boardModulus),
-                new Back(back.halfWidth, back.depth, back.bass, back.treble, backModulus),
+                new Board(board.width, board.thickness, board.radius, boardFactor * board.modulus),
+                new Back(back.halfWidth, back.depth, back.bass, back.treble, backFactor * back.modulus),
                 channel,
                 filling,
                 bars);

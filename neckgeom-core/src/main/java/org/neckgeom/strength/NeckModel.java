@@ -83,6 +83,11 @@ final class NeckModel {
                 List.of());
     }
 
+    /** Of the moduli of neck and fingerboard. */
+    static ModulusSpread spread(NeckDesign neck) {
+        return ModulusSpread.of(wood(neck).modulusVariation(), boardWood(neck).modulusVariation());
+    }
+
     private static void requirePositive(double mm, String what, double x, LengthStyle style) {
         if (!(mm > 0)) {
             throw Refusal.of(
@@ -141,10 +146,22 @@ final class NeckModel {
         for (int i = 0; i < hertz.length; i++) {
             double kgPerM = masses.length > 0
                     ? masses[i] / 1000
-                    : StringTension.plainKgPerM(StringMaterial.STEEL.kgPerM3(), diameters[i]);
-            tensions[i] = StringTension.newton(kgPerM, scales[i], hertz[i]);
+                    : StringMaterial.plainKgPerM(StringMaterial.STEEL.kgPerM3(), diameters[i]);
+            tensions[i] = newton(kgPerM, scales[i], hertz[i]);
         }
         return tensions;
+    }
+
+    /**
+     * Tension of a string from its pitch, N: Mersenne's law as Taylor derived it, {@code T = mu (2 L f)^2}. Exact for an ideal flexible string.
+     *
+     * @param kgPerM mu, mass per length in kg/m
+     * @param scaleMm L, speaking length in mm
+     * @param hertz f, frequency in Hz
+     */
+    static double newton(double kgPerM, double scaleMm, double hertz) {
+        double speed = 2 * scaleMm / 1000 * hertz;
+        return kgPerM * speed * speed;
     }
 
     /** Scale of each course, mm: its own where the frets are fanned, that of the middle of the two strings of a pair. */

@@ -1,24 +1,22 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.stock.Wood;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * What a change of weather does to a neck: fret ends, neck against board, rod in its channel. Immutable.
  *
  * <p>Estimate, as {@link Weather}: parts are taken to move freely.
  */
-public final class NeckWeather implements Answer {
+public final class NeckWeather extends ValueAnswer {
 
     private static final Form<NeckWeather> FORM = Form.<NeckWeather>of("neck-weather")
             .fact("neck", Kind.NAME, "its name", x -> x.neck.name())
-            .fact("moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .fact("moisture", Moistures.KIND, "of the wood", x -> x.moistures)
             .fact("fretEndsAtNut", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtNut)
             .fact("fretEndsAtLastFret", FretEnds.SIDE, "on each side", NeckWeather::fretEndsAtLastFret)
             .fact(
@@ -42,32 +40,29 @@ public final class NeckWeather implements Answer {
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note("estimate", "parts free to move.");
 
-    private final Weather weather;
+    private final Moistures moistures;
     private final NeckDesign neck;
 
-    private NeckWeather(Weather weather, NeckDesign neck) {
-        this.weather = weather;
+    NeckWeather(Moistures moistures, NeckDesign neck) {
+        super(neck.style());
+        NeckModel.boardWood(neck);
+        this.moistures = moistures;
         this.neck = neck;
     }
 
-    static NeckWeather of(Weather weather, NeckDesign neck) {
-        NeckModel.boardWood(neck);
-        return new NeckWeather(weather, neck);
-    }
-
     private SizeChange across(double mm, Wood wood) {
-        return weather.across(style().amount(mm), wood);
+        return SizeChange.of(moistures, mm, wood, style());
     }
 
     /** {@return the fret ends at the nut; against the fingerboard's edges there} */
     public FretEnds fretEndsAtNut() {
-        return FretEnds.of(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
+        return new FretEnds(across(2 * neck.halfWidthAtMm(0), NeckModel.boardWood(neck)));
     }
 
     /** {@return the fret ends at the last fret; against the fingerboard's edges there} */
     public FretEnds fretEndsAtLastFret() {
         double x = neck.scale().fretMm(neck.frets());
-        return FretEnds.of(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
+        return new FretEnds(across(2 * neck.halfWidthAtMm(x), NeckModel.boardWood(neck)));
     }
 
     /** {@return the change of the neck's width at the body joint, under the fingerboard} */
@@ -78,9 +73,8 @@ public final class NeckWeather implements Answer {
     /** {@return how the rod fits its channel, if there is one; the play before and after, or nothing} */
     public Optional<SlotFit> slotFit() {
         return neck.channel()
-                .map(channel -> SlotFit.of(
-                        across(channel.widthMm(), NeckModel.wood(neck)),
-                        channel.rod().widthMm()));
+                .map(channel -> new SlotFit(
+                        across(channel.widthMm(), NeckModel.wood(neck)), channel.rod().widthMm()));
     }
 
     @Override
@@ -89,23 +83,7 @@ public final class NeckWeather implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof NeckWeather other && weather.equals(other.weather) && neck.equals(other.neck);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(weather, neck);
-    }
-
-    /** Returns the change of moisture, then what it does to board, neck and channel. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {moistures, neck};
     }
 }

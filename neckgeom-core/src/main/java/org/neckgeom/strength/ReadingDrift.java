@@ -1,11 +1,10 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Test piece read on one day, blank cut on another: how far the slot comes to lie off the middle, such as
@@ -14,11 +13,11 @@ import org.neckgeom.units.LengthStyle;
  * <p>A fence set to the middle of a piece of width Wt puts the slot of a blank of width W at {@code (Wt - W)/2}: positive
  * too far from the fence. So it is half the change of width, with the other sign. Estimate, as the change is.
  */
-public final class ReadingDrift implements Answer {
+public final class ReadingDrift extends ValueAnswer {
 
     private static final Form<ReadingDrift> FORM = Form.<ReadingDrift>of("reading-drift")
-            .finds("too-far", drift -> drift.offsetMm() > 0, "Read one day, cut another: too far from the fence")
-            .finds("too-near", drift -> drift.offsetMm() < 0, "Read one day, cut another: too near the fence")
+            .finds("too-far", drift -> drift.likely().value() > 0, "Read one day, cut another: too far from the fence")
+            .finds("too-near", drift -> drift.likely().value() < 0, "Read one day, cut another: too near the fence")
             .finds("in-the-middle", "Read one day, cut another: in the middle")
             .row("offset", "offset", Likely.KIND, "positive: too far from the fence", ReadingDrift::likely)
             .row("width", "width", SizeChange.IN_ROW, "change between the days", ReadingDrift::width)
@@ -27,12 +26,9 @@ public final class ReadingDrift implements Answer {
 
     private final SizeChange width;
 
-    private ReadingDrift(SizeChange width) {
+    ReadingDrift(SizeChange width) {
+        super(width.style());
         this.width = width;
-    }
-
-    static ReadingDrift of(SizeChange width) {
-        return new ReadingDrift(width);
     }
 
     /** {@return the same for a quartersawn piece and blank, with the rings known} */
@@ -52,12 +48,7 @@ public final class ReadingDrift implements Answer {
 
     /** {@return where the slot comes to lie; its offset from the middle, positive too far from the fence} */
     public Amount<Length> offset() {
-        return width.style().amount(offsetMm());
-    }
-
-    /** {@return where the slot comes to lie; its offset from the middle in mm, positive too far from the fence} */
-    public double offsetMm() {
-        return -width.changeMm() / 2 + 0.0;
+        return likely().amount();
     }
 
     /** {@return the interval of where the slot comes to lie; where it lies in 95 of 100 pieces} */
@@ -75,23 +66,7 @@ public final class ReadingDrift implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return width.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof ReadingDrift other && width.equals(other.width);
-    }
-
-    @Override
-    public int hashCode() {
-        return width.hashCode();
-    }
-
-    /** Returns the offset, then the change of width behind it. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {width};
     }
 }

@@ -1,15 +1,15 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import java.util.Optional;
+import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
+import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
@@ -21,7 +21,7 @@ import org.neckgeom.units.Torque;
  * <p>Estimate, with the assumptions of {@link Relief}. A two-way rod bends the neck by its force times the distance of its
  * bars; a single-action rod by its force times its distance from the neutral axis, station by station.
  */
-public final class RodForce implements Answer {
+public final class RodForce extends ValueAnswer {
 
     /** Whether the rod can leave the wanted relief. */
     public enum Reach {
@@ -46,7 +46,7 @@ public final class RodForce implements Answer {
 
     private static final Form<RodForce> OBSTACLE = Form.<RodForce>of("obstacle")
             .fact("slackRelief", Likely.KIND, "under the strings alone", x -> x.slack)
-            .fact("limit", Kind.house(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limitNewton())
+            .fact("limit", Kind.house(ShopUnit.NEWTON), "greatest force of the rod", x -> x.question.limit())
             .finds("no-rod", x -> !x.question.hasRod(), "the neck has no adjustable rod")
             .finds(
                     "wrong-side",
@@ -61,7 +61,7 @@ public final class RodForce implements Answer {
     private static final Form<RodForce> FORM = Form.<RodForce>of("rod-force")
             .fact("wanted", Kind.MM, "relief, positive forward", x -> x.wanted)
             .fact("reach", Kind.code(Reach.class), "of the rod", RodForce::reach)
-            .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.armMm())
+            .fact("rodArm", Kind.MM, "between the axes of a two-way rod's bars", x -> x.question.arm())
             .finds("rod-force", "Rod for {wanted:brief} of relief: {reach}")
             .factIfAny("obstacle", Kind.answer(OBSTACLE), "why it cannot, or not on every neck", RodForce::obstructed)
             .line("because", "because", "{obstacle}")
@@ -69,12 +69,13 @@ public final class RodForce implements Answer {
             .line("force", "force", "{force}")
             .factIfAny("moment", Likely.KIND, "of a two-way rod", RodForce::moment)
             .line("moment", "moment", "{moment}")
-            .factIfAny("rodLimit", Relief.ROD_LIMIT, "at most", x -> x.likely().map(f -> x.question))
+            .factIfAny(
+                    "rodLimit", StrungNeck.ROD_LIMIT, "at most", x -> x.likely().map(f -> x.question))
             .line("rodLimit", "rod stands", "{rodLimit}")
             .row("slackRelief", "rod slack", Likely.KIND, "under the strings alone", x -> x.slack)
             .fact("hump", Kind.MM, "left beside the relief, 0 or more", x -> x.hump)
             .line("hump", "hump left", x -> x.hump > 0, "{hump:text}: the neck is an S")
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.question)
             .note(
                     "estimate",
                     x -> x.question.isTwoWay(),
@@ -83,30 +84,27 @@ public final class RodForce implements Answer {
             .note("estimate", "interval for 95 of 100 pairs of woods.")
             .note("turn-slowly", x -> x.question.hasRod(), "An eighth of a turn at a time; stop where it turns hard.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final double wanted;
-    private final LengthStyle style;
     private final Likely<Length> slack;
     private final Likely<Force> force;
     private final double hump;
 
-    private RodForce(Relief question, double wanted, LengthStyle style) {
+    static RodForce of(StrungNeck question, Quantity<Length> wanted) {
+        return new RodForce(question, HouseUnits.mm(wanted, "relief wanted"), LengthStyle.of(wanted));
+    }
+
+    private RodForce(StrungNeck question, double wanted, LengthStyle style) {
+        super(style);
         this.question = question;
         this.wanted = wanted;
-        this.style = style;
-        Relief.Bench bench = question.bench();
-        ModulusSpread spread = Relief.spread(question.neck());
-        this.slack = Likely.of(
-                spread.interval((back, board) -> bench.with(back, board).bow(0)), style.unit());
+        StrungNeck.Bench bench = question.bench();
+        this.slack = Likely.of(bench.interval(x -> x.bow(0)), style.unit());
         double[] found = question.hasRod()
-                ? spread.interval((back, board) -> bench.with(back, board).forceFor(wanted))
+                ? bench.interval(x -> x.forceFor(wanted))
                 : new double[] {Double.NaN, Double.NaN, Double.NaN};
         this.force = Likely.of(found, ShopUnit.NEWTON);
         this.hump = Double.isNaN(found[0]) ? 0 : bench.with(1, 1).hump(found[0]);
-    }
-
-    static RodForce of(Relief question, double wanted, LengthStyle style) {
-        return new RodForce(question, wanted, style);
     }
 
     /** {@return whether the rod can do it; may, or cannot} */
@@ -114,8 +112,8 @@ public final class RodForce implements Answer {
         if (!force.isWhole()) {
             return Double.isNaN(force.value()) ? Reach.CANNOT : Reach.MAY;
         }
-        double least = Math.max(question.leastForce(), -question.limitNewton());
-        double most = question.limitNewton();
+        double least = Math.max(question.leastForce(), -question.limit());
+        double most = question.limit();
         if (force.low() >= least && force.high() <= most) {
             return Reach.CAN;
         }
@@ -124,40 +122,19 @@ public final class RodForce implements Answer {
 
     /** {@return why the rod cannot do it, or not on every neck; the reason in words, nothing if it can} */
     public Optional<String> obstacle() {
-        return obstructed().map(force -> OBSTACLE.text(force, style));
+        return obstructed().map(force -> OBSTACLE.text(force, style()));
     }
 
     private Optional<RodForce> obstructed() {
         return reach() == Reach.CAN ? Optional.empty() : Optional.of(this);
     }
 
-    /**
-     * {@return the force, positive when it straightens the neck; nothing where no force leaves that relief; the force
-     * that is needed, whether or not the rod stands it}
-     */
+    /** {@return the force needed, whether or not the rod stands it; positive straightens; nothing where none does} */
     public Optional<Amount<Force>> force() {
         return Double.isNaN(force.value()) ? Optional.empty() : Optional.of(force.amount());
     }
 
-    /**
-     * {@return the force in N}
-     *
-     * @throws ArithmeticException where no force leaves that relief; {@link #force} is empty then
-     */
-    public double forceNewton() {
-        if (Double.isNaN(force.value())) {
-            throw NoAnswer.because(
-                    "rod force",
-                    "out-of-reach",
-                    "no force leaves that relief: " + obstacle().orElse("there is no rod"));
-        }
-        return force.value();
-    }
-
-    /**
-     * {@return the interval of the force; where it lies for 95 of 100 pairs of woods, nothing where part of them have
-     * no answer}
-     */
+    /** {@return where the force lies for 95 of 100 pairs of woods; nothing where part of them have no answer} */
     public Optional<Interval<Force>> interval() {
         return force.isWhole() ? Optional.of(force.interval()) : Optional.empty();
     }
@@ -169,7 +146,7 @@ public final class RodForce implements Answer {
 
     /** {@return the hump that is left beside the relief: rod and strings never undo each other exactly; 0 or more} */
     public Amount<Length> hump() {
-        return style.amount(hump);
+        return style().amount(hump);
     }
 
     /** A force that no rod of this kind can give is no answer to anyone. */
@@ -178,7 +155,7 @@ public final class RodForce implements Answer {
     }
 
     private Optional<Likely<Torque>> moment() {
-        double arm = question.armMm();
+        double arm = question.arm();
         return likely().filter(any -> question.isTwoWay())
                 .map(f -> new Likely<>(arm * f.value(), arm * f.low(), arm * f.high(), ShopUnit.NEWTON_METRE));
     }
@@ -189,25 +166,7 @@ public final class RodForce implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof RodForce other
-                && question.equals(other.question)
-                && Double.compare(wanted, other.wanted) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(question, wanted);
-    }
-
-    /** Returns whether the rod can do it, then force, what it stands, and the relief without it. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {question, wanted};
     }
 }

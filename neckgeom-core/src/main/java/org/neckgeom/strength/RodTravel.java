@@ -1,12 +1,11 @@
 package org.neckgeom.strength;
 
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How far a rod can take the relief under the strings, such as {@code from 1.6 mm to -0.5 mm}. Immutable.
@@ -14,40 +13,32 @@ import org.neckgeom.units.LengthStyle;
  * <p>Estimate, with the assumptions of {@link Relief}, at the force the rod stands: both ways for a two-way rod, from slack
  * for a single-action rod.
  */
-public final class RodTravel implements Answer {
+public final class RodTravel extends ValueAnswer {
 
     private static final Form<RodTravel> FORM = Form.<RodTravel>of("rod-travel")
-            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("neck", Kind.NAME, "its name", x -> x.question.name())
             .fact("reliefUpper", Likely.KIND, "relief, the rod slack or turned all the way forward", x -> x.most)
             .finds("rod-travel", "Rod travel of {neck}")
             .phrase("loose", x -> x.question.isTwoWay(), "rod forward")
             .phrase("loose", "rod slack")
             .line("reliefUpper", "{loose}", "{reliefUpper}")
             .row("reliefLower", "rod tight", Likely.KIND, "relief; negative where the neck is humped", x -> x.least)
-            .row("rodLimit", "rod stands", Relief.ROD_LIMIT, "at most", x -> x.question)
-            .row("straightedge", "straightedge", Relief.STRAIGHTEDGE, "where it lies", x -> x.question)
+            .row("rodLimit", "rod stands", StrungNeck.ROD_LIMIT, "at most", x -> x.question)
+            .row("straightedge", "straightedge", StrungNeck.STRAIGHTEDGE, "where it lies", x -> x.question)
             .note("estimate", "Estimate, at the force the rod stands; wood and glue may give out before.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final Likely<Length> most;
     private final Likely<Length> least;
 
-    private RodTravel(Relief question) {
+    RodTravel(StrungNeck question) {
+        super(question.style());
         this.question = question;
-        Relief.Bench bench = question.bench();
-        ModulusSpread spread = Relief.spread(question.neck());
-        double strongest = question.limitNewton();
+        StrungNeck.Bench bench = question.bench();
+        double strongest = question.limit();
         double weakest = question.isTwoWay() ? -strongest : 0;
-        this.most = Likely.of(
-                spread.interval((back, board) -> bench.with(back, board).bow(weakest)),
-                question.style().unit());
-        this.least = Likely.of(
-                spread.interval((back, board) -> bench.with(back, board).bow(strongest)),
-                question.style().unit());
-    }
-
-    static RodTravel of(Relief question) {
-        return new RodTravel(question);
+        this.most = Likely.of(bench.interval(x -> x.bow(weakest)), style().unit());
+        this.least = Likely.of(bench.interval(x -> x.bow(strongest)), style().unit());
     }
 
     /** {@return the relief with the rod slack, or a two-way rod turned all the way forward} */
@@ -76,23 +67,7 @@ public final class RodTravel implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return question.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof RodTravel other && question.equals(other.question);
-    }
-
-    @Override
-    public int hashCode() {
-        return question.hashCode();
-    }
-
-    /** Returns the relief at both ends of the travel. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {question};
     }
 }

@@ -1,11 +1,9 @@
 package org.neckgeom.strength;
 
-import java.util.Arrays;
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
@@ -19,7 +17,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Transformed section of fingerboard, wood less channel, strip and bonded bars: {@code zN = EQ/EA},
  * {@code EI = EJ - EQ^2/EA}. Exact for the moduli given; an estimate with an interval because pieces of wood differ.
  */
-public final class Section implements Answer {
+public final class Section extends ValueAnswer {
 
     private static final double NMM2_PER_NM2 = 1e6;
 
@@ -31,61 +29,48 @@ public final class Section implements Answer {
 
     /** In a row of another answer. */
     static final Kind<Section> IN_ROW = Kind.answer(Form.<Section>of("section-in-row")
-            .fact("station", Kind.MM, "from the nut", section -> section.x)
-            .fact("stiffness", STIFFNESS, "EI", section -> section)
+            .fact("station", Kind.MM, "from the nut", x -> x.x)
+            .fact("stiffness", STIFFNESS, "EI", x -> x)
             .finds("stiffness", "{stiffness} at {station:0|1} from the nut"));
 
     private static final Form<Section> FORM = Form.<Section>of("section")
-            .fact("station", Kind.MM, "from the nut", section -> section.x)
-            .fact(
-                    "neutralAxis",
-                    Likely.KIND,
-                    "over the glue face; negative in the neck's wood",
-                    section -> section.axis)
+            .fact("station", Kind.MM, "from the nut", x -> x.x)
+            .fact("neutralAxis", Likely.KIND, "over the glue face; negative in the neck's wood", x -> x.axis)
             .finds("section", "Section {station:0|1} from the nut")
-            .row("stiffness", "stiffness EI", STIFFNESS, "in bending", section -> section)
+            .row("stiffness", "stiffness EI", STIFFNESS, "in bending", x -> x)
             .line("neutralAxis", "neutral axis", "{neutralAxis} over the glue face")
             .note("estimate", "Estimate: transformed section; interval for 95 of 100 pairs of woods.");
 
     private final double x;
     private final Likely<Length> axis;
     private final double[] stiffness;
-    private final LengthStyle style;
 
     private Section(double x, Likely<Length> axis, double[] stiffness, LengthStyle style) {
+        super(style);
         this.x = x;
         this.axis = axis;
         this.stiffness = stiffness;
-        this.style = style;
     }
 
     static Section of(double x, NeckBeam beam, ModulusSpread spread, LengthStyle style) {
         SectionMoments section = new SectionMoments();
         double[] axis = spread.interval((back, board) -> {
-            sum(beam, back, board, x, section);
+            beam.stiffer(back, board).section(x, section);
             return section.neutralAxis();
         });
         double[] stiffness = spread.interval((back, board) -> {
-            sum(beam, back, board, x, section);
+            beam.stiffer(back, board).section(x, section);
             return section.bendingStiffness();
         });
         return new Section(x, Likely.of(axis, style.unit()), stiffness, style);
     }
 
-    private static void sum(NeckBeam beam, double back, double board, double x, SectionMoments into) {
-        beam.withModuli(back * beam.back().modulus(), board * beam.board().modulus())
-                .section(x, into);
-    }
-
     /** {@return the station; distance from the nut} */
     public Amount<Length> station() {
-        return style.amount(x);
+        return style().amount(x);
     }
 
-    /**
-     * {@return the height of the neutral axis over the glue face, positive in the fingerboard, negative in the neck's
-     * wood}
-     */
+    /** {@return the height of the neutral axis over the glue face, negative in the neck's wood} */
     public Amount<Length> neutralAxis() {
         return axis.amount();
     }
@@ -121,26 +106,7 @@ public final class Section implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Section other
-                && Double.compare(x, other.x) == 0
-                && axis.in(ShopUnit.MILLIMETRE).equals(other.axis.in(ShopUnit.MILLIMETRE))
-                && Arrays.equals(stiffness, other.stiffness);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(x, axis.value(), Arrays.hashCode(stiffness));
-    }
-
-    /** Returns the stiffness and the neutral axis with their intervals. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {x, axis.in(ShopUnit.MILLIMETRE), stiffness};
     }
 }

@@ -118,11 +118,6 @@ final class SectionMoments {
         return ea;
     }
 
-    /** First moment about the glue face weighted with the modulus, N mm. */
-    double firstMoment() {
-        return eq;
-    }
-
     /** Height of the neutral axis over the glue face, mm. */
     double neutralAxis() {
         return eq / ea;

@@ -9,11 +9,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * The sections of a neck from the nut to the body joint: {@code Sections.of(neck).atFret(7)}. Immutable.
@@ -21,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Fingerboard, wood less channel, strip and bonded bars as one transformed section; an unbonded rod adds nothing and
  * its channel is a void.
  */
-public final class Sections implements Answer {
+public final class Sections extends ValueAnswer {
 
     private static final int STATIONS = 241;
     private static final int PRINTED = 6;
@@ -44,6 +43,7 @@ public final class Sections implements Answer {
     private final NeckBeam beam;
 
     private Sections(NeckDesign neck, NeckBeam beam) {
+        super(neck.style());
         this.neck = neck;
         this.beam = beam;
     }
@@ -89,7 +89,7 @@ public final class Sections implements Answer {
     }
 
     private Section section(double x) {
-        return Section.of(x, beam, Relief.spread(neck), neck.style());
+        return Section.of(x, beam, NeckModel.spread(neck), neck.style());
     }
 
     /** {@return the sections at 241 even stations from the nut to the body joint; in order} */
@@ -140,23 +140,7 @@ public final class Sections implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Sections other && neck.equals(other.neck);
-    }
-
-    @Override
-    public int hashCode() {
-        return neck.hashCode();
-    }
-
-    /** Returns a few sections and the softest one; {@link #table()} has them all. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {neck};
     }
 }

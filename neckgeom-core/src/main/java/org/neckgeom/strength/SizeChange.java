@@ -4,9 +4,9 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.units.Amount;
@@ -22,7 +22,10 @@ import org.neckgeom.units.LengthStyle;
  * Estimate. Its interval takes pieces of a species to vary by 15 % in shrinkage (coefficient of variation, Wood Handbook
  * chapter 4, from memory), and as long as the rings are not known, any way they can lie.
  */
-public final class SizeChange implements Answer {
+public final class SizeChange extends ValueAnswer {
+
+    /** Moisture, in percent, above which wood neither swells nor shrinks. */
+    private static final double FIBRE_SATURATION = 30;
 
     /** Coefficient of variation of shrinkage between pieces of a species. */
     static final double SHRINKAGE_VARIATION = 0.15;
@@ -48,39 +51,38 @@ public final class SizeChange implements Answer {
             .finds("larger", x -> x.changeMm() > 0, "{size}: larger")
             .finds("no-change", "{size}: no change")
             .row("change", "change", Likely.KIND, "negative when the size shrinks", SizeChange::likely)
-            .row("moisture", "moisture", Weather.MOISTURE, "of the wood", x -> x.weather)
+            .row("moisture", "moisture", Moistures.KIND, "of the wood", x -> x.moistures)
             .row("rings", "rings", RINGS, "how the growth rings lie", x -> x)
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5 and 13-3): balance before and after, bare wood,")
             .note("estimate", "shrinkage of a piece within 29 % of its species' at 95 %.");
 
-    private final Weather weather;
+    private final Moistures moistures;
     private final double size;
     private final Wood wood;
     private final double radial;
     private final double tangential;
     private final double ringAngle;
-    private final LengthStyle style;
 
     private SizeChange(
-            Weather weather,
+            Moistures moistures,
             double size,
             Wood wood,
             double radial,
             double tangential,
             double ringAngle,
             LengthStyle style) {
-        this.weather = weather;
+        super(style);
+        this.moistures = moistures;
         this.size = size;
         this.wood = wood;
         this.radial = radial;
         this.tangential = tangential;
         this.ringAngle = ringAngle;
-        this.style = style;
     }
 
-    static SizeChange of(Weather weather, double size, Wood wood, LengthStyle style) {
+    static SizeChange of(Moistures moistures, double size, Wood wood, LengthStyle style) {
         return new SizeChange(
-                weather,
+                moistures,
                 size,
                 wood,
                 Objects.requireNonNull(wood, "wood").radialShrinkage(),
@@ -89,10 +91,7 @@ public final class SizeChange implements Answer {
                 style);
     }
 
-    /**
-     * {@return the change for a quartersawn piece: rings upright, across the size, so that it moves as along the rays;
-     * the change with the rings known}
-     */
+    /** {@return the change for a quartersawn piece: rings upright, across the size, so that it moves as the rays do} */
     public SizeChange quartersawn() {
         return withRings(Math.PI / 2);
     }
@@ -118,7 +117,7 @@ public final class SizeChange implements Answer {
     }
 
     private SizeChange withRings(double rad) {
-        return new SizeChange(weather, size, wood, radial, tangential, rad, style);
+        return new SizeChange(moistures, size, wood, radial, tangential, rad, style());
     }
 
     private boolean ringsKnown() {
@@ -126,33 +125,23 @@ public final class SizeChange implements Answer {
     }
 
     private double changeFor(double shrinkage) {
-        double share = Movement.change(
-                shrinkage, weather.before().moisturePercent(), weather.after().moisturePercent());
+        double share = changeOf(shrinkage, moistures.before(), moistures.after());
         return size * share + 0.0;
-    }
-
-    /** {@return the weather that does it} */
-    public Weather weather() {
-        return weather;
     }
 
     /** {@return the size before; more than 0} */
     public Amount<Length> before() {
-        return style.amount(size);
+        return style().amount(size);
     }
 
-    /**
-     * {@return the change, negative when the size shrinks} As long as the rings are not known, half way between radial
-     * and tangential.
-     */
+    /** {@return the change, negative when it shrinks; half way between radial and tangential for unknown rings} */
     public Amount<Length> change() {
-        return style.amount(changeMm());
+        return style().amount(changeMm());
     }
 
     /** {@return the change, negative when the size shrinks; the change in mm} */
     public double changeMm() {
-        double shrinkage =
-                ringsKnown() ? Movement.shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
+        double shrinkage = ringsKnown() ? shrinkageAcross(radial, tangential, ringAngle) : (radial + tangential) / 2;
         return changeFor(shrinkage);
     }
 
@@ -165,16 +154,48 @@ public final class SizeChange implements Answer {
         double least = Math.min(radial, tangential);
         double most = Math.max(radial, tangential);
         if (ringsKnown()) {
-            least = Movement.shrinkageAcross(radial, tangential, ringAngle);
+            least = shrinkageAcross(radial, tangential, ringAngle);
             most = least;
         }
         double spread = ModulusSpread.K95 * SHRINKAGE_VARIATION;
-        return new Likely<>(changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style.unit());
+        return new Likely<>(
+                changeMm(), changeFor(least * (1 - spread)), changeFor(most * (1 + spread)), style().unit());
     }
 
     /** {@return the size after; the size before plus the change} */
     public Amount<Length> after() {
-        return style.amount(size + changeMm());
+        return style().amount(size + changeMm());
+    }
+
+    /**
+     * Returns the change from one moisture to another as a share of the size at the first.
+     *
+     * <p>{@code S (M2 - M1)/30 / (1 - S (30 - M1)/30)}: Wood Handbook (2010) Eq. 13-3. Exactly undone by going back,
+     * which {@code C (M2 - M1)} is not. Estimate: straight line from 0 to 30 % moisture.
+     *
+     * @param shrinkage S, green to ovendry, a ratio of the green size
+     * @param fromPercent M1, moisture in percent
+     * @param toPercent M2, moisture in percent
+     */
+    static double changeOf(double shrinkage, double fromPercent, double toPercent) {
+        double from = Math.min(fromPercent, FIBRE_SATURATION);
+        double to = Math.min(toPercent, FIBRE_SATURATION);
+        // Not the ratio of two sizes less 1: a small change would lose its digits.
+        return shrinkage * (to - from) / (FIBRE_SATURATION - shrinkage * (FIBRE_SATURATION - from));
+    }
+
+    /**
+     * Returns the shrinkage in a direction across the grain: {@code ST cos^2 phi + SR sin^2 phi}. Estimate: the two are
+     * principal strains, rings flat over the piece.
+     *
+     * @param radial SR, a ratio
+     * @param tangential ST, a ratio
+     * @param ringAngle phi, from the direction measured to the growth rings, rad: 0 where the rings lie along it
+     */
+    static double shrinkageAcross(double radial, double tangential, double ringAngle) {
+        double c = StrictMath.cos(ringAngle);
+        double s = StrictMath.sin(ringAngle);
+        return tangential * c * c + radial * s * s;
     }
 
     @Override
@@ -183,31 +204,7 @@ public final class SizeChange implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    Wood wood() {
-        return wood;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SizeChange other
-                && weather.equals(other.weather)
-                && Double.compare(size, other.size) == 0
-                && wood.equals(other.wood)
-                && Double.compare(ringAngle, other.ringAngle) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(weather, size, wood, ringAngle);
-    }
-
-    /** Returns the change with its interval, then what it rests on. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {moistures, size, wood, ringAngle};
     }
 }

@@ -1,19 +1,17 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * The play of a rod in its channel before and after a change of weather, such as {@code 0.11 mm, then 0.05 mm}: negative
  * where the rod is too wide. The channel moves as the wood it was cut from; the metal keeps its size. Immutable.
  */
-public final class SlotFit implements Answer {
+public final class SlotFit extends ValueAnswer {
 
     /** How the rod fits afterwards. */
     public enum Fit {
@@ -48,13 +46,10 @@ public final class SlotFit implements Answer {
     private final SizeChange slot;
     private final double rod;
 
-    private SlotFit(SizeChange slot, double rod) {
+    SlotFit(SizeChange slot, double rod) {
+        super(slot.style());
         this.slot = slot;
         this.rod = rod;
-    }
-
-    static SlotFit of(SizeChange slot, double rod) {
-        return new SlotFit(slot, rod);
     }
 
     /** {@return the change of the channel's width} */
@@ -96,23 +91,7 @@ public final class SlotFit implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return slot.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SlotFit other && slot.equals(other.slot) && Double.compare(rod, other.rod) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(slot, rod);
-    }
-
-    /** Returns how the rod fits, then the play before and after. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {slot, rod};
     }
 }

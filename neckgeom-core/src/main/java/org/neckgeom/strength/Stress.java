@@ -1,17 +1,15 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -22,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  * strings and of a single-action rod, M their moment on the bent neck. Estimate: clear straight-grained wood under a
  * steady load. Runout, knots, the short grain of a head sawn from the plank, and a fall are not in it.
  */
-public final class Stress implements Answer {
+public final class Stress extends ValueAnswer {
 
     /** Coefficient of variation of bending strength, Wood Handbook (2010) Table 5-6; from memory. */
     private static final double STRENGTH_VARIATION = 0.16;
@@ -50,7 +48,7 @@ public final class Stress implements Answer {
     }
 
     private static final Form<Stress> FORM = Form.<Stress>of("stress")
-            .fact("neck", Kind.NAME, "its name", x -> x.question.neckName())
+            .fact("neck", Kind.NAME, "its name", x -> x.question.name())
             .fact("stress", Kind.house(ShopUnit.MEGAPASCAL), "greatest in the neck", x -> x.neck.value())
             .fact("rodForce", Kind.house(ShopUnit.NEWTON), "positive straightens the neck", x -> x.force)
             .finds("stress", "Stress in {neck}: {stress:1} in the neck")
@@ -72,27 +70,24 @@ public final class Stress implements Answer {
             .note("estimate", "Estimate: clear straight grain, steady load. Runout, knots, short grain at the head,")
             .note("estimate", "the adjuster's pocket under pressure, and a fall are not in it.");
 
-    private final Relief question;
+    private final StrungNeck question;
     private final double force;
     private final Likely<Pressure> neck;
     private final Likely<Pressure> board;
     private final double neckAt;
     private final double boardAt;
 
-    private Stress(Relief question, double force) {
+    Stress(StrungNeck question, double force) {
+        super(question.style());
         this.question = question;
         this.force = force;
         NeckBeam beam = question.beam();
-        ModulusSpread spread = Relief.spread(question.neck());
+        ModulusSpread spread = NeckModel.spread(question.neck());
         Peak middle = peak(beam, 1, 1);
         this.neckAt = middle.backAt;
         this.boardAt = middle.boardAt;
         this.neck = Likely.of(spread.interval((back, top) -> peak(beam, back, top).back), ShopUnit.MEGAPASCAL);
         this.board = Likely.of(spread.interval((back, top) -> peak(beam, back, top).board), ShopUnit.MEGAPASCAL);
-    }
-
-    static Stress of(Relief question, double force) {
-        return new Stress(question, force);
     }
 
     /** The greatest stresses of a neck, without their sign, and where they are. */
@@ -104,8 +99,7 @@ public final class Stress implements Answer {
     }
 
     private Peak peak(NeckBeam beam, double backFactor, double boardFactor) {
-        NeckBeam other = beam.withModuli(
-                backFactor * beam.back().modulus(), boardFactor * beam.board().modulus());
+        NeckBeam other = beam.stiffer(backFactor, boardFactor);
         StringPull pull = question.pull();
         RodPull rod = force == 0 ? null : question.rodPull();
         BeamScan scan = BeamScan.of(other, pull, rod, BeamScan.USUAL_PANELS);
@@ -153,7 +147,7 @@ public final class Stress implements Answer {
 
     /** {@return where the neck's wood is stressed most; distance from the nut} */
     public Amount<Length> place() {
-        return question.style().amount(neckAt);
+        return style().amount(neckAt);
     }
 
     /** {@return the greatest stress in the fingerboard, without its sign} */
@@ -189,25 +183,7 @@ public final class Stress implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return question.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Stress other
-                && question.equals(other.question)
-                && Double.compare(force, other.force) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(question, force);
-    }
-
-    /** Returns the greatest stresses, where they are, and what part of the woods' strength they are. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {question, force};
     }
 }

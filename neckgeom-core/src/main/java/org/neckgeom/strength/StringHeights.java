@@ -1,11 +1,10 @@
 package org.neckgeom.strength;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -16,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>{@link #usual()} is common practice: frets 1.1 mm, 0.4 mm at the nut, 2 mm over the middle of the scale.
  */
-public final class StringHeights implements Answer {
+public final class StringHeights extends ValueAnswer {
 
     static final Form<StringHeights> FORM = Form.<StringHeights>of("string-heights")
             .fact("fretHeight", Kind.MM, "over the fingerboard", heights -> heights.frets)
@@ -31,19 +30,15 @@ public final class StringHeights implements Answer {
     private final double frets;
     private final double atNut;
     private final double action;
-    private final LengthStyle style;
 
     private StringHeights(double frets, double atNut, double action, LengthStyle style) {
+        super(style);
         this.frets = frets;
         this.atNut = atNut;
         this.action = action;
-        this.style = style;
     }
 
-    /**
-     * {@return the usual heights, common practice; frets 1.1 mm, strings 0.4 mm over them at the nut and 2 mm at the
-     * 12th fret}
-     */
+    /** {@return the usual heights, common practice: frets 1.1 mm, strings 0.4 mm at the nut, 2 mm at the 12th fret} */
     public static StringHeights usual() {
         return USUAL;
     }
@@ -80,17 +75,17 @@ public final class StringHeights implements Answer {
 
     /** {@return the height of the frets; over the fingerboard} */
     public Amount<Length> frets() {
-        return style.amount(frets);
+        return style().amount(frets);
     }
 
     /** {@return the height of the strings over the fret tops at the nut} */
     public Amount<Length> atNut() {
-        return style.amount(atNut);
+        return style().amount(atNut);
     }
 
     /** {@return the height of the strings over the fret tops at the middle of the scale} */
     public Amount<Length> action() {
-        return style.amount(action);
+        return style().amount(action);
     }
 
     double overBoardAtNutMm() {
@@ -107,26 +102,7 @@ public final class StringHeights implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof StringHeights other
-                && Double.compare(frets, other.frets) == 0
-                && Double.compare(atNut, other.atNut) == 0
-                && Double.compare(action, other.action) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(frets, atNut, action);
-    }
-
-    /** Returns such as {@code frets 1.1 mm, strings 0.4 mm over them at the nut, 2 mm at the 12th fret}. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {frets, atNut, action};
     }
 }

@@ -8,12 +8,11 @@ import java.util.Optional;
 import javax.measure.quantity.Force;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 import org.neckgeom.units.Torque;
 
@@ -25,7 +24,7 @@ import org.neckgeom.units.Torque;
  * {@code M(x) = sum T cos s (h(x) - zN(x))}, h the string's height over the glue face and zN the neutral axis, on the
  * straight neck. Estimate through zN, which depends on the moduli of neck and fingerboard.
  */
-public final class StringLoad implements Answer {
+public final class StringLoad extends ValueAnswer {
 
     private static final Kind<Double> NEWTON = Kind.house(ShopUnit.NEWTON);
 
@@ -69,6 +68,7 @@ public final class StringLoad implements Answer {
     private final StringPull pull;
 
     private StringLoad(NeckDesign neck, StringHeights heights) {
+        super(neck.style());
         this.neck = neck;
         this.heights = heights;
         this.tensions = NeckModel.tensions(neck);
@@ -104,8 +104,7 @@ public final class StringLoad implements Answer {
         return force(totalNewton());
     }
 
-    /** {@return the pull of all strings together in N; along each string} */
-    public double totalNewton() {
+    private double totalNewton() {
         double sum = 0;
         for (double tension : tensions) {
             sum += tension * NeckModel.strings(neck).inCourse();
@@ -114,8 +113,7 @@ public final class StringLoad implements Answer {
     }
 
     /**
-     * {@return the moment the strings make about the neutral axis of the section at a fret, positive: it bows the neck
-     * forward}
+     * {@return the moment of the strings about the neutral axis at a fret, positive: bows the neck forward}
      *
      * @param fret 0 (the nut) to the fret at the body
      */
@@ -139,9 +137,8 @@ public final class StringLoad implements Answer {
         NeckBeam beam = NeckModel.beam(neck);
         double x = neck.scale().fretMm(fret);
         SectionMoments section = new SectionMoments();
-        double[] found = Relief.spread(neck).interval((back, board) -> {
-            beam.withModuli(back * beam.back().modulus(), board * beam.board().modulus())
-                    .section(x, section);
+        double[] found = NeckModel.spread(neck).interval((back, board) -> {
+            beam.stiffer(back, board).section(x, section);
             return pull.moment(x, section.neutralAxis());
         });
         return Likely.of(found, ShopUnit.NEWTON_METRE);
@@ -180,23 +177,7 @@ public final class StringLoad implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return neck.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof StringLoad other && neck.equals(other.neck) && heights.equals(other.heights);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(neck, heights);
-    }
-
-    /** Returns the total, the pull of each string, and the moment at nut, half way and body joint. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {neck, heights};
     }
 }

@@ -48,7 +48,7 @@ public enum StringMaterial {
      * @param diameter d, more than 0
      */
     public Amount<LinearDensity> plain(Quantity<Length> diameter) {
-        double kgPerM = StringTension.plainKgPerM(kgPerM3, HouseUnits.mmPositive(diameter, "string diameter"));
+        double kgPerM = plainKgPerM(kgPerM3, HouseUnits.mmPositive(diameter, "string diameter"));
         return grams(kgPerM);
     }
 
@@ -63,8 +63,7 @@ public enum StringMaterial {
     public Amount<LinearDensity> wrapped(Quantity<Length> core, StringMaterial wrap, Quantity<Length> wire) {
         double d = HouseUnits.mmPositive(core, "core diameter");
         double w = HouseUnits.mmPositive(wire, "wire diameter");
-        return grams(StringTension.plainKgPerM(kgPerM3, d)
-                + StringTension.windingKgPerM(Objects.requireNonNull(wrap, "wrap").kgPerM3, d, w));
+        return grams(plainKgPerM(kgPerM3, d) + windingKgPerM(Objects.requireNonNull(wrap, "wrap").kgPerM3, d, w));
     }
 
     double kgPerM3() {
@@ -73,5 +72,22 @@ public enum StringMaterial {
 
     private static Amount<LinearDensity> grams(double kgPerM) {
         return Amount.of(1000 * kgPerM, ShopUnit.GRAM_PER_METRE);
+    }
+
+    /** Mass per length of a plain round string: {@code rho pi d^2/4}, in kg/m from kg/m3 and mm. */
+    static double plainKgPerM(double kgPerM3, double diameterMm) {
+        double d = diameterMm / 1000;
+        return kgPerM3 * Math.PI * d * d / 4;
+    }
+
+    /**
+     * Mass per length of one close layer of round wire around a round core:
+     * {@code rho pi^2 dw (dc + dw)/4}, kg/m. Estimate: the turns touch and the wire keeps its round section; the small
+     * slope of the helix is left out.
+     */
+    static double windingKgPerM(double kgPerM3, double coreMm, double wireMm) {
+        double dc = coreMm / 1000;
+        double dw = wireMm / 1000;
+        return kgPerM3 * Math.PI * Math.PI * dw * (dc + dw) / 4;
     }
 }

@@ -7,27 +7,18 @@ import org.neckgeom.fault.Refusal;
  *
  * <p>{@code integral of u^k 2 a (1 - (u/b)^p)^(1/p) du from 0 to b = (2/p) B((k + 1)/p, 1 + 1/p) a b^(k+1)}. Exact; p = 2
  * is the half ellipse.
+ *
+ * @param area over {@code a b}
+ * @param first moment about the flat side over {@code a b^2}
+ * @param second moment about the flat side over {@code a b^3}
  */
-final class Superellipse {
+record Superellipse(double exponent, double area, double first, double second) {
 
     /** Smallest exponent: below 1 the back would be hollow. */
     static final double LEAST_EXPONENT = 1;
 
     /** Largest exponent, practically a rectangle. */
     static final double LARGEST_EXPONENT = 50;
-
-    private final double exponent;
-    private final double area;
-    private final double first;
-    private final double second;
-
-    private Superellipse(double exponent) {
-        this.exponent = exponent;
-        double q = 1 / exponent;
-        this.area = 2 * q * GammaFunction.beta(q, 1 + q);
-        this.first = 2 * q * GammaFunction.beta(2 * q, 1 + q);
-        this.second = 2 * q * GammaFunction.beta(3 * q, 1 + q);
-    }
 
     static Superellipse of(double exponent) {
         if (!(exponent >= LEAST_EXPONENT && exponent <= LARGEST_EXPONENT)) {
@@ -37,26 +28,12 @@ final class Superellipse {
                     "be between " + LEAST_EXPONENT + " and " + LARGEST_EXPONENT,
                     exponent);
         }
-        return new Superellipse(exponent);
-    }
-
-    double exponent() {
-        return exponent;
-    }
-
-    /** Area over {@code a b}. */
-    double area() {
-        return area;
-    }
-
-    /** First moment about the flat side over {@code a b^2}. */
-    double first() {
-        return first;
-    }
-
-    /** Second moment about the flat side over {@code a b^3}. */
-    double second() {
-        return second;
+        double q = 1 / exponent;
+        return new Superellipse(
+                exponent,
+                2 * q * GammaFunction.beta(q, 1 + q),
+                2 * q * GammaFunction.beta(2 * q, 1 + q),
+                2 * q * GammaFunction.beta(3 * q, 1 + q));
     }
 
     /** Returns whether the point (y, u) lies inside the curve or on it. */

@@ -3,10 +3,6 @@ package org.neckgeom.strength;
 /** A measure that changes evenly along the neck: {@code atZero + slope x}. */
 record Taper(double atZero, double slope) {
 
-    static Taper constant(double value) {
-        return new Taper(value, 0);
-    }
-
     static Taper through(double x1, double value1, double x2, double value2) {
         double slope = (value2 - value1) / (x2 - x1);
         return new Taper(value1 - slope * x1, slope);

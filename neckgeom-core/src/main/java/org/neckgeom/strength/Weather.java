@@ -32,26 +32,13 @@ public final class Weather extends Noun<Weather> {
             .fact("before", Kind.answer(Climate.FORM), "the climate before", Weather::before)
             .fact("after", Kind.answer(Climate.FORM), "the climate after", Weather::after)
             .fact("moistureChange", Kind.AMOUNT, "of the wood; negative: it dries", Weather::moistureChange)
-            .finds("dries", weather -> weather.changePercent() < 0, "Weather: wood dries")
-            .finds("takes-up-water", weather -> weather.changePercent() > 0, "Weather: wood takes up water")
+            .finds("dries", weather -> weather.moistures().change() < 0, "Weather: wood dries")
+            .finds("takes-up-water", weather -> weather.moistures().change() > 0, "Weather: wood takes up water")
             .finds("no-change", "Weather: wood stays as it is")
             .line("before", "before", "{before}")
             .line("after", "after", "{after}")
             .line("moistureChange", "change", "{moistureChange:1} moisture")
             .note("estimate", "Estimate (Wood Handbook 2010, Eq. 4-5): balance before and after, bare wood.");
-
-    static final Kind<Weather> MOISTURE = Kind.answer(Form.<Weather>of("moisture")
-            .fact(
-                    "before",
-                    Kind.AMOUNT,
-                    "moisture content, of the ovendry mass",
-                    x -> x.before().moisture())
-            .fact(
-                    "after",
-                    Kind.AMOUNT,
-                    "moisture content, of the ovendry mass",
-                    x -> x.after().moisture())
-            .finds("moisture", "{before:1} to {after:1}"));
 
     /** Its keys. */
     public static final Table<Weather> TABLE = Table.of("", "a change of weather", Weather::new);
@@ -66,13 +53,24 @@ public final class Weather extends Noun<Weather> {
     }
 
     /**
-     * {@return the climate that the change starts from; {@link Climate#to} makes it a change}
+     * {@return the weather that keeps a climate as it is; {@link #to} makes it a change}
      *
      * @param humidity relative humidity, 0 % or more and less than 100 %
      * @param temperature between -20 and 100 degrees Celsius
      */
-    public static Climate from(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
-        return Climate.of(humidity, temperature);
+    public static Weather from(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
+        Climate climate = Climate.of(humidity, temperature);
+        return between(climate, climate);
+    }
+
+    /**
+     * {@return the change from this weather's first climate to another}
+     *
+     * @param humidity relative humidity afterwards, 0 % or more and less than 100 %
+     * @param temperature afterwards, between -20 and 100 degrees Celsius
+     */
+    public Weather to(Quantity<Dimensionless> humidity, Quantity<Temperature> temperature) {
+        return between(before(), Climate.of(humidity, temperature));
     }
 
     /**
@@ -95,16 +93,13 @@ public final class Weather extends Noun<Weather> {
         return values().at(AFTER);
     }
 
-    /**
-     * {@return the change of moisture content, negative when wood dries; moisture after less moisture before, in
-     * percent of the ovendry mass}
-     */
+    /** {@return the change of the wood's moisture in percent of the ovendry mass, negative when it dries} */
     public Amount<Dimensionless> moistureChange() {
-        return Amount.of(changePercent(), ShopUnit.PERCENT);
+        return Amount.of(moistures().change(), ShopUnit.PERCENT);
     }
 
-    private double changePercent() {
-        return after().moisturePercent() - before().moisturePercent();
+    private Moistures moistures() {
+        return new Moistures(before().moisturePercent(), after().moisturePercent());
     }
 
     /**
@@ -117,19 +112,18 @@ public final class Weather extends Noun<Weather> {
      * @throws IllegalArgumentException if the wood has neither
      */
     public SizeChange across(Quantity<Length> size, Wood wood) {
-        return SizeChange.of(this, HouseUnits.mmPositive(size, "size"), wood, LengthStyle.of(size));
+        return SizeChange.of(moistures(), HouseUnits.mmPositive(size, "size"), wood, LengthStyle.of(size));
     }
 
     /**
-     * {@return how far the ends of the frets, which keep their length, come out of the edges of a fingerboard, or sink
-     * in; the fret ends against the edges}
+     * {@return the fret ends, which keep their length, against the edges of a fingerboard}
      *
      * @param boardWidth width when the fret ends were dressed flush, more than 0
      * @param wood of the fingerboard
      */
     public FretEnds fretEnds(Quantity<Length> boardWidth, Wood wood) {
         HouseUnits.mmPositive(boardWidth, "board width");
-        return FretEnds.of(across(boardWidth, wood));
+        return new FretEnds(across(boardWidth, wood));
     }
 
     /**
@@ -141,19 +135,18 @@ public final class Weather extends Noun<Weather> {
      */
     public SlotFit slotFit(Quantity<Length> slot, Quantity<Length> rod, Wood wood) {
         HouseUnits.mmPositive(slot, "slot width");
-        return SlotFit.of(across(slot, wood), HouseUnits.mmPositive(rod, "rod width"));
+        return new SlotFit(across(slot, wood), HouseUnits.mmPositive(rod, "rod width"));
     }
 
     /**
-     * {@return what it does to a centred slot when the test piece was read before and the blank is cut after; how far
-     * the slot comes to lie off the middle}
+     * {@return how far a centred slot lies off, the test piece read before and the blank cut after}
      *
      * @param width of test piece and blank before, more than 0
      * @param wood of both
      */
     public ReadingDrift readOnDifferentDays(Quantity<Length> width, Wood wood) {
         HouseUnits.mmPositive(width, "width");
-        return ReadingDrift.of(across(width, wood));
+        return new ReadingDrift(across(width, wood));
     }
 
     /**
@@ -162,7 +155,7 @@ public final class Weather extends Noun<Weather> {
      * @param neck with scale, fingerboard and its wood, and wood
      */
     public NeckWeather on(NeckDesign neck) {
-        return NeckWeather.of(this, Objects.requireNonNull(neck, "neck"));
+        return new NeckWeather(moistures(), Objects.requireNonNull(neck, "neck"));
     }
 
     @Override

@@ -10,7 +10,6 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.neckgeom.channel.SlotVerdict.Contradiction;
-import org.neckgeom.channel.SlotVerdict.Step;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.Rod;
 import org.neckgeom.shop.BenchUncertainty;
@@ -96,11 +95,11 @@ class CentringRoundsTest {
         LeafStack stack =
                 gap.leaves(FeelerSet.of(List.of(mm(0.5), mm(0.2), mm(0.01))).eachWithin(mm(0.003)));
 
-        Offset after = first(0.355).fenceMoved(stack.atCutter()).estimate();
+        Offset after = first(0.355).fenceMoved(FenceMove.by(stack)).estimate();
 
         // 0.710 at the block is 0.355 at the cutter; three leaves of 0.003/sqrt(3) at the block, half of it at the
         // cutter.
-        assertThat(gap.gapMm()).isCloseTo(0.71, within(1e-12));
+        assertThat(gap.gap().house()).isCloseTo(0.71, within(1e-12));
         assertThat(after.amountMm()).isCloseTo(0, within(1e-12));
         assertThat(after.uncertaintyMm())
                 .isCloseTo(Math.sqrt(0.0006 + 0.0004 + 3 * 0.003 * 0.003 / 3 / 4), within(1e-12));
@@ -108,16 +107,16 @@ class CentringRoundsTest {
 
     @Test
     void next_movesReadsAndCuts() {
-        assertThat(first(-0.71).next(mm(0.1)).step()).isEqualTo(Step.MOVE);
+        assertThat(first(-0.71).next(mm(0.1)).step()).isEqualTo(SlotStep.MOVE);
         CentringRounds coarse = first(-0.71).bench(BENCH.reading(mm(0.05)));
-        assertThat(coarse.next(mm(0.1)).step()).isEqualTo(Step.READ_AGAIN);
-        assertThat(twoRounds().next(mm(0.1)).step()).isEqualTo(Step.CUT);
+        assertThat(coarse.next(mm(0.1)).step()).isEqualTo(SlotStep.READ_AGAIN);
+        assertThat(twoRounds().next(mm(0.1)).step()).isEqualTo(SlotStep.CUT);
         assertThat(twoRounds().next(mm(0.1)).toString()).startsWith("cut the neck: 99.9 %");
     }
 
     @Test
     void next_foreseesTheStepAfter() {
-        assertThat(first(-0.71).next(mm(0.1)).then()).contains(Step.CUT);
+        assertThat(first(-0.71).next(mm(0.1)).then()).contains(SlotStep.CUT);
         assertThat(twoRounds().next(mm(0.1)).then()).isEmpty();
     }
 
@@ -129,14 +128,14 @@ class CentringRoundsTest {
                 .leaves(FeelerSet.metric20());
 
         // Walls alone do not place the slot in a blank of 61 mm.
-        assertThat(rounds.next(mm(0.1)).step()).isEqualTo(Step.MEASURE_PIECE);
+        assertThat(rounds.next(mm(0.1)).step()).isEqualTo(SlotStep.MEASURE_PIECE);
         CentringRounds read = CentringRounds.of(walls(-0.708).piece(mm(66)).slot(mm(6)))
                 .bench(BENCH)
                 .inBlank(mandolin(Fence.pivoting(mm(800)).fromPivot(mm(300), mm(600))))
                 .leaves(FeelerSet.metric20());
         // By hand: c = -0.708 + 33, in the blank + 1.792; at the block twice that.
         assertThat(read.next(mm(0.1)).move().towardMm()).isCloseTo(1.792, within(1e-12));
-        assertThat(read.next(mm(0.1)).gap().orElseThrow().gapMm()).isCloseTo(3.584, within(1e-12));
+        assertThat(read.next(mm(0.1)).gap().orElseThrow().gap().house()).isCloseTo(3.584, within(1e-12));
     }
 
     @Test
@@ -158,7 +157,7 @@ class CentringRoundsTest {
         SlotVerdict verdict = wrongWay.next(mm(0.3));
 
         assertThat(verdict.contradiction()).contains(Contradiction.DIRECTION);
-        assertThat(verdict.step()).isEqualTo(Step.CHECK_MOVE);
+        assertThat(verdict.step()).isEqualTo(SlotStep.CHECK_MOVE);
         assertThat(verdict.isStop()).isTrue();
     }
 
@@ -168,8 +167,8 @@ class CentringRoundsTest {
                 first(-0.71).fenceMoved(FenceMove.away(mm(0.70))).trialCut(walls(0.25));
 
         assertThat(slipped.next(mm(0.3)).contradiction()).contains(Contradiction.SETTING);
-        assertThat(slipped.next(mm(0.3)).step()).isEqualTo(Step.READ_AGAIN);
-        assertThat(slipped.readAgain(walls(0.25)).next(mm(0.3)).step()).isEqualTo(Step.TRIAL_CUT);
+        assertThat(slipped.next(mm(0.3)).step()).isEqualTo(SlotStep.READ_AGAIN);
+        assertThat(slipped.readAgain(walls(0.25)).next(mm(0.3)).step()).isEqualTo(SlotStep.TRIAL_CUT);
         // Two cuts agree: the setting is where they show it, by hand the mean of 0.25 (read twice) and 0.27.
         CentringRounds settled = slipped.readAgain(walls(0.25)).trialCut(walls(0.27));
         assertThat(settled.next(mm(0.3)).contradiction()).isEmpty();
@@ -193,7 +192,7 @@ class CentringRoundsTest {
         CentringRounds rounds = twoRounds().trialCut(wrong);
 
         assertThat(rounds.next(mm(0.1)).contradiction()).contains(Contradiction.READINGS);
-        assertThat(rounds.next(mm(0.1)).step()).isEqualTo(Step.READ_AGAIN);
+        assertThat(rounds.next(mm(0.1)).step()).isEqualTo(SlotStep.READ_AGAIN);
         assertThat(rounds.estimate()).isEqualTo(twoRounds().estimate());
         CentringRounds read =
                 rounds.readAgain(TrialCut.walls(mm(30), mm(30)).slot(mm(6)).piece(mm(66)));
@@ -247,11 +246,11 @@ class CentringRoundsTest {
                         .bench(BENCH)
                         .next(mm(0.1))
                         .step())
-                .isEqualTo(Step.TRIAL_CUT);
+                .isEqualTo(SlotStep.TRIAL_CUT);
         // By hand: half of the taper over the channel's 300 mm is 0.35 mm, 0.18 either way at best, over 0.1.
-        assertThat(CentringRounds.on(run).bench(BENCH).next(mm(0.1)).step()).isEqualTo(Step.SQUARE_EDGES);
+        assertThat(CentringRounds.on(run).bench(BENCH).next(mm(0.1)).step()).isEqualTo(SlotStep.SQUARE_EDGES);
         assertThat(CentringRounds.on(run.edgesStay()).bench(BENCH).next(mm(0.1)).step())
-                .isEqualTo(Step.TAPERED_STRIP);
+                .isEqualTo(SlotStep.TAPERED_STRIP);
         assertThatThrownBy(() -> CentringRounds.on(run).fenceMoved(FenceMove.away(mm(0.7))))
                 .hasMessageStartingWith("a fence move must follow a trial cut");
     }
@@ -266,7 +265,7 @@ class CentringRoundsTest {
         SlotVerdict verdict =
                 CentringRounds.of(walls(0)).bench(BENCH.cutScatter(mm(0.05))).next(mm(0.05));
 
-        assertThat(verdict.step()).isEqualTo(Step.CANNOT);
+        assertThat(verdict.step()).isEqualTo(SlotStep.CANNOT);
         assertThat(verdict.toString()).contains("the scatter of cuts, 0.050 mm").contains("ten trial cuts");
     }
 }

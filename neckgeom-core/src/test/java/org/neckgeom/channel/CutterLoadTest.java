@@ -28,19 +28,16 @@ class CutterLoadTest {
             .carbide();
 
     private static CutterLoad load(double feed, double turns, double depth) {
-        return CutterLoad.of(CUTTER, Wood.BLACK_WALNUT)
-                .cuttingForce(gigapascal(0.033))
-                .feed(mmPerMinute(feed), rpm(turns))
-                .pass(mm(depth));
+        return CutterLoad.of(CUTTER, Wood.BLACK_WALNUT, mmPerMinute(feed), rpm(turns), mm(depth))
+                .cuttingForce(gigapascal(0.033));
     }
 
     // pi d n and f/(n z): 1/4 in, two flutes, 18,000 rpm, 100 in/min is 359.084040305313 m/min and 0.00277777777777778
     // in.
     @Test
     void rimSpeedAndChipLoad_areTheShopFormulas() {
-        CutterLoad load = CutterLoad.of(Cutter.straight(inch(0.25)), Wood.SUGAR_MAPLE)
-                .feed(inchPerMinute(100), rpm(18000))
-                .pass(inch(0.1));
+        CutterLoad load =
+                CutterLoad.of(Cutter.straight(inch(0.25)), Wood.SUGAR_MAPLE, inchPerMinute(100), rpm(18000), inch(0.1));
 
         assertThat(load.rimSpeed().valueIn(ShopUnit.METRE_PER_SECOND) * 60)
                 .isCloseTo(359.084040305313367, within(1e-9));
@@ -55,6 +52,14 @@ class CutterLoadTest {
         assertThat(load.power().valueIn(ShopUnit.WATT)).isCloseTo(33 * 2.9 * 6 * 30 / 1000, within(1e-9));
         assertThat(load.force().house())
                 .isCloseTo(load.power().house() * 1000 / (Math.PI * 6 * 16000 / 60), within(1e-9));
+        // One edge always in the cut: the mean of k a f_z sin over half a turn is 2 k a f_z/pi.
+        assertThat(load.force().house()).isCloseTo(33 * 2.9 * load.chipLoad().house() * 2 / Math.PI, within(1e-12));
+    }
+
+    // Feed = rpm * chip load * edges (shop formula): 16,000 rpm, two edges, 0.10 mm is 3,200 mm/min.
+    @Test
+    void chipLoad_turnsTheShopFormulaRound() {
+        assertThat(load(3200, 16000, 2.9).chipLoad().house()).isCloseTo(0.10, within(1e-9));
     }
 
     static Stream<String[]> cantilevers() {
@@ -65,13 +70,13 @@ class CutterLoadTest {
     @MethodSource("cantilevers")
     void bend_isTheSteppedCantileverByVirtualWork(
             String force, String modulus, String free, String freeD, String root, String rootD, String bend) {
-        assertThat(CutterForces.bend(
+        assertThat(CutterLoad.bend(
                         Double.parseDouble(force),
                         Double.parseDouble(modulus),
                         Double.parseDouble(free),
-                        CutterForces.roundSecondMoment(Double.parseDouble(freeD)),
+                        CutterLoad.roundSecondMoment(Double.parseDouble(freeD)),
                         Double.parseDouble(root),
-                        CutterForces.roundSecondMoment(Double.parseDouble(rootD))))
+                        CutterLoad.roundSecondMoment(Double.parseDouble(rootD))))
                 .isCloseTo(Double.parseDouble(bend), within(1e-14));
     }
 
@@ -80,14 +85,13 @@ class CutterLoadTest {
         CutterLoad load = load(1800, 16000, 2.9);
 
         // The table's third case is this cutter under 3.5 N: flutes 22 mm at 4.8 mm, shank 8 mm at 12.7 mm.
-        assertThat(load.bendMm() * 3.5 / load.force().house()).isCloseTo(0.0008194627087914530204, within(1e-14));
+        assertThat(load.bend().house() * 3.5 / load.force().house()).isCloseTo(0.0008194627087914530204, within(1e-14));
     }
 
     @Test
     void slotWidth_growsByTheRunout() {
-        CutterLoad load = CutterLoad.of(CUTTER.runout(mm(0.04)), Wood.BLACK_WALNUT)
-                .feed(mmPerMinute(1800), rpm(16000))
-                .pass(mm(2));
+        CutterLoad load =
+                CutterLoad.of(CUTTER.runout(mm(0.04)), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2));
 
         assertThat(load.slotWidth().house()).isCloseTo(6.04, within(1e-12));
     }
@@ -96,9 +100,8 @@ class CutterLoadTest {
     @ParameterizedTest
     @CsvSource({"6, 24000", "25, 24000", "25.1, 18000", "50, 18000", "60, 12000", "70, 10000", "100, 10000"})
     void usualFastest_fallsWithTheDiameter(double diameter, double fastest) {
-        CutterLoad load = CutterLoad.of(Cutter.straight(mm(diameter)), Wood.BLACK_WALNUT)
-                .feed(mmPerMinute(1000), rpm(8000))
-                .pass(mm(1));
+        CutterLoad load =
+                CutterLoad.of(Cutter.straight(mm(diameter)), Wood.BLACK_WALNUT, mmPerMinute(1000), rpm(8000), mm(1));
 
         assertThat(load.usualFastest().valueIn(ShopUnit.RPM)).isCloseTo(fastest, within(1e-9));
     }

@@ -24,7 +24,7 @@ class FenceMoveTest {
         LeafStack stack = move(-0.71, 0.014).leaves(FeelerSet.metric20());
 
         assertThat(stack).hasToString("0.70 leaf, 0.010 mm short");
-        assertThat(stack.residualMm()).isCloseTo(0.01, within(1e-12));
+        assertThat(stack.residual().house()).isCloseTo(0.01, within(1e-12));
         assertThat(stack.isClose()).isTrue();
     }
 
@@ -34,7 +34,7 @@ class FenceMoveTest {
 
         // Two leaves of +-0.01, rectangular: sqrt(2) 0.01/sqrt(3).
         assertThat(stack.leaves()).hasSize(2);
-        assertThat(stack.uncertaintyMm()).isCloseTo(0.01 * Math.sqrt(2 / 3.0), within(1e-15));
+        assertThat(stack.uncertainty().house()).isCloseTo(0.01 * Math.sqrt(2 / 3.0), within(1e-15));
         assertThat(stack).hasToString("0.65 + 0.70 leaves, exact, u 0.0082 mm");
     }
 
@@ -42,7 +42,7 @@ class FenceMoveTest {
     void leaves_ofAnInchSetForAnInchMove() {
         LeafStack stack = FenceMove.of(Offset.of(thou(27.5), thou(0.5))).leaves(FeelerSet.inch26());
 
-        assertThat(stack.residualMm()).isCloseTo(0, within(1e-12));
+        assertThat(stack.residual().house()).isCloseTo(0, within(1e-12));
         assertThat(stack).hasToString("0.0025 + 0.025 leaves, exact");
     }
 
@@ -89,14 +89,14 @@ class FenceMoveTest {
         StopGap gap = move(-0.71, 0.014).at(Fence.pivoting(mm(600)).fromPivot(mm(300), mm(450)));
 
         // m B/C = 0.71 * 450/300
-        assertThat(gap.gapMm()).isCloseTo(1.065, within(1e-12));
+        assertThat(gap.gap().house()).isCloseTo(1.065, within(1e-12));
         assertThat(gap).hasToString("1.065 mm at the stop block for 0.710 mm at the cutter (1.5 to 1)");
-        assertThat(gap.leaves(FeelerSet.metric20()).heightMm()).isCloseTo(1.05, within(1e-12));
+        assertThat(gap.leaves(FeelerSet.metric20()).height().house()).isCloseTo(1.05, within(1e-12));
     }
 
     @Test
     void at_aSlidingFenceIsTheMoveItself() {
-        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gapMm()).isCloseTo(0.71, within(1e-12));
+        assertThat(move(-0.71, 0.014).at(Fence.onePiece(mm(600))).gap().house()).isCloseTo(0.71, within(1e-12));
     }
 
     @Test
@@ -147,7 +147,8 @@ class FenceMoveTest {
     @Test
     void leaves_areOneToSix() {
         assertThat(move(-0.71, 0.014).leaves(FeelerSet.metric20(), 1).leaves()).hasSize(1);
-        assertThat(move(5.4, 0.001).leaves(FeelerSet.metric20(), 6).heightMm()).isCloseTo(5.25, within(0.16));
+        assertThat(move(5.4, 0.001).leaves(FeelerSet.metric20(), 6).height().house())
+                .isCloseTo(5.25, within(0.16));
         assertThatThrownBy(() -> move(1, 0.01).leaves(FeelerSet.metric20(), 0))
                 .hasMessage("leaves in a stack must be 1 to 6, but were 0");
     }

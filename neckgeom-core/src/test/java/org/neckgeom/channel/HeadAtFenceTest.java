@@ -70,9 +70,8 @@ class HeadAtFenceTest {
     void spacer_isWhatStandsProudAndTheClearance() {
         Spacer spacer = HeadAtFence.of(HEAD, BLANK, LONG).spacer(mm(1));
 
-        assertThat(spacer.leastThicknessMm()).isCloseTo(8.5, within(1e-12));
+        assertThat(spacer.leastThickness().house()).isCloseTo(8.5, within(1e-12));
         assertThat(spacer.toString()).startsWith("parallel spacer of 8.5 mm or more on the fence side");
-        assertThat(spacer.offsetFrom(mm(0.05)).amountMm()).isEqualTo(-0.05);
         assertThat(spacer.skewFrom(mm(0.1)).offsetMmAt(0)).isCloseTo(-0.1, within(1e-12));
         assertThat(spacer.skewFrom(mm(0.1)).skew().house()).isCloseTo(Math.atan(0.1 / 640), within(1e-15));
     }
@@ -82,7 +81,7 @@ class HeadAtFenceTest {
         Spacer spacer = HeadAtFence.of(HEAD.width(mm(60)), BLANK, LONG).spacer(mm(1));
 
         assertThat(spacer.isNeeded()).isFalse();
-        assertThat(spacer.leastThicknessMm()).isZero();
+        assertThat(spacer.leastThickness().house()).isZero();
         assertThat(HeadAtFence.of(HEAD.width(mm(60)), BLANK, LONG).skew())
                 .hasToString("no skew: the head stays inside the shaft's edge");
     }
@@ -93,22 +92,22 @@ class HeadAtFenceTest {
         double h = 2 * Math.cos(pitch) - 3 * Math.sin(pitch);
         double reach = 3 * Math.cos(pitch) + 2 * Math.sin(pitch);
 
-        Rocking rocking = HeadAtFence.of(HEAD, BLANK, LONG).rocking(mm(2), mm(3));
+        Rocking rocking = HeadAtFence.of(HEAD.veneer(mm(2), mm(3)), BLANK, LONG).rocking();
 
         assertThat(rocking.height().house()).isCloseTo(h, within(1e-12));
         assertThat(rocking.shallowAt(mm(0)).house()).isCloseTo(h * 640 / (640 + reach), within(1e-12));
         assertThat(rocking.shallowAt(mm(640)).house()).isZero();
-        assertThat(HeadAtFence.of(HEAD.veneer(mm(2), mm(3)), BLANK, LONG).rocking())
-                .isEqualTo(rocking);
     }
 
     @Test
     void rocking_isNoneForAVeneerThatStopsShort() {
-        assertThat(HeadAtFence.of(HEAD, BLANK, LONG).rocking(mm(2), mm(9)).isRocking())
+        assertThat(HeadAtFence.of(HEAD.veneer(mm(2), mm(9)), BLANK, LONG)
+                        .rocking()
+                        .isRocking())
                 .isFalse();
         // On a flat head nothing short of no veneer helps.
-        assertThat(HeadAtFence.of(Head.flat(), BLANK, LONG)
-                        .rocking(mm(2), mm(9))
+        assertThat(HeadAtFence.of(Head.flat().veneer(mm(2), mm(9)), BLANK, LONG)
+                        .rocking()
                         .height()
                         .house())
                 .isEqualTo(2);

@@ -14,10 +14,10 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.neckgeom.design.Head;
+import org.neckgeom.shop.Fence;
 
 class HeadContactTest {
 
-    private static final double FAR = 1e4;
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private static Geometry polygon(double... xy) {
@@ -49,7 +49,7 @@ class HeadContactTest {
             double nut = shaft + random.nextDouble(-5, 20);
             double tip = shaft + random.nextDouble(-5, 25);
             double shaftLength = random.nextDouble(300, 600);
-            double half = random.nextBoolean() ? FAR : random.nextDouble(150, 500);
+            double half = random.nextBoolean() ? 1500 : random.nextDouble(150, 500);
             double x = random.nextDouble(0, shaftLength);
             double y = shaft / 2;
             double plan = headLength * Math.cos(Math.toRadians(pitch));
@@ -60,7 +60,7 @@ class HeadContactTest {
 
             double[] side = HeadContact.side(
                     Head.pitched(deg(pitch)).length(mm(headLength)).width(mm(tip)), nut, swing, y);
-            Riding riding = new Riding(0, shaftLength, true, half, half, 0, 0, null, side);
+            Riding riding = new Riding(0, shaftLength, true, Fence.onePiece(mm(2 * half)), null, side);
 
             assertThat(riding.at(x))
                     .as("seed " + seed + " trial " + trial + " x " + x + " half " + half)

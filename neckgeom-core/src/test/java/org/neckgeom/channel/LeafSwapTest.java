@@ -37,10 +37,8 @@ class LeafSwapTest {
             LeafSwap swap = LeafSwap.nearest(
                     Arrays.stream(micrometres).mapToDouble(v -> v / 1000.0).toArray(), target / 1000.0);
 
-            long net = Arrays.stream(swap.taken())
-                            .mapToLong(i -> micrometres[i])
-                            .sum()
-                    - Arrays.stream(swap.put()).mapToLong(i -> micrometres[i]).sum();
+            long net = Arrays.stream(swap.taken).mapToLong(i -> micrometres[i]).sum()
+                    - Arrays.stream(swap.put).mapToLong(i -> micrometres[i]).sum();
             assertThat(Math.abs(net - target))
                     .as("seed " + seed + " trial " + trial + " leaves " + Arrays.toString(micrometres) + " target "
                             + target)

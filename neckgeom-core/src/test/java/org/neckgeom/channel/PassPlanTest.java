@@ -15,9 +15,13 @@ class PassPlanTest {
     void to_givesEachPassItsGaugeBlockStep() {
         PassPlan plan = Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2));
 
-        assertThat(plan.passes().stream().mapToDouble(Pass::stepMm).toArray())
+        assertThat(plan.passes().stream()
+                        .mapToDouble(pass -> pass.step().house())
+                        .toArray())
                 .containsExactly(new double[] {2.9, 2.9, 2.9, 0.5}, within(1e-12));
-        assertThat(plan.passes().stream().mapToDouble(Pass::heightMm).toArray())
+        assertThat(plan.passes().stream()
+                        .mapToDouble(pass -> pass.height().house())
+                        .toArray())
                 .containsExactly(new double[] {2.9, 5.8, 8.7, 9.2}, within(1e-12));
         assertThat(plan.gaugeBlockSteps().get(3)).isEqualTo(mm(9.2));
         assertThat(plan.toString()).startsWith("3 x 2.9, 0.5 mm: 4 passes\n");

@@ -11,7 +11,7 @@ class PassStepsTest {
 
     @Test
     void of_makesEqualPassesAndALightLastOne() {
-        double[] steps = PassSteps.of(9.2, 3, 0.5);
+        double[] steps = Passes.steps(9.2, 3, 0.5);
 
         assertThat(steps).hasSize(4);
         assertThat(steps).containsExactly(new double[] {2.9, 2.9, 2.9, 0.5}, within(1e-12));
@@ -20,13 +20,13 @@ class PassStepsTest {
     @Test
     void of_doesNotGainAPassFromRounding() {
         // 0.1 * 3 and 0.3 differ in the last bit; on paper they are three passes.
-        assertThat(PassSteps.of(0.1 + 0.2, 0.1, 0)).hasSize(3);
-        assertThat(PassSteps.of(11.1, 3.7, 0)).hasSize(3);
+        assertThat(Passes.steps(0.1 + 0.2, 0.1, 0)).hasSize(3);
+        assertThat(Passes.steps(11.1, 3.7, 0)).hasSize(3);
     }
 
     @Test
     void of_takesOnePassWhenTheRuleAllowsIt() {
-        assertThat(PassSteps.of(2, 3, 0)).containsExactly(2);
+        assertThat(Passes.steps(2, 3, 0)).containsExactly(2);
     }
 
     @Test
@@ -38,7 +38,7 @@ class PassStepsTest {
             double most = random.nextDouble(0.2, 5);
             double last = random.nextBoolean() ? 0 : random.nextDouble(0.05, 1);
 
-            double[] steps = PassSteps.of(depth, most, last);
+            double[] steps = Passes.steps(depth, most, last);
 
             String where = "seed " + seed + " trial " + trial;
             int rough = last > 0 ? steps.length - 1 : steps.length;

@@ -3,13 +3,11 @@ package org.neckgeom.channel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.neckgeom.units.ShopUnits.deg;
 import static org.neckgeom.units.ShopUnits.inch;
 import static org.neckgeom.units.ShopUnits.mm;
 
 import org.junit.jupiter.api.Test;
 import org.neckgeom.design.Channel;
-import org.neckgeom.design.Head;
 import org.neckgeom.design.Rod;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.shop.Cutter;
@@ -58,14 +56,12 @@ class SettingUncertaintyTest {
     /** 2 thou too thick and known to half a thou: all of both goes into the offset, toward the fence. */
     @Test
     void spacer_uncertainThickness_goesIntoTheOffsetWhole() {
-        Spacer spacer = HeadAtFence.of(Head.pitched(deg(13)).width(mm(76)), BLANK, Fence.onePiece(mm(600)))
-                .spacer(mm(1));
+        BlankOnFence bare = BlankOnFence.of(BLANK, SLOT.channel(), Fence.onePiece(mm(600)));
+        BlankOnFence thicker =
+                bare.strip(Estimate.of(inch(0.002), inch(0.0005))).trialWithoutStrip();
 
-        Offset offset = spacer.offsetFrom(Estimate.of(inch(0.002), inch(0.0005)));
-
-        assertThat(offset.amountMm()).isCloseTo(-0.0508, within(1e-15));
-        assertThat(offset.uncertaintyMm()).isCloseTo(0.0127, within(1e-15));
-        assertThat(offset.isNearerTheFence()).isTrue();
+        assertThat(thicker.shiftMm(100) - bare.shiftMm(100)).isCloseTo(0.0508, within(1e-15));
+        assertThat(Math.sqrt(thicker.stripVariance())).isCloseTo(0.0127, within(1e-15));
     }
 
     @Test

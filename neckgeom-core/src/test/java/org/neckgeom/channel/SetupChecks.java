@@ -231,7 +231,8 @@ public final class SetupChecks {
         Check pass = checks.check(
                 "deepest usual pass of a 1/4 in cutter in hardwood: 1/16 in", Source.TRADE, "", Status.PRACTICE, "mm");
         pass.of("Passes.deepest");
-        pass.figure(1.5875, Passes.usualFor(Cutter.straight(inch(0.25))).deepestMm(), 1e-12);
+        pass.figure(
+                1.5875, Passes.usualFor(Cutter.straight(inch(0.25))).deepest().house(), 1e-12);
 
         SplittableRandom random = new SplittableRandom(31);
         Numerics.worst(checks, "depth of an arched floor", "L 100 to 900, arch 1e-6 to 10 mm", 1e-9, 10_000)
@@ -275,9 +276,8 @@ public final class SetupChecks {
     }
 
     private static void cutter(Checks checks) {
-        CutterLoad load = CutterLoad.of(Cutter.straight(inch(0.25)), Wood.SUGAR_MAPLE)
-                .feed(inchPerMinute(100), rpm(18_000))
-                .pass(inch(0.1));
+        CutterLoad load = CutterLoad.of(
+                Cutter.straight(inch(0.25)), Wood.SUGAR_MAPLE, inchPerMinute(100), rpm(18_000), inch(0.1));
         double feetPerMinute = load.rimSpeed().valueIn(ShopUnit.METRE_PER_SECOND) * 60 / 0.3048;
         checks.check("rim speed: v = 0.262 d n, ft/min", Source.SHOP_FORMULAS, "surface speed", Status.PUBLISHED, "")
                 .figure(0.262 * 0.25 * 18_000, feetPerMinute, 1)
@@ -302,13 +302,13 @@ public final class SetupChecks {
         for (Map<String, String> row : Rows.of("/channel/stepped-cantilever.csv")) {
             bend.relative(
                     Rows.number(row, "bend"),
-                    CutterForces.bend(
+                    CutterLoad.bend(
                             Rows.number(row, "force"),
                             Rows.number(row, "modulus"),
                             Rows.number(row, "free"),
-                            CutterForces.roundSecondMoment(Rows.number(row, "free_diameter")),
+                            CutterLoad.roundSecondMoment(Rows.number(row, "free_diameter")),
                             Rows.number(row, "root"),
-                            CutterForces.roundSecondMoment(Rows.number(row, "root_diameter"))),
+                            CutterLoad.roundSecondMoment(Rows.number(row, "root_diameter"))),
                     1e-12);
         }
         checks.check(
@@ -317,7 +317,7 @@ public final class SetupChecks {
                         "benchmark case 2, no thrust",
                         Status.PUBLISHED,
                         "in")
-                .figure(0.901, CutterForces.bend(1, 29_000, 200, 484, 136, 484), 5e-4)
+                .figure(0.901, CutterLoad.bend(1, 29_000, 200, 484, 136, 484), 5e-4)
                 .of("CutterLoad.bend");
     }
 

@@ -152,12 +152,14 @@ class SetupPropertiesTest {
             PassPlan plan = Passes.noDeeperThan(mm(most)).to(mm(depth));
             PassPlan finer = Passes.noDeeperThan(mm(stricter)).to(mm(depth));
 
-            assertThat(plan.passes().stream().mapToDouble(Pass::stepMm).sum())
+            assertThat(plan.passes().stream()
+                            .mapToDouble(pass -> pass.step().house())
+                            .sum())
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(depth, within(1e-12));
             assertThat(plan.passes())
                     .as("seed %d, case %d", SEED, i)
-                    .allMatch(pass -> pass.stepMm() <= most * (1 + 1e-12));
+                    .allMatch(pass -> pass.step().house() <= most * (1 + 1e-12));
             assertThat(finer.passes().size())
                     .as("seed %d, case %d", SEED, i)
                     .isGreaterThanOrEqualTo(plan.passes().size());
@@ -238,7 +240,8 @@ class SetupPropertiesTest {
 
             assertThat(TurnedPass.widened(told(slot), told(slot + 2 * offset))
                             .offset()
-                            .sizeMm())
+                            .size()
+                            .house())
                     .as("seed %d, case %d", SEED, i)
                     .isCloseTo(offset, within(1e-13));
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.neckgeom.text.Numbers;
 import org.neckgeom.validation.Rows;
 
 /** How often a slip is found, and how often chance looks like one: {@code slot/slips.csv} was simulated with numpy. */
@@ -60,7 +61,7 @@ class SlipsTest {
     }
 
     private static boolean isExplained(double[] read, int which, double misfit, double tolerance) {
-        return Slips.swapped(Slips.written(read[which], 2), which == 3 ? -misfit : misfit, tolerance)
+        return Slips.swapped(Numbers.fixed(read[which], 2), which == 3 ? -misfit : misfit, tolerance)
                 .isPresent();
     }
 
@@ -95,7 +96,7 @@ class SlipsTest {
         for (int i = 0; i < TRIALS; i++) {
             double[] read = widths(random);
             int which = random.nextInt(4);
-            List<Double> swaps = swaps(Slips.written(read[which], 2));
+            List<Double> swaps = swaps(Numbers.fixed(read[which], 2));
             if (swaps.isEmpty()) {
                 continue;
             }

@@ -124,7 +124,7 @@ class SlotCasesTest {
                     .section(mm(61), mm(20))
                     .outOfParallel(mm(wider))
                     .nutAt(mm(200));
-            SlotPlace place = SlotPlace.of(run(blank, Fence.onePiece(mm(600))), 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
+            SlotPlace place = run(blank, Fence.onePiece(mm(600))).place(30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
 
             assertThat(place.offsetMmAt(x)).as(row.input).isCloseTo(row.value(), within(TOLERANCE));
         }
@@ -140,8 +140,7 @@ class SlotCasesTest {
 
     @Test
     void place_liesOnTheOtherSideWhenTheOtherEdgeRides() {
-        SlotPlace place =
-                SlotPlace.of(run(blank(61, 61), Fence.onePiece(mm(600))), 30.8, 0, 0, 1, LengthStyle.MILLIMETRES);
+        SlotPlace place = run(blank(61, 61), Fence.onePiece(mm(600))).place(30.8, 0, 0, 1, LengthStyle.MILLIMETRES);
 
         assertThat(place.acrossMmAt(100, true)).isCloseTo(-0.3, within(1e-12));
         assertThat(place.acrossMmAt(100, false)).isCloseTo(0.3, within(1e-12));
@@ -156,7 +155,7 @@ class SlotCasesTest {
 
             // 400 places in a half of the fence against the reference's 20,000: the parabola's sag between them is
             // 1e-7.
-            assertThat(new Riding(-200, 440, true, 300, 300, 0, 0, edge).at(x))
+            assertThat(new Riding(-200, 440, true, Fence.onePiece(mm(600)), edge).at(x))
                     .as(row.input)
                     .isCloseTo(row.value(), within(3e-6));
         }
@@ -280,7 +279,7 @@ class SlotCasesTest {
     void place_onASplitFenceTakesOutWhatTheTrialPieceSaw() {
         for (double s : new double[] {0.1, -0.1, 1}) {
             BlankOnFence run = run(blank(61, 61), Fence.split(mm(600), mm(s)).gap(mm(20)));
-            SlotPlace place = SlotPlace.of(run, 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
+            SlotPlace place = run.place(30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
             String name = "s " + s;
             List<Row> rows = topic("split fence")
                     .filter(r -> r.quantity.equals("e of the neck") && r.input.contains(name + ";"))
@@ -294,13 +293,13 @@ class SlotCasesTest {
     @Test
     void place_onAStripOutOfParallel() {
         BlankOnFence run = run(blank(61, 61), Fence.onePiece(mm(600)));
-        SlotPlace with = SlotPlace.of(run.stripMm(5, 435, 9.00, 9.06, true), 30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
+        SlotPlace with = run.stripMm(5, 435, 9.00, 9.06, true).place(30.5, 0, 0, 1, LengthStyle.MILLIMETRES);
 
         assertThat(with.offsetMmAt(3)).isCloseTo(expected("strip", "e", "read at x 220"), within(TOLERANCE));
         assertThat(with.offsetMmAt(303.5)).isCloseTo(-0.011651, within(TOLERANCE));
         assertThat(Math.toDegrees(-with.skew().house())).isCloseTo(expected("strip", "skew", ""), within(TOLERANCE));
         BlankOnFence without = run.strip(Estimate.of(mm(9), mm(0.05))).trialWithoutStrip();
-        assertThat(SlotPlace.of(without, 40, 0, 0, 1, LengthStyle.MILLIMETRES).offsetMmAt(100))
+        assertThat(without.place(40, 0, 0, 1, LengthStyle.MILLIMETRES).offsetMmAt(100))
                 .isCloseTo(expected("strip", "e", "trial without it"), within(TOLERANCE));
         assertThat(without.stripVariance()).isCloseTo(0.0025, within(1e-12));
         assertThat(run.strip(Estimate.of(mm(9), mm(0.05))).stripVariance()).isZero();
@@ -375,7 +374,7 @@ class SlotCasesTest {
         SlotChoice choice = scenario.choice();
         SlotChoice.Chosen chosen = choice.choose();
         double[] costs = choice.costs(chosen);
-        SlotVerdict.Step step = scenario.rounds.evidence.step(chosen.step());
+        SlotStep step = scenario.rounds.evidence.step(chosen.step());
 
         assertThat(step).isEqualTo(step(given.expected.get("decision")));
         boolean zerosApart = given.input.startsWith("copied piece, slot read only");
@@ -414,13 +413,13 @@ class SlotCasesTest {
         return Double.parseDouble(figure.getValue());
     }
 
-    private static SlotVerdict.Step step(String reference) {
+    private static SlotStep step(String reference) {
         return switch (reference) {
-            case "READ" -> SlotVerdict.Step.READ_AGAIN;
-            case "TRIAL" -> SlotVerdict.Step.TRIAL_CUT;
-            case "SQUARE" -> SlotVerdict.Step.SQUARE_EDGES;
-            case "STRIP" -> SlotVerdict.Step.TAPERED_STRIP;
-            default -> SlotVerdict.Step.valueOf(reference);
+            case "READ" -> SlotStep.READ_AGAIN;
+            case "TRIAL" -> SlotStep.TRIAL_CUT;
+            case "SQUARE" -> SlotStep.SQUARE_EDGES;
+            case "STRIP" -> SlotStep.TAPERED_STRIP;
+            default -> SlotStep.valueOf(reference);
         };
     }
 
@@ -500,7 +499,6 @@ class SlotCasesTest {
                     f.moveVariance(),
                     width(3),
                     width(303.5),
-                    uw,
                     uw,
                     f.mayBePlaned(),
                     f.stripUncertainty());

@@ -101,7 +101,7 @@ class SlotChanceTest {
                     SettingState.first(middle + random.nextDouble(-0.08, 0.08), r, c, Double.POSITIVE_INFINITY);
             SettingState state = before.cut(before.mean() + random.nextDouble(-0.03, 0.03), r, c, nu);
             SlotChoice.Facts facts = new SlotChoice.Facts(
-                    state, before, i % 5 != 0, 1, 2, i % 7 == 0, r, c, 0, r, 60, 60 + taper, 0.01, 0.01, true, 0.02);
+                    state, before, i % 5 != 0, 1, 2, i % 7 == 0, r, c, 0, r, 60, 60 + taper, 0.01, true, 0.02);
             SlotChoice choice = new SlotChoice(
                     facts,
                     new SlotChance(LIMIT, PARTS[shape], SHIFTS[shape], nu),

@@ -10,7 +10,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.neckgeom.channel.SlotVerdict.Step;
 import org.neckgeom.shop.BenchUncertainty;
 import org.neckgeom.shop.TrialCut;
 
@@ -84,19 +83,19 @@ class SlotCoverageTest {
             for (int i = 0; i < MOST_STEPS; i++) {
                 SlotVerdict verdict = rounds.next(mm(limit));
                 contradicted += verdict.contradiction().isPresent() ? 1 : 0;
-                if (verdict.step() == Step.CUT) {
+                if (verdict.step() == SlotStep.CUT) {
                     cut++;
                     claimed += verdict.chance().getAsDouble();
                     good += Math.abs(setting + cutScatter * random.nextGaussian()) <= limit ? 1 : 0;
                     break;
                 }
-                if (verdict.step() == Step.READ_AGAIN) {
+                if (verdict.step() == SlotStep.READ_AGAIN) {
                     rounds = rounds.readAgain(read(place, random));
-                } else if (verdict.step() == Step.MOVE) {
+                } else if (verdict.step() == SlotStep.MOVE) {
                     double toward = verdict.move().towardMm();
                     setting -= toward + trueMove * random.nextGaussian();
                     rounds = rounds.fenceMoved(toward < 0 ? FenceMove.away(mm(-toward)) : FenceMove.toward(mm(toward)));
-                } else if (verdict.step() == Step.TRIAL_CUT) {
+                } else if (verdict.step() == SlotStep.TRIAL_CUT) {
                     place = setting + cutScatter * random.nextGaussian();
                     rounds = rounds.trialCut(read(place, random));
                 } else {

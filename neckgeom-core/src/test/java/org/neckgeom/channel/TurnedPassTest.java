@@ -16,8 +16,8 @@ class TurnedPassTest {
         UnsidedOffset offset =
                 TurnedPass.widened(mm(6.02), mm(6.31)).readWithin(mm(0.02)).offset();
 
-        assertThat(offset.sizeMm()).isCloseTo(0.145, within(1e-12));
-        assertThat(offset.uncertaintyMm()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
+        assertThat(offset.size().house()).isCloseTo(0.145, within(1e-12));
+        assertThat(offset.uncertainty().house()).isCloseTo(0.02 / Math.sqrt(2), within(1e-15));
         assertThat(offset.toString())
                 .startsWith("0.145 mm one way or the other, u 0.014 mm\n")
                 .contains("too far from the fence  turned end for end, the far wall is cut")
@@ -41,7 +41,9 @@ class TurnedPassTest {
 
             UnsidedOffset found = TurnedPass.widened(mm(d), mm(slot.getWidth())).offset();
 
-            assertThat(found.sizeMm()).as("seed " + seed + " trial " + trial).isCloseTo(Math.abs(e), within(1e-9));
+            assertThat(found.size().house())
+                    .as("seed " + seed + " trial " + trial)
+                    .isCloseTo(Math.abs(e), within(1e-9));
         }
     }
 
@@ -66,7 +68,8 @@ class TurnedPassTest {
         assertThat(TurnedPass.widened(mm(6.02), mm(6.01))
                         .readWithin(mm(0.02))
                         .offset()
-                        .sizeMm())
+                        .size()
+                        .house())
                 .isZero();
     }
 

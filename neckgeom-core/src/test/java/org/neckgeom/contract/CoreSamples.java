@@ -1,9 +1,11 @@
 package org.neckgeom.contract;
 
 import static org.neckgeom.units.ShopUnits.deg;
+import static org.neckgeom.units.ShopUnits.mmPerMinute;
 import static org.neckgeom.units.ShopUnits.newton;
 import static org.neckgeom.units.ShopUnits.percent;
 import static org.neckgeom.units.ShopUnits.pitch;
+import static org.neckgeom.units.ShopUnits.rpm;
 
 import java.util.List;
 import java.util.Map;
@@ -135,14 +137,15 @@ final class CoreSamples {
                 () -> Offset.fromWalls(mm(29.84), mm(31.26), mm(0.02)),
                 () -> FenceStep.of(Fence.split(mm(600), mm(0.3)).gap(mm(40)), mm(560)),
                 () -> HeadAtFence.of(Head.pitched(deg(13)).length(mm(185)).width(mm(76)), blank(), fence()),
-                () -> HeadAtFence.of(head(), blank(), fence()).rocking(mm(6), mm(0)),
+                () -> HeadAtFence.of(head().veneer(mm(6), mm(0)), blank(), fence())
+                        .rocking(),
                 () -> RodSlot.of(channel()),
                 () -> RodSlot.of(Channel.forRod(rod()))
                         .passes(Passes.noDeeperThan(mm(2)))
                         .creepCheck(mm(0.05)),
                 () -> SlotLine.of(Offset.of(mm(0.1), mm(0.01)), mm(20), Offset.of(mm(0.2), mm(0.01)), mm(300)),
                 () -> TurnedPass.widened(mm(6.02), mm(6.31)),
-                () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT),
+                () -> CutterLoad.of(cutter(), Wood.BLACK_WALNUT, mmPerMinute(1800), rpm(16000), mm(2)),
                 () -> Passes.noDeeperThan(mm(3)).lastPass(mm(0.5)).to(mm(9.2)),
                 () -> Scarf.at(deg(13)).shaft(mm(20)).head(mm(15)).kerf(mm(1.8)).nutLedge(mm(5)),
                 () -> Scarf.at(deg(13)),

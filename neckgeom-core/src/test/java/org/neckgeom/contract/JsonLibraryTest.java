@@ -44,7 +44,7 @@ class JsonLibraryTest {
 
         assertThat(Json.read(json)).isEqualTo(Tree.of(Map.of("job", "slot", "passes", PASSES)));
         assertThat(JACKSON.readTree(json).at("/passes/passes/1/height/value").doubleValue())
-                .isEqualTo(PASSES.passes().get(1).heightMm());
+                .isEqualTo(PASSES.passes().get(1).height().house());
     }
 
     @Test

@@ -11,8 +11,8 @@ import org.neckgeom.channel.BlankOnFence;
 import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringRounds;
 import org.neckgeom.channel.FenceMove;
+import org.neckgeom.channel.SlotStep;
 import org.neckgeom.channel.SlotVerdict;
-import org.neckgeom.channel.SlotVerdict.Step;
 import org.neckgeom.fixture.SampleNecks;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.shop.BenchUncertainty;
@@ -76,7 +76,7 @@ class MayICutTest {
             NeckPlan plan = plan(blank(wider), SHOP).trialCut(cut(27.49, 27.49, 6.02, 61.00));
 
             // Half of the taper over the 300.5 mm of the channel is over 0.2, twice the limit, whatever the fence does.
-            assertThat(plan.slot().step()).isEqualTo(Step.SQUARE_EDGES);
+            assertThat(plan.slot().step()).isEqualTo(SlotStep.SQUARE_EDGES);
             assertThat(channel(plan).outcome()).isEqualTo(Outcome.STOP);
             assertThat(channel(plan).todo()).startsWith("Plane the blank's edges parallel");
         }
@@ -136,7 +136,7 @@ class MayICutTest {
     void wallsAlone_doNotPlaceTheSlotInTheBlank() {
         NeckPlan plan = plan(blank(0.06), SHOP).trialCut(TrialCut.walls(mm(27.49), mm(27.49)));
 
-        assertThat(plan.slot().step()).isEqualTo(Step.MEASURE_PIECE);
+        assertThat(plan.slot().step()).isEqualTo(SlotStep.MEASURE_PIECE);
         assertThat(channel(plan).outcome()).isEqualTo(Outcome.OPEN);
         NeckPlan ripped = plan(blank(0.06), SHOP)
                 .trialCut(TrialCut.walls(mm(27.49), mm(27.49)).rippedWithBlank(mm(0.02)));

@@ -59,7 +59,8 @@ class BarsAddedTest {
         assertThat(bars.after().reliefMm()).isLessThan(bars.before().reliefMm());
         assertThat(bars.difference().house())
                 .isCloseTo(bars.before().reliefMm() - bars.after().reliefMm(), withinPercentage(1e-9));
-        assertThat(bars.relief()).isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)));
+        assertThat(bars.after())
+                .isEqualTo(Relief.of(SampleNecks.guitar()).withBars(BAR, mm(9)).underStrings());
     }
 
     @Test

@@ -22,14 +22,14 @@ class BeamScanTest {
 
     /** A rectangle 50 mm x 21 mm with E = 12600 MPa: I = 38587.5 mm4. */
     static NeckBeam plank(double length) {
-        return board(length, Taper.constant(50), Taper.constant(21));
+        return board(length, new Taper(50, 0), new Taper(21, 0));
     }
 
     static NeckBeam board(double length, Taper width, Taper thickness) {
         return new NeckBeam(
                 length,
                 new NeckBeam.Board(width, thickness, null, 12_600),
-                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), ELLIPSE, ELLIPSE, 12_600),
+                new NeckBeam.Back(new Taper(0, 0), new Taper(1, 0), ELLIPSE, ELLIPSE, 12_600),
                 null,
                 0,
                 List.of());
@@ -83,7 +83,7 @@ class BeamScanTest {
         double b0 = 40;
         double b1 = 0.04;
         double c = 12_600 * Math.pow(21, 3) / 12;
-        NeckBeam beam = board(400, new Taper(b0, b1), Taper.constant(21));
+        NeckBeam beam = board(400, new Taper(b0, b1), new Taper(21, 0));
 
         double rise =
                 -BeamScan.of(beam, StringPull.NONE, couple(400), 120).rod().riseAt(400);
@@ -98,7 +98,7 @@ class BeamScanTest {
         double d0 = 14;
         double d1 = 0.01;
         double c = 12_600 * 50 / 12.0;
-        NeckBeam beam = board(400, Taper.constant(50), new Taper(d0, d1));
+        NeckBeam beam = board(400, new Taper(50, 0), new Taper(d0, d1));
 
         double rise =
                 -BeamScan.of(beam, StringPull.NONE, couple(400), 120).rod().riseAt(400);
@@ -110,7 +110,7 @@ class BeamScanTest {
 
     @Test
     void of_isOfFourthOrder() {
-        NeckBeam beam = board(400, Taper.constant(50), new Taper(10, 0.03));
+        NeckBeam beam = board(400, new Taper(50, 0), new Taper(10, 0.03));
         double[] error = new double[3];
         for (int i = 0; i < 3; i++) {
             double c = 12_600 * 50 / 12.0;
@@ -161,9 +161,8 @@ class BeamScanTest {
         double thickness = 10;
         NeckBeam beam = new NeckBeam(
                 336,
-                new NeckBeam.Board(
-                        Taper.constant(12 * ei / Math.pow(thickness, 3)), Taper.constant(thickness), null, 1),
-                new NeckBeam.Back(Taper.constant(0), Taper.constant(1), ELLIPSE, ELLIPSE, 1),
+                new NeckBeam.Board(new Taper(12 * ei / Math.pow(thickness, 3), 0), new Taper(thickness, 0), null, 1),
+                new NeckBeam.Back(new Taper(0, 0), new Taper(1, 0), ELLIPSE, ELLIPSE, 1),
                 null,
                 0,
                 List.of());

@@ -25,7 +25,7 @@ class EquilibriumMoistureTest {
     @ParameterizedTest
     @MethodSource("computed")
     void percent_isTheEquation(Map<String, String> row) {
-        double moisture = EquilibriumMoisture.percent(number(row, "humidity_percent") / 100, number(row, "celsius"));
+        double moisture = Climate.moisturePercent(number(row, "humidity_percent") / 100, number(row, "celsius"));
 
         assertThat(moisture).isCloseTo(number(row, "moisture_percent"), withinPercentage(1e-11));
     }
@@ -33,7 +33,7 @@ class EquilibriumMoistureTest {
     @ParameterizedTest
     @MethodSource("printed")
     void percent_isThePrintedTable(Map<String, String> row) {
-        double moisture = EquilibriumMoisture.percent(number(row, "humidity_percent") / 100, number(row, "celsius"));
+        double moisture = Climate.moisturePercent(number(row, "humidity_percent") / 100, number(row, "celsius"));
 
         // One decimal printed, and temperatures that are rounded from Fahrenheit: half a unit and a little more.
         assertThat(moisture).isCloseTo(number(row, "moisture_percent"), within(0.065));
@@ -43,7 +43,7 @@ class EquilibriumMoistureTest {
     void percent_growsWithHumidity() {
         double before = -1;
         for (int humidity = 0; humidity < 100; humidity++) {
-            double moisture = EquilibriumMoisture.percent(humidity / 100.0, 21);
+            double moisture = Climate.moisturePercent(humidity / 100.0, 21);
             assertThat(moisture).isGreaterThan(before);
             before = moisture;
         }

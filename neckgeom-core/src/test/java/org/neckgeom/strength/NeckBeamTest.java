@@ -18,7 +18,7 @@ class NeckBeamTest {
         Superellipse half = Superellipse.of(2);
         return new NeckBeam(
                 length,
-                new NeckBeam.Board(Taper.through(0, 34, 385, 46), Taper.constant(6), Taper.constant(400), 12_300),
+                new NeckBeam.Board(Taper.through(0, 34, 385, 46), new Taper(6, 0), new Taper(400, 0), 12_300),
                 new NeckBeam.Back(
                         Taper.through(0, 17, 385, 23), Taper.through(31, 14.5, 280, 16.5), half, half, 11_600),
                 Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9)))

@@ -27,7 +27,11 @@ class RodForceTest {
             FiniteDifferenceNeck other = new FiniteDifferenceNeck(neck);
             double from = neck.scale().fretMm(1);
             for (double wanted : new double[] {0.15, 0.05, 0, -0.05}) {
-                double force = Relief.of(neck).rodForceFor(mm(wanted)).forceNewton();
+                double force = Relief.of(neck)
+                        .rodForceFor(mm(wanted))
+                        .force()
+                        .orElseThrow()
+                        .house();
 
                 assertThat(other.bow(from, neck.bodyJointMm(), force))
                         .as("%s, %s mm", neck.name(), wanted)
@@ -53,16 +57,20 @@ class RodForceTest {
     void force_ofATwoWayRodIsNegativeForMoreRelief() {
         RodForce rod = Relief.of(Necks.mandolin()).rodForceFor(mm(0.8));
 
-        assertThat(rod.forceNewton()).isNegative();
+        assertThat(rod.force().orElseThrow().house()).isNegative();
         assertThat(rod.reach()).isNotEqualTo(Reach.CANNOT);
     }
 
     @Test
     void force_goesAsTheArmOfATwoWayRod() {
         Relief relief = Relief.of(Necks.mandolin());
-        double usual = relief.rodForceFor(mm(0.1)).forceNewton();
+        double usual = relief.rodForceFor(mm(0.1)).force().orElseThrow().house();
 
-        assertThat(relief.rodArm(mm(9)).rodForceFor(mm(0.1)).forceNewton())
+        assertThat(relief.rodArm(mm(9))
+                        .rodForceFor(mm(0.1))
+                        .force()
+                        .orElseThrow()
+                        .house())
                 .isCloseTo(usual / 2, withinPercentage(1e-7));
     }
 
@@ -87,7 +95,7 @@ class RodForceTest {
     @Test
     void reach_isMayWhenItDependsOnTheWood() {
         Relief relief = Relief.of(Necks.mandolin());
-        double force = relief.rodForceFor(mm(0.1)).forceNewton();
+        double force = relief.rodForceFor(mm(0.1)).force().orElseThrow().house();
 
         RodForce rod = relief.rodStands(newton(force)).rodForceFor(mm(0.1));
 

@@ -39,7 +39,7 @@ class SectionMomentsTest {
     }
 
     static NeckBeam beam(Map<String, String> row) {
-        Taper radius = row.get("radius").isEmpty() ? null : Taper.constant(number(row, "radius"));
+        Taper radius = row.get("radius").isEmpty() ? null : new Taper(number(row, "radius"), 0);
         List<BondedBar> bars = new ArrayList<>();
         for (int i = 0; i < number(row, "bars"); i++) {
             bars.add(new BondedBar(
@@ -61,13 +61,13 @@ class SectionMomentsTest {
         return new NeckBeam(
                 300,
                 new NeckBeam.Board(
-                        Taper.constant(number(row, "board_width")),
-                        Taper.constant(number(row, "thickness")),
+                        new Taper(number(row, "board_width"), 0),
+                        new Taper(number(row, "thickness"), 0),
                         radius,
                         number(row, "board_modulus")),
                 new NeckBeam.Back(
-                        Taper.constant(number(row, "half_width")),
-                        Taper.constant(number(row, "depth")),
+                        new Taper(number(row, "half_width"), 0),
+                        new Taper(number(row, "depth"), 0),
                         Superellipse.of(number(row, "p")),
                         Superellipse.of(number(row, "p")),
                         number(row, "back_modulus")),
@@ -148,9 +148,8 @@ class SectionMomentsTest {
     void section_saysWhereTheChannelBreaksThrough() {
         NeckBeam beam = new NeckBeam(
                 300,
-                new NeckBeam.Board(Taper.constant(34), Taper.constant(6), null, 12_000),
-                new NeckBeam.Back(
-                        Taper.constant(17), Taper.constant(14.5), Superellipse.of(2), Superellipse.of(2), 12_000),
+                new NeckBeam.Board(new Taper(34, 0), new Taper(6, 0), null, 12_000),
+                new NeckBeam.Back(new Taper(17, 0), new Taper(14.5, 0), Superellipse.of(2), Superellipse.of(2), 12_000),
                 Channel.forRod(Rod.twoWay(mm(280)).section(mm(6), mm(14.4))).startingAt(mm(10)),
                 0,
                 List.of());

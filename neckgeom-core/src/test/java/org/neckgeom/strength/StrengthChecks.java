@@ -50,7 +50,7 @@ public final class StrengthChecks {
                 .figure(56.40, StringLoad.of(neck).tensions().get(1).house(), 0.005)
                 .of("StringLoad.tensions", "StringLoad.total");
         checks.check("3.50 m, 5 g/m, fifth mode 95.83 Hz", Source.OPENSTAX, "16.6", Status.PUBLISHED, "N")
-                .figure(90.00, StringTension.newton(0.005, 3500, 95.83 / 5), 0.01)
+                .figure(90.00, NeckModel.newton(0.005, 3500, 95.83 / 5), 0.01)
                 .of("StringLoad.tensions");
         checks.check("copper wire of radius 1.20 mm", Source.OPENSTAX, "16.3", Status.PUBLISHED, "g/m")
                 .figure(40, StringMaterial.COPPER.plain(mm(2.4)).valueIn(ShopUnit.GRAM_PER_METRE), 0.5)
@@ -65,13 +65,13 @@ public final class StrengthChecks {
         };
         for (double[] row : exact) {
             double kgPerM = StringMaterial.STEEL.plain(mm(row[0])).valueIn(ShopUnit.GRAM_PER_METRE) / 1000;
-            plain.relative(row[2], StringTension.newton(kgPerM, 650, row[1]), 1e-11);
+            plain.relative(row[2], NeckModel.newton(kgPerM, 650, row[1]), 1e-11);
         }
         Check pounds = checks.check(".010 and .012 plain steel on the bench", Source.TRADE, "", Status.PRACTICE, "lbf");
         pounds.of("StringLoad.tensions");
         double[][] bench = {{0.254, 648, 329.6276, 16.3}, {0.3048, 645, 329.6276, 23.3}, {0.254, 352, 659.2551, 19.3}};
         for (double[] row : bench) {
-            double pull = StringTension.newton(StringTension.plainKgPerM(7850, row[0]), row[1], row[2]);
+            double pull = NeckModel.newton(StringMaterial.plainKgPerM(7850, row[0]), row[1], row[2]);
             pounds.figure(row[3], newton(pull).valueIn(ShopUnit.POUND_FORCE), 0.06);
         }
     }
@@ -316,7 +316,7 @@ public final class StrengthChecks {
         checks.check(
                         "70 mm of flatsawn maple, 8 to 11 %",
                         Source.WOOD_HANDBOOK, "Eq. 13-3 by mpmath", Status.EXACT, "mm")
-                .relative(0.747250377399181, 70 * Movement.change(0.099, 8, 11), 1e-12)
+                .relative(0.747250377399181, 70 * SizeChange.changeOf(0.099, 8, 11), 1e-12)
                 .of("SizeChange.change");
         checks.check(
                         "57 mm of mahogany, radial and tangential",
@@ -324,8 +324,8 @@ public final class StrengthChecks {
                         "Eq. 13-3 by mpmath",
                         Status.EXACT,
                         "mm")
-                .relative(0.174846625766871, 57 * Movement.change(0.030, 8, 11), 1e-12)
-                .relative(0.240944394803767, 57 * Movement.change(0.041, 8, 11), 1e-12)
+                .relative(0.174846625766871, 57 * SizeChange.changeOf(0.030, 8, 11), 1e-12)
+                .relative(0.240944394803767, 57 * SizeChange.changeOf(0.041, 8, 11), 1e-12)
                 .of("SizeChange.change");
         Weather damp = Weather.from(percent(40), celsius(21)).to(percent(60), celsius(21));
         double rise = damp.moistureChange().house() * 100;
@@ -353,7 +353,7 @@ public final class StrengthChecks {
                     Dfp after = Numerics.ONE.subtract(Numerics.of(s)
                             .multiply(thirty.subtract(Numerics.of(to)))
                             .divide(thirty));
-                    return new Point(after.divide(before).subtract(Numerics.ONE), Movement.change(s, from, to));
+                    return new Point(after.divide(before).subtract(Numerics.ONE), SizeChange.changeOf(s, from, to));
                 })
                 .of("SizeChange.change");
     }

@@ -191,9 +191,9 @@ class StrengthPropertiesTest {
             double hertz = random.nextDouble(30, 700);
             double k = random.nextDouble(0.5, 2);
 
-            double pull = StringTension.newton(mass, scale, hertz);
+            double pull = NeckModel.newton(mass, scale, hertz);
 
-            assertThat(StringTension.newton(mass, k * scale, hertz))
+            assertThat(NeckModel.newton(mass, k * scale, hertz))
                     .as(at(i))
                     .isCloseTo(k * k * pull, withinPercentage(1e-10));
             assertThat(Math.sqrt(pull / mass) / (2 * scale / 1000)).as(at(i)).isCloseTo(hertz, withinPercentage(1e-10));

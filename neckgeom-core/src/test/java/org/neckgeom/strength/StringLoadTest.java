@@ -39,7 +39,7 @@ class StringLoadTest {
 
         assertThat(load.tensions().get(0).house()).isCloseTo(1055.00, within(0.005));
         assertThat(load.tensions().get(1).house()).isCloseTo(56.40, within(0.005));
-        assertThat(load.totalNewton()).isCloseTo(1111.40, within(0.01));
+        assertThat(load.total().house()).isCloseTo(1111.40, within(0.01));
     }
 
     @Test
@@ -66,7 +66,7 @@ class StringLoadTest {
         StringLoad load = StringLoad.of(SampleNecks.guitar());
         double[] layers = FiniteDifferenceNeck.layers(
                 SampleNecks.guitar(), SampleNecks.guitar().scale().fretMm(7));
-        double lever = load.momentAtFret(7).house() / load.totalNewton();
+        double lever = load.momentAtFret(7).house() / load.total().house();
         double x = SampleNecks.guitar().scale().fretMm(7);
         // 6.35 mm of board, frets 1.1 mm, 0.4 mm at the nut and 1.6 mm more at half the scale; strings over the crown
         // lie

@@ -15,22 +15,22 @@ class StringTensionTest {
     void newton_givesTheWorkedExampleOfTheHighString() {
         // Example "The Wave Speed of a Guitar String": mu = 3.09e-4 kg/m, T = 56.40 N, speed 427.23 m/s. Any length
         // and pitch with 2 L f equal to that speed will do.
-        assertThat(StringTension.newton(3.09e-4, 650, 427.23 / 1.3)).isCloseTo(56.40, within(0.005));
+        assertThat(NeckModel.newton(3.09e-4, 650, 427.23 / 1.3)).isCloseTo(56.40, within(0.005));
         // The same speed on mu = 5.78e-3 kg/m: 1055.00 N printed, 1054.99723336 exact.
-        assertThat(StringTension.newton(5.78e-3, 650, 427.23 / 1.3)).isCloseTo(1054.99723336, within(1e-7));
+        assertThat(NeckModel.newton(5.78e-3, 650, 427.23 / 1.3)).isCloseTo(1054.99723336, within(1e-7));
     }
 
     @Test
     void newton_givesTheWorkedExampleOfTwoSupports() {
         // 16.6 problem: 3.50 m, mu = 0.005 kg/m, 90.00 N, speed 134.16 m/s; fifth mode 95.83 Hz, so 19.166 Hz the
         // first.
-        assertThat(StringTension.newton(0.005, 3500, 95.8314847500 / 5)).isCloseTo(90, withinPercentage(1e-8));
+        assertThat(NeckModel.newton(0.005, 3500, 95.8314847500 / 5)).isCloseTo(90, withinPercentage(1e-8));
     }
 
     @Test
     void plainKgPerM_givesTheWorkedExampleOfCopperWire() {
         // 16.3 problem: copper 8920 kg/m3, radius 1.20 mm: 0.040 kg/m printed, 0.0403531293168 exact.
-        assertThat(StringTension.plainKgPerM(8920, 2.4)).isCloseTo(0.0403531293168, withinPercentage(1e-9));
+        assertThat(StringMaterial.plainKgPerM(8920, 2.4)).isCloseTo(0.0403531293168, withinPercentage(1e-9));
     }
 
     @ParameterizedTest
@@ -41,7 +41,7 @@ class StringTensionTest {
     })
     void newton_ofPlainSteelAt650IsTheExactValue(double diameter, double hertz, double newton) {
         // rho pi d^2/4 (2 L f)^2 with 7850 kg/m3, computed with 30 digits.
-        assertThat(StringTension.newton(StringTension.plainKgPerM(7850, diameter), 650, hertz))
+        assertThat(NeckModel.newton(StringMaterial.plainKgPerM(7850, diameter), 650, hertz))
                 .isCloseTo(newton, withinPercentage(1e-11));
     }
 
@@ -49,7 +49,7 @@ class StringTensionTest {
     @CsvSource({"0.254, 648, 329.6276, 16.3", "0.3048, 645, 329.6276, 23.3", "0.254, 352, 659.2551, 19.3"})
     void newton_agreesWithPoundsOnTheBench(double diameter, double scale, double hertz, double pounds) {
         // Common practice: .010 at 648 mm E4 16.3 lb, .012 at 645 mm E4 23.3 lb, .010 at 352 mm E5 19.3 lb.
-        double newton = StringTension.newton(StringTension.plainKgPerM(7850, diameter), scale, hertz);
+        double newton = NeckModel.newton(StringMaterial.plainKgPerM(7850, diameter), scale, hertz);
 
         assertThat(newton / 4.4482216152605).isCloseTo(pounds, within(0.06));
     }
@@ -59,6 +59,6 @@ class StringTensionTest {
         // One turn fills pi/4 of its square: a ring of thickness w has pi (c + w) w of area.
         double ring = Math.PI * (0.5 + 0.3) * 0.3 * 1e-6 * 8800;
 
-        assertThat(StringTension.windingKgPerM(8800, 0.5, 0.3)).isCloseTo(Math.PI / 4 * ring, withinPercentage(1e-12));
+        assertThat(StringMaterial.windingKgPerM(8800, 0.5, 0.3)).isCloseTo(Math.PI / 4 * ring, withinPercentage(1e-12));
     }
 }

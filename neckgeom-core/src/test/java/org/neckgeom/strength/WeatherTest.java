@@ -137,12 +137,13 @@ class WeatherTest {
     void fretEnds_standProudByHalfTheShrinkage() {
         FretEnds ends = WINTER.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).flatsawn();
 
-        assertThat(ends.proudMm())
+        assertThat(ends.proud().house())
                 .isCloseTo(-ends.board().changeMm() / 2, within(1e-15))
                 .isPositive();
         assertThat(ends.interval().contains(ends.proud())).isTrue();
         Weather summer = Weather.from(percent(45), celsius(21)).to(percent(70), celsius(21));
-        assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).proudMm()).isNegative();
+        assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).proud().house())
+                .isNegative();
         assertThat(summer.fretEnds(mm(56), Wood.INDIAN_ROSEWOOD).toString()).contains("sink in", "sunk in");
     }
 
@@ -165,13 +166,13 @@ class WeatherTest {
         Weather damp = Weather.from(percent(40), celsius(21)).to(percent(46), celsius(21));
         ReadingDrift drift = damp.readOnDifferentDays(mm(70), Wood.SUGAR_MAPLE);
 
-        assertThat(drift.offsetMm())
+        assertThat(drift.offset().house())
                 .isCloseTo(-drift.width().changeMm() / 2, within(1e-15))
                 .isNegative();
         assertThat(drift.width().changeMm() / (damp.moistureChange().house() * 100))
                 .isCloseTo(0.17, within(0.03));
-        assertThat(drift.quartersawn().offsetMm())
-                .isGreaterThan(drift.flatsawn().offsetMm());
+        assertThat(drift.quartersawn().offset().house())
+                .isGreaterThan(drift.flatsawn().offset().house());
         assertThat(drift.toString()).contains("too near the fence");
     }
 
@@ -180,8 +181,8 @@ class WeatherTest {
         NeckWeather neck = WINTER.on(Necks.mandolin());
 
         assertThat(neck.fretEndsAtNut().board().before().house()).isCloseTo(34, within(1e-9));
-        assertThat(neck.fretEndsAtLastFret().proudMm())
-                .isGreaterThan(neck.fretEndsAtNut().proudMm());
+        assertThat(neck.fretEndsAtLastFret().proud().house())
+                .isGreaterThan(neck.fretEndsAtNut().proud().house());
         assertThat(neck.neckAtBody().before().house()).isCloseTo(46, within(1e-9));
         assertThat(neck.slotFit()).isPresent();
         assertThat(neck.toString()).contains("fret ends", "rod's play", "Estimate");

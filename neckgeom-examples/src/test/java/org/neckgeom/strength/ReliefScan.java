@@ -15,7 +15,7 @@ public final class ReliefScan {
         Superellipse shape = Superellipse.of(power);
         beam = new NeckBeam(
                 311,
-                new NeckBeam.Board(Taper.through(0, 34, 311, 46), Taper.constant(6), Taper.constant(400), 12_300),
+                new NeckBeam.Board(Taper.through(0, 34, 311, 46), new Taper(6, 0), new Taper(400, 0), 12_300),
                 new NeckBeam.Back(
                         Taper.through(0, 17, 311, 23), Taper.through(31, 14.5, 280, 16.5), shape, shape, 11_600),
                 channel,

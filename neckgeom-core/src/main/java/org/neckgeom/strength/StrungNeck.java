@@ -1,0 +1,180 @@
+package org.neckgeom.strength;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.design.NeckDesign;
+import org.neckgeom.design.Rod;
+import org.neckgeom.form.Form;
+import org.neckgeom.form.Kind;
+import org.neckgeom.stock.Wood;
+import org.neckgeom.units.HouseUnits;
+import org.neckgeom.units.LengthStyle;
+import org.neckgeom.units.ShopUnit;
+
+/**
+ * A neck with its strings, a straightedge on it, and what its rod and its bars are taken to be: what all answers about its
+ * relief are asked of.
+ *
+ * @param heights of the strings
+ * @param fromFret of the straightedge, 0 is the nut
+ * @param toFret of the straightedge, at most the fret at the body
+ * @param arm between the axes of a two-way rod's bars, mm
+ * @param limit greatest force of the rod, N
+ * @param bar of the bonded pair, or null
+ * @param barOffCentre from the centreline to the middle of each, mm
+ */
+record StrungNeck(
+        NeckDesign neck,
+        StringHeights heights,
+        int fromFret,
+        int toFret,
+        double arm,
+        double limit,
+        @Nullable Rod bar,
+        double barOffCentre) {
+
+    /** Between which frets the straightedge lies. */
+    static final Kind<StrungNeck> STRAIGHTEDGE = Kind.answer(Form.<StrungNeck>of("straightedge")
+            .fact("fromFret", Kind.WHOLE, "0 is the nut", StrungNeck::fromFret)
+            .fact("toFret", Kind.WHOLE, "at most the fret at the body", StrungNeck::toFret)
+            .finds("from-nut", x -> x.fromFret == 0, "from the nut to fret {toFret}")
+            .finds("from-fret", "from fret {fromFret} to fret {toFret}"));
+
+    /** What the moduli of neck and fingerboard are taken to be. */
+    static final Kind<List<Wood>> WOODS = Kind.table(Form.<Wood>of("wood-modulus")
+            .fact("wood", Kind.NAME, "its name", Wood::name)
+            .fact("modulus", Kind.house(ShopUnit.GIGAPASCAL), "mean of the species", Wood::modulusMPa)
+            .fact("variation", Kind.RATIO, "standard deviation over mean", wood -> wood.modulusVariation())
+            .finds("wood", "{wood} {modulus} +- {variation:percent 0}"));
+
+    /** The greatest force of the rod. */
+    static final Kind<StrungNeck> ROD_LIMIT = Kind.answer(Form.<StrungNeck>of("rod-limit")
+            .fact("force", Kind.house(ShopUnit.NEWTON), "at most", StrungNeck::limit)
+            .factIfAny("assumedStress", Kind.house(ShopUnit.MEGAPASCAL), "on its thread", StrungNeck::assumedStress)
+            .finds("assumed", "{force:0}, assumed: {assumedStress:0} on its thread")
+            .finds("given", "{force:0}"));
+
+    /** What a threaded rod of mild steel carries, MPa on the core of its thread; from memory, on the safe side. */
+    private static final double ROD_MPA = 300;
+
+    /** Core of a thread over its full section; from memory. */
+    private static final double THREAD_CORE = 0.75;
+
+    /** Straightedge from the 1st fret to the body joint, strings at the usual heights. */
+    static StrungNeck usual(NeckDesign neck) {
+        return new StrungNeck(
+                neck,
+                StringHeights.usual(),
+                Objects.requireNonNull(neck, "neck").bodyAtFret() > 1 ? 1 : 0,
+                neck.bodyAtFret(),
+                neck.channel().map(channel -> channel.rod().heightMm() / 2).orElse(0.0),
+                usualLimit(neck),
+                null,
+                0);
+    }
+
+    /** What the rod stands unless told: its thread is as thick as one of its bars. */
+    private static double usualLimit(NeckDesign neck) {
+        Rod rod = neck.channel().map(channel -> channel.rod()).orElse(null);
+        if (rod == null || !rod.isAdjustable()) {
+            return 0;
+        }
+        double thread = rod.kind() == Rod.Kind.TWO_WAY ? Math.min(rod.widthMm(), rod.heightMm() / 2) : rod.heightMm();
+        return ROD_MPA * THREAD_CORE * Math.PI * thread * thread / 4;
+    }
+
+    private Optional<Double> assumedStress() {
+        return limit == usualLimit(neck) ? Optional.of(ROD_MPA) : Optional.empty();
+    }
+
+    String name() {
+        return neck.name();
+    }
+
+    LengthStyle style() {
+        return neck.style();
+    }
+
+    List<Wood> woods() {
+        return List.of(NeckModel.wood(neck), NeckModel.boardWood(neck));
+    }
+
+    boolean hasRod() {
+        return neck.channel().map(channel -> channel.rod().isAdjustable()).orElse(false);
+    }
+
+    boolean isTwoWay() {
+        return neck.channel()
+                .map(channel -> channel.rod().kind() == Rod.Kind.TWO_WAY)
+                .orElse(false);
+    }
+
+    /** The least force of this rod: a two-way rod works both ways. */
+    double leastForce() {
+        return isTwoWay() ? Double.NEGATIVE_INFINITY : 0;
+    }
+
+    @Nullable
+    RodPull rodPull() {
+        if (!hasRod()) {
+            return null;
+        }
+        return neck.channel()
+                .map(channel -> isTwoWay()
+                        ? new RodPull.Couple(
+                                channel.startMm(),
+                                channel.startMm() + channel.rod().lengthMm(),
+                                arm)
+                        : new RodPull.Tendon(channel))
+                .orElse(null);
+    }
+
+    NeckBeam beam() {
+        NeckBeam beam = NeckModel.beam(neck);
+        return bar == null ? beam : beam.withBars(NeckModel.pair(bar, barOffCentre));
+    }
+
+    StringPull pull() {
+        return NeckModel.pull(neck, heights);
+    }
+
+    double rodNewton(Quantity<Force> force) {
+        double newton = HouseUnits.newton(force, "rod force");
+        if (newton != 0 && !hasRod()) {
+            throw HouseUnits.refused("rod force", "no-rod", "0 N in a neck without an adjustable rod", force);
+        }
+        if (newton < leastForce()) {
+            throw HouseUnits.refused("rod force", "at-least", "0 N or more in a single-action rod", force);
+        }
+        return newton;
+    }
+
+    Bench bench() {
+        return new Bench(
+                beam(),
+                pull(),
+                rodPull(),
+                neck.scale().fretMm(fromFret),
+                neck.scale().fretMm(toFret),
+                NeckModel.spread(neck));
+    }
+
+    /** Lays the straightedge on the neck for any multiple of the two moduli. */
+    record Bench(NeckBeam beam, StringPull pull, @Nullable RodPull rod, double from, double to, ModulusSpread spread) {
+
+        Straightedge with(double backFactor, double boardFactor) {
+            BeamScan scan = BeamScan.of(beam.stiffer(backFactor, boardFactor), pull, rod, BeamScan.USUAL_PANELS);
+            return new Straightedge(scan.strings(), scan.rod(), from, to);
+        }
+
+        /** What it shows at the means, then the ends of its interval. */
+        double[] interval(ToDoubleFunction<Straightedge> shown) {
+            return spread.interval((back, board) -> shown.applyAsDouble(with(back, board)));
+        }
+    }
+}
