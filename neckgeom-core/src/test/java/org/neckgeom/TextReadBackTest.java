@@ -25,8 +25,7 @@ class TextReadBackTest {
             Map.entry("design/StringSet", 1), // reads a pitch that a user wrote
             Map.entry("form/Csv", 1), // escapes quotes in a cell
             Map.entry("form/JsonReader", 2), // reads JSON that came from outside
-            Map.entry("form/Statement", 1), // makes the meaning of a fact of its key
-            Map.entry("form/Way", 6), // reads the words in braces while the class loads
+            Map.entry("form/Way", 2), // reads the words in braces while the class loads
             Map.entry("stock/WoodTable", 1), // looks up a wood by a name that a user gave
             Map.entry("table/Faults", 1), // puts what a user wrote on one line
             Map.entry("table/Moves", 1), // parts the path of a key that has moved
@@ -35,7 +34,6 @@ class TextReadBackTest {
             Map.entry("text/Report", 1), // indents further lines
             Map.entry("units/AmountText", 4), // counts the digits of a number
             Map.entry("units/ShopUnits", 7), // reads a quantity that a user wrote
-            Map.entry("page/PlainText", 1), // wraps words
             Map.entry("page/PlanData", 1), // escapes quotes in a cell
             Map.entry("page/Style", 1), // puts colours into the style sheet
             Map.entry("plan/NeckFeature", 1), // makes a key of a constant's name

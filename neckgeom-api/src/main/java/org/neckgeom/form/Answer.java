@@ -33,4 +33,14 @@ public interface Answer {
     default RenderedAnswer rendered(LengthStyle style) {
         return Form.renderedOf(this, style);
     }
+
+    /**
+     * {@return this answer as a row of another has it; words alone where its text has a layout of its own}
+     *
+     * @param style how lengths are printed
+     */
+    default RenderedAnswer inside(LengthStyle style) {
+        RenderedAnswer inside = Form.insideOf(this, style, false);
+        return inside == null ? RenderedAnswer.words(text(style)) : inside;
+    }
 }

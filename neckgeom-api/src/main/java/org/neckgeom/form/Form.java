@@ -13,10 +13,8 @@ import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.text.Report;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
 
@@ -38,8 +36,7 @@ public final class Form<T> {
     /** What a brace names that counts the items a text leaves out. */
     static final String MORE = "more";
 
-    private static final Pattern KEY = Pattern.compile("[a-z][a-zA-Z0-9]{0,39}");
-    private static final Pattern CODE = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+    private static final int LONGEST_KEY = 40;
     private static final Set<String> TAKEN = Set.of("answer", "finding", "notes", "text", MORE);
 
     record Fact<T>(String key, Kind<?> kind, String meaning, BiFunction<T, LengthStyle, Object> from) {}
@@ -65,26 +62,13 @@ public final class Form<T> {
         void write(Facts<T> facts, boolean whole, List<RenderedAnswer.Row> rows, List<RenderedAnswer.Note> notes);
     }
 
-    /** Makes an answer's text of its report. */
-    private interface Layout<T> {
-        String of(T answer, LengthStyle style, Report report);
-    }
-
-    /** Makes the whole text from the answer, without its report. */
-    private record OwnLayout<T>(BiFunction<? super T, LengthStyle, String> text) implements Layout<T> {
-
-        @Override
-        public String of(T answer, LengthStyle style, Report report) {
-            return text.apply(answer, style);
-        }
-    }
-
     private final String name;
     private final List<Fact<T>> facts;
     private final List<Sentence<T>> phrases;
     private final List<Sentence<T>> findings;
     private final List<Part<T>> parts;
-    private final Layout<T> layout;
+    private final boolean fits;
+    private final @Nullable BiFunction<? super T, LengthStyle, String> layout;
 
     private Form(
             String name,
@@ -92,12 +76,14 @@ public final class Form<T> {
             List<Sentence<T>> phrases,
             List<Sentence<T>> findings,
             List<Part<T>> parts,
-            Layout<T> layout) {
+            boolean fits,
+            @Nullable BiFunction<? super T, LengthStyle, String> layout) {
         this.name = name;
         this.facts = facts;
         this.phrases = phrases;
         this.findings = findings;
         this.parts = parts;
+        this.fits = fits;
         this.layout = layout;
     }
 
@@ -108,23 +94,26 @@ public final class Form<T> {
      * @param name of the answer in data, lower case with hyphens, such as {@code slot-depth}
      */
     public static <T> Form<T> of(String name) {
-        return new Form<>(
-                checked(CODE, name, "name of a form"),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                (answer, style, report) -> report.toString());
+        return of(checked(name, "name of a form", Form::isCode), List.of());
+    }
+
+    private static <T> Form<T> of(String name, List<Fact<T>> facts) {
+        return new Form<>(name, facts, List.of(), List.of(), List.of(), false, null);
+    }
+
+    /** Returns the form of one finding, in words that name all of the facts there are. */
+    static <T> Form<T> of(String name, List<Fact<T>> facts, String words) {
+        return of(name, facts).finds(name, words);
     }
 
     /** Returns a code that is fit to be one. */
     static String code(String code) {
-        return checked(CODE, code, "code");
+        return checked(code, "code", Form::isCode);
     }
 
     /** Returns a key that is fit to be one and not given yet. */
     static String key(String key, boolean isGiven) {
-        checked(KEY, key, "key");
+        checked(key, "key", Form::isKey);
         if (TAKEN.contains(key) || isGiven) {
             throw Refusal.of(
                     "key of a fact",
@@ -135,8 +124,26 @@ public final class Form<T> {
         return key;
     }
 
-    private static String checked(Pattern pattern, String word, String what) {
-        if (!pattern.matcher(Objects.requireNonNull(word, what)).matches()) {
+    private static boolean isCode(String code) {
+        boolean fits = !code.isEmpty() && code.charAt(0) >= 'a' && code.charAt(code.length() - 1) != '-';
+        for (int i = 0; i < code.length() && fits; i++) {
+            char c = code.charAt(i);
+            fits = c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-' && code.charAt(i - 1) != '-';
+        }
+        return fits;
+    }
+
+    private static boolean isKey(String key) {
+        boolean fits = !key.isEmpty() && key.length() <= LONGEST_KEY && key.charAt(0) >= 'a';
+        for (int i = 0; i < key.length() && fits; i++) {
+            char c = key.charAt(i);
+            fits = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
+        }
+        return fits;
+    }
+
+    private static String checked(String word, String what, Predicate<String> fits) {
+        if (!fits.test(Objects.requireNonNull(word, what))) {
             throw Refusal.of(what, "code", "be like two-words, or like twoWords for a key", Words.quoted(word));
         }
         return word;
@@ -190,7 +197,8 @@ public final class Form<T> {
         key(key, indexOf(key) >= 0);
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(meaning, "meaning");
-        return new Form<>(name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, layout);
+        return new Form<>(
+                name, and(facts, new Fact<>(key, kind, meaning, from)), phrases, findings, parts, fits, layout);
     }
 
     /**
@@ -219,22 +227,12 @@ public final class Form<T> {
      */
     public Form<T> phrase(String name, Predicate<? super T> when, String words) {
         Objects.requireNonNull(when, "condition");
-        return phrase(name, (T answer, LengthStyle style) -> when.test(answer), words);
-    }
-
-    /**
-     * {@return the form with words that other sentences can name in braces, by a condition that knows the style}
-     *
-     * @param name in braces
-     * @param when its condition
-     * @param words with facts in braces
-     */
-    public Form<T> phrase(String name, BiPredicate<? super T, LengthStyle> when, String words) {
-        checked(KEY, name, "key");
+        checked(name, "key", Form::isKey);
         if (indexOf(name) >= 0 || TAKEN.contains(name)) {
             throw Refusal.of("name of a phrase", "once", "be no key of a fact", name);
         }
-        return new Form<>(name(), facts, and(phrases, sentence(name, when, words, false)), findings, parts, layout);
+        Sentence<T> sentence = sentence(name, (answer, style) -> when.test(answer), words, false);
+        return new Form<>(this.name, facts, and(phrases, sentence), findings, parts, fits, layout);
     }
 
     /**
@@ -244,7 +242,7 @@ public final class Form<T> {
      * @param words with facts in braces
      */
     public Form<T> phrase(String name, String words) {
-        return phrase(name, Form::always, words);
+        return phrase(name, answer -> true, words);
     }
 
     /**
@@ -294,7 +292,7 @@ public final class Form<T> {
 
     private Form<T> finding(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
         code(code);
-        return new Form<>(name, facts, phrases, and(findings, sentence(code, when, words, alone)), parts, layout);
+        return new Form<>(name, facts, phrases, and(findings, sentence(code, when, words, alone)), parts, fits, layout);
     }
 
     /**
@@ -322,7 +320,7 @@ public final class Form<T> {
     }
 
     private Form<T> line(String key, String label, BiPredicate<? super T, LengthStyle> when, String words) {
-        checked(KEY, key, "key");
+        checked(key, "key", Form::isKey);
         Template labels = template(Objects.requireNonNull(label, "label"));
         Sentence<T> sentence = sentence(key, when, words, false);
         return part(List.of(), (known, whole, rows, notes) -> {
@@ -336,13 +334,11 @@ public final class Form<T> {
     private static void addRow(
             String key, Template label, Template words, Facts<?> known, List<RenderedAnswer.Row> rows) {
         RenderedAnswer inside = words.answer(known);
-        String text = inside == null ? words.fill(known) : "";
-        String shown = text == null ? null : label.fill(known);
-        if (text != null && shown != null) {
-            rows.add(
-                    inside == null
-                            ? RenderedAnswer.Row.of(key, shown, text)
-                            : RenderedAnswer.Row.of(key, shown, inside));
+        String text = inside == null ? words.fill(known) : null;
+        RenderedAnswer answer = text == null ? inside : RenderedAnswer.words(text);
+        String shown = answer == null ? null : label.fill(known);
+        if (answer != null && shown != null) {
+            rows.add(new RenderedAnswer.Row(key, shown, answer));
         }
     }
 
@@ -485,7 +481,7 @@ public final class Form<T> {
      * {@return the form of an answer whose text is cut at the end of a line where a shell would cut it in its middle}
      */
     public Form<T> fitted() {
-        return laid((answer, style, report) -> report.fitted());
+        return new Form<>(name, facts, phrases, findings, parts, true, null);
     }
 
     /**
@@ -494,11 +490,7 @@ public final class Form<T> {
      * @param text writes the whole text of an answer in a style
      */
     public Form<T> laidOut(BiFunction<? super T, LengthStyle, String> text) {
-        return laid(new OwnLayout<>(Objects.requireNonNull(text, "text")));
-    }
-
-    private Form<T> laid(Layout<T> other) {
-        return new Form<>(name, facts, phrases, findings, parts, other);
+        return new Form<>(name, facts, phrases, findings, parts, false, Objects.requireNonNull(text, "text"));
     }
 
     private List<String> noteCodes() {
@@ -518,7 +510,7 @@ public final class Form<T> {
     }
 
     private Form<T> part(List<String> noteCodes, Writer<T> writer) {
-        return new Form<>(name, facts, phrases, findings, and(parts, new Part<>(noteCodes, writer)), layout);
+        return new Form<>(name, facts, phrases, findings, and(parts, new Part<>(noteCodes, writer)), fits, layout);
     }
 
     private Sentence<T> sentence(String code, BiPredicate<? super T, LengthStyle> when, String words, boolean alone) {
@@ -657,7 +649,14 @@ public final class Form<T> {
      * @param style how lengths are printed
      */
     public String text(T answer, LengthStyle style) {
-        return layout.of(answer, style, layout(render(answer, style)));
+        return laidOut(answer, style, render(answer, style));
+    }
+
+    private String laidOut(T answer, LengthStyle style, RenderedAnswer rendered) {
+        if (layout != null) {
+            return layout.apply(answer, style);
+        }
+        return fits ? rendered.report().fitted() : rendered.toString();
     }
 
     /**
@@ -667,14 +666,7 @@ public final class Form<T> {
      * @param style how lengths are printed
      */
     public String whole(T answer, LengthStyle style) {
-        return layout(render(answer, style, true)).toString();
-    }
-
-    static Report layout(RenderedAnswer rendered) {
-        Report report = Report.titled(rendered.finding());
-        rendered.rows().forEach(row -> report.row(row.label(), row.text()));
-        rendered.notes().forEach(note -> report.note(note.text()));
-        return report;
+        return render(answer, style, true).toString();
     }
 
     @SuppressWarnings("unchecked") // an answer gives the form of its own type
@@ -715,7 +707,7 @@ public final class Form<T> {
     /** The answer for a row of another; null where its text has a layout of its own. */
     @Nullable
     RenderedAnswer inside(T answer, LengthStyle style, boolean whole) {
-        return whole || !(layout instanceof OwnLayout) ? render(answer, style, whole) : null;
+        return whole || layout == null ? render(answer, style, whole) : null;
     }
 
     /**
@@ -749,7 +741,7 @@ public final class Form<T> {
                                 .distinct()
                                 .toList());
             }
-            data.put("text", layout.of(answer, style, layout(rendered)));
+            data.put("text", laidOut(answer, style, rendered));
         }
         return data;
     }

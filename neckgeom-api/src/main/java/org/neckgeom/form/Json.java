@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.text.Numbers;
@@ -15,8 +14,6 @@ import org.neckgeom.text.Words;
 public final class Json {
 
     private static final int MOST_INLINE = 60;
-
-    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private Json() {}
 
@@ -56,7 +53,7 @@ public final class Json {
          * @param text its digits
          */
         public Figure {
-            if (!NUMBER.matcher(Objects.requireNonNull(text, "text")).matches()) {
+            if (!JsonReader.NUMBER.matcher(Objects.requireNonNull(text, "text")).matches()) {
                 throw Refusal.of("figure", "number", "be a number as JSON writes it", Words.quoted(text));
             }
         }

@@ -20,7 +20,7 @@ final class JsonReader {
 
     private static final int LONGEST_NUMBER = 1000;
     private static final int LONGEST = 10_000_000;
-    private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
+    static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
 
     private final String text;
     private int at;

@@ -61,17 +61,16 @@ public final class Kind<V> {
 
     /** Any quantity as an amount, a length among them. */
     public static final Kind<Amount<?>> AMOUNT =
-            new Kind<>("quantity", LENGTHS, Kind::amountText, Kind::amountData, Optional::of, List.of());
+            new Kind<Amount<?>>("quantity", LENGTHS, Kind::amountText, Kind::amountData).amount(Optional::of);
 
     /** A value with its standard uncertainty. */
-    public static final Kind<Estimate<?>> ESTIMATE = new Kind<>(
-            "estimate",
-            EnumSet.complementOf(
-                    EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.CAPITAL, Mode.WHOLE, Mode.BESIDE)),
-            Kind::estimateText,
-            Kind::estimateData,
-            estimate -> Optional.of(estimate.standardUncertainty()),
-            List.of());
+    public static final Kind<Estimate<?>> ESTIMATE = new Kind<Estimate<?>>(
+                    "estimate",
+                    EnumSet.complementOf(
+                            EnumSet.of(Mode.GROUPED, Mode.COUNT, Mode.FINDING, Mode.CAPITAL, Mode.WHOLE, Mode.BESIDE)),
+                    Kind::estimateText,
+                    Kind::estimateData)
+            .amount(estimate -> Optional.of(estimate.standardUncertainty()));
 
     /** Limits, or one limit. */
     public static final Kind<Limits<?>> LIMITS = styled(
@@ -101,45 +100,29 @@ public final class Kind<V> {
             "whole",
             EnumSet.of(Mode.PLAIN, Mode.GROUPED, Mode.COUNT),
             (value, way, style, beside) -> whole(value.longValue(), way),
-            (value, style) -> value.longValue(),
-            none(),
-            List.of());
+            (value, style) -> value.longValue());
 
     /** A plain number, such as a ratio. */
     public static final Kind<Double> RATIO = new Kind<>(
-            "number",
-            DIGITS,
-            (value, way, style, beside) -> number(value, way),
-            (value, style) -> Json.number(value),
-            none(),
-            List.of());
+            "number", DIGITS, (value, way, style, beside) -> number(value, way), (value, style) -> Json.number(value));
 
     /** A probability from 0 to 1, printed as percent; a small one also in its significant digits. */
     public static final Kind<Double> PROBABILITY = new Kind<>(
             "probability",
             EnumSet.of(Mode.PLAIN, Mode.DIGITS),
             (value, way, style, beside) -> way.mode() == Mode.PLAIN ? Numbers.percent(value) : number(value, way),
-            (value, style) -> Json.number(value),
-            none(),
-            List.of());
+            (value, style) -> Json.number(value));
 
     /** A name that the user gave, or another word that is no code. */
     public static final Kind<String> NAME = new Kind<>(
-            "text",
-            EnumSet.of(Mode.PLAIN),
-            (value, way, style, beside) -> way.cut(value),
-            (value, style) -> value,
-            none(),
-            List.of());
+            "text", EnumSet.of(Mode.PLAIN), (value, way, style, beside) -> way.cut(value), (value, style) -> value);
 
     /** Yes or no. */
     public static final Kind<Boolean> FLAG = new Kind<>(
             "flag",
             EnumSet.of(Mode.PLAIN),
             (value, way, style, beside) -> value ? "yes" : "no",
-            (value, style) -> value,
-            none(),
-            List.of());
+            (value, style) -> value);
 
     /** A thing of shop, stock or design, in its own words. */
     public static final Kind<SaysLengths<?>> NOUN =
@@ -156,20 +139,16 @@ public final class Kind<V> {
                         case WHOLE -> Form.wholeOf(value, style);
                         default -> value.text(style);
                     },
-                    Form::dataOf,
-                    none(),
-                    List.of())
+                    Form::dataOf)
             .rendered((value, way, style) -> Form.insideOf(value, style, way.mode() == Mode.WHOLE));
 
     /** A value of any type, such as an answer: its first line as text; as data what it is, and else that line. */
-    public static final Kind<Object> ANY = new Kind<>(
-            "any",
-            EnumSet.of(Mode.PLAIN),
-            (value, way, style, beside) -> way.cut(firstLine(value, style)),
-            Kind::anyData,
-            none(),
-            List.of(),
-            Map.of());
+    public static final Kind<Object> ANY = new Kind<Object>(
+                    "any",
+                    EnumSet.of(Mode.PLAIN),
+                    (value, way, style, beside) -> way.cut(firstLine(value, style)),
+                    Kind::anyData)
+            .line(Map.of());
 
     /** Writes text. */
     private interface Text<V> {
@@ -202,25 +181,9 @@ public final class Kind<V> {
     private final Map<String, Object> line;
     private final Rendered<V> rendered;
 
-    private Kind(
-            String schema,
-            Set<Mode> modes,
-            Text<V> text,
-            BiFunction<V, LengthStyle, Object> data,
-            AsAmount<V> amount,
-            List<Form<?>> inside) {
-        this(schema, modes, text, data, amount, inside, ref(schema));
-    }
-
-    private Kind(
-            String schema,
-            Set<Mode> modes,
-            Text<V> text,
-            BiFunction<V, LengthStyle, Object> data,
-            AsAmount<V> amount,
-            List<Form<?>> inside,
-            Map<String, Object> line) {
-        this(schema, modes, text, data, amount, inside, line, (value, way, style) -> null);
+    /** A kind that is no amount and no answer, of a schema of its name. */
+    private Kind(String schema, Set<Mode> modes, Text<V> text, BiFunction<V, LengthStyle, Object> data) {
+        this(schema, modes, text, data, value -> Optional.empty(), List.of(), ref(schema), (value, way, style) -> null);
     }
 
     private Kind(
@@ -242,12 +205,20 @@ public final class Kind<V> {
         this.rendered = rendered;
     }
 
-    private Kind<V> rendered(Rendered<V> by) {
-        return new Kind<>(schema, modes, text, data, amount, inside, line, by);
+    private Kind<V> amount(AsAmount<V> by) {
+        return new Kind<>(schema, modes, text, data, by, inside, line, rendered);
     }
 
-    private static <V> AsAmount<V> none() {
-        return value -> Optional.empty();
+    private Kind<V> inside(List<Form<?>> forms) {
+        return new Kind<>(schema, modes, text, data, amount, forms, line, rendered);
+    }
+
+    private Kind<V> line(Map<String, Object> stated) {
+        return new Kind<>(schema, modes, text, data, amount, inside, stated, rendered);
+    }
+
+    private Kind<V> rendered(Rendered<V> by) {
+        return new Kind<>(schema, modes, text, data, amount, inside, line, by);
     }
 
     private static Map<String, Object> ref(String name) {
@@ -262,13 +233,12 @@ public final class Kind<V> {
      */
     public static <Q extends Quantity<Q>> Kind<Double> house(ShopUnit<Q> shown) {
         boolean length = Objects.requireNonNull(shown, "unit").kind() == (Class<?>) Length.class;
-        return new Kind<>(
-                "quantity",
-                length ? LENGTHS : QUANTITIES,
-                (value, way, style, beside) -> amountText(Amount.ofHouse(value, shown), way, style, beside),
-                (value, style) -> amountData(Amount.ofHouse(value, shown), style),
-                value -> Optional.of(Amount.ofHouse(value, shown)),
-                List.of());
+        return new Kind<Double>(
+                        "quantity",
+                        length ? LENGTHS : QUANTITIES,
+                        (value, way, style, beside) -> amountText(Amount.ofHouse(value, shown), way, style, beside),
+                        (value, style) -> amountData(Amount.ofHouse(value, shown), style))
+                .amount(value -> Optional.of(Amount.ofHouse(value, shown)));
     }
 
     /**
@@ -284,15 +254,14 @@ public final class Kind<V> {
         }
         List<String> codes =
                 Arrays.stream(type.getEnumConstants()).map(Kind::codeOf).toList();
-        return new Kind<>(
-                "code",
-                EnumSet.of(Mode.PLAIN),
-                (value, way, style, beside) ->
-                        value.toString().equals(value.name()) ? codeOf(value).replace('-', ' ') : value.toString(),
-                (value, style) -> codeOf(value),
-                none(),
-                List.of(),
-                Map.of("enum", codes));
+        return new Kind<E>(
+                        "code",
+                        EnumSet.of(Mode.PLAIN),
+                        (value, way, style, beside) -> value.toString().equals(value.name())
+                                ? codeOf(value).replace('-', ' ')
+                                : value.toString(),
+                        (value, style) -> codeOf(value))
+                .line(Map.of("enum", codes));
     }
 
     /** Such as {@code two-way} for {@code TWO_WAY}. */
@@ -314,9 +283,8 @@ public final class Kind<V> {
                         (value, way, style, beside) -> way.mode() == Mode.FINDING
                                 ? form.render(value, style).finding()
                                 : form.text(value, style),
-                        form::data,
-                        none(),
-                        List.of(form))
+                        form::data)
+                .inside(List.of(form))
                 .rendered((value, way, style) -> form.inside(value, style, false));
     }
 
@@ -328,23 +296,23 @@ public final class Kind<V> {
      */
     public static <V> Kind<List<V>> list(Kind<V> one) {
         Objects.requireNonNull(one, "kind");
-        return new Kind<>(
-                one.schema,
-                one.modes,
-                (list, way, style, beside) -> {
-                    Way each = way.once() ? way.withoutUnit() : way;
-                    List<String> texts = list.stream()
-                            .limit(way.first())
-                            .map(value -> one.text.of(value, each, style, beside))
-                            .filter(Objects::nonNull)
-                            .toList();
-                    return joined(texts, way.last()) + (way.once() ? one.unitAndRest(list, way, style) : "");
-                },
-                (list, style) ->
-                        list.stream().map(value -> one.data.apply(value, style)).toList(),
-                none(),
-                one.inside,
-                Map.of("type", "array", "items", one.line));
+        return new Kind<List<V>>(
+                        one.schema,
+                        one.modes,
+                        (list, way, style, beside) -> {
+                            Way each = way.once() ? way.withoutUnit() : way;
+                            List<String> texts = list.stream()
+                                    .limit(way.first())
+                                    .map(value -> one.text.of(value, each, style, beside))
+                                    .filter(Objects::nonNull)
+                                    .toList();
+                            return joined(texts, way.last()) + (way.once() ? one.unitAndRest(list, way, style) : "");
+                        },
+                        (list, style) -> list.stream()
+                                .map(value -> one.data.apply(value, style))
+                                .toList())
+                .inside(one.inside)
+                .line(Map.of("type", "array", "items", one.line));
     }
 
     /**
@@ -356,19 +324,18 @@ public final class Kind<V> {
      */
     public static <V> Kind<List<V>> shortList(Kind<V> one) {
         Kind<List<V>> whole = list(one);
-        return new Kind<>(
-                one.schema,
-                EnumSet.of(Mode.PLAIN),
-                (list, way, style, beside) -> list.isEmpty()
-                        ? null
-                        : Names.shortList(list.stream()
-                                .map(value -> one.text.of(value, way, style, beside))
-                                .filter(Objects::nonNull)
-                                .toList()),
-                whole.data,
-                none(),
-                one.inside,
-                whole.line);
+        return new Kind<List<V>>(
+                        one.schema,
+                        EnumSet.of(Mode.PLAIN),
+                        (list, way, style, beside) -> list.isEmpty()
+                                ? null
+                                : Names.shortList(list.stream()
+                                        .map(value -> one.text.of(value, way, style, beside))
+                                        .filter(Objects::nonNull)
+                                        .toList()),
+                        whole.data)
+                .inside(one.inside)
+                .line(whole.line);
     }
 
     /**
@@ -395,14 +362,12 @@ public final class Kind<V> {
             Map<String, ?> schema) {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(data, "data");
-        return new Kind<>(
-                "own",
-                EnumSet.of(Mode.PLAIN),
-                (value, way, style, beside) -> text.apply(value, style),
-                data::apply,
-                none(),
-                List.of(),
-                new LinkedHashMap<>(Objects.requireNonNull(schema, "schema")));
+        return new Kind<V>(
+                        "own",
+                        EnumSet.of(Mode.PLAIN),
+                        (value, way, style, beside) -> text.apply(value, style),
+                        data::apply)
+                .line(new LinkedHashMap<>(Objects.requireNonNull(schema, "schema")));
     }
 
     private static String joined(List<String> texts, String last) {
@@ -431,9 +396,7 @@ public final class Kind<V> {
                 EnumSet.of(Mode.PLAIN),
                 (value, way, style, beside) -> shown.of(value, way, way.table() ? style.inTables() : style)
                         .toString(),
-                data,
-                none(),
-                List.of());
+                data);
     }
 
     boolean takes(Way way) {

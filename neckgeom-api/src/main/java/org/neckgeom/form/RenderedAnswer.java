@@ -2,7 +2,8 @@ package org.neckgeom.form;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
+import org.neckgeom.text.Names;
+import org.neckgeom.text.Report;
 
 /**
  * An answer in words, in one style of length, ready to be laid out by a console or a page.
@@ -25,13 +26,17 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
     public RenderedAnswer {
         Objects.requireNonNull(code, "code");
         Objects.requireNonNull(finding, "finding");
-        rows = all(Objects.requireNonNull(rows, "rows"), "row");
-        notes = all(Objects.requireNonNull(notes, "notes"), "note");
+        rows = Names.all(rows, "row");
+        notes = Names.all(notes, "note");
     }
 
-    private static <E> List<E> all(List<E> list, String one) {
-        list.forEach(element -> Objects.requireNonNull(element, one));
-        return List.copyOf(list);
+    /**
+     * {@return words alone; a finding of the code {@code words}}
+     *
+     * @param text one line or more
+     */
+    public static RenderedAnswer words(String text) {
+        return new RenderedAnswer("words", text, List.of(), List.of());
     }
 
     /**
@@ -39,46 +44,26 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
      *
      * @param key of the fact or line, stable; rows of a table share its key
      * @param label what it is, in words; may be empty
-     * @param text its value with unit
-     * @param answer the answer that the value is, where it is one whole answer; its text is that of the row
+     * @param answer its value with unit, or an answer inside
      */
-    public record Row(String key, String label, String text, Optional<RenderedAnswer> answer) {
+    public record Row(String key, String label, RenderedAnswer answer) {
 
         /**
          * Takes what is there.
          *
          * @param key of the row
          * @param label in words
-         * @param text in words
-         * @param answer that the text is of, if it is of one
+         * @param answer its value
          */
         public Row {
             Objects.requireNonNull(key, "key");
             Objects.requireNonNull(label, "label");
-            Objects.requireNonNull(text, "text");
             Objects.requireNonNull(answer, "answer");
         }
 
-        /**
-         * {@return a row of words}
-         *
-         * @param key of the row
-         * @param label in words
-         * @param text in words
-         */
-        public static Row of(String key, String label, String text) {
-            return new Row(key, label, text, Optional.empty());
-        }
-
-        /**
-         * {@return a row that is an answer}
-         *
-         * @param key of the row
-         * @param label in words
-         * @param answer its value
-         */
-        public static Row of(String key, String label, RenderedAnswer answer) {
-            return new Row(key, label, Objects.requireNonNull(answer, "answer").toString(), Optional.of(answer));
+        /** {@return the value in words; one line or more} */
+        public String text() {
+            return answer.toString();
         }
     }
 
@@ -102,9 +87,16 @@ public record RenderedAnswer(String code, String finding, List<Row> rows, List<N
         }
     }
 
+    Report report() {
+        Report report = Report.titled(finding);
+        rows.forEach(row -> report.row(row.label(), row.text()));
+        notes.forEach(note -> report.note(note.text()));
+        return report;
+    }
+
     /** Returns the text: the finding, aligned rows, notes. */
     @Override
     public String toString() {
-        return Form.layout(this).toString();
+        return rows.isEmpty() && notes.isEmpty() ? finding : report().toString();
     }
 }

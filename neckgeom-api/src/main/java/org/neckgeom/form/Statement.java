@@ -2,7 +2,6 @@ package org.neckgeom.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.units.LengthStyle;
@@ -11,31 +10,36 @@ import org.neckgeom.units.LengthStyle;
  * A sentence with the facts it names, such as <code>{past} past the body joint</code> with {@code past} of 12 mm: what an
  * answer puts together as it goes, where a form of its own would be used once. Immutable.
  */
-public final class Statement implements Answer {
+public final class Statement extends ValueAnswer {
 
     private record Given<V>(String key, Kind<V> kind, V value) {
 
-        Form<Statement> addTo(Form<Statement> form, int index) {
-            String meaning = key.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
-            return form.fact(key, kind, meaning, statement -> value(statement, index));
+        Form.Fact<Statement> fact(int index) {
+            return new Form.Fact<>(
+                    key,
+                    kind,
+                    inWords(key),
+                    (statement, style) -> statement.facts.get(index).value());
         }
 
-        @SuppressWarnings("unchecked") // the statement's own form asks for the value it was made of
-        private V value(Statement statement, int index) {
-            return (V) statement.facts.get(index).value();
+        private static String inWords(String key) {
+            StringBuilder words = new StringBuilder();
+            for (char c : key.toCharArray()) {
+                words.append(Character.isUpperCase(c) ? " " : "").append(Character.toLowerCase(c));
+            }
+            return words.toString();
         }
     }
 
     private final String code;
     private final String words;
     private final List<Given<?>> facts;
-    private final LengthStyle style;
 
     private Statement(String code, String words, List<Given<?>> facts, LengthStyle style) {
+        super(style);
         this.code = code;
         this.words = Objects.requireNonNull(words, "words");
         this.facts = facts;
-        this.style = Objects.requireNonNull(style, "style");
     }
 
     /**
@@ -65,7 +69,7 @@ public final class Statement implements Answer {
                 Form.key(key, facts.stream().anyMatch(fact -> fact.key().equals(key))),
                 Objects.requireNonNull(kind, "kind"),
                 Objects.requireNonNull(value, "value")));
-        return new Statement(code, words, List.copyOf(all), style);
+        return new Statement(code, words, List.copyOf(all), style());
     }
 
     /** {@return what kind of statement it is; lower case with hyphens} */
@@ -80,12 +84,12 @@ public final class Statement implements Answer {
 
     @Override
     public Form<Statement> form() {
-        Form<Statement> form = Form.of(code);
+        List<Form.Fact<Statement>> named = new ArrayList<>();
         for (int i = 0; i < facts.size(); i++) {
-            form = facts.get(i).addTo(form, i);
+            named.add(facts.get(i).fact(i));
         }
         try {
-            return form.finds(code, words);
+            return Form.of(code, named, words);
         } catch (Refusal wanting) {
             return Form.<Statement>of(code)
                     .fact("words", Kind.NAME, "a fact that they name is not there", statement -> statement.words)
@@ -94,27 +98,7 @@ public final class Statement implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same code and words about equal facts. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Statement that
-                && code.equals(that.code)
-                && words.equals(that.words)
-                && facts.equals(that.facts);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(code, words, facts);
-    }
-
-    /** Returns the sentence. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {code, words, facts};
     }
 }

@@ -1,8 +1,13 @@
 package org.neckgeom.form;
 
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Map;
+import java.util.Set;
+import java.util.StringTokenizer;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,23 +33,7 @@ import org.jspecify.annotations.Nullable;
  *       sentence begins, and {@code whole}, every row of its tables.
  * </ul>
  */
-record Way(
-        Mode mode,
-        int decimals,
-        int inchDecimals,
-        boolean size,
-        boolean bare,
-        boolean table,
-        boolean fine,
-        boolean percent,
-        boolean own,
-        boolean once,
-        int first,
-        int cut,
-        @Nullable String beside,
-        @Nullable String after,
-        String last,
-        List<String> words) {
+record Way(Mode mode, int decimals, int inchDecimals, Set<Flag> flags, Map<String, String> named, List<String> words) {
 
     enum Mode {
         PLAIN,
@@ -67,47 +56,104 @@ record Way(
         DEVIATION
     }
 
-    static final Way PLAIN = new Draft().done();
+    enum Flag {
+        SIZE,
+        BARE,
+        TABLE,
+        FINE,
+        PERCENT,
+        OWN,
+        ONCE,
+        AND,
+        OR
+    }
+
+    static final Way PLAIN = new Way(Mode.PLAIN, 0, 0, EnumSet.noneOf(Flag.class), Map.of(), List.of());
+
+    private static final Pattern DECIMALS = Pattern.compile("(\\.\\.)?\\d(\\|\\d)?");
+    private static final Pattern COUNT = Pattern.compile("[1-9]\\d{0,2}");
+
+    boolean size() {
+        return flags.contains(Flag.SIZE);
+    }
+
+    boolean bare() {
+        return flags.contains(Flag.BARE);
+    }
+
+    boolean table() {
+        return flags.contains(Flag.TABLE);
+    }
+
+    boolean fine() {
+        return flags.contains(Flag.FINE);
+    }
+
+    boolean percent() {
+        return flags.contains(Flag.PERCENT);
+    }
+
+    boolean own() {
+        return flags.contains(Flag.OWN);
+    }
+
+    boolean once() {
+        return flags.contains(Flag.ONCE);
+    }
+
+    int first() {
+        return count("first");
+    }
+
+    private int count(String word) {
+        String count = named.get(word);
+        return count == null ? Integer.MAX_VALUE : Integer.parseInt(count);
+    }
+
+    @Nullable
+    String beside() {
+        return named.get("beside");
+    }
+
+    @Nullable
+    String after() {
+        return named.get("after");
+    }
+
+    /** What parts the last of a list from those before it. */
+    String last() {
+        return flags.contains(Flag.AND) ? " and " : flags.contains(Flag.OR) ? " or " : ", ";
+    }
 
     /** The same flags in another mode, with two digits where digits are asked for. */
     Way as(Mode other) {
-        return new Way(
-                other, 2, 2, size, bare, table, fine, percent, own, once, first, cut, beside, after, last, words);
+        return new Way(other, 2, 2, flags, named, words);
     }
 
     /** The text, or its first letters where it is longer than this way lets it be. */
     String cut(String text) {
+        int cut = count("cut");
         return text.length() <= cut ? text : text.substring(0, cut) + "...";
     }
 
     /** The same without the unit. */
     Way withoutUnit() {
-        return new Way(
-                mode,
-                decimals,
-                inchDecimals,
-                size,
-                true,
-                table,
-                fine,
-                percent,
-                own,
-                once,
-                first,
-                cut,
-                beside,
-                after,
-                last,
-                words);
+        Set<Flag> more = EnumSet.copyOf(flags);
+        more.add(Flag.BARE);
+        return new Way(mode, decimals, inchDecimals, more, named, words);
     }
 
     /** Returns the way that some words ask for; null where they ask for none. */
-    static @Nullable Way parsed(String words) {
-        Draft draft = new Draft();
-        String[] all = words.strip().split(" +");
-        int i = 0;
-        while (i < all.length) {
-            String word = all[i++];
+    static @Nullable Way parsed(String asked) {
+        Mode mode = Mode.PLAIN;
+        int decimals = 0;
+        int inchDecimals = 0;
+        Set<Flag> flags = EnumSet.noneOf(Flag.class);
+        Map<String, String> named = new HashMap<>();
+        List<String> words = List.of();
+        StringTokenizer all = new StringTokenizer(asked, " ");
+        do {
+            String word = all.hasMoreTokens() ? all.nextToken() : "";
             switch (word) {
                 case "text",
                         "brief",
@@ -120,117 +166,46 @@ record Way(
                         "whole",
                         "value",
                         "u",
-                        "deviation" -> draft.mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
-                case "size" -> draft.size = true;
-                case "bare" -> draft.bare = true;
-                case "table" -> draft.table = true;
-                case "fine" -> draft.fine = true;
-                case "percent" -> draft.percent = true;
-                case "own" -> draft.own = true;
-                case "once" -> draft.once = true;
-                case "and", "or" -> draft.last = " " + word + " ";
+                        "deviation" -> mode = Mode.valueOf(word.toUpperCase(Locale.ROOT));
+                case "size", "bare", "table", "fine", "percent", "own", "once", "and", "or" ->
+                    flags.add(Flag.valueOf(word.toUpperCase(Locale.ROOT)));
                 case "beside", "after", "digits", "first", "cut" -> {
-                    if (i == all.length || !draft.takes(word, all[i++])) {
+                    String next = all.hasMoreTokens() ? all.nextToken() : "";
+                    boolean isKey = word.equals("beside") || word.equals("after");
+                    if (isKey ? next.isEmpty() : !COUNT.matcher(next).matches()) {
                         return null;
                     }
+                    named.put(word, next);
+                    mode = word.equals("beside") ? Mode.BESIDE : word.equals("digits") ? Mode.DIGITS : mode;
+                    decimals = word.equals("digits") ? Integer.parseInt(next) : decimals;
                 }
                 case "of" -> {
-                    draft.mode = Mode.COUNT;
-                    draft.words = List.of(String.join(" ", List.of(all).subList(i, all.length))
-                            .split("/", -1));
-                    i = all.length;
-                    if (draft.words.size() != 2) {
+                    mode = Mode.COUNT;
+                    String both = all.hasMoreTokens() ? all.nextToken("").strip() : "";
+                    words = List.of(both.split("/", -1));
+                    if (words.size() != 2) {
                         return null;
                     }
                 }
                 default -> {
-                    if (!draft.decimals(word)) {
+                    if (!DECIMALS.matcher(word).matches()) {
                         return null;
                     }
+                    boolean atMost = word.startsWith("..");
+                    mode = atMost ? Mode.TRIMMED : Mode.FIXED;
+                    decimals = word.charAt(atMost ? 2 : 0) - '0';
+                    inchDecimals = word.charAt(word.length() - 1) - '0';
                 }
             }
-        }
-        return draft.isWhole() ? draft.done() : null;
+        } while (all.hasMoreTokens());
+        Way way = new Way(mode, decimals, inchDecimals, flags, named, words);
+        return way.isWhole() ? way : null;
     }
 
-    /** A way while its words are read. */
-    private static final class Draft {
-        private Mode mode = Mode.PLAIN;
-        private int decimals;
-        private int inchDecimals;
-        private boolean size;
-        private boolean bare;
-        private boolean table;
-        private boolean fine;
-        private boolean percent;
-        private boolean own;
-        private boolean once;
-        private int first = Integer.MAX_VALUE;
-        private int cut = Integer.MAX_VALUE;
-        private @Nullable String beside;
-        private @Nullable String after;
-        private String last = ", ";
-        private List<String> words = List.of();
-
-        private boolean takes(String word, String next) {
-            if (word.equals("beside")) {
-                mode = Mode.BESIDE;
-                beside = next;
-                return true;
-            }
-            if (word.equals("after")) {
-                after = next;
-                return true;
-            }
-            if (!next.matches("[1-9]\\d{0,2}")) {
-                return false;
-            }
-            if (word.equals("digits")) {
-                mode = Mode.DIGITS;
-                decimals = Integer.parseInt(next);
-            } else if (word.equals("cut")) {
-                cut = Integer.parseInt(next);
-            } else {
-                first = Integer.parseInt(next);
-            }
-            return true;
-        }
-
-        private boolean decimals(String word) {
-            if (!word.matches("(\\.\\.)?\\d(\\|\\d)?")) {
-                return false;
-            }
-            mode = word.startsWith("..") ? Mode.TRIMMED : Mode.FIXED;
-            decimals = word.charAt(word.startsWith("..") ? 2 : 0) - '0';
-            inchDecimals = word.charAt(word.length() - 1) - '0';
-            return true;
-        }
-
-        /** Only digits, and a quantity as it prints itself, can be without a unit. */
-        private boolean isWhole() {
-            boolean digits = mode == Mode.FIXED || mode == Mode.TRIMMED || mode == Mode.DIGITS;
-            boolean itself = mode == Mode.PLAIN || mode == Mode.GIVEN;
-            return digits || !percent && !bare && (itself || !once);
-        }
-
-        private Way done() {
-            return new Way(
-                    mode,
-                    decimals,
-                    inchDecimals,
-                    size,
-                    bare,
-                    table,
-                    fine,
-                    percent,
-                    own,
-                    once,
-                    first,
-                    cut,
-                    beside,
-                    after,
-                    last,
-                    Objects.requireNonNull(words));
-        }
+    /** Only digits, and a quantity as it prints itself, can be without a unit. */
+    private boolean isWhole() {
+        boolean digits = mode == Mode.FIXED || mode == Mode.TRIMMED || mode == Mode.DIGITS;
+        boolean itself = mode == Mode.PLAIN || mode == Mode.GIVEN;
+        return digits || !percent() && !bare() && (itself || !once());
     }
 }

@@ -62,8 +62,8 @@ public final class Names {
      */
     public static IllegalArgumentException unknown(String name, String what, Collection<String> known) {
         List<String> near = known.stream()
-                .filter(other -> distance(name, other) <= FARTHEST_GUESS)
-                .sorted(Comparator.<String>comparingInt(other -> distance(name, other))
+                .filter(other -> Nearest.slips(name, other) <= FARTHEST_GUESS)
+                .sorted(Comparator.<String>comparingInt(other -> Nearest.slips(name, other))
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
         String guess = near.isEmpty() ? "" : "; did you mean \"" + near.get(0) + "\"?";
@@ -140,23 +140,5 @@ public final class Names {
         String cut =
                 Objects.requireNonNull(name, "name").length() <= LONGEST ? name : name.substring(0, LONGEST) + "...";
         return Words.shown(cut);
-    }
-
-    /** Returns how many letters must be put in, left out or changed to make one name the other. */
-    private static int distance(String one, String other) {
-        int[] row = new int[other.length() + 1];
-        for (int j = 0; j <= other.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= one.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= other.length(); j++) {
-                int changed = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(changed, Math.min(row[j], row[j - 1]) + 1);
-            }
-        }
-        return row[other.length()];
     }
 }

@@ -18,6 +18,7 @@ public final class Numbers {
     private static final double EXPONENT_FROM = 1e15;
     private static final double NEGLIGIBLE = 5e-7;
     private static final int MOST_PLACES = 100;
+    private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
     private static final Pattern CERTAIN = Pattern.compile("(0|100)\\.0+");
 
     private Numbers() {}
@@ -38,8 +39,12 @@ public final class Numbers {
         if (value == Math.rint(value) && Math.abs(value) < 1e9) {
             return Long.toString((long) value);
         }
-        BigDecimal rounded = new BigDecimal(value).round(PLAIN).stripTrailingZeros();
         double size = Math.abs(value);
+        String shortest = Double.toString(value);
+        if (size >= 1e-3 && size < 1e7 && shortest.length() <= PLAIN_DIGITS + 1) {
+            return shortest; // with its point, so of no more digits than asked for
+        }
+        BigDecimal rounded = denoised(value).stripTrailingZeros();
         return size < 1e-7 || size >= EXPONENT_FROM ? rounded.toString() : rounded.toPlainString();
     }
 
@@ -56,8 +61,18 @@ public final class Numbers {
         if (!(Math.abs(value) < EXPONENT_FROM)) {
             return significant(value, HUGE_DIGITS);
         }
-        BigDecimal rounded = denoised(value).setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+        long nearest = nearest(value, decimals);
+        String digits = nearest < 0
+                ? denoised(value)
+                        .abs()
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .unscaledValue()
+                        .toString()
+                : Long.toString(nearest);
+        String padded = "0".repeat(Math.max(0, decimals + 1 - digits.length())) + digits;
+        int point = padded.length() - decimals;
+        String sign = value < 0 && !digits.equals("0") ? "-" : "";
+        return sign + padded.substring(0, point) + (decimals == 0 ? "" : "." + padded.substring(point));
     }
 
     /**
@@ -79,12 +94,15 @@ public final class Numbers {
      * @throws IllegalArgumentException if there are fewer or more decimals
      */
     public static String trimmed(double value, int mostDecimals) {
-        checkPlaces(mostDecimals);
-        if (!(Math.abs(value) < EXPONENT_FROM)) {
-            return significant(value, HUGE_DIGITS);
+        String text = fixed(value, mostDecimals);
+        int end = text.length();
+        if (mostDecimals == 0 || !(Math.abs(value) < EXPONENT_FROM)) {
+            return text;
         }
-        BigDecimal rounded = denoised(value).setScale(mostDecimals, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
     }
 
     /**
@@ -116,6 +134,15 @@ public final class Numbers {
     public static int decimalsFor(double uncertainty, int otherwise) {
         if (!(uncertainty > 0) || Double.isInfinite(uncertainty)) {
             return otherwise;
+        }
+        for (int decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
+            double size = uncertainty * POWERS[decimals];
+            if (size > 9.951) {
+                return decimals;
+            }
+            if (size > 9.949) {
+                break; // too near the edge for a product
+            }
         }
         BigDecimal two = new BigDecimal(uncertainty).round(new MathContext(2, RoundingMode.HALF_UP));
         int decimals = two.scale() + (two.precision() == 1 ? 1 : 0);
@@ -150,6 +177,16 @@ public final class Numbers {
         if (decimals < 0 || decimals > MOST_PLACES) {
             throw Refusal.of("decimals", "fit", "be 0 to " + MOST_PLACES, "were", decimals);
         }
+    }
+
+    /** The whole number of last places nearest to a value's size; -1 where only all of its digits show which that is. */
+    private static long nearest(double value, int decimals) {
+        if (decimals > MOST_DECIMALS) {
+            return -1;
+        }
+        double places = Math.abs(value) * POWERS[decimals];
+        boolean isClear = places < 1e8 && Math.abs(places - Math.floor(places) - 0.5) > 1e-3;
+        return isClear ? Math.round(places) : -1;
     }
 
     /** Twelve digits first, so that 0.1 + 0.2 rounds as 0.3 would. */

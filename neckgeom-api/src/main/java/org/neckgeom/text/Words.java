@@ -56,7 +56,12 @@ public final class Words {
      * @return true also for an empty one
      */
     public static boolean isLine(String text) {
-        return text.codePoints().allMatch(Words::isPrintable);
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < 0x20 || text.charAt(i) >= 0x7F) {
+                return text.codePoints().allMatch(Words::isPrintable);
+            }
+        }
+        return true;
     }
 
     /**

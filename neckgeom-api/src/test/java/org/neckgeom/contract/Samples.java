@@ -175,8 +175,8 @@ public final class Samples {
                 group(() -> FORM.render("b", LengthStyle.MILLIMETRES)));
         groups(
                 RenderedAnswer.Row.class,
-                group(() -> RenderedAnswer.Row.of("wood", "wood", "ash")),
-                group(() -> RenderedAnswer.Row.of("wood", "wood", "elm")));
+                group(() -> new RenderedAnswer.Row("wood", "wood", RenderedAnswer.words("ash"))),
+                group(() -> new RenderedAnswer.Row("wood", "wood", RenderedAnswer.words("elm"))));
         groups(
                 RenderedAnswer.Note.class,
                 group(() -> new RenderedAnswer.Note("read-again", "read again")),

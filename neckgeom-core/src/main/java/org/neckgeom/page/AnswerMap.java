@@ -1,92 +1,114 @@
 package org.neckgeom.page;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import javax.measure.Quantity;
 import org.neckgeom.board.Fret;
-import org.neckgeom.board.FretTable;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.Distribution;
+import org.neckgeom.channel.Caution;
 import org.neckgeom.drawing.Stations;
+import org.neckgeom.form.Json;
+import org.neckgeom.measure.Interval;
 import org.neckgeom.order.Clash;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.OrderPlan;
 import org.neckgeom.plan.NeckPlan;
-import org.neckgeom.units.LengthStyle;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.ShopUnits;
 
-/** What a plan answers, as data: it follows from what the plan was told and is not read back. */
+/** What follows from a plan or a budget, as data: it is not read back. */
 final class AnswerMap {
 
-    private final NeckPlan plan;
-
-    private AnswerMap(NeckPlan plan) {
-        this.plan = plan;
-    }
+    private AnswerMap() {}
 
     static Map<String, Object> of(NeckPlan plan) {
-        return new AnswerMap(plan).all().map();
-    }
-
-    private DataMap all() {
-        DataMap data = DataMap.empty().put("standing", plan.standing());
-        data.put("checks", plan.checks());
-        data.putAll(
-                "cautions",
-                plan.cautions(),
-                caution -> DataMap.empty()
-                        .put("code", caution.code())
-                        .put("text", caution.text())
-                        .put("why", caution.why()));
-        data.put("sections", plan.sections());
-        data.put("order", order(plan.order()));
-        data.put("budgets", BudgetPart.of(plan));
-        data.putAll("fretTable", frets());
-        return data.putAll("stations", stations());
-    }
-
-    private static DataMap order(OrderOfWork work) {
-        OrderPlan order = work.plan();
-        return DataMap.empty()
-                .put("done", work.finished().stream().map(Operation::name).toList())
-                .putAll(
-                        "steps",
-                        order.steps(),
-                        step -> DataMap.empty()
-                                .put("number", step.number())
-                                .put("operation", step.operation().name())
-                                .put("why", step.why()))
-                .put(
-                        "clashes",
-                        order.clashes().list().stream().map(Clash::toString).toList());
-    }
-
-    private List<DataMap> frets() {
-        List<DataMap> rows = new ArrayList<>();
-        LengthStyle style = plan.style();
-        for (Fret fret : FretTable.of(plan.design()).frets()) {
-            rows.add(DataMap.empty()
-                    .put("fret", fret.number())
-                    .answer("fromNut", fret.fromNutMm(), style)
-                    .answer("fromLast", fret.fromLast().house(), style)
-                    .answer("width", 2 * plan.design().halfWidthAtMm(fret.fromNutMm()), style));
-        }
-        return rows;
-    }
-
-    private List<DataMap> stations() {
-        List<DataMap> rows = new ArrayList<>();
-        LengthStyle style = plan.style();
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("standing", plan.standing());
+        map.put("checks", plan.checks());
+        map.put("cautions", plan.cautions().stream().map(AnswerMap::caution).toList());
+        map.put("sections", plan.sections());
+        map.put("order", order(plan.order()));
+        map.put("budgets", BudgetPart.of(plan));
+        map.put(
+                "fretTable",
+                plan.frets().frets().stream().map(fret -> fret(plan, fret)).toList());
         Stations stations = Stations.of(plan);
-        for (Stations.Station station : stations.listed()) {
-            double x = station.x();
-            DataMap row = DataMap.empty()
-                    .put("name", station.name())
-                    .answer("fromNut", station.fromNut(), style)
-                    .answer("width", 2 * plan.design().halfWidthAtMm(x), style)
-                    .answer("woodDepth", stations.backDepth(x), style);
-            stations.channelDepth(x).ifPresent(depth -> row.answer("channelDepth", depth, style));
-            stations.woodAt(x).ifPresent(wood -> row.answer("woodLeft", wood.woodMm(), style));
-            rows.add(row);
-        }
-        return rows;
+        map.put(
+                "stations",
+                stations.listed().stream()
+                        .map(station -> station(plan, stations, station))
+                        .toList());
+        return map;
+    }
+
+    static <Q extends Quantity<Q>> Map<String, Object> ofBudget(Budget<Q> budget) {
+        Distribution<Q> law = budget.distribution();
+        Interval<Q> usual = law.interval(ShopUnits.percent(95));
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("standardDeviation", quantity(law.standardDeviation()));
+        map.put("low95", quantity(usual.low()));
+        map.put("high95", quantity(usual.high()));
+        return map;
+    }
+
+    private static Map<String, Object> caution(Caution caution) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("code", caution.code());
+        map.put("text", caution.text());
+        map.put("why", caution.why());
+        return map;
+    }
+
+    private static Map<String, Object> order(OrderOfWork work) {
+        OrderPlan order = work.plan();
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("done", work.finished().stream().map(Operation::name).toList());
+        map.put("steps", order.steps().stream().map(AnswerMap::step).toList());
+        map.put("clashes", order.clashes().list().stream().map(Clash::toString).toList());
+        return map;
+    }
+
+    private static Map<String, Object> step(OrderPlan.Step step) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("number", step.number());
+        map.put("operation", step.operation().name());
+        map.put("why", step.why());
+        return map;
+    }
+
+    private static Map<String, Object> fret(NeckPlan plan, Fret fret) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("fret", fret.number());
+        map.put("fromNut", length(plan, fret.fromNutMm()));
+        map.put("fromLast", length(plan, fret.fromLast().house()));
+        map.put("width", length(plan, 2 * plan.design().halfWidthAtMm(fret.fromNutMm())));
+        return map;
+    }
+
+    private static Map<String, Object> station(NeckPlan plan, Stations stations, Stations.Station station) {
+        double x = station.x();
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("name", station.name());
+        map.put("fromNut", length(plan, station.fromNut()));
+        map.put("width", length(plan, 2 * plan.design().halfWidthAtMm(x)));
+        map.put("woodDepth", length(plan, stations.backDepth(x)));
+        stations.channelDepth(x).ifPresent(depth -> map.put("channelDepth", length(plan, depth)));
+        stations.woodAt(x).ifPresent(wood -> map.put("woodLeft", length(plan, wood.woodMm())));
+        return map;
+    }
+
+    private static Map<String, Object> length(NeckPlan plan, double mm) {
+        return quantity(plan.style().inTables().amount(mm));
+    }
+
+    private static Map<String, Object> quantity(Amount<?> amount) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        map.put("value", new Json.Figure(Numbers.plain(amount.value())));
+        map.put("unit", amount.unit().toString());
+        map.put("ucum", amount.unit().ucum());
+        return map;
     }
 }

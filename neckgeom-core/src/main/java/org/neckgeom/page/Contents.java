@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.NeckShape;
@@ -31,7 +32,7 @@ import org.neckgeom.units.LengthStyle;
  * @param sections settings in order of work
  * @param order the order of work, if the plan has one
  * @param budgets errors that add up, each with its limits
- * @param mark by which its paper is known
+ * @param mark by which its paper is known, made when it is asked for
  */
 record Contents(
         NeckDesign design,
@@ -44,7 +45,7 @@ record Contents(
         List<PlanSection> sections,
         Optional<OrderPlan> order,
         List<BudgetPart> budgets,
-        String mark) {
+        Supplier<String> mark) {
 
     Contents {
         checks = List.copyOf(checks);
@@ -73,7 +74,7 @@ record Contents(
                         .toList(),
                 Optional.of(plan.order().plan()),
                 BudgetPart.of(plan),
-                PlanData.of(plan).mark());
+                PlanData.of(plan)::mark);
     }
 
     /** Checks to stop for first, then open ones, then good ones, each kind as the plan has them. */

@@ -5,78 +5,107 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.neckgeom.budget.Budget;
+import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
 import org.neckgeom.form.Tree;
+import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.table.Spelling;
 import org.neckgeom.table.Table;
+import org.neckgeom.table.Types;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
-import org.neckgeom.units.LengthStyle;
 
 /**
- * A JSON document of one noun: its format and version, then the noun's keys, then what it answers, which is not read back.
+ * A plan, a design or a budget as JSON for other programs, with a unit beside every figure. Immutable.
  *
- * @param <T> the noun
- * @param format such as {@code neckgeom plan}
- * @param table the noun's keys
+ * <p>The JSON is one object (RFC 8259). What was given stands first and reads back as it was, {@link #read}; what follows from it
+ * is in {@code answers}, is not read back, and may be left out by a program that writes such a document.
+ *
+ * <pre>
+ * format      "neckgeom plan", "neckgeom design" or "neckgeom budget"
+ * version     2
+ * ...         every key of the noun, in camel case, such as those of {@link NeckPlan#TABLE}
+ * answers     of a plan: standing, checks, cautions, sections, order, budgets, fretTable, stations;
+ *             of a budget: standardDeviation, low95, high95
+ * </pre>
+ *
+ * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back exactly,
+ * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
+ *
+ * <p>Of a budget: the {@code sensitivity} of a contributor is in house units (mm, rad, N, MPa, ...). A spread is its {@code law},
+ * its size ({@code standardDeviation}, {@code halfWidth}, {@code halfBase} and {@code halfTop}, or samples
+ * {@code fromTheirMean}), its {@code shift}, and {@code degreesOfFreedom} where few. A note that a ready-made budget prints
+ * under its title is not part of it.
+ *
+ * @param <T> what is written and read
  */
-record Document<T>(String format, Table<T> table) {
+public final class Document<T> {
 
-    /** The version written and read: the keys of a neck file in camel case. */
-    static final int VERSION = 2;
+    /** A plan, with what it answers. */
+    public static final Document<NeckPlan> PLAN = new Document<>("neckgeom plan", NeckPlan.TABLE, AnswerMap::of);
 
+    /** A design alone. */
+    public static final Document<NeckDesign> DESIGN =
+            new Document<>("neckgeom design", NeckDesign.TABLE, design -> Map.of());
+
+    /** A budget, with its standard deviation and its 95 % interval. */
+    public static final Document<Budget<?>> BUDGET =
+            new Document<>("neckgeom budget", Budget.table(), AnswerMap::ofBudget);
+
+    private static final int VERSION = 2;
     private static final String FORMAT = "format";
     private static final String VERSION_KEY = "version";
     private static final String ANSWERS = "answers";
+    private static final Map<String, Object> TEXT = Map.of("type", "string");
 
-    /** Everything but the answers. */
-    Map<String, Object> of(T noun) {
-        return with(table.write(noun, Spelling.JSON));
+    private final String format;
+    private final Table<T> table;
+    private final Function<T, Map<String, Object>> answers;
+
+    private Document(String format, Table<T> table, Function<T, Map<String, Object>> answers) {
+        this.format = format;
+        this.table = table;
+        this.answers = answers;
     }
 
-    /** The same with every length in one style. */
-    Map<String, Object> of(T noun, LengthStyle style) {
-        return with(table.write(noun, Spelling.JSON, style));
-    }
-
-    private Map<String, Object> with(Tree keys) {
-        Map<String, @Nullable Object> document = new LinkedHashMap<>();
-        document.put(FORMAT, format);
-        document.put(VERSION_KEY, VERSION);
-        ((Map<?, ?>) Objects.requireNonNull(keys.plain())).forEach((key, value) -> document.put(key.toString(), value));
-        return document;
-    }
-
-    /** The JSON Schema of such a document. */
-    Map<String, Object> schema() {
-        Map<String, Object> schema = copy(table.fragment(Spelling.JSON).plain());
-        Map<String, Object> properties = new LinkedHashMap<>();
-        properties.put(FORMAT, Map.of("const", format));
-        properties.put(VERSION_KEY, Map.of("const", VERSION));
-        properties.putAll(copy(schema.get("properties")));
-        properties.put(ANSWERS, Map.of("$ref", "#/$defs/answers"));
-        List<Object> required = new ArrayList<>(List.of(FORMAT, VERSION_KEY));
-        required.addAll((List<?>) schema.getOrDefault("required", List.of()));
-        schema.put("properties", properties);
-        schema.put("required", required);
-        return schema;
-    }
-
-    private static Map<String, Object> copy(@Nullable Object map) {
-        Map<String, Object> copy = new LinkedHashMap<>();
-        ((Map<?, ?>) Objects.requireNonNull(map)).forEach((key, value) -> copy.put(key.toString(), value));
-        return copy;
-    }
-
-    String json(T noun, Map<String, Object> answers) {
-        Map<String, Object> document = of(noun);
-        document.put(ANSWERS, answers);
+    /**
+     * {@return the JSON of what was given, and of what follows from it; the text in UTF-8, ending in a line feed}
+     *
+     * @param noun the plan, design or budget
+     */
+    public String json(T noun) {
+        Map<String, Object> document = given(table.write(Objects.requireNonNull(noun, "noun"), Spelling.JSON));
+        Map<String, Object> answered = answers.apply(noun);
+        if (!answered.isEmpty()) {
+            document.put(ANSWERS, answered);
+        }
         return Json.of(document);
     }
 
-    T read(String json) {
+    /** Everything but the answers. */
+    Map<String, Object> given(Tree keys) {
+        Map<String, Object> document = new LinkedHashMap<>();
+        document.put(FORMAT, format);
+        document.put(VERSION_KEY, VERSION);
+        document.putAll(copy(keys.plain()));
+        return document;
+    }
+
+    /**
+     * {@return what a JSON text written by {@link #json} holds; equal to what it was written from, its JSON the same text}
+     *
+     * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key given twice,
+     * nesting deeper than 100 levels, a text of more than 100,000 characters, a number beyond a double or of more than 1,000
+     * characters and a document of more than 10,000,000 characters are refused in one sentence with the place.
+     *
+     * @param json the text
+     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
+     */
+    public T read(String json) {
         Object root = Json.read(Objects.requireNonNull(json, "json")).plain();
         if (!(root instanceof Map<?, ?> whole)) {
             throw Refusal.of("JSON", "kind", "be an object", root instanceof List ? "a list" : String.valueOf(root));
@@ -99,5 +128,71 @@ record Document<T>(String format, Table<T> table) {
             return Numbers.plain(number);
         }
         return value instanceof String text ? Words.quoted(text) : value == null ? "missing" : "of another type";
+    }
+
+    /** {@return the JSON Schema (draft 2020-12) of all three documents; ending in a line feed} */
+    public static String schema() {
+        Map<String, Object> defs = new LinkedHashMap<>();
+        defs.put("quantity", Types.quantitySchema());
+        defs.put(
+                "answer",
+                object(
+                        "an answer by the form it names: facts by key, finding and notes by code, text",
+                        Map.of("answer", TEXT),
+                        List.of("answer")));
+        defs.put(ANSWERS, answersSchema());
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("title", "neckgeom plan, design or budget, version " + VERSION);
+        schema.put("oneOf", List.of(PLAN.ownSchema(), DESIGN.ownSchema(), BUDGET.ownSchema()));
+        schema.put("$defs", defs);
+        return Json.of(Tree.of(schema));
+    }
+
+    private static Map<String, Object> answersSchema() {
+        Map<String, Object> lists = new LinkedHashMap<>();
+        lists.put("standing", TEXT);
+        for (String name : List.of("checks", "sections", "budgets")) {
+            Map<String, Object> list = new LinkedHashMap<>();
+            list.put("type", "array");
+            list.put("items", Map.of("$ref", "#/$defs/answer"));
+            lists.put(name, list);
+        }
+        return object("what follows from the rest: written, not read back, may be left out", lists, List.of());
+    }
+
+    private static Map<String, Object> object(
+            String description, Map<String, Object> properties, List<String> required) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("description", description);
+        object.put("type", "object");
+        object.put("properties", properties);
+        object.put("required", required);
+        return object;
+    }
+
+    private Map<String, Object> ownSchema() {
+        Map<String, Object> schema = copy(table.fragment(Spelling.JSON).plain());
+        Map<String, Object> properties = new LinkedHashMap<>();
+        properties.put(FORMAT, Map.of("const", format));
+        properties.put(VERSION_KEY, Map.of("const", VERSION));
+        properties.putAll(copy(schema.get("properties")));
+        properties.put(ANSWERS, Map.of("$ref", "#/$defs/answers"));
+        List<Object> required = new ArrayList<>(List.of(FORMAT, VERSION_KEY));
+        required.addAll((List<?>) schema.getOrDefault("required", List.of()));
+        schema.put("properties", properties);
+        schema.put("required", required);
+        return schema;
+    }
+
+    @SuppressWarnings("unchecked") // a tree's maps have texts as keys
+    private static Map<String, Object> copy(@Nullable Object map) {
+        return new LinkedHashMap<>((Map<String, Object>) Objects.requireNonNull(map));
+    }
+
+    /** Returns which document it is. */
+    @Override
+    public String toString() {
+        return "JSON of format \"" + format + "\", version " + VERSION;
     }
 }

@@ -144,20 +144,16 @@ final class Page {
         page.open("dl");
         for (RenderedAnswer.Row row : rows) {
             page.open("div").element("dt", row.label()).open("dd");
-            value("first", "", row);
+            answer("first", "", row.answer());
             page.close().close();
         }
         page.close();
     }
 
-    private void value(String look, String label, RenderedAnswer.Row row) {
-        row.answer().ifPresentOrElse(inside -> answer(look, label, inside), () -> lines(look, label, row.text()));
-    }
-
     /** The finding, and what belongs to it under it. */
     private void answer(String look, String label, RenderedAnswer answer) {
         lines(look, label, answer.finding());
-        answer.rows().forEach(row -> value("more", row.label(), row));
+        answer.rows().forEach(row -> answer("more", row.label(), row.answer()));
         answer.notes().forEach(note -> lines("more", "", note.text()));
     }
 
@@ -262,7 +258,7 @@ final class Page {
     private void footer() {
         page.open("footer");
         page.element("p", Wording.FRAME);
-        page.element("p", PaperSet.belonging(contents.mark()));
+        page.element("p", PaperSet.belonging(contents.mark().get()));
         page.close();
     }
 }

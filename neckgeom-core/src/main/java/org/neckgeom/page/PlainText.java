@@ -3,6 +3,7 @@ package org.neckgeom.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.StringTokenizer;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Share;
 import org.neckgeom.channel.Caution;
@@ -79,7 +80,7 @@ final class PlainText {
                 wrapped("  ", label);
                 label = "";
             }
-            value(lead("  ", label, width), row);
+            answer(lead("  ", label, width), row.answer());
         }
         section.notes().forEach(note -> wrapped("  ", note.text()));
     }
@@ -149,16 +150,12 @@ final class PlainText {
         return indent + label + " ".repeat(width - label.length() + 2);
     }
 
-    private void value(String lead, RenderedAnswer.Row row) {
-        row.answer().ifPresentOrElse(inside -> answer(lead, inside), () -> lines(lead, row.text()));
-    }
-
     /** Writes the finding of an answer after a lead, and under it what belongs to it. */
     private void answer(String lead, RenderedAnswer answer) {
         lines(lead, answer.finding());
         String indent = " ".repeat(lead.length() + 2);
         int width = widest(answer.rows());
-        answer.rows().forEach(row -> value(lead(indent, row.label(), width), row));
+        answer.rows().forEach(row -> answer(lead(indent, row.label(), width), row.answer()));
         answer.notes().forEach(note -> lines(indent, note.text()));
     }
 
@@ -175,7 +172,9 @@ final class PlainText {
         String indent = " ".repeat(Math.min(MOST_INDENT, lead.length()));
         StringBuilder line = new StringBuilder(lead);
         boolean empty = true;
-        for (String word : sentence.strip().split("\\s+", -1)) {
+        StringTokenizer words = new StringTokenizer(sentence.strip());
+        while (words.hasMoreTokens()) {
+            String word = words.nextToken();
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 out.append(line).append('\n');
                 line.setLength(0);

@@ -10,40 +10,21 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.neckgeom.board.Fret;
 import org.neckgeom.board.FretTable;
-import org.neckgeom.design.NeckDesign;
 import org.neckgeom.drawing.Stations;
 import org.neckgeom.form.Json;
 import org.neckgeom.plan.NeckPlan;
+import org.neckgeom.table.Spelling;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.SaysLengths;
 
 /**
- * The whole plan as data for other programs: JSON with a unit beside every figure, and tables of frets and stations as
- * comma-separated values. Immutable.
- *
- * <p>The JSON is one object (RFC 8259). What the plan was told stands first and reads back as it was, {@link #planFrom}; what
- * it answers stands in {@code answers}, is not read back, and may be left out by a program that writes such a document.
- *
- * <pre>
- * format      "neckgeom plan"
- * version     2
- * ...         every key of a neck file, in camel case: {@link NeckPlan#TABLE}
- * answers     standing, checks, cautions, sections, order, budgets, fretTable, stations
- * </pre>
- *
- * <p>A quantity is {@code {"value": 34, "unit": "mm", "ucum": "mm"}}. Where only another unit gives a number back exactly,
- * {@code printedIn} names the unit that answers are printed in. Answers are rounded to twelve digits.
- *
- * <p>An unknown version, a key that is not known, a missing part, another type or unit, a value out of range, a key told
- * twice, nesting deeper than 100 levels, a text of more than 100,000 characters, a number beyond a
- * double or of more than 1,000 characters and a document of
- * more than 10,000,000 characters are refused in one sentence with the place.
+ * What belongs to the data of a plan beside its {@link Document}: the mark that paper is known by, and tables of frets and
+ * stations as comma-separated values. Immutable.
  */
 public final class PlanData implements SaysLengths<PlanData> {
 
-    private static final Document<NeckPlan> DOCUMENT = new Document<>("neckgeom plan", NeckPlan.TABLE);
     private static final int MARK_DIGITS = 8;
 
     private final NeckPlan plan;
@@ -62,41 +43,12 @@ public final class PlanData implements SaysLengths<PlanData> {
     }
 
     /**
-     * {@return the JSON Schema (draft 2020-12) of the documents that plans, designs and budgets are written as; ending
-     * in a line feed}
-     */
-    public static String schema() {
-        return DataSchema.text(List.of(DOCUMENT, DesignData.DOCUMENT, BudgetData.DOCUMENT));
-    }
-
-    /**
-     * {@return the plan that a JSON text written by {@link #toJson} holds; a plan equal to the one it was written from,
-     * whose JSON is the same text}
-     *
-     * @param json the text
-     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
-     */
-    public static NeckPlan planFrom(String json) {
-        return DOCUMENT.read(json);
-    }
-
-    /**
-     * {@return the design alone of the plan that a JSON text holds; a design equal to that of the plan it was written
-     * from}
-     *
-     * @param json a text as {@link #planFrom} reads it
-     * @throws IllegalArgumentException with the place and the rule, if the text is not JSON or not of this format
-     */
-    public static NeckDesign designFrom(String json) {
-        return planFrom(json).designAsGiven();
-    }
-
-    /**
      * {@return the SHA-256 of the plan as JSON without its answers, in millimetres: by it two plans are known to be
-     * told the same; 64 lower-case hexadecimal digits}
+     * given the same; 64 lower-case hexadecimal digits}
      */
     public String hash() {
-        Map<String, Object> given = DOCUMENT.of(plan, LengthStyle.MILLIMETRES);
+        Map<String, Object> given =
+                Document.PLAN.given(NeckPlan.TABLE.write(plan, Spelling.JSON, LengthStyle.MILLIMETRES));
         given.remove("printIn");
         String json = Json.of(given);
         try {
@@ -113,11 +65,6 @@ public final class PlanData implements SaysLengths<PlanData> {
      */
     public String mark() {
         return hash().substring(0, MARK_DIGITS);
-    }
-
-    /** {@return the whole plan as JSON; the text in UTF-8, ending in a line feed} */
-    public String toJson() {
-        return DOCUMENT.json(plan, AnswerMap.of(plan));
     }
 
     /**
@@ -199,7 +146,7 @@ public final class PlanData implements SaysLengths<PlanData> {
     @Override
     public String toString() {
         return Report.titled("Data: " + plan.design().name())
-                .note("toJson() for the whole plan, fretCsv() and stationCsv() for its tables")
+                .note("fretCsv() and stationCsv() for its tables")
                 .toString();
     }
 }

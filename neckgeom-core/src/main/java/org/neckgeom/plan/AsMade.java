@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.Supplier;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.NeckTree;
@@ -45,6 +46,10 @@ final class AsMade {
 
     private final NeckPlan plan;
     private final NeckReadings read;
+    private final Supplier<Channel> channel = new Once<>(this::asCut);
+    private final Supplier<NeckDesign> withHead = new Once<>(this::headAndChannel);
+    private final Supplier<NeckDesign> design = new Once<>(this::carved);
+    private final Supplier<BackShape> back = new Once<>(() -> carved(BackShape.of(withHead())));
 
     private AsMade(NeckPlan plan) {
         this.plan = plan;
@@ -57,18 +62,28 @@ final class AsMade {
 
     /** The design, its channel as cut, its head and its back as they have become. */
     NeckDesign design() {
+        return design.get();
+    }
+
+    private NeckDesign carved() {
         NeckDesign design = withHead();
         return read.backDepths().isEmpty() ? design : design.back(profile(design));
     }
 
     private NeckDesign withHead() {
+        return withHead.get();
+    }
+
+    private NeckDesign headAndChannel() {
         NeckDesign design = plan.design().channel(channel());
-        return design.head()
-                .map(head -> plan.design().channel(channel()).head(head(head)))
-                .orElse(design);
+        return design.head().map(head -> design.head(head(head))).orElse(design);
     }
 
     Channel channel() {
+        return channel.get();
+    }
+
+    private Channel asCut() {
         Channel drawn = plan.design().channel().orElseThrow();
         Channel cut = drawn;
         if (read.has(CHANNEL_START)) {
@@ -158,7 +173,7 @@ final class AsMade {
 
     /** The back with its transitions, through the depths read. */
     BackShape back() {
-        return carved(BackShape.of(withHead()));
+        return back.get();
     }
 
     private BackShape drawnBack() {

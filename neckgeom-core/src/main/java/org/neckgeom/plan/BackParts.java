@@ -45,7 +45,7 @@ final class BackParts {
 
     private static PlanPart back(NeckPlan plan) {
         NeckDesign design = plan.design();
-        BackShape shape = AsMade.of(plan).back();
+        BackShape shape = plan.asMade().back();
         PlanSection.Draft draft =
                 PlanSection.titled("back", "Back and its flats", plan.style()).row("back", "back", shape);
         if (plan.isDone(Operation.CARVE_THE_NECK)) {
@@ -82,7 +82,7 @@ final class BackParts {
 
     /** Common practice: a back carved by hand comes out within half a millimetre of the drawing. */
     private static PlanPart woodLeft(NeckPlan plan) {
-        AsMade made = AsMade.of(plan);
+        AsMade made = plan.asMade();
         SlotPlace place = plan.slotPlace();
         double offset = place.offsetMmAt(made.channel().startMm());
         Amount<Angle> skew = place.skew();
@@ -150,18 +150,17 @@ final class BackParts {
                                                 + where(least.stationMm()))
                                 .with("wood", Kind.MM, least.woodMm())
                                 .with("station", Kind.MM, least.stationMm()),
-                        draft.words("limit", "{limit}").with("limit", Kind.LIMITS, Limits.atLeast(limit)),
+                        plan.limit(Limits.atLeast(limit)),
                         next));
     }
 
     private static Statement tooThin(NeckPlan plan, WoodAt least, ToDoubleBiFunction<Channel, BackShape> wood) {
         if (least.stationMm() <= 0) {
             // Ahead of the nut the head's thickness stands behind the channel, not the back.
-            return Statement.of(
+            return plan.words(
                     "thin-at-the-head",
                     "Do not carve to this: a shallower channel, one that begins nearer the body, a thicker head, or a"
-                            + " lower rod.",
-                    plan.style());
+                            + " lower rod.");
         }
         return new WoodWanted(plan, wood).statement();
     }
@@ -193,7 +192,7 @@ final class BackParts {
     }
 
     static WoodLeft wood(NeckPlan plan) {
-        AsMade made = AsMade.of(plan);
+        AsMade made = plan.asMade();
         return wood(
                 plan,
                 made.channel(),

@@ -1,6 +1,5 @@
 package org.neckgeom.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
@@ -9,13 +8,11 @@ import org.neckgeom.budget.NeckTree;
 import org.neckgeom.budget.Share;
 import org.neckgeom.budget.Yield;
 import org.neckgeom.form.Kind;
-import org.neckgeom.form.Statement;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Verdict;
 import org.neckgeom.plan.PlanCheck.Outcome;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnits;
 
 /** The part of a plan that adds up the errors of its steps. */
@@ -66,12 +63,9 @@ final class BudgetParts {
                             .with("coverage", Kind.RATIO, COVERAGE)
                             .with("interval", Kind.INTERVAL, fromAnEdge(plan)));
         }
-        List<PlanCheck> checks = new ArrayList<>();
-        checks.add(bridge(plan));
-        return new PlanPart(
-                draft.note("common-practice", "how well each step is done is common practice until it is measured")
-                        .done(),
-                checks);
+        return PlanPart.of(
+                draft.note("common-practice", "how well each step is done is common practice until it is measured"),
+                bridge(plan));
     }
 
     /** What registering from the channel buys: the same line, the other way of working. */
@@ -88,35 +82,34 @@ final class BudgetParts {
         Limits<Length> limits = Limits.within(plan.bridgeWithin());
         Optional<Estimate<Length>> read = plan.readings().of(NeckFeature.OFFSET_AT_BRIDGE);
         if (read.isPresent()) {
-            return asRead(plan.style(), read.get(), limits);
+            return asRead(plan, read.get(), limits);
         }
         Yield<Length> yield = line.yield(limits);
         boolean good = yield.probability() >= WANTED_YIELD;
-        LengthStyle style = plan.style();
         return PlanCheck.of(
                 LINE_CODE,
                 LINE,
                 good ? Outcome.GOOD : Outcome.OPEN,
-                Statement.of("yield", "{yield} of such necks keep it", style)
+                plan.words("yield", "{yield} of such necks keep it")
                         .with("yield", Kind.PROBABILITY, yield.probability()),
-                Statement.of("limit", "{limit}", style).with("limit", Kind.LIMITS, limits),
+                plan.limit(limits),
                 good
-                        ? Statement.of("go-on", "Work as you do.", style)
-                        : Statement.of("improve", "Improve this step first: {step}.", style)
+                        ? plan.words("go-on", "Work as you do.")
+                        : plan.words("improve", "Improve this step first: {step}.")
                                 .with("step", Kind.NAME, line.shares().largest().name()));
     }
 
     /** Nothing is left to add up: the line was read where it counts. */
-    private static PlanCheck asRead(LengthStyle style, Estimate<Length> reading, Limits<Length> limits) {
+    private static PlanCheck asRead(NeckPlan plan, Estimate<Length> reading, Limits<Length> limits) {
         Outcome outcome = AsMade.outcome(Verdict.of(reading, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
         return PlanCheck.of(
                 LINE_CODE,
                 LINE,
                 outcome,
-                Statement.of("read", "{reading}, read at the bridge", style).with("reading", Kind.ESTIMATE, reading),
-                Statement.of("limit", "{limit}", style).with("limit", Kind.LIMITS, limits),
+                plan.words("read", "{reading}, read at the bridge").with("reading", Kind.ESTIMATE, reading),
+                plan.limit(limits),
                 outcome == Outcome.GOOD
-                        ? Statement.of("leave-the-heel", "Leave the heel's cheeks at that.", style)
-                        : Statement.of("take-off-the-heel", TAKE_OFF, style));
+                        ? plan.words("leave-the-heel", "Leave the heel's cheeks at that.")
+                        : plan.words("take-off-the-heel", TAKE_OFF));
     }
 }

@@ -51,7 +51,7 @@ final class CutParts {
                             CENTRED_NAME,
                             Outcome.OPEN,
                             found,
-                            limit(plan, limits),
+                            plan.limit(limits),
                             draft.words("read-both-walls", "Read both walls on the neck itself.")));
         }
         draft.row(
@@ -63,10 +63,6 @@ final class CutParts {
         return PlanPart.of(draft, centred(plan, Verdict.of(read.get(), limits)));
     }
 
-    private static Statement limit(NeckPlan plan, Limits<Length> limits) {
-        return Statement.of("limit", "{limit}", plan.style()).with("limit", Kind.LIMITS, limits);
-    }
-
     private static Offset offset(NeckPlan plan, Estimate<Length> estimate) {
         LengthStyle style = plan.style();
         return Offset.of(style.amount(estimate.valueHouse()), style.amount(estimate.uncertaintyHouse()));
@@ -74,29 +70,26 @@ final class CutParts {
 
     /** A slot off the middle costs wood on one side; what is located on it follows it. */
     private static PlanCheck centred(NeckPlan plan, Verdict<Length> verdict) {
-        LengthStyle style = plan.style();
         double spare = spareMm(plan);
         boolean outside = verdict.call() == Call.OUTSIDE;
         Outcome outcome =
                 verdict.call() == Call.WITHIN ? Outcome.GOOD : outside && !(spare > 0) ? Outcome.STOP : Outcome.OPEN;
         Statement next = !outside
                 ? outcome == Outcome.GOOD
-                        ? Statement.of("locate-on-the-channel", "Locate taper, heel and board on the channel.", style)
-                        : Statement.of("read-again", "Not sure: read again, or read better.", style)
+                        ? plan.words("locate-on-the-channel", "Locate taper, heel and board on the channel.")
+                        : plan.words("read-again", "Not sure: read again, or read better.")
                 : (spare > 0
-                                ? Statement.of(
+                                ? plan.words(
                                         "never-on-an-edge",
                                         "Locate taper, heel and board on the channel, never on an edge: the blank has"
-                                                + " {spare:brief} to spare on its thin side.",
-                                        style)
-                                : Statement.of(
+                                                + " {spare:brief} to spare on its thin side.")
+                                : plan.words(
                                         "glue-a-strip",
                                         "The neck no longer fits the blank about this channel, by {spare:size brief}:"
-                                                + " glue a strip to that edge before tapering.",
-                                        style))
+                                                + " glue a strip to that edge before tapering."))
                         .with("spare", Kind.MM, spare);
         return PlanCheck.of(
-                CENTRED, CENTRED_NAME, outcome, offset(plan, verdict.estimate()), limit(plan, verdict.limits()), next);
+                CENTRED, CENTRED_NAME, outcome, offset(plan, verdict.estimate()), plan.limit(verdict.limits()), next);
     }
 
     /** What the blank has outside the neck on the side to which the slot lies, at the wider of nut and body joint. */
@@ -116,7 +109,7 @@ final class CutParts {
     }
 
     static PlanPart channel(NeckPlan plan, Optional<PlanCheck> pastTheJoint) {
-        Channel cut = AsMade.of(plan).channel();
+        Channel cut = plan.asMade().channel();
         PlanSection.Draft draft = section(plan);
         draft.row("done", "done", draft.words("cut", "cut: {channel}").with("channel", Kind.ANSWER, cut));
         List<String> unread = new ArrayList<>();
@@ -185,14 +178,13 @@ final class CutParts {
                     "longer"));
         }
         if (checks.isEmpty()) {
-            LengthStyle style = plan.style();
             checks.add(PlanCheck.of(
                     "channel-takes-the-rod",
                     "channel takes the rod",
                     Outcome.OPEN,
-                    Statement.of("not-read", "not read", style),
-                    Statement.of("size-of-the-rod", "the rod's size or more", style),
-                    Statement.of("read-the-depth", "Read its depth at both ends before the rod goes in.", style)));
+                    plan.words("not-read", "not read"),
+                    plan.words("size-of-the-rod", "the rod's size or more"),
+                    plan.words("read-the-depth", "Read its depth at both ends before the rod goes in.")));
         }
         return checks;
     }
@@ -208,10 +200,10 @@ final class CutParts {
         boolean closed = plan.readings().has(NeckFeature.FINGERBOARD_OFFSET);
         Outcome outcome = AsMade.outcome(Verdict.of(reading, limits));
         Statement next = switch (outcome) {
-            case GOOD -> Statement.of("try-the-rod", "Try the rod in it, then lay it in.", style);
-            case OPEN -> Statement.of("try-or-read", "Not sure: try the rod in it, or read better.", style);
+            case GOOD -> plan.words("try-the-rod", "Try the rod in it, then lay it in.");
+            case OPEN -> plan.words("try-or-read", "Not sure: try the rod in it, or read better.");
             case STOP ->
-                Statement.of(
+                plan.words(
                                 closed ? "closed" : "cut-" + more,
                                 closed
                                         ? "The board is on over a channel that is {missing:size small} too small for its"
@@ -220,16 +212,15 @@ final class CutParts {
                                                 ? "Make it {missing:size small} wider: the same edge on the fence, the"
                                                         + " fence {missing:size small} away from the cutter: "
                                                         + SecondPass.FENCE_AWAY + ". " + Cautions.FEED + "."
-                                                : "Make it {missing:size small} " + more + ".",
-                                style)
+                                                : "Make it {missing:size small} " + more + ".")
                         .with("missing", Kind.MM, needed - reading.valueHouse());
         };
         return PlanCheck.of(
                 code,
                 name,
                 outcome,
-                Statement.of("reading", "{reading}", style).with("reading", Kind.ESTIMATE, reading),
-                limit(plan, limits),
+                plan.words("reading", "{reading}").with("reading", Kind.ESTIMATE, reading),
+                plan.limit(limits),
                 next);
     }
 }

@@ -28,7 +28,7 @@ final class HeadParts {
     private HeadParts() {}
 
     static Optional<PlanPart> of(NeckPlan plan) {
-        return AsMade.of(plan).design().head().map(head -> head(plan, head));
+        return plan.asMade().design().head().map(head -> head(plan, head));
     }
 
     private static PlanPart head(NeckPlan plan, Head head) {
@@ -76,7 +76,7 @@ final class HeadParts {
                 outcome,
                 draft.words("with-veneers", (read.isPresent() ? "{thickness}" : "{thickness:brief}") + " with veneers")
                         .with("thickness", Kind.ESTIMATE, made),
-                draft.words("limit", "{limit}").with("limit", Kind.LIMITS, tuners),
+                plan.limit(tuners),
                 next);
     }
 

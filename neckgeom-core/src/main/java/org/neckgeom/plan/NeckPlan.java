@@ -26,9 +26,12 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.JointPlace;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
+import org.neckgeom.form.Kind;
+import org.neckgeom.form.Statement;
 import org.neckgeom.head.ScarfJoint;
 import org.neckgeom.heel.BackSet;
 import org.neckgeom.heel.HeelCorners;
+import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
@@ -133,6 +136,14 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
     private final Values<NeckPlan> shown;
     private final LengthStyle designed;
     private final LengthStyle style;
+    private final Supplier<NeckReadings> readings = new Once<>(this::readByTheShop);
+    private final Supplier<AsMade> asMade = new Once<>(() -> AsMade.of(this));
+    private final Supplier<OrderOfWork> wholeOrder = new Once<>(this::orderForThisNeck);
+    private final Supplier<DoneWork> doneWork = new Once<>(() -> DoneWork.of(wholeOrder(), readings()));
+    private final Supplier<CentringRounds> rounds = new Once<>(this::roundsSoFar);
+    private final Supplier<SlotPlace> slotPlace = new Once<>(() -> asMade().slotPlace());
+    private final Supplier<Optional<BackSet>> neckSet = new Once<>(this::setToTheBody);
+    private final Supplier<List<Budget<Length>>> budgets = new Once<>(() -> asMade().budgets());
     private final Supplier<List<PlanPart>> parts = new Once<>(this::parts);
 
     private NeckPlan(Values<NeckPlan> values) {
@@ -155,7 +166,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
         }
         if (given.has(AS_MADE)) {
             // What no neck can look like is refused here, not when it is printed.
-            placed("as made", AsMade.of(this)::design);
+            placed("as made", asMade()::design);
         }
     }
 
@@ -333,6 +344,10 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * @throws ArithmeticException if no angle brings the strings to the saddle
      */
     public Optional<BackSet> neckSet() {
+        return neckSet.get();
+    }
+
+    private Optional<BackSet> setToTheBody() {
         return design().neckSet().map(set -> BackSet.of(design()));
     }
 
@@ -387,11 +402,34 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * been read on the neck is done, and what stands before it in the order is taken as done.
      */
     public OrderOfWork order() {
-        return DoneWork.of(wholeOrder(), readings()).left();
+        return doneWork().left();
+    }
+
+    DoneWork doneWork() {
+        return doneWork.get();
+    }
+
+    /** A sentence of this plan, whose facts are still to come. */
+    Statement words(String code, String words) {
+        return Statement.of(code, words, style);
+    }
+
+    /** What a check allows. */
+    Statement limit(Limits<Length> limits) {
+        return words("limit", "{limit}").with("limit", Kind.LIMITS, limits);
+    }
+
+    /** The neck with what has been read on it. */
+    AsMade asMade() {
+        return asMade.get();
     }
 
     /** As given, without what this neck lacks, with the head kept before the channel where the joint asks for it. */
     OrderOfWork wholeOrder() {
+        return wholeOrder.get();
+    }
+
+    private OrderOfWork orderForThisNeck() {
         OrderOfWork usual = whole(OrderOfWork.forNeck(design()));
         return given.has(ORDER) ? whole(given.at(ORDER).changed(usual)) : usual;
     }
@@ -431,6 +469,10 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
 
     /** {@return what has been read on the neck so far; nothing by default} */
     public NeckReadings readings() {
+        return readings.get();
+    }
+
+    private NeckReadings readByTheShop() {
         return shown.at(AS_MADE).readBy(shop().repeatability());
     }
 
@@ -439,7 +481,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * the bridge; the four cuts, or nothing without such a reading, without heel or neck set}
      */
     public Optional<HeelCorners> heelCorners() {
-        return AsMade.of(this).heelCorners();
+        return asMade().heelCorners();
     }
 
     /**
@@ -457,7 +499,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * a guess in them, and what was read at the bridge leaves only its own uncertainty.
      */
     public List<Budget<Length>> budgets() {
-        return AsMade.of(this).budgets();
+        return budgets.get();
     }
 
     /** {@return the trial cuts and fence moves in the order in which they were made; none before the first cut} */
@@ -476,6 +518,10 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * before the first cut}
      */
     public CentringRounds rounds() {
+        return rounds.get();
+    }
+
+    private CentringRounds roundsSoFar() {
         CentringRounds rounds = CentringRounds.on(SetUpParts.atTheFence(this))
                 .bench(shop().uncertainty())
                 .decision(shop().decision())
@@ -528,7 +574,7 @@ public final class NeckPlan implements SaysLengths<NeckPlan> {
      * else as a fence set by one cut would; against the blank's own middle}
      */
     public SlotPlace slotPlace() {
-        return AsMade.of(this).slotPlace();
+        return slotPlace.get();
     }
 
     /** {@return the style the plan is printed in: that of the design} */

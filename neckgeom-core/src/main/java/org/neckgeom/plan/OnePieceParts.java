@@ -11,7 +11,6 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.plan.PlanCheck.Outcome;
 import org.neckgeom.solid.BackShape;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /** The part of a plan that belongs to a head in one piece with the shaft: whether the blank holds both. */
 final class OnePieceParts {
@@ -22,7 +21,7 @@ final class OnePieceParts {
         if (!plan.isHeadInOnePiece()) {
             return Optional.empty();
         }
-        return AsMade.of(plan).design().head().map(head -> part(plan, OnePieceHead.of(head)));
+        return plan.asMade().design().head().map(head -> part(plan, OnePieceHead.of(head)));
     }
 
     private static PlanPart part(NeckPlan plan, OnePieceHead head) {
@@ -52,7 +51,6 @@ final class OnePieceParts {
     }
 
     private static PlanCheck thick(NeckPlan plan, OnePieceHead head) {
-        LengthStyle style = plan.style();
         double needed = head.thicknessMm() + 2 * plan.blank().planingMm();
         boolean holds = plan.blank().thicknessMm() >= needed;
         boolean turned = plan.isHeadSawnFromTheBlank();
@@ -60,20 +58,19 @@ final class OnePieceParts {
                 "blank-thick-enough",
                 "blank thick enough for the head",
                 holds ? Outcome.GOOD : Outcome.STOP,
-                Statement.of("thickness", "{thickness}", style)
+                plan.words("thickness", "{thickness}")
                         .with("thickness", Kind.AMOUNT, plan.blank().thickness()),
-                Statement.of("at-least", "{least:brief} or more, head and shaft in one piece", style)
+                plan.words("at-least", "{least:brief} or more, head and shaft in one piece")
                         .with("least", Kind.MM, needed),
                 holds
                         ? turned
-                                ? Statement.of("lay-out-the-head", "Lay out the head on the blank's side.", style)
-                                : Statement.of("thin-the-head", "Thin the head to its size.", style)
+                                ? plan.words("lay-out-the-head", "Lay out the head on the blank's side.")
+                                : plan.words("thin-the-head", "Thin the head to its size.")
                         : turned
-                                ? Statement.of(
+                                ? plan.words(
                                         "thicker-blank-or-scarf",
-                                        "A thicker blank, a flatter or shorter head, or a head scarfed on.",
-                                        style)
-                                : Statement.of("thicker-blank", "A thicker blank, or a thinner head.", style));
+                                        "A thicker blank, a flatter or shorter head, or a head scarfed on.")
+                                : plan.words("thicker-blank", "A thicker blank, or a thinner head."));
     }
 
     private static PlanCheck reaches(NeckPlan plan, OnePieceHead head) {
@@ -83,8 +80,8 @@ final class OnePieceParts {
                 plan,
                 needed,
                 reaches
-                        ? Statement.of("square-it", "Square it and mark the nut line.", plan.style())
-                        : Statement.of("longer-blank", "A longer blank, or a shorter head.", plan.style()));
+                        ? plan.words("square-it", "Square it and mark the nut line.")
+                        : plan.words("longer-blank", "A longer blank, or a shorter head."));
     }
 
     /** A nut line that is not told counts as none: the head then has no room before it. */
@@ -92,24 +89,20 @@ final class OnePieceParts {
         double there = plan.blank().nutFromHeadEndMm();
         double behind = plan.blank().lengthMm() - StockParts.shaftEndMm(plan);
         boolean enough = there >= head.lengthMm() && there <= behind;
-        LengthStyle style = plan.style();
-        Statement room = Statement.of(
-                        "room",
-                        head.lengthMm() > behind ? "{least:brief} or more" : "{least:brief} to {most:brief}",
-                        style)
+        Statement room = plan.words(
+                        "room", head.lengthMm() > behind ? "{least:brief} or more" : "{least:brief} to {most:brief}")
                 .with("least", Kind.MM, head.lengthMm())
                 .with("most", Kind.MM, behind);
         return PlanCheck.of(
                 "nut-line-leaves-room",
                 "nut line leaves room for head and shaft",
                 enough ? Outcome.GOOD : Outcome.OPEN,
-                there > 0 ? StockParts.fromHeadEnd(plan, there) : Statement.of("not-given", "not told", style),
+                there > 0 ? StockParts.fromHeadEnd(plan, there) : plan.words("not-given", "not told"),
                 room,
                 enough
-                        ? Statement.of("same-end", "Lay out nut line and stops from the same end.", style)
-                        : Statement.of(
+                        ? plan.words("same-end", "Lay out nut line and stops from the same end.")
+                        : plan.words(
                                 "move-the-nut-line",
-                                "Lay the nut line out so that head and shaft both come out of the blank.",
-                                style));
+                                "Lay the nut line out so that head and shaft both come out of the blank."));
     }
 }

@@ -38,7 +38,7 @@ final class OrderPart {
 
     /** What is done, by its name; what nothing was read on is said apart. */
     private static Optional<Statement> done(NeckPlan plan, OrderOfWork left) {
-        Set<String> taken = DoneWork.of(plan.wholeOrder(), plan.readings()).taken();
+        Set<String> taken = plan.doneWork().taken();
         List<String> names = left.finished().stream().map(Operation::name).toList();
         if (names.isEmpty()) {
             return Optional.empty();
@@ -46,12 +46,10 @@ final class OrderPart {
         List<String> known =
                 names.stream().filter(name -> !taken.contains(name)).toList();
         List<String> before = names.stream().filter(taken::contains).toList();
-        return Optional.of(Statement.of(
-                        "done",
-                        "{known}" + (before.isEmpty() ? "" : "\ntaken as done, standing before: {before}"),
-                        plan.style())
-                .with("known", Kind.list(Kind.NAME), known)
-                .with("before", Kind.list(Kind.NAME), before));
+        return Optional.of(
+                plan.words("done", "{known}" + (before.isEmpty() ? "" : "\ntaken as done, standing before: {before}"))
+                        .with("known", Kind.list(Kind.NAME), known)
+                        .with("before", Kind.list(Kind.NAME), before));
     }
 
     private static PlanCheck check(PlanSection.Draft draft, OrderPlan order, Clashes clashes) {

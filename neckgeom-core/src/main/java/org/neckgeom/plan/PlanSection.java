@@ -7,13 +7,15 @@ import java.util.Set;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.RenderedAnswer;
 import org.neckgeom.form.Statement;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
 
 /** One part of a plan: a heading, rows that are answers or statements, and notes under them. Immutable. */
-public final class PlanSection implements Answer {
+public final class PlanSection extends ValueAnswer {
 
     private static final int MOST_CHARACTERS = 984;
 
@@ -30,14 +32,13 @@ public final class PlanSection implements Answer {
     private final String title;
     private final List<Row> rows;
     private final List<Statement> notes;
-    private final LengthStyle style;
 
     private PlanSection(String code, String title, List<Row> rows, List<Statement> notes, LengthStyle style) {
+        super(style);
         this.code = Objects.requireNonNull(code, "code");
         this.title = Objects.requireNonNull(title, "title");
         this.rows = Names.all(rows, "row");
         this.notes = Names.all(notes, "note");
-        this.style = Objects.requireNonNull(style, "style");
     }
 
     /**
@@ -125,7 +126,7 @@ public final class PlanSection implements Answer {
         List<Row> left = rows.stream()
                 .filter(row -> !(row.answer() instanceof Statement statement && codes.contains(statement.code())))
                 .toList();
-        return new PlanSection(code, title, left, notes, style);
+        return new PlanSection(code, title, left, notes, style());
     }
 
     @Override
@@ -159,29 +160,30 @@ public final class PlanSection implements Answer {
         return form.finds(code, title);
     }
 
+    /** What the form writes, without a form made for it. */
     @Override
-    public LengthStyle style() {
-        return style;
+    public RenderedAnswer rendered(LengthStyle style) {
+        return new RenderedAnswer(
+                code,
+                title,
+                rows.stream()
+                        .map(row -> new RenderedAnswer.Row(
+                                row.key(), row.named().text(style), row.answer().inside(style)))
+                        .toList(),
+                notes.stream()
+                        .map(note -> new RenderedAnswer.Note(note.code(), note.text(style)))
+                        .toList());
     }
 
     @Override
-    public boolean equals(Object other) {
-        return other instanceof PlanSection that
-                && code.equals(that.code)
-                && title.equals(that.title)
-                && rows.equals(that.rows)
-                && notes.equals(that.notes);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(code, title, rows, notes);
+    protected Object[] parts() {
+        return new Object[] {code, title, rows, notes};
     }
 
     /** Returns the heading, then the rows, then the notes, as many of them as JShell prints. */
     @Override
     public String toString() {
-        return Report.cut(text(style), MOST_CHARACTERS, "\n  ... rows() and notes() have all");
+        return Report.cut(text(style()), MOST_CHARACTERS, "\n  ... rows() and notes() have all");
     }
 
     static Draft titled(String code, String title, LengthStyle style) {

@@ -47,7 +47,7 @@ final class ReadParts {
                     draft.words("back-at", "back at {station:brief}").with("station", Kind.MM, x),
                     draft.words("depth", "{depth}; drawn {drawn:brief}")
                             .with("depth", Kind.ESTIMATE, back.getValue())
-                            .with("drawn", Kind.MM, AsMade.of(plan).drawnDepthMm(x)));
+                            .with("drawn", Kind.MM, plan.asMade().drawnDepthMm(x)));
         }
         return PlanPart.of(
                 draft.note("in-place-of", "each takes the place of what was assumed, and the rest is judged on it"),
@@ -63,11 +63,11 @@ final class ReadParts {
                 "readings agree",
                 agree ? Outcome.GOOD : Outcome.OPEN,
                 agree
-                        ? Statement.of("readings", "{count:of reading/readings}", style)
+                        ? plan.words("readings", "{count:of reading/readings}")
                                 .with("count", Kind.WHOLE, plan.readings().count())
                         : quarrels.get(0),
-                Statement.of("no-contradiction", "no two contradict each other", style),
-                agree ? Statement.of("go-on", "Go on with what is left.", style) : readAgain(style, quarrels));
+                plan.words("no-contradiction", "no two contradict each other"),
+                agree ? plan.words("go-on", "Go on with what is left.") : readAgain(style, quarrels));
     }
 
     private static Statement readAgain(LengthStyle style, List<Statement> quarrels) {
@@ -107,34 +107,29 @@ final class ReadParts {
                 : proofs.contains(Operation.GLUE_FINGERBOARD) ? "the board has been read as glued" : "";
         return late.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Statement.of(
+                : Optional.of(plan.words(
                         "channel-unread",
-                        late + ", of the channel under it nothing: it is taken as drawn, if it was cut before",
-                        plan.style()));
+                        late + ", of the channel under it nothing: it is taken as drawn, if it was cut before"));
     }
 
     private static Optional<Statement> tooDeep(NeckPlan plan) {
         double thick = plan.blank().thicknessMm();
-        LengthStyle style = plan.style();
         Optional<Estimate<Length>> depth = plan.readings().of(NeckFeature.CHANNEL_DEPTH);
         if (depth.filter(read -> read.valueHouse() >= thick).isPresent()) {
-            return Optional.of(Statement.of(
-                            "channel-too-deep",
-                            "the channel reads {depth:brief} deep in a blank {blank:brief} thick",
-                            style)
+            return Optional.of(plan.words(
+                            "channel-too-deep", "the channel reads {depth:brief} deep in a blank {blank:brief} thick")
                     .with("depth", Kind.MM, depth.get().valueHouse())
                     .with("blank", Kind.MM, thick));
         }
         boolean hasHeel = plan.design().heel().isPresent();
-        double shaft = hasHeel ? AsMade.of(plan).heelStartMm() : Double.POSITIVE_INFINITY;
+        double shaft = hasHeel ? plan.asMade().heelStartMm() : Double.POSITIVE_INFINITY;
         for (Map.Entry<Double, Estimate<Length>> back :
                 plan.readings().backDepths().entrySet()) {
             double over = back.getValue().valueHouse() - thick;
             if (back.getKey() < shaft && over > APART * back.getValue().uncertaintyHouse() + HAIR) {
-                return Optional.of(Statement.of(
+                return Optional.of(plan.words(
                                 "back-too-deep",
-                                "the back reads {depth:brief} deep at {station:brief}, in a blank {blank:brief} thick",
-                                style)
+                                "the back reads {depth:brief} deep at {station:brief}, in a blank {blank:brief} thick")
                         .with("depth", Kind.MM, back.getValue().valueHouse())
                         .with("station", Kind.MM, back.getKey())
                         .with("blank", Kind.MM, thick));
@@ -144,17 +139,15 @@ final class ReadParts {
     }
 
     private static Optional<Statement> carvedThrough(NeckPlan plan) {
-        AsMade made = AsMade.of(plan);
-        LengthStyle style = plan.style();
+        AsMade made = plan.asMade();
         for (Map.Entry<Double, Estimate<Length>> back :
                 plan.readings().backDepths().entrySet()) {
             double floor = made.channel().depthAtMm(back.getKey());
             if (floor >= back.getValue().valueHouse()) {
-                return Optional.of(Statement.of(
+                return Optional.of(plan.words(
                                 "carved-through",
                                 "at {station:brief} the back reads {depth:brief} deep over a channel of {floor:brief}:"
-                                        + " carved through to the rod",
-                                style)
+                                        + " carved through to the rod")
                         .with("station", Kind.MM, back.getKey())
                         .with("depth", Kind.MM, back.getValue().valueHouse())
                         .with("floor", Kind.MM, floor));
@@ -172,11 +165,10 @@ final class ReadParts {
         double apart = read.get().valueHouse() - promised.amountMm();
         double u = StrictMath.hypot(read.get().uncertaintyHouse(), promised.uncertaintyMm());
         return Math.abs(apart) > APART * u + HAIR
-                ? Optional.of(Statement.of(
+                ? Optional.of(plan.words(
                                 "slot-elsewhere",
                                 "the slot lies {apart:size small} from where the trial cuts put it, u {standardUncertainty:small}: the fence"
-                                        + " or the blank moved, or the other edge rode the fence",
-                                plan.style())
+                                        + " or the blank moved, or the other edge rode the fence")
                         .with("apart", Kind.MM, apart)
                         .with("standardUncertainty", Kind.MM, u))
                 : Optional.empty();
@@ -189,11 +181,10 @@ final class ReadParts {
             double drawn = plan.design().head().map(Head::pitchRad).orElse(read.valueHouse());
             double off = read.valueHouse() - drawn;
             return Math.abs(off) > most
-                    ? Optional.of(Statement.of(
+                    ? Optional.of(plan.words(
                                     "scarf-elsewhere",
                                     "the scarf reads {off:size 1} " + (off > 0 ? "steeper" : "flatter")
-                                            + " than drawn: was another angle read?",
-                                    plan.style())
+                                            + " than drawn: was another angle read?")
                             .with("off", Kind.RAD, off))
                     : Optional.empty();
         });

@@ -34,7 +34,6 @@ import org.neckgeom.shop.Shop;
 import org.neckgeom.stock.Wood;
 import org.neckgeom.stock.WoodFigure;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /** The parts of a plan that belong to the machine: centring, channel, what stands in the way. */
@@ -57,7 +56,7 @@ final class SetUpParts {
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
         parts.add(centring(plan));
-        Channel channel = AsMade.of(plan).channel();
+        Channel channel = plan.asMade().channel();
         if (plan.isDone(Operation.CUT_ROD_CHANNEL)) {
             parts.add(CutParts.channel(plan, pastTheJoint(plan, channel)));
             return parts;
@@ -107,13 +106,7 @@ final class SetUpParts {
         }
         return PlanPart.of(
                 draft,
-                PlanCheck.of(
-                        CutParts.CENTRED,
-                        CutParts.CENTRED_NAME,
-                        outcome,
-                        result,
-                        draft.words("limit", "{limit}").with("limit", Kind.LIMITS, limits),
-                        next));
+                PlanCheck.of(CutParts.CENTRED, CutParts.CENTRED_NAME, outcome, result, plan.limit(limits), next));
     }
 
     /** Everything read and moved so far. */
@@ -220,11 +213,11 @@ final class SetUpParts {
         SlotStops heel = plan.isDone(Operation.CUT_HEEL_JOINT)
                 ? stops.heelEndAt(plan.style().amount(StockParts.shaftEndMm(plan)))
                 : stops;
-        Optional<Head> head = AsMade.of(plan).design().head();
+        Optional<Head> head = plan.asMade().design().head();
         if (head.isPresent() && isHeadOn(plan)) {
             return heel.headOn(head.get().width(HeadLayout.of(head.get()).widthAtTip()));
         }
-        Optional<ScarfJoint> sawn = AsMade.of(plan).scarf().filter(joint -> plan.isDone(Operation.CUT_SCARF));
+        Optional<ScarfJoint> sawn = plan.asMade().scarf().filter(joint -> plan.isDone(Operation.CUT_SCARF));
         return sawn.isPresent() ? heel.headEndAt(plan.style().amount(thinEndMm(sawn.get()))) : heel;
     }
 
@@ -261,17 +254,15 @@ final class SetUpParts {
         if (!(past > 0)) {
             return Optional.empty();
         }
-        LengthStyle style = plan.style();
         return Optional.of(PlanCheck.of(
                 "channel-ends-in-the-neck",
                 "channel ends within the neck",
                 Outcome.OPEN,
-                Statement.of("past", "{past:brief} past the body joint", style).with("past", Kind.MM, past),
-                Statement.of("body-joint", "to the body joint or short of it", style),
-                Statement.of(
+                plan.words("past", "{past:brief} past the body joint").with("past", Kind.MM, past),
+                plan.words("body-joint", "to the body joint or short of it"),
+                plan.words(
                         "shorten",
-                        "A shorter rod, or let heel and body take it: then the neck does not come off without it.",
-                        style)));
+                        "A shorter rod, or let heel and body take it: then the neck does not come off without it.")));
     }
 
     /** A stop can be clamped to the fence only as far as the fence reaches. */
@@ -281,11 +272,10 @@ final class SetUpParts {
         if (!(farthest > reach)) {
             return Optional.empty();
         }
-        return Optional.of(Statement.of(
+        return Optional.of(plan.words(
                         "beyond-the-fence",
                         "a stop {stop:mark} from the cutter lies beyond a fence that reaches {reach:brief} either side:"
-                                + " clamp it to the table, or work by the marks",
-                        plan.style())
+                                + " clamp it to the table, or work by the marks")
                 .with("stop", Kind.MM, farthest)
                 .with("reach", Kind.MM, reach));
     }
@@ -303,21 +293,19 @@ final class SetUpParts {
         Outcome outcome = deepest <= most * (1 + ROUNDING)
                 ? Outcome.GOOD
                 : deepest <= half * (1 + ROUNDING) ? Outcome.OPEN : Outcome.STOP;
-        LengthStyle style = plan.style();
         Statement next = switch (outcome) {
-            case GOOD -> Statement.of("read-the-depth", "Read the depth after every pass.", style);
-            case OPEN -> Statement.of("lighter-passes", "More and lighter passes in wood this hard.", style);
+            case GOOD -> plan.words("read-the-depth", "Read the depth after every pass.");
+            case OPEN -> plan.words("lighter-passes", "More and lighter passes in wood this hard.");
             case STOP ->
-                Statement.of(
-                        "much-lighter-passes", "More and lighter passes: a deep one burns, bends and snatches.", style);
+                plan.words("much-lighter-passes", "More and lighter passes: a deep one burns, bends and snatches.");
         };
         String share = soft ? "half the cutter's diameter" : "a quarter of the cutter's diameter in hardwood";
         return PlanCheck.of(
                 "depth-of-a-pass",
                 "depth of a pass",
                 outcome,
-                Statement.of("deepest", "{deepest:table brief}", style).with("deepest", Kind.MM, deepest),
-                Statement.of("at-most", "{most:table brief} or less, " + share + " (common practice)", style)
+                plan.words("deepest", "{deepest:table brief}").with("deepest", Kind.MM, deepest),
+                plan.words("at-most", "{most:table brief} or less, " + share + " (common practice)")
                         .with("most", Kind.MM, most),
                 next);
     }

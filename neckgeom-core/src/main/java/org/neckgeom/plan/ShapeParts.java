@@ -41,7 +41,7 @@ final class ShapeParts {
     static List<PlanPart> of(NeckPlan plan) {
         List<PlanPart> parts = new ArrayList<>();
         StockParts.of(plan).ifPresent(parts::add);
-        AsMade.of(plan).scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
+        plan.asMade().scarf().ifPresent(joint -> parts.add(scarf(plan, joint)));
         OnePieceParts.of(plan).ifPresent(parts::add);
         HeadParts.of(plan).ifPresent(parts::add);
         parts.add(frets(plan));
@@ -86,19 +86,17 @@ final class ShapeParts {
     }
 
     private static Statement sawn(NeckPlan plan) {
-        LengthStyle style = plan.style();
         return plan.readings()
                 .scarfAngle()
-                .map(angle -> Statement.of(
+                .map(angle -> plan.words(
                                 "sawn-as-read",
-                                "sawn: {angle}; drawn {drawn}, the lines above are those of the angle read",
-                                style)
+                                "sawn: {angle}; drawn {drawn}, the lines above are those of the angle read")
                         .with("angle", Kind.ESTIMATE, angle)
                         .with(
                                 "drawn",
                                 Kind.AMOUNT,
                                 plan.design().head().orElseThrow().pitch()))
-                .orElse(Statement.of("sawn", "sawn; its angle has not been read and is taken as drawn", style));
+                .orElse(plan.words("sawn", "sawn; its angle has not been read and is taken as drawn"));
     }
 
     /** Stops and marks run from the blank's head end, the board's marks from the shaft's: one nut line must serve both. */
@@ -106,19 +104,17 @@ final class ShapeParts {
         double needed = board.lengthMm() - StockParts.shaftEndMm(plan);
         double there = plan.blank().nutFromHeadEndMm();
         boolean enough = there >= needed;
-        LengthStyle style = plan.style();
         return PlanCheck.of(
                 "nut-line-leaves-room",
                 "nut line leaves room for head and saw cut",
                 enough ? Outcome.GOOD : Outcome.OPEN,
                 StockParts.fromHeadEnd(plan, there),
-                Statement.of("at-least", "{least:brief} or more", style).with("least", Kind.MM, needed),
+                plan.words("at-least", "{least:brief} or more").with("least", Kind.MM, needed),
                 enough
-                        ? Statement.of("same-end", "Lay out nut line, stops and saw cut from the same end.", style)
-                        : Statement.of(
+                        ? plan.words("same-end", "Lay out nut line, stops and saw cut from the same end.")
+                        : plan.words(
                                 "move-the-nut-line",
-                                "Lay the nut line out farther in, or the stops and the saw cut do not share one blank.",
-                                style));
+                                "Lay the nut line out farther in, or the stops and the saw cut do not share one blank."));
     }
 
     private static PlanPart frets(NeckPlan plan) {
@@ -233,24 +229,20 @@ final class ShapeParts {
     }
 
     private static PlanCheck dovetail(NeckPlan plan, Heel heel, Dovetail seat, Amount<Length> width) {
-        LengthStyle style = plan.style();
         boolean inside = width.house() < heel.widthMm();
         return PlanCheck.of(
                 "dovetail-inside-the-heel",
                 "dovetail inside the heel",
                 inside ? Outcome.GOOD : Outcome.STOP,
-                Statement.of("dovetail", "{height:brief} high, {width:brief} wide", style)
+                plan.words("dovetail", "{height:brief} high, {width:brief} wide")
                         .with("height", Kind.MM, seat.below().orElseThrow().house())
                         .with("width", Kind.MM, width.house()),
-                Statement.of(
-                                "heel",
-                                "no higher than the heel's {height:brief}, less than its {width:brief} of width",
-                                style)
+                plan.words("heel", "no higher than the heel's {height:brief}, less than its {width:brief} of width")
                         .with("height", Kind.MM, heel.heightMm())
                         .with("width", Kind.MM, heel.widthMm()),
                 inside
-                        ? Statement.of("cut-while-square", "Cut it while the heel is square.", style)
-                        : Statement.of("smaller-joint", "A lower or narrower dovetail, or a larger heel.", style));
+                        ? plan.words("cut-while-square", "Cut it while the heel is square.")
+                        : plan.words("smaller-joint", "A lower or narrower dovetail, or a larger heel."));
     }
 
     private static PlanCheck tenon(Heel heel, PlanSection.Draft draft, Tenon tenon) {
@@ -275,7 +267,7 @@ final class ShapeParts {
 
     /** What was read at the bridge with a straightedge or a string, and what it asks off the heel. */
     private static List<PlanCheck> atBridge(NeckPlan plan, PlanSection.Draft draft) {
-        AsMade.of(plan).heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
+        plan.asMade().heelCorners().ifPresent(corners -> draft.row("takeOff", "take off", corners));
         return plan.readings()
                 .of(NeckFeature.HEIGHT_AT_BRIDGE)
                 .map(high -> List.of(projection(plan, high)))
@@ -286,12 +278,11 @@ final class ShapeParts {
         double limit = plan.style() == LengthStyle.MILLIMETRES ? PROJECTION_MM : ShopUnit.THOU.toHouse(PROJECTION_THOU);
         Limits<Length> limits = Limits.within(plan.style().amount(limit));
         Outcome outcome = AsMade.outcome(Verdict.of(high, limits)) == Outcome.GOOD ? Outcome.GOOD : Outcome.OPEN;
-        LengthStyle style = plan.style();
         return PlanCheck.of(
                 "projection-height",
                 "projection height at the bridge",
                 outcome,
-                Statement.of("too-high", "{size}, too " + (high.valueHouse() < 0 ? "low" : "high"), style)
+                plan.words("too-high", "{size}, too " + (high.valueHouse() < 0 ? "low" : "high"))
                         .with("height", Kind.ESTIMATE, high)
                         .with(
                                 "size",
@@ -301,10 +292,10 @@ final class ShapeParts {
                                         high.uncertaintyHouse(),
                                         high.degreesOfFreedom(),
                                         high.unit())),
-                Statement.of("limit", "{limit} (common practice: the saddle takes up the rest)", style)
+                plan.words("limit", "{limit} (common practice: the saddle takes up the rest)")
                         .with("limit", Kind.LIMITS, limits),
                 outcome == Outcome.GOOD
-                        ? Statement.of("leave-the-heel", "Leave the heel at that.", style)
-                        : Statement.of("take-off-the-heel", BudgetParts.TAKE_OFF, style));
+                        ? plan.words("leave-the-heel", "Leave the heel at that.")
+                        : plan.words("take-off-the-heel", BudgetParts.TAKE_OFF));
     }
 }

@@ -178,51 +178,46 @@ final class StockParts {
 
     private static PlanCheck size(NeckPlan plan, BlankNeeds needs) {
         boolean fits = needs.fits(plan.blank());
-        LengthStyle style = plan.style();
         return PlanCheck.of(
                 "blank-large-enough",
                 "blank large enough",
                 fits ? Outcome.GOOD : Outcome.STOP,
-                Statement.of("blank", "{blank}", style).with("blank", Kind.ANSWER, plan.blank()),
-                Statement.of("least-blank", "{length:brief} x {width:brief} x {thickness:brief} or more", style)
+                plan.words("blank", "{blank}").with("blank", Kind.ANSWER, plan.blank()),
+                plan.words("least-blank", "{length:brief} x {width:brief} x {thickness:brief} or more")
                         .with("length", Kind.AMOUNT, needs.length())
                         .with("width", Kind.AMOUNT, needs.width())
                         .with("thickness", Kind.AMOUNT, needs.thickness()),
                 fits
-                        ? Statement.of("square-it", "Square it and mark the nut line.", style)
-                        : Statement.of("larger-blank", "A larger blank, or less to spare.", style));
+                        ? plan.words("square-it", "Square it and mark the nut line.")
+                        : plan.words("larger-blank", "A larger blank, or less to spare."));
     }
 
     /** Whether the blank is long enough for shaft and head. */
     static PlanCheck reaches(NeckPlan plan, double neededMm, Statement next) {
-        LengthStyle style = plan.style();
         return PlanCheck.of(
                 "blank-reaches",
                 "blank reaches for shaft and head",
                 plan.blank().lengthMm() >= neededMm ? Outcome.GOOD : Outcome.STOP,
-                Statement.of("length", "{length}", style)
+                plan.words("length", "{length}")
                         .with("length", Kind.AMOUNT, plan.blank().length()),
-                Statement.of("at-least", "{least:brief} or more", style).with("least", Kind.MM, neededMm),
+                plan.words("at-least", "{least:brief} or more").with("least", Kind.MM, neededMm),
                 next);
     }
 
     /** Where the blank's nut line is. */
     static Statement fromHeadEnd(NeckPlan plan, double mm) {
-        return Statement.of("from-head-end", "{nutLine:brief} from the head end", plan.style())
-                .with("nutLine", Kind.MM, mm);
+        return plan.words("from-head-end", "{nutLine:brief} from the head end").with("nutLine", Kind.MM, mm);
     }
 
     private static PlanCheck pieces(NeckPlan plan, CuttingList list) {
         boolean fits = list.fits();
         boolean untold = fits && blocksNotTold(plan);
-        LengthStyle style = plan.style();
         Statement rest = fits
-                ? Statement.of(
+                ? plan.words(
                                 "left-over",
-                                "{rest:brief} left over" + (untold ? ", length of a heel block not told" : ""),
-                                style)
+                                "{rest:brief} left over" + (untold ? ", length of a heel block not told" : ""))
                         .with("rest", Kind.MM, list.leftOver().house())
-                : Statement.of("missing", "{missing:brief} missing", style)
+                : plan.words("missing", "{missing:brief} missing")
                         .with("missing", Kind.MM, list.missing().house());
         return PlanCheck.of(
                 "all-pieces-from-the-blank",
@@ -231,26 +226,24 @@ final class StockParts {
                 rest,
                 wanted(plan),
                 untold
-                        ? Statement.of(
+                        ? plan.words(
                                 "give-block-length",
-                                "Tell the length of a heel block, or cut them from another piece of the same wood.",
-                                style)
+                                "Tell the length of a heel block, or cut them from another piece of the same wood.")
                         : fits
-                                ? Statement.of("saw", "Saw in this order.", style)
-                                : Statement.of(
+                                ? plan.words("saw", "Saw in this order.")
+                                : plan.words(
                                         "blocks-from-elsewhere",
-                                        "Cut the heel blocks from another piece of the same wood.",
-                                        style));
+                                        "Cut the heel blocks from another piece of the same wood."));
     }
 
     private static Statement wanted(NeckPlan plan) {
         if (blocksFromBlank(plan) > 0 || blocksNotTold(plan)) {
-            return Statement.of("neck-and-blocks", "neck and heel blocks in its length", plan.style());
+            return plan.words("neck-and-blocks", "neck and heel blocks in its length");
         }
         boolean elsewhere = heel(plan).map(HeelBlocks::count).orElse(0) > 0;
         return elsewhere
-                ? Statement.of("neck-alone", "the neck in its length, heel blocks from a thicker piece", plan.style())
-                : Statement.of("neck-alone", "the neck in its length", plan.style());
+                ? plan.words("neck-alone", "the neck in its length, heel blocks from a thicker piece")
+                : plan.words("neck-alone", "the neck in its length");
     }
 
     /** Blocks could come out of the blank, if it was told how long they are. */

@@ -41,7 +41,7 @@ final class StrengthParts {
 
     /** Where no wood is left there is nothing to reckon with; how much is missing the wood left says. */
     private static Optional<PlanPart> through(NeckPlan plan) {
-        WoodAt least = WoodLeft.under(AsMade.of(plan).design()).least();
+        WoodAt least = WoodLeft.under(plan.asMade().design()).least();
         if (least.woodMm() > 0) {
             return Optional.empty();
         }
@@ -59,7 +59,7 @@ final class StrengthParts {
 
     /** What strings and rod do to the neck, where enough is known of it. */
     static Optional<Relief> bending(NeckPlan plan) {
-        NeckDesign made = AsMade.of(plan).design();
+        NeckDesign made = plan.asMade().design();
         return plan.design().isReadyForLoad() && WoodLeft.under(made).least().woodMm() > 0
                 ? Optional.of(Relief.of(made).heights(heights(plan)))
                 : Optional.empty();
@@ -79,20 +79,18 @@ final class StrengthParts {
     }
 
     private static PlanCheck noRodToSet(NeckPlan plan, Bow bow) {
-        LengthStyle style = plan.style();
         return new PlanCheck(
                 RELIEF,
                 wanted(plan, "relief of {relief:brief}"),
                 Outcome.OPEN,
-                Statement.of("no-rod", "about {relief:small}, and no rod to set it", style)
+                plan.words("no-rod", "about {relief:small}, and no rod to set it")
                         .with("relief", Kind.MM, bow.reliefMm()),
                 wanted(plan, "{relief:brief}"),
-                Statement.of(
-                        "plane-it-in", "Plane or level what is missing in, or take a rod that can be set.", style));
+                plan.words("plane-it-in", "Plane or level what is missing in, or take a rod that can be set."));
     }
 
     private static Statement wanted(NeckPlan plan, String words) {
-        return Statement.of("relief-wanted", words, plan.style())
+        return plan.words("relief-wanted", words)
                 .with("relief", Kind.MM, plan.relief().house());
     }
 
@@ -103,7 +101,7 @@ final class StrengthParts {
     private static PlanPart weather(NeckPlan plan) {
         boolean moves = plan.design().channel().orElseThrow().rod().isAdjustable();
         double settable = plan.shop().uncertainty().moveScatterMm();
-        NeckWeather then = plan.weather().on(AsMade.of(plan).design());
+        NeckWeather then = plan.weather().on(plan.asMade().design());
         PlanSection.Draft draft = PlanSection.titled("weather", "Weather, estimated", plan.style())
                 .row("fromAndTo", "from and to", plan.weather())
                 .row("then", "then", then);
@@ -154,24 +152,18 @@ final class StrengthParts {
 
     private static PlanCheck reliefCheck(NeckPlan plan, RodForce force) {
         Outcome outcome = force.reach() == RodForce.Reach.CAN ? Outcome.GOOD : Outcome.OPEN;
-        LengthStyle style = plan.style();
         Statement next = switch (force.reach()) {
-            case CAN ->
-                Statement.of("adjust", "Adjust under full string tension, an eighth of a turn at a time.", style);
+            case CAN -> plan.words("adjust", "Adjust under full string tension, an eighth of a turn at a time.");
             case MAY ->
-                Statement.of(
-                        "bend-a-strip",
-                        "Weigh and bend a strip of the same board, and tell the plan its modulus.",
-                        style);
-            case CANNOT -> Statement.of("another-rod", "Another rod, a stiffer neck, or another relief.", style);
+                plan.words("bend-a-strip", "Weigh and bend a strip of the same board, and tell the plan its modulus.");
+            case CANNOT -> plan.words("another-rod", "Another rod, a stiffer neck, or another relief.");
         };
         Statement result = force.force()
-                .map(n -> Statement.of(
+                .map(n -> plan.words(
                                 "rod-force",
-                                "{reach}, about {force:size 0}" + (n.value() < 0 ? ", bowing the neck forward" : ""),
-                                style)
+                                "{reach}, about {force:size 0}" + (n.value() < 0 ? ", bowing the neck forward" : ""))
                         .with("force", Kind.AMOUNT, n))
-                .orElse(Statement.of("no-force", "{reach}, at no force", style))
+                .orElse(plan.words("no-force", "{reach}, at no force"))
                 .with("reach", Kind.code(RodForce.Reach.class), force.reach())
                 .with("wanted", Kind.AMOUNT, plan.relief());
         return new PlanCheck(
@@ -179,7 +171,7 @@ final class StrengthParts {
                 wanted(plan, "relief of {relief:brief}"),
                 outcome,
                 result,
-                Statement.of("rod-stands-it", "a force the rod stands", style),
+                plan.words("rod-stands-it", "a force the rod stands"),
                 next);
     }
 }

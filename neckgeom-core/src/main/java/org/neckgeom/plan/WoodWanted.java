@@ -38,18 +38,16 @@ final class WoodWanted {
     /** Such as {@code a channel no deeper than 5.4 mm, or a back 12.1 mm deep at fret 1 and 12.6 mm at fret 12}. */
     Statement statement() {
         List<Statement> ways = new ArrayList<>();
-        LengthStyle style = plan.style();
-        AsMade made = AsMade.of(plan);
+        AsMade made = plan.asMade();
         Channel channel = made.channel();
         BackShape back = made.back();
         double shallower = least(less -> wood.applyAsDouble(raised(channel, less), back), channel.depthMm());
         if (shallower < channel.depthMm()) {
             double deep = Math.floor((channel.depthMm() - shallower) / stepMm() + NARROW_ENOUGH_MM) * stepMm();
             if (deep > 0) {
-                ways.add(Statement.of(
+                ways.add(plan.words(
                                 "shallower-channel",
-                                "a channel no deeper than {depth:brief}" + forItsRod(channel, deep),
-                                style)
+                                "a channel no deeper than {depth:brief}" + forItsRod(channel, deep))
                         .with("depth", Kind.MM, deep));
             }
         }
@@ -60,24 +58,21 @@ final class WoodWanted {
             double first = roundedUp(design.back().firstDepthMm() + deeper);
             double second = roundedUp(design.back().secondDepthMm() + deeper);
             double deepest = Math.max(first, second);
-            ways.add(Statement.of(
+            ways.add(plan.words(
                             "deeper-back",
                             "a back {firstDepth:brief} deep at fret {firstFret} and {secondDepth:brief} at fret"
                                     + " {secondFret}"
-                                    + (deepest > plan.blank().thicknessMm() ? ", from a thicker blank" : ""),
-                            style)
+                                    + (deepest > plan.blank().thicknessMm() ? ", from a thicker blank" : ""))
                     .with("firstDepth", Kind.MM, first)
                     .with("firstFret", Kind.WHOLE, (int) design.back().firstFret())
                     .with("secondDepth", Kind.MM, second)
                     .with("secondFret", Kind.WHOLE, (int) design.back().secondFret()));
         }
         if (ways.isEmpty()) {
-            ways.add(Statement.of("thicker-floor", "a shallower channel, a deeper back, or a lower rod", style));
+            ways.add(plan.words("thicker-floor", "a shallower channel, a deeper back, or a lower rod"));
         }
-        Statement both = Statement.of(
-                        "do-not-carve",
-                        "Do not carve to this: {way}" + (ways.size() > 1 ? ", or {otherWay}." : "."),
-                        style)
+        Statement both = plan.words(
+                        "do-not-carve", "Do not carve to this: {way}" + (ways.size() > 1 ? ", or {otherWay}." : "."))
                 .with("way", Kind.ANSWER, ways.get(0));
         return ways.size() > 1 ? both.with("otherWay", Kind.ANSWER, ways.get(1)) : both;
     }

@@ -160,7 +160,7 @@ class CodesTest {
         add("check", sources.given("(?:PlanCheck\\.of|new PlanCheck)", 0));
         add("section", sources.given("PlanSection\\.titled", 0));
         add("caution", sources.given("new Caution", 0));
-        add("statement", sources.given("(?:Statement\\.of|draft\\.words|draft\\.note)", 0));
+        add("statement", sources.given("(?:Statement\\.of|plan\\.words|draft\\.words|draft\\.note)", 0));
     }
 
     @Test

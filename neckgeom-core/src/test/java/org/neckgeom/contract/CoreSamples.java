@@ -77,8 +77,7 @@ import org.neckgeom.order.Operation;
 import org.neckgeom.order.OrderChanges;
 import org.neckgeom.order.OrderOfWork;
 import org.neckgeom.order.Remedy;
-import org.neckgeom.page.BudgetData;
-import org.neckgeom.page.DesignData;
+import org.neckgeom.page.Document;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckFeature;
@@ -225,8 +224,7 @@ final class CoreSamples {
                 () -> sweep().result(3, neck -> WoodLeft.under(neck).least()),
                 () -> sweep().keeping(neck -> WoodLeft.under(neck).least().woodMm() > 3),
                 () -> Axis.steps(mm(32), mm(36), mm(0.5)),
-                () -> DesignData.of(neck()),
-                () -> BudgetData.of(budget()),
+                () -> Document.DESIGN,
                 this::readings,
                 () -> OrderChanges.to(OrderOfWork.forNeck().without("glue ears")),
                 () -> OrderOfWork.forNeck().keep("glue ears"),

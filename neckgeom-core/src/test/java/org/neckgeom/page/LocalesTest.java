@@ -79,7 +79,7 @@ class LocalesTest {
         NeckPlan plan = Necks.octavePlan();
         PlanData data = PlanData.of(plan);
         Template template = Template.of(plan);
-        assertThat(PlanData.designFrom(data.toJson())).isEqualTo(plan.design());
+        assertThat(Document.PLAN.read(Document.PLAN.json(plan)).designAsGiven()).isEqualTo(plan.design());
         List<String> all = new ArrayList<>(List.of(
                 plan.toString(),
                 plan.checks().toString(),
@@ -87,7 +87,7 @@ class LocalesTest {
                 plan.budgets().get(0).simulate(1).trials(1_000).toString(),
                 Sheet.of(plan).toText(),
                 Sheet.of(plan).toHtml(),
-                data.toJson(),
+                Document.PLAN.json(plan),
                 data.fretCsv(),
                 data.stationCsv(),
                 template.toSvg(),

@@ -127,7 +127,7 @@ public final class Necks {
                 sections(),
                 Optional.empty(),
                 List.of(),
-                "0f1e2d3c");
+                () -> "0f1e2d3c");
     }
 
     /** The octave with an order of work that clashes, and a budget. */
@@ -156,7 +156,7 @@ public final class Necks {
                                         Spread.triangular(mm(0.6)))
                                 .with("<fingerboard> & pins", Spread.rectangular(mm(0.35))),
                         Optional.of(Limits.within(mm(0.8))))),
-                "0f1e2d3c");
+                () -> "0f1e2d3c");
     }
 
     private static List<PlanSection> sections() {
@@ -221,6 +221,6 @@ public final class Necks {
                 List.of(),
                 Optional.empty(),
                 List.of(),
-                "0f1e2d3c");
+                () -> "0f1e2d3c");
     }
 }

@@ -71,7 +71,7 @@ class PlanDataFuzzTest {
 
     @Test
     void designFrom_acceptsOrRefusesEveryMutantInASentence() {
-        String whole = PlanData.of(Necks.octavePlan()).toJson();
+        String whole = Document.PLAN.json(Necks.octavePlan());
         String design = whole.substring(0, whole.indexOf("\n", whole.indexOf("\"strings\"")));
         List<String> faults = assertTimeoutPreemptively(HANGS, () -> faults(whole, design.length()));
 
@@ -85,7 +85,7 @@ class PlanDataFuzzTest {
         for (int seed = 0; seed < MUTANTS; seed++) {
             String mutant = mutant(whole, designEnd, new SplittableRandom(seed));
             try {
-                PlanData.designFrom(mutant).toString();
+                Document.PLAN.read(mutant).designAsGiven().toString();
                 accepted++;
             } catch (IllegalArgumentException | ArithmeticException e) {
                 String message = e.getMessage();
@@ -148,7 +148,7 @@ class PlanDataFuzzTest {
                 "")) {
             assertTimeoutPreemptively(
                     HANGS,
-                    () -> assertThatThrownBy(() -> PlanData.designFrom(hostile))
+                    () -> assertThatThrownBy(() -> Document.PLAN.read(hostile).designAsGiven())
                             .isExactlyInstanceOf(Refusal.class)
                             .satisfies(e -> assertThat(e.getMessage().length()).isLessThan(1_000)));
         }

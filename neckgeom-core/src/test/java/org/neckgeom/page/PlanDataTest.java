@@ -83,15 +83,16 @@ class PlanDataTest {
 
     @Test
     void designFrom_givesTheDesignBack() {
-        assertEquals(OCTAVE.design(), PlanData.designFrom(PlanData.of(OCTAVE).toJson()));
-        assertEquals(BASS.design(), PlanData.designFrom(PlanData.of(BASS).toJson()));
+        assertEquals(
+                OCTAVE.design(), Document.PLAN.read(Document.PLAN.json(OCTAVE)).designAsGiven());
+        assertEquals(BASS.design(), Document.PLAN.read(Document.PLAN.json(BASS)).designAsGiven());
     }
 
     @Test
     void designFrom_givesEveryPartBack_withItsUnits() {
         NeckDesign rich = rich();
-        String json = PlanData.of(plan(rich)).toJson();
-        NeckDesign read = PlanData.designFrom(json);
+        String json = Document.PLAN.json(plan(rich));
+        NeckDesign read = Document.PLAN.read(json).designAsGiven();
 
         assertEquals(rich.scale(), read.scale());
         assertEquals(
@@ -105,12 +106,12 @@ class PlanDataTest {
         assertEquals(rich.strings(), read.strings());
         assertEquals(rich.toString(), read.toString());
         assertEquals(rich, read);
-        assertEquals(json, PlanData.of(plan(read)).toJson(), "written again it is the same text");
+        assertEquals(json, Document.PLAN.json(plan(read)), "written again it is the same text");
     }
 
     @Test
     void toJson_hasEveryCheckCautionAndSectionOfThePlan() {
-        Map<?, ?> whole = (Map<?, ?>) Json.read(PlanData.of(OCTAVE).toJson()).plain();
+        Map<?, ?> whole = (Map<?, ?>) Json.read(Document.PLAN.json(OCTAVE)).plain();
         Map<?, ?> data = (Map<?, ?>) whole.get("answers");
 
         assertEquals(OCTAVE.checks().stream().map(PlanCheck::code).toList(), column(data, "checks", "answer"));
@@ -138,7 +139,7 @@ class PlanDataTest {
     /** Equal temperament: the string left is a twelfth root of 2 shorter at each fret. */
     @Test
     void toJson_fretsLieWhereTheRootOfTwoPutsThem() {
-        Map<?, ?> whole = (Map<?, ?>) Json.read(PlanData.of(OCTAVE).toJson()).plain();
+        Map<?, ?> whole = (Map<?, ?>) Json.read(Document.PLAN.json(OCTAVE)).plain();
         Map<?, ?> data = (Map<?, ?>) whole.get("answers");
         List<?> rows = (List<?>) data.get("fretTable");
 

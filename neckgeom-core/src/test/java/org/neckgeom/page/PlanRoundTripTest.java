@@ -64,7 +64,7 @@ class PlanRoundTripTest {
 
     private static final JsonMapper JACKSON = JsonMapper.shared();
     private static final NeckPlan OCTAVE = Necks.octavePlan();
-    private static final String JSON = PlanData.of(OCTAVE).toJson();
+    private static final String JSON = Document.PLAN.json(OCTAVE);
 
     static LongStream seeds() {
         return LongStream.range(0, 6);
@@ -75,12 +75,12 @@ class PlanRoundTripTest {
     @MethodSource("seeds")
     void planFrom_givesAnEqualPlan_whoseTextIsTheSame(long seed) {
         NeckPlan plan = RandomPlans.of(seed);
-        String json = PlanData.of(plan).toJson();
+        String json = Document.PLAN.json(plan);
 
-        NeckPlan read = PlanData.planFrom(json);
+        NeckPlan read = Document.PLAN.read(json);
 
         assertThat(read).as("seed %d", seed).isEqualTo(plan);
-        assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
+        assertThat(Document.PLAN.json(read)).as("seed %d", seed).isEqualTo(json);
     }
 
     /** Readings in millimetres, said in fractions of an inch: no figure and no style is lost on the way. */
@@ -90,9 +90,9 @@ class PlanRoundTripTest {
     void planFrom_keepsFractionsOfAnInch(long seed) throws IOException {
         NeckPlan plan = RandomPlans.of(seed);
         NeckPlan said = plan.in(LengthStyle.INCH_FRACTIONS);
-        String json = PlanData.of(said).toJson();
+        String json = Document.PLAN.json(said);
 
-        NeckPlan read = PlanData.planFrom(json);
+        NeckPlan read = Document.PLAN.read(json);
 
         assertThat(json).as("seed %d", seed).contains("\"printIn\": \"fractions\"");
         assertThat(errors(json)).as("seed %d", seed).isEmpty();
@@ -102,7 +102,7 @@ class PlanRoundTripTest {
         assertThat(read.steps()).hasToString(said.steps().toString());
         assertThat(read.workmanship().text(read.style()))
                 .isEqualTo(said.workmanship().text(said.style()));
-        assertThat(PlanData.of(read).toJson()).as("seed %d", seed).isEqualTo(json);
+        assertThat(Document.PLAN.json(read)).as("seed %d", seed).isEqualTo(json);
     }
 
     @Tag("long")
@@ -111,11 +111,11 @@ class PlanRoundTripTest {
     void schema_acceptsWhatIsWritten(long seed) throws IOException {
         NeckPlan plan = RandomPlans.of(seed);
 
-        assertThat(errors(PlanData.of(plan).toJson())).as("seed %d", seed).isEmpty();
-        assertThat(errors(DesignData.of(plan.design()).toJson()))
+        assertThat(errors(Document.PLAN.json(plan))).as("seed %d", seed).isEmpty();
+        assertThat(errors(Document.DESIGN.json(plan.design())))
                 .as("seed %d", seed)
                 .isEmpty();
-        assertThat(errors(BudgetData.of(plan.budgets().get(0)).toJson()))
+        assertThat(errors(Document.BUDGET.json(plan.budgets().get(0))))
                 .as("seed %d", seed)
                 .isEmpty();
     }
@@ -124,7 +124,7 @@ class PlanRoundTripTest {
     void planFrom_takesWhatAnotherLibraryMadeOfIt() {
         JsonNode tree = JACKSON.readTree(JSON);
 
-        assertThat(PlanData.planFrom(JACKSON.writeValueAsString(tree))).isEqualTo(OCTAVE);
+        assertThat(Document.PLAN.read(JACKSON.writeValueAsString(tree))).isEqualTo(OCTAVE);
     }
 
     @Test
@@ -132,7 +132,7 @@ class PlanRoundTripTest {
         ObjectNode tree = (ObjectNode) JACKSON.readTree(JSON);
         tree.remove("answers");
 
-        assertThat(PlanData.planFrom(tree.toString())).isEqualTo(OCTAVE);
+        assertThat(Document.PLAN.read(tree.toString())).isEqualTo(OCTAVE);
     }
 
     /** Every part but those that may be left out is missed when it is gone, and the sentence names its place. */
@@ -186,7 +186,7 @@ class PlanRoundTripTest {
 
     private static String message(ObjectNode tree) {
         try {
-            PlanData.planFrom(tree.toString());
+            Document.PLAN.read(tree.toString());
             return null;
         } catch (IllegalArgumentException refused) {
             return refused.getMessage();
@@ -212,7 +212,7 @@ class PlanRoundTripTest {
     void planFrom_saysWhatIsWrongAndWhere(String from, String to, String message) {
         assertThat(JSON).contains(from);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PlanData.planFrom(changed(from, to)))
+                .isThrownBy(() -> Document.PLAN.read(changed(from, to)))
                 .withMessageStartingWith(message);
     }
 
@@ -238,7 +238,7 @@ class PlanRoundTripTest {
 
     private static void assertRefused(String json, String words) {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PlanData.planFrom(json))
+                .isThrownBy(() -> Document.PLAN.read(json))
                 .withMessageContaining(words)
                 .satisfies(refused -> assertThat(refused.getMessage().length()).isLessThan(600));
     }
@@ -259,22 +259,22 @@ class PlanRoundTripTest {
                 .bodyAtFret(20)
                 .channel(OCTAVE.design().channel().orElseThrow());
         NeckPlan plan = NeckPlan.of(design, OCTAVE.blank(), OCTAVE.shop());
-        String json = PlanData.of(plan).toJson();
+        String json = Document.PLAN.json(plan);
 
-        assertThat(PlanData.planFrom(json).design()).isEqualTo(plan.design());
-        assertThat(PlanData.planFrom(json).design().fannedFrets()).contains(fan);
-        assertThat(PlanData.planFrom(json)).isEqualTo(plan);
-        assertThat(PlanData.of(PlanData.planFrom(json)).toJson()).isEqualTo(json);
+        assertThat(Document.PLAN.read(json).design()).isEqualTo(plan.design());
+        assertThat(Document.PLAN.read(json).design().fannedFrets()).contains(fan);
+        assertThat(Document.PLAN.read(json)).isEqualTo(plan);
+        assertThat(Document.PLAN.json(Document.PLAN.read(json))).isEqualTo(json);
     }
 
     @Test
     void planFrom_keepsAHeadInOnePiece() throws IOException {
         NeckPlan plan = NeckPlan.of(SampleNecks.octaveMandolin(), OCTAVE.blank(), OCTAVE.shop());
-        String json = PlanData.of(plan).toJson();
+        String json = Document.PLAN.json(plan);
 
         assertThat(errors(json)).isEmpty();
-        assertThat(PlanData.planFrom(json)).isEqualTo(plan).isNotEqualTo(OCTAVE);
-        assertThat(PlanData.planFrom(json).isHeadInOnePiece()).isTrue();
+        assertThat(Document.PLAN.read(json)).isEqualTo(plan).isNotEqualTo(OCTAVE);
+        assertThat(Document.PLAN.read(json).isHeadInOnePiece()).isTrue();
         assertThat(OCTAVE.isHeadInOnePiece()).isFalse();
     }
 
@@ -297,14 +297,14 @@ class PlanRoundTripTest {
         NeckDesign design =
                 OCTAVE.design().heel(OCTAVE.design().heel().orElseThrow().joint(joint));
         NeckPlan plan = NeckPlan.of(design, OCTAVE.blank(), OCTAVE.shop());
-        String json = PlanData.of(plan).toJson();
+        String json = Document.PLAN.json(plan);
 
-        NeckPlan read = PlanData.planFrom(json);
+        NeckPlan read = Document.PLAN.read(json);
 
         assertThat(errors(json)).isEmpty();
         assertThat(read.design().heel().orElseThrow().joint()).isEqualTo(joint);
         assertThat(read).isEqualTo(plan);
-        assertThat(PlanData.of(read).toJson()).isEqualTo(json);
+        assertThat(Document.PLAN.json(read)).isEqualTo(json);
     }
 
     /** A document with one character changed is read or refused in a sentence, never anything else. */
@@ -318,7 +318,7 @@ class PlanRoundTripTest {
             char c = "{}[]\",:0aE-. ".charAt(random.nextInt(13));
             String changed = JSON.substring(0, at) + c + JSON.substring(at + 1);
             try {
-                assertThat(PlanData.planFrom(changed)).isNotNull();
+                assertThat(Document.PLAN.read(changed)).isNotNull();
             } catch (IllegalArgumentException refused) {
                 assertThat(refused.getMessage()).as("seed %d, %d", seed, i).isNotBlank();
             }
@@ -329,10 +329,10 @@ class PlanRoundTripTest {
     @MethodSource("seeds")
     void designFrom_givesAnEqualDesign_whoseTextIsTheSame(long seed) {
         var design = RandomPlans.of(seed).design();
-        String json = DesignData.of(design).toJson();
+        String json = Document.DESIGN.json(design);
 
-        assertThat(DesignData.designFrom(json)).as("seed %d", seed).isEqualTo(design);
-        assertThat(DesignData.of(DesignData.designFrom(json)).toJson())
+        assertThat(Document.DESIGN.read(json)).as("seed %d", seed).isEqualTo(design);
+        assertThat(Document.DESIGN.json(Document.DESIGN.read(json)))
                 .as("seed %d", seed)
                 .isEqualTo(json);
     }
@@ -341,12 +341,12 @@ class PlanRoundTripTest {
     @MethodSource("seeds")
     void budgetFrom_givesAnEqualBudget_whoseTextIsTheSame(long seed) {
         for (Budget<Length> budget : RandomPlans.of(seed).budgets()) {
-            String json = BudgetData.of(budget).toJson();
+            String json = Document.BUDGET.json(budget);
 
-            assertThat(BudgetData.budgetFrom(json, Length.class))
+            assertThat(Document.BUDGET.read(json).ofKind(Length.class))
                     .as("seed %d", seed)
                     .isEqualTo(budget);
-            assertThat(BudgetData.of(BudgetData.budgetFrom(json, Length.class)).toJson())
+            assertThat(Document.BUDGET.json(Document.BUDGET.read(json).ofKind(Length.class)))
                     .isEqualTo(json);
         }
     }
@@ -356,11 +356,11 @@ class PlanRoundTripTest {
         Budget<Length> budget = Budget.named("string line")
                 .with("skew", 500, Spread.rectangular(ShopUnits.deg(0.1)))
                 .with("glue", Spread.normal(mm(0.1)));
-        String json = BudgetData.of(budget).toJson();
+        String json = Document.BUDGET.json(budget);
 
-        assertThat(BudgetData.budgetFrom(json, Length.class)).isEqualTo(budget);
+        assertThat(Document.BUDGET.read(json).ofKind(Length.class)).isEqualTo(budget);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> BudgetData.budgetFrom(json, Angle.class))
+                .isThrownBy(() -> Document.BUDGET.read(json).ofKind(Angle.class))
                 .withMessage("unit must be of an angle, but was mm");
     }
 
@@ -378,7 +378,7 @@ class PlanRoundTripTest {
             assertThat(errors(changed)).as(change[1]).isNotEmpty();
             // The reader takes a number as a text too, as a YAML parser may hand it.
             if (!change[1].equals("\"frets\": \"20\"")) {
-                assertThatIllegalArgumentException().as(change[1]).isThrownBy(() -> PlanData.planFrom(changed));
+                assertThatIllegalArgumentException().as(change[1]).isThrownBy(() -> Document.PLAN.read(changed));
             }
         }
     }
@@ -387,7 +387,7 @@ class PlanRoundTripTest {
     @Test
     void hash_isThatOfWhatThePlanWasTold_inAnyUnits() throws Exception {
         PlanData data = PlanData.of(OCTAVE);
-        String json = data.toJson();
+        String json = Document.PLAN.json(OCTAVE);
         String told = json.substring(0, json.indexOf(",\n  \"answers\"")) + "\n}\n";
 
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(told.getBytes(StandardCharsets.UTF_8));
@@ -416,11 +416,11 @@ class PlanRoundTripTest {
             })
     void planFrom_refusesWhatHasNoAnswers(String key, String value, String sentence) {
         Fingerboard board = OCTAVE.design().fingerboard().thickness(mm(6), mm(5.9));
-        String json = PlanData.of(NeckPlan.of(OCTAVE.design().fingerboard(board), OCTAVE.blank(), OCTAVE.shop()))
-                .toJson()
+        String json = Document.PLAN
+                .json(NeckPlan.of(OCTAVE.design().fingerboard(board), OCTAVE.blank(), OCTAVE.shop()))
                 .replaceFirst("\"" + key + "\": \\{ \"value\": [\\d.]+", "\"" + key + "\": { \"value\": " + value);
 
-        assertThatThrownBy(() -> PlanData.planFrom(json))
+        assertThatThrownBy(() -> Document.PLAN.read(json))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith(sentence);
     }
@@ -428,7 +428,7 @@ class PlanRoundTripTest {
     /** The published file is the one that the tables write. */
     @Test
     void schema_isTheOnePublished() {
-        Approved.hold("../../main/resources/META-INF/neckgeom", Map.of("neckgeom.schema.json", PlanData.schema()));
+        Approved.hold("../../main/resources/META-INF/neckgeom", Map.of("neckgeom.schema.json", Document.schema()));
     }
 
     /** By the meta-schema of JSON Schema, draft 2020-12, as the validator's library brings it. */
@@ -468,29 +468,20 @@ class PlanRoundTripTest {
     void planFrom_givesARichPlanBack() {
         NeckPlan plan = RandomPlans.of(3);
 
-        assertThat(PlanData.planFrom(PlanData.of(plan).toJson())).isEqualTo(plan);
+        assertThat(Document.PLAN.read(Document.PLAN.json(plan))).isEqualTo(plan);
     }
 
     @Test
-    void data_areEqualWhenWhatTheySayIs() {
-        NeckDesign other = OCTAVE.design().frets(19);
+    void data_areEqualWhenThePlansAre() {
         PlanData plan = PlanData.of(OCTAVE);
-        DesignData design = DesignData.of(OCTAVE.design());
-        Budget<?> budget = OCTAVE.budgets().get(0);
-        BudgetData data = BudgetData.of(budget);
 
         assertThat(plan).isEqualTo(PlanData.of(Necks.octavePlan())).isNotEqualTo("text");
         assertThat(plan).hasSameHashCodeAs(PlanData.of(Necks.octavePlan()));
-        assertThat(design).isEqualTo(DesignData.of(OCTAVE.design())).hasSameHashCodeAs(DesignData.of(OCTAVE.design()));
-        assertThat(design).isNotEqualTo(DesignData.of(other)).isNotEqualTo("text");
-        assertThat(design.hashCode()).isNotEqualTo(DesignData.of(other).hashCode());
-        assertThat(design.toString()).contains(OCTAVE.design().name());
-        assertThat(DesignData.designFrom(design.toJson())).isEqualTo(OCTAVE.design());
-        assertThat(data).isEqualTo(BudgetData.of(budget)).hasSameHashCodeAs(BudgetData.of(budget));
-        assertThat(data).isNotEqualTo(BudgetData.of(OCTAVE.budgets().get(1))).isNotEqualTo("text");
-        assertThat(data.hashCode())
-                .isNotEqualTo(BudgetData.of(OCTAVE.budgets().get(1)).hashCode());
-        assertThat(data.toString()).contains(budget.title());
-        assertThat(BudgetData.budgetFrom(data.toJson(), Length.class)).isEqualTo(budget);
+    }
+
+    @Test
+    void document_namesItsFormat() {
+        assertThat(Document.DESIGN).hasToString("JSON of format \"neckgeom design\", version 2");
+        assertThat(Document.DESIGN.json(OCTAVE.design())).doesNotContain("answers");
     }
 }

@@ -84,7 +84,7 @@ class SheetTest {
                 List.of(outer),
                 Optional.empty(),
                 List.of(),
-                "0f1e2d3c");
+                () -> "0f1e2d3c");
 
         assertTrue(PlainText.of(sheet)
                 .contains(String.join(

@@ -39,6 +39,7 @@ class PlanFiguresTest {
     void figures_areFields(NeckPlan plan) {
         List<String> lacking = new ArrayList<>();
         for (PlanSection section : plan.sections()) {
+            assertThat(section.rendered(plan.style())).isEqualTo(section.form().render(section, plan.style()));
             for (PlanSection.Row row : section.rows()) {
                 collect(section.code() + " / " + row.key(), row.answer(), lacking);
                 collect(section.code() + " / label of " + row.key(), row.named(), lacking);

@@ -1,6 +1,7 @@
 package org.neckgeom.examples;
 
 import java.nio.charset.StandardCharsets;
+import org.neckgeom.page.Document;
 import org.neckgeom.page.PlanData;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
@@ -51,7 +52,7 @@ enum Output {
     JSON("--json", ".json", "the plan as data") {
         @Override
         String text(Asked asked) {
-            return PlanData.of(asked.plan()).toJson();
+            return Document.PLAN.json(asked.plan());
         }
     },
     /** The table of frets. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.page.Sheet;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.PlanCheck;
@@ -58,11 +58,11 @@ public final class EveryForm {
             }
         }
         String json = Output.JSON.text(asked);
-        NeckPlan read = PlanData.planFrom(json);
+        NeckPlan read = Document.PLAN.read(json);
         if (!read.equals(plan)) {
             faults.add("the JSON reads back to another plan");
         }
-        if (!PlanData.of(read).toJson().equals(json)) {
+        if (!Document.PLAN.json(read).equals(json)) {
             faults.add("the JSON of the plan read back is another text");
         }
         woodIsThereOrItsLackIsStated(Output.STATIONS.text(asked), faults);

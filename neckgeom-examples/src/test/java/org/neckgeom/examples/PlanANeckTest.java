@@ -25,7 +25,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.neckgeom.examples.neck.NeckFile;
 import org.neckgeom.examples.neck.ShippedNecks;
-import org.neckgeom.page.PlanData;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
 import tools.jackson.databind.JsonNode;
@@ -183,7 +182,7 @@ class PlanANeckTest {
 
         assertThat(ended.status()).isZero();
         assertThat(ended.out()).contains("the plan as data: " + json, "table of frets: " + frets);
-        assertThat(PlanData.designFrom(Files.readString(json)))
+        assertThat(org.neckgeom.page.Document.PLAN.read(Files.readString(json)).designAsGiven())
                 .isEqualTo(NeckFile.read("octave-mandolin.yaml").design());
         assertThat(Files.readAllLines(frets)).hasSize(22).startsWith("fret,from nut mm,from last mm,width mm");
         assertThat(Files.readString(stations))

@@ -7,7 +7,7 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.charset.StandardCharsets;
 import org.neckgeom.examples.EveryForm;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 
 /** Input that a general fuzzer steers to what it has not run yet: files by the table of keys, texts, plans as data. */
@@ -30,7 +30,7 @@ class NeckFileJazzerTest {
     void json(byte[] bytes) {
         NeckPlan plan;
         try {
-            plan = PlanData.planFrom(new String(bytes, StandardCharsets.UTF_8));
+            plan = Document.PLAN.read(new String(bytes, StandardCharsets.UTF_8));
         } catch (Refusal refused) {
             assertThat(refused.faults())
                     .isNotEmpty()

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.measure.Estimate;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckFeature;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.plan.NeckReadings;
@@ -65,7 +65,7 @@ class AsMadeTest {
     void live_goesToJsonAndBack() {
         NeckPlan file = NeckFile.parse("live.yaml", live());
 
-        assertThat(PlanData.planFrom(PlanData.of(file).toJson())).isEqualTo(file);
+        assertThat(Document.PLAN.read(Document.PLAN.json(file))).isEqualTo(file);
     }
 
     @Test

@@ -40,7 +40,7 @@ import org.neckgeom.design.StringSet;
 import org.neckgeom.examples.file.FileRefused;
 import org.neckgeom.head.Scarf;
 import org.neckgeom.heel.BackSet;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckLimits;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.shop.Cutter;
@@ -226,7 +226,7 @@ class NeckFileTest {
         assertThat(Math.pow(two.rounds().place().start().uncertaintyMm(), 2)
                         - Math.pow(one.rounds().place().start().uncertaintyMm(), 2))
                 .isCloseTo(0.000125, within(1e-12));
-        assertThat(PlanData.planFrom(PlanData.of(two).toJson()).shop().uncertainty())
+        assertThat(Document.PLAN.read(Document.PLAN.json(two)).shop().uncertainty())
                 .isEqualTo(two.shop().uncertainty());
     }
 

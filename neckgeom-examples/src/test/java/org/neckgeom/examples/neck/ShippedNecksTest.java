@@ -14,7 +14,7 @@ import org.neckgeom.channel.Centring;
 import org.neckgeom.channel.CentringStep;
 import org.neckgeom.design.Heel;
 import org.neckgeom.examples.Uncommented;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.units.LengthStyle;
 
@@ -30,12 +30,12 @@ class ShippedNecksTest {
         NeckPlan asWritten = NeckFile.read(name);
         for (LengthStyle style : LengthStyle.values()) {
             NeckPlan plan = asWritten.in(style);
-            String json = PlanData.of(plan).toJson();
+            String json = Document.PLAN.json(plan);
 
-            NeckPlan read = PlanData.planFrom(json);
+            NeckPlan read = Document.PLAN.read(json);
 
             assertThat(read).as("%s, %s", name, style).isEqualTo(plan);
-            assertThat(PlanData.of(read).toJson()).as("%s, %s", name, style).isEqualTo(json);
+            assertThat(Document.PLAN.json(read)).as("%s, %s", name, style).isEqualTo(json);
         }
     }
 

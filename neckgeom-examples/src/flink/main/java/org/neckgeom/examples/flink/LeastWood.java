@@ -6,7 +6,7 @@ import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Rod;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.sweep.Axis;
 import org.neckgeom.sweep.Sweep;
@@ -27,7 +27,7 @@ final class LeastWood {
 
     /** The same from the text a job carries. */
     static Sweep<NeckDesign> sweep(String planAsJson) {
-        return sweep(PlanData.designFrom(planAsJson));
+        return sweep(Document.PLAN.read(planAsJson).designAsGiven());
     }
 
     /** A pure function of the design. */

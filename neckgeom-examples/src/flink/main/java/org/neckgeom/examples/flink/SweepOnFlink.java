@@ -11,7 +11,7 @@ import org.apache.flink.util.CloseableIterator;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sweep.Sweep;
 import org.neckgeom.sweep.SweepResult;
@@ -24,7 +24,7 @@ public final class SweepOnFlink {
     /** Runs the sample neck's sweep. */
     public static void main(String[] arguments) throws Exception {
         NeckPlan plan = NeckPlan.of(SampleNecks.octaveMandolin(), SampleBench.octaveBlank(), SampleBench.metricShop());
-        List<Answer> answers = answers(PlanData.of(plan).toJson(), 2);
+        List<Answer> answers = answers(Document.PLAN.json(plan), 2);
         Sweep<NeckDesign> sweep = LeastWood.sweep(plan.design());
         answers.stream()
                 .filter(answer -> answer.refusal.isEmpty())

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fixture.SampleBench;
 import org.neckgeom.fixture.SampleNecks;
-import org.neckgeom.page.PlanData;
+import org.neckgeom.page.Document;
 import org.neckgeom.plan.NeckPlan;
 import org.neckgeom.sweep.SweepResult;
 
@@ -21,7 +21,7 @@ class SweepOnFlinkTest {
         List<SweepResult<NeckDesign, Double>> wanted =
                 LeastWood.sweep(PLAN.design()).results(LeastWood::leastMm).toList();
 
-        List<Answer> found = SweepOnFlink.answers(PlanData.of(PLAN).toJson(), 2);
+        List<Answer> found = SweepOnFlink.answers(Document.PLAN.json(PLAN), 2);
 
         assertThat(found).hasSize(wanted.size()).hasSize(10_000);
         for (int i = 0; i < found.size(); i++) {
