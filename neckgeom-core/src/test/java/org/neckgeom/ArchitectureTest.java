@@ -90,7 +90,6 @@ class ArchitectureTest {
             "channel",
             "head",
             "heel",
-            "solid",
             "strength",
             "budget",
             "sweep",
