@@ -92,7 +92,6 @@ class ArchitectureTest {
             "heel",
             "strength",
             "budget",
-            "sweep",
             "order",
             "plan",
             "template");
