@@ -92,7 +92,6 @@ class ArchitectureTest {
             "heel",
             "strength",
             "budget",
-            "order",
             "plan",
             "template");
 
