@@ -92,8 +92,7 @@ class ArchitectureTest {
             "heel",
             "strength",
             "budget",
-            "plan",
-            "template");
+            "plan");
 
     private static JavaClasses neckgeom;
 
