@@ -142,8 +142,13 @@ public final class Names {
         return Words.shown(cut);
     }
 
-    /** Returns how many letters must be put in, left out or changed to make one name the other. */
-    private static int distance(String one, String other) {
+    /**
+     * {@return how many letters must be put in, left out or changed to make one name the other}
+     *
+     * @param one a name
+     * @param other another
+     */
+    public static int distance(String one, String other) {
         int[] row = new int[other.length() + 1];
         for (int j = 0; j <= other.length(); j++) {
             row[j] = j;

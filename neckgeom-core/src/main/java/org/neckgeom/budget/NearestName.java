@@ -2,6 +2,7 @@ package org.neckgeom.budget;
 
 import java.util.Collection;
 import java.util.Locale;
+import org.neckgeom.text.Names;
 
 /** The known name that a mistyped one is nearest to: the fewest letters put in, taken out or changed (Levenshtein). */
 final class NearestName {
@@ -13,29 +14,12 @@ final class NearestName {
         String nearest = "";
         int least = Math.max(typed.length() / 3, 1) + 1;
         for (String name : known) {
-            int changes = changes(typed.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
+            int changes = Names.distance(typed.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
             if (changes < least) {
                 least = changes;
                 nearest = name;
             }
         }
         return nearest;
-    }
-
-    private static int changes(String one, String other) {
-        int[] row = new int[other.length() + 1];
-        for (int j = 0; j < row.length; j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= one.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j < row.length; j++) {
-                int changed = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
-            }
-        }
-        return row[other.length()];
     }
 }

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.BudgetKeys;
 import org.neckgeom.budget.Distribution;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.text.Report;
@@ -27,7 +28,7 @@ import org.neckgeom.units.ShopUnits;
  */
 public final class BudgetData {
 
-    static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", Budget.table());
+    static final Document<Budget<?>> DOCUMENT = new Document<>("neckgeom budget", BudgetKeys.TABLE);
 
     private final Budget<?> budget;
 
