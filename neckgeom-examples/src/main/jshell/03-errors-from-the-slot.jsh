@@ -12,7 +12,7 @@ println(bridge.distribution().interval(percent(95)));             // exact, not 
 println(bridge.yield(Limits.within(mm(1.0))));
 println(bridge.shares());                                         // sorted: which contributor matters
 println(bridge.allowance("body joint", Limits.within(mm(1.0)), percent(99)));
-println(bridge.allocate(Limits.within(mm(0.8)), percent(99)));    // how tight must each be
+println(Allocation.of(bridge, Limits.within(mm(0.8)), percent(99)));    // how tight must each be
 println(bridge.simulate(42).trials(1_000_000));                   // Monte Carlo says the same
 
 // The channel has now been cut and measured: 0.04 mm off. What is left for the rest?

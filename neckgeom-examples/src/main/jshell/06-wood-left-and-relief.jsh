@@ -14,7 +14,7 @@ println(WoodLeft.under(neck).chanceBelow(mm(4),
     WoodSpreads.ofDepth(Spread.normal(mm(0.1))).offset(Spread.rectangular(mm(0.4))).carving(Spread.triangular(mm(0.6)))));
 println(WoodLeft.under(neck).offCentre(mm(0.7)).least());
 println(BackShape.of(neck).at(mm(150)));          // the curve at 150 mm from the nut
-println(Facets.at(neck, mm(150), true));         // and the flats to carve it by
+println(BackShape.of(neck).at(mm(150)).facets(true));    // and the flats to carve it by
 
 // How hard do the strings pull, will the neck stand, how far does it bow, and what must the rod do about it?
 println(StringLoad.of(neck));

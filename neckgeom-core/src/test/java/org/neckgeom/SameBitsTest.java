@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.neckgeom.board.FannedFrets;
 import org.neckgeom.board.FretTable;
 import org.neckgeom.board.OuterStrings;
+import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Distribution;
 import org.neckgeom.budget.NeckTree;
@@ -174,7 +175,7 @@ class SameBitsTest {
         law("arcsines", arcsines().distribution());
         walk("shares", budget.shares());
         walk("yield", budget().yield(Limits.within(mm(0.2))));
-        walk("allocation", budget().allocate(Limits.within(mm(0.1)), percent(95)));
+        walk("allocation", Allocation.of(budget(), Limits.within(mm(0.1)), percent(95)));
         NeckTree.fromTheChannel(neck())
                 .budgets()
                 .forEach(tree -> walk(tree.title(), tree.distribution().interval(percent(95))));

@@ -19,7 +19,6 @@ final class AdaptiveRun {
 
     private final double[] squares = new double[4];
     private double @Nullable [] first;
-    private BlockEngine.@Nullable Tally cached;
 
     AdaptiveRun(double coverage, int digits) {
         this.coverage = coverage;
@@ -77,9 +76,6 @@ final class AdaptiveRun {
 
     /** All batches as one. */
     BlockEngine.Tally tally() {
-        if (cached != null && cached.trials() == (long) tallies.size() * batch) {
-            return cached;
-        }
         long n = 0;
         long inside = 0;
         double mean = 0.0;
@@ -97,8 +93,7 @@ final class AdaptiveRun {
             double off = one.mean() - mean;
             square += one.variance() * (batch - 1.0) + off * off * batch;
         }
-        cached = new BlockEngine.Tally(n, mean, square / (n - 1.0), inside, least, most, null);
-        return cached;
+        return new BlockEngine.Tally(n, mean, square / (n - 1.0), inside, least, most, null);
     }
 
     /** All batches as one, with their values. */

@@ -1,15 +1,20 @@
 package org.neckgeom.budget;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
+import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
-import org.neckgeom.units.LengthStyle;
+import org.neckgeom.text.Numbers;
+import org.neckgeom.units.HouseUnits;
 
 /**
  * How tight each contributor must be for the result to keep its limits often enough, shared out two ways: every spread
@@ -21,7 +26,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param <Q> the kind of the result
  */
-public final class Allocation<Q extends Quantity<Q>> implements Answer {
+public final class Allocation<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** A contributor the one way and the other. */
     private record Row(Contributor common, Contributor least) {
@@ -82,6 +87,7 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
             double saving,
             Limits<Q> limits,
             double probability) {
+        super(Shown.style(limits.unit(), commonScale.contributors().stream().map(Contributor::spread)));
         this.title = title;
         this.commonScale = commonScale;
         this.leastEffort = leastEffort;
@@ -91,17 +97,61 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
         this.probability = probability;
     }
 
-    static <Q extends Quantity<Q>> Allocation<Q> of(Budget<Q> budget, Limits<Q> limits, double p, double[] efforts) {
+    /**
+     * {@return how tight each contributor must be, two ways: all scaled by one factor, and with the least effort where holding
+     * a contributor to a deviation t costs 1/t, the same for each}
+     *
+     * @param <Q> the kind of the result
+     * @param budget the budget
+     * @param limits what is allowed
+     * @param probability how often the limits are to be kept
+     * @throws ArithmeticException if the shifts alone already break the limits
+     */
+    public static <Q extends Quantity<Q>> Allocation<Q> of(
+            Budget<Q> budget, Limits<Q> limits, Quantity<Dimensionless> probability) {
+        return of(budget, limits, probability, Map.of());
+    }
+
+    /**
+     * {@return how tight each contributor must be, with efforts of one's own: holding contributor i to a deviation t costs
+     * {@code k_i / t}}
+     *
+     * @param <Q> the kind of the result
+     * @param budget the budget
+     * @param limits what is allowed
+     * @param probability how often the limits are to be kept
+     * @param efforts k by the name of a contributor or step, each more than 0; 1 where none is given
+     * @throws IllegalArgumentException if nothing is called so, or an effort is not more than 0
+     * @throws ArithmeticException if the shifts alone already break the limits
+     */
+    public static <Q extends Quantity<Q>> Allocation<Q> of(
+            Budget<Q> budget, Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
+        List<Contributor> all = Objects.requireNonNull(budget, "budget").contributors();
+        double p = HouseUnits.probability(probability, "probability");
+        double[] k = new double[all.size()];
+        Arrays.fill(k, 1.0);
+        Objects.requireNonNull(efforts, "efforts").forEach((name, effort) -> {
+            Objects.requireNonNull(effort, "effort");
+            if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
+                throw Refusal.of("effort of " + name, "more-than", "be more than 0", Numbers.plain(effort));
+            }
+            budget.find(name).forEach(i -> k[i] = effort);
+        });
+        return of(budget, limits, p, k);
+    }
+
+    private static <Q extends Quantity<Q>> Allocation<Q> of(Budget<Q> budget, Limits<Q> limits, double p, double[] k) {
         List<Contributor> all = budget.contributors();
         int n = all.size();
         double allowed = 1.0 - p;
+        Sum<Q> sum = budget.sum();
         double[] none = new double[n];
-        if (budget.outside(limits, none) > allowed) {
+        if (sum.outside(limits, none) > allowed) {
             throw NoAnswer.because(
                     "allocation",
                     "shifts-alone",
                     "no spread however small would keep " + Shown.kept(limits) + ": the shifts alone overspend it by "
-                            + Shown.size(Allowance.overspent(budget, none, limits, allowed), budget.unit()));
+                            + Shown.size(sum.overspent(none, limits, allowed), budget.unit()));
         }
         double[] alike = new double[n];
         double[] shape = new double[n];
@@ -110,11 +160,11 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
             Contributor one = all.get(i);
             if (one.contribution() > 0.0) {
                 double square = one.sensitivity() * one.sensitivity();
-                shape[i] = StrictMath.cbrt(efforts[i] / square)
-                        / Math.sqrt(one.spread().varianceHouse());
+                shape[i] =
+                        StrictMath.cbrt(k[i] / square) / Math.sqrt(one.spread().varianceHouse());
             }
         }
-        double common = Scaling.most(f -> budget.outside(limits, times(alike, f)), allowed);
+        double common = Scaling.most(f -> sum.outside(limits, times(alike, f)), allowed);
         if (common == Double.POSITIVE_INFINITY) {
             throw NoAnswer.because(
                     "allocation",
@@ -122,8 +172,8 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
                     budget.title() + " never breaks " + limits + ": there is nothing to share out");
         }
         double[] unitShape = normalized(shape, all);
-        double least = Scaling.most(f -> budget.outside(limits, times(unitShape, f)), allowed);
-        double saving = 1.0 - cost(all, times(unitShape, least), efforts) / cost(all, times(alike, common), efforts);
+        double least = Scaling.most(f -> sum.outside(limits, times(unitShape, f)), allowed);
+        double saving = 1.0 - cost(all, times(unitShape, least), k) / cost(all, times(alike, common), k);
         return new Allocation<>(
                 budget.title(),
                 scaled(budget, times(alike, common)),
@@ -173,18 +223,12 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
         return budget.withAll(all);
     }
 
-    /**
-     * {@return the factor by which every spread is scaled in the first way; under 1 when the budget must become
-     * tighter}
-     */
+    /** {@return the factor that scales every spread in the first way; under 1 where the budget must become tighter} */
     public double commonFactor() {
         return commonFactor;
     }
 
-    /**
-     * {@return the budget with every spread scaled alike; the budget, which keeps the limits with just the asked
-     * probability}
-     */
+    /** {@return the budget with all spreads scaled by that factor; keeps the limits with just the asked probability} */
     public Budget<Q> commonScale() {
         return commonScale;
     }
@@ -215,27 +259,7 @@ public final class Allocation<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return Shown.style(limits.unit(), commonScale.contributors().stream().map(Contributor::spread));
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Allocation<?> other
-                && commonScale.equals(other.commonScale)
-                && leastEffort.equals(other.leastEffort)
-                && limits.equals(other.limits)
-                && Double.compare(probability, other.probability) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(commonScale, leastEffort, limits, probability);
-    }
-
-    /** Returns the common factor first, then each contributor both ways. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {commonScale, leastEffort, limits, probability};
     }
 }

@@ -2,18 +2,16 @@ package org.neckgeom.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import javax.measure.Quantity;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Numbers;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How wide one contributor, or all of a step together, may be while the rest stay as they are, such as {@code body joint:
@@ -21,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param <Q> the kind of the result
  */
-public final class Allowance<Q extends Quantity<Q>> implements Answer {
+public final class Allowance<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Allowance<?>> FORM = Shown.withLimits(
                     Shown.withFactor(
@@ -44,6 +42,7 @@ public final class Allowance<Q extends Quantity<Q>> implements Answer {
     private final double probability;
 
     private Allowance(String name, double factor, List<Contributor> allowed, Limits<Q> limits, double probability) {
+        super(Shown.style(limits.unit(), allowed.stream().map(Contributor::spread)));
         this.name = name;
         this.factor = factor;
         this.allowed = allowed;
@@ -52,18 +51,18 @@ public final class Allowance<Q extends Quantity<Q>> implements Answer {
     }
 
     static <Q extends Quantity<Q>> Allowance<Q> of(
-            Budget<Q> budget, String name, Set<Integer> which, Limits<Q> limits, double p) {
-        List<Contributor> all = budget.contributors();
+            Sum<Q> sum, String name, Set<Integer> which, Limits<Q> limits, double p) {
+        List<Contributor> all = sum.contributors();
         double own = 0.0;
         for (int i : which) {
             own += all.get(i).contribution();
         }
         if (own == 0.0) {
             throw Refusal.because(
-                    name, "no-spread", "\"" + name + "\" has no spread in " + budget.title() + " to be widened");
+                    name, "no-spread", "\"" + name + "\" has no spread in " + sum.title() + " to be widened");
         }
         double allowedOutside = 1.0 - p;
-        double alone = budget.outside(limits, scaled(all.size(), which, 0.0));
+        double alone = sum.outside(limits, scaled(all.size(), which, 0.0));
         if (alone > allowedOutside) {
             throw NoAnswer.because(
                     "allowance",
@@ -72,10 +71,9 @@ public final class Allowance<Q extends Quantity<Q>> implements Answer {
                             + Numbers.percent(1.0 - alone) + " of the time, " + Numbers.percent(p)
                             + " asked; they overspend the limits by "
                             + Shown.size(
-                                    overspent(budget, scaled(all.size(), which, 0.0), limits, allowedOutside),
-                                    budget.unit()));
+                                    sum.overspent(scaled(all.size(), which, 0.0), limits, allowedOutside), sum.unit()));
         }
-        double factor = Scaling.most(f -> budget.outside(limits, scaled(all.size(), which, f)), allowedOutside);
+        double factor = Scaling.most(f -> sum.outside(limits, scaled(all.size(), which, f)), allowedOutside);
         if (factor == Double.POSITIVE_INFINITY) {
             throw NoAnswer.because(
                     "allowance",
@@ -95,29 +93,6 @@ public final class Allowance<Q extends Quantity<Q>> implements Answer {
             factors[i] = which.contains(i) ? factor : 1.0;
         }
         return factors;
-    }
-
-    /** How much further out each limit would have to lie for these factors to be kept often enough. */
-    static <Q extends Quantity<Q>> double overspent(
-            Budget<Q> budget, double[] factors, Limits<Q> limits, double allowedOutside) {
-        Parts parts = budget.parts(factors);
-        ExactLaw law = ExactLaw.of(parts);
-        double low = limits.lowerHouse() - parts.mean;
-        double high = limits.upperHouse() - parts.mean;
-        double bad = 0.0;
-        double good = 1e-6 + law.sd();
-        while (law.outside(low - good, high + good) > allowedOutside && good < 1e300) {
-            good *= 2.0;
-        }
-        while (good - bad > 1e-9 * good) {
-            double middle = 0.5 * (good + bad);
-            if (law.outside(low - middle, high + middle) > allowedOutside) {
-                bad = middle;
-            } else {
-                good = middle;
-            }
-        }
-        return good;
     }
 
     /** {@return how many times as wide as now it may be; under 1 it must become tighter; 0 or more} */
@@ -141,28 +116,7 @@ public final class Allowance<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return Shown.style(limits.unit(), allowed.stream().map(Contributor::spread));
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Allowance<?> other
-                && name.equals(other.name)
-                && Double.compare(factor, other.factor) == 0
-                && allowed.equals(other.allowed)
-                && limits.equals(other.limits)
-                && Double.compare(probability, other.probability) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(name, factor, allowed, limits, probability);
-    }
-
-    /** Returns the factor first, then the widest spreads. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {name, factor, allowed, limits, probability};
     }
 }

@@ -37,14 +37,12 @@ final class ArcsineLaw extends ExactLaw {
     private final @Nullable ExactLaw turned;
     private final double[] breaks;
 
-    ArcsineLaw(Parts parts) {
+    ArcsineLaw(Parts parts, @Nullable ExactLaw rest, @Nullable ExactLaw turned) {
         super(parts);
         this.halfWidth = parts.arcsines[0];
-        Parts others = parts.withoutLargestArcsine();
-        ExactLaw besides = others.variance() > 0.0 ? ExactLaw.of(others) : null;
-        this.rest = besides;
-        this.turned = parts.isSymmetric() || besides == null ? besides : ExactLaw.of(others.mirrored());
-        this.breaks = besides == null ? new double[] {0.0} : besides.breaks();
+        this.rest = rest;
+        this.turned = turned;
+        this.breaks = rest == null ? new double[] {0.0} : rest.breaks();
     }
 
     @Override

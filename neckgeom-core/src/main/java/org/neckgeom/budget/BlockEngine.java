@@ -58,7 +58,7 @@ final class BlockEngine {
         double @Nullable [] values = keep ? new double[Math.toIntExact(trials)] : null;
         long blocks = (trials + BLOCK - 1) / BLOCK;
         int workers = (int) Math.min(threads, blocks);
-        Totals totals = new Totals();
+        Part totals = new Part();
         if (workers <= 1) {
             Worker worker = new Worker(low, high);
             Part part = new Part();
@@ -196,16 +196,8 @@ final class BlockEngine {
         }
     }
 
+    /** Sums over some trials. */
     private static final class Part {
-        private int n;
-        private double sum;
-        private double square;
-        private int inside;
-        private double least;
-        private double most;
-    }
-
-    private static final class Totals {
         private long n;
         private double sum;
         private double square;

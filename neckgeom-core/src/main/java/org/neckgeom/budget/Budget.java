@@ -3,7 +3,6 @@ package org.neckgeom.budget;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -12,15 +11,13 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.measure.Spread;
-import org.neckgeom.table.Table;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.HouseUnits;
@@ -39,7 +36,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Budget<Q extends Quantity<Q>> implements Answer {
+public final class Budget<Q extends Quantity<Q>> extends ValueAnswer {
 
     static final Form<Budget<?>> FORM = Form.<Budget<?>>of("budget")
             .fact("title", Kind.NAME, "what adds up", Budget::title)
@@ -70,6 +67,7 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     private final String note;
 
     private Budget(String title, ShopUnit<Q> unit, Named<Contributor> named, String note) {
+        super(LengthStyle.ofUnit(unit));
         this.title = title;
         this.unit = unit;
         this.named = named;
@@ -83,11 +81,6 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
      */
     public static Budget<Length> named(String title) {
         return of(title, ShopUnit.MILLIMETRE);
-    }
-
-    /** {@return the keys of a budget of any kind of result; title, unit and contributors} */
-    public static Table<Budget<?>> table() {
-        return BudgetKeys.TABLE;
     }
 
     /**
@@ -288,11 +281,7 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
                     "several",
                     "\"" + name + "\" stands for several contributors: measure one of " + namesOf(find(name)));
         }
-        return replaced(name, asSpread(reading));
-    }
-
-    private static <E extends Quantity<E>> Spread<E> asSpread(Estimate<E> reading) {
-        return Spread.of(reading);
+        return replaced(name, Spread.of(reading));
     }
 
     /** {@return the title; what adds up} */
@@ -356,23 +345,16 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
             double square = one.contribution() * one.contribution();
             mean += one.sensitivity() * one.spread().meanHouse();
             variance += square;
-            fourth += square * square / degreesOf(one);
+            fourth += square * square / one.degreesOfFreedom();
         }
         double degrees = fourth > 0.0 ? variance * variance / fourth : Double.POSITIVE_INFINITY;
         return Estimate.ofHouse(mean, Math.sqrt(variance), degrees, unit);
     }
 
-    static double degreesOf(Contributor one) {
-        int samples = one.spread().centredSamplesHouse().length;
-        return samples > 1
-                ? Math.min(samples - 1.0, one.spread().degreesOfFreedom())
-                : one.spread().degreesOfFreedom();
-    }
-
     /** {@return the exact distribution of the result: computed, not simulated} */
     public Distribution<Q> distribution() {
-        Parts parts = parts(null);
-        return new Distribution<>(title, ExactLaw.of(parts), parts.mean, unit);
+        Parts parts = sum().parts(null);
+        return new Distribution<>(title, ExactLaws.of(parts), parts.mean, unit);
     }
 
     /**
@@ -382,7 +364,7 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
      * @param limits what is allowed
      */
     public Yield<Q> yield(Limits<Q> limits) {
-        return Yield.of(this, limits);
+        return Yield.of(sum(), limits);
     }
 
     /** {@return each contributor's share of the variance, largest first} */
@@ -406,43 +388,7 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
      */
     public Allowance<Q> allowance(String name, Limits<Q> limits, Quantity<Dimensionless> probability) {
         double p = HouseUnits.probability(probability, "probability");
-        return Allowance.of(this, name, find(name), limits, p);
-    }
-
-    /**
-     * {@return how tight each contributor must be, two ways: all scaled alike, and with the least effort where holding
-     * a contributor to a deviation t costs 1/t, the same for each}
-     *
-     * @param limits what is allowed
-     * @param probability how often the limits are to be kept
-     * @throws ArithmeticException if the shifts alone already break the limits
-     */
-    public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability) {
-        return allocate(limits, probability, Map.of());
-    }
-
-    /**
-     * {@return how tight each contributor must be, with efforts of one's own: holding contributor i to a deviation t
-     * costs {@code k_i / t}}
-     *
-     * @param limits what is allowed
-     * @param probability how often the limits are to be kept
-     * @param efforts k by the name of a contributor or step, each more than 0; 1 where none is given
-     * @throws IllegalArgumentException if nothing is called so, or an effort is not more than 0
-     * @throws ArithmeticException if the shifts alone already break the limits
-     */
-    public Allocation<Q> allocate(Limits<Q> limits, Quantity<Dimensionless> probability, Map<String, Double> efforts) {
-        double p = HouseUnits.probability(probability, "probability");
-        double[] k = new double[named.size()];
-        Arrays.fill(k, 1.0);
-        Objects.requireNonNull(efforts, "efforts").forEach((name, effort) -> {
-            Objects.requireNonNull(effort, "effort");
-            if (!(effort > 0.0 && effort < Double.POSITIVE_INFINITY)) {
-                throw Refusal.of("effort of " + name, "more-than", "be more than 0", Numbers.plain(effort));
-            }
-            find(name).forEach(i -> k[i] = effort);
-        });
-        return Allocation.of(this, limits, p, k);
+        return Allowance.of(sum(), name, find(name), limits, p);
     }
 
     /**
@@ -459,7 +405,7 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
                 () -> (draws, out, n) -> {
                     Arrays.fill(out, 0, n, 0.0);
                     for (Contributor one : all) {
-                        one.draw(draws, out, n);
+                        Contributor.drawSpread(one.spread(), one.sensitivity(), false, draws, out, n);
                     }
                 },
                 mean,
@@ -467,26 +413,12 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
                 unit);
     }
 
-    /** The parts of the sum, contributor i taken factor i times as wide, or as it is. */
-    Parts parts(double @Nullable [] factors) {
-        Parts.Builder parts = new Parts.Builder();
-        int i = 0;
-        for (Contributor one : contributors()) {
-            one.addTo(parts, factors == null ? 1.0 : factors[i++]);
-        }
-        return parts.build();
+    Sum<Q> sum() {
+        return new Sum<>(title, unit, contributors());
     }
 
-    /** Chance of breaking the limits. */
-    double outside(Limits<Q> limits, double @Nullable [] factors) {
-        Parts parts = parts(factors);
-        return ExactLaw.of(parts)
-                .outside(
-                        Objects.requireNonNull(limits, "limits").lowerHouse() - parts.mean,
-                        limits.upperHouse() - parts.mean);
-    }
-
-    private Set<Integer> find(String name) {
+    /** The places of the contributors of a name, its own or that of their step. */
+    Set<Integer> find(String name) {
         Objects.requireNonNull(name, "name");
         List<Contributor> contributors = contributors();
         Set<Integer> found = new TreeSet<>();
@@ -525,26 +457,7 @@ public final class Budget<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Budget<?> other
-                && title.equals(other.title)
-                && unit.kind() == (Class<?>) other.unit.kind()
-                && contributors().equals(other.contributors());
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(title, contributors());
-    }
-
-    /** Returns the combined figure first, then the largest contributors. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, unit.kind(), contributors()};
     }
 }

@@ -13,7 +13,7 @@ import org.neckgeom.units.Amount;
 import org.neckgeom.units.ShopUnit;
 
 /** How an uncertainty budget is given: its unit and its components, each with sensitivity and error. */
-final class BudgetKeys {
+public final class BudgetKeys {
 
     private static final int MOST = 10_000;
     private static final String FRACTIONS = "fractional in";
@@ -42,8 +42,9 @@ final class BudgetKeys {
     private static final Key<Contributor, Spread<?>> ERROR =
             CONTRIBUTOR.needed("spread", SPREAD, "how far off it may be");
 
-    /** The keys. */
-    static final Table<Budget<?>> TABLE = Table.of("", "an uncertainty budget", BudgetKeys::budget, BudgetKeys::values);
+    /** The keys of a budget of any kind of result; title, unit and contributors. */
+    public static final Table<Budget<?>> TABLE =
+            Table.of("", "an uncertainty budget", BudgetKeys::budget, BudgetKeys::values);
 
     private static final Key<Budget<?>, String> TITLE = TABLE.needed("title", Types.TEXT, "of the result");
     private static final Key<Budget<?>, ShopUnit<?>> UNIT =

@@ -58,11 +58,11 @@ final class ChainLaw extends ExactLaw {
 
     private ChainLaw(Parts parts, ChainPlan plan, boolean withMirror) {
         super(parts);
-        this.accuracy = plan.accuracy;
-        int p = plan.out;
-        double unit = plan.reach > 0.0 ? plan.reach : parts.rectangles.length > 0 ? parts.rectangles[0] : 1.0;
+        this.accuracy = plan.accuracy();
+        int p = plan.out();
+        double unit = plan.reach() > 0.0 ? plan.reach() : parts.rectangles.length > 0 ? parts.rectangles[0] : 1.0;
         this.inverseUnit = 1.0 / unit;
-        this.edge = plan.reach > 0.0 ? 1.0 : 0.0;
+        this.edge = plan.reach() > 0.0 ? 1.0 : 0.0;
         double[][] grid = grid(parts, plan, inverseUnit);
         this.knots = grid[0];
         this.weights = grid[1];
@@ -87,8 +87,8 @@ final class ChainLaw extends ExactLaw {
             }
             within[r] = sum / factorial;
         }
-        this.real = new double[plan.nodes];
-        this.imaginary = new double[plan.nodes];
+        this.real = new double[plan.nodes()];
+        this.imaginary = new double[plan.nodes()];
         series(parts, plan, inverseUnit, real, imaginary);
         if (parts.isSymmetric()) {
             this.mirror = this;
@@ -104,57 +104,45 @@ final class ChainLaw extends ExactLaw {
 
     @Override
     double lower(double y) {
-        if (y > 0.0 && mirror != null) {
-            return 1.0 - mirror.sum(-y, true);
-        }
-        return sum(y, false);
+        return at(y, false, false)[0];
     }
 
     @Override
     double strictlyLower(double y) {
-        return y > 0.0 && mirror != null ? 1.0 - mirror.sum(-y, false) : sum(y, true);
+        return at(y, false, true)[0];
     }
 
     @Override
     double upper(double y) {
-        if (y > 0.0 && mirror != null) {
-            return mirror.sum(-y, true);
-        }
-        return 1.0 - sum(y, false);
-    }
-
-    /** F(y), or its limit from below, clipped to [0, 1] as rounding may pass an end by 1e-16. */
-    private double sum(double y, boolean fromBelow) {
-        double v = y * inverseUnit;
-        double total = 0.0;
-        for (int j = 0; j < knots.length; j++) {
-            double u = v + knots[j];
-            if (u >= edge && !(fromBelow && beyond.length == 1 && u == edge && edge == 0.0)) {
-                total += weights[j] * polynomial(beyond, u);
-            } else if (u > -edge) {
-                total += weights[j] * inside(u);
-            }
-        }
-        return Math.max(0.0, Math.min(1.0, total));
+        return at(y, true, false)[0];
     }
 
     @Override
     double density(double y) {
-        double[] out = new double[2];
-        tailAndDensity(y, false, out);
-        return out[1];
+        return at(y, false, false)[1];
     }
 
     @Override
     void tailAndDensity(double y, boolean above, double[] out) {
+        tailAndDensity(y, above, false, out);
+    }
+
+    private double[] at(double y, boolean above, boolean strictly) {
+        double[] out = new double[2];
+        tailAndDensity(y, above, strictly, out);
+        return out;
+    }
+
+    private void tailAndDensity(double y, boolean above, boolean strictly, double[] out) {
         boolean turn = y > 0.0 && mirror != null;
         ChainLaw side = y > 0.0 && mirror != null ? mirror : this;
-        side.sumAndSlope(turn ? -y : y, turn, out);
+        side.sumAndSlope(turn ? -y : y, turn != strictly, out);
         if (turn != above) {
             out[0] = 1.0 - out[0];
         }
     }
 
+    /** F(y), or its limit from below, clipped to [0, 1] as rounding may pass an end by 1e-16; and its slope. */
     private void sumAndSlope(double y, boolean fromBelow, double[] out) {
         double v = y * inverseUnit;
         double total = 0.0;
@@ -189,22 +177,6 @@ final class ChainLaw extends ExactLaw {
         }
         Arrays.sort(all);
         return all;
-    }
-
-    /** The series at u by Horner's rule in {@code exp(-i pi u)}. */
-    private double inside(double u) {
-        double angle = Math.PI * u;
-        double cos = StrictMath.cos(angle);
-        double sin = StrictMath.sin(angle);
-        double re = 0.0;
-        double im = 0.0;
-        for (int k = real.length - 1; k >= 0; k--) {
-            double a = re + real[k];
-            double b = im + imaginary[k];
-            re = a * cos + b * sin;
-            im = b * cos - a * sin;
-        }
-        return polynomial(within, u) + re;
     }
 
     /** The series and its derivative, which multiplies term k by {@code -i pi (k + 1)}. */
@@ -254,10 +226,10 @@ final class ChainLaw extends ExactLaw {
         double[] at = {0.0};
         double[] weight = {1.0};
         int i = 0;
-        while (i < plan.out) {
+        while (i < plan.out()) {
             double a = parts.rectangles[i] * inverseUnit;
             int run = 1;
-            while (i + run < plan.out && parts.rectangles[i + run] == parts.rectangles[i]) {
+            while (i + run < plan.out() && parts.rectangles[i + run] == parts.rectangles[i]) {
                 run++;
             }
             double[] nextAt = new double[at.length * (run + 1)];
@@ -277,7 +249,7 @@ final class ChainLaw extends ExactLaw {
             weight = nextWeight;
             i += run;
         }
-        if (plan.samplesOut) {
+        if (plan.samplesOut()) {
             for (double[] set : parts.samples) {
                 double[] nextAt = new double[at.length * set.length];
                 double[] nextWeight = new double[nextAt.length];
@@ -298,7 +270,7 @@ final class ChainLaw extends ExactLaw {
     private static double[] moments(Parts parts, ChainPlan plan, double inverseUnit, int order) {
         double[] all = new double[order + 1];
         all[0] = 1.0;
-        if (order < 2 || plan.reach == 0.0) {
+        if (order < 2 || plan.reach() == 0.0) {
             return all;
         }
         double[] one = new double[order + 1];
@@ -310,7 +282,7 @@ final class ChainLaw extends ExactLaw {
             }
             multiply(all, one);
         }
-        for (int n = plan.out; n < parts.rectangles.length; n++) {
+        for (int n = plan.out(); n < parts.rectangles.length; n++) {
             double a = parts.rectangles[n] * inverseUnit;
             one[0] = 1.0;
             for (int i = 2; i <= order; i += 2) {
@@ -326,7 +298,7 @@ final class ChainLaw extends ExactLaw {
             }
             multiply(all, one);
         }
-        if (!plan.samplesOut) {
+        if (!plan.samplesOut()) {
             for (double[] set : parts.samples) {
                 double[] powers = new double[order + 1];
                 for (double x : set) {
@@ -355,7 +327,7 @@ final class ChainLaw extends ExactLaw {
     /** Coefficients {@code phi(k pi / B) i^(p+1) / (k pi)^(p+1)}, k from 1. */
     private static void series(Parts parts, ChainPlan plan, double inverseUnit, double[] re, double[] im) {
         int n = re.length;
-        int p = plan.out;
+        int p = plan.out();
         double variance = parts.normalVariance * inverseUnit * inverseUnit * Math.PI * Math.PI;
         double step = StrictMath.exp(-variance);
         double value = 1.0;
@@ -378,7 +350,7 @@ final class ChainLaw extends ExactLaw {
                 re[k - 1] *= Bessel.j0(width * inverseUnit * Math.PI * k);
             }
         }
-        if (!plan.samplesOut) {
+        if (!plan.samplesOut()) {
             for (double[] set : parts.samples) {
                 timesSamples(re, im, set, inverseUnit * Math.PI);
             }
@@ -447,11 +419,5 @@ final class ChainLaw extends ExactLaw {
             re[k - 1] = (a * c - b * s) / set.length;
             im[k - 1] = (a * s + b * c) / set.length;
         }
-    }
-
-    @Override
-    public String toString() {
-        return "chain of " + knots.length + " knots, order " + (beyond.length - 1) + ", " + real.length + " nodes, "
-                + Arrays.toString(new double[] {1.0 / inverseUnit});
     }
 }

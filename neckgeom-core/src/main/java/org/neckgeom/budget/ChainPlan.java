@@ -7,8 +7,14 @@ import org.neckgeom.fault.NoAnswer;
 /**
  * How the exact distribution of a sum is best computed: which of the large rectangles are taken out in closed form, how
  * far the rest reaches, and how many nodes its characteristic function then needs.
+ *
+ * @param out rectangles taken out, counted from the largest
+ * @param samplesOut whether the samples are taken out as well
+ * @param reach of what stays in; beyond it lies a chance under 1e-15
+ * @param nodes of the characteristic function of what stays in
+ * @param accuracy most that a chance may be off
  */
-final class ChainPlan {
+record ChainPlan(int out, boolean samplesOut, double reach, int nodes, double accuracy) {
 
     /** Terms of the inversion are dropped where their envelope is below {@code exp(-35) = 6e-16}. */
     private static final double LOG_DROP = -35.0;
@@ -27,31 +33,8 @@ final class ChainPlan {
     private static final double SMALL_AMPLIFICATION = 300.0;
     private static final double LARGE_AMPLIFICATION = 1e5;
 
-    /** Rectangles taken out, counted from the largest. */
-    final int out;
-
-    /** Whether the samples are taken out as well. */
-    final boolean samplesOut;
-
-    /** Reach of what stays in; beyond it lies a chance under 1e-15. */
-    final double reach;
-
-    /** Nodes of the characteristic function of what stays in. */
-    final int nodes;
-
-    /** Most that a chance may be off. */
-    final double accuracy;
-
     private ChainPlan(int out, boolean samplesOut, double reach, double nodes) {
         this(out, samplesOut, reach, reach == 0.0 ? 0 : (int) Math.min(Math.ceil(nodes), 1e7), ExactLaw.ACCURACY);
-    }
-
-    private ChainPlan(int out, boolean samplesOut, double reach, int nodes, double accuracy) {
-        this.out = out;
-        this.samplesOut = samplesOut;
-        this.reach = reach;
-        this.nodes = nodes;
-        this.accuracy = accuracy;
     }
 
     boolean isCheap() {

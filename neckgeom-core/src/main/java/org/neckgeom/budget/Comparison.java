@@ -3,9 +3,9 @@ package org.neckgeom.budget;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
@@ -18,7 +18,7 @@ import org.neckgeom.units.ShopUnits;
  *
  * @param <Q> the kind of the result
  */
-public final class Comparison<Q extends Quantity<Q>> implements Answer {
+public final class Comparison<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** Coverage of the intervals that are compared. */
     static final Amount<Dimensionless> COVERAGE = ShopUnits.percent(95);
@@ -44,12 +44,12 @@ public final class Comparison<Q extends Quantity<Q>> implements Answer {
     private final String title;
     private final Estimate<Q> firstOrder;
     private final Simulated<Q> trials;
-    private final double lowOff;
-    private final double highOff;
+    private final double difference;
     private final double tolerance;
     private final ShopUnit<Q> unit;
 
     Comparison(String title, Estimate<Q> firstOrder, Simulated<Q> trials, int digits, ShopUnit<Q> unit) {
+        super(LengthStyle.ofUnit(unit));
         if (digits < 1 || digits > 2) {
             throw Refusal.of("digits", "range", "be 1 or 2", "were", digits);
         }
@@ -59,19 +59,15 @@ public final class Comparison<Q extends Quantity<Q>> implements Answer {
         this.unit = unit;
         Interval<Q> one = firstOrder.interval(COVERAGE);
         Interval<Q> two = trials.interval(COVERAGE);
-        this.lowOff = Math.abs(one.lowHouse() - two.lowHouse());
-        this.highOff = Math.abs(one.highHouse() - two.highHouse());
+        this.difference =
+                Math.max(Math.abs(one.lowHouse() - two.lowHouse()), Math.abs(one.highHouse() - two.highHouse()));
         this.tolerance = new AdaptiveRun(COVERAGE.house(), digits)
                 .tolerance(trials.standardDeviation().house());
     }
 
-    /**
-     * Says whether first order is validated: both ends of its 95 % interval agree with the trials.
-     *
-     * @return true when both differences are within the tolerance
-     */
+    /** {@return whether both ends of the 95 % interval by first order agree with the trials, within the tolerance} */
     public boolean isValidated() {
-        return lowOff <= tolerance && highOff <= tolerance;
+        return difference <= tolerance;
     }
 
     /** {@return the first-order result} */
@@ -86,7 +82,7 @@ public final class Comparison<Q extends Quantity<Q>> implements Answer {
 
     /** {@return the larger difference between the ends of the two 95 % intervals; 0 or more} */
     public Amount<Q> difference() {
-        return Amount.ofHouse(Math.max(lowOff, highOff), unit);
+        return Amount.ofHouse(difference, unit);
     }
 
     /** {@return the difference that is let pass; half a unit of the last digit of u that matters} */
@@ -100,12 +96,7 @@ public final class Comparison<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, firstOrder, trials, tolerance, unit.kind()};
     }
 }

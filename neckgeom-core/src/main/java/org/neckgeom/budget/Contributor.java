@@ -66,6 +66,12 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
         return Math.abs(sensitivity) * Math.sqrt(spread.varianceHouse());
     }
 
+    /** Of its standard deviation: that of samples is known by their number besides. */
+    double degreesOfFreedom() {
+        int samples = spread.centredSamplesHouse().length;
+        return samples > 1 ? Math.min(samples - 1.0, spread.degreesOfFreedom()) : spread.degreesOfFreedom();
+    }
+
     Contributor with(Spread<?> other) {
         return new Contributor(name, step, sensitivity, other);
     }
@@ -101,11 +107,6 @@ public record Contributor(String name, String step, double sensitivity, Spread<?
             }
             case SAMPLES -> parts.samples(spread.centredSamplesHouse(), sensitivity * factor);
         }
-    }
-
-    /** Adds draws of this error, less its mean, to a block. */
-    void draw(Draws draws, double[] out, int n) {
-        drawSpread(spread, sensitivity, false, draws, out, n);
     }
 
     /** Adds draws of a spread less its mean, times a factor; few degrees of freedom as Student's law where asked. */

@@ -4,9 +4,9 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.Amount;
@@ -26,7 +26,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Distribution<Q extends Quantity<Q>> implements Answer {
+public final class Distribution<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Distribution<?>> FORM = Form.<Distribution<?>>of("distribution")
             .fact("title", Kind.NAME, "what adds up", law -> law.title)
@@ -53,6 +53,7 @@ public final class Distribution<Q extends Quantity<Q>> implements Answer {
     private final ShopUnit<Q> unit;
 
     Distribution(String title, ExactLaw law, double mean, ShopUnit<Q> unit) {
+        super(LengthStyle.ofUnit(unit));
         this.title = title;
         this.law = law;
         this.mean = mean;
@@ -199,13 +200,7 @@ public final class Distribution<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    /** Returns mean, deviation, the usual intervals and the utmost ends. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, law, mean, unit.kind()};
     }
 }

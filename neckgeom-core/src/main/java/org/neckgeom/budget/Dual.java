@@ -231,17 +231,7 @@ public final class Dual {
      */
     public Dual plus(Dual y) {
         Objects.requireNonNull(y, "y");
-        return new Dual(
-                value + y.value,
-                d0 + y.d0,
-                d1 + y.d1,
-                d2 + y.d2,
-                d3 + y.d3,
-                d4 + y.d4,
-                d5 + y.d5,
-                d6 + y.d6,
-                d7 + y.d7,
-                more == NONE && y.more == NONE ? NONE : sum(more, 1.0, y.more, 1.0));
+        return chain(value + y.value, 1.0, y, 1.0);
     }
 
     /**
@@ -260,17 +250,7 @@ public final class Dual {
      */
     public Dual minus(Dual y) {
         Objects.requireNonNull(y, "y");
-        return new Dual(
-                value - y.value,
-                d0 - y.d0,
-                d1 - y.d1,
-                d2 - y.d2,
-                d3 - y.d3,
-                d4 - y.d4,
-                d5 - y.d5,
-                d6 - y.d6,
-                d7 - y.d7,
-                more == NONE && y.more == NONE ? NONE : sum(more, 1.0, y.more, -1.0));
+        return chain(value - y.value, 1.0, y, -1.0);
     }
 
     /**

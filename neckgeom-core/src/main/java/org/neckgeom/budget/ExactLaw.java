@@ -41,17 +41,6 @@ abstract class ExactLaw {
                 (parts.isSymmetric() ? parts.bounded() : parts.mirrored().bounded()) + normalReach;
     }
 
-    static ExactLaw of(Parts parts) {
-        ChainPlan plan = ChainPlan.of(parts);
-        if (parts.arcsines.length == 0 || plan.isCheap()) {
-            return new ChainLaw(parts, plan);
-        }
-        // One arcsine over a law that is quick by itself, or over another one alone; more would multiply the work.
-        return parts.arcsines.length == 1 || parts.isArcsinePair()
-                ? new ArcsineLaw(parts)
-                : new ChainLaw(parts, ChainPlan.cut(parts));
-    }
-
     /** Most that a chance may be off. */
     abstract double accuracy();
 

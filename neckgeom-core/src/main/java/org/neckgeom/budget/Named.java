@@ -131,9 +131,4 @@ final class Named<T> {
                 .mapToInt(node -> node.name.hashCode() ^ node.value.hashCode())
                 .sum();
     }
-
-    @Override
-    public String toString() {
-        return names().toString();
-    }
 }

@@ -8,9 +8,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.Heel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -28,7 +28,7 @@ import org.neckgeom.units.LengthStyle;
  * edge; the joint's cheeks reach {@value #CHEEK_MM} mm past the body's edge; the bridge stands at the scale length; the
  * heel's face is as high as the heel, {@value #USUAL_HEEL_MM} mm where the design tells none.
  */
-public final class NeckTree implements Answer {
+public final class NeckTree extends ValueAnswer {
 
     private static final Form<NeckTree> FORM = Form.<NeckTree>of("neck-tree")
             .fact("name", Kind.NAME, "of the neck", tree -> tree.design.name())
@@ -55,6 +55,7 @@ public final class NeckTree implements Answer {
     private final Map<String, Estimate<Length>> measured;
 
     private NeckTree(NeckDesign design, Workmanship work, boolean edge, Map<String, Estimate<Length>> measured) {
+        super(Objects.requireNonNull(design, "design").style());
         this.design = Objects.requireNonNull(design, "design");
         this.work = Objects.requireNonNull(work, "workmanship");
         this.edge = edge;
@@ -122,45 +123,28 @@ public final class NeckTree implements Answer {
             tree = tree.place("edge").on(Registration.BLANK).at(near, far).each(work.edge());
         }
         String base = edge ? "edge" : "rod channel";
-        return tree.place("heel")
-                .on(base)
-                .at(near, far)
-                .each(work.locating())
-                .cut(work.cutting())
-                .place("side taper")
-                .on(base)
-                .at(near, far)
-                .each(work.locating())
-                .cut(work.cutting())
-                .place("fingerboard")
-                .on("rod channel")
-                .at(near, far)
-                .each(work.gluing())
-                .place("body joint")
+        for (String cut : List.of("heel", "side taper")) {
+            tree = tree.place(cut).on(base).at(near, far).each(work.locating()).cut(work.cutting());
+        }
+        tree = tree.place("fingerboard").on("rod channel").at(near, far).each(work.gluing());
+        tree = tree.place("body joint")
                 .on("heel")
                 .at(mm(joint), mm(joint + CHEEK_MM))
-                .each(work.fitting())
-                .placeInHeight("fingerboard")
+                .each(work.fitting());
+        tree = tree.placeInHeight("fingerboard")
                 .on(Registration.BLANK)
                 .at(near, far)
-                .each(work.gluing())
-                .placeInHeight("body joint")
+                .each(work.gluing());
+        // An error at the foot of the heel's face turns the neck as one that far along it would.
+        Amount<Length> foot = mm(joint + design.heel().map(Heel::heightMm).orElse(USUAL_HEEL_MM));
+        tree = tree.placeInHeight("body joint")
                 .on(Registration.BLANK)
-                // An error at the foot of the heel's face turns the neck as one that far along it would.
-                .at(mm(joint), mm(joint + design.heel().map(Heel::heightMm).orElse(USUAL_HEEL_MM)))
-                .each(work.fitting())
-                .placeAlong("nut")
-                .on(Registration.BLANK)
-                .by(work.stopping())
-                .placeAlong("fret slots")
-                .on(Registration.BLANK)
-                .by(work.stopping())
-                .placeAlong("body joint")
-                .on(Registration.BLANK)
-                .by(work.stopping())
-                .placeAlong("bridge")
-                .on("body joint")
-                .by(work.stopping());
+                .at(mm(joint), foot)
+                .each(work.fitting());
+        for (String stopped : List.of("nut", "fret slots", "body joint")) {
+            tree = tree.placeAlong(stopped).on(Registration.BLANK).by(work.stopping());
+        }
+        return tree.placeAlong("bridge").on("body joint").by(work.stopping());
     }
 
     /** {@return how far the body's line misses the fingerboard's line at the bridge, across} */
@@ -237,27 +221,7 @@ public final class NeckTree implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return design.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof NeckTree other
-                && design.equals(other.design)
-                && work.equals(other.work)
-                && edge == other.edge
-                && measured.equals(other.measured);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(design, work, edge, measured);
-    }
-
-    /** Returns the standard deviation of each of the usual budgets. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {design, work, edge, measured};
     }
 }

@@ -8,15 +8,14 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
 /**
@@ -34,7 +33,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Propagation<Q extends Quantity<Q>> implements Answer {
+public final class Propagation<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final double RELATIVE_STEP = 6e-6;
 
@@ -93,6 +92,7 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
 
     private Propagation(
             String title, ShopUnit<Q> unit, List<Input> inputs, @Nullable Formula formula, @Nullable DualFormula dual) {
+        super(Shown.style(unit, inputs.stream().map(Input::spread)));
         this.title = title;
         this.unit = unit;
         this.inputs = inputs;
@@ -225,9 +225,7 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
         return spread.meanHouse() == 0.0 ? spread : spread.shifted(Amount.ofHouse(-spread.meanHouse(), spread.unit()));
     }
 
-    /**
-     * {@return the first-order result: value at the means, combined standard uncertainty, effective degrees of freedom}
-     */
+    /** {@return the first-order result: value at the means, combined standard uncertainty, degrees of freedom} */
     public Estimate<Q> firstOrder() {
         Estimate<Q> spread = budget().rootSumSquare();
         return Estimate.ofHouse(at(means()), spread.uncertaintyHouse(), spread.degreesOfFreedom(), unit);
@@ -318,12 +316,7 @@ public final class Propagation<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return Shown.style(unit, inputs.stream().map(Input::spread));
-    }
-
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, unit.kind(), inputs, Optional.ofNullable(formula), Optional.ofNullable(dual)};
     }
 }

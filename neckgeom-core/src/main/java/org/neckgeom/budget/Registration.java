@@ -15,12 +15,14 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.text.Words;
+import org.neckgeom.text.Nearest;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -35,7 +37,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>There are three such trees in one: across the neck (y, positive toward the treble side), in height (z, positive
  * toward the strings), along it (x, positive toward the body). A feature has its own parent in each.
  */
-public final class Registration implements Answer {
+public final class Registration extends ValueAnswer {
 
     /** The feature every tree grows from: the blank itself, its centreline, its glue face, its nut line. */
     public static final String BLANK = "blank";
@@ -43,7 +45,7 @@ public final class Registration implements Answer {
     private static final int MOST_TEXT = 900;
 
     /** The three directions a feature can be placed in. */
-    enum Direction {
+    private enum Direction {
         ACROSS("across"),
         HEIGHT("in height"),
         ALONG("along the neck");
@@ -73,6 +75,7 @@ public final class Registration implements Answer {
     private final String lastFeature;
 
     private Registration(Map<Direction, Named<Place>> trees, Direction lastDirection, String lastFeature) {
+        super(LengthStyle.MILLIMETRES);
         this.trees = trees;
         this.lastDirection = lastDirection;
         this.lastFeature = lastFeature;
@@ -101,40 +104,34 @@ public final class Registration implements Answer {
      * @param about x of the station at which the turn moves nothing
      */
     public Registration skewed(Spread<Angle> turn, Quantity<Length> about) {
-        Place place = place(lastDirection, lastFeature);
-        List<Term> terms = new ArrayList<>(place.terms());
-        terms.add(new Term(lastFeature + " skew", turn, -HouseUnits.mm(about, "about"), 1.0));
-        return with(lastDirection, lastFeature, place.parent(), terms);
+        return adding(new Term(lastFeature + " skew", turn, -HouseUnits.mm(about, "about"), 1.0));
     }
 
     /**
-     * Begins a sentence that places a feature across the neck.
+     * {@return a feature to be placed across the neck: {@code on(parent).at(x1, x2).each(spread)}}
      *
      * @param feature a name not yet placed across
-     * @return where it goes on: {@code on(parent).at(x1, x2).each(spread)}
      */
     public Placing place(String feature) {
-        return new Placing(this, Direction.ACROSS, fresh(Direction.ACROSS, feature));
+        return new Placing(Direction.ACROSS, fresh(Direction.ACROSS, feature));
     }
 
     /**
-     * Begins a sentence that places a feature in height.
+     * {@return a feature to be placed in height}
      *
      * @param feature a name not yet placed in height
-     * @return where it goes on
      */
     public Placing placeInHeight(String feature) {
-        return new Placing(this, Direction.HEIGHT, fresh(Direction.HEIGHT, feature));
+        return new Placing(Direction.HEIGHT, fresh(Direction.HEIGHT, feature));
     }
 
     /**
-     * Begins a sentence that places a feature along the neck, against a stop or a line: {@code on(parent).by(spread)}.
+     * {@return a feature to be placed along the neck, against a stop or a line: {@code on(parent).by(spread)}}
      *
      * @param feature a name not yet placed along the neck
-     * @return where it goes on
      */
     public Placing placeAlong(String feature) {
-        return new Placing(this, Direction.ALONG, fresh(Direction.ALONG, feature));
+        return new Placing(Direction.ALONG, fresh(Direction.ALONG, feature));
     }
 
     /**
@@ -143,9 +140,13 @@ public final class Registration implements Answer {
      * @param error how it spreads
      */
     public Registration cut(Spread<Length> error) {
+        return adding(Term.constant(lastFeature + " cut", error));
+    }
+
+    private Registration adding(Term term) {
         Place place = place(lastDirection, lastFeature);
         List<Term> terms = new ArrayList<>(place.terms());
-        terms.add(Term.constant(lastFeature + " cut", error));
+        terms.add(term);
         return with(lastDirection, lastFeature, place.parent(), terms);
     }
 
@@ -312,7 +313,7 @@ public final class Registration implements Answer {
                     Words.quoted(feature) + " is not placed " + direction.words + "; there are "
                             + quoted(tree(direction)));
         }
-        String nearest = NearestName.of(feature, tree(direction).names());
+        String nearest = Nearest.to(feature, tree(direction).names()).orElse("");
         throw Refusal.because(
                 "feature",
                 "unknown",
@@ -344,13 +345,13 @@ public final class Registration implements Answer {
         return feature;
     }
 
-    void requireKnown(Direction direction, String parent) {
+    private void requireKnown(Direction direction, String parent) {
         if (!Objects.requireNonNull(parent, "parent").equals(BLANK)) {
             place(direction, parent);
         }
     }
 
-    Registration with(Direction direction, String feature, String parent, List<Term> terms) {
+    private Registration with(Direction direction, String feature, String parent, List<Term> terms) {
         Map<Direction, Named<Place>> copy = new EnumMap<>(Direction.class);
         copy.putAll(trees);
         copy.put(direction, tree(direction).with(feature, new Place(parent, List.copyOf(terms))));
@@ -358,7 +359,7 @@ public final class Registration implements Answer {
     }
 
     /** One error of a feature: at x it counts {@code atZero + slope x} times. */
-    record Term(String name, Spread<?> spread, double atZero, double slope) {
+    private record Term(String name, Spread<?> spread, double atZero, double slope) {
 
         static Term constant(String name, Spread<Length> spread) {
             return new Term(name, spread, 1.0, 0.0);
@@ -366,17 +367,7 @@ public final class Registration implements Answer {
     }
 
     /** What a feature sits on, and its errors there. */
-    record Place(String parent, List<Term> terms) {}
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Registration other && trees.equals(other.trees);
-    }
-
-    @Override
-    public int hashCode() {
-        return trees.hashCode();
-    }
+    private record Place(String parent, List<Term> terms) {}
 
     @Override
     public Form<Registration> form() {
@@ -384,14 +375,8 @@ public final class Registration implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    /** Returns the trees, a feature a line, each under what it sits on. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {trees};
     }
 
     private List<Placed> places() {
@@ -423,6 +408,163 @@ public final class Registration implements Answer {
             }
             out.append(indent).append(name);
             branch(out, onIt, name, indent + "  ");
+        }
+    }
+
+    /**
+     * A sentence that places a feature, begun by {@link Registration#place}: {@code place("heel").on("rod channel")}, then
+     * {@code .at(x1, x2).each(spread)} or {@code .by(spread)}. Immutable.
+     */
+    public final class Placing {
+
+        private final Registration.Direction direction;
+        private final String feature;
+
+        private Placing(Direction direction, String feature) {
+            this.direction = direction;
+            this.feature = feature;
+        }
+
+        /**
+         * Says what the feature is located on.
+         *
+         * @param parent a feature placed before in the same direction, or the blank
+         * @return where the sentence goes on
+         * @throws IllegalArgumentException if there is no such feature
+         */
+        public On on(String parent) {
+            requireKnown(direction, parent);
+            return new On(parent);
+        }
+
+        @Override
+        public String toString() {
+            return "placing " + feature + ": go on with on(...)";
+        }
+
+        /** The sentence once it is known what the feature sits on. Immutable. */
+        public final class On {
+
+            private final String parent;
+
+            private On(String parent) {
+                this.parent = parent;
+            }
+
+            /**
+             * Says at which two stations it is located.
+             *
+             * @param first x of one station
+             * @param second x of the other, not the same
+             * @return where the sentence goes on
+             * @throws IllegalArgumentException if the stations are equal, or the feature is placed along the neck, where one
+             *     stop locates it
+             */
+            public At at(Quantity<Length> first, Quantity<Length> second) {
+                double x1 = HouseUnits.mm(first, "first station");
+                double x2 = HouseUnits.mm(second, "second station");
+                if (direction == Direction.ALONG) {
+                    throw Refusal.because(
+                            "feature",
+                            "one-stop",
+                            "\"" + feature
+                                    + "\" is located by one stop along the neck: say by(...) instead of at(...)");
+                }
+                if (x1 == x2) {
+                    throw Refusal.of(
+                            "the two stations of \"" + feature + "\"",
+                            "differ",
+                            "differ",
+                            "",
+                            "both were " + Amount.from(first, "first station").toString());
+                }
+                return new At(this, x1, x2, LengthStyle.of(first));
+            }
+
+            /**
+             * Places the feature by one error that is the same all along it, as a parallel stop or a stop's face gives.
+             *
+             * @param error how it spreads
+             * @return the tree with the feature
+             */
+            public Registration by(Spread<Length> error) {
+                return with(direction, feature, parent, List.of(Term.constant(feature, error)));
+            }
+
+            @Override
+            public String toString() {
+                return "placing " + feature + " on " + parent + ": go on with at(...) or by(...)";
+            }
+        }
+
+        /** The sentence once the stations are known. Immutable. */
+        public final class At extends ValueAnswer {
+
+            private static final Form<At> FORM = Form.<At>of("placing")
+                    .fact("feature", Kind.NAME, "that is placed", at -> at.feature())
+                    .fact("parent", Kind.NAME, "that it is located on", at -> at.on.parent)
+                    .fact("first", Kind.MM, "one station, from the nut", at -> at.x1)
+                    .fact("second", Kind.MM, "the other station, from the nut", at -> at.x2)
+                    .finds(
+                            "needs-errors",
+                            "placing {feature} on {parent} at {first:brief} and {second:brief}: go on with each(...)");
+
+            private final On on;
+            private final double x1;
+            private final double x2;
+
+            private At(On on, double x1, double x2, LengthStyle style) {
+                super(style);
+                this.on = on;
+                this.x1 = x1;
+                this.x2 = x2;
+            }
+
+            /**
+             * Places the feature with alike but independent errors at the two stations.
+             *
+             * @param error how the error at each station spreads
+             * @return the tree with the feature
+             */
+            public Registration each(Spread<Length> error) {
+                return errors(error, error);
+            }
+
+            /**
+             * Places the feature with an error of its own at each station.
+             *
+             * @param first how the error at the first station spreads
+             * @param second how the error at the second station spreads
+             * @return the tree with the feature
+             */
+            public Registration errors(Spread<Length> first, Spread<Length> second) {
+                double length = x2 - x1;
+                return with(
+                        direction,
+                        feature,
+                        on.parent,
+                        List.of(
+                                new Term(named(x1), first, x2 / length, -1.0 / length),
+                                new Term(named(x2), second, -x1 / length, 1.0 / length)));
+            }
+
+            private String named(double x) {
+                return feature + " at " + style().brief(x);
+            }
+
+            private String feature() {
+                return feature;
+            }
+
+            @Override
+            public Form<At> form() {
+                return FORM;
+            }
+
+            @Override
+            protected Object[] parts() {
+                return new Object[] {Registration.this, direction, feature, on.parent, x1, x2};
+            }
         }
     }
 }

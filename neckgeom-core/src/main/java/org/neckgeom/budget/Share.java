@@ -1,20 +1,18 @@
 package org.neckgeom.budget;
 
-import java.util.Objects;
 import javax.measure.Quantity;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * What one contributor has in a budget, such as {@code body joint at 345 mm: 44.9 % of the variance}. Immutable.
  *
  * @param <Q> the kind of the result
  */
-public final class Share<Q extends Quantity<Q>> implements Answer {
+public final class Share<Q extends Quantity<Q>> extends ValueAnswer {
 
     static final Form<Share<?>> FORM = Form.<Share<?>>of("share")
             .fact("name", Kind.NAME, "of the contributor or the step", Share::name)
@@ -24,14 +22,13 @@ public final class Share<Q extends Quantity<Q>> implements Answer {
 
     private final String name;
     private final double fraction;
-    private final double contribution;
-    private final ShopUnit<Q> unit;
+    private final Amount<Q> contribution;
 
-    Share(String name, double fraction, double contribution, ShopUnit<Q> unit) {
+    Share(String name, double fraction, Amount<Q> contribution) {
+        super(LengthStyle.ofUnit(contribution.unit()));
         this.name = name;
         this.fraction = fraction;
         this.contribution = contribution;
-        this.unit = unit;
     }
 
     /** {@return whose share it is; the contributor or the step} */
@@ -46,10 +43,6 @@ public final class Share<Q extends Quantity<Q>> implements Answer {
 
     /** {@return the standard deviation it brings into the result; 0 or more} */
     public Amount<Q> contribution() {
-        return Amount.ofHouse(contribution, unit);
-    }
-
-    double contributionHouse() {
         return contribution;
     }
 
@@ -59,27 +52,7 @@ public final class Share<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Share<?> other
-                && name.equals(other.name)
-                && Double.compare(fraction, other.fraction) == 0
-                && Double.compare(contribution, other.contribution) == 0
-                && unit.kind() == (Class<?>) other.unit.kind();
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(name, fraction, contribution);
-    }
-
-    /** Returns such as {@code body joint at 345 mm: 44.9 % of the variance, 0.16 mm}. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {name, fraction, contribution};
     }
 }

@@ -9,10 +9,11 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Words;
+import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
 
@@ -21,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Shares<Q extends Quantity<Q>> implements Answer {
+public final class Shares<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final int PRINTED = 10;
 
@@ -39,12 +40,11 @@ public final class Shares<Q extends Quantity<Q>> implements Answer {
 
     private final String title;
     private final List<Share<Q>> list;
-    private final ShopUnit<Q> unit;
 
     private Shares(String title, List<Share<Q>> list, ShopUnit<Q> unit) {
+        super(LengthStyle.ofUnit(unit));
         this.title = title;
         this.list = list;
-        this.unit = unit;
     }
 
     static <Q extends Quantity<Q>> Shares<Q> of(
@@ -58,9 +58,10 @@ public final class Shares<Q extends Quantity<Q>> implements Answer {
         }
         List<Share<Q>> list = new ArrayList<>();
         double total = all;
-        squares.forEach((name, square) ->
-                list.add(new Share<>(name, total > 0.0 ? square / total : 0.0, Math.sqrt(square), unit)));
-        list.sort(Comparator.comparingDouble((Share<Q> share) -> -share.contributionHouse()));
+        squares.forEach((name, square) -> list.add(
+                new Share<>(name, total > 0.0 ? square / total : 0.0, Amount.ofHouse(Math.sqrt(square), unit))));
+        list.sort(Comparator.comparingDouble(
+                (Share<Q> share) -> -share.contribution().house()));
         return new Shares<>(title, List.copyOf(list), unit);
     }
 
@@ -103,23 +104,7 @@ public final class Shares<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Shares<?> other && title.equals(other.title) && list.equals(other.list);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(title, list);
-    }
-
-    /** Returns a row a share, the ten largest. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, list};
     }
 }

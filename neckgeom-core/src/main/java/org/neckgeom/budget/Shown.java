@@ -50,19 +50,19 @@ final class Shown {
     /** A form with a spread and its size, and the phrase {wide} for them, such as {@code normal, u 0.0384 mm}. */
     static <T> Form<T> withSpread(Form<T> form, Function<T, Spread<?>> spread) {
         return form.fact("spread", Kind.SPREAD, "of its error", spread)
-                .fact("law", Kind.code(Spread.Law.class), "of the spread", answer -> law(spread.apply(answer)))
+                .fact(
+                        "law",
+                        Kind.code(Spread.Law.class),
+                        "of the spread",
+                        answer -> spread.apply(answer).law())
                 .fact(
                         "size",
                         Kind.AMOUNT,
                         "half-width of the spread, standard deviation of a normal one",
                         answer -> size(spread.apply(answer)))
-                .phrase("wide", answer -> law(spread.apply(answer)) == Law.NORMAL, "normal, u {size:fine digits 3}")
-                .phrase("wide", answer -> UNSIZED.contains(law(spread.apply(answer))), "{spread}")
+                .phrase("wide", answer -> spread.apply(answer).law() == Law.NORMAL, "normal, u {size:fine digits 3}")
+                .phrase("wide", answer -> UNSIZED.contains(spread.apply(answer).law()), "{spread}")
                 .phrase("wide", "{law}, +/- {size:fine digits 3}");
-    }
-
-    private static Law law(Spread<?> spread) {
-        return spread.law();
     }
 
     static <Q extends Quantity<Q>> Amount<Q> size(Spread<Q> spread) {

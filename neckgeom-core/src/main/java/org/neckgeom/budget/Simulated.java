@@ -8,9 +8,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Estimate;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.measure.Limits;
@@ -25,7 +25,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Simulated<Q extends Quantity<Q>> implements Answer {
+public final class Simulated<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** How batches of trials settled, as {@link Simulation#adaptive} has it. */
     record Settled(int digits, int batches, long batchSize) {}
@@ -76,6 +76,7 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
             @Nullable Limits<Q> limits,
             @Nullable Settled settled,
             ShopUnit<Q> unit) {
+        super(LengthStyle.ofUnit(unit));
         this.title = title;
         this.tally = tally;
         this.reference = reference;
@@ -196,11 +197,6 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
         return (int) Math.min(count - 1L, (long) Math.floor(p * count + 0.5));
     }
 
-    double[] endsHouse(double p) {
-        double[] ends = ends(values(), tally, p);
-        return new double[] {reference + ends[0], reference + ends[1]};
-    }
-
     private List<Coverage> intervals() {
         return tally.values() == null ? List.of() : Coverage.all(this::interval, 95, 99);
     }
@@ -219,13 +215,7 @@ public final class Simulated<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    /** Returns mean, deviation and the usual intervals. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, tally, reference, Optional.ofNullable(limits), settled(), unit.kind()};
     }
 }

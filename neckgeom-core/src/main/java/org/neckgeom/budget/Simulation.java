@@ -6,9 +6,9 @@ import javax.measure.quantity.Dimensionless;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -22,7 +22,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class Simulation<Q extends Quantity<Q>> implements Answer {
+public final class Simulation<Q extends Quantity<Q>> extends ValueAnswer {
 
     /** Most trials whose values are kept. */
     public static final int MOST_KEPT = 100_000_000;
@@ -58,6 +58,7 @@ public final class Simulation<Q extends Quantity<Q>> implements Answer {
             int threads,
             boolean keep,
             @Nullable Limits<Q> limits) {
+        super(LengthStyle.ofUnit(unit));
         this.title = title;
         this.source = source;
         this.reference = reference;
@@ -98,10 +99,9 @@ public final class Simulation<Q extends Quantity<Q>> implements Answer {
     }
 
     /**
-     * Runs a number of trials.
+     * {@return what a number of trials came to}
      *
      * @param count 2 or more, at most {@link #MOST_KEPT} unless {@link #withoutQuantiles}
-     * @return the answer
      */
     public Simulated<Q> trials(long count) {
         if (count < 2) {
@@ -163,13 +163,7 @@ public final class Simulation<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    /** Returns what is ready to run, as {@code string line: trials from seed 42, not run yet}. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, source, reference, seed, unit.kind(), threads, keep, Optional.ofNullable(limits)};
     }
 }

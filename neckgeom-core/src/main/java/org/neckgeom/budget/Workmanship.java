@@ -1,5 +1,7 @@
 package org.neckgeom.budget;
 
+import static org.neckgeom.units.ShopUnits.mm;
+
 import javax.measure.quantity.Length;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
@@ -9,9 +11,7 @@ import org.neckgeom.table.Noun;
 import org.neckgeom.table.Table;
 import org.neckgeom.table.Types;
 import org.neckgeom.table.Values;
-import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
-import org.neckgeom.units.ShopUnit;
 
 /**
  * How well each kind of step is done in a shop, as the ready-made registration trees need it. Immutable.
@@ -80,10 +80,6 @@ public final class Workmanship extends Noun<Workmanship> {
      */
     public static Workmanship withDefaults() {
         return new Workmanship(TABLE.values());
-    }
-
-    private static Amount<Length> mm(double value) {
-        return Amount.of(value, ShopUnit.MILLIMETRE);
     }
 
     /**

@@ -1,11 +1,10 @@
 package org.neckgeom.budget;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Interval;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
@@ -17,7 +16,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of the result
  */
-public final class WorstCase<Q extends Quantity<Q>> implements Answer {
+public final class WorstCase<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<WorstCase<?>> FORM = Form.<WorstCase<?>>of("worst-case")
             .fact("title", Kind.NAME, "what adds up", worst -> worst.title)
@@ -39,6 +38,7 @@ public final class WorstCase<Q extends Quantity<Q>> implements Answer {
     private final ShopUnit<Q> unit;
 
     WorstCase(String title, double low, double high, double normalFactor, ShopUnit<Q> unit) {
+        super(LengthStyle.ofUnit(unit));
         this.title = title;
         this.low = low + 0.0;
         this.high = high + 0.0;
@@ -56,10 +56,7 @@ public final class WorstCase<Q extends Quantity<Q>> implements Answer {
         return Amount.ofHouse(Math.max(Math.abs(low), Math.abs(high)), unit);
     }
 
-    /**
-     * {@return the standard deviations at which normal parts were taken; k, or 0 when every part is bounded and the
-     * case is a true bound}
-     */
+    /** {@return k, the standard deviations at which normal parts were taken; 0 where the case is a true bound} */
     public double normalFactor() {
         return normalFactor;
     }
@@ -70,28 +67,7 @@ public final class WorstCase<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(unit);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof WorstCase<?> other
-                && title.equals(other.title)
-                && Double.compare(low, other.low) == 0
-                && Double.compare(high, other.high) == 0
-                && Double.compare(normalFactor, other.normalFactor) == 0
-                && unit.kind() == (Class<?>) other.unit.kind();
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(title, low, high, normalFactor);
-    }
-
-    /** Returns such as {@code worst case -1.24 to 1.24 mm, normal parts at 3 standard deviations}. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, low, high, normalFactor, unit.kind()};
     }
 }

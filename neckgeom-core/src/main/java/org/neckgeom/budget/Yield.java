@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Limits;
 import org.neckgeom.units.LengthStyle;
 
@@ -20,7 +20,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param <Q> the kind of the result
  */
-public final class Yield<Q extends Quantity<Q>> implements Answer {
+public final class Yield<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Yield<?>> FORM = Shown.withLimits(Form.<Yield<?>>of("yield"), Yield::limits)
             .fact("title", Kind.NAME, "what adds up", yield -> yield.title)
@@ -49,6 +49,7 @@ public final class Yield<Q extends Quantity<Q>> implements Answer {
     private final boolean counted;
 
     private Yield(String title, Limits<Q> limits, double outside, double uncertainty, boolean counted) {
+        super(LengthStyle.ofUnit(limits.unit()));
         this.title = title;
         this.limits = Objects.requireNonNull(limits, "limits");
         this.outside = outside + 0.0;
@@ -60,27 +61,27 @@ public final class Yield<Q extends Quantity<Q>> implements Answer {
      * First order: a deviation known by nu degrees of freedom has the relative uncertainty {@code 1/sqrt(2 nu)} (JCGM
      * 100:2008, E.4.3), and the mean of n samples {@code s/sqrt(n)}; what each does to the yield, in squares.
      */
-    static <Q extends Quantity<Q>> Yield<Q> of(Budget<Q> budget, Limits<Q> limits) {
-        List<Contributor> contributors = budget.contributors();
-        double outside = budget.outside(limits, null);
+    static <Q extends Quantity<Q>> Yield<Q> of(Sum<Q> sum, Limits<Q> limits) {
+        List<Contributor> contributors = sum.contributors();
+        double outside = sum.outside(limits, null);
         double variance = 0.0;
         for (int i = 0; i < contributors.size(); i++) {
             Contributor one = contributors.get(i);
-            double degrees = Budget.degreesOf(one);
+            double degrees = one.degreesOfFreedom();
             if (degrees == Double.POSITIVE_INFINITY || one.contribution() == 0.0) {
                 continue;
             }
             double[] factors = new double[contributors.size()];
             Arrays.fill(factors, 1.0);
             factors[i] = 1.0 + STEP;
-            double wider = budget.outside(limits, factors);
+            double wider = sum.outside(limits, factors);
             factors[i] = 1.0 - STEP;
-            double slope = (wider - budget.outside(limits, factors)) / (2.0 * STEP);
+            double slope = (wider - sum.outside(limits, factors)) / (2.0 * STEP);
             variance += slope * slope / (2.0 * degrees);
             int samples = one.spread().centredSamplesHouse().length;
             if (samples > 1) {
-                Parts parts = budget.parts(null);
-                ExactLaw law = ExactLaw.of(parts);
+                Parts parts = sum.parts(null);
+                ExactLaw law = ExactLaws.of(parts);
                 double shift = one.contribution() / Math.sqrt(samples);
                 double low = limits.lowerHouse() - parts.mean;
                 double high = limits.upperHouse() - parts.mean;
@@ -88,7 +89,7 @@ public final class Yield<Q extends Quantity<Q>> implements Answer {
                 variance += moved * moved;
             }
         }
-        return new Yield<>(budget.title(), limits, outside, Math.sqrt(variance), false);
+        return new Yield<>(sum.title(), limits, outside, Math.sqrt(variance), false);
     }
 
     /** As counted in trials, with the deviation of a count. */
@@ -129,27 +130,7 @@ public final class Yield<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(limits.unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Yield<?> other
-                && title.equals(other.title)
-                && limits.equals(other.limits)
-                && Double.compare(outside, other.outside) == 0
-                && Double.compare(uncertainty, other.uncertainty) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(title, limits, outside, uncertainty);
-    }
-
-    /** Returns the figure, then one in how many fails, then how sure the figure is. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {title, limits, outside, uncertainty};
     }
 }

@@ -14,18 +14,10 @@ import org.neckgeom.units.ShopUnit;
 /**
  * A head in plan: its outline from the nut line to the tip, its posts and ears, in mm, x toward the body. Turned flat, or
  * seen square to the neck and so foreshortened by its pitch. A swung head turns about the nut line's middle.
+ *
+ * @param nutLine slope of the nut line on the head's face
  */
-public final class HeadShape {
-
-    private final Head head;
-    private final HeadLayout layout;
-    private final double nutLine;
-
-    private HeadShape(Head head, HeadLayout layout, double nutLine) {
-        this.head = head;
-        this.layout = layout;
-        this.nutLine = nutLine;
-    }
+public record HeadShape(Head head, HeadLayout layout, double nutLine) {
 
     public static HeadShape of(NeckDesign design, Head head) {
         double slant = FannedFrets.of(design).map(fan -> onFace(fan, head)).orElse(0.0);
@@ -40,10 +32,6 @@ public final class HeadShape {
                 : SlantedScarf.of(Amount.ofHouse(head.pitchRad(), ShopUnit.DEGREE), fan.slant(0))
                         .headMitre()
                         .house();
-    }
-
-    public Head head() {
-        return head;
     }
 
     /** Whether the outline is the head's own; otherwise only the room for it. */

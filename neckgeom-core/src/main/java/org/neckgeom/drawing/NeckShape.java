@@ -203,19 +203,12 @@ public final class NeckShape {
         double a = halfWidth(x);
         double b = backDepth(x);
         List<Point> points = new ArrayList<>();
-        IntStream.rangeClosed(0, SECTION_POINTS).forEach(i -> points.add(quarter(-a, b, i, bassPower())));
+        IntStream.rangeClosed(0, SECTION_POINTS)
+                .forEach(i -> points.add(quarter(-a, b, i, design.back().bassPower())));
         IntStream.range(0, SECTION_POINTS)
                 .map(i -> SECTION_POINTS - 1 - i)
-                .forEach(i -> points.add(quarter(a, b, i, treblePower())));
+                .forEach(i -> points.add(quarter(a, b, i, design.back().treblePower())));
         return points;
-    }
-
-    private double bassPower() {
-        return design.back().bassPower();
-    }
-
-    private double treblePower() {
-        return design.back().treblePower();
     }
 
     /** Point i of a quarter of a superellipse, from its edge (0) to its ridge. */

@@ -12,18 +12,10 @@ import org.neckgeom.solid.WoodLeft;
 import org.neckgeom.units.ShopUnits;
 
 /** The stations of a neck that tables list and sections are drawn at, with what a plan's own check says of them. */
-public final class Stations {
+public record Stations(NeckDesign design, Optional<WoodLeft> wood) {
 
     /** Where a jump at the nut is looked at a hair before it, what is printed is the nut. */
     private static final double HAIR_MM = 1e-5;
-
-    private final NeckDesign design;
-    private final Optional<WoodLeft> wood;
-
-    private Stations(NeckDesign design, Optional<WoodLeft> wood) {
-        this.design = design;
-        this.wood = wood;
-    }
 
     /** Of a neck with its wood left as settled, and as designed where nothing is. */
     public static Stations of(NeckDesign design, Optional<WoodLeft> settled) {

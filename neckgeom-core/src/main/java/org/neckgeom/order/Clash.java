@@ -15,8 +15,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -24,7 +24,7 @@ import org.neckgeom.units.LengthStyle;
  * Two things that do not go together in an order of work, such as {@code cut rod channel with ears on}: which operations,
  * why, the remedy, and what the remedy adds to the budget. Immutable.
  */
-public final class Clash implements Answer {
+public final class Clash extends ValueAnswer {
 
     /** How things clash. */
     public enum Kind {
@@ -122,12 +122,16 @@ public final class Clash implements Answer {
             List<String> reasons,
             List<KeptOrder> kept,
             List<Remedy> remedies) {
+        super(Names.all(remedies, "remedy").stream()
+                .findFirst()
+                .map(Remedy::style)
+                .orElse(LengthStyle.MILLIMETRES));
         this.kind = Objects.requireNonNull(kind, "kind");
         this.operations = Names.all(operations, "operation");
         this.condition = condition;
         this.reasons = Names.all(reasons, "reason");
         this.kept = Names.all(kept, "kept order");
-        this.remedies = Names.all(remedies, "remedy");
+        this.remedies = List.copyOf(remedies);
         this.operations.forEach(name -> Names.checked(name, "an operation's name"));
     }
 
@@ -222,10 +226,7 @@ public final class Clash implements Answer {
         return remedies.stream().findFirst();
     }
 
-    /**
-     * {@return what the remedy adds to the budget of the operation; the error, or nothing if there is no remedy or it
-     * adds none}
-     */
+    /** {@return what the remedy adds to the budget of the operation; nothing if there is none or it adds none} */
     public Optional<AddedError> adds() {
         return remedy().flatMap(remedy -> remedy.addsTo(operations.get(0)));
     }
@@ -252,30 +253,8 @@ public final class Clash implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return remedy().map(Remedy::style).orElse(LengthStyle.MILLIMETRES);
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Clash other
-                && kind == other.kind
-                && operations.equals(other.operations)
-                && Objects.equals(condition, other.condition)
-                && reasons.equals(other.reasons)
-                && kept.equals(other.kept)
-                && remedies.equals(other.remedies);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(kind, operations, condition, reasons, kept, remedies);
-    }
-
-    /** Returns the clash on one line, then the reason, the kept orders that force it, the remedy and what it adds. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {kind, operations, condition(), reasons, kept, remedies};
     }
 
     /** Returns the reasons with the kept orders first: those are the maker's to give up. */

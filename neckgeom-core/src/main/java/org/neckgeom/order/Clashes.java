@@ -2,16 +2,16 @@ package org.neckgeom.order;
 
 import java.util.Iterator;
 import java.util.List;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
 /**
  * What clashes in an order of work, such as {@code 1 clash, with a remedy}; empty when nothing does. Immutable.
  */
-public final class Clashes implements Iterable<Clash>, Answer {
+public final class Clashes extends ValueAnswer implements Iterable<Clash> {
 
     private static final int MOST_CHARACTERS = 950;
 
@@ -31,7 +31,8 @@ public final class Clashes implements Iterable<Clash>, Answer {
     private final List<Clash> clashes;
 
     private Clashes(List<Clash> clashes) {
-        this.clashes = Names.all(clashes, "clash");
+        super(clashes.isEmpty() ? LengthStyle.MILLIMETRES : clashes.get(0).style());
+        this.clashes = clashes;
     }
 
     /**
@@ -40,7 +41,7 @@ public final class Clashes implements Iterable<Clash>, Answer {
      * @param clashes in the order in which they are met
      */
     public static Clashes of(List<Clash> clashes) {
-        return new Clashes(clashes);
+        return new Clashes(Names.all(clashes, "clash"));
     }
 
     /** {@return all of them; in the order in which they are met} */
@@ -48,20 +49,12 @@ public final class Clashes implements Iterable<Clash>, Answer {
         return clashes;
     }
 
-    /**
-     * Says whether nothing clashes.
-     *
-     * @return true if there is none
-     */
+    /** {@return whether nothing clashes} */
     public boolean isEmpty() {
         return clashes.isEmpty();
     }
 
-    /**
-     * Says whether there is a way out of every clash.
-     *
-     * @return true if each has a remedy, and if there is none
-     */
+    /** {@return whether there is a way out of every clash; true if there is none} */
     public boolean haveRemedies() {
         return stuck() == 0;
     }
@@ -87,24 +80,8 @@ public final class Clashes implements Iterable<Clash>, Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return clashes.isEmpty() ? LengthStyle.MILLIMETRES : clashes.get(0).style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Clashes other && clashes.equals(other.clashes);
-    }
-
-    @Override
-    public int hashCode() {
-        return clashes.hashCode();
-    }
-
-    /** Returns how many there are, then as many of them as fit, numbered. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {clashes};
     }
 
     private String text(LengthStyle style, int most) {

@@ -1,8 +1,8 @@
 package org.neckgeom.order;
 
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -12,7 +12,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>The constants are those of the usual neck; {@link #named} makes more. Two conditions are equal when their names are.
  */
-public final class Condition implements Answer {
+public final class Condition extends ValueAnswer {
 
     static final Form<Condition> FORM = Form.<Condition>of("condition")
             .fact("name", Kind.NAME, "of the condition", Condition::name)
@@ -77,6 +77,7 @@ public final class Condition implements Answer {
     private final String name;
 
     private Condition(String name) {
+        super(LengthStyle.MILLIMETRES);
         this.name = name;
     }
 
@@ -94,10 +95,7 @@ public final class Condition implements Answer {
         return name;
     }
 
-    /**
-     * {@return the name as a code, such as {@code head-veneer}: that of the usual neck's is stable; the name in lower
-     * case, with hyphens}
-     */
+    /** {@return the name in lower case with hyphens, such as {@code head-veneer}; stable for the usual neck's} */
     public String code() {
         return Names.code(name);
     }
@@ -108,23 +106,7 @@ public final class Condition implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Condition other && name.equals(other.name);
-    }
-
-    @Override
-    public int hashCode() {
-        return name.hashCode();
-    }
-
-    /** Returns the name. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {name};
     }
 }

@@ -1,5 +1,7 @@
 package org.neckgeom.order;
 
+import java.util.Optional;
+import java.util.function.ToIntFunction;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
@@ -33,6 +35,14 @@ public record KeptOrder(String first, String then) implements Answer {
             throw Refusal.of(
                     "a kept order", "two-operations", "have two operations", "\"" + first + "\" before itself");
         }
+    }
+
+    /** What this order asks of one of its operations, the other by its number; nothing of any other operation. */
+    Optional<String> asksOf(String operation, ToIntFunction<String> number) {
+        if (first.equals(operation)) {
+            return Optional.of("kept before " + number.applyAsInt(then));
+        }
+        return then.equals(operation) ? Optional.of("kept after " + number.applyAsInt(first)) : Optional.empty();
     }
 
     /** The reason of a turn of a cycle that it forces. */

@@ -1,5 +1,15 @@
 package org.neckgeom.order;
 
+import static org.neckgeom.order.Condition.EARS;
+import static org.neckgeom.order.Condition.FINGERBOARD;
+import static org.neckgeom.order.Condition.FLAT_FACE;
+import static org.neckgeom.order.Condition.HEAD_VENEER;
+import static org.neckgeom.order.Condition.HEEL_BLOCK;
+import static org.neckgeom.order.Condition.MARKED_LINES;
+import static org.neckgeom.order.Condition.PARALLEL_EDGES;
+import static org.neckgeom.order.Condition.ROUNDED_BACK;
+import static org.neckgeom.order.Condition.SQUARE_EDGES;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,10 +18,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.neckgeom.channel.Cautions;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.LengthStyle;
@@ -29,7 +40,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>A condition that an operation only needs is still there after it.
  */
-public final class Operation implements Answer {
+public final class Operation extends ValueAnswer {
 
     // Names of the usual neck's operations, in their usual order.
 
@@ -136,54 +147,33 @@ public final class Operation implements Answer {
     private static final int LONGEST_CAUTION = 300;
 
     private final String name;
-    private final Set<Condition> needs;
-    private final Set<Condition> blockers;
-    private final Set<Condition> takes;
-    private final Set<Condition> puts;
-    private final Map<Condition, String> reasons;
-    private final Map<Condition, List<Remedy>> remedies;
-    private final List<String> cautions;
+    private final Set<Condition> needs = new LinkedHashSet<>();
+    private final Set<Condition> blockers = new LinkedHashSet<>();
+    private final Set<Condition> takes = new LinkedHashSet<>();
+    private final Set<Condition> puts = new LinkedHashSet<>();
+    private final Map<Condition, String> reasons = new LinkedHashMap<>();
+    private final Map<Condition, List<Remedy>> remedies = new LinkedHashMap<>();
+    private final List<String> cautions = new ArrayList<>();
 
-    private Operation(Parts parts) {
-        this.name = parts.name;
-        this.needs = parts.needs;
-        this.blockers = parts.blockers;
-        this.takes = parts.takes;
-        this.puts = parts.puts;
-        this.reasons = parts.reasons;
-        this.remedies = parts.remedies;
-        this.cautions = parts.cautions;
+    private Operation(String name) {
+        super(LengthStyle.MILLIMETRES);
+        this.name = name;
     }
 
-    /** The parts on their way from one operation to the next; never leaves this class. */
-    private static final class Parts {
-        private final String name;
-        private Set<Condition> needs = new LinkedHashSet<>();
-        private Set<Condition> blockers = new LinkedHashSet<>();
-        private Set<Condition> takes = new LinkedHashSet<>();
-        private Set<Condition> puts = new LinkedHashSet<>();
-        private Map<Condition, String> reasons = new LinkedHashMap<>();
-        private Map<Condition, List<Remedy>> remedies = new LinkedHashMap<>();
-        private List<String> cautions = new ArrayList<>();
-
-        private Parts(String name) {
-            this.name = name;
-        }
-    }
-
-    private Operation changed(Consumer<Parts> change) {
-        Parts parts = new Parts(name);
-        parts.needs.addAll(needs);
-        parts.blockers.addAll(blockers);
-        parts.takes.addAll(takes);
-        parts.puts.addAll(puts);
-        parts.reasons.putAll(reasons);
-        parts.remedies.putAll(remedies);
-        parts.cautions.addAll(cautions);
-        change.accept(parts);
-        refuseBoth(parts.needs, parts.blockers, "needed and in the way");
-        refuseBoth(parts.puts, parts.takes, "put and taken away");
-        return new Operation(parts);
+    /** A copy, changed before anybody else sees it. */
+    private Operation changed(Consumer<Operation> change) {
+        Operation copy = new Operation(name);
+        copy.needs.addAll(needs);
+        copy.blockers.addAll(blockers);
+        copy.takes.addAll(takes);
+        copy.puts.addAll(puts);
+        copy.reasons.putAll(reasons);
+        copy.remedies.putAll(remedies);
+        copy.cautions.addAll(cautions);
+        change.accept(copy);
+        refuseBoth(copy.needs, copy.blockers, "needed and in the way");
+        refuseBoth(copy.puts, copy.takes, "put and taken away");
+        return copy;
     }
 
     private void refuseBoth(Set<Condition> one, Set<Condition> other, String words) {
@@ -203,7 +193,7 @@ public final class Operation implements Answer {
      * @param name 1 to 50 characters, such as {@code inlay the head}
      */
     public static Operation named(String name) {
-        return new Operation(new Parts(Names.checked(name, "an operation's name")));
+        return new Operation(Names.checked(name, "an operation's name"));
     }
 
     /**
@@ -216,7 +206,27 @@ public final class Operation implements Answer {
      * @param name 1 to 50 characters
      */
     public static Operation alongFence(String name) {
-        return UsualNeck.alongFence(name);
+        Remedy carrier = Remedy.carrierBoard();
+        Remedy rails = Remedy.plungeRouterBetweenRails();
+        return named(name)
+                .needs(FLAT_FACE, PARALLEL_EDGES, SQUARE_EDGES, MARKED_LINES)
+                .blockedBy(EARS, HEAD_VENEER, HEEL_BLOCK, ROUNDED_BACK, FINGERBOARD)
+                .because(FLAT_FACE, "the face lies on the table and sets the depth")
+                .because(PARALLEL_EDGES, "the fence centres the cut from a straight edge")
+                .because(SQUARE_EDGES, "an edge out of square rocks on the fence")
+                .because(EARS, "the ears meet the fence before the shaft does")
+                .because(HEAD_VENEER, "the veneer lifts the face off the table at the nut")
+                .because(HEEL_BLOCK, "the heel block fouls fence and hold-downs")
+                .because(ROUNDED_BACK, "a rounded back cannot be held down flat")
+                .because(FINGERBOARD, "it covers the face")
+                .despite(PARALLEL_EDGES, carrier, rails)
+                .despite(SQUARE_EDGES, carrier, rails)
+                .despite(EARS, Remedy.parallelSpacer(), carrier, rails)
+                .despite(HEAD_VENEER, Remedy.raisedTable(), Remedy.shim())
+                .despite(HEEL_BLOCK, rails)
+                .despite(ROUNDED_BACK, Remedy.cradle(), rails)
+                .caution(Cautions.FEED + ".")
+                .caution("The edge held to the fence, passes shallow, hands well away.");
     }
 
     /**
@@ -226,7 +236,7 @@ public final class Operation implements Answer {
      * @param more others
      */
     public Operation needs(Condition first, Condition... more) {
-        return changed(parts -> addAll(parts.needs, first, more));
+        return changed(copy -> addAll(copy.needs, first, more));
     }
 
     /**
@@ -236,7 +246,7 @@ public final class Operation implements Answer {
      * @param more others
      */
     public Operation blockedBy(Condition first, Condition... more) {
-        return changed(parts -> addAll(parts.blockers, first, more));
+        return changed(copy -> addAll(copy.blockers, first, more));
     }
 
     /**
@@ -246,7 +256,7 @@ public final class Operation implements Answer {
      * @param more others
      */
     public Operation takesAway(Condition first, Condition... more) {
-        return changed(parts -> addAll(parts.takes, first, more));
+        return changed(copy -> addAll(copy.takes, first, more));
     }
 
     /**
@@ -256,7 +266,7 @@ public final class Operation implements Answer {
      * @param more others
      */
     public Operation puts(Condition first, Condition... more) {
-        return changed(parts -> addAll(parts.puts, first, more));
+        return changed(copy -> addAll(copy.puts, first, more));
     }
 
     private static void addAll(Set<Condition> set, Condition first, Condition... more) {
@@ -273,7 +283,7 @@ public final class Operation implements Answer {
     public Operation because(Condition condition, String reason) {
         refuseStranger(condition);
         String words = Names.sentence(reason, "a reason");
-        return changed(parts -> parts.reasons.put(condition, words));
+        return changed(copy -> copy.reasons.put(condition, words));
     }
 
     /**
@@ -288,7 +298,7 @@ public final class Operation implements Answer {
         List<Remedy> all = new ArrayList<>();
         all.add(Objects.requireNonNull(best, "remedy"));
         all.addAll(Names.all(others, "remedy"));
-        return changed(parts -> parts.remedies.put(condition, List.copyOf(all)));
+        return changed(copy -> copy.remedies.put(condition, List.copyOf(all)));
     }
 
     private void refuseStranger(Condition condition) {
@@ -308,7 +318,7 @@ public final class Operation implements Answer {
      */
     public Operation caution(String words) {
         String line = Words.line(words, "a caution", LONGEST_CAUTION);
-        return changed(parts -> parts.cautions.add(line));
+        return changed(copy -> copy.cautions.add(line));
     }
 
     /** {@return the name; not blank} */
@@ -316,10 +326,7 @@ public final class Operation implements Answer {
         return name;
     }
 
-    /**
-     * {@return the name as a code, such as {@code cut-rod-channel}: that of the usual neck's is stable; the name in
-     * lower case, with hyphens}
-     */
+    /** {@return the name in lower case with hyphens, such as {@code cut-rod-channel}; stable for the usual neck's} */
     public String code() {
         return Names.code(name);
     }
@@ -373,31 +380,7 @@ public final class Operation implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Operation other
-                && name.equals(other.name)
-                && needs().equals(other.needs())
-                && blockers().equals(other.blockers())
-                && takesAway().equals(other.takesAway())
-                && puts().equals(other.puts())
-                && reasons.equals(other.reasons)
-                && remedies.equals(other.remedies)
-                && cautions.equals(other.cautions);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(name, needs(), blockers(), takesAway(), puts(), reasons, remedies, cautions);
-    }
-
-    /** Returns the name, then a row each for what it needs, what is in its way, what it takes away and leaves. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {name, needs(), blockers(), takesAway(), puts(), reasons, remedies, cautions};
     }
 }

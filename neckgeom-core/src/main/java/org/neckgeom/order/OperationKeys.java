@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import javax.measure.quantity.Length;
 import org.neckgeom.budget.Workmanship;
 import org.neckgeom.measure.Spread;
@@ -106,31 +107,33 @@ final class OperationKeys {
     }
 
     private static Operation operation(Values<Operation> given) {
-        Operation operation = Operation.named(given.at(NAME));
-        for (Condition need : given.find(NEEDS).orElse(List.of())) {
-            operation = operation.needs(need);
-        }
-        for (Condition blocker : given.find(BLOCKED_BY).orElse(List.of())) {
-            operation = operation.blockedBy(blocker);
-        }
-        for (Condition gone : given.find(TAKES_AWAY).orElse(List.of())) {
-            operation = operation.takesAway(gone);
-        }
-        for (Condition left : given.find(PUTS).orElse(List.of())) {
-            operation = operation.puts(left);
-        }
-        for (Because because : given.find(REASONS).orElse(List.of())) {
-            operation = operation.because(because.condition(), because.reason());
-        }
-        for (Despite despite : given.find(DESPITES).orElse(List.of())) {
-            List<Remedy> all = despite.remedies();
-            operation = operation.despite(
-                    despite.condition(), all.get(0), all.subList(1, all.size()).toArray(Remedy[]::new));
-        }
-        for (String caution : given.find(CAUTIONS).orElse(List.of())) {
-            operation = operation.caution(caution);
+        Operation named = Operation.named(given.at(NAME));
+        Operation needing = each(named, given, NEEDS, (operation, need) -> operation.needs(need));
+        Operation blocked = each(needing, given, BLOCKED_BY, (operation, blocker) -> operation.blockedBy(blocker));
+        Operation taking = each(blocked, given, TAKES_AWAY, (operation, gone) -> operation.takesAway(gone));
+        Operation leaving = each(taking, given, PUTS, (operation, left) -> operation.puts(left));
+        Operation reasoned =
+                each(leaving, given, REASONS, (operation, one) -> operation.because(one.condition, one.reason));
+        Operation remedied = each(reasoned, given, DESPITES, OperationKeys::despite);
+        return each(remedied, given, CAUTIONS, Operation::caution);
+    }
+
+    private static <V> Operation each(
+            Operation start,
+            Values<Operation> given,
+            Key<Operation, List<V>> key,
+            BiFunction<Operation, V, Operation> with) {
+        Operation operation = start;
+        for (V one : given.find(key).orElse(List.of())) {
+            operation = with.apply(operation, one);
         }
         return operation;
+    }
+
+    private static Operation despite(Operation operation, Despite despite) {
+        List<Remedy> all = despite.remedies();
+        Remedy[] others = all.subList(1, all.size()).toArray(Remedy[]::new);
+        return operation.despite(despite.condition(), all.get(0), others);
     }
 
     private static Values<Operation> values(Operation operation) {

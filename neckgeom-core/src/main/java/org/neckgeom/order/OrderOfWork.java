@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.units.LengthStyle;
 
@@ -31,7 +31,7 @@ import org.neckgeom.units.LengthStyle;
  * its channel cut face down with an edge along a fence. The order in which the operations are told is the usual order; the
  * plan keeps to it as far as the needs allow.
  */
-public final class OrderOfWork implements Answer {
+public final class OrderOfWork extends ValueAnswer {
 
     private static final Form<OrderOfWork> FORM = Form.<OrderOfWork>of("order-of-work")
             .fact("count", Kind.WHOLE, "operations left to do", work -> work.operations.size())
@@ -58,6 +58,7 @@ public final class OrderOfWork implements Answer {
             List<Operation> done,
             Set<Condition> start,
             List<KeptOrder> kept) {
+        super(LengthStyle.MILLIMETRES);
         this.operations = List.copyOf(operations);
         this.dropped = List.copyOf(dropped);
         this.done = List.copyOf(done);
@@ -285,7 +286,7 @@ public final class OrderOfWork implements Answer {
      * @throws ArithmeticException if the operations leave so many orders open that the search would not end
      */
     public OrderPlan plan() {
-        return Planner.plan(this);
+        return Planner.plan(left());
     }
 
     /**
@@ -319,7 +320,8 @@ public final class OrderOfWork implements Answer {
                         "operations told", "kept", "keep the kept orders", "", "\"" + order + "\" was turned round");
             }
         }
-        return Planner.judged(this, told.stream().mapToInt(operations::indexOf).toArray());
+        return Planner.judged(
+                left(), told.stream().mapToInt(operations::indexOf).toArray());
     }
 
     /** {@return the operations that are left to do, in their usual order} */
@@ -338,11 +340,7 @@ public final class OrderOfWork implements Answer {
             throw Refusal.of(
                     "operation", "unknown", "be one that this neck has", "\"" + name.strip() + "\", which is left out");
         }
-        return find(name.strip())
-                .orElseThrow(() -> Names.unknown(
-                        name,
-                        "operation",
-                        operations.stream().map(Operation::name).toList()));
+        return find(name.strip()).orElseThrow(() -> Names.unknown(name, "operation", named(operations)));
     }
 
     private boolean isLeftOut(String name) {
@@ -376,10 +374,7 @@ public final class OrderOfWork implements Answer {
         Operation own = UsualNeck.operations().stream()
                 .filter(operation -> isNamed(operation, stripped))
                 .findFirst()
-                .orElseThrow(() -> Names.unknown(
-                        name,
-                        "operation",
-                        UsualNeck.operations().stream().map(Operation::name).toList()));
+                .orElseThrow(() -> Names.unknown(name, "operation", named(UsualNeck.operations())));
         return Optional.of(own).filter(operations::contains);
     }
 
@@ -415,16 +410,13 @@ public final class OrderOfWork implements Answer {
         return done;
     }
 
-    /**
-     * {@return the conditions nobody asks for any more, since only operations that this neck does not have put them}
-     */
-    Set<Condition> notAskedFor() {
-        Set<Condition> gone = new LinkedHashSet<>();
-        dropped.forEach(operation -> gone.addAll(operation.puts()));
-        operations.forEach(operation -> operation.puts().forEach(gone::remove));
-        done.forEach(operation -> operation.puts().forEach(gone::remove));
-        gone.removeAll(start);
-        return gone;
+    private WorkLeft left() {
+        Set<Condition> notAskedFor = new LinkedHashSet<>();
+        dropped.forEach(operation -> notAskedFor.addAll(operation.puts()));
+        operations.forEach(operation -> operation.puts().forEach(notAskedFor::remove));
+        done.forEach(operation -> operation.puts().forEach(notAskedFor::remove));
+        notAskedFor.removeAll(start);
+        return new WorkLeft(operations, start, notAskedFor, kept);
     }
 
     private Optional<Operation> find(String name) {
@@ -449,28 +441,7 @@ public final class OrderOfWork implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.MILLIMETRES;
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof OrderOfWork other
-                && operations.equals(other.operations)
-                && dropped.equals(other.dropped)
-                && done.equals(other.done)
-                && start.equals(other.start)
-                && kept.equals(other.kept);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(operations, dropped, done, start, kept);
-    }
-
-    /** Returns how many operations there are, and the orders kept. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {operations, dropped, done, start, kept};
     }
 }

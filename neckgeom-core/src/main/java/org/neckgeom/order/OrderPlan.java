@@ -10,6 +10,7 @@ import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Names;
 import org.neckgeom.text.Report;
 import org.neckgeom.units.LengthStyle;
@@ -20,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * <p>An order with clashes is given only if each has a remedy; otherwise there are no steps, and {@link #clashes} says why.
  */
-public final class OrderPlan implements Answer {
+public final class OrderPlan extends ValueAnswer {
 
     /**
      * One step of the plan.
@@ -87,7 +88,7 @@ public final class OrderPlan implements Answer {
             .fact("works", Kind.FLAG, "whether each clash has a remedy", OrderPlan::works)
             .fact("count", Kind.WHOLE, "how many steps", plan -> plan.steps.size())
             .fact("steps", Kind.table(Step.FORM), "in order; none if it does not work", OrderPlan::steps)
-            .fact("kept", Kind.table(KeptOrder.FORM), "by the maker", plan -> plan.work.keptOrders())
+            .fact("kept", Kind.table(KeptOrder.FORM), "by the maker", plan -> plan.work.kept())
             .fact(
                     "clashCount",
                     Kind.WHOLE,
@@ -109,21 +110,18 @@ public final class OrderPlan implements Answer {
     private static final String MACHINE_FIRST =
             "The machine's own instructions come first, then local rules; this order replaces neither.";
 
-    private final OrderOfWork work;
+    private final WorkLeft work;
     private final List<Step> steps;
     private final Clashes clashes;
 
-    OrderPlan(OrderOfWork work, List<Step> steps, Clashes clashes) {
+    OrderPlan(WorkLeft work, List<Step> steps, Clashes clashes) {
+        super(clashes.style());
         this.work = work;
         this.steps = List.copyOf(steps);
         this.clashes = clashes;
     }
 
-    /**
-     * Says whether the work can be done in this order, with remedies where something clashes.
-     *
-     * @return false if a clash has no remedy
-     */
+    /** {@return whether the work can be done in this order: false if a clash has no remedy} */
     public boolean works() {
         return clashes.haveRemedies();
     }
@@ -158,10 +156,7 @@ public final class OrderPlan implements Answer {
         return clashes;
     }
 
-    /**
-     * {@return what the remedies add to the budget, each once for an operation, to be combined with what is there; in
-     * the order of the steps}
-     */
+    /** {@return what the remedies add to the budget, each once for an operation; in the order of the steps} */
     public List<AddedError> addedErrors() {
         Set<AddedError> errors = new LinkedHashSet<>();
         clashes.forEach(clash -> clash.adds().ifPresent(errors::add));
@@ -195,30 +190,8 @@ public final class OrderPlan implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return clashes.style();
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof OrderPlan other
-                && work.equals(other.work)
-                && steps.equals(other.steps)
-                && clashes.equals(other.clashes);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(work, steps, clashes);
-    }
-
-    /**
-     * Returns the verdict and the numbered steps: with why each, if that fits; otherwise with why those that a kept order or
-     * a clash has to do with; otherwise as many as fit.
-     */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {work, steps, clashes};
     }
 
     private String fitted(LengthStyle style) {
@@ -269,13 +242,9 @@ public final class OrderPlan implements Answer {
         String name = step.operation().name();
         List<String> parts = new ArrayList<>();
         step.remedyNames().forEach(remedy -> parts.add("with " + remedy));
-        for (KeptOrder order : work.keptOrders()) {
-            if (order.first().equals(name)) {
-                parts.add("kept before " + step(order.then()).number());
-            } else if (order.then().equals(name)) {
-                parts.add("kept after " + step(order.first()).number());
-            }
-        }
+        work.kept()
+                .forEach(order ->
+                        order.asksOf(name, other -> step(other).number()).ifPresent(parts::add));
         return parts.isEmpty() ? "" : "(" + String.join("; ", parts) + ")";
     }
 }

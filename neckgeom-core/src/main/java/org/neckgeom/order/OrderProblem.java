@@ -32,10 +32,9 @@ final class OrderProblem {
 
     private final List<Edge> edges = new ArrayList<>();
 
-    OrderProblem(OrderOfWork work, List<KeptOrder> kept) {
+    OrderProblem(WorkLeft work, List<KeptOrder> kept) {
         operations = work.operations();
         count = operations.size();
-        Set<Condition> notAskedFor = work.notAskedFor();
         Set<Condition> matter = new LinkedHashSet<>();
         for (Operation operation : operations) {
             matter.addAll(operation.needs());
@@ -56,7 +55,7 @@ final class OrderProblem {
         takes = new long[count];
         puts = new long[count];
         remedied = new long[count];
-        long asked = ~bits(notAskedFor);
+        long asked = ~bits(work.notAskedFor());
         for (int i = 0; i < count; i++) {
             Operation operation = operations.get(i);
             needs[i] = bits(operation.needs()) & asked;

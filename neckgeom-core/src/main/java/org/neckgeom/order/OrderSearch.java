@@ -1,7 +1,10 @@
 package org.neckgeom.order;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.neckgeom.fault.NoAnswer;
 
 /**
@@ -52,16 +55,8 @@ final class OrderSearch {
      */
     int leastTrouble() {
         before = problem.keptBefore;
-        states = 0;
-        bound = stillTroubled(0, problem.start);
-        while (true) {
-            failed.clear();
-            nextBound = Integer.MAX_VALUE;
-            if (calm(0, problem.start, 0, 0)) {
-                return bound;
-            }
-            bound = nextBound;
-        }
+        deepen(stillTroubled(0, problem.start), () -> calm(0, problem.start, 0, 0));
+        return bound;
     }
 
     /** Returns the order nearest to the usual one among those with at most the given trouble; call after leastTrouble. */
@@ -69,16 +64,19 @@ final class OrderSearch {
         before = trouble < NO_REMEDY ? problem.mustBefore : problem.keptBefore;
         after = turnedRound(before);
         mostTrouble = trouble;
+        deepen(forcedTurns(0), () -> near(0, problem.start, 0, 0, 0));
+        return order.clone();
+    }
+
+    /** Searches under a bound that grows to the next value met. */
+    private void deepen(int least, BooleanSupplier search) {
         states = 0;
-        bound = forcedTurns(0);
-        while (true) {
+        nextBound = least;
+        do {
             failed.clear();
-            nextBound = Integer.MAX_VALUE;
-            if (near(0, problem.start, 0, 0, 0)) {
-                return order.clone();
-            }
             bound = nextBound;
-        }
+            nextBound = Integer.MAX_VALUE;
+        } while (!search.getAsBoolean());
     }
 
     /** Returns for each operation those that it must come before. */
@@ -259,5 +257,31 @@ final class OrderSearch {
             }
         }
         return turns;
+    }
+
+    /** Returns the kept orders, of those to blame, without which an operation need not meet a condition. */
+    static List<KeptOrder> forcing(WorkLeft work, List<KeptOrder> blamed, int operation, int condition) {
+        List<KeptOrder> forcing = new ArrayList<>();
+        for (KeptOrder order : blamed) {
+            List<KeptOrder> fewer = new ArrayList<>(blamed);
+            fewer.remove(order);
+            OrderProblem problem = new OrderProblem(work, fewer);
+            OrderSearch search = new OrderSearch(problem);
+            if (!meets(problem, search.nearest(search.leastTrouble()), operation, condition)) {
+                forcing.add(order);
+            }
+        }
+        return forcing.isEmpty() ? blamed : forcing;
+    }
+
+    private static boolean meets(OrderProblem problem, int[] order, int operation, int condition) {
+        long held = problem.start;
+        for (int i : order) {
+            if (i == operation) {
+                return (problem.troubling(i, held) >> condition & 1) != 0;
+            }
+            held = problem.after(i, held);
+        }
+        return false;
     }
 }

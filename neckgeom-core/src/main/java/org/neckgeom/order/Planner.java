@@ -10,8 +10,8 @@ final class Planner {
 
     private Planner() {}
 
-    static OrderPlan plan(OrderOfWork work) {
-        OrderProblem problem = new OrderProblem(work, work.keptOrders());
+    static OrderPlan plan(WorkLeft work) {
+        OrderProblem problem = new OrderProblem(work, work.kept());
         List<List<Edge>> cycles = problem.cycles();
         if (!cycles.isEmpty()) {
             List<Clash> clashes =
@@ -25,22 +25,22 @@ final class Planner {
         return judged(work, problem, order, blamed);
     }
 
-    static OrderPlan judged(OrderOfWork work, int[] order) {
+    static OrderPlan judged(WorkLeft work, int[] order) {
         return judged(work, new OrderProblem(work, List.of()), order, List.of());
     }
 
-    private static OrderPlan judged(OrderOfWork work, OrderProblem problem, int[] order, List<KeptOrder> blamed) {
+    private static OrderPlan judged(WorkLeft work, OrderProblem problem, int[] order, List<KeptOrder> blamed) {
         StepReasons reasons = new StepReasons(work, problem, order);
         Clashes all = Clashes.of(reasons.clashes(blamed));
         List<Step> steps = all.haveRemedies() ? reasons.steps() : List.of();
         return new OrderPlan(work, steps, all);
     }
 
-    private static Clash clash(OrderOfWork work, OrderProblem problem, List<Edge> cycle) {
+    private static Clash clash(WorkLeft work, OrderProblem problem, List<Edge> cycle) {
         List<String> operations = cycle.stream()
                 .map(edge -> problem.operations.get(edge.first()).name())
                 .toList();
-        List<KeptOrder> kept = work.keptOrders().stream()
+        List<KeptOrder> kept = work.kept().stream()
                 .filter(order -> cycle.stream()
                         .anyMatch(edge -> edge.first() == problem.index(order.first())
                                 && edge.then() == problem.index(order.then())))
@@ -49,9 +49,9 @@ final class Planner {
     }
 
     /** Returns a smallest set of kept orders that has the same least trouble: each of them has a part in it. */
-    private static List<KeptOrder> blamed(OrderOfWork work, int trouble) {
-        List<KeptOrder> blamed = new ArrayList<>(work.keptOrders());
-        for (KeptOrder order : work.keptOrders()) {
+    private static List<KeptOrder> blamed(WorkLeft work, int trouble) {
+        List<KeptOrder> blamed = new ArrayList<>(work.kept());
+        for (KeptOrder order : work.kept()) {
             List<KeptOrder> fewer = new ArrayList<>(blamed);
             fewer.remove(order);
             if (new OrderSearch(new OrderProblem(work, fewer)).leastTrouble() == trouble) {
@@ -59,31 +59,5 @@ final class Planner {
             }
         }
         return blamed;
-    }
-
-    /** Returns the kept orders, of those to blame, without which an operation need not meet a condition. */
-    static List<KeptOrder> forcing(OrderOfWork work, List<KeptOrder> blamed, int operation, int condition) {
-        List<KeptOrder> forcing = new ArrayList<>();
-        for (KeptOrder order : blamed) {
-            List<KeptOrder> fewer = new ArrayList<>(blamed);
-            fewer.remove(order);
-            OrderProblem problem = new OrderProblem(work, fewer);
-            OrderSearch search = new OrderSearch(problem);
-            if (!meets(problem, search.nearest(search.leastTrouble()), operation, condition)) {
-                forcing.add(order);
-            }
-        }
-        return forcing.isEmpty() ? blamed : forcing;
-    }
-
-    private static boolean meets(OrderProblem problem, int[] order, int operation, int condition) {
-        long held = problem.start;
-        for (int i : order) {
-            if (i == operation) {
-                return (problem.troubling(i, held) >> condition & 1) != 0;
-            }
-            held = problem.after(i, held);
-        }
-        return false;
     }
 }

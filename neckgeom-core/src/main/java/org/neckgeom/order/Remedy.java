@@ -7,9 +7,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.order.AddedError.Way;
 import org.neckgeom.text.Names;
@@ -23,7 +23,7 @@ import org.neckgeom.units.ShopUnits;
  * <p>The ready-made remedies are common practice. Their sizes are Estimates from general trade figures, to be replaced by
  * what the shop measures: {@code Remedy.parallelSpacer().adding(Spread.rectangular(mm(0.02)))}.
  */
-public final class Remedy implements Answer {
+public final class Remedy extends ValueAnswer {
 
     static final Form<Remedy> FORM = Form.<Remedy>of("remedy")
             .fact("name", Kind.NAME, "of the remedy", Remedy::name)
@@ -46,6 +46,10 @@ public final class Remedy implements Answer {
     private final @Nullable Adds adds;
 
     private Remedy(String name, String how, @Nullable Adds adds) {
+        super(
+                adds == null
+                        ? LengthStyle.MILLIMETRES
+                        : LengthStyle.ofUnit(adds.spread().unit()));
         this.name = name;
         this.how = how;
         this.adds = adds;
@@ -231,28 +235,7 @@ public final class Remedy implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return adds == null
-                ? LengthStyle.MILLIMETRES
-                : LengthStyle.ofUnit(adds.spread().unit());
-    }
-
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Remedy other
-                && name.equals(other.name)
-                && how.equals(other.how)
-                && Objects.equals(adds, other.adds);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(name, how, adds);
-    }
-
-    /** Returns the name, how it is done, and what it adds. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {name, how, Optional.ofNullable(adds)};
     }
 }

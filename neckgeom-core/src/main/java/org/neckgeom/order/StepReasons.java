@@ -9,17 +9,18 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.neckgeom.order.Clash.Kind;
 import org.neckgeom.order.OrderPlan.Step;
+import org.neckgeom.text.Names;
 
 /** Goes through an order step by step and says of each what it builds on, what it must come before or after, and what clashes. */
 final class StepReasons {
 
-    private final OrderOfWork work;
+    private final WorkLeft work;
     private final OrderProblem problem;
     private final int[] order;
     /** What holds before each step. */
     private final long[] held;
 
-    StepReasons(OrderOfWork work, OrderProblem problem, int[] order) {
+    StepReasons(WorkLeft work, OrderProblem problem, int[] order) {
         this.work = work;
         this.problem = problem;
         this.order = order;
@@ -62,7 +63,7 @@ final class StepReasons {
             other = later;
         }
         List<KeptOrder> forcing =
-                kind == Kind.NEVER || blamed.isEmpty() ? List.of() : Planner.forcing(work, blamed, order[k], c);
+                kind == Kind.NEVER || blamed.isEmpty() ? List.of() : OrderSearch.forcing(work, blamed, order[k], c);
         Optional<String> name =
                 other < 0 ? Optional.empty() : Optional.of(operation(other).name());
         return Clash.of(kind, operation.name(), name, condition, operation.reason(condition), forcing, remedies(k, c));
@@ -132,7 +133,9 @@ final class StepReasons {
     private String why(int k, Set<Remedy> remedies) {
         List<String> parts = new ArrayList<>();
         remedies.forEach(remedy -> parts.add("with " + remedy.name()));
-        kept(k, parts);
+        work.kept()
+                .forEach(
+                        order -> order.asksOf(operation(k).name(), this::number).ifPresent(parts::add));
         Map<Integer, List<String>> needs = new TreeMap<>();
         TreeMap<Integer, List<String>> losses = new TreeMap<>();
         TreeMap<Integer, List<String>> ruins = new TreeMap<>();
@@ -158,15 +161,15 @@ final class StepReasons {
             }
         }
         needs.forEach((source, what) ->
-                parts.add("needs " + all(what) + (source == 0 ? " from the start" : " from step " + source)));
+                parts.add("needs " + Names.phrase(what) + (source == 0 ? " from the start" : " from step " + source)));
         // The nearest step bites; those behind it would too, and need not be said.
         if (!losses.isEmpty()) {
             Map.Entry<Integer, List<String>> loss = losses.firstEntry();
-            parts.add("before step " + loss.getKey() + " " + all(loss.getValue()));
+            parts.add("before step " + loss.getKey() + " " + Names.phrase(loss.getValue()));
         }
         if (!ruins.isEmpty()) {
             Map.Entry<Integer, List<String>> user = ruins.lastEntry();
-            parts.add("after step " + user.getKey() + ", which " + all(user.getValue()));
+            parts.add("after step " + user.getKey() + ", which " + Names.phrase(user.getValue()));
         }
         return parts.isEmpty() ? uses(k) : String.join("; ", parts);
     }
@@ -181,37 +184,20 @@ final class StepReasons {
             }
         }
         List<String> parts = new ArrayList<>();
-        uses.forEach((user, what) -> parts.add(all(what) + " for step " + user));
+        uses.forEach((user, what) -> parts.add(Names.phrase(what) + " for step " + user));
         return parts.isEmpty() ? "at its usual place, free to move" : String.join("; ", parts);
-    }
-
-    /** {@code flat face}, {@code flat face and marked lines}, {@code a, b and c}. */
-    private static String all(List<String> what) {
-        int last = what.size() - 1;
-        return last == 0 ? what.get(0) : String.join(", ", what.subList(0, last)) + " and " + what.get(last);
     }
 
     private static void put(Map<Integer, List<String>> map, int key, String value) {
         map.computeIfAbsent(key, unused -> new ArrayList<>()).add(value);
     }
 
-    private void kept(int k, List<String> parts) {
-        String name = operation(k).name();
-        for (KeptOrder kept : work.keptOrders()) {
-            if (kept.first().equals(name)) {
-                parts.add("kept before " + (place(kept.then()) + 1));
-            } else if (kept.then().equals(name)) {
-                parts.add("kept after " + (place(kept.first()) + 1));
-            }
-        }
-    }
-
-    private int place(String operation) {
+    private int number(String operation) {
         int k = 0;
         while (order[k] != problem.index(operation)) {
             k++;
         }
-        return k;
+        return k + 1;
     }
 
     /** Returns the last step before that needs what this one takes away, or would have this one's leavings in its way. */

@@ -29,7 +29,6 @@ import static org.neckgeom.order.Condition.TRIMMED_SIDES;
 import static org.neckgeom.order.Condition.TRUE_HEAD;
 
 import java.util.List;
-import org.neckgeom.channel.Cautions;
 
 /**
  * The operations of the usual neck in their usual order: common practice, most frequent sequence. The order below only
@@ -145,7 +144,7 @@ final class UsualNeck {
     }
 
     private static Operation rodChannel() {
-        return alongFence(Operation.CUT_ROD_CHANNEL)
+        return Operation.alongFence(Operation.CUT_ROD_CHANNEL)
                 .caution(
                         "Stopped cut: clamp stop blocks; at the end switch off and let the cutter stop before lifting.")
                 .puts(ROD_CHANNEL);
@@ -188,27 +187,5 @@ final class UsualNeck {
                 .because(FINGERBOARD, "it covers the channel")
                 .caution("Test the rod both ways before it goes in.")
                 .puts(ROD_IN);
-    }
-
-    static Operation alongFence(String name) {
-        return Operation.named(name)
-                .needs(FLAT_FACE, PARALLEL_EDGES, SQUARE_EDGES, MARKED_LINES)
-                .blockedBy(EARS, HEAD_VENEER, HEEL_BLOCK, ROUNDED_BACK, FINGERBOARD)
-                .because(FLAT_FACE, "the face lies on the table and sets the depth")
-                .because(PARALLEL_EDGES, "the fence centres the cut from a straight edge")
-                .because(SQUARE_EDGES, "an edge out of square rocks on the fence")
-                .because(EARS, "the ears meet the fence before the shaft does")
-                .because(HEAD_VENEER, "the veneer lifts the face off the table at the nut")
-                .because(HEEL_BLOCK, "the heel block fouls fence and hold-downs")
-                .because(ROUNDED_BACK, "a rounded back cannot be held down flat")
-                .because(FINGERBOARD, "it covers the face")
-                .despite(PARALLEL_EDGES, Remedy.carrierBoard(), Remedy.plungeRouterBetweenRails())
-                .despite(SQUARE_EDGES, Remedy.carrierBoard(), Remedy.plungeRouterBetweenRails())
-                .despite(EARS, Remedy.parallelSpacer(), Remedy.carrierBoard(), Remedy.plungeRouterBetweenRails())
-                .despite(HEAD_VENEER, Remedy.raisedTable(), Remedy.shim())
-                .despite(HEEL_BLOCK, Remedy.plungeRouterBetweenRails())
-                .despite(ROUNDED_BACK, Remedy.cradle(), Remedy.plungeRouterBetweenRails())
-                .caution(Cautions.FEED + ".")
-                .caution("The edge held to the fence, passes shallow, hands well away.");
     }
 }

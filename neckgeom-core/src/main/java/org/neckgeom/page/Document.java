@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.BudgetKeys;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.fault.Refusal;
 import org.neckgeom.form.Json;
@@ -54,7 +55,7 @@ public final class Document<T> {
 
     /** A budget, with its standard deviation and its 95 % interval. */
     public static final Document<Budget<?>> BUDGET =
-            new Document<>("neckgeom budget", Budget.table(), AnswerMap::ofBudget);
+            new Document<>("neckgeom budget", BudgetKeys.TABLE, AnswerMap::ofBudget);
 
     private static final int VERSION = 2;
     private static final String FORMAT = "format";

@@ -1,13 +1,12 @@
 package org.neckgeom.solid;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Numbers;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
@@ -20,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * exponent; the two meet on the centreline at the full depth. Depths are those of the wood, the fingerboard not
  * counted, positive below the glue face. Exact.
  */
-public final class BackCurve implements Answer {
+public final class BackCurve extends ValueAnswer {
 
     private static final Form<BackCurve> FORM = Form.<BackCurve>of("back-curve")
             .fact("station", Kind.MM, "from the nut", c -> c.station)
@@ -39,16 +38,14 @@ public final class BackCurve implements Answer {
     private final SuperellipseArc treble;
     private final double a;
     private final double b;
-    private final LengthStyle style;
 
-    private BackCurve(
-            double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
+    BackCurve(double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
+        super(style);
         this.station = station;
         this.bass = bass;
         this.treble = treble;
         this.a = a;
         this.b = b;
-        this.style = style;
     }
 
     /**
@@ -81,7 +78,7 @@ public final class BackCurve implements Answer {
                 new SuperellipseArc(checked(treblePower)),
                 a,
                 b,
-                style);
+                style());
     }
 
     private static double checked(double power) {
@@ -97,27 +94,22 @@ public final class BackCurve implements Answer {
      * @param onTreble true for the treble side
      */
     public Facets facets(boolean onTreble) {
-        return Facets.ofMm(onTreble ? treble : bass, a, b, style);
-    }
-
-    static BackCurve ofMm(
-            double station, SuperellipseArc bass, SuperellipseArc treble, double a, double b, LengthStyle style) {
-        return new BackCurve(station, bass, treble, a, b, style);
+        return Facets.ofMm(onTreble ? treble : bass, a, b, style());
     }
 
     /** {@return the station; x from the nut} */
     public Amount<Length> station() {
-        return style.amount(station);
+        return style().amount(station);
     }
 
     /** {@return the width of the glue face; more than 0} */
     public Amount<Length> width() {
-        return style.amount(2 * a);
+        return style().amount(2 * a);
     }
 
     /** {@return the depth on the centreline; more than 0} */
     public Amount<Length> depth() {
-        return style.amount(b);
+        return style().amount(b);
     }
 
     /**
@@ -126,7 +118,7 @@ public final class BackCurve implements Answer {
      * @param y from the centreline, positive toward the treble side
      */
     public Amount<Length> depthAt(Quantity<Length> y) {
-        return style.amount(depthMm(HouseUnits.mm(y, "distance from the centreline")));
+        return style().amount(depthMm(HouseUnits.mm(y, "distance from the centreline")));
     }
 
     /**
@@ -135,7 +127,7 @@ public final class BackCurve implements Answer {
      * @param depth below the glue face, 0 or more
      */
     public Amount<Length> trebleAt(Quantity<Length> depth) {
-        return style.amount(treble.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
+        return style().amount(treble.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
     }
 
     /**
@@ -145,7 +137,7 @@ public final class BackCurve implements Answer {
      * @param depth below the glue face, 0 or more
      */
     public Amount<Length> bassAt(Quantity<Length> depth) {
-        return style.amount(bass.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
+        return style().amount(bass.halfWidthAt(HouseUnits.mmNotNegative(depth, "depth"), a, b));
     }
 
     /**
@@ -177,34 +169,13 @@ public final class BackCurve implements Answer {
         return y >= 0 ? treble.depthAt(y, a, b) : bass.depthAt(-y, a, b);
     }
 
-    private double[] parts() {
-        return new double[] {station, bass.exponent(), treble.exponent(), a, b};
-    }
-
     @Override
     public Form<BackCurve> form() {
         return FORM;
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same curve at the same station. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof BackCurve that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns width and depth, and the depth half way out on either side. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {station, bass.exponent(), treble.exponent(), a, b};
     }
 }

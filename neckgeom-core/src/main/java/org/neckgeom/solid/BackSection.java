@@ -7,24 +7,11 @@ package org.neckgeom.solid;
  * <p>The section is convex, so the distance to its back is a concave function of the point: over the flat floor of a
  * channel it is least at one of the floor's two corners, and for a rounded corner it is the distance of the rounding's
  * centre less the rounding's radius. That makes the answer exact without searching along the floor.
+ *
+ * @param halfWidth half the width of the glue face, more than 0
+ * @param depth wood below the glue face on the centreline, more than 0
  */
-final class BackSection {
-
-    private final SuperellipseArc bass;
-    private final SuperellipseArc treble;
-    private final double halfWidth;
-    private final double depth;
-
-    /**
-     * @param halfWidth half the width of the glue face, more than 0
-     * @param depth wood below the glue face on the centreline, more than 0
-     */
-    BackSection(SuperellipseArc bass, SuperellipseArc treble, double halfWidth, double depth) {
-        this.bass = bass;
-        this.treble = treble;
-        this.halfWidth = halfWidth;
-        this.depth = depth;
-    }
+record BackSection(SuperellipseArc bass, SuperellipseArc treble, double halfWidth, double depth) {
 
     /** Signed distance from a point of the wood to the back: negative when the point is beyond it. */
     double distance(double y, double v) {
@@ -63,17 +50,11 @@ final class BackSection {
         return distance(middle + reach, v) < distance(middle - reach, v);
     }
 
-    /**
-     * Direction in which the wood is thinnest at a point: radians from the treble side (0) through straight down
-     * (pi/2) to the bass side (pi).
-     */
-    double thinnestToward(double y, double v) {
+    /** Whether the nearest point of the back lies toward the treble side of a point; false where both sides are as near. */
+    boolean isNearestOnTreble(double y, double v) {
         double toTreble = Math.abs(toTreble(y, v));
         double toBass = Math.abs(toBass(-y, v));
-        boolean nearTreble = y >= 0 ? toTreble <= toBass : toTreble < toBass;
-        return nearTreble
-                ? treble.normalAt(y, v, halfWidth, depth)
-                : StrictMath.PI - bass.normalAt(-y, v, halfWidth, depth);
+        return y > 0 ? toTreble <= toBass : toTreble < toBass;
     }
 
     /** Depth of the back below the glue face at y, 0 outside the section. */

@@ -1,6 +1,7 @@
 package org.neckgeom.solid;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
@@ -10,9 +11,9 @@ import org.neckgeom.design.Head;
 import org.neckgeom.design.NeckDesign;
 import org.neckgeom.design.Scale;
 import org.neckgeom.fault.NoAnswer;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -24,7 +25,7 @@ import org.neckgeom.units.LengthStyle;
  * its start on. In front of the nut (x under 0), where the head is told, the wood ends at the head's back if that comes
  * first, and is otherwise taken as the neck's back carried straight on: an estimate on the safe side.
  */
-public final class BackShape implements Answer {
+public final class BackShape extends ValueAnswer {
 
     private final BackProfile back;
     private final Scale scale;
@@ -35,29 +36,28 @@ public final class BackShape implements Answer {
     private final BackTransitions transitions;
     private final SuperellipseArc bass;
     private final SuperellipseArc treble;
-    private final LengthStyle style;
 
     private BackShape(
             BackProfile back,
             Scale scale,
             Object widthKey,
             DoubleUnaryOperator halfWidth,
-            double headPitch,
-            double headThickness,
+            Optional<Head> head,
             LengthStyle style) {
-        this.back = Objects.requireNonNull(back, "back");
+        super(style);
+        this.back = back;
         this.scale = Objects.requireNonNull(scale, "scale");
         this.widthKey = widthKey;
         this.halfWidth = Objects.requireNonNull(halfWidth, "half-width");
-        this.headPitch = headPitch;
-        this.headThickness = headThickness;
+        this.headPitch = head.map(Head::pitchRad).orElse(0.0);
+        this.headThickness = head.map(Head::thicknessMm).orElse(Double.POSITIVE_INFINITY);
         this.transitions = BackTransitions.of(back);
         this.bass = new SuperellipseArc(back.bassPower());
         this.treble = back.bassPower() == back.treblePower() ? bass : new SuperellipseArc(back.treblePower());
-        this.style = style;
     }
 
     private BackShape(BackShape from, BackTransitions transitions) {
+        super(from.style());
         this.back = from.back;
         this.scale = from.scale;
         this.widthKey = from.widthKey;
@@ -67,7 +67,6 @@ public final class BackShape implements Answer {
         this.transitions = transitions;
         this.bass = from.bass;
         this.treble = from.treble;
-        this.style = from.style;
     }
 
     /**
@@ -78,15 +77,7 @@ public final class BackShape implements Answer {
      */
     public static BackShape of(NeckDesign neck) {
         Objects.requireNonNull(neck, "neck").fingerboard();
-        Head head = neck.head().orElse(null);
-        return new BackShape(
-                neck.back(),
-                neck.scale(),
-                neck,
-                neck::halfWidthAtMm,
-                head == null ? 0 : head.pitchRad(),
-                head == null ? Double.POSITIVE_INFINITY : head.thicknessMm(),
-                neck.style());
+        return new BackShape(neck.back(), neck.scale(), neck, neck::halfWidthAtMm, neck.head(), neck.style());
     }
 
     /**
@@ -97,14 +88,8 @@ public final class BackShape implements Answer {
      * @param halfWidthMm half the neck's width in mm at a station in mm from the nut
      */
     public static BackShape of(BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
-        return new BackShape(
-                back,
-                scale,
-                halfWidthMm,
-                halfWidthMm,
-                0,
-                Double.POSITIVE_INFINITY,
-                Objects.requireNonNull(back, "back").style());
+        LengthStyle style = Objects.requireNonNull(back, "back").style();
+        return new BackShape(back, scale, halfWidthMm, halfWidthMm, Optional.empty(), style);
     }
 
     /**
@@ -117,7 +102,7 @@ public final class BackShape implements Answer {
     public BackShape carved(Quantity<Length> station, Quantity<Length> depth) {
         double x = HouseUnits.mm(station, "station");
         double mm = HouseUnits.mmPositive(depth, "carved depth");
-        return new BackShape(this, transitions.carved(x, mm - drawnDepthMm(x)));
+        return new BackShape(this, transitions.deeper(x, mm - drawnDepthMm(x)));
     }
 
     /**
@@ -129,31 +114,10 @@ public final class BackShape implements Answer {
         return new BackShape(of(neck), transitions.on(neck.back()));
     }
 
-    /** {@return how much deeper the volute is at the nut, in mm; 0 without a volute} */
-    public double voluteMm() {
-        return transitions.voluteMm();
-    }
-
-    /**
-     * {@return how far from the nut the volute has run out, in mm; more than 0; without meaning where there is no
-     * volute}
-     */
-    public double voluteLengthMm() {
-        return transitions.voluteLengthMm();
-    }
-
-    /**
-     * {@return the station from which the back turns down into the heel, in mm; the station, or nothing where it does
-     * not}
-     */
+    /** {@return the station in mm from which the back turns down into the heel; nothing where it does not} */
     public OptionalDouble heelStartMm() {
-        double start = transitions.heelStartMm();
+        double start = transitions.heelStart();
         return Double.isInfinite(start) ? OptionalDouble.empty() : OptionalDouble.of(start);
-    }
-
-    /** {@return the radius of the turn into the heel, in mm; more than 0; without meaning where there is no turn} */
-    public double heelRadiusMm() {
-        return transitions.heelRadiusMm();
     }
 
     /**
@@ -167,7 +131,7 @@ public final class BackShape implements Answer {
         double a = halfWidth.applyAsDouble(x);
         double b = depthMm(x);
         requireSection(x, a, b);
-        return BackCurve.ofMm(x, bass, treble, a, b, style);
+        return new BackCurve(x, bass, treble, a, b, style());
     }
 
     BackSection sectionMm(double x) {
@@ -175,11 +139,6 @@ public final class BackShape implements Answer {
         double b = depthMm(x);
         requireSection(x, a, b);
         return new BackSection(bass, treble, a, b);
-    }
-
-    @Override
-    public LengthStyle style() {
-        return style;
     }
 
     /**
@@ -201,7 +160,7 @@ public final class BackShape implements Answer {
 
     private void requireSection(double x, double a, double b) {
         if (!(a > 0 && b > 0)) {
-            throw NoAnswer.because("section", "no-section", Sentences.GAP.text(new Gap(x, a, b), style));
+            throw NoAnswer.because("section", "no-section", Sentences.GAP.text(new Gap(x, a, b), style()));
         }
     }
 
@@ -231,23 +190,23 @@ public final class BackShape implements Answer {
 
         static final Form<BackShape> FORM = Form.<BackShape>of("back-shape")
                 .fact("profile", Kind.ANSWER, "of the back", s -> s.back)
-                .fact("volute", Kind.MM, "extra depth at the nut line", BackShape::voluteMm)
-                .fact("voluteLength", Kind.MM, "over which it runs out, each way", BackShape::voluteLengthMm)
-                .fact("heelStart", Kind.MM, "where the turn into the heel begins", s -> s.transitions.heelStartMm())
-                .fact("heelRadius", Kind.MM, "of that turn", BackShape::heelRadiusMm)
+                .fact("volute", Kind.MM, "extra depth at the nut line", s -> s.transitions.volute())
+                .fact("voluteLength", Kind.MM, "over which it runs out, each way", s -> s.transitions.voluteLength())
+                .fact("heelStart", Kind.MM, "where the turn into the heel begins", s -> s.transitions.heelStart())
+                .fact("heelRadius", Kind.MM, "of that turn", s -> s.transitions.heelRadius())
                 .fact(
                         "carved",
                         Kind.WHOLE,
                         "stations where the carved depth was read",
-                        s -> s.transitions.carvedStations())
+                        s -> s.transitions.carved().size())
                 .phrase(
                         "voluted",
-                        s -> s.voluteMm() > 0,
+                        s -> s.transitions.volute() > 0,
                         ", volute {volute:brief} run out {voluteLength:brief} from the nut")
                 .phrase("heeled", ", heel from {heelStart:brief} with radius {heelRadius:brief}")
                 .phrase(
                         "read",
-                        s -> s.transitions.carvedStations() > 0,
+                        s -> s.transitions.carved().size() > 0,
                         ", carved depth read at {carved:of station/stations}")
                 .finds("back", "{profile}{voluted}{heeled}{read}");
     }
@@ -257,24 +216,8 @@ public final class BackShape implements Answer {
         return Sentences.FORM;
     }
 
-    /** True for the same profile, widths, head and transitions. */
     @Override
-    public boolean equals(Object other) {
-        return other instanceof BackShape that
-                && back.equals(that.back)
-                && scale.equals(that.scale)
-                && widthKey.equals(that.widthKey)
-                && transitions.equals(that.transitions);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(back, scale, widthKey, transitions);
-    }
-
-    /** Returns the profile and the transitions. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {back, scale, widthKey, transitions};
     }
 }

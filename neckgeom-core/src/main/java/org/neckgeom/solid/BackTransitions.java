@@ -3,7 +3,6 @@ package org.neckgeom.solid;
 import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Objects;
 import java.util.TreeMap;
 import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.HeelTurn;
@@ -13,29 +12,11 @@ import org.neckgeom.kernel.NeckSetKernel;
 /**
  * Depth that the two transitions of a back leave on beyond its profile, and what carving has made of it so far, on plain
  * doubles in mm. Immutable.
+ *
+ * @param carved how much deeper than drawn the back was carved, by station; never changed
  */
-final class BackTransitions {
-
-    private final double volute;
-    private final double voluteLength;
-    private final double heelStart;
-    private final double heelRadius;
-
-    /** How much deeper than drawn the back was carved, by station. */
-    private final NavigableMap<Double, Double> carved;
-
-    private BackTransitions(
-            double volute,
-            double voluteLength,
-            double heelStart,
-            double heelRadius,
-            NavigableMap<Double, Double> carved) {
-        this.volute = volute;
-        this.voluteLength = voluteLength;
-        this.heelStart = heelStart;
-        this.heelRadius = heelRadius;
-        this.carved = Collections.unmodifiableNavigableMap(carved);
-    }
+record BackTransitions(
+        double volute, double voluteLength, double heelStart, double heelRadius, NavigableMap<Double, Double> carved) {
 
     /** Those of a back that is not carved yet. */
     static BackTransitions of(BackProfile back) {
@@ -56,26 +37,10 @@ final class BackTransitions {
                 carved);
     }
 
-    BackTransitions carved(double station, double deeper) {
+    BackTransitions deeper(double station, double by) {
         NavigableMap<Double, Double> more = new TreeMap<>(carved);
-        more.put(station, deeper);
+        more.put(station, by);
         return new BackTransitions(volute, voluteLength, heelStart, heelRadius, more);
-    }
-
-    double voluteMm() {
-        return volute;
-    }
-
-    double voluteLengthMm() {
-        return voluteLength;
-    }
-
-    double heelStartMm() {
-        return heelStart;
-    }
-
-    double heelRadiusMm() {
-        return heelRadius;
     }
 
     /** Straight between two stations read, and as at the nearest of them beyond. */
@@ -103,24 +68,5 @@ final class BackTransitions {
             extra += NeckSetKernel.drop(heelRadius, run);
         }
         return extra;
-    }
-
-    int carvedStations() {
-        return carved.size();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof BackTransitions that
-                && Double.compare(volute, that.volute) == 0
-                && Double.compare(voluteLength, that.voluteLength) == 0
-                && Double.compare(heelStart, that.heelStart) == 0
-                && Double.compare(heelRadius, that.heelRadius) == 0
-                && carved.equals(that.carved);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(volute, voluteLength, heelStart, heelRadius, carved);
     }
 }

@@ -1,12 +1,11 @@
 package org.neckgeom.solid;
 
-import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.units.Amount;
@@ -20,7 +19,7 @@ import org.neckgeom.units.LengthStyle;
  * edge. Thickness: the shaft's and a planing allowance on each face. Exact sums; the spares are yours to choose, common
  * practice is 25 to 50 mm at each end and 1 to 3 mm at each edge.
  */
-public final class BlankNeeds implements Answer {
+public final class BlankNeeds extends ValueAnswer {
 
     private static final Form<BlankNeeds> FORM = Form.<BlankNeeds>of("blank-needs")
             .fact("length", Kind.MM, "of the blank, spare at both ends counted", BlankNeeds::lengthMm)
@@ -43,16 +42,15 @@ public final class BlankNeeds implements Answer {
     private final double endSpare;
     private final double edgeSpare;
     private final double planing;
-    private final LengthStyle style;
 
     private BlankNeeds(double[] p, LengthStyle style) {
+        super(style);
         this.length = p[0];
         this.width = p[1];
         this.thickness = p[2];
         this.endSpare = p[3];
         this.edgeSpare = p[4];
         this.planing = p[5];
-        this.style = style;
     }
 
     /**
@@ -111,12 +109,12 @@ public final class BlankNeeds implements Answer {
                     HouseUnits.mmNotNegative(eachEdge, "spare at each edge"),
                     HouseUnits.mmNotNegative(eachFace, "planing of each face")
                 },
-                style);
+                style());
     }
 
     /** {@return the least length, with the spares} */
     public Amount<Length> length() {
-        return style.amount(lengthMm());
+        return style().amount(lengthMm());
     }
 
     private double lengthMm() {
@@ -125,7 +123,7 @@ public final class BlankNeeds implements Answer {
 
     /** {@return the least width, with the spares} */
     public Amount<Length> width() {
-        return style.amount(widthMm());
+        return style().amount(widthMm());
     }
 
     private double widthMm() {
@@ -134,7 +132,7 @@ public final class BlankNeeds implements Answer {
 
     /** {@return the least thickness, with the planing} */
     public Amount<Length> thickness() {
-        return style.amount(thicknessMm());
+        return style().amount(thicknessMm());
     }
 
     private double thicknessMm() {
@@ -142,19 +140,14 @@ public final class BlankNeeds implements Answer {
     }
 
     /**
-     * Says whether a blank is large enough every way.
+     * {@return whether the neck comes from a blank: whether it is large enough every way}
      *
      * @param blank the blank
-     * @return true when the neck comes out of it
      */
     public boolean fits(Blank blank) {
         return Objects.requireNonNull(blank, "blank").lengthMm() >= lengthMm()
                 && blank.widthMm() >= widthMm()
                 && blank.thicknessMm() >= thicknessMm();
-    }
-
-    private double[] parts() {
-        return new double[] {length, width, thickness, endSpare, edgeSpare, planing};
     }
 
     @Override
@@ -163,24 +156,7 @@ public final class BlankNeeds implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same sizes and spares. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof BlankNeeds that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the least sizes, each with its spare. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {length, width, thickness, endSpare, edgeSpare, planing};
     }
 }

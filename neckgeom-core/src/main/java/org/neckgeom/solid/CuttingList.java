@@ -6,15 +6,14 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.head.ScarfBoard;
 import org.neckgeom.stock.Blank;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Pieces to be cut one after another from a board, with a saw kerf after each, and what is left over. Immutable.
@@ -22,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>Every cut is square across; a scarf's slanted cut is part of its own piece, {@link ScarfBoard}. Kerf and ends are
  * counted: {@code used = trim + sum of (length + kerf)}; a last piece that just reaches the board's end needs no cut.
  */
-public final class CuttingList implements Answer {
+public final class CuttingList extends ValueAnswer {
 
     private static final Form<Place> PLACE = Form.<Place>of("piece")
             .fact("name", Kind.NAME, "of the piece", p -> p.piece.name)
@@ -51,6 +50,7 @@ public final class CuttingList implements Answer {
     private final List<Piece> pieces;
 
     private CuttingList(Blank board, double kerf, double trim, List<Piece> pieces) {
+        super(board.style());
         this.board = board;
         this.kerf = kerf;
         this.trim = trim;
@@ -117,11 +117,7 @@ public final class CuttingList implements Answer {
         return new CuttingList(board, kerf, trim, List.copyOf(more));
     }
 
-    /**
-     * Says whether the board is long enough.
-     *
-     * @return true when every piece comes out of it
-     */
+    /** {@return whether every piece comes from the board} */
     public boolean fits() {
         return missingMm() == 0;
     }
@@ -170,33 +166,12 @@ public final class CuttingList implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return board.style();
-    }
-
-    @Override
     public Form<CuttingList> form() {
         return FORM;
     }
 
-    /** True for the same pieces from an equal board. */
     @Override
-    public boolean equals(Object other) {
-        return other instanceof CuttingList that
-                && board.equals(that.board)
-                && Double.compare(kerf, that.kerf) == 0
-                && Double.compare(trim, that.trim) == 0
-                && pieces.equals(that.pieces);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(board, kerf, trim, pieces);
-    }
-
-    /** Returns the pieces with their starts, ten at most, and what is left over. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {board, kerf, trim, pieces};
     }
 }

@@ -1,11 +1,10 @@
 package org.neckgeom.solid;
 
-import java.util.Arrays;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 import org.neckgeom.units.ShopUnit;
@@ -16,7 +15,7 @@ import org.neckgeom.units.ShopUnit;
  * <p>Marks are given by y from the middle, positive outward on the side asked about, and by z below the glue face,
  * positive. The slope is the flat's angle from the glue face's plane: 0 for the back itself, 90 deg for the side.
  */
-public final class FacetLine implements Answer {
+public final class FacetLine extends ValueAnswer {
 
     /** The same in one line. */
     static final Form<FacetLine> ROW = facts("facet-row")
@@ -40,15 +39,14 @@ public final class FacetLine implements Answer {
     private final double innerZ;
     private final double outerY;
     private final double outerZ;
-    private final LengthStyle style;
 
-    private FacetLine(double slope, double innerY, double innerZ, double outerY, double outerZ, LengthStyle style) {
+    FacetLine(double slope, double[] inner, double[] outer, LengthStyle style) {
+        super(style);
         this.slope = slope;
-        this.innerY = innerY;
-        this.innerZ = innerZ;
-        this.outerY = outerY;
-        this.outerZ = outerZ;
-        this.style = style;
+        this.innerY = inner[0];
+        this.innerZ = inner[1];
+        this.outerY = outer[0];
+        this.outerZ = outer[1];
     }
 
     private static Form<FacetLine> facts(String name) {
@@ -60,10 +58,6 @@ public final class FacetLine implements Answer {
                 .fact("outerBelowFace", Kind.MM, "of that line", l -> l.outerZ);
     }
 
-    static FacetLine ofMm(double slope, double[] inner, double[] outer, LengthStyle style) {
-        return new FacetLine(slope, inner[0], inner[1], outer[0], outer[1], style);
-    }
-
     /** {@return the flat's angle from the plane of the glue face; between 0 and 90 deg} */
     public Amount<Angle> slope() {
         return Amount.ofHouse(slope, ShopUnit.DEGREE);
@@ -71,26 +65,22 @@ public final class FacetLine implements Answer {
 
     /** {@return how far from the middle the flat's inner line lies; y outward} */
     public Amount<Length> innerFromMiddle() {
-        return style.amount(innerY);
+        return style().amount(innerY);
     }
 
     /** {@return how far below the glue face the flat's inner line lies; depth} */
     public Amount<Length> innerBelowFace() {
-        return style.amount(innerZ);
+        return style().amount(innerZ);
     }
 
     /** {@return how far from the middle the flat's outer line lies; y outward} */
     public Amount<Length> outerFromMiddle() {
-        return style.amount(outerY);
+        return style().amount(outerY);
     }
 
     /** {@return how far below the glue face the flat's outer line lies; depth} */
     public Amount<Length> outerBelowFace() {
-        return style.amount(outerZ);
-    }
-
-    private double[] parts() {
-        return new double[] {slope, innerY, innerZ, outerY, outerZ};
+        return style().amount(outerZ);
     }
 
     @Override
@@ -99,24 +89,7 @@ public final class FacetLine implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same flat. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof FacetLine that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the flat's slope and its two lines. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {slope, innerY, innerZ, outerY, outerZ};
     }
 }

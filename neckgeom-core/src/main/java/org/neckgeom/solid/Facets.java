@@ -1,14 +1,11 @@
 package org.neckgeom.solid;
 
-import java.util.Arrays;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
-import javax.measure.quantity.Length;
-import org.neckgeom.design.NeckDesign;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
 
@@ -21,7 +18,7 @@ import org.neckgeom.units.LengthStyle;
  * two such lines cross, or cross the blank's back z = b or side y = a, are the marks. Exact. No flat cuts into the
  * finished back. Unless told the first flat runs parallel to the line from the finished edge to the middle of the back.
  */
-public final class Facets implements Answer {
+public final class Facets extends ValueAnswer {
 
     private static final Form<Facets> FORM = Form.<Facets>of("facets")
             .fact("width", Kind.MM, "of the back", f -> 2 * f.a)
@@ -48,30 +45,17 @@ public final class Facets implements Answer {
     private final double a;
     private final double b;
     private final double first;
-    private final LengthStyle style;
 
     private Facets(SuperellipseArc arc, double a, double b, double first, LengthStyle style) {
+        super(style);
         this.arc = arc;
         this.a = a;
         this.b = b;
         this.first = first;
-        this.style = style;
     }
 
     static Facets ofMm(SuperellipseArc arc, double a, double b, LengthStyle style) {
         return new Facets(arc, a, b, StrictMath.atan2(a, b), style);
-    }
-
-    /**
-     * {@return the flats of one side of a design's back at a station}
-     *
-     * @param neck with scale, fingerboard and back told
-     * @param station from the nut, 0 or more
-     * @param onTreble true for the treble side; the same as the bass side unless the back is uneven
-     */
-    public static Facets at(NeckDesign neck, Quantity<Length> station, boolean onTreble) {
-        HouseUnits.mmNotNegative(station, "station");
-        return BackShape.of(neck).at(station).facets(onTreble);
     }
 
     /**
@@ -81,7 +65,7 @@ public final class Facets implements Answer {
      */
     public Facets firstAt(Quantity<Angle> slope) {
         // The slope from the glue face and the normal's angle from the side add up to a right angle.
-        return new Facets(arc, a, b, HALF_TURN - HouseUnits.radBetween(slope, 5, 85, "first flat's slope"), style);
+        return new Facets(arc, a, b, HALF_TURN - HouseUnits.radBetween(slope, 5, 85, "first flat's slope"), style());
     }
 
     /** {@return the first flat, planed from back to side of the blank} */
@@ -98,7 +82,7 @@ public final class Facets implements Answer {
     }
 
     private FacetLine line(double inner, double phi, double outer) {
-        return FacetLine.ofMm(HALF_TURN - phi, cross(inner, phi), cross(phi, outer), style);
+        return new FacetLine(HALF_TURN - phi, cross(inner, phi), cross(phi, outer), style());
     }
 
     /** Where the tangents of two normal directions cross. */
@@ -112,34 +96,13 @@ public final class Facets implements Answer {
         };
     }
 
-    private double[] parts() {
-        return new double[] {arc.exponent(), a, b, first};
-    }
-
     @Override
     public Form<Facets> form() {
         return FORM;
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same section and first flat. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Facets that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the flats in the order they are planed. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {arc.exponent(), a, b, first};
     }
 }

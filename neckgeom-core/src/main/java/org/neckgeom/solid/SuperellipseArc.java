@@ -138,24 +138,6 @@ final class SuperellipseArc {
     }
 
     /**
-     * Returns the direction of the outward normal at the nearest point of the curve, in radians: 0 sideways,
-     * pi/2 straight down.
-     */
-    double normalAt(double u, double v, double a, double b) {
-        double parameter = nearest(u, v, a, b);
-        double dy = yOf(parameter, a) - u;
-        double dz = zOf(parameter, b) - v;
-        double length = StrictMath.hypot(dy, dz);
-        if (!(length > 1e-9 * (a + b))) {
-            // The point lies on the curve: take the normal from the gradient.
-            double y = yOf(parameter, 1);
-            double z = zOf(parameter, 1);
-            return StrictMath.atan2(StrictMath.pow(z, p - 1) / b, StrictMath.pow(y, p - 1) / a);
-        }
-        return inside(u, v, a, b) ? StrictMath.atan2(dz, dy) : StrictMath.atan2(-dz, -dy);
-    }
-
-    /**
      * Returns the support of the curve: how far out its tangent with normal direction phi lies from the middle of the
      * glue face. {@code ((a cos phi)^q + (b sin phi)^q)^(1/q)} with {@code 1/p + 1/q = 1}.
      */
@@ -170,103 +152,10 @@ final class SuperellipseArc {
         return larger * StrictMath.pow(StrictMath.pow(side / larger, q) + StrictMath.pow(down / larger, q), 1 / q);
     }
 
-    boolean inside(double u, double v, double a, double b) {
-        double y = Math.max(u, 0) / a;
-        double z = v / b;
-        return y < 1 && z < 1 && power(y) + power(z) < 1;
-    }
-
-    // The parameter is t in [0, 1] for y = a t (lower half of the arc) and 2 - t in (1, 2] for z = b t (side half), so
-    // that the curve is smooth in the parameter where it is used.
-    private double nearest(double u, double v, double a, double b) {
-        double best = Double.POSITIVE_INFINITY;
-        double bestParameter = 0;
-        double before = Double.POSITIVE_INFINITY;
-        double here = sample(0, u, v, a, b);
-        for (int i = 0; i < POINTS; i++) {
-            double after = i + 1 < POINTS ? sample(i + 1, u, v, a, b) : Double.POSITIVE_INFINITY;
-            if (here <= before && here <= after) {
-                double parameter = refine(i, u, v, a, b);
-                double found = squared(parameter, u, v, a, b);
-                if (found > here) {
-                    found = here;
-                    parameter = i >= MIDDLE ? unitY[i] : 2 - unitZ[i];
-                }
-                if (found < best) {
-                    best = found;
-                    bestParameter = parameter;
-                }
-            }
-            before = here;
-            here = after;
-        }
-        return bestParameter;
-    }
-
     private double sample(int i, double u, double v, double a, double b) {
         double dy = a * unitY[i] - u;
         double dz = b * unitZ[i] - v;
         return dy * dy + dz * dz;
-    }
-
-    private double refine(int i, double u, double v, double a, double b) {
-        int first = Math.max(i - 1, 0);
-        int last = Math.min(i + 1, POINTS - 1);
-        return i >= MIDDLE
-                ? foot(unitY[last], unitY[first], unitY[i], u, v, a, b)
-                : 2 - foot(unitZ[first], unitZ[last], unitZ[i], v, u, b, a);
-    }
-
-    /** Root of half the derivative of the squared distance, for the curve written as {@code z(t), y = a t}. */
-    private double foot(double from, double to, double start, double u, double v, double a, double b) {
-        double lo = from;
-        double hi = to;
-        double t = start;
-        for (int step = 0; step < STEPS; step++) {
-            double s = power(t);
-            double rest = 1 - s;
-            if (!(t > 0 && rest > 0)) {
-                t = 0.5 * (lo + hi);
-                if (!(t > 0 && t < 1)) {
-                    return t;
-                }
-                continue;
-            }
-            double z = b * root(rest);
-            double slope = -z * s / (t * rest);
-            double bend = slope * (p - 1) / (t * rest);
-            double g = a * (a * t - u) + (z - v) * slope;
-            if (g < 0) {
-                lo = t;
-            } else {
-                hi = t;
-            }
-            double curvature = a * a + slope * slope + (z - v) * bend;
-            double next = t - g / curvature;
-            if (!(next > lo && next < hi)) {
-                next = 0.5 * (lo + hi);
-            }
-            // The distance is flat at its minimum: 1e-9 in t is 1e-18 in the squared distance.
-            if (Math.abs(next - t) <= 1e-9 * (t + 1e-6)) {
-                return next;
-            }
-            t = next;
-        }
-        return t;
-    }
-
-    private double squared(double parameter, double u, double v, double a, double b) {
-        double dy = yOf(parameter, a) - u;
-        double dz = zOf(parameter, b) - v;
-        return dy * dy + dz * dz;
-    }
-
-    private double yOf(double parameter, double a) {
-        return parameter <= 1 ? a * parameter : a * root(1 - power(2 - parameter));
-    }
-
-    private double zOf(double parameter, double b) {
-        return parameter <= 1 ? b * root(1 - power(parameter)) : b * (2 - parameter);
     }
 
     private double power(double x) {

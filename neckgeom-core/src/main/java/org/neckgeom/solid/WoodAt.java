@@ -1,11 +1,10 @@
 package org.neckgeom.solid;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -16,7 +15,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The least distance, in the section across the neck, from the channel's floor and its two corners to the back. It
  * is negative, by how much the channel has come through, where there is no wood left.
  */
-public final class WoodAt implements Answer {
+public final class WoodAt extends ValueAnswer {
 
     /** Nearer the nut than this no rule can tell. */
     private static final double AT_THE_NUT_MM = 1e-5;
@@ -24,15 +23,14 @@ public final class WoodAt implements Answer {
     private final double station;
     private final double wood;
     private final double straightDown;
-    private final double lean;
-    private final LengthStyle style;
+    private final boolean towardTreble;
 
-    private WoodAt(double station, double wood, double straightDown, double lean, LengthStyle style) {
+    WoodAt(double station, double wood, double straightDown, boolean towardTreble, LengthStyle style) {
+        super(style);
         this.station = station + 0.0;
         this.wood = wood + 0.0;
         this.straightDown = straightDown + 0.0;
-        this.lean = lean;
-        this.style = style;
+        this.towardTreble = towardTreble;
     }
 
     /**
@@ -44,16 +42,12 @@ public final class WoodAt implements Answer {
      */
     public static WoodAt of(Quantity<Length> station, Quantity<Length> wood) {
         double mm = HouseUnits.mm(wood, "wood left");
-        return new WoodAt(HouseUnits.mm(station, "station"), mm, mm, StrictMath.PI / 2, LengthStyle.of(station));
-    }
-
-    static WoodAt ofMm(double station, double wood, double straightDown, double leanRad, LengthStyle style) {
-        return new WoodAt(station, wood, straightDown, leanRad, style);
+        return new WoodAt(HouseUnits.mm(station, "station"), mm, mm, false, LengthStyle.of(station));
     }
 
     /** {@return the station; x from the nut, positive toward the body} */
     public Amount<Length> station() {
-        return style.amount(station);
+        return style().amount(station);
     }
 
     /** {@return the station in mm; x in mm} */
@@ -63,7 +57,7 @@ public final class WoodAt implements Answer {
 
     /** {@return the wood left; negative where the channel is through} */
     public Amount<Length> wood() {
-        return style.amount(wood);
+        return style().amount(wood);
     }
 
     /** {@return the wood left in mm} */
@@ -71,26 +65,17 @@ public final class WoodAt implements Answer {
         return wood;
     }
 
-    /**
-     * {@return the wood straight under the middle of the channel's floor, what a depth gauge would show: never less
-     * than {@link #wood}; the distance along z}
-     */
+    /** {@return the wood straight under the floor's middle, as a depth gauge shows; never less than {@link #wood}} */
     public Amount<Length> straightDown() {
-        return style.amount(straightDown);
+        return style().amount(straightDown);
     }
 
     /**
-     * Says whether the thinnest place lies on the treble side of straight down from its corner; it is on the bass side
-     * otherwise, and on both alike for a centred channel under an even back.
-     *
-     * @return true for the treble side
+     * {@return whether the thinnest place lies on the treble side of straight down from its corner} It is on the bass side
+     * otherwise, and on both for a centred channel under an even back.
      */
     public boolean isTowardTreble() {
-        return lean < Math.PI / 2;
-    }
-
-    private double[] parts() {
-        return new double[] {station, wood, straightDown, lean};
+        return towardTreble;
     }
 
     /** Its sentences, in a class of their own: who only computes does not load them. */
@@ -123,24 +108,7 @@ public final class WoodAt implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same figures. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof WoodAt that && Arrays.equals(parts(), that.parts());
-    }
-
-    @Override
-    public int hashCode() {
-        return Arrays.hashCode(parts());
-    }
-
-    /** Returns the wood and its station. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {station, wood, straightDown, towardTreble};
     }
 }

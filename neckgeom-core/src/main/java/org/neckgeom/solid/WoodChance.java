@@ -1,15 +1,14 @@
 package org.neckgeom.solid;
 
-import java.util.Objects;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.LengthStyle;
 
 /** The chance that less wood is left under the channel than a limit, such as 0.8 % under 4 mm. Immutable. */
-public final class WoodChance implements Answer {
+public final class WoodChance extends ValueAnswer {
 
     private static final Form<WoodChance> FORM = Form.<WoodChance>of("wood-chance")
             .fact("limit", Kind.MM, "of the wood left", c -> c.limit)
@@ -25,17 +24,12 @@ public final class WoodChance implements Answer {
     private final double probability;
     private final double limit;
     private final WoodAt least;
-    private final LengthStyle style;
 
-    private WoodChance(double probability, double limit, WoodAt least, LengthStyle style) {
+    WoodChance(double probability, double limit, WoodAt least, LengthStyle style) {
+        super(style);
         this.probability = Math.max(0, Math.min(1, probability));
         this.limit = limit;
         this.least = least;
-        this.style = style;
-    }
-
-    static WoodChance of(double probability, double limit, WoodAt least, LengthStyle style) {
-        return new WoodChance(probability, limit, least, style);
     }
 
     /** {@return the chance as a number; in [0, 1]} */
@@ -45,7 +39,7 @@ public final class WoodChance implements Answer {
 
     /** {@return the limit asked about} */
     public Amount<Length> limit() {
-        return style.amount(limit);
+        return style().amount(limit);
     }
 
     /** {@return the thinnest place as designed; where and how much} */
@@ -53,12 +47,9 @@ public final class WoodChance implements Answer {
         return least;
     }
 
-    /**
-     * {@return how much more wood the thinnest place has, as designed, than the limit; negative when the design itself
-     * is under the limit}
-     */
+    /** {@return the wood of the thinnest place as designed less the limit; negative where it is under the limit} */
     public Amount<Length> margin() {
-        return style.amount(least.woodMm() - limit);
+        return style().amount(least.woodMm() - limit);
     }
 
     @Override
@@ -67,27 +58,7 @@ public final class WoodChance implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return style;
-    }
-
-    /** True for the same chance, limit and place. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof WoodChance that
-                && Double.compare(probability, that.probability) == 0
-                && Double.compare(limit, that.limit) == 0
-                && least.equals(that.least);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(probability, limit, least);
-    }
-
-    /** Returns the chance, then the thinnest place and its margin. */
-    @Override
-    public String toString() {
-        return text(style);
+    protected Object[] parts() {
+        return new Object[] {probability, limit, least};
     }
 }

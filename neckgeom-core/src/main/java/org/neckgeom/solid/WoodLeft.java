@@ -8,19 +8,16 @@ import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
-import org.neckgeom.design.BackProfile;
 import org.neckgeom.design.Channel;
 import org.neckgeom.design.NeckDesign;
-import org.neckgeom.design.Scale;
 import org.neckgeom.fault.NoAnswer;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.HouseUnits;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * The wood left between the rod's channel and the back of the neck, along the whole channel. Immutable.
@@ -33,7 +30,7 @@ import org.neckgeom.units.LengthStyle;
  * <p>The channel lies in the middle unless it is told off centre. The back is that of {@link BackShape}: its profile,
  * and what volute and heel leave on; where the channel runs on into the head (x under 0), an estimate on the safe side.
  */
-public final class WoodLeft implements Answer {
+public final class WoodLeft extends ValueAnswer {
 
     private static final Form<WoodLeft> FORM = Form.<WoodLeft>of("wood-left")
             .factIfAny("gap", Kind.answer(BackShape.Sentences.GAP), "where the neck has no section", WoodLeft::gap)
@@ -54,8 +51,9 @@ public final class WoodLeft implements Answer {
     private final double rounding;
 
     private WoodLeft(Channel channel, BackShape back, double offset, double skew, double rounding) {
+        super(Objects.requireNonNull(back, "back").style());
         this.channel = Objects.requireNonNull(channel, "channel");
-        this.back = Objects.requireNonNull(back, "back");
+        this.back = back;
         this.offset = offset;
         this.skew = skew;
         this.rounding = rounding;
@@ -85,18 +83,6 @@ public final class WoodLeft implements Answer {
      */
     public static WoodLeft under(Channel channel, BackShape back) {
         return new WoodLeft(channel, back, 0, 0, 0);
-    }
-
-    /**
-     * {@return the question for a channel and a back without a whole design; the channel in the middle}
-     *
-     * @param channel the channel
-     * @param back the back
-     * @param scale the scale the back's frets belong to
-     * @param halfWidthMm half the neck's width in mm at a station in mm from the nut, more than 0 along the channel
-     */
-    public static WoodLeft under(Channel channel, BackProfile back, Scale scale, DoubleUnaryOperator halfWidthMm) {
-        return under(channel, BackShape.of(back, scale, halfWidthMm));
     }
 
     /**
@@ -201,7 +187,7 @@ public final class WoodLeft implements Answer {
         double least = HouseUnits.mmNotNegative(limit, "limit");
         WoodAt thinnest = least();
         SpreadLaw law = new SpreadLaw(Objects.requireNonNull(spread, "spread"));
-        return WoodChance.of(law.below(least - thinnest.woodMm()), least, thinnest, style());
+        return new WoodChance(law.below(least - thinnest.woodMm()), least, thinnest, style());
     }
 
     /**
@@ -236,7 +222,7 @@ public final class WoodLeft implements Answer {
                 depth,
                 aside,
                 spreads.carvingLaw());
-        return WoodChance.of(chance, least, least(), style());
+        return new WoodChance(chance, least, least(), style());
     }
 
     /** Wood at a station with the channel deeper by d and shifted by e. */
@@ -277,11 +263,11 @@ public final class WoodLeft implements Answer {
         double floor = channel.depthAtMm(x);
         double r = roundingAt(x);
         double reach = section.thinnestOnTreble(middle, width, floor, r) ? width / 2 - r : r - width / 2;
-        return WoodAt.ofMm(
+        return new WoodAt(
                 x,
                 section.woodUnder(middle, width, floor, r),
                 section.depthAt(middle) - floor,
-                section.thinnestToward(middle + reach, floor - r),
+                section.isNearestOnTreble(middle + reach, floor - r),
                 style());
     }
 
@@ -297,34 +283,12 @@ public final class WoodLeft implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return back.style();
-    }
-
-    @Override
     public Form<WoodLeft> form() {
         return FORM;
     }
 
-    /** True for the same channel under an equal back, off centre alike. */
     @Override
-    public boolean equals(Object other) {
-        return other instanceof WoodLeft that
-                && channel.equals(that.channel)
-                && back.equals(that.back)
-                && Double.compare(offset, that.offset) == 0
-                && Double.compare(skew, that.skew) == 0
-                && Double.compare(rounding, that.rounding) == 0;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(channel, back, offset, skew, rounding);
-    }
-
-    /** Returns the thinnest place and the channel it is under, or why there is none. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {channel, back, offset, skew, rounding};
     }
 }

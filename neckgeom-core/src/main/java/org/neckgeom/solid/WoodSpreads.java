@@ -5,9 +5,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.kernel.SpreadLaw;
 import org.neckgeom.measure.Spread;
 import org.neckgeom.units.Amount;
@@ -20,7 +20,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * <p>Whatever is not told is exact. The three are taken as independent, and alike along the whole channel.
  */
-public final class WoodSpreads implements Answer {
+public final class WoodSpreads extends ValueAnswer {
 
     private static final Form<WoodSpreads> FORM = with(
             with(
@@ -47,6 +47,11 @@ public final class WoodSpreads implements Answer {
     }
 
     private WoodSpreads(Spread<Length> depth, Spread<Length> offset, Spread<Length> carving) {
+        super(LengthStyle.ofUnit(Stream.of(depth, offset, carving)
+                .filter(spread -> !spread.equals(zero()))
+                .findFirst()
+                .orElse(depth)
+                .unit()));
         this.depth = depth;
         this.offset = offset;
         this.carving = carving;
@@ -111,31 +116,7 @@ public final class WoodSpreads implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return LengthStyle.ofUnit(Stream.of(depth, offset, carving)
-                .filter(spread -> !spread.equals(zero()))
-                .findFirst()
-                .orElse(depth)
-                .unit());
-    }
-
-    /** True for equal spreads. */
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof WoodSpreads that
-                && depth.equals(that.depth)
-                && offset.equals(that.offset)
-                && carving.equals(that.carving);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(depth, offset, carving);
-    }
-
-    /** Returns the three spreads. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {depth, offset, carving};
     }
 }

@@ -1,13 +1,12 @@
 package org.neckgeom.sweep;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
 import org.neckgeom.units.HouseUnits;
 import org.neckgeom.units.LengthStyle;
@@ -22,7 +21,7 @@ import org.neckgeom.units.ShopUnit;
  *
  * @param <Q> the kind of quantity
  */
-public final class Axis<Q extends Quantity<Q>> implements Answer {
+public final class Axis<Q extends Quantity<Q>> extends ValueAnswer {
 
     private static final Form<Axis<?>> FORM = Form.<Axis<?>>of("axis")
             .fact("count", Kind.WHOLE, "how many values", x -> x.size)
@@ -45,6 +44,7 @@ public final class Axis<Q extends Quantity<Q>> implements Answer {
     private final ShopUnit<Q> unit;
 
     private Axis(double from, double step, double[] listed, int size, ShopUnit<Q> unit) {
+        super(LengthStyle.ofUnit(unit));
         this.from = from;
         this.step = step;
         this.listed = listed;
@@ -127,29 +127,7 @@ public final class Axis<Q extends Quantity<Q>> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return Sweep.styleOf(value(0));
-    }
-
-    /** True for the same values in the same unit. */
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof Axis<?> other
-                && Double.compare(from, other.from) == 0
-                && Double.compare(step, other.step) == 0
-                && size == other.size
-                && unit.equals(other.unit)
-                && Arrays.equals(listed, other.listed);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(from, step, size, unit, Arrays.hashCode(listed));
-    }
-
-    /** Returns such as {@code 9 values from 32 mm to 36 mm}. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {from, step, listed, size, unit};
     }
 }

@@ -1,25 +1,22 @@
 package org.neckgeom.sweep;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
 import org.neckgeom.fault.Refusal;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.text.Words;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * Many designs and one question: a design and the values some of its quantities shall take, or a list of designs, or both.
@@ -32,7 +29,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param <D> the kind of design: a {@link org.neckgeom.design.NeckDesign}, a plan, whatever the question takes
  */
-public final class Sweep<D> implements Answer {
+public final class Sweep<D> extends ValueAnswer {
 
     private static final Form<Sweep<?>> FORM = Form.<Sweep<?>>of("sweep")
             .fact("designs", Kind.WHOLE, "how many", Sweep::size)
@@ -45,6 +42,7 @@ public final class Sweep<D> implements Answer {
     private final long size;
 
     private Sweep(List<D> designs, List<SweepAxis<D>> axes) {
+        super(SweepAxis.styleOf(axes.stream().map(axis -> axis.value(0)).toList(), null));
         this.designs = designs;
         this.axes = axes;
         long count = designs.size();
@@ -145,7 +143,7 @@ public final class Sweep<D> implements Answer {
      * @param question a pure function that does not give null
      */
     public <R> Stream<SweepResult<D, R>> results(Function<? super D, ? extends R> question) {
-        return StreamSupport.stream(new SweepSpliterator<>(this, Objects.requireNonNull(question, "question")), false);
+        return stream(question, null);
     }
 
     /**
@@ -157,9 +155,14 @@ public final class Sweep<D> implements Answer {
      * @param progress called after each result, and asked whether to go on
      */
     public <R> Stream<SweepResult<D, R>> results(Function<? super D, ? extends R> question, SweepProgress progress) {
-        Countdown countdown = new Countdown(size, Objects.requireNonNull(progress, "progress"));
-        return StreamSupport.stream(
-                new SweepSpliterator<>(this, Objects.requireNonNull(question, "question"), countdown), false);
+        return stream(question, new Countdown(size, Objects.requireNonNull(progress, "progress")));
+    }
+
+    private <R> Stream<SweepResult<D, R>> stream(
+            Function<? super D, ? extends R> question, @Nullable Countdown countdown) {
+        Objects.requireNonNull(question, "question");
+        LongFunction<SweepCursor<D>> places = index -> new SweepCursor<>(designs, axes, index);
+        return StreamSupport.stream(new SweepSpliterator<>(places, question, countdown, 0, size), false);
     }
 
     /**
@@ -175,47 +178,17 @@ public final class Sweep<D> implements Answer {
         if (index < 0 || index >= size) {
             throw Refusal.of("index of a design", "range", "be between 0 and " + (size - 1), index);
         }
-        SweepCursor<D> cursor = new SweepCursor<>(this, index);
+        SweepCursor<D> cursor = new SweepCursor<>(designs, axes, index);
         return SweepResult.of(index, cursor.settings(), cursor.made(), question);
     }
 
     /**
-     * Asks all designs whether they will do, and says which values of the axes can.
+     * {@return how many of all designs will do, and between which values of the axes}
      *
      * @param will true for a design that will do; a pure function
-     * @return how many will do, and between which values
      */
     public SweepSummary<D> keeping(Predicate<? super D> will) {
         return results(Objects.requireNonNull(will, "will")::test).collect(SweepSummary.collector());
-    }
-
-    List<D> designs() {
-        return designs;
-    }
-
-    List<SweepAxis<D>> axes() {
-        return axes;
-    }
-
-    Map<String, Object> settings(int[] places) {
-        Map<String, Object> settings = new LinkedHashMap<>();
-        for (int k = 0; k < axes.size(); k++) {
-            settings.put(axes.get(k).name(), axes.get(k).value(places[k]));
-        }
-        return Collections.unmodifiableMap(settings);
-    }
-
-    /** The style of the first of some values that has one; millimetres where none has. */
-    static LengthStyle styleOf(Object... values) {
-        for (Object value : values) {
-            if (value instanceof Answer answer) {
-                return answer.style();
-            }
-            if (value instanceof Amount<?> amount && amount.unit().kind() == (Class<?>) Length.class) {
-                return LengthStyle.of(amount.asType(Length.class));
-            }
-        }
-        return LengthStyle.MILLIMETRES;
     }
 
     @Override
@@ -224,13 +197,7 @@ public final class Sweep<D> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return styleOf(axes.stream().map(axis -> axis.value(0)).toArray());
-    }
-
-    /** Returns how many designs there are and the axes. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {designs, axes};
     }
 }

@@ -1,13 +1,20 @@
 package org.neckgeom.sweep;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
+import javax.measure.quantity.Length;
+import org.jspecify.annotations.Nullable;
+import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.units.Amount;
+import org.neckgeom.units.LengthStyle;
 
 /** One axis of a sweep: its values, and what a value does to a design. */
-final class SweepAxis<D> {
+record SweepAxis<D>(String name, int size, IntFunction<?> values, IntFunction<UnaryOperator<D>> changes) {
 
     static final Form<SweepAxis<?>> FORM = Form.<SweepAxis<?>>of("sweep-axis")
             .fact("name", Kind.NAME, "of the axis", SweepAxis::name)
@@ -17,29 +24,9 @@ final class SweepAxis<D> {
             .phrase("values", x -> x.size == 1, "1 value, {first:cut 60}")
             .phrase("values", "{count} values, {first:cut 60} to {last:cut 60}");
 
-    private final String name;
-    private final int size;
-    private final IntFunction<?> values;
-    private final IntFunction<UnaryOperator<D>> changes;
-
-    private SweepAxis(String name, int size, IntFunction<?> values, IntFunction<UnaryOperator<D>> changes) {
-        this.name = name;
-        this.size = size;
-        this.values = values;
-        this.changes = changes;
-    }
-
     static <D, T> SweepAxis<D> of(
             String name, int size, IntFunction<? extends T> values, BiFunction<D, ? super T, D> change) {
         return new SweepAxis<>(name, size, values, place -> design -> change.apply(design, values.apply(place)));
-    }
-
-    String name() {
-        return name;
-    }
-
-    int size() {
-        return size;
     }
 
     Object value(int place) {
@@ -48,5 +35,18 @@ final class SweepAxis<D> {
 
     UnaryOperator<D> change(int place) {
         return changes.apply(place);
+    }
+
+    /** The style of the first of some values that has one, else that of the last; millimetres where none has. */
+    static LengthStyle styleOf(Collection<?> values, @Nullable Object last) {
+        for (Object value : values) {
+            if (value instanceof Answer answer) {
+                return answer.style();
+            }
+            if (value instanceof Amount<?> amount && amount.unit().kind() == (Class<?>) Length.class) {
+                return LengthStyle.ofUnit(amount.unit());
+            }
+        }
+        return last == null ? LengthStyle.MILLIMETRES : styleOf(List.of(last), null);
     }
 }

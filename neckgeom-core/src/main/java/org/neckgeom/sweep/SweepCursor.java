@@ -1,6 +1,8 @@
 package org.neckgeom.sweep;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -10,16 +12,17 @@ import java.util.Map;
  */
 final class SweepCursor<D> {
 
-    private final Sweep<D> sweep;
+    private final List<D> designs;
+    private final List<SweepAxis<D>> axes;
     private final int[] places;
     private int start;
 
     /** The design after so many axes; the first is as it stands in the list. */
     private final List<Made<D>> stages = new ArrayList<>();
 
-    SweepCursor(Sweep<D> sweep, long index) {
-        this.sweep = sweep;
-        List<SweepAxis<D>> axes = sweep.axes();
+    SweepCursor(List<D> designs, List<SweepAxis<D>> axes, long index) {
+        this.designs = designs;
+        this.axes = axes;
         this.places = new int[axes.size()];
         long rest = index;
         for (int k = axes.size() - 1; k >= 0; k--) {
@@ -27,7 +30,7 @@ final class SweepCursor<D> {
             rest /= axes.get(k).size();
         }
         this.start = (int) rest;
-        stages.add(Made.of(sweep.designs().get(start)));
+        stages.add(Made.of(designs.get(start)));
         makeFrom(0);
     }
 
@@ -36,14 +39,14 @@ final class SweepCursor<D> {
             stages.remove(stages.size() - 1);
         }
         for (int k = axis; k < places.length; k++) {
-            stages.add(stages.get(k).then(sweep.axes().get(k).change(places[k])));
+            stages.add(stages.get(k).then(axes.get(k).change(places[k])));
         }
     }
 
     /** Goes to the next place, which must exist. */
     void moveOn() {
         int k = places.length - 1;
-        while (k >= 0 && places[k] == sweep.axes().get(k).size() - 1) {
+        while (k >= 0 && places[k] == axes.get(k).size() - 1) {
             places[k] = 0;
             k--;
         }
@@ -52,7 +55,7 @@ final class SweepCursor<D> {
             makeFrom(k);
         } else {
             start++;
-            stages.set(0, Made.of(sweep.designs().get(start)));
+            stages.set(0, Made.of(designs.get(start)));
             makeFrom(0);
         }
     }
@@ -62,6 +65,10 @@ final class SweepCursor<D> {
     }
 
     Map<String, Object> settings() {
-        return sweep.settings(places);
+        Map<String, Object> settings = new LinkedHashMap<>();
+        for (int k = 0; k < places.length; k++) {
+            settings.put(axes.get(k).name(), axes.get(k).value(places[k]));
+        }
+        return Collections.unmodifiableMap(settings);
     }
 }

@@ -5,12 +5,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
-import org.neckgeom.units.LengthStyle;
+import org.neckgeom.form.ValueAnswer;
 
 /**
  * What came of one design of a {@link Sweep}: where it stands in the grid, and its answer, or the sentence in which it was
@@ -19,7 +17,7 @@ import org.neckgeom.units.LengthStyle;
  * @param <D> the kind of design
  * @param <R> the kind of answer
  */
-public final class SweepResult<D, R> implements Answer {
+public final class SweepResult<D, R> extends ValueAnswer {
 
     private static final Form<Map.Entry<String, Object>> SETTING = Form.<Map.Entry<String, Object>>of("setting")
             .fact("name", Kind.NAME, "of the axis", Map.Entry::getKey)
@@ -42,6 +40,7 @@ public final class SweepResult<D, R> implements Answer {
 
     private SweepResult(
             long index, Map<String, Object> settings, @Nullable D design, @Nullable R answer, String refusal) {
+        super(SweepAxis.styleOf(settings.values(), answer));
         this.index = index;
         this.settings = settings;
         this.design = design;
@@ -69,10 +68,7 @@ public final class SweepResult<D, R> implements Answer {
         return index;
     }
 
-    /**
-     * {@return the value of each axis by its name, in the order of the axes; an unmodifiable map; an axis of quantities
-     * gives an {@link org.neckgeom.units.Amount}}
-     */
+    /** {@return the value of each axis by its name, in their order, unmodifiable; an Amount for a quantity} */
     public Map<String, Object> settings() {
         return settings;
     }
@@ -102,30 +98,7 @@ public final class SweepResult<D, R> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return Sweep.styleOf(
-                Stream.concat(settings.values().stream(), answer().stream()).toArray());
-    }
-
-    /** True for the same place, settings, design and answer. */
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SweepResult<?, ?> other
-                && index == other.index
-                && settings.equals(other.settings)
-                && Objects.equals(design, other.design)
-                && Objects.equals(answer, other.answer)
-                && refusal.equals(other.refusal);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(index, settings, design, answer, refusal);
-    }
-
-    /** Returns the answer's first line, or why there is none, and the settings it came from. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {index, settings, design(), answer(), refusal};
     }
 }

@@ -3,33 +3,26 @@ package org.neckgeom.sweep;
 import java.util.Spliterator;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 
 /** The results between two places of a sweep: ordered, of exact size, split by halves. */
 final class SweepSpliterator<D, R> implements Spliterator<SweepResult<D, R>> {
 
-    private final Sweep<D> sweep;
+    private final LongFunction<SweepCursor<D>> places;
     private final Function<? super D, ? extends R> question;
     private final @Nullable Countdown countdown;
     private long next;
     private final long end;
     private @Nullable SweepCursor<D> cursor;
 
-    SweepSpliterator(Sweep<D> sweep, Function<? super D, ? extends R> question) {
-        this(sweep, question, null);
-    }
-
-    SweepSpliterator(Sweep<D> sweep, Function<? super D, ? extends R> question, @Nullable Countdown countdown) {
-        this(sweep, question, countdown, 0, sweep.size());
-    }
-
-    private SweepSpliterator(
-            Sweep<D> sweep,
+    SweepSpliterator(
+            LongFunction<SweepCursor<D>> places,
             Function<? super D, ? extends R> question,
             @Nullable Countdown countdown,
             long next,
             long end) {
-        this.sweep = sweep;
+        this.places = places;
         this.question = question;
         this.countdown = countdown;
         this.next = next;
@@ -46,7 +39,7 @@ final class SweepSpliterator<D, R> implements Spliterator<SweepResult<D, R>> {
         }
         SweepCursor<D> here = cursor;
         if (here == null) {
-            here = new SweepCursor<>(sweep, next);
+            here = places.apply(next);
             cursor = here;
         } else {
             here.moveOn();
@@ -66,7 +59,7 @@ final class SweepSpliterator<D, R> implements Spliterator<SweepResult<D, R>> {
         if (middle <= next) {
             return null;
         }
-        SweepSpliterator<D, R> before = new SweepSpliterator<>(sweep, question, countdown, next, middle);
+        SweepSpliterator<D, R> before = new SweepSpliterator<>(places, question, countdown, next, middle);
         next = middle;
         cursor = null;
         return before;

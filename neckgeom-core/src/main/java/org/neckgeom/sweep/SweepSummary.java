@@ -5,16 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collector;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.neckgeom.form.Answer;
 import org.neckgeom.form.Form;
 import org.neckgeom.form.Kind;
+import org.neckgeom.form.ValueAnswer;
 import org.neckgeom.units.Amount;
-import org.neckgeom.units.LengthStyle;
 
 /**
  * How many designs of a sweep will do, and between which values of its axes they lie. Immutable.
@@ -23,7 +21,7 @@ import org.neckgeom.units.LengthStyle;
  *
  * @param <D> the kind of design
  */
-public final class SweepSummary<D> implements Answer {
+public final class SweepSummary<D> extends ValueAnswer {
 
     private static final int MOST_CHOICES = 3;
 
@@ -45,6 +43,11 @@ public final class SweepSummary<D> implements Answer {
     private final String reason;
 
     private SweepSummary(Tally<D> tally) {
+        super(SweepAxis.styleOf(
+                tally.ranges.values().stream()
+                        .flatMap(range -> range.values.stream())
+                        .toList(),
+                null));
         this.asked = tally.asked;
         this.kept = tally.kept;
         this.refused = tally.refused;
@@ -76,21 +79,16 @@ public final class SweepSummary<D> implements Answer {
 
         private Range widerBy(Range other) {
             Comparator<Object> order = Comparator.comparingDouble(value -> ((Amount<?>) value).house());
-            Object least = Stream.concat(values.stream(), other.values.stream())
-                    .min(order)
-                    .orElseThrow();
-            Object greatest = Stream.concat(values.stream(), other.values.stream())
-                    .max(order)
-                    .orElseThrow();
-            return new Range(axis, List.of(least, greatest));
+            List<Object> all = both(other).sorted(order).toList();
+            return new Range(axis, List.of(all.get(0), all.get(all.size() - 1)));
+        }
+
+        private Stream<Object> both(Range other) {
+            return Stream.concat(values.stream(), other.values.stream());
         }
 
         private Range longerBy(Range other) {
-            return new Range(
-                    axis,
-                    Stream.concat(values.stream(), other.values.stream())
-                            .distinct()
-                            .toList());
+            return new Range(axis, both(other).distinct().toList());
         }
 
         private boolean isAmount() {
@@ -182,31 +180,7 @@ public final class SweepSummary<D> implements Answer {
     }
 
     @Override
-    public LengthStyle style() {
-        return Sweep.styleOf(
-                ranges.values().stream().flatMap(range -> range.values.stream()).toArray());
-    }
-
-    /** True for the same counts, ranges and first design. */
-    @Override
-    public boolean equals(Object obj) {
-        return obj instanceof SweepSummary<?> other
-                && asked == other.asked
-                && kept == other.kept
-                && refused == other.refused
-                && ranges.equals(other.ranges)
-                && Objects.equals(first, other.first)
-                && reason.equals(other.reason);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(asked, kept, refused, ranges, first, reason);
-    }
-
-    /** Returns the counts, then the values of each axis between which designs will do. */
-    @Override
-    public String toString() {
-        return text(style());
+    protected Object[] parts() {
+        return new Object[] {asked, kept, refused, ranges, first(), reason};
     }
 }

@@ -85,23 +85,12 @@ final class JointView {
     }
 
     private void fromAbove(Layer layer, double length, double end, double shoulder) {
-        marks.add(new Run(
-                layer,
-                List.of(
-                        new Point(0, shoulder),
-                        new Point(length, end),
-                        new Point(length, -end),
-                        new Point(0, -shoulder))));
+        marks.add(Run.through(layer, 0, shoulder, length, end, length, -end, 0, -shoulder));
     }
 
     private void fromTheEnd(Layer layer, double middle, double top, double bottom, double low, double high) {
-        marks.add(new Run(
-                layer,
-                List.of(
-                        new Point(middle - top, high),
-                        new Point(middle - bottom, low),
-                        new Point(middle + bottom, low),
-                        new Point(middle + top, high))));
+        marks.add(
+                Run.through(layer, middle - top, high, middle - bottom, low, middle + bottom, low, middle + top, high));
     }
 
     private static double mm(Optional<Amount<Length>> part) {
@@ -114,9 +103,7 @@ final class JointView {
         double height = tenon.height().house();
         double low = -heel.heightMm();
         line(Layer.OUTLINE, 0, 0, 0, low);
-        marks.add(new Run(
-                Layer.OUTLINE,
-                List.of(new Point(0, 0), new Point(length, 0), new Point(length, -height), new Point(0, -height))));
+        marks.add(Run.through(Layer.OUTLINE, 0, 0, length, 0, length, -height, 0, -height));
         double across = tenon.centreFromShoulder().house();
         for (Amount<?> depth : tenon.depths()) {
             hole(new Point(across, -depth.house()), tenon.holeDiameter().house() / 2);
@@ -143,7 +130,7 @@ final class JointView {
     }
 
     private void line(Layer layer, double u1, double v1, double u2, double v2) {
-        marks.add(Run.line(layer, u1, v1, u2, v2));
+        marks.add(Run.through(layer, u1, v1, u2, v2));
     }
 
     private void words(double u, double v, String text) {

@@ -1,6 +1,7 @@
 package org.neckgeom.template;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.neckgeom.drawing.Point;
 
 /** One mark of a template: a run of straight lines, an arc, or words; in mm, v upwards. */
@@ -14,6 +15,22 @@ sealed interface Mark {
     /** Points that bound it. */
     List<Point> reach();
 
+    /** Least u and v and most u and v of marks. */
+    static double[] box(List<Mark> marks) {
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (Mark mark : marks) {
+            for (Point p : mark.reach()) {
+                box[0] = Math.min(box[0], p.u());
+                box[1] = Math.min(box[1], p.v());
+                box[2] = Math.max(box[2], p.u());
+                box[3] = Math.max(box[3], p.v());
+            }
+        }
+        return box;
+    }
+
     /** Straight lines through points. */
     record Run(Layer layer, List<Point> points) implements Mark {
 
@@ -21,8 +38,13 @@ sealed interface Mark {
             points = List.copyOf(points);
         }
 
-        static Run line(Layer layer, double u1, double v1, double u2, double v2) {
-            return new Run(layer, List.of(new Point(u1, v1), new Point(u2, v2)));
+        /** Through points, u and v of each in turn. */
+        static Run through(Layer layer, double... uv) {
+            return new Run(
+                    layer,
+                    IntStream.range(0, uv.length / 2)
+                            .mapToObj(i -> new Point(uv[2 * i], uv[2 * i + 1]))
+                            .toList());
         }
 
         @Override

@@ -2,7 +2,6 @@ package org.neckgeom.template;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.neckgeom.drawing.Point;
 import org.neckgeom.template.Mark.Run;
 
 /**
@@ -22,12 +21,12 @@ final class PageGrid {
     /** A page's place: its name, and its window's left and upper edge on the sheet, v downwards. */
     record Tile(String name, double u, double v) {}
 
-    private final Template.Laid sheet;
+    private final Sheet sheet;
     private final double across;
     private final double down;
     private final List<Tile> tiles;
 
-    PageGrid(Template.Laid sheet, Paper paper) {
+    PageGrid(Sheet sheet, Paper paper) {
         this.sheet = sheet;
         this.across = TemplatePage.windowAcross(paper);
         this.down = TemplatePage.windowDown(paper);
@@ -38,7 +37,7 @@ final class PageGrid {
         return tiles;
     }
 
-    Template.Laid sheet() {
+    Sheet sheet() {
         return sheet;
     }
 
@@ -46,23 +45,18 @@ final class PageGrid {
     List<Mark> on(Tile tile) {
         List<Mark> marks = new ArrayList<>(sheet.marks());
         marks.addAll(crosses());
-        List<Mark> here =
-                new ArrayList<>(marks.stream().filter(mark -> isOn(mark, tile)).toList());
-        here.add(frame(tile));
-        return here;
+        marks.removeIf(mark -> !isOn(mark, tile));
+        marks.add(frame(tile));
+        return marks;
     }
 
     /** The edge of a page's window on the sheet. */
     Run frame(Tile tile) {
+        double left = tile.u();
+        double right = left + across;
         double top = sheet.height() - tile.v();
-        return new Run(
-                Layer.CENTRE,
-                List.of(
-                        new Point(tile.u(), top),
-                        new Point(tile.u() + across, top),
-                        new Point(tile.u() + across, top - down),
-                        new Point(tile.u(), top - down),
-                        new Point(tile.u(), top)));
+        double low = top - down;
+        return Run.through(Layer.CENTRE, left, top, right, top, right, low, left, low, left, top);
     }
 
     /** The lower edge of a page's window on the sheet, v upwards. */
@@ -99,8 +93,8 @@ final class PageGrid {
             for (int column = 0; column <= columns(); column++) {
                 double u = TRIM + column * (across - OVERLAP) + OVERLAP / 2;
                 double v = sheet.height() - (TRIM + row * (down - OVERLAP) + OVERLAP / 2);
-                crosses.add(Run.line(Layer.CHECK, u - CROSS, v, u + CROSS, v));
-                crosses.add(Run.line(Layer.CHECK, u, v - CROSS, u, v + CROSS));
+                crosses.add(Run.through(Layer.CHECK, u - CROSS, v, u + CROSS, v));
+                crosses.add(Run.through(Layer.CHECK, u, v - CROSS, u, v + CROSS));
             }
         }
         return crosses;
@@ -108,16 +102,9 @@ final class PageGrid {
 
     /** Whether a mark's box meets a page's window; an arc's box is that of its ends and middle. */
     private boolean isOn(Mark mark, Tile tile) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Point p : mark.reach()) {
-            least = Math.min(least, p.u());
-            most = Math.max(most, p.u());
-            top = Math.min(top, sheet.height() - p.v());
-            bottom = Math.max(bottom, sheet.height() - p.v());
-        }
-        return most >= tile.u() && least <= tile.u() + across && bottom >= tile.v() && top <= tile.v() + down;
+        double[] box = Mark.box(List.of(mark));
+        double top = sheet.height() - box[3];
+        double bottom = sheet.height() - box[1];
+        return box[2] >= tile.u() && box[0] <= tile.u() + across && bottom >= tile.v() && top <= tile.v() + down;
     }
 }

@@ -51,7 +51,7 @@ final class PageMap {
             part(grid.getKey(), grid.getValue(), new Cell(u, top, cellAcross, cellDown));
             i++;
         }
-        Template.bars(marks, 0, 10);
+        Sheet.bars(marks, 0, 10);
         return List.copyOf(marks);
     }
 

@@ -37,11 +37,8 @@ public final class Template implements Answer {
             .fact("neck", Kind.NAME, "its name", template -> template.design.name())
             .finds("template", "Templates: {neck}")
             .row("parts", "parts", Kind.list(Kind.code(TemplatePart.class)), "that are drawn", Template::parts)
-            .row("sheet", "sheet", Kind.answer(Laid.FORM), "for all of them", Template::sheet)
+            .row("sheet", "sheet", Kind.answer(Sheet.FORM), "for all of them", Template::sheet)
             .note("files", "toSvg() and toDxf() at full size, toPages(paper) to print and join");
-
-    static final double METRIC_BAR_MM = 100;
-    static final double INCH_BAR_MM = 4 * 25.4;
 
     private static final double MARGIN = 12;
     private static final double UPRIGHT_BAR_COLUMN = 18;
@@ -141,12 +138,9 @@ public final class Template implements Answer {
         return parts;
     }
 
-    /**
-     * {@return the templates as a drawing of its own size in millimetres, for printing at 100 %; SVG 1.1 in UTF-8,
-     * ending in a line feed}
-     */
+    /** {@return the templates as a drawing in mm, to print at 100 %; SVG 1.1 in UTF-8, ending in a line feed} */
     public String toSvg() {
-        Laid sheet = sheet();
+        Sheet sheet = sheet();
         return TemplateSvg.of(
                 sheet.marks(),
                 sheet.width(),
@@ -160,7 +154,7 @@ public final class Template implements Answer {
      * layers, one unit a millimetre; lines parted by line feeds}
      */
     public String toDxf() {
-        Laid sheet = sheet();
+        Sheet sheet = sheet();
         return Dxf.of(sheet.marks(), sheet.width(), sheet.height());
     }
 
@@ -183,7 +177,7 @@ public final class Template implements Answer {
      */
     public List<TemplatePage> pages(Paper paper) {
         Objects.requireNonNull(paper, "paper");
-        Map<TemplatePart, Laid> sheets = new LinkedHashMap<>();
+        Map<TemplatePart, Sheet> sheets = new LinkedHashMap<>();
         parts.forEach(part -> sheets.put(part, only(part).sheet()));
         String name = design.name() + (mark.isEmpty() ? "" : " (" + PaperSet.named(mark) + ")");
         return TemplatePages.of(name, sheets, paper);
@@ -195,21 +189,12 @@ public final class Template implements Answer {
                 + ". Measure the bars of 100 mm and 4 in on the print before use.";
     }
 
-    /** Marks on a sheet of a size, v upwards from its lower edge. */
-    record Laid(List<Mark> marks, double width, double height) {
-        static final Form<Laid> FORM = Form.<Laid>of("template-sheet")
-                .fact("width", Kind.MM, "of the sheet", Laid::width)
-                .fact("height", Kind.MM, "of the sheet", Laid::height)
-                .finds("sheet", (x, style) -> style == LengthStyle.INCH_FRACTIONS, "{width:brief} x {height:brief}")
-                .finds("sheet", "{width:..2|3 bare} x {height:..2|3}");
-    }
-
     /** Stacks the views from the top, each over its bars, beside an upright bar. */
-    Laid sheet() {
+    Sheet sheet() {
         List<Mark> below = new ArrayList<>(); // v downwards from the sheet's top edge as negative numbers
         double left = MARGIN + UPRIGHT_BAR_COLUMN;
         double top = -MARGIN - TITLE_SIZE;
-        double right = left + INCH_BAR_MM;
+        double right = left + Sheet.INCH_BAR_MM;
         below.add(new Words(new Point(left, top), TITLE_SIZE, false, design.name()));
         top -= 2.2 * TITLE_SIZE;
         below.add(new Words(
@@ -222,7 +207,7 @@ public final class Template implements Answer {
         for (TemplatePart part : parts) {
             List<Mark> view =
                     TemplateViews.of(part, new NeckShape(design, settled), Optional.ofNullable(joint), heelFace);
-            double[] box = box(view);
+            double[] box = Mark.box(view);
             top -= BETWEEN;
             below.add(new Words(new Point(left, top), 4, false, part.toString()));
             top -= 6;
@@ -231,53 +216,20 @@ public final class Template implements Answer {
             view.forEach(mark -> below.add(mark.moved(du, dv)));
             right = Math.max(right, left + box[2] - box[0]);
             top -= box[3] - box[1] + BAR_GAP;
-            bars(below, left, top);
+            Sheet.bars(below, left, top);
             top -= BARS_HEIGHT - BAR_GAP;
         }
-        double height = Math.max(-top + MARGIN, METRIC_BAR_MM + 2 * MARGIN);
+        double height = Math.max(-top + MARGIN, Sheet.METRIC_BAR_MM + 2 * MARGIN);
         List<Mark> marks = below.stream().map(mark -> mark.moved(0, height)).toList();
-        for (Mark mark : marks) {
-            for (Point p : mark.reach()) {
-                right = Math.max(right, p.u());
-            }
-        }
-        return new Laid(marks, right + MARGIN, height);
-    }
-
-    /** Two level bars from a point to the right, the second 8 mm below the first. */
-    static void bars(List<Mark> marks, double u, double v) {
-        bar(marks, u, v, METRIC_BAR_MM, "100 mm");
-        bar(marks, u, v - 8, INCH_BAR_MM, "4 in");
-    }
-
-    private static void bar(List<Mark> marks, double u, double v, double length, String words) {
-        marks.add(Run.line(Layer.CHECK, u, v, u + length, v));
-        marks.add(Run.line(Layer.CHECK, u, v - 2, u, v + 2));
-        marks.add(Run.line(Layer.CHECK, u + length, v - 2, u + length, v + 2));
-        marks.add(new Words(new Point(u + length / 2, v + 1.2), 3, true, words));
+        return new Sheet(marks, Math.max(right, Mark.box(marks)[2]) + MARGIN, height);
     }
 
     private static void uprightBar(List<Mark> marks, double v) {
         double u = MARGIN;
-        marks.add(Run.line(Layer.CHECK, u, v, u, v - METRIC_BAR_MM));
-        marks.add(Run.line(Layer.CHECK, u - 2, v, u + 2, v));
-        marks.add(Run.line(Layer.CHECK, u - 2, v - METRIC_BAR_MM, u + 2, v - METRIC_BAR_MM));
-        marks.add(new Words(new Point(u + 1.5, v - METRIC_BAR_MM / 2), 3, false, "100 mm"));
-    }
-
-    private static double[] box(List<Mark> marks) {
-        double[] box = {
-            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
-        };
-        for (Mark mark : marks) {
-            for (Point p : mark.reach()) {
-                box[0] = Math.min(box[0], p.u());
-                box[1] = Math.min(box[1], p.v());
-                box[2] = Math.max(box[2], p.u());
-                box[3] = Math.max(box[3], p.v());
-            }
-        }
-        return box;
+        marks.add(Run.through(Layer.CHECK, u, v, u, v - Sheet.METRIC_BAR_MM));
+        marks.add(Run.through(Layer.CHECK, u - 2, v, u + 2, v));
+        marks.add(Run.through(Layer.CHECK, u - 2, v - Sheet.METRIC_BAR_MM, u + 2, v - Sheet.METRIC_BAR_MM));
+        marks.add(new Words(new Point(u + 1.5, v - Sheet.METRIC_BAR_MM / 2), 3, false, "100 mm"));
     }
 
     @Override

@@ -12,7 +12,7 @@ final class TemplatePages {
 
     private TemplatePages() {}
 
-    static List<TemplatePage> of(String name, Map<TemplatePart, Template.Laid> sheets, Paper paper) {
+    static List<TemplatePage> of(String name, Map<TemplatePart, Sheet> sheets, Paper paper) {
         Map<TemplatePart, PageGrid> grids = new LinkedHashMap<>();
         sheets.forEach((part, sheet) -> grids.put(part, new PageGrid(sheet, paper)));
         int count = grids.values().stream().mapToInt(grid -> grid.list().size()).sum();

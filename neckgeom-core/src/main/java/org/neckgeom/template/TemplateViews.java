@@ -212,13 +212,13 @@ final class TemplateViews {
         double top = design.boardThicknessAtMm(x);
         List<Mark> here = new ArrayList<>();
         here.add(new Run(Layer.OUTLINE, shape.section(x)));
-        here.add(Run.line(Layer.OUTLINE, -a, 0, a, 0));
+        here.add(Run.through(Layer.OUTLINE, -a, 0, a, 0));
         double edge = top - shape.crownDrop(x);
-        here.add(Run.line(Layer.OUTLINE, -a, 0, -a, edge));
-        here.add(Run.line(Layer.OUTLINE, a, 0, a, edge));
+        here.add(Run.through(Layer.OUTLINE, -a, 0, -a, edge));
+        here.add(Run.through(Layer.OUTLINE, a, 0, a, edge));
         double radius = design.crownRadiusAtMm(x);
         if (Double.isInfinite(radius)) {
-            here.add(Run.line(Layer.OUTLINE, -a, top, a, top));
+            here.add(Run.through(Layer.OUTLINE, -a, top, a, top));
         } else {
             double open = StrictMath.asin(a / radius);
             here.add(new Arc(
@@ -228,17 +228,11 @@ final class TemplateViews {
                     StrictMath.PI / 2 - open,
                     StrictMath.PI / 2 + open));
         }
-        here.add(Run.line(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
+        here.add(Run.through(Layer.CENTRE, 0, -shape.backDepth(x) - 3, 0, top + 3));
         design.channel().filter(channel -> channel.depthAtMm(x) > 0).ifPresent(channel -> {
             double half = channel.widthAtMm(x) / 2;
             double depth = channel.depthAtMm(x);
-            here.add(new Run(
-                    Layer.CHANNEL,
-                    List.of(
-                            new Point(-half, 0),
-                            new Point(-half, -depth),
-                            new Point(half, -depth),
-                            new Point(half, 0))));
+            here.add(Run.through(Layer.CHANNEL, -half, 0, -half, -depth, half, -depth, half, 0));
         });
         here.forEach(mark -> marks.add(mark.moved(middle.u(), middle.v())));
     }
@@ -303,7 +297,7 @@ final class TemplateViews {
     }
 
     private void line(Layer layer, double u1, double v1, double u2, double v2) {
-        marks.add(Run.line(layer, u1, v1, u2, v2));
+        marks.add(Run.through(layer, u1, v1, u2, v2));
     }
 
     private void run(Layer layer, List<Point> points) {

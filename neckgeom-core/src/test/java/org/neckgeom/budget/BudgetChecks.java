@@ -191,7 +191,7 @@ public final class BudgetChecks {
         quantile.of("Distribution.quantile", "Distribution.densityPerHouseUnit");
         for (ChainTable.Row row : ChainTable.rows()) {
             Parts parts = ChainTable.parts(row.parts());
-            ExactLaw law = ExactLaw.of(parts);
+            ExactLaw law = ExactLaws.of(parts);
             if (row.quantity().equals("cdf")) {
                 double y = row.argument() - parts.mean;
                 chance.figure(row.value(), law.lower(y), ExactLaw.ACCURACY)
@@ -210,7 +210,7 @@ public final class BudgetChecks {
             IntStream.range(0, Integer.parseInt(row.get("n"))).forEach(i -> builder.rectangle(1));
             hall.figure(
                     Rows.number(row, "h"),
-                    ExactLaw.of(builder.build()).quantile(0.5 + 0.5 * Rows.number(row, "p")),
+                    ExactLaws.of(builder.build()).quantile(0.5 + 0.5 * Rows.number(row, "p")),
                     4e-13);
         }
         Check sums = checks.check(
@@ -224,11 +224,11 @@ public final class BudgetChecks {
                                 .split("\\+"))
                         .forEach(a -> builder.rectangle(Double.parseDouble(a)));
                 sums.figure(
-                        Rows.number(row, "value"), ExactLaw.of(builder.build()).quantile(0.975), 1e-12);
+                        Rows.number(row, "value"), ExactLaws.of(builder.build()).quantile(0.975), 1e-12);
             } else {
                 IntStream.range(0, Integer.parseInt(row.get("n_or_halfwidths"))).forEach(i -> builder.rectangle(1));
                 sums.figure(
-                        Rows.number(row, "value"), ExactLaw.of(builder.build()).lower(Rows.number(row, "x")), 1e-14);
+                        Rows.number(row, "value"), ExactLaws.of(builder.build()).lower(Rows.number(row, "x")), 1e-14);
             }
         }
         Check alone = checks.check(
@@ -242,7 +242,7 @@ public final class BudgetChecks {
         };
         List<String> texts = List.of("r:0.3", "t:0.3", "z:0.3/0.1", "n:0.3");
         for (int i = 0; i < peers.length; i++) {
-            ExactLaw law = ExactLaw.of(ChainTable.parts(texts.get(i)));
+            ExactLaw law = ExactLaws.of(ChainTable.parts(texts.get(i)));
             for (int k = -25; k <= 25; k++) {
                 double y = 0.0137 * k;
                 alone.figure(peers[i].cumulativeProbability(y), law.lower(y), 2e-15);
@@ -278,7 +278,9 @@ public final class BudgetChecks {
                     single.allowance("a", limits, ShopUnit.ONE.of(p)).factor(),
                     1e-6);
             common.relative(
-                    1.3 / z / 0.7, three.allocate(limits, ShopUnit.ONE.of(p)).commonFactor(), 1e-6);
+                    1.3 / z / 0.7,
+                    Allocation.of(three, limits, ShopUnit.ONE.of(p)).commonFactor(),
+                    1e-6);
         }
     }
 

@@ -170,10 +170,10 @@ class BudgetClosedFormsTest {
         double u2 = 0.08;
         double both = Math.hypot(u1, u2);
 
-        Allocation<Length> shared = Budget.named("two")
-                .with("a", Spread.normal(mm(u1)))
-                .with("b", Spread.normal(mm(u2)))
-                .allocate(Limits.within(mm(0.3)), percent(99));
+        Allocation<Length> shared = Allocation.of(
+                Budget.named("two").with("a", Spread.normal(mm(u1))).with("b", Spread.normal(mm(u2))),
+                Limits.within(mm(0.3)),
+                percent(99));
 
         assertThat(shared.commonFactor()).isCloseTo(0.3 / (Z_99 * both), within(1e-8));
         double alike = both / Math.sqrt(2);
@@ -185,10 +185,11 @@ class BudgetClosedFormsTest {
     /** Eight times the effort: twice the width. */
     @Test
     void allocation_givesDearPartsMoreRoom() {
-        Allocation<Length> shared = Budget.named("two")
-                .with("a", Spread.normal(mm(0.05)))
-                .with("b", Spread.normal(mm(0.05)))
-                .allocate(Limits.within(mm(0.3)), percent(99), Map.of("a", 8.0));
+        Allocation<Length> shared = Allocation.of(
+                Budget.named("two").with("a", Spread.normal(mm(0.05))).with("b", Spread.normal(mm(0.05))),
+                Limits.within(mm(0.3)),
+                percent(99),
+                Map.of("a", 8.0));
         List<Contributor> least = shared.leastEffort().contributors();
 
         assertThat(least.get(0).contribution() / least.get(1).contribution()).isCloseTo(2, within(1e-9));

@@ -298,7 +298,7 @@ class BudgetTest {
     void allocate_meetsTheLimitBothWays() {
         Limits<Length> limits = Limits.within(mm(0.06));
 
-        Allocation<Length> allocation = SLOT.allocate(limits, percent(99));
+        Allocation<Length> allocation = Allocation.of(SLOT, limits, percent(99));
 
         assertThat(allocation.commonScale().yield(limits).probability()).isCloseTo(0.99, within(1e-10));
         assertThat(allocation.leastEffort().yield(limits).probability()).isCloseTo(0.99, within(1e-10));
@@ -314,7 +314,7 @@ class BudgetTest {
                 .with("b", 8.0, Spread.normal(mm(0.1)))
                 .with("c", 1.0, Spread.normal(mm(0.1)));
 
-        Budget<Length> least = budget.allocate(Limits.within(mm(1.0)), percent(95), Map.of("c", 27.0))
+        Budget<Length> least = Allocation.of(budget, Limits.within(mm(1.0)), percent(95), Map.of("c", 27.0))
                 .leastEffort();
 
         double a = least.contributors().get(0).spread().scaleHouse();
@@ -429,14 +429,14 @@ class BudgetTest {
         assertThatThrownBy(() -> SLOT.distribution().quantile(percent(p))).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> SLOT.allowance("fence", limits, percent(p)))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SLOT.allocate(limits, percent(p))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Allocation.of(SLOT, limits, percent(p))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void allocate_rejectsWhatNoSpreadCanMeet() {
         Budget<Length> off = SLOT.with("known", Spread.bias(mm(0.3)));
 
-        assertThatThrownBy(() -> off.allocate(Limits.within(mm(0.1)), percent(99)))
+        assertThatThrownBy(() -> Allocation.of(off, Limits.within(mm(0.1)), percent(99)))
                 .isInstanceOf(ArithmeticException.class)
                 .hasMessageContaining("the shifts alone overspend it by 0.200 mm");
     }
@@ -465,7 +465,7 @@ class BudgetTest {
                 many.yield(limits),
                 many.shares(),
                 many.allowance("a rather long name of contributor number 3", limits, percent(90)),
-                many.allocate(limits, percent(90)),
+                Allocation.of(many, limits, percent(90)),
                 many.simulate(1).withLimits(limits).trials(10_000))) {
             assertThat(answer.toString()).hasSizeLessThanOrEqualTo(1000).doesNotContain("@");
         }

@@ -30,7 +30,7 @@ class ExactLawTest {
         for (ChainTable.Row row : ChainTable.rows()) {
             if (row.quantity().equals("cdf")) {
                 Parts parts = ChainTable.parts(row.parts());
-                double actual = ExactLaw.of(parts).lower(row.argument() - parts.mean);
+                double actual = ExactLaws.of(parts).lower(row.argument() - parts.mean);
                 assertThat(actual)
                         .as("%s at %s", row.name(), row.argument())
                         .isCloseTo(row.value(), within(ExactLaw.ACCURACY));
@@ -49,7 +49,7 @@ class ExactLawTest {
         for (ChainTable.Row row : ChainTable.rows()) {
             if (row.quantity().equals("cdf")) {
                 Parts parts = ChainTable.parts(row.parts());
-                assertThat(ExactLaw.of(parts).upper(row.argument() - parts.mean))
+                assertThat(ExactLaws.of(parts).upper(row.argument() - parts.mean))
                         .as("%s at %s", row.name(), row.argument())
                         .isCloseTo(1.0 - row.value(), within(ExactLaw.ACCURACY));
             }
@@ -62,7 +62,7 @@ class ExactLawTest {
         for (ChainTable.Row row : ChainTable.rows()) {
             if (row.quantity().equals("quantile")) {
                 Parts parts = ChainTable.parts(row.parts());
-                ExactLaw law = ExactLaw.of(parts);
+                ExactLaw law = ExactLaws.of(parts);
                 double actual = law.quantile(row.argument());
                 double off = Math.abs(actual + parts.mean - row.value()) * law.density(actual);
                 assertThat(off)
@@ -83,7 +83,7 @@ class ExactLawTest {
             double p = Double.parseDouble(row[1]);
             Parts.Builder builder = new Parts.Builder();
             IntStream.range(0, n).forEach(i -> builder.rectangle(1.0));
-            double actual = ExactLaw.of(builder.build()).quantile(0.5 + 0.5 * p);
+            double actual = ExactLaws.of(builder.build()).quantile(0.5 + 0.5 * p);
             // 0.5 + p/2 is itself rounded, by up to 1e-16 in probability.
             assertThat(actual).as("%s rectangles, %s", n, p).isCloseTo(Double.parseDouble(row[2]), within(4e-13));
             rows++;
@@ -101,12 +101,12 @@ class ExactLawTest {
                 for (String width : row[0].replace(" (half-widths)", "").split("\\+")) {
                     builder.rectangle(Double.parseDouble(width));
                 }
-                assertThat(ExactLaw.of(builder.build()).quantile(0.975))
+                assertThat(ExactLaws.of(builder.build()).quantile(0.975))
                         .as(row[0])
                         .isCloseTo(Double.parseDouble(row[2]), within(1e-12));
             } else {
                 IntStream.range(0, Integer.parseInt(row[0])).forEach(i -> builder.rectangle(1.0));
-                assertThat(ExactLaw.of(builder.build()).lower(Double.parseDouble(row[1])))
+                assertThat(ExactLaws.of(builder.build()).lower(Double.parseDouble(row[1])))
                         .as("%s at %s", row[0], row[1])
                         .isCloseTo(Double.parseDouble(row[2]), within(1e-14));
             }
@@ -129,20 +129,20 @@ class ExactLawTest {
             }
         }
 
-        assertThat(ExactLaw.of(normal.build()).quantile(0.975))
+        assertThat(ExactLaws.of(normal.build()).quantile(0.975))
                 .isCloseTo(3.91992796908010847104918886104, within(4e-14))
                 .isCloseTo(3.92, within(0.005));
-        assertThat(ExactLaw.of(equal.build()).quantile(0.975))
+        assertThat(ExactLaws.of(equal.build()).quantile(0.975))
                 .isCloseTo(3.87940674134782075642855390575, within(4e-14))
                 .isCloseTo(3.88, within(0.005));
-        assertThat(ExactLaw.of(dominated.build()).quantile(0.975))
+        assertThat(ExactLaws.of(dominated.build()).quantile(0.975))
                 .isCloseTo(17.0158140998666749262389612768, within(4e-13))
                 .isCloseTo(17.0, within(0.05));
     }
 
     @Test
     void oneNormal_isTheNormalLaw() {
-        ExactLaw law = ExactLaw.of(new Parts.Builder().normal(0.25).build());
+        ExactLaw law = ExactLaws.of(new Parts.Builder().normal(0.25).build());
 
         for (double z = -6.0; z <= 6.0; z += 0.37) {
             assertThat(law.lower(0.25 * z)).isCloseTo(NormalLaw.cdf(z), within(2e-15));
@@ -161,7 +161,7 @@ class ExactLawTest {
         };
         String[] parts = {"r:0.3", "t:0.3", "z:0.3/0.1", "n:0.3"};
         for (int i = 0; i < peers.length; i++) {
-            ExactLaw law = ExactLaw.of(ChainTable.parts(parts[i]));
+            ExactLaw law = ExactLaws.of(ChainTable.parts(parts[i]));
             for (double y = -0.35; y < 0.36; y += 0.0137) {
                 assertThat(law.lower(y))
                         .as("%s at %s", parts[i], y)
@@ -175,11 +175,12 @@ class ExactLawTest {
     /** The work counted, not timed: few nodes for the usual budget, and never many, however the widths lie. */
     @Test
     void plan_staysSmall() {
-        assertThat(ChainPlan.of(ChainTable.parts("n:0.05 n:0.02 r:0.08 r:0.05 r:0.1 r:0.03 t:0.06 t:0.09")).nodes)
+        assertThat(ChainPlan.of(ChainTable.parts("n:0.05 n:0.02 r:0.08 r:0.05 r:0.1 r:0.03 t:0.06 t:0.09"))
+                        .nodes())
                 .isLessThan(50);
         SplittableRandom random = new SplittableRandom(5_000L);
         for (int i = 0; i < 5_000; i++) {
-            assertThat(ChainPlan.of(random(random)).nodes)
+            assertThat(ChainPlan.of(random(random)).nodes())
                     .as("seed 5000, chain %s", i)
                     .isLessThan(20_000);
         }
@@ -187,7 +188,7 @@ class ExactLawTest {
 
     @Test
     void nothingWide_isAStep() {
-        ExactLaw law = ExactLaw.of(new Parts.Builder()
+        ExactLaw law = ExactLaws.of(new Parts.Builder()
                 .shift(0.2)
                 .rectangle(0.0)
                 .normal(0.0)
@@ -203,7 +204,7 @@ class ExactLawTest {
 
     @Test
     void samplesAlone_areCounted() {
-        ExactLaw law = ExactLaw.of(ChainTable.parts("s:-3/-1/0/4"));
+        ExactLaw law = ExactLaws.of(ChainTable.parts("s:-3/-1/0/4"));
 
         assertThat(law.lower(-3.5)).isZero();
         assertThat(law.lower(-3.0)).isEqualTo(0.25);
@@ -220,7 +221,7 @@ class ExactLawTest {
         for (String text : new String[] {"a:1 a:0.7", "a:1 a:1", "a:1 a:0.01", "a:1 a:0.7 a:0.4"}) {
             Parts parts = ChainTable.parts(text);
             ExactLaw cut = new ChainLaw(parts, ChainPlan.cut(parts));
-            ExactLaw angles = new ArcsineLaw(parts);
+            ExactLaw angles = ExactLaws.overArcsine(parts);
             assertThat(cut.accuracy()).as(text).isBetween(1e-9, 1e-4);
             for (double z = -1.4; z < 1.5; z += 0.7) {
                 double y = z * angles.sd();
@@ -238,8 +239,8 @@ class ExactLawTest {
     @Test
     void smoothedArcsines_areThePairsAveraged() {
         double s = 1e-4;
-        ExactLaw pair = ExactLaw.of(ChainTable.parts("a:1 a:0.7"));
-        ExactLaw smoothed = ExactLaw.of(ChainTable.parts("a:1 a:0.7 n:0.0001"));
+        ExactLaw pair = ExactLaws.of(ChainTable.parts("a:1 a:0.7"));
+        ExactLaw smoothed = ExactLaws.of(ChainTable.parts("a:1 a:0.7 n:0.0001"));
         double h = s * Math.sqrt(3.0);
         for (double y : new double[] {-1.5, -1.2084, -0.7, -0.1, 0.0, 0.15, 0.9, 1.6}) {
             double expected = (pair.lower(y - h) + 4.0 * pair.lower(y) + pair.lower(y + h)) / 6.0;
@@ -250,7 +251,7 @@ class ExactLawTest {
     /** Two arcsines alone: half the values lie under 0; at a + b and beyond all of them; b after a as a after b. */
     @Test
     void arcsinePair_hasItsEndsAndItsMiddle() {
-        ExactLaw law = ExactLaw.of(ChainTable.parts("a:1 a:0.7"));
+        ExactLaw law = ExactLaws.of(ChainTable.parts("a:1 a:0.7"));
 
         assertThat(law).isInstanceOf(ArcsineLaw.class);
         assertThat(law.lower(0)).isCloseTo(0.5, within(1e-12));
@@ -273,9 +274,9 @@ class ExactLawTest {
                 builder.normal(Math.pow(10.0, random.nextDouble(-8.0, -3.0)));
             }
             Parts parts = builder.build();
-            ExactLaw law = ExactLaw.of(parts);
+            ExactLaw law = ExactLaws.of(parts);
 
-            assertThat(ChainPlan.cut(parts).nodes).isLessThanOrEqualTo(50_000);
+            assertThat(ChainPlan.cut(parts).nodes()).isLessThanOrEqualTo(50_000);
             assertThat(law.accuracy()).as("seed 77, chain %s", i).isLessThan(2e-4);
             assertThat(law.lower(0.0)).as("seed 77, chain %s", i).isCloseTo(0.5, within(law.accuracy()));
         }
@@ -284,7 +285,7 @@ class ExactLawTest {
     @Test
     void density_isTheSlopeOfTheDistribution() {
         for (String text : new String[] {"n:0.05 r:0.1 t:0.06", "r:1 t:0.3", "a:1 n:0.3", "a:1 r:0.4", "r:1 n:0.001"}) {
-            ExactLaw law = ExactLaw.of(ChainTable.parts(text));
+            ExactLaw law = ExactLaws.of(ChainTable.parts(text));
             double h = 1e-4 * law.sd();
             for (double z = -2.03; z < 2.1; z += 0.31) {
                 double y = z * law.sd();
@@ -299,7 +300,7 @@ class ExactLawTest {
         SplittableRandom random = new SplittableRandom(5_000L);
         for (int i = 0; i < 2_000; i++) {
             Parts parts = random(random);
-            ExactLaw law = ExactLaw.of(parts);
+            ExactLaw law = ExactLaws.of(parts);
             double p = random.nextDouble();
             double y = law.quantile(p);
             assertThat(law.lower(y)).as("seed 5000, chain %s, p %s", i, p).isCloseTo(p, within(1e-12));
@@ -315,7 +316,7 @@ class ExactLawTest {
 
         private Counted(Parts parts) {
             super(parts);
-            law = ExactLaw.of(parts);
+            law = ExactLaws.of(parts);
         }
 
         @Override
@@ -369,7 +370,7 @@ class ExactLawTest {
     void lower_neverFalls_forRandomChains() {
         SplittableRandom random = new SplittableRandom(31L);
         for (int i = 0; i < 200; i++) {
-            ExactLaw law = ExactLaw.of(random(random));
+            ExactLaw law = ExactLaws.of(random(random));
             double last = 0.0;
             for (double z = -5.0; z <= 5.0; z += 0.05) {
                 double value = law.lower(z * law.sd());
@@ -381,7 +382,7 @@ class ExactLawTest {
 
     @Test
     void oneLaw_serves_manyThreadsAlike() {
-        ExactLaw law = ExactLaw.of(ChainTable.parts("n:0.05 n:0.03 r:0.08 r:0.05 t:0.06 t:0.09"));
+        ExactLaw law = ExactLaws.of(ChainTable.parts("n:0.05 n:0.03 r:0.08 r:0.05 t:0.06 t:0.09"));
         double[] alone = IntStream.range(0, 2_000)
                 .mapToDouble(i -> law.quantile((i + 0.5) / 2_000.0))
                 .toArray();

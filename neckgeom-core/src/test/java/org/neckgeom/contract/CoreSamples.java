@@ -20,6 +20,7 @@ import org.neckgeom.board.FretTable;
 import org.neckgeom.board.OuterStrings;
 import org.neckgeom.board.StringOverhang;
 import org.neckgeom.board.StringSpacing;
+import org.neckgeom.budget.Allocation;
 import org.neckgeom.budget.Budget;
 import org.neckgeom.budget.Contributor;
 import org.neckgeom.budget.Correlation;
@@ -202,6 +203,7 @@ final class CoreSamples {
                 () -> StringMaterial.STEEL.plain(mm(0.3)),
                 () -> Weather.from(percent(45), ShopUnit.CELSIUS.of(21)).to(percent(25), ShopUnit.CELSIUS.of(21)),
                 () -> budget(),
+                () -> Allocation.of(budget(), Limits.within(mm(2)), percent(95)),
                 () -> new Contributor("fence", "fence", 1, Spread.normal(mm(0.05))),
                 () -> new Correlation("fence", "stop", 0.5),
                 () -> NeckTree.fromTheChannel(neck()),

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.neckgeom.budget.Budget;
+import org.neckgeom.budget.BudgetKeys;
 import org.neckgeom.budget.Dual;
 import org.neckgeom.channel.Caution;
 import org.neckgeom.channel.Cautions;
@@ -54,7 +55,7 @@ class EveryAnswerTest {
     private static final Set<Class<?>> IN_BOTH_UNITS = Set.of(Caution.class, Cautions.class);
 
     /** Hold types or functions of their own, of which nobody has a value. */
-    private static final Set<Class<?>> HOLDERS = Set.of(BackSetSteps.class, Best.class);
+    private static final Set<Class<?>> HOLDERS = Set.of(BackSetSteps.class, Best.class, BudgetKeys.class);
 
     /** A way to make lengths, by which a walk begins. */
     enum Made {

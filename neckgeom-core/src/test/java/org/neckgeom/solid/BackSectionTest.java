@@ -84,15 +84,15 @@ class BackSectionTest {
         assertThat(section.distance(0.5, 6)).isCloseTo(expected, offset(5e-5));
         // Its own side alone is much further away.
         assertThat(new SuperellipseArc(8).distance(0.5, 6, 20, 15)).isGreaterThan(expected + 1);
-        assertThat(section.thinnestToward(0.5, 6)).isGreaterThan(Math.PI / 2);
+        assertThat(section.isNearestOnTreble(0.5, 6)).isFalse();
     }
 
     @Test
-    void thinnestToward_pointsAlongTheShortestWayOut() {
+    void isNearestOnTreble_isTheSideOfTheShortestWayOut() {
         BackSection section = section(2, 2, 20, 20);
 
-        assertThat(section.thinnestToward(3, 9)).isCloseTo(Math.atan2(9, 3), offset(1e-9));
-        assertThat(section.thinnestToward(-3, 9)).isCloseTo(Math.PI - Math.atan2(9, 3), offset(1e-9));
+        assertThat(section.isNearestOnTreble(3, 9)).isTrue();
+        assertThat(section.isNearestOnTreble(-3, 9)).isFalse();
     }
 
     private static BackSection section(double pBass, double pTreble, double a, double b) {

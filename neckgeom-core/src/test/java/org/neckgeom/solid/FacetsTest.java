@@ -22,7 +22,7 @@ class FacetsTest {
 
     @Test
     void first_onAHalfCircleAtHalfARightAngleIsTheOctagon() {
-        Facets facets = Facets.at(neck(2, 40, 20), mm(0), true);
+        Facets facets = BackShape.of(neck(2, 40, 20)).at(mm(0)).facets(true);
 
         // Common geometry: a regular octagon about a circle of radius r has its corners at r tan 22.5 deg.
         double mark = 20 * Math.tan(Math.PI / 8);
@@ -39,7 +39,7 @@ class FacetsTest {
     @ParameterizedTest
     @ValueSource(doubles = {1.3, 1.5, 2, 2.5, 3.5, 6})
     void flats_touchTheCurveAndNeverCutIt(double power) {
-        Facets facets = Facets.at(neck(power, 46, 17), mm(0), true).firstAt(deg(40));
+        Facets facets = BackShape.of(neck(power, 46, 17)).at(mm(0)).facets(true).firstAt(deg(40));
         Coordinate[] points = new Coordinate[8001];
         for (int i = 0; i < points.length; i++) {
             double t = Math.PI / 2 * i / (points.length - 1);
@@ -67,7 +67,7 @@ class FacetsTest {
 
     @Test
     void second_startsWhereTheFirstFlatsLinesAre() {
-        Facets facets = Facets.at(neck(2.5, 46, 17), mm(0), true);
+        Facets facets = BackShape.of(neck(2.5, 46, 17)).at(mm(0)).facets(true);
 
         assertThat(facets.second().get(0).innerBelowFace().house()).isCloseTo(17, offset(1e-12));
         assertThat(facets.second().get(1).outerFromMiddle().house()).isCloseTo(23, offset(1e-12));

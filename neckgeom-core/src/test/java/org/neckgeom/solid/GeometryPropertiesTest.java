@@ -226,7 +226,7 @@ class GeometryPropertiesTest {
     private static WoodLeft wood(double rodHeight, double width, double bass, double treble, double half, double k) {
         Channel channel = Channel.forRod(Rod.twoWay(mm(k * 300)).section(mm(k * width), mm(k * rodHeight)));
         BackProfile back = BackProfile.between(mm(k * 16), mm(k * 18)).asymmetric(bass, treble);
-        return WoodLeft.under(channel, back, Scale.of(mm(k * 560)), x -> k * half);
+        return WoodLeft.under(channel, BackShape.of(back, Scale.of(mm(k * 560)), x -> k * half));
     }
 
     /** A deeper or a wider channel never leaves more wood. */

@@ -80,9 +80,7 @@ public final class SolidChecks {
         chance.of("WoodLeft.chanceBelow", "WoodChance.probability", "WoodLeft.least");
         WoodLeft wood = WoodLeft.under(
                 Channel.forRod(Rod.twoWay(mm(300)).section(mm(6), mm(9))),
-                BackProfile.between(mm(15), mm(15)),
-                Scale.of(mm(560)),
-                x -> 18);
+                BackShape.of(BackProfile.between(mm(15), mm(15)), Scale.of(mm(560)), x -> 18));
         for (double limit = 4; limit <= 7; limit += 0.25) {
             // Under a half ellipse the nearest wood is not straight down: a normal carving counts one to one.
             chance.figure(

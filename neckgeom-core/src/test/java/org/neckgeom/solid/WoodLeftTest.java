@@ -35,7 +35,7 @@ class WoodLeftTest {
 
     @Test
     void least_underAHalfCircleIsItsRadiusLessTheCornersDistance() {
-        WoodLeft wood = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+        WoodLeft wood = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
 
         assertThat(wood.least().woodMm()).isCloseTo(20 - Math.hypot(3, 9.2), offset(1e-12));
         assertThat(wood.least().straightDown().house()).isCloseTo(10.8, offset(1e-12));
@@ -44,7 +44,7 @@ class WoodLeftTest {
     @Test
     void under_aWholeDesignIsTheSameAsItsParts() {
         NeckDesign neck = neck().channel(CHANNEL);
-        WoodLeft parts = WoodLeft.under(CHANNEL, neck.back(), neck.scale(), neck::halfWidthAtMm);
+        WoodLeft parts = WoodLeft.under(CHANNEL, BackShape.of(neck.back(), neck.scale(), neck::halfWidthAtMm));
 
         assertThat(WoodLeft.under(neck).alongMm(50)).isEqualTo(parts.alongMm(50));
         assertThat(WoodLeft.under(neck)).isEqualTo(WoodLeft.under(neck)).hasSameHashCodeAs(WoodLeft.under(neck));
@@ -53,7 +53,7 @@ class WoodLeftTest {
     @Test
     void at_agreesWithTheSixtyDigitTableWhereTheSectionIsOneOfItsRows() {
         // Source: superellipse-distance.csv, first row: p 2, half-width 17, depth 15, corner at 3 and 9.2.
-        WoodLeft wood = WoodLeft.under(CHANNEL, BackProfile.between(mm(15), mm(15)), SCALE, x -> 17);
+        WoodLeft wood = WoodLeft.under(CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)), SCALE, x -> 17));
 
         assertThat(wood.at(mm(100)).woodMm()).isCloseTo(5.468299771200038650087646, offset(1e-11));
     }
@@ -118,7 +118,7 @@ class WoodLeftTest {
 
     @Test
     void skewed_movesTheFarEndByTheRun() {
-        WoodLeft centred = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+        WoodLeft centred = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
         double aside = 300 * Math.tan(Math.toRadians(0.3));
 
         assertThat(centred.skewed(deg(0.3)).at(mm(303)).woodMm())
@@ -128,8 +128,9 @@ class WoodLeftTest {
 
     @Test
     void roundedFloor_leavesMoreWoodAtTheCornersButNotInThePocket() {
-        WoodLeft square = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
-        WoodLeft pocketed = WoodLeft.under(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), EVEN, SCALE, x -> 20);
+        WoodLeft square = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        WoodLeft pocketed =
+                WoodLeft.under(CHANNEL.pocket(mm(20)).section(mm(10), mm(10.5)), BackShape.of(EVEN, SCALE, x -> 20));
 
         // Half circle: from the rounding's centre at 1 and 7.2, less its radius of 2.
         assertThat(square.roundedFloor(mm(2)).least().woodMm()).isCloseTo(20 - Math.hypot(1, 7.2) - 2, offset(1e-12));
@@ -140,8 +141,8 @@ class WoodLeftTest {
 
     @Test
     void asymmetric_isThinnerOnThePointedSide() {
-        WoodLeft wood =
-                WoodLeft.under(CHANNEL, BackProfile.between(mm(16), mm(16)).asymmetric(2.5, 1.6), SCALE, x -> 20);
+        WoodLeft wood = WoodLeft.under(
+                CHANNEL, BackShape.of(BackProfile.between(mm(16), mm(16)).asymmetric(2.5, 1.6), SCALE, x -> 20));
 
         assertThat(wood.least().isTowardTreble()).isTrue();
     }
@@ -215,8 +216,8 @@ class WoodLeftTest {
     @Test
     void chanceBelow_theWiderSpreadMayBeEitherOne() {
         // Straight down under a nearly flat back depth and carving are the same loss, so their spreads may be swapped.
-        WoodLeft flat =
-                WoodLeft.under(CHANNEL, BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24);
+        WoodLeft flat = WoodLeft.under(
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24));
         Spread<javax.measure.quantity.Length> wide = Spread.normal(mm(0.4));
         Spread<javax.measure.quantity.Length> narrow = Spread.rectangular(mm(0.2));
 
@@ -233,8 +234,8 @@ class WoodLeftTest {
     void chanceBelow_keepsItsDigitsInTheTail() {
         // Straight down under a nearly flat back the loss is depth and carving together: their sum's tail by a fine
         // midpoint sum over the carving against the normal tail of commons-statistics.
-        WoodLeft flat =
-                WoodLeft.under(CHANNEL, BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24);
+        WoodLeft flat = WoodLeft.under(
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24));
         NormalDistribution depth = NormalDistribution.of(0, 0.1);
         for (double margin : new double[] {0.2, 0.5, 0.8, 0.95}) {
             double expected = 0;
@@ -256,8 +257,8 @@ class WoodLeftTest {
     @Test
     void chanceBelow_twoBoundedSpreadsAddUpToTheirTrapezoid() {
         // Two rectangular losses add up to a trapezoid: commons-statistics has its tail in closed form.
-        WoodLeft flat =
-                WoodLeft.under(CHANNEL, BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24);
+        WoodLeft flat = WoodLeft.under(
+                CHANNEL, BackShape.of(BackProfile.between(mm(15), mm(15)).power(20), SCALE, x -> 24));
         TrapezoidalDistribution sum = TrapezoidalDistribution.of(-0.6, -0.2, 0.2, 0.6);
         for (double margin : new double[] {0.1, 0.3, 0.45, 0.55}) {
             double chance = flat.chanceBelow(
@@ -310,7 +311,7 @@ class WoodLeftTest {
 
     @Test
     void at_saysSoWhenTheNeckHasNoSection() {
-        WoodLeft wood = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 0);
+        WoodLeft wood = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 0));
 
         assertThatThrownBy(() -> wood.at(mm(100)))
                 .isInstanceOf(ArithmeticException.class)
@@ -320,7 +321,7 @@ class WoodLeftTest {
     /** 1 in = 25.4 mm by definition: the place and the sizes without a section follow the style. */
     @Test
     void toString_namesThePlaceWithoutASectionInTheStyleAskedFor() {
-        WoodLeft wood = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 0);
+        WoodLeft wood = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 0));
 
         assertThat(wood)
                 .hasToString(
@@ -332,8 +333,8 @@ class WoodLeftTest {
 
     @Test
     void toString_namesTheWorstPlaceAndSaysWhenThrough() {
-        WoodLeft wood = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
-        WoodLeft through = WoodLeft.under(CHANNEL, BackProfile.between(mm(9), mm(12)), SCALE, x -> 20);
+        WoodLeft wood = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
+        WoodLeft through = WoodLeft.under(CHANNEL, BackShape.of(BackProfile.between(mm(9), mm(12)), SCALE, x -> 20));
 
         assertThat(wood.at(mm(38)).toString()).startsWith("Wood left: 10.323 mm at 38.0 mm from the nut");
         assertThat(through.least().toString()).startsWith("Wood left: none, the channel is through by ");
@@ -347,8 +348,9 @@ class WoodLeftTest {
         Channel millimetres = Channel.forRod(Rod.twoWay(mm(304.8)).section(mm(6.35), mm(9.525)));
         BackProfile back = BackProfile.between(mm(15), mm(17));
 
-        assertThat(WoodLeft.under(inches, back, SCALE, x -> 20).alongMm(40))
-                .isEqualTo(WoodLeft.under(millimetres, back, SCALE, x -> 20).alongMm(40));
+        assertThat(WoodLeft.under(inches, BackShape.of(back, SCALE, x -> 20)).alongMm(40))
+                .isEqualTo(WoodLeft.under(millimetres, BackShape.of(back, SCALE, x -> 20))
+                        .alongMm(40));
     }
 
     private static NeckDesign neck() {
@@ -365,7 +367,8 @@ class WoodLeftTest {
     void toString_keepsTheStyleOfTheBackThroughout() {
         BackProfile inInches = BackProfile.between(inch(0.8), inch(0.8)).rounded();
 
-        assertThat(WoodLeft.under(CHANNEL, inInches, SCALE, x -> 20).toString())
+        assertThat(WoodLeft.under(CHANNEL, BackShape.of(inInches, SCALE, x -> 20))
+                        .toString())
                 .contains("0.2362 in wide")
                 .doesNotContain(" mm");
         assertThat(WoodSpreads.ofDepth(Spread.normal(inch(0.002))).toString())
@@ -386,7 +389,7 @@ class WoodLeftTest {
     /** By hand, of a half circle: less than 20 - |(3, 9.2 + d)| is left where the depth is more than d too deep. */
     @Test
     void chanceBelow_ofAWideMarginIsTheNormalTailAndSaid() {
-        WoodLeft left = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+        WoodLeft left = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
 
         WoodChance rare =
                 left.chanceBelow(mm(20 - Math.hypot(3, 9.2 + 0.35)), WoodSpreads.ofDepth(Spread.normal(mm(0.1))));
@@ -405,7 +408,7 @@ class WoodLeftTest {
     /** By hand, of a half circle: a bounded error either reaches the limit or cannot. */
     @Test
     void chanceBelow_ofABoundedSpreadIsNoneBeyondItsEnds() {
-        WoodLeft left = WoodLeft.under(CHANNEL, EVEN, SCALE, x -> 20);
+        WoodLeft left = WoodLeft.under(CHANNEL, BackShape.of(EVEN, SCALE, x -> 20));
         WoodSpreads deeper = WoodSpreads.ofDepth(Spread.rectangular(mm(0.2)));
         WoodSpreads carvedOff = WoodSpreads.ofDepth(Spread.normal(mm(0))).carving(Spread.rectangular(mm(0.2)));
 

@@ -15,7 +15,7 @@ public final class BudgetKernels {
     private static final double[] RECTANGLES = {0.08, 0.05, 0.1, 0.03};
     private static final double[] TRIANGLES = {0.06, 0.09, 0.04};
 
-    private final ExactLaw law = ExactLaw.of(twelve());
+    private final ExactLaw law = ExactLaws.of(twelve());
     private final BlockEngine.Tally million;
 
     /** Keeps a million trials for the percentiles. */
@@ -39,7 +39,7 @@ public final class BudgetKernels {
 
     /** The whole cold job: build, two quantiles, chance inside. */
     public double cold() {
-        ExactLaw fresh = ExactLaw.of(twelve());
+        ExactLaw fresh = ExactLaws.of(twelve());
         return fresh.quantile(0.025) + fresh.quantile(0.975) + fresh.between(-0.2, 0.2);
     }
 
@@ -187,7 +187,7 @@ public final class BudgetKernels {
 
         /** Builds it, asks two quantiles and a chance; returns how far the quantiles miss their probabilities. */
         public double residual() {
-            ExactLaw law = ExactLaw.of(parts);
+            ExactLaw law = ExactLaws.of(parts);
             double low = law.quantile(0.025);
             double high = law.quantile(0.975);
             if (!(law.between(-law.sd(), law.sd()) > 0.0)) {
