@@ -84,19 +84,7 @@ class ArchitectureTest {
      * a group is the type of a key and a key is a part of a group.
      */
     private static final Set<String> CIRCULAR = Set.of(
-            "units",
-            "form",
-            "table",
-            "channel",
-            "head",
-            "heel",
-            "solid",
-            "strength",
-            "budget",
-            "sweep",
-            "order",
-            "plan",
-            "template");
+            "units", "form", "table", "channel", "solid", "strength", "budget", "sweep", "order", "plan", "template");
 
     private static JavaClasses neckgeom;
 

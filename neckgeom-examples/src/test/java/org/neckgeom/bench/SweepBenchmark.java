@@ -65,7 +65,7 @@ public class SweepBenchmark {
         for (int i = 0; i < SIDE; i++) {
             Scarf sawn = scarf.kerf(kerfs.value(i));
             for (int n = 0; n < SIDE; n++) {
-                sum += sawn.cleaning(cleanings.value(n)).inTheHead().glueFaceMm();
+                sum += ScarfJoint.inTheHead(sawn.cleaning(cleanings.value(n))).glueFaceMm();
             }
         }
         return sum;
