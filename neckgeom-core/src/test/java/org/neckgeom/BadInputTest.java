@@ -83,6 +83,7 @@ class BadInputTest {
         StringSet strings = StringSet.of(pitch("G2"), pitch("D3"), pitch("A3"), pitch("E4"))
                 .doubled()
                 .tensions(newton(95), newton(95), newton(90), newton(90));
+        Heel heel = Heel.of(mm(78), mm(54)).capWidth(mm(20));
         NeckSet heights = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2)).fretPlane(mm(7.1));
         NeckDesign neck = NeckDesign.named("bench")
                 .scale(mm(560))
@@ -95,7 +96,7 @@ class BadInputTest {
                 .back(BackProfile.between(mm(14.5), mm(16.5)))
                 .channel(Channel.forRod(rod).startingAt(mm(3)))
                 .head(Head.pitched(deg(13)).width(mm(76)).length(mm(180)).thickness(mm(15)))
-                .heel(Heel.of(mm(78), mm(54)))
+                .heel(heel)
                 .neckSet(heights)
                 .strings(strings);
         Sweep<NeckDesign> depths = Sweep.of(neck)
@@ -123,6 +124,7 @@ class BadInputTest {
                 NeckDesign.named("bare"),
                 OrderOfWork.forNeck().keep("glue ears"),
                 neck.head(Head.flat()),
+                heel,
                 heights,
                 strings,
                 rod,

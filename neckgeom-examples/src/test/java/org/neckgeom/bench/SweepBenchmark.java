@@ -44,7 +44,7 @@ public class SweepBenchmark {
     /** The stream of results, one after the other. */
     @Benchmark
     public double sweep() {
-        return sweep.results(Scarf::inTheHead)
+        return sweep.results(ScarfJoint::inTheHead)
                 .mapToDouble(SweepBenchmark::glueFace)
                 .sum();
     }
@@ -52,7 +52,7 @@ public class SweepBenchmark {
     /** The same stream on every processor there is. */
     @Benchmark
     public double sweepInParallel() {
-        return sweep.results(Scarf::inTheHead)
+        return sweep.results(ScarfJoint::inTheHead)
                 .parallel()
                 .mapToDouble(SweepBenchmark::glueFace)
                 .sum();
