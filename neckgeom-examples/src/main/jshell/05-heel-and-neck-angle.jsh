@@ -1,6 +1,5 @@
 // How far back must the neck stand, and what comes off the heel when it does not?
-var heights = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2.0))
-    .fretPlane(mm(7.1)).compensation(mm(2.2));
+var heights = NeckSet.saddle(mm(15.2)).atNut(mm(0.4)).action(mm(2.0)).fretPlane(mm(7.1)).compensation(mm(2.2));
 var set = BackSet.of(Scale.of(mm(560)), 14, heights);
 println(set.angle());                            // 1.02 deg, head back
 println(set.actionPer(deg(0.1)));                // sensitivity
